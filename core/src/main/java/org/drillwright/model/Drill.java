@@ -1,0 +1,62 @@
+package org.drillwright.model;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A drill as its author wrote it. A text that is absent is empty, a list that is absent is empty.
+ *
+ * @param id the file's name without its ending
+ * @param level the name of one of the school's levels
+ * @param worksOn the school's fundamentals that the drill works
+ * @param needs ids of the drills to be known first
+ * @param gear what is worn, item by item; empty if the school's default is meant
+ * @param start the state in which the first count begins
+ * @param opening from attention to {@code start}
+ * @param closing from where the last count left both to the end
+ * @param repeat how often the counts are gone through, 1 or more
+ * @param swap whether leader and follower change over
+ * @param tempo time for a count, if the drill has its own
+ * @param cautions printed at the card's foot
+ * @param variantOf the id of the drill that this one varies, if any
+ * @param revised the date of the last revision, if stated
+ * @param accept warnings that are accepted, rule by rule, each with a reason
+ */
+public record Drill(
+        String id,
+        String title,
+        String level,
+        Form form,
+        Weapon weapon,
+        Hands hands,
+        List<String> worksOn,
+        List<String> needs,
+        List<String> gear,
+        String purpose,
+        String start,
+        String opening,
+        List<Step> steps,
+        String closing,
+        int repeat,
+        boolean swap,
+        Optional<Duration> tempo,
+        String note,
+        List<String> cautions,
+        Optional<String> variantOf,
+        List<String> tags,
+        Optional<LocalDate> revised,
+        Map<String, String> accept) {
+
+    public Drill {
+        worksOn = List.copyOf(worksOn);
+        needs = List.copyOf(needs);
+        gear = List.copyOf(gear);
+        steps = List.copyOf(steps);
+        cautions = List.copyOf(cautions);
+        tags = List.copyOf(tags);
+        accept = Map.copyOf(accept);
+    }
+}

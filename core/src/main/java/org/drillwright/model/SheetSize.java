@@ -1,0 +1,32 @@
+package org.drillwright.model;
+
+/** A sheet that a printer takes, upright. Sizes: ISO 216, and ANSI/ASME Y14.1 for Letter. */
+public enum SheetSize {
+    A4("a4", 210, 297),
+    LETTER("letter", 215.9, 279.4);
+
+    private final String word;
+    private final double width;
+    private final double height;
+
+    SheetSize(String word, double width, double height) {
+        this.word = word;
+        this.width = width;
+        this.height = height;
+    }
+
+    /** The word that a school file and the command line use. */
+    public String word() {
+        return word;
+    }
+
+    /** In millimetres. */
+    public double width() {
+        return width;
+    }
+
+    /** In millimetres. */
+    public double height() {
+        return height;
+    }
+}

@@ -1,0 +1,265 @@
+package org.drillwright.read;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Nearest;
+import org.drillwright.source.Span;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+
+/** Reads the keys of one mapping, each asked for by name; at the end, {@link #finish()} reports those nobody asked for. */
+final class MappingReader {
+
+    private final NodeReader reader;
+    private final FieldPath path;
+    private final Span span;
+    private final Map<String, NodeTuple> tuples = new LinkedHashMap<>();
+    private final Set<String> asked = new LinkedHashSet<>();
+
+    MappingReader(NodeReader reader, MappingNode mapping, FieldPath path) {
+        this.reader = reader;
+        this.path = path;
+        this.span = reader.span(mapping);
+        for (NodeTuple tuple : mapping.getValue()) {
+            take(tuple);
+        }
+    }
+
+    private void take(NodeTuple tuple) {
+        Optional<String> key = NodeReader.keyText(tuple.getKeyNode());
+        if (key.isEmpty()) {
+            findings()
+                    .error(
+                            ReadingRule.RIGHT_KIND.id(),
+                            reader.span(tuple.getKeyNode()),
+                            "A key must be a word.",
+                            "Write a key and a colon, as in 'title: Parry of quarte'.");
+            return;
+        }
+        NodeTuple first = tuples.putIfAbsent(key.get(), tuple);
+        if (first != null) {
+            reportTwice(key.get(), first, tuple);
+        }
+    }
+
+    private void reportTwice(String key, NodeTuple earlier, NodeTuple tuple) {
+        int first = findings()
+                .file()
+                .position(reader.span(earlier.getKeyNode()).start())
+                .line();
+        boolean inCount = path.text().startsWith("steps/");
+        findings()
+                .error(
+                        ReadingRule.KEY_ONCE.id(),
+                        reader.span(tuple.getKeyNode()),
+                        "'" + key + "' stands here a second time (first in line " + first + ").",
+                        inCount ? "Does a dash miss? A new count begins: - " + key + ": …" : "Keep one of the two.");
+    }
+
+    private Findings findings() {
+        return reader.findings();
+    }
+
+    /** The keys that stand in the mapping, in their order. */
+    Set<String> keys() {
+        return tuples.keySet();
+    }
+
+    private Optional<NodeTuple> ask(String key) {
+        asked.add(key);
+        return Optional.ofNullable(tuples.get(key));
+    }
+
+    private <T> Optional<T> ask(String key, Function<Place, Optional<T>> read) {
+        return ask(key).flatMap(tuple ->
+                read.apply(new Place(path.key(key), reader.span(tuple.getKeyNode()), tuple.getValueNode())));
+    }
+
+    private record Place(FieldPath path, Span key, Node node) {}
+
+    Optional<String> text(String key, int longest) {
+        return ask(key, place -> reader.text(place.path(), place.key(), place.node(), longest));
+    }
+
+    /** A text that may not be missing; empty, with a finding, if it is. */
+    String needed(String key, int longest) {
+        if (!tuples.containsKey(key)) {
+            missing(key);
+        }
+        return text(key, longest).orElse("");
+    }
+
+    void missing(String key) {
+        findings()
+                .error(
+                        ReadingRule.NEEDED_KEY.id(),
+                        Span.at(span.start()),
+                        "'" + key + "' is missing.",
+                        "Add a line '" + key + ": …'.");
+    }
+
+    List<String> texts(String key, int longest) {
+        return ask(key, place -> Optional.of(reader.texts(place.path(), place.key(), place.node(), longest)))
+                .orElse(List.of());
+    }
+
+    /** One of the named choices; a word that is none of them is a finding that names the nearest. */
+    <T> Optional<T> choice(String key, List<T> choices, Function<T, String> word) {
+        return text(key, ReadingLimits.SHORT_TEXT).flatMap(written -> pick(path.key(key), written, choices, word));
+    }
+
+    private <T> Optional<T> pick(FieldPath at, String written, List<T> choices, Function<T, String> word) {
+        Optional<T> found = choices.stream()
+                .filter(choice -> word.apply(choice).equals(Plain.fold(written)))
+                .findFirst();
+        if (found.isEmpty()) {
+            List<String> words = choices.stream().map(word).toList();
+            unknownWord(at, written, words);
+        }
+        return found;
+    }
+
+    /** Reports a word that is not among those known here. */
+    void unknownWord(FieldPath at, String written, Collection<String> known) {
+        Optional<String> nearest = Nearest.to(Plain.fold(written), known);
+        findings()
+                .error(
+                        ReadingRule.KNOWN_WORD.id(),
+                        reader.places().span(at),
+                        "'" + written + "' is not known here.",
+                        nearest.map(word -> "Is '" + word + "' meant? ").orElse("")
+                                + "Known: "
+                                + String.join(", ", known)
+                                + ".");
+    }
+
+    OptionalInt wholeNumber(String key, int least, int most) {
+        Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
+        if (written.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        if (written.get().matches("\\d{1,6}")) {
+            int number = Integer.parseInt(written.get());
+            if (number >= least && number <= most) {
+                return OptionalInt.of(number);
+            }
+        }
+        wrong(key, "a whole number from " + least + " to " + most);
+        return OptionalInt.empty();
+    }
+
+    /** Seconds, with or without a fraction, above 0 and at most an hour. */
+    Optional<Duration> seconds(String key) {
+        Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
+        if (written.isPresent() && written.get().matches("\\d{1,4}([.,]\\d{1,3})?")) {
+            Duration duration = Duration.ofMillis(new BigDecimal(written.get().replace(',', '.'))
+                    .movePointRight(3)
+                    .longValueExact());
+            if (!duration.isZero() && duration.compareTo(Duration.ofHours(1)) <= 0) {
+                return Optional.of(duration);
+            }
+        }
+        written.ifPresent(text -> wrong(key, "a number of seconds, such as 2 or 1.5"));
+        return Optional.empty();
+    }
+
+    Optional<Boolean> yesOrNo(String key) {
+        Optional<String> written = text(key, ReadingLimits.SHORT_TEXT).map(text -> text.toLowerCase(Locale.ROOT));
+        if (written.isPresent() && List.of("true", "yes").contains(written.get())) {
+            return Optional.of(true);
+        }
+        if (written.isPresent() && List.of("false", "no").contains(written.get())) {
+            return Optional.of(false);
+        }
+        written.ifPresent(text -> wrong(key, "'true' or 'false'"));
+        return Optional.empty();
+    }
+
+    Optional<LocalDate> date(String key) {
+        Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
+        try {
+            return written.map(LocalDate::parse);
+        } catch (DateTimeParseException problem) {
+            wrong(key, "a date such as 2026-09-01");
+            return Optional.empty();
+        }
+    }
+
+    private void wrong(String key, String wanted) {
+        findings()
+                .error(
+                        ReadingRule.RIGHT_KIND.id(),
+                        reader.places().span(path.key(key)),
+                        "'" + key + "' wants " + wanted + ".",
+                        "Write it in figures or in the very word, without more.");
+    }
+
+    Optional<MappingReader> mapping(String key) {
+        return ask(key, place -> reader.mapping(place.path(), place.key(), place.node()));
+    }
+
+    /** Reads each item of a list of mappings. */
+    <T> List<T> mappings(String key, int most, Function<MappingReader, T> read) {
+        return ask(key, place -> Optional.of(readItems(place, most, read))).orElse(List.of());
+    }
+
+    private <T> List<T> readItems(Place place, int most, Function<MappingReader, T> read) {
+        List<Node> items = reader.items(place.path(), place.key(), place.node(), most);
+        return IntStream.range(0, items.size())
+                .mapToObj(at -> reader.mapping(place.path().item(at), reader.span(items.get(at)), items.get(at)))
+                .flatMap(Optional::stream)
+                .map(read)
+                .toList();
+    }
+
+    /** A text, or a mapping where one stands. */
+    Optional<MappingReader> mappingIfThere(String key) {
+        return Optional.ofNullable(tuples.get(key))
+                .filter(tuple -> tuple.getValueNode() instanceof MappingNode)
+                .flatMap(tuple -> mapping(key));
+    }
+
+    boolean has(String key) {
+        return tuples.containsKey(key);
+    }
+
+    FieldPath path() {
+        return path;
+    }
+
+    /** Reports the keys that nobody asked for. */
+    void finish() {
+        for (Map.Entry<String, NodeTuple> entry : tuples.entrySet()) {
+            if (!asked.contains(entry.getKey())) {
+                reportUnknown(entry.getKey(), reader.span(entry.getValue().getKeyNode()));
+            }
+        }
+    }
+
+    private void reportUnknown(String key, Span at) {
+        Optional<String> nearest = Nearest.to(Plain.fold(key), asked);
+        findings()
+                .error(
+                        ReadingRule.KNOWN_KEY.id(),
+                        at,
+                        "The key '" + key + "' is not known here.",
+                        nearest.map(known -> "Is '" + known + "' meant?")
+                                .orElse("Known here: " + String.join(", ", asked) + "."));
+    }
+}

@@ -1,0 +1,220 @@
+package org.drillwright.read;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.drillwright.source.Field;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Places;
+import org.drillwright.source.Span;
+import org.drillwright.source.Written;
+import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeId;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/** Reads nodes into texts, lists and mappings, notes the place of each, and reports what is of the wrong kind. */
+final class NodeReader {
+
+    private static final Written NO_WORDS = Written.asItStands("", 0);
+
+    private final YamlDocument document;
+    private final Findings findings;
+    private final Map<FieldPath, Field> fields = new HashMap<>();
+    private final Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+
+    NodeReader(YamlDocument document, Findings findings) {
+        this.document = document;
+        this.findings = findings;
+    }
+
+    Findings findings() {
+        return findings;
+    }
+
+    Places places() {
+        return new Places(fields);
+    }
+
+    MappingReader root() {
+        seen.add(document.root());
+        return new MappingReader(this, document.root(), FieldPath.ROOT);
+    }
+
+    Span span(Node node) {
+        return document.span(node);
+    }
+
+    /** The text of a key as it was written. */
+    static Optional<String> keyText(Node key) {
+        return key instanceof ScalarNode scalar ? Optional.of(scalar.getValue()) : Optional.empty();
+    }
+
+    /** A text: brought to normal form, its ends trimmed, empty or over-long ones reported. */
+    Optional<String> text(FieldPath path, Span key, Node node, int longest) {
+        if (!(node instanceof ScalarNode scalar)) {
+            wrongKind(path, key, node, "a text");
+            return Optional.empty();
+        }
+        Written words = trimmed(Normal.form(written(scalar)));
+        note(path, key, node, words);
+        if (words.text().isEmpty()) {
+            findings.error(
+                    ReadingRule.TEXT_LENGTH.id(),
+                    key,
+                    "Nothing stands behind '" + shown(key) + "'.",
+                    "Write what belongs here, or delete the key.");
+            return Optional.empty();
+        }
+        if (words.text().length() > longest) {
+            findings.error(
+                    ReadingRule.TEXT_LENGTH.id(),
+                    words.span(longest, words.text().length()),
+                    "This text has " + words.text().length() + " characters; at most " + longest + " are read here.",
+                    "Shorten it, or move the rest to 'note'.");
+            return Optional.empty();
+        }
+        return Optional.of(words.text());
+    }
+
+    /** The items of a list; empty, with a finding, if it is no list. */
+    List<Node> items(FieldPath path, Span key, Node node, int most) {
+        if (!(node instanceof SequenceNode sequence)) {
+            wrongKind(path, key, node, "a list");
+            return List.of();
+        }
+        note(path, key, node, NO_WORDS);
+        if (sequence.getValue().size() > most) {
+            findings.error(
+                    ReadingRule.TEXT_LENGTH.id(),
+                    key,
+                    "This list has " + sequence.getValue().size() + " items; at most " + most + " are read.",
+                    "Split it into several files.");
+            return List.of();
+        }
+        return sequence.getValue();
+    }
+
+    /** A mapping; empty, with a finding, if it is none. */
+    Optional<MappingReader> mapping(FieldPath path, Span key, Node node) {
+        if (!(node instanceof MappingNode mapping)) {
+            wrongKind(path, key, node, "keys with values");
+            return Optional.empty();
+        }
+        note(path, key, node, NO_WORDS);
+        return Optional.of(new MappingReader(this, mapping, path));
+    }
+
+    /** Texts of a list, each with its place. */
+    List<String> texts(FieldPath path, Span key, Node node, int longest) {
+        List<String> texts = new ArrayList<>();
+        List<Node> items = items(path, key, node, ReadingLimits.ITEMS);
+        for (int at = 0; at < items.size(); at++) {
+            Node item = items.get(at);
+            text(path.item(at), span(item), item, longest).ifPresent(texts::add);
+        }
+        return texts;
+    }
+
+    private void note(FieldPath path, Span key, Node node, Written words) {
+        fields.put(path, new Field(key, span(node), words));
+        if (!seen.add(node)) {
+            findings.error(
+                    ReadingRule.RIGHT_KIND.id(),
+                    key,
+                    "This value is a reference ('*') to another place of the file; references are not read.",
+                    "Write the value out here.");
+        }
+        LostText.report(node, path, span(node), findings);
+    }
+
+    private Written written(ScalarNode scalar) {
+        return ScalarPlaces.find(findings.file(), span(scalar), scalar.getScalarStyle(), scalar.getValue());
+    }
+
+    private static Written trimmed(Written words) {
+        String text = words.text();
+        int from = 0;
+        int to = text.length();
+        while (from < to && Character.isWhitespace(text.charAt(from))) {
+            from++;
+        }
+        while (to > from && Character.isWhitespace(text.charAt(to - 1))) {
+            to--;
+        }
+        return words.slice(from, to);
+    }
+
+    private void wrongKind(FieldPath path, Span key, Node node, String wanted) {
+        fields.put(path, new Field(key, span(node), NO_WORDS));
+        if (isNothing(node)) {
+            findings.error(
+                    ReadingRule.TEXT_LENGTH.id(),
+                    key,
+                    "Nothing stands behind '" + shown(key) + "'.",
+                    "Write " + wanted + " here, or delete the key.");
+            return;
+        }
+        findings.error(
+                ReadingRule.RIGHT_KIND.id(),
+                key,
+                "'" + shown(key) + "' wants " + wanted + ", and " + kind(node) + " stands here.",
+                hint(path, node, wanted));
+    }
+
+    private String hint(FieldPath path, Node node, String wanted) {
+        if (wanted.equals("a list") && node.getNodeId() == NodeId.mapping) {
+            String line = findings.file().slice(findings.file().line(firstLine(node)));
+            return "Each item of a list begins with a dash. Write: - " + line.strip();
+        }
+        if (wanted.equals("a list") && node instanceof ScalarNode scalar) {
+            return "Write: " + path.text() + ": [" + scalar.getValue() + "]";
+        }
+        if (wanted.equals("a text") && node.getNodeId() == NodeId.mapping) {
+            return "A text that holds a colon or begins with '{' needs quotes: "
+                    + YamlSlip.quoted(oneLine(findings.file().slice(span(node))));
+        }
+        if (wanted.equals("a text") && node.getNodeId() == NodeId.sequence) {
+            return "A text that begins with '[' or '-' needs quotes: "
+                    + YamlSlip.quoted(oneLine(findings.file().slice(span(node))));
+        }
+        return "Write " + wanted + ".";
+    }
+
+    private static String oneLine(String text) {
+        String line = text.strip().replaceAll("\\s+", " ");
+        return line.length() > 60 ? line.substring(0, 60) + "…" : line;
+    }
+
+    private int firstLine(Node node) {
+        return findings.file().position(span(node).start()).line();
+    }
+
+    private String shown(Span key) {
+        String text = findings.file().slice(key);
+        return oneLine(text);
+    }
+
+    private static boolean isNothing(Node node) {
+        return node instanceof ScalarNode scalar
+                && scalar.getScalarStyle() == ScalarStyle.PLAIN
+                && scalar.getValue().isEmpty();
+    }
+
+    private static String kind(Node node) {
+        return switch (node.getNodeId()) {
+            case scalar -> "a text";
+            case sequence -> "a list";
+            case mapping -> "a group of keys";
+            case anchor -> "a reference";
+        };
+    }
+}

@@ -1,0 +1,8 @@
+package org.drillwright.read;
+
+import org.drillwright.model.School;
+import org.drillwright.source.Places;
+import org.drillwright.source.SourceFile;
+
+/** A school's settings together with the file they were read from and the place of each. */
+public record ReadSchool(School school, SourceFile file, Places places) {}

@@ -1,0 +1,91 @@
+package org.drillwright.read;
+
+import java.util.Optional;
+import org.drillwright.source.Findings;
+import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.composer.Composer;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
+import org.yaml.snakeyaml.resolver.Resolver;
+
+/** A file's YAML as nodes. No object is ever made from a tag, and the text of a scalar is left as it was written. */
+final class YamlDocument {
+
+    private final MarkOffsets offsets;
+    private final Node root;
+
+    private YamlDocument(MarkOffsets offsets, Node root) {
+        this.offsets = offsets;
+        this.root = root;
+    }
+
+    /** Composes the one mapping that a file is; empty, with a finding, if it is not one. */
+    static Optional<YamlDocument> compose(SourceFile file, Findings findings) {
+        MarkOffsets offsets = new MarkOffsets(file.text());
+        LoaderOptions options = new LoaderOptions();
+        options.setNestingDepthLimit(ReadingLimits.DEPTH);
+        options.setCodePointLimit(ReadingLimits.FILE_BYTES);
+        Composer composer =
+                new Composer(new ParserImpl(new StreamReader(file.text()), options), new Resolver(), options);
+        try {
+            return first(composer, offsets, findings);
+        } catch (MarkedYAMLException problem) {
+            YamlSlip.explain(problem, offsets, findings);
+        } catch (YAMLException problem) {
+            findings.error(
+                    ReadingRule.YAML_SYNTAX.id(),
+                    Span.at(0),
+                    "This cannot be read as YAML: " + firstLine(problem) + ".",
+                    "Nothing of this file was read.");
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<YamlDocument> first(Composer composer, MarkOffsets offsets, Findings findings) {
+        if (!composer.checkNode()) {
+            findings.error(
+                    ReadingRule.ONE_A_FILE.id(),
+                    Span.at(0),
+                    "This file is empty.",
+                    "Write a drill in it, or delete it.");
+            return Optional.empty();
+        }
+        YamlDocument document = new YamlDocument(offsets, composer.getNode());
+        if (!(document.root instanceof MappingNode)) {
+            findings.error(
+                    ReadingRule.RIGHT_KIND.id(),
+                    document.span(document.root),
+                    "The file holds no keys at its left edge.",
+                    "Begin each line with a key and a colon, as in 'title: Parry of quarte'.");
+            return Optional.empty();
+        }
+        if (composer.checkNode()) {
+            findings.error(
+                    ReadingRule.ONE_A_FILE.id(),
+                    Span.at(document.offsets.offset(composer.getNode().getStartMark())),
+                    "A second document begins here (after a line of '---').",
+                    "Put each drill into a file of its own.");
+        }
+        return Optional.of(document);
+    }
+
+    private static String firstLine(YAMLException problem) {
+        String message = problem.getMessage();
+        return message == null ? "no reason given" : message.lines().findFirst().orElse("no reason given");
+    }
+
+    MappingNode root() {
+        return (MappingNode) root;
+    }
+
+    Span span(Node node) {
+        int start = offsets.offset(node.getStartMark());
+        return new Span(start, Math.max(start, offsets.offset(node.getEndMark())));
+    }
+}

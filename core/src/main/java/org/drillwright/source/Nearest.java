@@ -1,0 +1,48 @@
+package org.drillwright.source;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** Finds the known word that a mistyped one was probably meant to be. */
+public final class Nearest {
+
+    private Nearest() {}
+
+    /**
+     * The nearest of the known words, if it is near enough: a third of the letters may differ (insertions, deletions,
+     * changes and swaps of neighbours each count as one). Of equally near ones the first in the alphabet.
+     */
+    public static Optional<String> to(String word, Collection<String> known) {
+        return known.stream()
+                .filter(candidate -> distance(word, candidate) <= allowance(word, candidate))
+                .min(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
+                        .thenComparing(Comparator.naturalOrder()));
+    }
+
+    private static int allowance(String word, String candidate) {
+        return Math.max(1, Math.max(word.length(), candidate.length()) / 3);
+    }
+
+    /** The optimal string alignment distance. */
+    static int distance(String one, String other) {
+        int[][] cost = new int[one.length() + 1][other.length() + 1];
+        for (int i = 0; i <= one.length(); i++) {
+            for (int j = 0; j <= other.length(); j++) {
+                cost[i][j] = cheapest(one, other, cost, i, j);
+            }
+        }
+        return cost[one.length()][other.length()];
+    }
+
+    private static int cheapest(String one, String other, int[][] cost, int i, int j) {
+        if (i == 0 || j == 0) {
+            return i + j;
+        }
+        int change = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
+        int best = Math.min(Math.min(cost[i - 1][j], cost[i][j - 1]) + 1, cost[i - 1][j - 1] + change);
+        boolean swapped =
+                i > 1 && j > 1 && one.charAt(i - 1) == other.charAt(j - 2) && one.charAt(i - 2) == other.charAt(j - 1);
+        return swapped ? Math.min(best, cost[i - 2][j - 2] + 1) : best;
+    }
+}

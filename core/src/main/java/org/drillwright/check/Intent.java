@@ -1,0 +1,52 @@
+package org.drillwright.check;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Aim;
+import org.drillwright.notation.Clause;
+import org.drillwright.notation.Target;
+import org.drillwright.notation.Utterance;
+
+/** What an action is about, told from its words alone. */
+public final class Intent {
+
+    private Intent() {}
+
+    /** Whether a turn sends a point or an edge at a person, be it as a feint. */
+    public static boolean isOffensive(Utterance turn) {
+        return turn.clauses().stream().anyMatch(Intent::isOffensive);
+    }
+
+    /** Whether a clause sends a point or an edge at a person, be it as a feint. */
+    public static boolean isOffensive(Clause clause) {
+        if (clause.action() instanceof Action.Strike strike) {
+            return isAtPerson(strike.aim());
+        }
+        return clause.action() instanceof Action.Lunge lunge && lunge.aim().isStated() && isAtPerson(lunge.aim());
+    }
+
+    private static boolean isAtPerson(Aim aim) {
+        return !aim.target().equals(Optional.of(Target.MARK));
+    }
+
+    /** Whether a touch is meant or taken in a turn; a feint or a bare extension is none. */
+    public static boolean isTouch(Utterance turn) {
+        List<Clause> clauses = turn.clauses();
+        boolean lunges = clauses.stream().anyMatch(clause -> clause.action() instanceof Action.Lunge);
+        return clauses.stream().anyMatch(clause -> isTouch(clause, lunges));
+    }
+
+    private static boolean isTouch(Clause clause, boolean lunges) {
+        if (clause.action() instanceof Action.Strike strike) {
+            boolean arrives = !strike.feint() && (strike.role() != Action.Role.EXTENSION || lunges);
+            return arrives && isAtPerson(strike.aim());
+        }
+        return clause.action() instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE;
+    }
+
+    /** Whether a clause brings blades together. */
+    public static boolean isOnBlade(Clause clause) {
+        return clause.action() instanceof Action.OnBlade || clause.action() instanceof Action.Parry;
+    }
+}

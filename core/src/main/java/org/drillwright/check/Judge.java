@@ -1,0 +1,54 @@
+package org.drillwright.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+
+/** Puts drills to the rules. */
+public final class Judge {
+
+    private static final Comparator<Finding> BY_PLACE = Comparator.comparing(
+                    (Finding finding) -> finding.span().start())
+            .thenComparing(Finding::severity)
+            .thenComparing(Finding::rule);
+
+    private Judge() {}
+
+    /** All that the rules find in one drill, by place; warnings that the drill accepts are notes. */
+    public static List<Finding> drill(Subject subject) {
+        Findings findings = new Findings(subject.file());
+        Rules.ALL.forEach(rule -> rule.judge(subject, findings));
+        Map<String, String> accepted = subject.drill().accept();
+        return findings.list().stream()
+                .map(finding -> accept(finding, accepted))
+                .distinct()
+                .sorted(BY_PLACE)
+                .toList();
+    }
+
+    private static Finding accept(Finding finding, Map<String, String> accepted) {
+        String reason = accepted.get(finding.rule());
+        boolean safety = Rules.text(finding.rule()).map(RuleText::safety).orElse(false);
+        if (reason == null || safety || finding.severity() != Severity.WARNING) {
+            return finding;
+        }
+        return new Finding(
+                finding.rule(),
+                Severity.NOTE,
+                finding.file(),
+                finding.span(),
+                finding.what(),
+                "Accepted by the author: " + reason);
+    }
+
+    /** All that the rules find in the folder as a whole. */
+    public static List<Finding> folder(Folder folder) {
+        List<Finding> findings = new ArrayList<>();
+        Rules.OF_THE_FOLDER.forEach(rule -> findings.addAll(rule.judge(folder)));
+        return findings;
+    }
+}

@@ -1,0 +1,48 @@
+package org.drillwright.check;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.drillwright.model.Drill;
+import org.drillwright.model.Form;
+import org.drillwright.model.Side;
+import org.drillwright.model.Step;
+import org.drillwright.model.Turn;
+import org.drillwright.notation.ClauseReader;
+import org.drillwright.notation.Utterance;
+
+/**
+ * A drill's words as they were read.
+ *
+ * @param steps for each count what each side's turn was read as; a caller's word in a solo drill is no action
+ */
+public record Script(Utterance start, Utterance opening, List<Map<Side, Utterance>> steps, Utterance closing) {
+
+    public Script {
+        steps = List.copyOf(steps);
+    }
+
+    static Script read(Drill drill, ClauseReader reader) {
+        List<Map<Side, Utterance>> steps = new ArrayList<>();
+        for (Step step : drill.steps()) {
+            Map<Side, Utterance> turns = new EnumMap<>(Side.class);
+            for (Side side : Side.values()) {
+                boolean callersWord = side == Side.LEADER && drill.form() == Form.SOLO;
+                turns.put(
+                        side,
+                        callersWord
+                                ? Utterance.NOTHING
+                                : reader.read(step.turn(side).map(Turn::read).orElse("")));
+            }
+            steps.add(turns);
+        }
+        return new Script(
+                reader.read(drill.start()), reader.read(drill.opening()), steps, reader.read(drill.closing()));
+    }
+
+    /** What one side's turn was read as, counts numbered from 0. */
+    public Utterance turn(int step, Side side) {
+        return steps.get(step).getOrDefault(side, Utterance.NOTHING);
+    }
+}

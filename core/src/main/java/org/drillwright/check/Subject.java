@@ -1,0 +1,145 @@
+package org.drillwright.check;
+
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.model.Drill;
+import org.drillwright.model.Form;
+import org.drillwright.model.Level;
+import org.drillwright.model.School;
+import org.drillwright.model.Side;
+import org.drillwright.model.Step;
+import org.drillwright.notation.ClauseReader;
+import org.drillwright.notation.Utterance;
+import org.drillwright.notation.Vocabulary;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Places;
+import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
+import org.drillwright.source.Written;
+
+/** What a rule looks at: a drill with its places, what its words were read as, and the school around it. */
+public final class Subject {
+
+    private static final Written NOTHING = Written.asItStands("", 0);
+
+    private final Drill drill;
+    private final SourceFile file;
+    private final Places places;
+    private final Surroundings surroundings;
+    private final Script script;
+
+    /**
+     * @param drill as it was read
+     * @param file the file it was read from
+     * @param places where each of its values stands
+     * @param surroundings the school and its other drills
+     */
+    public Subject(Drill drill, SourceFile file, Places places, Surroundings surroundings) {
+        this.drill = drill;
+        this.file = file;
+        this.places = places;
+        this.surroundings = surroundings;
+        this.script = Script.read(drill, new ClauseReader(surroundings.vocabulary()));
+    }
+
+    public Drill drill() {
+        return drill;
+    }
+
+    public SourceFile file() {
+        return file;
+    }
+
+    public School school() {
+        return surroundings.school();
+    }
+
+    public Vocabulary vocabulary() {
+        return surroundings.vocabulary();
+    }
+
+    /** All drills of the folder by their ids, this one among them. */
+    public Map<String, Drill> others() {
+        return surroundings.drills();
+    }
+
+    /** The drill's level; the first of the school if the drill names none that exists. */
+    public Level level() {
+        return school().level(drill.level()).orElse(school().levels().get(0));
+    }
+
+    /** What the drill's words were read as. */
+    public Script script() {
+        return script;
+    }
+
+    public boolean isPartnerDrill() {
+        return drill.form() == Form.PARTNER;
+    }
+
+    /** What one side's turn was read as. */
+    public Utterance turn(int step, Side side) {
+        return script.turn(step, side);
+    }
+
+    /** The words of a turn that carry its meaning, with their places; empty if the side has none. */
+    public Written turnWords(int step, Side side) {
+        FieldPath path = turnPath(step, side);
+        Written means = words(path.key("means"));
+        return means.text().isEmpty() ? printedWords(step, side) : means;
+    }
+
+    /** The words of a turn that are printed, with their places; empty if the side has none. */
+    public Written printedWords(int step, Side side) {
+        FieldPath path = turnPath(step, side);
+        Written say = words(path.key("say"));
+        return say.text().isEmpty() ? words(path) : say;
+    }
+
+    private static FieldPath turnPath(int step, Side side) {
+        return stepPath(step).key(side.word());
+    }
+
+    /** The words of a text of the drill, with their places; empty if it is absent. */
+    public Written words(FieldPath path) {
+        return places.words(path).orElse(NOTHING);
+    }
+
+    /** The place of a value, or of what is around it. */
+    public Span span(FieldPath path) {
+        return places.span(path);
+    }
+
+    /** The place of a key's own words, or of what is around it. */
+    public Span keySpan(FieldPath path) {
+        return places.field(path).map(field -> field.key()).orElseGet(() -> places.span(path));
+    }
+
+    /** The place of a value in a count, or of the count's first key if the value is absent. */
+    public Span spanInStep(int step, String key) {
+        return places.field(stepPath(step).key(key))
+                .map(field -> field.value())
+                .orElseGet(() -> places.field(stepPath(step))
+                        .map(field -> new Span(field.value().start(), endOfFirstLine(field.value())))
+                        .orElse(Span.at(0)));
+    }
+
+    private int endOfFirstLine(Span span) {
+        int end = file.text().indexOf('\n', span.start());
+        return end < 0 || end > span.end() ? span.end() : end;
+    }
+
+    /** The path of a count, numbered from 0. */
+    public static FieldPath stepPath(int step) {
+        return FieldPath.of("steps").item(step);
+    }
+
+    /** How a count is called in a sentence: by its written number, or by its place from 1. */
+    public int count(int step) {
+        return drill.steps().get(step).number().orElse(step + 1);
+    }
+
+    public Optional<Step> step(int step) {
+        return step < drill.steps().size() ? Optional.of(drill.steps().get(step)) : Optional.empty();
+    }
+}

@@ -1,0 +1,79 @@
+package org.drillwright.check.folder;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.drillwright.check.Folder;
+import org.drillwright.check.FolderRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.model.DrillSet;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Nearest;
+import org.drillwright.source.Severity;
+import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
+
+/** The drills that a set lists exist, each once. */
+public final class SetWhole implements FolderRule {
+
+    private static final RuleText TEXT = new RuleText(
+            "set-whole",
+            Severity.ERROR,
+            false,
+            "Every drill that a set lists is in the folder, and is listed once.",
+            "An assistant gets the set as it is printed; a card that is missing is missed in the hall.",
+            """
+            sets:
+              spring:
+                drills: [parry-of-quarte, parry-of-quart]
+            #                             ^^^^^^^^^^^^^^
+            """,
+            """
+            sets:
+              spring:
+                drills: [parry-of-quarte]
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public List<Finding> judge(Folder folder) {
+        List<Finding> findings = new ArrayList<>();
+        Set<String> known =
+                folder.drills().stream().map(subject -> subject.drill().id()).collect(Collectors.toSet());
+        folder.settings()
+                .ifPresent(file -> folder.school().sets().forEach(set -> judge(set, known, file, folder, findings)));
+        return findings;
+    }
+
+    private static void judge(DrillSet set, Set<String> known, SourceFile file, Folder folder, List<Finding> findings) {
+        for (int at = 0; at < set.drills().size(); at++) {
+            String id = set.drills().get(at);
+            Span span = folder.places()
+                    .span(FieldPath.of("sets").key(set.name()).key("drills").item(at));
+            if (!known.contains(id)) {
+                String hint = Nearest.to(id, known)
+                        .map(near -> "Is '" + near + "' meant?")
+                        .orElse("Take it out, or write that drill; a drill with a mistake in its file cannot be"
+                                + " counted either.");
+                findings.add(error(
+                        file, span, "The set '" + set.name() + "' lists '" + id + "', which was not read.", hint));
+            } else if (set.drills().indexOf(id) != at) {
+                findings.add(error(
+                        file,
+                        span,
+                        "The set '" + set.name() + "' lists '" + id + "' twice.",
+                        "Take one of the two out."));
+            }
+        }
+    }
+
+    private static Finding error(SourceFile file, Span span, String what, String wayOut) {
+        return new Finding(TEXT.id(), Severity.ERROR, file, span, what, wayOut);
+    }
+}

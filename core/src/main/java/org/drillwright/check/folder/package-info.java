@@ -1,0 +1,5 @@
+/** Rules: what only the whole folder shows. */
+@NullMarked
+package org.drillwright.check.folder;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,165 @@
+package org.drillwright.check.form;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
+import org.drillwright.notation.Utterance;
+
+/** Tells which actions of a turn belong together as one. */
+final class JoinedActions {
+
+    /** The parts that a count's one action may consist of; each may come once. */
+    private enum Part {
+        STEP,
+        BLADE,
+        STROKE,
+        LUNGE,
+        DEFENCE,
+        STANCE,
+        RECOVERY,
+        TAKING,
+        COURTESY
+    }
+
+    private static final List<Set<Part>> WHOLES = List.of(
+            EnumSet.of(Part.STEP, Part.BLADE, Part.STROKE, Part.LUNGE),
+            EnumSet.of(Part.STEP, Part.DEFENCE, Part.STANCE),
+            EnumSet.of(Part.STEP, Part.STANCE, Part.BLADE),
+            EnumSet.of(Part.RECOVERY, Part.BLADE, Part.STANCE),
+            EnumSet.of(Part.TAKING, Part.BLADE),
+            EnumSet.of(Part.TAKING, Part.STANCE),
+            EnumSet.of(Part.TAKING, Part.STEP),
+            EnumSet.of(Part.TAKING, Part.RECOVERY),
+            EnumSet.of(Part.COURTESY, Part.STANCE, Part.STEP));
+
+    private JoinedActions() {}
+
+    /** The clauses that are too many; empty if the turn is one action, or one joined action where that is allowed. */
+    static List<Clause> surplus(Utterance turn, boolean joined) {
+        List<Clause> surplus = new ArrayList<>();
+        Set<Part> parts = EnumSet.noneOf(Part.class);
+        for (Clause clause : turn.clauses()) {
+            Optional<Part> part = part(clause.action());
+            if (part.isPresent() && !fits(parts, part.get(), joined)) {
+                surplus.add(clause);
+            }
+            part.ifPresent(parts::add);
+        }
+        return surplus;
+    }
+
+    private static boolean fits(Set<Part> parts, Part next, boolean joined) {
+        if (parts.isEmpty() || (parts.size() == 1 && parts.contains(Part.STANCE) && next == Part.STANCE)) {
+            return true;
+        }
+        if (!joined || parts.contains(next)) {
+            return isBareGuard(parts, next);
+        }
+        Set<Part> together = EnumSet.copyOf(parts);
+        together.add(next);
+        return WHOLES.stream().anyMatch(whole -> whole.containsAll(together));
+    }
+
+    /** To land on guard is no second thing. */
+    private static boolean isBareGuard(Set<Part> parts, Part next) {
+        return next == Part.STANCE && (parts.contains(Part.STEP) || parts.contains(Part.RECOVERY));
+    }
+
+    private static Optional<Part> part(Action action) {
+        return action.match(new Action.Cases<Optional<Part>>() {
+            @Override
+            public Optional<Part> step(Action.Step step) {
+                return Optional.of(Part.STEP);
+            }
+
+            @Override
+            public Optional<Part> lunge(Action.Lunge lunge) {
+                return Optional.of(Part.LUNGE);
+            }
+
+            @Override
+            public Optional<Part> recover(Action.Recover recover) {
+                return Optional.of(Part.RECOVERY);
+            }
+
+            @Override
+            public Optional<Part> onGuard(Action.OnGuard onGuard) {
+                return Optional.of(Part.STANCE);
+            }
+
+            @Override
+            public Optional<Part> withdraw(Action.Withdraw withdraw) {
+                return Optional.of(Part.STEP);
+            }
+
+            @Override
+            public Optional<Part> stand(Action.Stand stand) {
+                return Optional.of(Part.STANCE);
+            }
+
+            @Override
+            public Optional<Part> strike(Action.Strike strike) {
+                return Optional.of(Part.STROKE);
+            }
+
+            @Override
+            public Optional<Part> parry(Action.Parry parry) {
+                return Optional.of(Part.DEFENCE);
+            }
+
+            @Override
+            public Optional<Part> place(Action.Place place) {
+                return Optional.of(Part.STANCE);
+            }
+
+            @Override
+            public Optional<Part> onBlade(Action.OnBlade onBlade) {
+                return Optional.of(Part.BLADE);
+            }
+
+            @Override
+            public Optional<Part> invite(Action.Invite invite) {
+                return Optional.of(Part.BLADE);
+            }
+
+            @Override
+            public Optional<Part> evade(Action.Evade evade) {
+                return Optional.of(Part.DEFENCE);
+            }
+
+            @Override
+            public Optional<Part> answer(Action.Answer answer) {
+                return answer.reply() == Action.Reply.RECEIVE ? Optional.of(Part.TAKING) : Optional.empty();
+            }
+
+            @Override
+            public Optional<Part> salute(Action.Salute salute) {
+                return Optional.of(Part.COURTESY);
+            }
+
+            @Override
+            public Optional<Part> mask(Action.Mask mask) {
+                return Optional.of(Part.COURTESY);
+            }
+
+            @Override
+            public Optional<Part> state(Action.State state) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Part> aside(Action.Aside aside) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Part> unread(Action.Unread unread) {
+                return Optional.empty();
+            }
+        });
+    }
+}

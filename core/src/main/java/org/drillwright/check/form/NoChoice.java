@@ -1,0 +1,75 @@
+package org.drillwright.check.form;
+
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Level;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Choices;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Span;
+import org.drillwright.source.Written;
+
+/** No turn leaves something open where turns are not free. */
+public final class NoChoice implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "no-choice",
+            Severity.ERROR,
+            false,
+            "Unless the level's turns are free, no turn says 'or', 'either', 'if', 'may', 'try', 'maybe' or 'when ready'.",
+            "On the count each partner does the one thing written; a choice makes the other guess with a blade coming.",
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte or sixte.
+            #                          ^^
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+            """,
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte.
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+              - leader: Recover on guard in sixte.
+                follower: Return to guard in sixte.
+                distance: lunge
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        if (subject.level().turns() == Level.Turns.FREE) {
+            return;
+        }
+        Choices choices = new Choices(subject.vocabulary());
+        for (int step = 0; step < subject.drill().steps().size(); step++) {
+            for (Side side : Side.values()) {
+                Written read = subject.turnWords(step, side);
+                report(subject, step, read, choices, findings);
+                Written printed = subject.printedWords(step, side);
+                if (!printed.text().equals(read.text())) {
+                    report(subject, step, printed, choices, findings);
+                }
+            }
+        }
+    }
+
+    private static void report(Subject subject, int step, Written words, Choices choices, Findings findings) {
+        for (Span choice : choices.in(words.text())) {
+            findings.error(
+                    TEXT.id(),
+                    words.span(choice),
+                    "'" + words.text().substring(choice.start(), choice.end()) + "' leaves count " + subject.count(step)
+                            + " open.",
+                    "Write the one thing to do, and make the other way a drill of its own.");
+        }
+    }
+}

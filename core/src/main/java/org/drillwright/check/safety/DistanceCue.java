@@ -1,0 +1,69 @@
+package org.drillwright.check.safety;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.notation.MeasureCue;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Nearest;
+import org.drillwright.source.Severity;
+
+/** Each count has a distance cue that names a measure. */
+public final class DistanceCue implements Rule {
+
+    static final List<String> KNOWN = List.of("close", "extension", "lunge", "advance-lunge", "out");
+
+    private static final RuleText TEXT = new RuleText(
+            "distance-cue",
+            Severity.ERROR,
+            false,
+            "Every count has a distance cue, and it names a measure of that count.",
+            "Distance is what keeps a drill working; it is the first thing to drift and the first to look at.",
+            """
+            steps:
+              - leader: Advance.
+                follower: Hold on guard.
+                distance: lange
+            #             ^^^^^
+            start: On guard in sixte, blades apart, at advance-lunge distance.
+            """,
+            """
+            steps:
+              - leader: Advance.
+                follower: Hold on guard.
+                distance: advance-lunge to lunge
+              - leader: Retreat.
+                follower: Hold on guard.
+                distance: lunge to advance-lunge
+            start: On guard in sixte, blades apart, at advance-lunge distance.
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        for (int step = 0; step < subject.drill().steps().size(); step++) {
+            String cue = subject.drill().steps().get(step).distance();
+            if (cue.isEmpty()) {
+                findings.error(
+                        TEXT.id(),
+                        subject.spanInStep(step, "distance"),
+                        "Count " + subject.count(step) + " has no distance cue.",
+                        "Add a line such as 'distance: lunge'. Known: " + String.join(", ", KNOWN) + ".");
+            } else if (MeasureCue.read(cue, subject.vocabulary()).isEmpty()) {
+                Optional<String> nearest = Nearest.to(cue, KNOWN);
+                findings.error(
+                        TEXT.id(),
+                        subject.spanInStep(step, "distance"),
+                        "'" + cue + "' names no distance.",
+                        nearest.map(word -> "Is '" + word + "' meant? ").orElse("") + "Known: "
+                                + String.join(", ", KNOWN) + ", or two of them as in 'extension to lunge'.");
+            }
+        }
+    }
+}

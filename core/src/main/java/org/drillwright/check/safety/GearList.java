@@ -1,0 +1,70 @@
+package org.drillwright.check.safety;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** A drill's gear, item by item, as pieces. */
+final class GearList {
+
+    private static final Map<String, List<String>> WORDS = load();
+
+    private final List<String> items;
+
+    GearList(List<String> items) {
+        this.items = items.stream().map(GearList::fold).toList();
+    }
+
+    /** Whether one item is the piece; an item that says 'no mask' is no mask. */
+    boolean has(GearPiece piece) {
+        return items.stream().anyMatch(item -> !says(item, "none") && is(item, piece));
+    }
+
+    private static boolean is(String item, GearPiece piece) {
+        return switch (piece) {
+            case MASK -> says(item, "mask");
+            case JACKET -> says(item, "jacket") && !says(item, "underarm protector");
+            case UNDERARM_PROTECTOR -> says(item, "underarm protector");
+            case GLOVE -> says(item, "glove");
+            case SABRE_MASK -> says(item, "mask") && says(item, "sabre");
+            case SABRE_GLOVE -> says(item, "glove") && says(item, "sabre");
+        };
+    }
+
+    private static boolean says(String item, String piece) {
+        String spaced = " " + item + " ";
+        return WORDS.getOrDefault(piece, List.of()).stream().anyMatch(word -> spaced.contains(" " + word + " "));
+    }
+
+    private static String fold(String item) {
+        String apart = Normalizer.normalize(item, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
+        return apart.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", " ")
+                .strip();
+    }
+
+    private static Map<String, List<String>> load() {
+        try (InputStream in = GearList.class.getResourceAsStream("/org/drillwright/check/gear.words")) {
+            if (in == null) {
+                throw new IllegalStateException("the list of gear is missing");
+            }
+            Map<String, List<String>> words = new HashMap<>();
+            new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .forEach(line -> {
+                        String[] parts = line.split(": ", 2);
+                        words.put(parts[0], List.of(parts[1].split(", ")));
+                    });
+            return words;
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package org.drillwright.check.safety;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.drillwright.check.Intent;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Side;
+import org.drillwright.model.Weapon;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+
+/** The gear is listed and covers what the drill makes necessary. */
+public final class GearNote implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "gear-note",
+            Severity.ERROR,
+            true,
+            "Gear is listed item by item and covers what the drill makes necessary.",
+            "A point at a person asks for mask, jacket and glove; touches ask for the underarm protector too; sabre asks"
+                    + " for its own mask and glove (Technical Rules t.20.2, t.64.5; the rest common practice, no source).",
+            """
+            gear: [mask, jacket, glove]
+            #     ^^^^^^^^^^^^^^^^^^^^^
+            """,
+            """
+            gear: [mask, jacket, underarm protector, glove]
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        List<String> gear = subject.school().gearOf(subject.drill());
+        FieldPath path = FieldPath.of("gear");
+        if (gear.isEmpty()) {
+            findings.error(
+                    TEXT.id(),
+                    subject.keySpan(path),
+                    "No gear is listed.",
+                    "Add a line: gear: [" + String.join(", ", words(needed(subject))) + "]");
+            return;
+        }
+        GearList list = new GearList(gear);
+        List<GearPiece> missing =
+                needed(subject).stream().filter(piece -> !list.has(piece)).toList();
+        if (!missing.isEmpty()) {
+            List<String> whole = new ArrayList<>(gear);
+            whole.addAll(words(missing));
+            findings.error(
+                    TEXT.id(),
+                    subject.span(path),
+                    "The gear lacks: " + String.join(", ", words(missing)) + ".",
+                    "Write: gear: [" + String.join(", ", whole) + "]");
+        }
+    }
+
+    private static List<String> words(Iterable<GearPiece> pieces) {
+        List<String> words = new ArrayList<>();
+        pieces.forEach(piece -> words.add(piece.words()));
+        return words;
+    }
+
+    private static Set<GearPiece> needed(Subject subject) {
+        Set<GearPiece> needed = EnumSet.noneOf(GearPiece.class);
+        if (!subject.isPartnerDrill()) {
+            return needed;
+        }
+        boolean sabre = subject.drill().weapon() == Weapon.SABRE;
+        for (int step = 0; step < subject.drill().steps().size(); step++) {
+            for (Side side : Side.values()) {
+                if (Intent.isOffensive(subject.turn(step, side)) || Intent.isTouch(subject.turn(step, side))) {
+                    needed.add(sabre ? GearPiece.SABRE_MASK : GearPiece.MASK);
+                    needed.add(GearPiece.JACKET);
+                    needed.add(sabre ? GearPiece.SABRE_GLOVE : GearPiece.GLOVE);
+                }
+                if (Intent.isTouch(subject.turn(step, side))) {
+                    needed.add(GearPiece.UNDERARM_PROTECTOR);
+                }
+            }
+        }
+        return needed;
+    }
+}

@@ -1,0 +1,321 @@
+package org.drillwright.notation;
+
+import java.util.Optional;
+
+/**
+ * One thing that a person does on a count, as the words say it; what it comes to is decided by the position it is done
+ * in. Where kinds differ only by a label they share a record.
+ */
+public sealed interface Action {
+
+    /** Answers with the branch of this action's kind: a new kind does not compile until every reader handles it. */
+    <R> R match(Cases<R> cases);
+
+    /** One branch for each kind of action. */
+    interface Cases<R> {
+        R step(Step step);
+
+        R lunge(Lunge lunge);
+
+        R recover(Recover recover);
+
+        R onGuard(OnGuard onGuard);
+
+        R withdraw(Withdraw withdraw);
+
+        R stand(Stand stand);
+
+        R strike(Strike strike);
+
+        R parry(Parry parry);
+
+        R place(Place place);
+
+        R onBlade(OnBlade onBlade);
+
+        R invite(Invite invite);
+
+        R evade(Evade evade);
+
+        R answer(Answer answer);
+
+        R salute(Salute salute);
+
+        R mask(Mask mask);
+
+        R state(State state);
+
+        R aside(Aside aside);
+
+        R unread(Unread unread);
+    }
+
+    /** Feet that change the measure or the rhythm. */
+    enum Foot {
+        ADVANCE,
+        RETREAT,
+        JUMP_FORWARD,
+        JUMP_BACK,
+        CROSS_FORWARD,
+        CROSS_BACK,
+        HALF_ADVANCE,
+        HALF_RETREAT,
+        /** The rear foot is brought up: the next lunge reaches further. */
+        GAIN,
+        APPEL
+    }
+
+    /** @param times how many, 1 or more */
+    record Step(Foot foot, int times) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.step(this);
+        }
+    }
+
+    /** How far the front foot goes. */
+    enum Depth {
+        FULL,
+        HALF,
+        /** The rear foot passes. */
+        FLECHE
+    }
+
+    /** @param aim where the blade goes with it, if said here and not with the arm */
+    record Lunge(Depth depth, Aim aim) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.lunge(this);
+        }
+    }
+
+    /** Which foot moves in a recovery. */
+    enum Way {
+        /** The front foot comes back; also where nothing is said. */
+        BACK,
+        /** The rear foot comes up. */
+        FORWARD
+    }
+
+    /** @param stance what is taken up with it, part of the one action */
+    record Recover(Way way, Stance stance) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.recover(this);
+        }
+    }
+
+    record OnGuard(Stance stance) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.onGuard(this);
+        }
+    }
+
+    /** Out of distance. */
+    record Withdraw() implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.withdraw(this);
+        }
+    }
+
+    /** Upright, blade at rest. */
+    record Stand() implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.stand(this);
+        }
+    }
+
+    /** What a stroke is in the phrase (Technical Rules t.9, t.12, t.13). */
+    enum Role {
+        ATTACK,
+        RIPOSTE,
+        COUNTER_RIPOSTE,
+        REMISE,
+        REDOUBLE,
+        REPRISE,
+        STOP,
+        TIME,
+        COUNTER_TIME,
+        /** The arm only comes forward; with a lunge behind it, it is an attack. */
+        EXTENSION
+    }
+
+    /** How the blade gets to its line. */
+    enum Path {
+        DIRECT,
+        DISENGAGE,
+        CUT_OVER,
+        COUNTER_DISENGAGE,
+        ONE_TWO,
+        DOUBLE,
+        /** Along the partner's blade. */
+        GLIDE,
+        /** The parry is deceived, it is not said how. */
+        DECEIVE,
+        UNSTATED
+    }
+
+    /**
+     * A point or an edge that goes towards someone.
+     *
+     * @param cut whether an edge is said; a point at thrusting weapons goes without saying
+     * @param feint whether it is only to threaten
+     * @param falseAttack whether it is meant to be parried
+     * @param opposition whether the partner's blade is held out
+     */
+    record Strike(Role role, Path path, Aim aim, boolean cut, boolean feint, boolean falseAttack, boolean opposition)
+            implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.strike(this);
+        }
+    }
+
+    /** How a parry travels (facts: Warford 1884, p. 10-17; Britannica, 11th ed., p. 593). */
+    enum ParryKind {
+        UNSTATED("parry"),
+        SIMPLE("simple parry"),
+        HALF_CIRCULAR("half-circular parry"),
+        DIAGONAL("diagonal parry"),
+        CIRCULAR("circular parry"),
+        CEDING("ceding parry");
+
+        private final String words;
+
+        ParryKind(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /** @param position empty if the words name none */
+    record Parry(Optional<Position> position, ParryKind kind, Aim aim, boolean inTheLunge) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.parry(this);
+        }
+    }
+
+    /** The hand goes to a position: a parry where an attack is coming, a guard otherwise. */
+    record Place(Position position, boolean inTheLunge) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.place(this);
+        }
+    }
+
+    /** What is done to the partner's blade. */
+    enum Contact {
+        BEAT,
+        PRESS,
+        FROISSEMENT,
+        BIND,
+        CROISE,
+        ENVELOP,
+        ENGAGE,
+        CHANGE_ENGAGEMENT,
+        /** The blade is left or withheld. */
+        ABSENCE,
+        /** A press is answered, or the blade is looked for. */
+        PRESS_BACK
+    }
+
+    /**
+     * @param position where it is done, or where it carries the blade
+     * @param aim where the point goes with it, if said
+     */
+    record OnBlade(Contact contact, Optional<Position> position, Aim aim) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.onBlade(this);
+        }
+    }
+
+    /** A line is opened on purpose. */
+    record Invite(Aim aim, Optional<Position> position) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.invite(this);
+        }
+    }
+
+    /** The target is taken away. */
+    record Evade() implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.evade(this);
+        }
+    }
+
+    /** An answer without a parry. */
+    enum Reply {
+        /** The touch is taken on purpose. */
+        RECEIVE,
+        /** All stays as it is. */
+        HOLD,
+        WAIT,
+        /** The blade is lent to the partner's action on it. */
+        YIELD
+    }
+
+    /** @param stance a guard named with it */
+    record Answer(Reply reply, Stance stance) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.answer(this);
+        }
+    }
+
+    record Salute() implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.salute(this);
+        }
+    }
+
+    record Mask(boolean on) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.mask(this);
+        }
+    }
+
+    /** Not a thing to do but how things stand: the measure, the contact. */
+    record State(Optional<Measure> measure, Stance stance) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.state(this);
+        }
+    }
+
+    /** Things that touch nothing the phrase consists of. */
+    enum Trifle {
+        /** The arm or hand is drawn back. */
+        BEND_ARM,
+        LOWER,
+        SWAP,
+        HALT,
+        OTHER
+    }
+
+    record Aside(Trifle trifle) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.aside(this);
+        }
+    }
+
+    /** Words that could not be read. */
+    record Unread(String words) implements Action {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.unread(this);
+        }
+    }
+}

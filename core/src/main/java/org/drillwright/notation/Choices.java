@@ -1,0 +1,44 @@
+package org.drillwright.notation;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.drillwright.source.Span;
+
+/** Finds words that leave something open, in the language that the text is written in. */
+public final class Choices {
+
+    private final Vocabulary vocabulary;
+
+    public Choices(Vocabulary vocabulary) {
+        this.vocabulary = vocabulary;
+    }
+
+    /** The words of the text that leave something open. */
+    public List<Span> in(String text) {
+        Tongue tongue = tongue(text);
+        return vocabulary
+                .lexemes(Tokens.of(text), form -> form.term().kind() == TermKind.CHOICE && form.tongue() == tongue)
+                .stream()
+                .filter(lexeme -> lexeme.is(TermKind.CHOICE) || lexeme.folded().equals("/"))
+                .map(Lexeme::span)
+                .toList();
+    }
+
+    /** The language of most of its words; English where none is known or several are level. */
+    private Tongue tongue(String text) {
+        Map<Tongue, Integer> counts = new EnumMap<>(Tongue.class);
+        vocabulary
+                .lexemes(text)
+                .forEach(lexeme -> lexeme.form()
+                        .ifPresent(form ->
+                                counts.merge(form.tongue(), lexeme.span().length(), Integer::sum)));
+        Tongue most = Tongue.ENGLISH;
+        for (Tongue tongue : Tongue.values()) {
+            if (counts.getOrDefault(tongue, 0) > counts.getOrDefault(most, 0)) {
+                most = tongue;
+            }
+        }
+        return most;
+    }
+}

@@ -1,0 +1,490 @@
+package org.drillwright.notation;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.drillwright.model.Side;
+import org.drillwright.source.Span;
+
+/**
+ * Reads the words of a turn, an opening, a closing or a start into clauses.
+ *
+ * <p>The text is cut into lexemes. A term that is an action begins a clause, or completes the clause before it (a riposte
+ * <em>by disengage</em>, a recovery <em>on guard</em>); positions, lines, targets and kinds go to the clause they stand
+ * with. An action that is only spoken of ("parry <em>the thrust</em>", "as <em>he lunges</em>") is passed over.
+ */
+public final class ClauseReader {
+
+    private final Vocabulary vocabulary;
+
+    public ClauseReader(Vocabulary vocabulary) {
+        this.vocabulary = vocabulary;
+    }
+
+    /** Reads a text; never throws, whatever stands in it. */
+    public Utterance read(String text) {
+        Pass pass = new Pass(text);
+        for (Lexeme lexeme : vocabulary.lexemes(text)) {
+            pass.take(lexeme);
+        }
+        pass.endSentence();
+        List<Clause> clauses = pass.drafts.stream()
+                .flatMap(draft -> ClauseMaker.make(draft).stream())
+                .toList();
+        return new Utterance(clauses, pass.unread, pass.tradeWords);
+    }
+
+    /** One reading of one text from left to right. */
+    private static final class Pass {
+
+        private static final Set<String> OWN_FEET =
+                Set.of("lunge", "half-lunge", "advance", "retreat", "jump-forward", "jump-back", "balestra", "appel");
+
+        private final String text;
+        private final List<Draft> drafts = new ArrayList<>();
+        private final List<Span> unread = new ArrayList<>();
+        private int tradeWords;
+
+        private Optional<Draft> current = Optional.empty();
+        private Optional<Side> subject = Optional.empty();
+
+        /** The head that a second subject shares: leader on guard in sixte, follower in quarte. */
+        private Optional<Term> shared = Optional.empty();
+
+        private final Set<String> kinds = new HashSet<>();
+        private Aim aim = Aim.UNSTATED;
+        private Optional<Lexeme> loose = Optional.empty();
+        private int times = 1;
+
+        /** What the last small word leads one to expect. */
+        private String link = "begins";
+
+        private String det = "";
+        private boolean light;
+        private boolean negated;
+
+        /** Inside words about something else: an action just spoken of, or what somebody else does. */
+        private boolean spokenOf;
+
+        private boolean others;
+        private boolean othersBegan;
+
+        private final List<Span> segmentUnknown = new ArrayList<>();
+        private boolean segmentKnown;
+
+        Pass(String text) {
+            this.text = text;
+        }
+
+        void take(Lexeme lexeme) {
+            if (lexeme.isStop()) {
+                stop(lexeme);
+            } else if (lexeme.isUnknown()) {
+                unknown(lexeme);
+            } else {
+                known(lexeme);
+            }
+        }
+
+        private void stop(Lexeme lexeme) {
+            if (lexeme.folded().equals(",")
+                    || lexeme.folded().equals("(")
+                    || lexeme.folded().equals(")")) {
+                endSegment();
+                others = false;
+                link = link.equals("begins") ? link : "comma";
+            } else if (!lexeme.folded().equals("/")) {
+                endSentence();
+            }
+        }
+
+        private void unknown(Lexeme lexeme) {
+            if (!others) {
+                segmentUnknown.add(lexeme.span());
+                unread.add(lexeme.span());
+            }
+        }
+
+        private void known(Lexeme lexeme) {
+            Term term = lexeme.form().orElseThrow().term();
+            if (term.kind().isOfTheTrade()) {
+                tradeWords++;
+                segmentKnown = segmentKnown || !others;
+            }
+            if (term.kind().isAction()) {
+                action(lexeme, term);
+                return;
+            }
+            switch (term.kind()) {
+                case POSITION -> position(lexeme);
+                case LINE -> line(lexeme);
+                case TARGET -> aimAt(lexeme, target(term));
+                case KIND -> kind(lexeme);
+                case CONTACT -> contact(lexeme);
+                case MEASURE -> measure(lexeme);
+                case SIDE -> side(lexeme);
+                case DET -> det = term.id();
+                case LINK -> link(term);
+                case LIGHT -> light = true;
+                default -> manner(lexeme);
+            }
+            othersBegan = othersBegan && term.kind() == TermKind.LINK;
+        }
+
+        // ---- small words
+
+        private void link(Term term) {
+            switch (term.id()) {
+                case "and" -> {
+                    endSegment();
+                    link = "and";
+                }
+                case "as" -> {
+                    others = true;
+                    othersBegan = true;
+                }
+                case "or" -> leaveOpen();
+                case "not" -> negated = true;
+                case "from" -> {
+                    link = "from";
+                    spokenOf = false;
+                }
+                case "with" -> {
+                    hangKinds();
+                    link = "with";
+                    spokenOf = false;
+                }
+                default -> link = link.equals("begins") || link.equals("and") ? link : term.id();
+            }
+            det = "";
+        }
+
+        /** A choice: what comes behind it is not read, and where the blade goes is no longer said. */
+        private void leaveOpen() {
+            current.ifPresent(draft -> draft.aim = Aim.UNSTATED);
+            others = true;
+        }
+
+        private void manner(Lexeme lexeme) {
+            switch (lexeme.folded()) {
+                case "two", "deux", "due", "2", "twice" -> times = 2;
+                case "three", "trois", "tre", "3" -> times = 3;
+                case "you", "vous", "tu" -> others = others && !othersBegan;
+                default -> {}
+            }
+        }
+
+        private void side(Lexeme lexeme) {
+            boolean atStart = link.equals("begins") || link.equals("comma") || link.equals("and");
+            othersBegan = false;
+            if (!atStart || lexeme.id().equals("partner")) {
+                return;
+            }
+            Optional<Side> named = switch (lexeme.id()) {
+                case "leader" -> Optional.of(Side.LEADER);
+                case "follower" -> Optional.of(Side.FOLLOWER);
+                default -> Optional.empty();
+            };
+            if (current.isPresent() && !named.equals(subject)) {
+                shared = Optional.of(current.get().head);
+                current = Optional.empty();
+            }
+            subject = named;
+        }
+
+        // ---- qualities
+
+        private void position(Lexeme lexeme) {
+            boolean skipped = others || link.equals("from") || negated || (spokenOf && link.equals("of"));
+            if (skipped) {
+                link = link.equals("from") ? "past" : link;
+                negated = false;
+                return;
+            }
+            Position named = Position.of(lexeme.id());
+            if (current.isPresent() && takesPosition(current.get())) {
+                current.get().place(named);
+                current.get().reach(lexeme.span());
+            } else {
+                begin(shared.orElse(new Term(TermKind.BLADE, "position")), lexeme)
+                        .place(named);
+            }
+            shared = Optional.empty();
+            hangKinds();
+            det = "";
+        }
+
+        private boolean takesPosition(Draft draft) {
+            boolean another = draft.position.isPresent() && draft.engaged.isEmpty();
+            boolean settled = another && (link.equals("and") || link.equals("comma"));
+            return !settled && !draft.isHead("receive", "salute", "mask-on", "mask-off", "advance", "retreat");
+        }
+
+        private void line(Lexeme lexeme) {
+            String[] parts = lexeme.id().split("-");
+            Optional<Height> height = Optional.empty();
+            Optional<Width> width = Optional.empty();
+            for (String part : parts) {
+                switch (part) {
+                    case "high" -> height = Optional.of(Height.HIGH);
+                    case "low" -> height = Optional.of(Height.LOW);
+                    case "inside" -> width = Optional.of(Width.INSIDE);
+                    default -> width = Optional.of(Width.OUTSIDE);
+                }
+            }
+            aimAt(lexeme, new Aim(height, width, Optional.empty()));
+        }
+
+        private static Aim target(Term term) {
+            return new Aim(Optional.empty(), Optional.empty(), Optional.of(Target.of(term.id())));
+        }
+
+        private void aimAt(Lexeme lexeme, Aim more) {
+            if (others || spokenOf || negated) {
+                return;
+            }
+            boolean fresh = current.isEmpty() || link.equals("and") || (link.equals("comma") && !aims(current.get()));
+            if (fresh) {
+                aim = aim.completedBy(more);
+                loose = Optional.of(lexeme);
+            } else {
+                current.get().aim = current.get().aim.completedBy(more);
+                current.get().reach(lexeme.span());
+            }
+        }
+
+        private static boolean aims(Draft draft) {
+            return draft.head.is(TermKind.ARM) || draft.isHead("lunge", "glide", "bind", "croise", "invite", "fleche");
+        }
+
+        private void kind(Lexeme lexeme) {
+            if (others) {
+                return;
+            }
+            if (spokenOf && !link.equals("with") && !lexeme.id().equals("in-the-lunge")) {
+                return;
+            }
+            kinds.add(lexeme.id());
+            loose = loose.or(() -> Optional.of(lexeme));
+            if (current.isPresent()) {
+                current.get().reach(lexeme.span());
+            }
+        }
+
+        private void contact(Lexeme lexeme) {
+            if (others) {
+                return;
+            }
+            boolean engaged = !lexeme.id().equals("apart") && !negated;
+            negated = false;
+            Draft draft = current.filter(one -> one.isHead("on-guard", "state", "position", "hold", "wait")
+                            || one.head.id().startsWith("recover"))
+                    .orElseGet(() -> begin(new Term(TermKind.CONTACT, "state"), lexeme));
+            draft.engaged = Optional.of(engaged);
+            draft.reach(lexeme.span());
+        }
+
+        private void measure(Lexeme lexeme) {
+            if (others) {
+                return;
+            }
+            Draft draft = current.filter(one -> one.head.kind() != TermKind.ARM)
+                    .orElseGet(() -> begin(new Term(TermKind.CONTACT, "state"), lexeme));
+            draft.measure = Optional.of(Measure.named(lexeme.id()));
+            draft.reach(lexeme.span());
+            spokenOf = false;
+        }
+
+        // ---- actions
+
+        private void action(Lexeme lexeme, Term term) {
+            if (others && !isOwn(lexeme)) {
+                othersBegan = false;
+                return;
+            }
+            othersBegan = false;
+            if (negated) {
+                negated = false;
+                return;
+            }
+            if (isSpokenOf(lexeme, term)) {
+                spokenOf = true;
+                det = "";
+                return;
+            }
+            others = false;
+            spokenOf = false;
+            compose(lexeme, term);
+            det = "";
+            light = false;
+            times = 1;
+            link = "past";
+        }
+
+        /** "While stepping back", "as you lunge", and an order behind somebody else's doing. */
+        private boolean isOwn(Lexeme lexeme) {
+            boolean gerund = othersBegan && lexeme.has(Form.Inflection.GERUND);
+            boolean order = link.equals("and") && lexeme.has(Form.Inflection.LISTED) && !othersBegan;
+            return gerund || order;
+        }
+
+        private boolean isSpokenOf(Lexeme lexeme, Term term) {
+            if (lexeme.has(Form.Inflection.GERUND)) {
+                return false;
+            }
+            if (link.equals("from")) {
+                return true;
+            }
+            boolean pointedAt = det.equals("the") || det.equals("other") || det.equals("own");
+            boolean ownFoot = link.equals("with") && OWN_FEET.contains(term.id());
+            boolean carried = light
+                    || current.filter(draft -> draft.isHead("position") && draft.position.isEmpty())
+                            .isPresent();
+            return pointedAt && !ownFoot && !carried;
+        }
+
+        private void compose(Lexeme lexeme, Term term) {
+            Optional<Draft> merged = current.filter(draft -> completes(draft, term));
+            if (merged.isPresent()) {
+                merged.get().reach(lexeme.span());
+                return;
+            }
+            if (current.isPresent() && link.equals("with")) {
+                hangKinds();
+            }
+            begin(term, lexeme);
+        }
+
+        /** Whether the term only completes the clause before it; then it has been added to it. */
+        private boolean completes(Draft draft, Term term) {
+            boolean close = link.equals("with") || link.equals("of") || link.equals("past") || link.equals("to");
+            boolean stroke = term.is(TermKind.ARM) || term.is(TermKind.BLADE, "glide");
+            if (draft.isHead("feint") && stroke && close && !draft.feint) {
+                return turnInto(draft, term, true);
+            }
+            if (draft.isRole() && stroke && close && !term.id().equals("feint") && draft.path.isEmpty()) {
+                draft.path = Optional.of(term);
+                return true;
+            }
+            if (draft.isRole() && term.id().equals("feint") && close) {
+                draft.feint = true;
+                return true;
+            }
+            if (draft.isHead("answer") && (term.is(TermKind.BLADE) || term.is(TermKind.ARM))) {
+                return turnInto(draft, term, false);
+            }
+            if (draft.isHead("deceive") && stroke && close) {
+                return turnInto(draft, term, false);
+            }
+            if (stroke && draft.head.is(TermKind.ARM) && link.equals("past") && isRole(term)) {
+                draft.path = Optional.of(draft.head);
+                draft.head = term;
+                return true;
+            }
+            if (draft.isHead("position") && draft.position.isEmpty() && !link.equals("and")) {
+                return turnInto(draft, term, false);
+            }
+            if (draft.isHead("parry") && term.id().equals("beat") && close) {
+                return true;
+            }
+            if (term.id().equals("on-guard")) {
+                return draft.head.id().startsWith("recover")
+                        || (draft.isHead("on-guard", "hold", "wait") && !link.equals("and"));
+            }
+            return false;
+        }
+
+        private boolean turnInto(Draft draft, Term term, boolean feint) {
+            boolean answering = draft.isHead("answer");
+            draft.feint = draft.feint || feint;
+            if (answering && term.is(TermKind.ARM) && !isRole(term)) {
+                draft.path = Optional.of(term);
+                draft.head = new Term(TermKind.ARM, "riposte");
+            } else {
+                draft.head = term;
+            }
+            draft.kinds.addAll(kinds);
+            kinds.clear();
+            return true;
+        }
+
+        private static boolean isRole(Term term) {
+            return new Draft(term, Clause.Join.BEGINS, Optional.empty(), Span.at(0)).isRole();
+        }
+
+        private Draft begin(Term term, Lexeme lexeme) {
+            Clause.Join join = switch (link) {
+                case "begins" -> Clause.Join.BEGINS;
+                case "and" -> Clause.Join.AND;
+                case "comma" -> Clause.Join.COMMA;
+                default -> Clause.Join.WITH;
+            };
+            Draft draft = new Draft(term, join, subject, lexeme.span());
+            loose.ifPresent(before -> draft.reach(before.span()));
+            draft.kinds.addAll(kinds);
+            draft.aim = aim;
+            draft.times = times;
+            kinds.clear();
+            aim = Aim.UNSTATED;
+            loose = Optional.empty();
+            drafts.add(draft);
+            current = Optional.of(draft);
+            link = "past";
+            return draft;
+        }
+
+        // ---- ends
+
+        private void hangKinds() {
+            if (current.isPresent()) {
+                current.get().kinds.addAll(kinds);
+                kinds.clear();
+            }
+        }
+
+        private void endSegment() {
+            hangKinds();
+            if (current.isPresent() && aim.isStated()) {
+                current.get().aim = current.get().aim.completedBy(aim);
+                aim = Aim.UNSTATED;
+            }
+            if (!segmentUnknown.isEmpty() && !segmentKnown) {
+                Span span = segmentUnknown.get(0).to(segmentUnknown.get(segmentUnknown.size() - 1));
+                Draft draft = new Draft(new Term(TermKind.MANNER, "unread"), Clause.Join.COMMA, subject, span);
+                drafts.add(draft);
+            }
+            segmentUnknown.clear();
+            segmentKnown = false;
+            loose = current.isPresent() ? Optional.empty() : loose;
+            det = "";
+            spokenOf = false;
+            negated = false;
+            times = 1;
+        }
+
+        void endSentence() {
+            endSegment();
+            if (current.isEmpty() && (aim.isStated() || !kinds.isEmpty()) && loose.isPresent()) {
+                begin(new Term(TermKind.MANNER, "unread"), loose.get());
+                unread.add(loose.map(Lexeme::span).orElseGet(() -> Span.at(0)));
+            }
+            current = Optional.empty();
+            subject = Optional.empty();
+            shared = Optional.empty();
+            kinds.clear();
+            aim = Aim.UNSTATED;
+            loose = Optional.empty();
+            link = "begins";
+            light = false;
+            others = false;
+            othersBegan = false;
+        }
+
+        @Override
+        public String toString() {
+            return text;
+        }
+    }
+}

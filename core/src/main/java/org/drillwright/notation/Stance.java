@@ -1,0 +1,19 @@
+package org.drillwright.notation;
+
+import java.util.Optional;
+
+/**
+ * How a person stands on guard, as far as the words say.
+ *
+ * @param guard the position of the hand
+ * @param engaged whether the blades touch
+ * @param engagement the position in which they do, if it is named
+ */
+public record Stance(Optional<Position> guard, Optional<Boolean> engaged, Optional<Position> engagement) {
+
+    public static final Stance UNSTATED = new Stance(Optional.empty(), Optional.empty(), Optional.empty());
+
+    public boolean isStated() {
+        return guard.isPresent() || engaged.isPresent();
+    }
+}

@@ -1,0 +1,34 @@
+package org.drillwright.notation;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.drillwright.source.Span;
+
+/** Cuts a text into words and stops. Hyphens and apostrophes part words; capitals and accents are folded. */
+final class Tokens {
+
+    private static final Pattern PIECE = Pattern.compile("[\\p{L}\\p{M}]+|\\p{N}+|[.;:,!?()/\u2014\u2013]");
+    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+
+    private Tokens() {}
+
+    static List<Token> of(String text) {
+        List<Token> tokens = new ArrayList<>();
+        Matcher piece = PIECE.matcher(text);
+        while (piece.find()) {
+            String word = piece.group();
+            tokens.add(new Token(
+                    fold(word), new Span(piece.start(), piece.end()), Character.isLetterOrDigit(word.codePointAt(0))));
+        }
+        return tokens;
+    }
+
+    static String fold(String word) {
+        String apart = Normalizer.normalize(word.replace("œ", "oe").replace("æ", "ae"), Normalizer.Form.NFD);
+        return MARKS.matcher(apart).replaceAll("").toLowerCase(Locale.ROOT);
+    }
+}

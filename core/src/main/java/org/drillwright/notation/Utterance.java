@@ -1,0 +1,26 @@
+package org.drillwright.notation;
+
+import java.util.List;
+import org.drillwright.source.Span;
+
+/**
+ * What the reader made of a text.
+ *
+ * @param clauses the actions in their order
+ * @param unread words that are not known, within the text
+ * @param tradeWords how many of its words are terms of the trade
+ */
+public record Utterance(List<Clause> clauses, List<Span> unread, int tradeWords) {
+
+    public static final Utterance NOTHING = new Utterance(List.of(), List.of(), 0);
+
+    public Utterance {
+        clauses = List.copyOf(clauses);
+        unread = List.copyOf(unread);
+    }
+
+    /** Whether all of the text could be read. */
+    public boolean isRead() {
+        return unread.isEmpty() && clauses.stream().noneMatch(clause -> clause.action() instanceof Action.Unread);
+    }
+}

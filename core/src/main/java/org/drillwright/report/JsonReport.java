@@ -1,0 +1,67 @@
+package org.drillwright.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Position;
+
+/**
+ * Findings for programs. The form is described on the page of formats; {@link #VERSION} rises when a field changes its
+ * meaning or goes.
+ */
+public final class JsonReport {
+
+    public static final int VERSION = 1;
+
+    private static final JsonFactory FACTORY = new JsonFactory();
+
+    private JsonReport() {}
+
+    public static String of(List<Finding> findings, Tally tally) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = FACTORY.createGenerator(text)) {
+            json.useDefaultPrettyPrinter();
+            json.writeStartObject();
+            json.writeNumberField("version", VERSION);
+            json.writeArrayFieldStart("findings");
+            for (Finding finding : findings) {
+                write(finding, json);
+            }
+            json.writeEndArray();
+            write(tally, json);
+            json.writeEndObject();
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+        return text + "\n";
+    }
+
+    private static void write(Finding finding, JsonGenerator json) throws IOException {
+        Position start = finding.position();
+        Position end = finding.file().position(finding.span().end());
+        json.writeStartObject();
+        json.writeStringField("rule", finding.rule());
+        json.writeStringField("severity", finding.severity().word());
+        json.writeStringField("file", finding.file().name());
+        json.writeNumberField("line", start.line());
+        json.writeNumberField("column", start.column());
+        json.writeNumberField("endLine", end.line());
+        json.writeNumberField("endColumn", end.column());
+        json.writeStringField("what", finding.what());
+        json.writeStringField("wayOut", finding.wayOut());
+        json.writeEndObject();
+    }
+
+    private static void write(Tally tally, JsonGenerator json) throws IOException {
+        json.writeObjectFieldStart("tally");
+        json.writeNumberField("drills", tally.drills());
+        json.writeNumberField("errors", tally.errors());
+        json.writeNumberField("warnings", tally.warnings());
+        json.writeNumberField("notes", tally.notes());
+        json.writeEndObject();
+    }
+}

@@ -1,0 +1,32 @@
+package org.drillwright.report;
+
+import java.util.List;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Position;
+
+/** Findings for editors: {@code file:line:column: severity: what way-out (rule)}, one line each. */
+public final class LineReport {
+
+    private LineReport() {}
+
+    public static String of(List<Finding> findings) {
+        StringBuilder text = new StringBuilder();
+        for (Finding finding : findings) {
+            Position position = finding.position();
+            String words = (finding.what() + " " + finding.wayOut()).strip().replaceAll("\\s+", " ");
+            text.append(finding.file().name())
+                    .append(':')
+                    .append(position.line())
+                    .append(':')
+                    .append(position.column())
+                    .append(": ")
+                    .append(finding.severity().word())
+                    .append(": ")
+                    .append(words)
+                    .append(" (")
+                    .append(finding.rule())
+                    .append(")\n");
+        }
+        return text.toString();
+    }
+}

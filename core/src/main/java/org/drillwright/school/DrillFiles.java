@@ -1,0 +1,87 @@
+package org.drillwright.school;
+
+import java.io.IOException;
+import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Finds the drill files of a folder: all that end in .yaml or .yml, but for the school's own files. */
+public final class DrillFiles {
+
+    /** The file that holds a school's settings. */
+    public static final String SETTINGS = "school.yaml";
+
+    /** Folders inside one another. */
+    private static final int DEPTH = 8;
+
+    /** Folders that programs fill, and hidden ones, hold no drills. */
+    private static final Set<String> PASSED_OVER = Set.of("target");
+
+    private DrillFiles() {}
+
+    /** The drill files below a folder, by name; links are not followed. */
+    static List<Path> below(Path root) throws IOException {
+        List<Path> found = new ArrayList<>();
+        Files.walkFileTree(root, EnumSet.noneOf(FileVisitOption.class), DEPTH, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+                boolean passedOver = !folder.equals(root) && isPassedOver(name(folder));
+                return passedOver ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                if (attributes.isRegularFile() && isDrill(name(file))) {
+                    found.add(file);
+                }
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException problem) {
+                if (isDrill(name(file)) || Files.isDirectory(file)) {
+                    found.add(file);
+                }
+                return FileVisitResult.CONTINUE;
+            }
+        });
+        found.sort(Comparator.comparing(file -> shown(root, file)));
+        return found;
+    }
+
+    private static boolean isPassedOver(String folder) {
+        return folder.startsWith(".") || PASSED_OVER.contains(folder);
+    }
+
+    private static boolean isDrill(String name) {
+        String small = name.toLowerCase(Locale.ROOT);
+        return (small.endsWith(".yaml") || small.endsWith(".yml")) && !small.equals(SETTINGS) && !small.startsWith(".");
+    }
+
+    /** A drill's id: its file's name without the ending. */
+    public static String id(Path file) {
+        String name = name(file);
+        int dot = name.lastIndexOf('.');
+        return dot < 0 ? name : name.substring(0, dot);
+    }
+
+    /** A file's name as it is shown: below the folder, with forward slashes. */
+    static String shown(Path root, Path file) {
+        String name = root.relativize(file).toString().replace('\\', '/');
+        return name.isEmpty() ? name(file) : name;
+    }
+
+    static String name(Path file) {
+        Path name = file.getFileName();
+        return name == null ? "" : name.toString();
+    }
+}

@@ -1,0 +1,298 @@
+package org.drillwright.school;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.check.Folder;
+import org.drillwright.check.Judge;
+import org.drillwright.check.Subject;
+import org.drillwright.check.Surroundings;
+import org.drillwright.model.Drill;
+import org.drillwright.model.DrillSet;
+import org.drillwright.model.School;
+import org.drillwright.notation.Vocabulary;
+import org.drillwright.read.DrillReader;
+import org.drillwright.read.FileText;
+import org.drillwright.read.ReadDrill;
+import org.drillwright.read.ReadSchool;
+import org.drillwright.read.Reading;
+import org.drillwright.read.ReadingLimits;
+import org.drillwright.read.ReadingRule;
+import org.drillwright.read.SchoolReader;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Places;
+import org.drillwright.source.Severity;
+import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
+
+/**
+ * A folder of drills, read and judged.
+ *
+ * <pre>{@code
+ * SchoolFolder folder = SchoolFolder.open(Path.of("drills"));
+ * folder.findings().forEach(finding -> show(finding));
+ * }</pre>
+ */
+public final class SchoolFolder {
+
+    private final Path root;
+    private final Optional<ReadSchool> settings;
+    private final School school;
+    private final List<Entry> entries;
+    private final List<Finding> folderFindings;
+
+    /**
+     * A file of the folder and what came of it.
+     *
+     * @param file where it lies
+     * @param name as it is shown
+     * @param subject the drill, if all of the file could be read
+     * @param findings what reading and the rules found in it
+     */
+    public record Entry(Path file, String name, Optional<Subject> subject, List<Finding> findings) {
+
+        public Entry {
+            findings = List.copyOf(findings);
+        }
+
+        /** Whether there is a drill, and no error in it. */
+        public boolean isSound() {
+            return subject.isPresent() && findings.stream().noneMatch(finding -> finding.severity() == Severity.ERROR);
+        }
+
+        private Entry with(List<Finding> more) {
+            List<Finding> all = new ArrayList<>(findings);
+            all.addAll(more);
+            return new Entry(file, name, subject, all);
+        }
+    }
+
+    /** Told of each file as it is read. */
+    @FunctionalInterface
+    public interface Progress {
+        /** @param done files read so far, of {@code all} */
+        void read(int done, int all);
+    }
+
+    private SchoolFolder(
+            Path root,
+            Optional<ReadSchool> settings,
+            School school,
+            List<Entry> entries,
+            List<Finding> folderFindings) {
+        this.root = root;
+        this.settings = settings;
+        this.school = school;
+        this.entries = List.copyOf(entries);
+        this.folderFindings = List.copyOf(folderFindings);
+    }
+
+    /** Reads and judges a folder; problems of its files are findings. */
+    public static SchoolFolder open(Path root) throws IOException {
+        return open(root, (done, all) -> {});
+    }
+
+    /**
+     * Reads and judges a folder.
+     *
+     * @throws IOException if the folder itself cannot be listed
+     */
+    public static SchoolFolder open(Path root, Progress progress) throws IOException {
+        return new FolderReading(root, progress).read();
+    }
+
+    public Path root() {
+        return root;
+    }
+
+    /** The settings in force. */
+    public School school() {
+        return school;
+    }
+
+    /** The settings as they were read, if the folder has a file of them. */
+    public Optional<ReadSchool> settings() {
+        return settings;
+    }
+
+    /** The drill files in the order of their names. */
+    public List<Entry> entries() {
+        return entries;
+    }
+
+    /** The drill of that id, if it could be read. */
+    public Optional<Entry> entry(String id) {
+        return entries.stream()
+                .filter(entry -> DrillFiles.id(entry.file()).equals(id))
+                .findFirst();
+    }
+
+    /** The drills of a set in teaching order; ids that could not be read are left out. */
+    public List<Entry> entriesOf(DrillSet set) {
+        if (!set.drills().isEmpty()) {
+            return set.drills().stream().flatMap(id -> entry(id).stream()).toList();
+        }
+        return entries.stream()
+                .filter(entry -> entry.subject()
+                        .filter(subject -> set.level()
+                                .filter(subject.drill().level()::equals)
+                                .isPresent())
+                        .isPresent())
+                .toList();
+    }
+
+    /** Findings in the settings and about the folder as a whole. */
+    public List<Finding> folderFindings() {
+        return folderFindings;
+    }
+
+    /** All findings: the folder's, then file by file. */
+    public List<Finding> findings() {
+        List<Finding> all = new ArrayList<>(folderFindings);
+        entries.forEach(entry -> all.addAll(entry.findings()));
+        return all;
+    }
+
+    /** One opening of one folder. */
+    private static final class FolderReading {
+
+        private final Path root;
+        private final Progress progress;
+        private final List<Finding> folderFindings = new ArrayList<>();
+
+        FolderReading(Path root, Progress progress) {
+            this.root = root;
+            this.progress = progress;
+        }
+
+        SchoolFolder read() throws IOException {
+            Optional<ReadSchool> settings = readSettings();
+            School school = settings.map(ReadSchool::school).orElse(School.DEFAULT);
+            boolean broken = settings.isEmpty() && !folderFindings.isEmpty();
+            List<Path> files = DrillFiles.below(root);
+            DrillReader reader = new DrillReader(school);
+            Map<Path, Reading<ReadDrill>> readings = new LinkedHashMap<>();
+            for (Path file : files) {
+                readings.put(file, readDrill(file, reader));
+                progress.read(readings.size(), files.size());
+            }
+            List<Entry> entries = broken ? unjudged(readings) : judged(readings, settings, school);
+            return new SchoolFolder(root, settings, school, SameIds.report(entries), folderFindings);
+        }
+
+        private Optional<ReadSchool> readSettings() throws IOException {
+            Path file = root.resolve(DrillFiles.SETTINGS);
+            if (!Files.isRegularFile(file)) {
+                return Optional.empty();
+            }
+            Reading<ReadSchool> reading = SchoolReader.read(DrillFiles.SETTINGS, bytes(file));
+            folderFindings.addAll(reading.findings());
+            if (reading.value().isEmpty()) {
+                SourceFile source = reading.findings().get(0).file();
+                folderFindings.add(new Finding(
+                        ReadingRule.YAML_SYNTAX.id(),
+                        Severity.NOTE,
+                        source,
+                        Span.at(0),
+                        "The drills were read, but not judged.",
+                        "Mend the settings first; the rules depend on them."));
+            }
+            return reading.value();
+        }
+
+        private Reading<ReadDrill> readDrill(Path file, DrillReader reader) {
+            String name = DrillFiles.shown(root, file);
+            try {
+                return reader.read(DrillFiles.id(file), name, bytes(file));
+            } catch (IOException problem) {
+                Finding finding = new Finding(
+                        ReadingRule.PLAIN_TEXT.id(),
+                        Severity.ERROR,
+                        new SourceFile(name, ""),
+                        Span.at(0),
+                        "This file could not be opened.",
+                        "Is it still there, and may you read it?");
+                return new Reading<>(Optional.empty(), List.of(finding));
+            }
+        }
+
+        /** As much of a file as the reader wants to see: one byte more than it accepts. */
+        private static byte[] bytes(Path file) throws IOException {
+            try (var in = Files.newInputStream(file)) {
+                return in.readNBytes(ReadingLimits.FILE_BYTES + 1);
+            }
+        }
+
+        private List<Entry> unjudged(Map<Path, Reading<ReadDrill>> readings) {
+            return readings.entrySet().stream()
+                    .map(entry -> entry(
+                            entry.getKey(), Optional.empty(), entry.getValue().findings()))
+                    .toList();
+        }
+
+        private List<Entry> judged(
+                Map<Path, Reading<ReadDrill>> readings, Optional<ReadSchool> settings, School school) {
+            Surroundings surroundings = surroundings(readings, school);
+            List<Entry> entries = new ArrayList<>();
+            for (Map.Entry<Path, Reading<ReadDrill>> reading : readings.entrySet()) {
+                Optional<Subject> subject = reading.getValue()
+                        .value()
+                        .map(read -> new Subject(read.drill(), read.file(), read.places(), surroundings));
+                List<Finding> findings = new ArrayList<>(reading.getValue().findings());
+                subject.ifPresent(one -> findings.addAll(Judge.drill(one)));
+                entries.add(entry(reading.getKey(), subject, findings));
+            }
+            return withFolderFindings(entries, settings, school);
+        }
+
+        private static Surroundings surroundings(Map<Path, Reading<ReadDrill>> readings, School school) {
+            Map<String, Drill> drills = new LinkedHashMap<>();
+            readings.values().stream()
+                    .flatMap(reading -> reading.value().stream())
+                    .forEach(read -> drills.putIfAbsent(read.drill().id(), read.drill()));
+            return new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
+        }
+
+        /** Findings of the folder rules go to the drill they stand in, or to the folder. */
+        private List<Entry> withFolderFindings(List<Entry> entries, Optional<ReadSchool> settings, School school) {
+            Folder folder = new Folder(
+                    school,
+                    settings.map(ReadSchool::file),
+                    settings.map(ReadSchool::places).orElseGet(() -> new Places(Map.of())),
+                    entries.stream().flatMap(entry -> entry.subject().stream()).toList());
+            List<Finding> found = Judge.folder(folder);
+            List<Entry> result = new ArrayList<>();
+            for (Entry entry : entries) {
+                result.add(entry.with(found.stream()
+                        .filter(finding -> finding.file().name().equals(entry.name()))
+                        .toList()));
+            }
+            found.stream()
+                    .filter(finding -> finding.file().name().equals(DrillFiles.SETTINGS))
+                    .forEach(folderFindings::add);
+            return result;
+        }
+
+        private Entry entry(Path file, Optional<Subject> subject, List<Finding> findings) {
+            String name = DrillFiles.shown(root, file);
+            List<Finding> all = new ArrayList<>(findings);
+            if (name.endsWith(".yml")) {
+                FileText empty = FileText.decode(name, new byte[0]);
+                SourceFile source = subject.map(Subject::file).orElse(empty.file());
+                all.add(new Finding(
+                        ReadingRule.OWN_ID.id(),
+                        Severity.NOTE,
+                        source,
+                        Span.at(0),
+                        "This file ends in .yml; it was read like one that ends in .yaml.",
+                        "Rename it, so that all drills end alike."));
+            }
+            return new Entry(file, name, subject, all);
+        }
+    }
+}

@@ -1,0 +1,17 @@
+package org.drillwright.print.frame;
+
+/** An upright rectangle, in points, from its top left corner. */
+public record Box(double x, double y, double width, double height) {
+
+    public double right() {
+        return x + width;
+    }
+
+    public double bottom() {
+        return y + height;
+    }
+
+    public Box moved(double dx, double dy) {
+        return new Box(x + dx, y + dy, width, height);
+    }
+}

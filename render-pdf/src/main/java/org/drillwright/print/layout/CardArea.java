@@ -1,0 +1,57 @@
+package org.drillwright.print.layout;
+
+import org.drillwright.model.CardSize;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Millimetres;
+
+/**
+ * The places of a card, in points: an edge for the laminate to seal and the punch's ring hole in the top left corner.
+ *
+ * @param width of the card
+ * @param height of the card
+ */
+record CardArea(double width, double height) {
+
+    /** Trade primers ask for 3 to 5 mm of film to seal; 5 mm also keeps what a printer cannot reach blank. */
+    static final double EDGE = Millimetres.toPoints(5);
+
+    /** A common punch makes a hole of 6 mm; common practice, no source. */
+    static final double HOLE = Millimetres.toPoints(6);
+
+    /** Between the hole and the words beside it. */
+    private static final double BESIDE_HOLE = Millimetres.toPoints(2);
+
+    static CardArea of(CardSize size) {
+        return new CardArea(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()));
+    }
+
+    double left() {
+        return EDGE;
+    }
+
+    double right() {
+        return width - EDGE;
+    }
+
+    double top() {
+        return EDGE;
+    }
+
+    double bottom() {
+        return height - EDGE;
+    }
+
+    double inner() {
+        return width - 2 * EDGE;
+    }
+
+    /** The zone of the ring hole, in which nothing is read. */
+    Box hole() {
+        return new Box(EDGE, EDGE, HOLE, HOLE);
+    }
+
+    /** Where words beside the hole begin. */
+    double besideHole() {
+        return hole().right() + BESIDE_HOLE;
+    }
+}

@@ -1,0 +1,97 @@
+package org.drillwright.print.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.CardSize;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.Typefaces;
+import org.drillwright.print.text.Wording;
+
+/**
+ * Lays drills as cards. The type is as large as lets a drill fit on one card; where even the smallest that can be read
+ * does not, on as few cards as can be, and again as large as fits those. Nothing is cut off: what cannot be printed
+ * whole is not printed, and said to be so.
+ */
+public final class CardLayout {
+
+    /** Reading on a third card means laying two aside in the middle of a class. */
+    private static final int HANDY = 2;
+
+    private final CardSize size;
+    private final CardArea area;
+    private final Labels labels;
+    private final Typefaces faces;
+    private final List<Frame> cards = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+
+    private CardLayout(CardSize size, Labels labels, Typefaces faces) {
+        this.size = size;
+        this.area = CardArea.of(size);
+        this.labels = labels;
+        this.faces = faces;
+    }
+
+    public static Laid lay(List<CardSubject> drills, CardSize size, Labels labels, Typefaces faces) {
+        CardLayout layout = new CardLayout(size, labels, faces);
+        drills.forEach(layout::lay);
+        return new Laid(layout.cards, layout.problems);
+    }
+
+    /** What cannot be printed of a drill because the typefaces lack it, found without laying anything. */
+    public static List<Problem> unprintable(CardSubject subject, Typefaces faces) {
+        Coverage coverage = new Coverage(faces);
+        List<Problem> problems = new ArrayList<>();
+        for (Fields.Field field : Fields.of(subject)) {
+            for (int codePoint : coverage.missing(field.text())) {
+                problems.add(new Problem(
+                        Problem.Kind.NOT_PRINTED, subject.drill().id(), field.name(), Sentences.lacking(codePoint)));
+            }
+        }
+        return problems;
+    }
+
+    private void lay(CardSubject subject) {
+        List<Problem> unprintable = unprintable(subject, faces);
+        if (!unprintable.isEmpty()) {
+            problems.addAll(unprintable);
+            return;
+        }
+        CardText text = new CardWriter(subject, labels, faces).write();
+        Optional<Fitting> fitting = Fitting.find(at -> new Composition(text, area, at, labels, faces), floor());
+        fitting.ifPresentOrElse(fitted -> take(subject, fitted), () -> problems.add(tooLong(subject)));
+    }
+
+    private Scale floor() {
+        return Scale.floor(size, faces);
+    }
+
+    private void take(CardSubject subject, Fitting fitted) {
+        cards.addAll(fitted.cards());
+        String id = subject.drill().id();
+        if (fitted.shares().size() > HANDY) {
+            problems.add(new Problem(
+                    Problem.Kind.PRINTED,
+                    id,
+                    "",
+                    Sentences.manyCards(fitted.shares().size(), size)));
+        }
+        for (String word : fitted.broken()) {
+            problems.add(new Problem(Problem.Kind.PRINTED, id, fieldOf(word, subject), Sentences.broken(word)));
+        }
+    }
+
+    private Problem tooLong(CardSubject subject) {
+        return new Problem(Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size));
+    }
+
+    private static String fieldOf(String word, CardSubject subject) {
+        return Fields.of(subject).stream()
+                .filter(field ->
+                        Wording.clean(field.text()).replace("\u00AD", "").contains(word))
+                .map(Fields.Field::name)
+                .findFirst()
+                .orElse("");
+    }
+}

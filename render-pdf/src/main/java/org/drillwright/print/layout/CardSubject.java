@@ -1,0 +1,29 @@
+package org.drillwright.print.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.Drill;
+import org.drillwright.model.School;
+
+/**
+ * What one drill's card is to say.
+ *
+ * @param place where the drill stands in a set, if the card is printed as part of one
+ * @param draft whether the card is marked as a draft, not to be used in class
+ * @param footerRemarks sentences for the card's foot, such as that the drill was not fully checked
+ */
+public record CardSubject(
+        Drill drill, School school, Optional<Place> place, boolean draft, List<String> footerRemarks) {
+
+    public CardSubject {
+        footerRemarks = List.copyOf(footerRemarks);
+    }
+
+    /**
+     * A drill's place in a set.
+     *
+     * @param number from 1
+     * @param of how many drills the set has
+     */
+    public record Place(String set, int number, int of) {}
+}

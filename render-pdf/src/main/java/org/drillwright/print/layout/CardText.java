@@ -1,0 +1,45 @@
+package org.drillwright.print.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.print.text.Paragraph;
+
+/**
+ * All words of a drill's card, measured once. A paragraph that has nothing to say is empty.
+ *
+ * @param about level, weapon and form
+ * @param before what is read before the first count: opening, then start
+ * @param after what is read behind the last count: closing, repeats, cautions
+ * @param foot what stands at the foot of every card
+ * @param draft the mark of a draft, if it is one
+ */
+record CardText(
+        Paragraph title,
+        Paragraph about,
+        Paragraph gear,
+        List<Paragraph> before,
+        Heads heads,
+        List<Count> counts,
+        List<Paragraph> after,
+        List<Paragraph> foot,
+        Optional<String> draft) {
+
+    CardText {
+        before = List.copyOf(before);
+        counts = List.copyOf(counts);
+        after = List.copyOf(after);
+        foot = List.copyOf(foot);
+    }
+
+    /** The heads of the columns. */
+    record Heads(Paragraph count, Paragraph leader, Paragraph follower, Paragraph distance, Paragraph safety) {}
+
+    /** One numbered count. */
+    record Count(
+            String numeral,
+            Paragraph call,
+            Paragraph leader,
+            Paragraph follower,
+            Paragraph distance,
+            Paragraph safety) {}
+}

@@ -1,0 +1,97 @@
+package org.drillwright.print.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
+
+/** The pieces of a drill set at one scale, shared out on as many cards as they need. */
+final class Composition {
+
+    private final CardText text;
+    private final Press press;
+    private final Labels labels;
+    private final Slab before;
+    private final Slab heads;
+    private final List<Slab> counts;
+    private final Slab after;
+    private final Slab foot;
+
+    Composition(CardText text, CardArea area, Scale scale, Labels labels, org.drillwright.print.text.Typefaces faces) {
+        this.text = text;
+        this.press = Press.of(text, area, scale, faces);
+        this.labels = labels;
+        double between = 0.25 * scale.cue();
+        this.before = Slab.stack(List.of(
+                new StripBlock(press).set(text.gear()),
+                press.paragraphs(text.before(), scale.cue(), between),
+                Slab.space(2 * between)));
+        this.heads = new HeadsBlock(text.heads(), press).set();
+        this.counts = text.counts().stream()
+                .map(count -> new CountBlock(count, press).set())
+                .toList();
+        this.after = press.paragraphs(text.after(), scale.cue(), between);
+        this.foot = Slab.stack(
+                List.of(press.rule(0.8 * scale.foot(), 0.5), press.paragraphs(text.foot(), scale.foot(), 0)));
+    }
+
+    /** How many counts go on each card, or nothing if one part fits no card. */
+    Optional<List<Integer>> shares() {
+        CardArea area = press.area();
+        double room = area.bottom() - area.top() - heads.height() - foot.height();
+        double several = room - header(9, 9).height();
+        Pagination pagination = new Pagination(
+                room - header(1, 1).height() - before.height() - after.height(),
+                several - before.height(),
+                several,
+                several - after.height());
+        return pagination.share(counts.stream().map(Slab::height).toList());
+    }
+
+    List<String> broken() {
+        return Stream.concat(Stream.of(header(9, 9), before, heads, after, foot), counts.stream())
+                .flatMap(slab -> slab.broken().stream())
+                .distinct()
+                .toList();
+    }
+
+    List<Frame> cards(List<Integer> shares) {
+        List<Frame> cards = new ArrayList<>();
+        int start = 0;
+        for (int card = 1; card <= shares.size(); card++) {
+            int end = start + shares.get(card - 1);
+            cards.add(card(card, shares.size(), counts.subList(start, end)));
+            start = end;
+        }
+        return cards;
+    }
+
+    private Slab header(int card, int cards) {
+        return new HeaderBlock(text, press)
+                .set(cards == 1 ? Optional.empty() : Optional.of(labels.text(Label.ONE_OF, card, cards)));
+    }
+
+    private Frame card(int card, int cards, List<Slab> on) {
+        CardArea area = press.area();
+        Slab header = header(card, cards);
+        Slab front = card == 1 ? before : Slab.space(0.25 * press.scale().cue());
+        Slab back = card == cards ? after : Slab.NONE;
+        double used = header.height() + front.height() + back.height() + foot.height();
+        double room = area.bottom() - area.top() - used;
+        Slab table = new CountTable(press).set(heads, on, room);
+        Slab body = Slab.stack(List.of(header, front, table, back)).moved(area.top());
+        Slab end = foot.moved(area.bottom() - foot.height());
+        List<Mark> backdrop = new ArrayList<>();
+        text.draft().ifPresent(word -> backdrop.add(DraftMark.across(area, word, press.faces())));
+        backdrop.addAll(body.backdrop());
+        backdrop.addAll(end.backdrop());
+        List<Node> content =
+                Stream.concat(body.content().stream(), end.content().stream()).toList();
+        return new Frame(
+                area.width(), area.height(), CardArea.EDGE, backdrop, List.of(new Node.Group(Role.CARD, content)));
+    }
+}

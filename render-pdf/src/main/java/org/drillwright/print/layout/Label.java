@@ -1,0 +1,38 @@
+package org.drillwright.print.layout;
+
+import java.util.Locale;
+
+/** A word of the card itself, not of the drill. Its key in the files of labels is its name in lower case with dots. */
+public enum Label {
+    COUNT,
+    LEADER,
+    FOLLOWER,
+    CALLER,
+    CLASS,
+    DISTANCE,
+    SAFETY,
+    CALL,
+    GEAR,
+    OPENING,
+    START,
+    CLOSING,
+    CAUTION,
+    WEAPON_FOIL,
+    WEAPON_EPEE,
+    WEAPON_SABRE,
+    WEAPON_NONE,
+    FORM_PARTNER,
+    FORM_SOLO,
+    REPEAT,
+    REPEAT_SWAP,
+    SWAP,
+    ONE_OF,
+    REVISED,
+    DRAFT,
+    DEFERRAL,
+    TRUE_SIZE;
+
+    String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '.');
+    }
+}

@@ -1,0 +1,62 @@
+package org.drillwright.print.layout;
+
+import org.drillwright.model.CardSize;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.text.Typefaces;
+
+/**
+ * All sizes of type on a card, in points, following from one.
+ *
+ * @param turn the size of what each partner does
+ */
+record Scale(double turn) {
+
+    /** A numeral's height is twice that of the words beside it, and a little, to stand out at arm's length. */
+    private static final double NUMERAL = 2.1;
+
+    private static final double TITLE = 1.3;
+    private static final double CUE = 0.82;
+    private static final double HEAD = 0.74;
+    private static final double FOOT = 0.62;
+
+    /** Beyond this the type of a short drill would shout. */
+    private static final double LARGEST = 1.7;
+
+    private static final double STEP = 0.125;
+
+    /** The smallest that may still be read. */
+    static Scale floor(CardSize card, Typefaces faces) {
+        double capHeight = faces.of(Face.REGULAR).capHeight();
+        return new Scale(Math.max(Legibility.turns(card), Legibility.cues() / CUE) / capHeight);
+    }
+
+    /** How many scales there are above the floor. */
+    int steps() {
+        return (int) ((LARGEST - 1) * turn / STEP);
+    }
+
+    Scale larger(int steps) {
+        return new Scale(turn + steps * STEP);
+    }
+
+    double numeral() {
+        return NUMERAL * turn;
+    }
+
+    double title() {
+        return TITLE * turn;
+    }
+
+    /** Distance and safety, and what is read before the first count and after the last. */
+    double cue() {
+        return CUE * turn;
+    }
+
+    double head() {
+        return HEAD * turn;
+    }
+
+    double foot() {
+        return FOOT * turn;
+    }
+}

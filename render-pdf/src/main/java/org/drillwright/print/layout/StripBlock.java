@@ -1,0 +1,33 @@
+package org.drillwright.print.layout;
+
+import java.util.List;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.text.Paragraph;
+
+/** The gear, on a band across the card. */
+final class StripBlock {
+
+    private final Press press;
+
+    StripBlock(Press press) {
+        this.press = press;
+    }
+
+    Slab set(Paragraph gear) {
+        if (gear.isEmpty()) {
+            return Slab.NONE;
+        }
+        CardArea area = press.area();
+        double size = press.scale().cue();
+        double inside = 0.4 * size;
+        double pad = 0.22 * size;
+        Setting set = press.set(gear, size, area.left() + inside, pad, area.inner() - 2 * inside);
+        double height = set.height() + 2 * pad;
+        Mark band = Mark.Shape.filled(Outline.box(new Box(area.left(), 0, area.inner(), height)), Press.BAND);
+        return new Slab(height, List.of(band), List.of(new Node.Words(Role.PARAGRAPH, set.lines())), set.broken());
+    }
+}

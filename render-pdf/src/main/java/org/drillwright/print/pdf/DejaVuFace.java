@@ -1,0 +1,97 @@
+package org.drillwright.print.pdf;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.HorizontalHeaderTable;
+import org.apache.fontbox.ttf.KerningSubtable;
+import org.apache.fontbox.ttf.KerningTable;
+import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.drillwright.print.text.Typeface;
+
+/** A face measured from its file: advances, the {@code kern} table, the heights that it states. */
+final class DejaVuFace implements Typeface {
+
+    private final TrueTypeFont font;
+    private final CmapLookup glyphs;
+    private final Optional<KerningSubtable> kerning;
+    private final double unitsPerEm;
+    private final double capHeight;
+    private final double ascent;
+    private final double descent;
+    private final Map<Integer, Double> advances = new ConcurrentHashMap<>();
+
+    DejaVuFace(TrueTypeFont font) {
+        try {
+            this.font = font;
+            this.glyphs = font.getUnicodeCmapLookup();
+            this.kerning = Optional.ofNullable(font.getKerning()).map(KerningTable::getHorizontalKerningSubtable);
+            this.unitsPerEm = font.getUnitsPerEm();
+            this.capHeight = capHeight(font) / unitsPerEm;
+            HorizontalHeaderTable header = font.getHorizontalHeader();
+            this.ascent = header.getAscender() / unitsPerEm;
+            this.descent = -header.getDescender() / unitsPerEm;
+        } catch (IOException broken) {
+            throw new UncheckedIOException("a font's tables cannot be read", broken);
+        }
+    }
+
+    /** The height of H, because old versions of the font's table do not state it. */
+    private static double capHeight(TrueTypeFont font) throws IOException {
+        OS2WindowsMetricsTable stated = font.getOS2Windows();
+        if (stated != null && stated.getCapHeight() > 0) {
+            return stated.getCapHeight();
+        }
+        return font.getPath("H").getBounds2D().getHeight();
+    }
+
+    TrueTypeFont font() {
+        return font;
+    }
+
+    @Override
+    public boolean covers(int codePoint) {
+        return glyphs.getGlyphId(codePoint) != 0;
+    }
+
+    @Override
+    public double advance(int codePoint) {
+        return advances.computeIfAbsent(codePoint, this::read);
+    }
+
+    private double read(int codePoint) {
+        try {
+            return font.getAdvanceWidth(glyphs.getGlyphId(codePoint)) / unitsPerEm;
+        } catch (IOException broken) {
+            throw new UncheckedIOException("a glyph's width cannot be read", broken);
+        }
+    }
+
+    @Override
+    public double kerning(int left, int right) {
+        if (Character.isSpaceChar(left) || Character.isSpaceChar(right)) {
+            return 0;
+        }
+        return kerning.map(table -> table.getKerning(glyphs.getGlyphId(left), glyphs.getGlyphId(right)) / unitsPerEm)
+                .orElse(0.0);
+    }
+
+    @Override
+    public double capHeight() {
+        return capHeight;
+    }
+
+    @Override
+    public double ascent() {
+        return ascent;
+    }
+
+    @Override
+    public double descent() {
+        return descent;
+    }
+}

@@ -1,0 +1,115 @@
+package org.drillwright.print.pdf;
+
+import java.io.Closeable;
+import java.io.IOException;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.util.Matrix;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+
+/** Draws a frame on a page and tags what it draws. */
+final class PagePen implements Closeable {
+
+    private final PDPageContentStream stream;
+    private final Fonts fonts;
+    private final Tags.Page tags;
+
+    /** From a frame's coordinates, with y upwards, to the page's: needed where a tag states a place. */
+    private Matrix toPage = new Matrix();
+
+    PagePen(PDDocument document, PDPage page, Fonts fonts, Tags.Page tags) throws IOException {
+        this.stream = new PDPageContentStream(document, page);
+        this.fonts = fonts;
+        this.tags = tags;
+    }
+
+    void draw(Frame frame) throws IOException {
+        draw(frame, tags.root());
+    }
+
+    private void draw(Frame frame, PDStructureElement parent) throws IOException {
+        MarkPen marks = new MarkPen(stream, fonts, frame.height());
+        if (!frame.backdrop().isEmpty()) {
+            stream.beginMarkedContent(COSName.ARTIFACT);
+            for (Mark mark : frame.backdrop()) {
+                marks.draw(mark);
+            }
+            stream.endMarkedContent();
+        }
+        for (Node node : frame.content()) {
+            draw(node, parent, marks);
+        }
+    }
+
+    private void draw(Node node, PDStructureElement parent, MarkPen marks) throws IOException {
+        if (node instanceof Node.Group group) {
+            PDStructureElement element = tags.element(group.role(), parent);
+            for (Node part : group.parts()) {
+                draw(part, element, marks);
+            }
+        } else if (node instanceof Node.Words words) {
+            words(words, tags.element(words.role(), parent), marks);
+        } else if (node instanceof Node.Figure figure) {
+            figure(figure, parent, marks);
+        } else if (node instanceof Node.Placed placed) {
+            placed(placed, parent, marks);
+        }
+    }
+
+    private void words(Node.Words words, PDStructureElement element, MarkPen marks) throws IOException {
+        if (words.lines().isEmpty()) {
+            return;
+        }
+        stream.beginMarkedContent(COSName.getPDFName(element.getStructureType()), tags.content(element));
+        for (int at = 0; at < words.lines().size(); at++) {
+            Mark.Text line = words.lines().get(at);
+            boolean last = at == words.lines().size() - 1;
+            marks.text(line, last ? "" : MarkPen.joint(line, words.lines().get(at + 1)));
+        }
+        stream.endMarkedContent();
+    }
+
+    private void figure(Node.Figure figure, PDStructureElement parent, MarkPen marks) throws IOException {
+        PDStructureElement element = tags.figure(figure.alternative(), onPage(figure.box(), marks.height()), parent);
+        stream.beginMarkedContent(COSName.getPDFName(element.getStructureType()), tags.content(element));
+        for (Mark mark : figure.marks()) {
+            marks.draw(mark);
+        }
+        stream.endMarkedContent();
+    }
+
+    private Box onPage(Box box, double height) {
+        var low = toPage.transformPoint((float) box.x(), (float) (height - box.bottom()));
+        var high = toPage.transformPoint((float) box.right(), (float) (height - box.y()));
+        double x = Math.min(low.getX(), high.getX());
+        double y = Math.min(low.getY(), high.getY());
+        return new Box(x, y, Math.abs(high.getX() - low.getX()), Math.abs(high.getY() - low.getY()));
+    }
+
+    private void placed(Node.Placed placed, PDStructureElement parent, MarkPen marks) throws IOException {
+        Frame frame = placed.frame();
+        float x = (float) placed.x();
+        float top = (float) (marks.height() - placed.y());
+        Matrix there = placed.turned()
+                ? new Matrix(0, 1, -1, 0, x + (float) frame.height(), top - (float) frame.width())
+                : Matrix.getTranslateInstance(x, top - (float) frame.height());
+        Matrix outside = toPage;
+        toPage = there.multiply(outside);
+        stream.saveGraphicsState();
+        stream.transform(there);
+        draw(frame, parent);
+        stream.restoreGraphicsState();
+        toPage = outside;
+    }
+
+    @Override
+    public void close() throws IOException {
+        stream.close();
+    }
+}

@@ -1,0 +1,123 @@
+package org.drillwright.print.pdf;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDNumberTreeNode;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDParentTreeValue;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDLayoutAttributeObject;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Role;
+
+/** The document's tree of meaning, grown page by page. */
+final class Tags {
+
+    private static final COSName TAB_ORDER = COSName.getPDFName("Tabs");
+    private static final COSName BY_STRUCTURE = COSName.getPDFName("S");
+
+    private final PDStructureTreeRoot tree = new PDStructureTreeRoot();
+    private final PDStructureElement root = new PDStructureElement(StandardStructureTypes.DOCUMENT, tree);
+    private final Map<Integer, PDParentTreeValue> parents = new TreeMap<>();
+
+    Tags(PDDocument document) {
+        document.getDocumentCatalog().setStructureTreeRoot(tree);
+        tree.appendKid(root);
+    }
+
+    Page page(PDPage page) {
+        int number = parents.size();
+        page.setStructParents(number);
+        page.getCOSObject().setItem(TAB_ORDER, BY_STRUCTURE);
+        COSArray content = new COSArray();
+        parents.put(number, new PDParentTreeValue(content));
+        return new Page(page, content);
+    }
+
+    /** Writes down which part each piece of content belongs to. */
+    void finish() {
+        PDNumberTreeNode byPage = new PDNumberTreeNode(PDParentTreeValue.class);
+        byPage.setNumbers(parents);
+        tree.setParentTree(byPage);
+        tree.setParentTreeNextKey(parents.size());
+    }
+
+    /** Tags for what one page shows. */
+    final class Page {
+
+        private final PDPage page;
+        private final COSArray content;
+
+        private Page(PDPage page, COSArray content) {
+            this.page = page;
+            this.content = content;
+        }
+
+        PDStructureElement root() {
+            return root;
+        }
+
+        PDStructureElement element(Role role, PDStructureElement parent) {
+            PDStructureElement element = element(type(role), parent);
+            scope(role).ifPresent(scope -> {
+                PDTableAttributeObject table = new PDTableAttributeObject();
+                table.setScope(scope);
+                element.addAttribute(table);
+            });
+            return element;
+        }
+
+        PDStructureElement figure(String alternative, Box box, PDStructureElement parent) {
+            PDStructureElement element = element(StandardStructureTypes.Figure, parent);
+            element.setAlternateDescription(alternative);
+            PDLayoutAttributeObject place = new PDLayoutAttributeObject();
+            place.setBBox(new PDRectangle((float) box.x(), (float) box.y(), (float) box.width(), (float) box.height()));
+            place.setPlacement(PDLayoutAttributeObject.PLACEMENT_BLOCK);
+            element.addAttribute(place);
+            return element;
+        }
+
+        /** The number of a new piece of content that belongs to an element. */
+        int content(PDStructureElement element) {
+            int number = content.size();
+            content.add(element.getCOSObject());
+            element.appendKid(number);
+            return number;
+        }
+
+        private PDStructureElement element(String type, PDStructureElement parent) {
+            PDStructureElement element = new PDStructureElement(type, parent);
+            element.setPage(page);
+            parent.appendKid(element);
+            return element;
+        }
+    }
+
+    private static Optional<String> scope(Role role) {
+        return switch (role) {
+            case COLUMN_HEAD -> Optional.of(PDTableAttributeObject.SCOPE_COLUMN);
+            case ROW_HEAD -> Optional.of(PDTableAttributeObject.SCOPE_ROW);
+            case CARD, TITLE, PARAGRAPH, TABLE, ROW, CELL -> Optional.empty();
+        };
+    }
+
+    private static String type(Role role) {
+        return switch (role) {
+            case CARD -> StandardStructureTypes.SECT;
+            case TITLE -> StandardStructureTypes.H1;
+            case PARAGRAPH -> StandardStructureTypes.P;
+            case TABLE -> StandardStructureTypes.TABLE;
+            case ROW -> StandardStructureTypes.TR;
+            case COLUMN_HEAD, ROW_HEAD -> StandardStructureTypes.TH;
+            case CELL -> StandardStructureTypes.TD;
+        };
+    }
+}

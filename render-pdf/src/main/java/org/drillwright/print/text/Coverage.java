@@ -1,0 +1,46 @@
+package org.drillwright.print.text;
+
+import java.util.List;
+import java.util.Set;
+import org.drillwright.print.frame.Face;
+
+/**
+ * Which characters can be printed: those that every cut of the family has, written from left to right. Joined and
+ * right-to-left scripts would need shaping that is not done here; they count as not covered.
+ */
+public final class Coverage {
+
+    private static final Set<Byte> RIGHT_TO_LEFT =
+            Set.of(Character.DIRECTIONALITY_RIGHT_TO_LEFT, Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC);
+
+    private final Typefaces faces;
+
+    public Coverage(Typefaces faces) {
+        this.faces = faces;
+    }
+
+    /** The code points of a text that cannot be printed, each once, in order. */
+    public List<Integer> missing(String text) {
+        return Wording.clean(text)
+                .codePoints()
+                .filter(codePoint -> !covers(codePoint))
+                .distinct()
+                .boxed()
+                .toList();
+    }
+
+    private boolean covers(int codePoint) {
+        if (codePoint == Wording.SOFT_HYPHEN || codePoint == Wording.BREAK_HERE) {
+            return true;
+        }
+        if (RIGHT_TO_LEFT.contains(Character.getDirectionality(codePoint))) {
+            return false;
+        }
+        for (Face face : Face.values()) {
+            if (!faces.of(face).covers(codePoint)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

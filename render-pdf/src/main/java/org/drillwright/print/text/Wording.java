@@ -1,0 +1,31 @@
+package org.drillwright.print.text;
+
+import java.text.Normalizer;
+import java.util.regex.Pattern;
+
+/** An author's words as they are set: composed characters, single spaces, nothing invisible but break marks. */
+public final class Wording {
+
+    /** A place where a word may be broken with a hyphen. */
+    static final char SOFT_HYPHEN = '\u00AD';
+
+    /** A place where a line may end without a hyphen. */
+    static final char BREAK_HERE = '\u200B';
+
+    /** White space where a line may end: what Unicode calls so, without the no-break spaces. */
+    private static final Pattern SPACES =
+            Pattern.compile("[\\s\\u0085\\u1680\\u2000-\\u2006\\u2008-\\u200A\\u2028\\u2029\\u205F\\u3000]+");
+
+    /** Joiners, variation selectors, direction marks: they have no glyph. U+2060 only forbids a break beside it. */
+    private static final Pattern INVISIBLE = Pattern.compile("[\\p{Cf}\\uFE00-\\uFE0F&&[^\\u00AD\\u200B]]");
+
+    private Wording() {}
+
+    public static String clean(String text) {
+        String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
+        return INVISIBLE
+                .matcher(SPACES.matcher(composed).replaceAll(" "))
+                .replaceAll("")
+                .strip();
+    }
+}

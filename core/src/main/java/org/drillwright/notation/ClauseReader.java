@@ -39,9 +39,6 @@ public final class ClauseReader {
     /** One reading of one text from left to right. */
     private static final class Pass {
 
-        private static final Set<String> OWN_FEET =
-                Set.of("lunge", "half-lunge", "advance", "retreat", "jump-forward", "jump-back", "balestra", "appel");
-
         private final String text;
         private final List<Draft> drafts = new ArrayList<>();
         private final List<Span> unread = new ArrayList<>();
@@ -277,13 +274,22 @@ public final class ClauseReader {
             if (others) {
                 return;
             }
+            boolean stands = current.filter(this::isStance).isPresent();
+            if (lexeme.id().equals("engagement-of") && !stands) {
+                begin(new Term(TermKind.BLADE, "engage"), lexeme);
+                return;
+            }
             boolean engaged = !lexeme.id().equals("apart") && !negated;
             negated = false;
-            Draft draft = current.filter(one -> one.isHead("on-guard", "state", "position", "hold", "wait")
-                            || one.head.id().startsWith("recover"))
-                    .orElseGet(() -> begin(new Term(TermKind.CONTACT, "state"), lexeme));
+            Draft draft =
+                    current.filter(this::isStance).orElseGet(() -> begin(new Term(TermKind.CONTACT, "state"), lexeme));
             draft.engaged = Optional.of(engaged);
             draft.reach(lexeme.span());
+        }
+
+        private boolean isStance(Draft draft) {
+            return draft.isHead("on-guard", "state", "position", "hold", "wait")
+                    || draft.head.id().startsWith("recover");
         }
 
         private void measure(Lexeme lexeme) {
@@ -337,16 +343,26 @@ public final class ClauseReader {
             if (link.equals("from")) {
                 return true;
             }
+            if (term.is(TermKind.COURTESY)) {
+                return false;
+            }
             boolean pointedAt = det.equals("the") || det.equals("other") || det.equals("own");
-            boolean ownFoot = link.equals("with") && OWN_FEET.contains(term.id());
-            boolean carried = light
-                    || current.filter(draft -> draft.isHead("position") && draft.position.isEmpty())
-                            .isPresent();
-            return pointedAt && !ownFoot && !carried;
+            boolean ownMeans = link.equals("with") && !det.equals("other");
+            boolean carried =
+                    light || current.filter(draft -> carries(draft, term)).isPresent();
+            return pointedAt && !ownMeans && !carried;
+        }
+
+        /** "Take the parry of quarte", "answer with the parry of quarte", "cut the riposte". */
+        private boolean carries(Draft draft, Term term) {
+            boolean bare = draft.isHead("position") && draft.position.isEmpty();
+            boolean answers = draft.isHead("answer") && link.equals("with");
+            boolean named = draft.isHead("cut", "thrust", "disengage") && isRole(term) && link.equals("past");
+            return bare || answers || named;
         }
 
         private void compose(Lexeme lexeme, Term term) {
-            Optional<Draft> merged = current.filter(draft -> completes(draft, term));
+            Optional<Draft> merged = current.filter(draft -> completes(draft, term, lexeme));
             if (merged.isPresent()) {
                 merged.get().reach(lexeme.span());
                 return;
@@ -358,13 +374,26 @@ public final class ClauseReader {
         }
 
         /** Whether the term only completes the clause before it; then it has been added to it. */
-        private boolean completes(Draft draft, Term term) {
+        private boolean completes(Draft draft, Term term, Lexeme lexeme) {
             boolean close = link.equals("with") || link.equals("of") || link.equals("past") || link.equals("to");
             boolean stroke = term.is(TermKind.ARM) || term.is(TermKind.BLADE, "glide");
-            if (draft.isHead("feint") && stroke && close && !draft.feint) {
+            boolean apposed = link.equals("comma") && (det.equals("a") || lexeme.has(Form.Inflection.GERUND));
+            if (draft.head.equals(term) && close && term.is(TermKind.FOOTWORK)) {
+                return true;
+            }
+            if (draft.isHead("feint") && stroke && close && !term.id().equals("feint")) {
                 return turnInto(draft, term, true);
             }
-            if (draft.isRole() && stroke && close && !term.id().equals("feint") && draft.path.isEmpty()) {
+            if (draft.isHead("extend") && stroke && term.id().equals("extend") && !link.equals("and")) {
+                return true;
+            }
+            if (draft.isHead("extend") && term.id().equals("feint") && close) {
+                return turnInto(draft, term, true);
+            }
+            if (draft.isRole() && term.id().equals("extend") && (close || apposed)) {
+                return true;
+            }
+            if (draft.isRole() && stroke && (close || apposed) && !term.id().equals("feint") && draft.path.isEmpty()) {
                 draft.path = Optional.of(term);
                 return true;
             }
@@ -375,7 +404,7 @@ public final class ClauseReader {
             if (draft.isHead("answer") && (term.is(TermKind.BLADE) || term.is(TermKind.ARM))) {
                 return turnInto(draft, term, false);
             }
-            if (draft.isHead("deceive") && stroke && close) {
+            if (draft.isHead("deceive") && stroke && (close || apposed)) {
                 return turnInto(draft, term, false);
             }
             if (stroke && draft.head.is(TermKind.ARM) && link.equals("past") && isRole(term)) {
@@ -387,6 +416,12 @@ public final class ClauseReader {
                 return turnInto(draft, term, false);
             }
             if (draft.isHead("parry") && term.id().equals("beat") && close) {
+                return true;
+            }
+            boolean stance =
+                    draft.isHead("on-guard", "hold", "wait") || draft.head.id().startsWith("recover");
+            if (stance && term.id().equals("engage") && link.equals("comma") && lexeme.has(Form.Inflection.LISTED)) {
+                draft.engaged = Optional.of(true);
                 return true;
             }
             if (term.id().equals("on-guard")) {

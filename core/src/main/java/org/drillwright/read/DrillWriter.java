@@ -78,8 +78,6 @@ public final class DrillWriter {
     }
 
     private static String seconds(Duration tempo) {
-        return BigDecimal.valueOf(tempo.toMillis(), 3)
-                .stripTrailingZeros()
-                .toPlainString();
+        return BigDecimal.valueOf(tempo.toMillis(), 3).stripTrailingZeros().toPlainString();
     }
 }

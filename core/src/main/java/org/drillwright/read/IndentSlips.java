@@ -49,8 +49,7 @@ final class IndentSlips {
         if (content.startsWith("-") || !indent.equals(" ".repeat(indent.length()))) {
             return Stream.empty();
         }
-        boolean first = number > 1 && text(number - 1).matches("^ *[\\w-]+: *$");
-        if (!first && !comesTwice(number, content)) {
+        if (!isFirst(number) && !comesTwice(number, content)) {
             return Stream.empty();
         }
         int column = indent.length();
@@ -61,6 +60,17 @@ final class IndentSlips {
                         column,
                         "The dash is missing with which each item of a list begins.",
                         " ".repeat(dash) + "- " + content));
+    }
+
+    private boolean isFirst(int number) {
+        return number > 1 && text(number - 1).matches("^ *[\\w-]+: *$");
+    }
+
+    /** What may be wrong with a line if the trouble shows far below it: the first dash of a list is missing. */
+    Stream<Mend> farAbove(int number) {
+        String line = text(number);
+        String content = line.strip();
+        return isFirst(number) && KEY.matcher(content).matches() ? missingDash(number, line, content) : Stream.empty();
     }
 
     private boolean comesTwice(int number, String content) {

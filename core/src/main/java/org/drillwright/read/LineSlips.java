@@ -21,10 +21,47 @@ final class LineSlips {
 
     /** Keys that a line can begin with; another first word may be the middle of a sentence. */
     private static final Set<String> KEYS = Set.of(
-            "title", "level", "form", "weapon", "hands", "works-on", "needs", "gear", "purpose", "start", "opening",
-            "steps", "closing", "repeat", "swap", "tempo", "note", "cautions", "variant-of", "tags", "revised",
-            "accept", "number", "call", "leader", "follower", "distance", "safety", "say", "means", "name", "levels",
-            "turns", "blades", "sets", "drills", "words", "parries", "card", "sheet", "language");
+            "title",
+            "level",
+            "form",
+            "weapon",
+            "hands",
+            "works-on",
+            "needs",
+            "gear",
+            "purpose",
+            "start",
+            "opening",
+            "steps",
+            "closing",
+            "repeat",
+            "swap",
+            "tempo",
+            "note",
+            "cautions",
+            "variant-of",
+            "tags",
+            "revised",
+            "accept",
+            "number",
+            "call",
+            "leader",
+            "follower",
+            "distance",
+            "safety",
+            "say",
+            "means",
+            "name",
+            "levels",
+            "turns",
+            "blades",
+            "sets",
+            "drills",
+            "words",
+            "parries",
+            "card",
+            "sheet",
+            "language");
 
     private static final List<Kind> KINDS = List.of(
             LineSlips::tab,
@@ -61,8 +98,8 @@ final class LineSlips {
         if (at < 0 || !line.substring(0, at).matches("\\s*(- *)*([\\w-]+:)?\\s*")) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Mend(number, at, "A tab stands here; YAML wants spaces.", line.replaceAll("[ \\t]*\\t[ \\t]*", " ")));
+        return Optional.of(new Mend(
+                number, at, "A tab stands here; YAML wants spaces.", line.replaceAll("[ \\t]*\\t[ \\t]*", " ")));
     }
 
     private static Optional<Mend> noBreakSpace(int number, String line) {
@@ -104,7 +141,8 @@ final class LineSlips {
         if (!value.matches() || !value.group(2).matches("^[\u201c\u201e\u00ab\u2018].*")) {
             return Optional.empty();
         }
-        Matcher whole = Pattern.compile("^[\u201c\u201e\u00ab\u2018]\\s*([^\u201c\u201d\u00bb\u2019]*?)\\s*[\u201c\u201d\u00bb\u2019]$")
+        Matcher whole = Pattern.compile(
+                        "^[\u201c\u201e\u00ab\u2018]\\s*([^\u201c\u201d\u00bb\u2019]*?)\\s*[\u201c\u201d\u00bb\u2019]$")
                 .matcher(value.group(2));
         return Optional.of(new Mend(
                 number,
@@ -152,7 +190,9 @@ final class LineSlips {
 
     private static Optional<Mend> openList(int number, String line) {
         Matcher value = VALUE.matcher(line);
-        if (!value.matches() || !value.group(2).startsWith("[") || value.group(2).contains("]")) {
+        if (!value.matches()
+                || !value.group(2).startsWith("[")
+                || value.group(2).contains("]")) {
             return Optional.empty();
         }
         if (!LIST_KEYS.contains(value.group(1).replaceAll("[\\s:]", ""))) {

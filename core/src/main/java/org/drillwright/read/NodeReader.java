@@ -146,6 +146,7 @@ final class NodeReader {
                     key,
                     "This value is a reference ('*') to another place of the file; references are not read.",
                     "Write the value out here.");
+            return;
         }
         LostText.report(node, span(node), findings);
     }
@@ -192,7 +193,8 @@ final class NodeReader {
         String before = file.text().substring(line.start(), span(node).start());
         String written = file.slice(span(node)).strip().replaceAll("\\s+", " ");
         if (wanted.equals("a list")) {
-            return node.getNodeId() == NodeId.mapping || path.text().equals("steps")
+            boolean below = before.isBlank();
+            return below || node.getNodeId() == NodeId.mapping || path.text().equals("steps")
                     ? "Each item of a list begins with a dash. " + dashed(original)
                     : Mend.advice(original, before + "[" + written + "]");
         }
@@ -209,9 +211,7 @@ final class NodeReader {
         String indent = Mend.indent(original);
         String text = original.strip();
         String out = text.startsWith("-") ? indent : indent.substring(Math.min(2, indent.length()));
-        return text.matches("[\\w-]+:.*") && !text.startsWith("steps:")
-                ? Mend.advice(original, out + "- " + text)
-                : "Write: - leader: …";
+        return !text.startsWith("steps:") ? Mend.advice(original, out + "- " + text) : "Write: - leader: …";
     }
 
     private static String oneLine(String text) {

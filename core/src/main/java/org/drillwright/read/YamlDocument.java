@@ -2,6 +2,8 @@ package org.drillwright.read;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
@@ -33,6 +35,8 @@ final class YamlDocument {
             return first(composer(file.text()), offsets, findings);
         } catch (MarkedYAMLException problem) {
             YamlSlip.explain(problem, offsets, findings);
+        } catch (NumberFormatException problem) {
+            reportEscape(findings);
         } catch (YAMLException problem) {
             findings.error(
                     ReadingRule.YAML_SYNTAX.id(),
@@ -42,6 +46,17 @@ final class YamlDocument {
                     "Nothing of this file was read. Begin anew from a drill that reads.");
         }
         return Optional.empty();
+    }
+
+    /** The YAML library 2.5 lets this exception through for an escape whose number is too large. */
+    private static void reportEscape(Findings findings) {
+        Matcher escape = Pattern.compile("\\\\U[89A-Fa-f][0-9A-Fa-f]{7}")
+                .matcher(findings.file().text());
+        findings.error(
+                ReadingRule.YAML_SYNTAX.id(),
+                escape.find() ? new Span(escape.start(), escape.end()) : Span.at(0),
+                "The number behind '\\U' is that of no character. Nothing of this file was read.",
+                "Type the character itself.");
     }
 
     /** Where the library stops in a text; nowhere if it reads all of it, or stops for another reason than its form. */
@@ -54,7 +69,7 @@ final class YamlDocument {
             return OptionalInt.empty();
         } catch (MarkedYAMLException problem) {
             return OptionalInt.of(YamlSlip.place(problem, new MarkOffsets(text)));
-        } catch (YAMLException problem) {
+        } catch (YAMLException | NumberFormatException problem) {
             return OptionalInt.empty();
         }
     }

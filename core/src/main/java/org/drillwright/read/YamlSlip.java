@@ -82,14 +82,16 @@ final class YamlSlip {
                 .filter(number -> number >= 1)
                 .distinct()
                 .flatMap(number -> Stream.concat(LineSlips.in(number, text(number)), indents.in(number)));
-        Stream<Mend> far = IntStream.iterate(line - 1, number -> number >= Math.max(1, line - FAR), number -> number - 1)
+        Stream<Mend> far = IntStream.iterate(
+                        line - 1, number -> number >= Math.max(1, line - FAR), number -> number - 1)
                 .boxed()
-                .flatMap(number -> LineSlips.farAbove(number, text(number)));
+                .flatMap(number -> Stream.concat(LineSlips.farAbove(number, text(number)), indents.farAbove(number)));
         return Stream.concat(near, far);
     }
 
     private int line(@Nullable Mark mark) {
-        return file.position(mark == null ? place(problem, offsets) : offsets.offset(mark)).line();
+        return file.position(mark == null ? place(problem, offsets) : offsets.offset(mark))
+                .line();
     }
 
     private int lastWrittenLine(int line) {

@@ -119,7 +119,7 @@ class CaretsTest {
     void double_quoted_with_escapes() {
         assertMarked("\"\\u00C9p\\xe9e: \\\"parry\\\" quarte.\"\n", "quarte", """
                     follower: "\\u00C9p\\xe9e: \\"parry\\" quarte."
-                                                     ^^^^^^
+                                                       ^^^^^^
                 """);
     }
 
@@ -204,7 +204,7 @@ class CaretsTest {
                 """);
         assertMarked("'E\u0301pe\u0301e, no quarte.'\n", "quarte", """
                     follower: 'E\u0301pe\u0301e, no quarte.'
-                                           ^^^^^^
+                                          ^^^^^^
                 """);
     }
 

@@ -159,7 +159,7 @@ class ReadingTest {
                 List.of("error needed-key 8:15 ''"),
                 found(Files.with("follower: Parry quarte.", "follower: {say: Parez.}")));
         assertEquals(
-                List.of("error known-key 8:42 'mean'"),
+                List.of("error known-key 8:44 'mean'"),
                 found(Files.with("follower: Parry quarte.", "follower: {say: Parez., means: Parry., mean: x}")));
     }
 

@@ -269,8 +269,12 @@ public final class ClauseReader {
 
         /** "Thrust high low": one of the two is meant. */
         private void noteContradiction(Aim aim, Aim more, Lexeme lexeme) {
-            boolean heights = aim.height().isPresent() && more.height().isPresent() && !aim.height().equals(more.height());
-            boolean widths = aim.width().isPresent() && more.width().isPresent() && !aim.width().equals(more.width());
+            boolean heights = aim.height().isPresent()
+                    && more.height().isPresent()
+                    && !aim.height().equals(more.height());
+            boolean widths = aim.width().isPresent()
+                    && more.width().isPresent()
+                    && !aim.width().equals(more.width());
             if (heights || widths) {
                 readings.add(new TwoReadings(lexeme.span(), "to the " + aim, "to the " + more));
             }

@@ -18,8 +18,10 @@ final class ParriesPage {
     static String write() {
         StringBuilder page = new StringBuilder();
         page.append("# Which line each position closes\n\n")
-                .append("This page is made from the parry table. A row marked *differs* is one on which schools or sources")
-                .append(" differ: a parry that\nmisses by it is a warning, not an error. A school replaces rows in school.yaml:")
+                .append(
+                        "This page is made from the parry table. A row marked *differs* is one on which schools or sources")
+                .append(
+                        " differ: a parry that\nmisses by it is a warning, not an error. A school replaces rows in school.yaml:")
                 .append(" `parries: {foil: {prime: low inside}}`.\n")
                 .append("Lines are named from the person attacked.\n");
         for (Weapon weapon : WEAPONS) {
@@ -28,8 +30,13 @@ final class ParriesPage {
             for (Position position : Position.values()) {
                 ParryTable.Row row = table.row(position);
                 String lines = row.lines().stream().sorted().map(Line::words).collect(Collectors.joining(" or "));
-                page.append("| ").append(position.word()).append(" | ").append(lines).append(" | ")
-                        .append(row.firm() ? "" : "differs").append(" |\n");
+                page.append("| ")
+                        .append(position.word())
+                        .append(" | ")
+                        .append(lines)
+                        .append(" | ")
+                        .append(row.firm() ? "" : "differs")
+                        .append(" |\n");
             }
         }
         return page.toString();

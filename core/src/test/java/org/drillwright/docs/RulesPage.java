@@ -19,8 +19,10 @@ final class RulesPage {
         line("This page is made from the program; the examples are the ones that its tests run.");
         line("The carets in a comment line stand under the words that a finding marks.");
         line("");
-        line("An *error* is to be mended before a card is printed. A *warning* is to be mended, or accepted in the drill with a");
-        line("reason (`accept: {rule: reason}`). A *note* is worth knowing. Rules of *safety* cannot be accepted away.");
+        line(
+                "An *error* is to be mended before a card is printed. A *warning* is to be mended, or accepted in the drill with a");
+        line(
+                "reason (`accept: {rule: reason}`). A *note* is worth knowing. Rules of *safety* cannot be accepted away.");
         line("No finding means only that nothing of this page was found: the program never says that a drill is safe.");
         line("");
         for (RuleText text : Rules.texts()) {
@@ -37,7 +39,8 @@ final class RulesPage {
     private void rule(RuleText text) {
         line("## " + text.id());
         line("");
-        line("*" + text.severity().word() + (text.safety() ? ", safety" : "") + "* — " + text.asks() + " " + text.why());
+        line("*" + text.severity().word() + (text.safety() ? ", safety" : "") + "* — " + text.asks() + " "
+                + text.why());
         line("");
         line("Breaks it:");
         block(text.breaks());

@@ -18,8 +18,10 @@ final class WordsPage {
     private String make() {
         line("# The words that are understood");
         line("");
-        line("This page is made from the vocabulary. Capitals, accents and hyphens make no difference; articles inside a form may");
-        line("be written or left out; verbs take their endings (parry, parries, parrying; parez, parer). A school adds its own");
+        line(
+                "This page is made from the vocabulary. Capitals, accents and hyphens make no difference; articles inside a form may");
+        line(
+                "be written or left out; verbs take their endings (parry, parries, parrying; parez, parer). A school adds its own");
         line("under `words` in school.yaml: `words: {stick it: extend}`.");
         TermKind kind = TermKind.CHOICE;
         for (Glossary.Entry entry : Glossary.entries(Vocabulary.standard())) {

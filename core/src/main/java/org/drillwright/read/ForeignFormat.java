@@ -21,6 +21,7 @@ final class ForeignFormat {
         SIGNATURES.put("%pdf-", "a PDF file");
         SIGNATURES.put("<!doctype html", "a web page");
         SIGNATURES.put("<html", "a web page");
+        SIGNATURES.put("<?xml", "an XML file");
         SIGNATURES.put("\u00ff\u00fe", "text in UTF-16");
         SIGNATURES.put("\u00fe\u00ff", "text in UTF-16");
     }
@@ -30,6 +31,9 @@ final class ForeignFormat {
     static Optional<String> recognise(byte[] bytes) {
         String beginning = new String(bytes, 0, Math.min(LOOKED_AT, bytes.length), StandardCharsets.ISO_8859_1);
         String plain = beginning.stripLeading();
+        if (plain.length() > 3 && (plain.charAt(1) == 0 || plain.charAt(0) == 0)) {
+            return Optional.of("text in UTF-16");
+        }
         return SIGNATURES.entrySet().stream()
                 .filter(entry -> startsWith(beginning, entry.getKey()) || startsWith(plain, entry.getKey()))
                 .map(Map.Entry::getValue)

@@ -2,6 +2,7 @@ package org.drillwright.read;
 
 import org.drillwright.source.Findings;
 import org.drillwright.source.Span;
+import org.drillwright.source.Written;
 
 /** Refuses characters that cannot be seen but change what is read or shown. */
 final class HiddenCharacters {
@@ -19,23 +20,47 @@ final class HiddenCharacters {
             length = Character.charCount(point);
             if (isHidden(point)) {
                 found++;
-                findings.error(
-                        ReadingRule.PLAIN_TEXT.id(),
-                        new Span(at, at + length),
-                        String.format("A hidden character stands here (U+%04X, %s).", point, nature(point)),
-                        "Delete it and type the word anew.");
+                report(point, new Span(at, at + length), findings);
             }
         }
     }
 
+    /** Looks at a text as it was read, for an escape can write what stands nowhere in the file; says if it found one. */
+    static boolean report(Written words, Findings findings) {
+        String text = words.text();
+        int length;
+        for (int at = 0; at < text.length(); at += length) {
+            int point = text.codePointAt(at);
+            length = Character.charCount(point);
+            if (isHidden(point)) {
+                report(point, words.span(at, at + length), findings);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void report(int point, Span span, Findings findings) {
+        findings.error(
+                ReadingRule.PLAIN_TEXT.id(),
+                span,
+                String.format("A hidden character stands here (U+%04X, %s).", point, nature(point)),
+                "Delete it and type the word anew.");
+    }
+
     private static boolean isHidden(int point) {
         boolean control = Character.isISOControl(point) && point != '\t' && point != '\n' && point != '\r';
-        return control || turnsDirection(point) || isNoCharacter(point) || point == 0xFEFF;
+        return control || turnsDirection(point) || isNoCharacter(point) || endsLine(point) || point == 0xFEFF;
     }
 
     /** The explicit overrides, embeddings and isolates of Unicode Annex 9. */
     private static boolean turnsDirection(int point) {
         return (point >= 0x202A && point <= 0x202E) || (point >= 0x2066 && point <= 0x2069);
+    }
+
+    /** Line ends that YAML 1.1 obeys and most editors don't show. */
+    private static boolean endsLine(int point) {
+        return point == 0x2028 || point == 0x2029;
     }
 
     private static boolean isNoCharacter(int point) {
@@ -47,6 +72,9 @@ final class HiddenCharacters {
     private static String nature(int point) {
         if (turnsDirection(point)) {
             return "it turns the direction of the text";
+        }
+        if (endsLine(point)) {
+            return "it ends a line";
         }
         return Character.isISOControl(point) ? "a control character" : "not a character of any script";
     }

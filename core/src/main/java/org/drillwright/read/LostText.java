@@ -2,13 +2,11 @@ package org.drillwright.read;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Span;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.nodes.Tag;
 
 /** Shows what YAML took away from a text without a word. */
 final class LostText {
@@ -18,31 +16,32 @@ final class LostText {
     /** Values that are one word out of a list; a remark behind them is a remark. */
     private static final Pattern SINGLE_WORD = Pattern.compile("[^\\s]+");
 
+    /** An anchor or a tag at the beginning of a value, as YAML 1.1 sections 6.8 and 6.9 write them. */
+    private static final Pattern SIGN = Pattern.compile("[&!][^\\s,\\[\\]{}]*");
+
+    private static final Pattern REMARK = Pattern.compile("[ \\t]+(#[^\\r\\n]*)");
+
     private LostText() {}
 
-    static void report(Node node, FieldPath path, Span span, Findings findings) {
+    static void report(Node node, Span span, Findings findings) {
+        reportSign(span, findings);
         if (node instanceof ScalarNode scalar) {
-            reportSigns(scalar, span, findings);
             reportRemark(scalar, span, findings);
         }
     }
 
-    private static void reportSigns(ScalarNode scalar, Span span, Findings findings) {
-        boolean tagged =
-                !scalar.getTag().startsWith(Tag.PREFIX) || scalar.getTag().equals(new Tag("!"));
-        if (scalar.getAnchor() != null) {
-            lost(findings, span, "&" + scalar.getAnchor(), scalar.getValue());
-        } else if (tagged) {
-            lost(findings, span, scalar.getTag().getValue(), scalar.getValue());
+    private static void reportSign(Span span, Findings findings) {
+        String text = findings.file().text();
+        Matcher sign = SIGN.matcher(text);
+        if (!sign.region(span.start(), text.length()).lookingAt()) {
+            return;
         }
-    }
-
-    private static void lost(Findings findings, Span span, String sign, String rest) {
         findings.error(
                 RULE,
                 span,
-                "The words '" + sign + "' are lost: a text cannot begin with '" + sign.charAt(0) + "' in YAML.",
-                "Write: " + YamlSlip.quoted(sign + " " + rest));
+                "The words '" + sign.group() + "' are lost: a text cannot begin with '"
+                        + sign.group().charAt(0) + "' in YAML.",
+                mended(text.substring(span.start(), span.end()).strip(), span, findings));
     }
 
     /** A remark behind a plain text of several words is shown, since it may have been meant as text. */
@@ -52,15 +51,23 @@ final class LostText {
             return;
         }
         String text = findings.file().text();
-        Matcher remark = Pattern.compile("[ \\t]+(#[^\\r\\n]*)").matcher(text);
+        Matcher remark = REMARK.matcher(text);
         if (remark.region(span.end(), text.length()).lookingAt()) {
             findings.warning(
                     RULE,
                     new Span(remark.start(1), remark.end(1)),
                     "All that follows ' #' is left out: '" + remark.group(1) + "'.",
-                    "If it belongs to the text, write "
-                            + YamlSlip.quoted(scalar.getValue() + " " + remark.group(1))
-                            + "; if it is a remark, give it a line of its own.");
+                    "If it is a remark, give it a line of its own. If it belongs to the text: "
+                            + mended(scalar.getValue() + " " + remark.group(1), span, findings));
         }
+    }
+
+    /** The line with the text between quotes; a text of several lines comes together in one. */
+    private static String mended(String whole, Span span, Findings findings) {
+        int number = findings.file().position(span.start()).line();
+        Span line = findings.file().line(number);
+        String before = findings.file().text().substring(line.start(), span.start());
+        String text = whole.replaceAll("\\s+", " ");
+        return Mend.advice(findings.file().slice(line), before + Mend.quoted(text));
     }
 }

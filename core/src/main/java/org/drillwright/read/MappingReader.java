@@ -31,6 +31,7 @@ final class MappingReader {
     private final Span span;
     private final Map<String, NodeTuple> tuples = new LinkedHashMap<>();
     private final Set<String> asked = new LinkedHashSet<>();
+    private boolean keyTwice;
 
     MappingReader(NodeReader reader, MappingNode mapping, FieldPath path) {
         this.reader = reader;
@@ -42,34 +43,44 @@ final class MappingReader {
     }
 
     private void take(NodeTuple tuple) {
-        Optional<String> key = NodeReader.keyText(tuple.getKeyNode());
+        Optional<String> key = reader.keyText(tuple.getKeyNode());
         if (key.isEmpty()) {
-            findings()
-                    .error(
-                            ReadingRule.RIGHT_KIND.id(),
-                            reader.span(tuple.getKeyNode()),
-                            "A key must be a word.",
-                            "Write a key and a colon, as in 'title: Parry of quarte'.");
             return;
         }
         NodeTuple first = tuples.putIfAbsent(key.get(), tuple);
-        if (first != null) {
+        boolean dashReported = isCount() && keyTwice;
+        if (first != null && !dashReported) {
             reportTwice(key.get(), first, tuple);
+            keyTwice = true;
         }
     }
 
+    private boolean isCount() {
+        return path.text().matches("steps/\\d+");
+    }
+
     private void reportTwice(String key, NodeTuple earlier, NodeTuple tuple) {
-        int first = findings()
-                .file()
-                .position(reader.span(earlier.getKeyNode()).start())
-                .line();
-        boolean inCount = path.text().startsWith("steps/");
+        Span again = reader.span(tuple.getKeyNode());
+        int first = lineOf(reader.span(earlier.getKeyNode()));
         findings()
                 .error(
                         ReadingRule.KEY_ONCE.id(),
-                        reader.span(tuple.getKeyNode()),
+                        again,
                         "'" + key + "' stands here a second time (first in line " + first + ").",
-                        inCount ? "Does a dash miss? A new count begins: - " + key + ": …" : "Keep one of the two.");
+                        isCount()
+                                ? "Is the dash missing with which a count begins? " + dashed(again)
+                                : "Keep one of the two.");
+    }
+
+    private String dashed(Span key) {
+        Span line = findings().file().line(lineOf(key));
+        String original = findings().file().slice(line);
+        String indent = Mend.indent(original);
+        return Mend.advice(original, indent.substring(Math.min(2, indent.length())) + "- " + original.strip());
+    }
+
+    private int lineOf(Span span) {
+        return findings().file().position(span.start()).line();
     }
 
     private Findings findings() {
@@ -160,7 +171,7 @@ final class MappingReader {
                 return OptionalInt.of(number);
             }
         }
-        wrong(key, "a whole number from " + least + " to " + most);
+        wrong(key, "a whole number from " + least + " to " + most, "Write figures alone, such as " + (least + 1) + ".");
         return OptionalInt.empty();
     }
 
@@ -175,7 +186,7 @@ final class MappingReader {
                 return Optional.of(duration);
             }
         }
-        written.ifPresent(text -> wrong(key, "a number of seconds, such as 2 or 1.5"));
+        written.ifPresent(text -> wrong(key, "a number of seconds above 0", "Write figures alone, such as 2 or 1.5."));
         return Optional.empty();
     }
 
@@ -187,7 +198,7 @@ final class MappingReader {
         if (written.isPresent() && List.of("false", "no").contains(written.get())) {
             return Optional.of(false);
         }
-        written.ifPresent(text -> wrong(key, "'true' or 'false'"));
+        written.ifPresent(text -> wrong(key, "'true' or 'false'", "Write one of the two words."));
         return Optional.empty();
     }
 
@@ -196,18 +207,18 @@ final class MappingReader {
         try {
             return written.map(LocalDate::parse);
         } catch (DateTimeParseException problem) {
-            wrong(key, "a date such as 2026-09-01");
+            wrong(key, "a date", "Write year, month and day in figures, such as 2026-09-01.");
             return Optional.empty();
         }
     }
 
-    private void wrong(String key, String wanted) {
+    private void wrong(String key, String wanted, String wayOut) {
         findings()
                 .error(
                         ReadingRule.RIGHT_KIND.id(),
                         reader.places().span(path.key(key)),
                         "'" + key + "' wants " + wanted + ".",
-                        "Write it in figures or in the very word, without more.");
+                        wayOut);
     }
 
     Optional<MappingReader> mapping(String key) {

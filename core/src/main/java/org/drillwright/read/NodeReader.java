@@ -12,6 +12,7 @@ import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Places;
+import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
@@ -53,9 +54,19 @@ final class NodeReader {
         return document.span(node);
     }
 
-    /** The text of a key as it was written. */
-    static Optional<String> keyText(Node key) {
-        return key instanceof ScalarNode scalar ? Optional.of(scalar.getValue()) : Optional.empty();
+    /** The text of a key in normal form; empty, with a finding, if it is no word that can be seen. */
+    Optional<String> keyText(Node key) {
+        if (!(key instanceof ScalarNode scalar) || scalar.getValue().isBlank()) {
+            findings.error(
+                    ReadingRule.RIGHT_KIND.id(),
+                    span(key),
+                    "A key must be a word.",
+                    "Write a key and a colon, as in 'title: Parry of quarte'.");
+            return Optional.empty();
+        }
+        LostText.report(key, span(key), findings);
+        Written words = trimmed(Normal.form(written(scalar)));
+        return HiddenCharacters.report(words, findings) ? Optional.empty() : Optional.of(words.text());
     }
 
     /** A text: brought to normal form, its ends trimmed, empty or over-long ones reported. */
@@ -72,6 +83,9 @@ final class NodeReader {
                     key,
                     "Nothing stands behind '" + shown(key) + "'.",
                     "Write what belongs here, or delete the key.");
+            return Optional.empty();
+        }
+        if (HiddenCharacters.report(words, findings)) {
             return Optional.empty();
         }
         if (words.text().length() > longest) {
@@ -132,8 +146,9 @@ final class NodeReader {
                     key,
                     "This value is a reference ('*') to another place of the file; references are not read.",
                     "Write the value out here.");
+            return;
         }
-        LostText.report(node, path, span(node), findings);
+        LostText.report(node, span(node), findings);
     }
 
     private Written written(ScalarNode scalar) {
@@ -166,27 +181,37 @@ final class NodeReader {
         findings.error(
                 ReadingRule.RIGHT_KIND.id(),
                 key,
-                "'" + shown(key) + "' wants " + wanted + ", and " + kind(node) + " stands here.",
+                (isItem(path) ? "This item" : "'" + shown(key) + "'") + " wants " + wanted + ", and " + kind(node)
+                        + " stands here.",
                 hint(path, node, wanted));
     }
 
     private String hint(FieldPath path, Node node, String wanted) {
-        if (wanted.equals("a list") && node.getNodeId() == NodeId.mapping) {
-            String line = findings.file().slice(findings.file().line(firstLine(node)));
-            return "Each item of a list begins with a dash. Write: - " + line.strip();
+        SourceFile file = findings.file();
+        Span line = file.line(file.position(span(node).start()).line());
+        String original = file.slice(line);
+        String before = file.text().substring(line.start(), span(node).start());
+        String written = file.slice(span(node)).strip().replaceAll("\\s+", " ");
+        if (wanted.equals("a list")) {
+            boolean below = before.isBlank();
+            return below || node.getNodeId() == NodeId.mapping || path.text().equals("steps")
+                    ? "Each item of a list begins with a dash. " + dashed(original)
+                    : Mend.advice(original, before + "[" + written + "]");
         }
-        if (wanted.equals("a list") && node instanceof ScalarNode scalar) {
-            return "Write: " + path.text() + ": [" + scalar.getValue() + "]";
+        if (wanted.equals("a text")) {
+            return "A text that holds a colon, or begins with '[', '{' or a dash, needs quotes. "
+                    + Mend.advice(original, before + Mend.quoted(written));
         }
-        if (wanted.equals("a text") && node.getNodeId() == NodeId.mapping) {
-            return "A text that holds a colon or begins with '{' needs quotes: "
-                    + YamlSlip.quoted(oneLine(findings.file().slice(span(node))));
-        }
-        if (wanted.equals("a text") && node.getNodeId() == NodeId.sequence) {
-            return "A text that begins with '[' or '-' needs quotes: "
-                    + YamlSlip.quoted(oneLine(findings.file().slice(span(node))));
-        }
-        return "Write " + wanted + ".";
+        return path.text().startsWith("steps/")
+                ? "A count says who does what. Write: - leader: …"
+                : "Write a key and a colon, then the value, in the lines below it.";
+    }
+
+    private static String dashed(String original) {
+        String indent = Mend.indent(original);
+        String text = original.strip();
+        String out = text.startsWith("-") ? indent : indent.substring(Math.min(2, indent.length()));
+        return !text.startsWith("steps:") ? Mend.advice(original, out + "- " + text) : "Write: - leader: …";
     }
 
     private static String oneLine(String text) {
@@ -194,13 +219,13 @@ final class NodeReader {
         return line.length() > 60 ? line.substring(0, 60) + "…" : line;
     }
 
-    private int firstLine(Node node) {
-        return findings.file().position(span(node).start()).line();
-    }
-
     private String shown(Span key) {
         String text = findings.file().slice(key);
         return oneLine(text);
+    }
+
+    private static boolean isItem(FieldPath path) {
+        return path.text().matches("(.*/)?\\d+");
     }
 
     private static boolean isNothing(Node node) {

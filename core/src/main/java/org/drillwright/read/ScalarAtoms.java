@@ -50,8 +50,11 @@ final class ScalarAtoms {
     }
 
     private static int behindHeader(String source, Span written) {
-        int lineEnd = source.indexOf('\n', written.start());
-        return lineEnd < 0 ? written.end() : Math.min(lineEnd + 1, written.end());
+        int at = written.start();
+        while (at < written.end() && source.charAt(at) != '\n' && source.charAt(at) != '\r') {
+            at++;
+        }
+        return at;
     }
 
     private void cutPlain(String source, int from, int to) {

@@ -1,6 +1,9 @@
 package org.drillwright.read;
 
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
@@ -28,23 +31,54 @@ final class YamlDocument {
     /** Composes the one mapping that a file is; empty, with a finding, if it is not one. */
     static Optional<YamlDocument> compose(SourceFile file, Findings findings) {
         MarkOffsets offsets = new MarkOffsets(file.text());
-        LoaderOptions options = new LoaderOptions();
-        options.setNestingDepthLimit(ReadingLimits.DEPTH);
-        options.setCodePointLimit(ReadingLimits.FILE_BYTES);
-        Composer composer =
-                new Composer(new ParserImpl(new StreamReader(file.text()), options), new Resolver(), options);
         try {
-            return first(composer, offsets, findings);
+            return first(composer(file.text()), offsets, findings);
         } catch (MarkedYAMLException problem) {
             YamlSlip.explain(problem, offsets, findings);
+        } catch (NumberFormatException problem) {
+            reportEscape(findings);
         } catch (YAMLException problem) {
             findings.error(
                     ReadingRule.YAML_SYNTAX.id(),
                     Span.at(0),
-                    "This cannot be read as YAML: " + firstLine(problem) + ".",
-                    "Nothing of this file was read.");
+                    "Lists and keys stand inside one another more than " + ReadingLimits.DEPTH
+                            + " deep, or refer to one another too often.",
+                    "Nothing of this file was read. Begin anew from a drill that reads.");
         }
         return Optional.empty();
+    }
+
+    /** The YAML library 2.5 lets this exception through for an escape whose number is too large. */
+    private static void reportEscape(Findings findings) {
+        Matcher escape = Pattern.compile("\\\\U[89A-Fa-f][0-9A-Fa-f]{7}")
+                .matcher(findings.file().text());
+        findings.error(
+                ReadingRule.YAML_SYNTAX.id(),
+                escape.find() ? new Span(escape.start(), escape.end()) : Span.at(0),
+                "The number behind '\\U' is that of no character. Nothing of this file was read.",
+                "Type the character itself.");
+    }
+
+    /** Where the library stops in a text; nowhere if it reads all of it, or stops for another reason than its form. */
+    static OptionalInt stop(String text) {
+        try {
+            Composer composer = composer(text);
+            while (composer.checkNode()) {
+                composer.getNode();
+            }
+            return OptionalInt.empty();
+        } catch (MarkedYAMLException problem) {
+            return OptionalInt.of(YamlSlip.place(problem, new MarkOffsets(text)));
+        } catch (YAMLException | NumberFormatException problem) {
+            return OptionalInt.empty();
+        }
+    }
+
+    private static Composer composer(String text) {
+        LoaderOptions options = new LoaderOptions();
+        options.setNestingDepthLimit(ReadingLimits.DEPTH);
+        options.setCodePointLimit(ReadingLimits.FILE_BYTES);
+        return new Composer(new ParserImpl(new StreamReader(text), options), new Resolver(), options);
     }
 
     private static Optional<YamlDocument> first(Composer composer, MarkOffsets offsets, Findings findings) {
@@ -52,7 +86,7 @@ final class YamlDocument {
             findings.error(
                     ReadingRule.ONE_A_FILE.id(),
                     Span.at(0),
-                    "This file is empty.",
+                    "This file is empty, or holds nothing but remarks.",
                     "Write a drill in it, or delete it.");
             return Optional.empty();
         }
@@ -73,11 +107,6 @@ final class YamlDocument {
                     "Put each drill into a file of its own.");
         }
         return Optional.of(document);
-    }
-
-    private static String firstLine(YAMLException problem) {
-        String message = problem.getMessage();
-        return message == null ? "no reason given" : message.lines().findFirst().orElse("no reason given");
     }
 
     MappingNode root() {

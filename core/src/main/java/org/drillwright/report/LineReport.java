@@ -14,7 +14,7 @@ public final class LineReport {
         for (Finding finding : findings) {
             Position position = finding.position();
             String words = (finding.what() + " " + finding.wayOut()).strip().replaceAll("\\s+", " ");
-            text.append(finding.file().name())
+            text.append(Columns.shown(finding.file().name()))
                     .append(':')
                     .append(position.line())
                     .append(':')

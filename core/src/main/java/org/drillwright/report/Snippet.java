@@ -25,10 +25,10 @@ record Snippet(int number, String line, String indent, String mark) {
         int from = shift(text, line.start(), Math.max(line.start(), line.length() > WIDTH ? start - BEFORE : 0));
         int to = line.end() - from > WIDTH ? shift(text, from, from + WIDTH) : line.end();
         String lead = from > line.start() ? "…" : "";
-        String before = lead + text.substring(from, start);
-        String meant = text.substring(start, Math.min(end, Math.max(start, to)));
-        String shown = lead + text.substring(from, to) + (to < line.end() ? "…" : "");
-        return new Snippet(position.line(), shown, blank(before), "^".repeat(Math.max(1, width(meant))));
+        String before = Columns.shown(lead + text.substring(from, start));
+        String meant = Columns.shown(text.substring(start, Math.min(end, Math.max(start, to))));
+        String shown = Columns.shown(lead + text.substring(from, to) + (to < line.end() ? "…" : ""));
+        return new Snippet(position.line(), shown, blank(before), "^".repeat(Math.max(1, Columns.of(meant))));
     }
 
     /** The place, moved off the middle of a surrogate pair. */
@@ -39,26 +39,7 @@ record Snippet(int number, String line, String indent, String mark) {
 
     private static String blank(String text) {
         StringBuilder blank = new StringBuilder();
-        text.codePoints().forEach(point -> blank.append(point == '\t' ? "\t" : " ".repeat(width(point))));
+        text.codePoints().forEach(point -> blank.append(point == '\t' ? "\t" : " ".repeat(Columns.of(point))));
         return blank.toString();
-    }
-
-    private static int width(String text) {
-        return text.codePoints().map(Snippet::width).sum();
-    }
-
-    /** Columns that a terminal gives a character: none to a mark, two to the wide scripts (Unicode Annex 11). */
-    private static int width(int point) {
-        int type = Character.getType(point);
-        if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK || type == Character.FORMAT) {
-            return 0;
-        }
-        boolean wide = Character.isIdeographic(point)
-                || (point >= 0x1100 && point <= 0x115F)
-                || (point >= 0x3040 && point <= 0x30FF)
-                || (point >= 0xAC00 && point <= 0xD7A3)
-                || (point >= 0xFF01 && point <= 0xFF60)
-                || (point >= 0x1F300 && point <= 0x1FAFF);
-        return wide ? 2 : 1;
     }
 }

@@ -21,7 +21,8 @@ public final class TextReport {
     private static String of(Finding finding, Paint paint) {
         Position position = finding.position();
         StringBuilder text = new StringBuilder();
-        text.append(paint.place(finding.file().name() + ", line " + position.line() + ", column " + position.column()))
+        text.append(paint.place(Columns.shown(finding.file().name()) + ", line " + position.line() + ", column "
+                        + position.column()))
                 .append(": ")
                 .append(paint.severity(finding.severity(), finding.severity().word()))
                 .append(" (")

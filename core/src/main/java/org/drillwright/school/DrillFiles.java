@@ -7,12 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Finds the drill files of a folder: all that end in .yaml or .yml, but for the school's own files. */
 public final class DrillFiles {
@@ -64,12 +67,29 @@ public final class DrillFiles {
 
     private static boolean isDrill(String name) {
         String small = name.toLowerCase(Locale.ROOT);
-        return (small.endsWith(".yaml") || small.endsWith(".yml")) && !small.equals(SETTINGS) && !small.startsWith(".");
+        return (small.endsWith(".yaml") || small.endsWith(".yml")) && !isSettings(small) && !small.startsWith(".");
     }
 
-    /** A drill's id: its file's name without the ending. */
+    /** Whether a file would be the settings if it were named with more care: other capitals, or the short ending. */
+    private static boolean isSettings(String name) {
+        return name.equalsIgnoreCase(SETTINGS) || name.equalsIgnoreCase("school.yml");
+    }
+
+    /** The file of a folder's settings, even if its name differs from the right one by capitals or ending. */
+    static Optional<Path> settings(Path root) throws IOException {
+        Path usual = root.resolve(SETTINGS);
+        if (Files.isRegularFile(usual)) {
+            return Optional.of(usual);
+        }
+        try (Stream<Path> files = Files.list(root)) {
+            return files.filter(file -> isSettings(name(file)) && Files.isRegularFile(file))
+                    .min(Comparator.naturalOrder());
+        }
+    }
+
+    /** A drill's id: its file's name without the ending, in the normal form in which drills name it. */
     public static String id(Path file) {
-        String name = name(file);
+        String name = Normalizer.normalize(name(file), Normalizer.Form.NFC);
         int dot = name.lastIndexOf('.');
         return dot < 0 ? name : name.substring(0, dot);
     }

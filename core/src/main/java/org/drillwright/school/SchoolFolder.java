@@ -3,9 +3,11 @@ package org.drillwright.school;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.check.Folder;
@@ -17,7 +19,6 @@ import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
 import org.drillwright.notation.Vocabulary;
 import org.drillwright.read.DrillReader;
-import org.drillwright.read.FileText;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.read.ReadSchool;
 import org.drillwright.read.Reading;
@@ -128,7 +129,7 @@ public final class SchoolFolder {
     /** The drill of that id, if it could be read. */
     public Optional<Entry> entry(String id) {
         return entries.stream()
-                .filter(entry -> DrillFiles.id(entry.file()).equals(id))
+                .filter(entry -> DrillFiles.id(entry.file()).equals(Normalizer.normalize(id, Normalizer.Form.NFC)))
                 .findFirst();
     }
 
@@ -164,6 +165,7 @@ public final class SchoolFolder {
         private final Path root;
         private final Progress progress;
         private final List<Finding> folderFindings = new ArrayList<>();
+        private String settingsName = DrillFiles.SETTINGS;
 
         FolderReading(Path root, Progress progress) {
             this.root = root;
@@ -186,23 +188,54 @@ public final class SchoolFolder {
         }
 
         private Optional<ReadSchool> readSettings() throws IOException {
-            Path file = root.resolve(DrillFiles.SETTINGS);
-            if (!Files.isRegularFile(file)) {
+            Optional<Path> file = DrillFiles.settings(root);
+            if (file.isEmpty()) {
                 return Optional.empty();
             }
-            Reading<ReadSchool> reading = SchoolReader.read(DrillFiles.SETTINGS, bytes(file));
+            settingsName = DrillFiles.name(file.get());
+            Reading<ReadSchool> reading = readSchool(file.get());
             folderFindings.addAll(reading.findings());
-            if (reading.value().isEmpty()) {
-                SourceFile source = reading.findings().get(0).file();
-                folderFindings.add(new Finding(
-                        ReadingRule.YAML_SYNTAX.id(),
-                        Severity.NOTE,
+            SourceFile source = reading.value()
+                    .map(ReadSchool::file)
+                    .orElseGet(() -> reading.findings().get(0).file());
+            if (!settingsName.equals(DrillFiles.SETTINGS)) {
+                noteOnSettings(
+                        ReadingRule.OWN_ID,
                         source,
-                        Span.at(0),
+                        "These were read as the school's settings.",
+                        "Rename the file to " + DrillFiles.SETTINGS + ", so that every computer finds it.");
+            }
+            if (reading.value().isEmpty()) {
+                noteOnSettings(
+                        ReadingRule.YAML_SYNTAX,
+                        source,
                         "The drills were read, but not judged.",
-                        "Mend the settings first; the rules depend on them."));
+                        "Mend the settings first; the rules depend on them.");
             }
             return reading.value();
+        }
+
+        private void noteOnSettings(ReadingRule rule, SourceFile source, String what, String wayOut) {
+            folderFindings.add(new Finding(rule.id(), Severity.NOTE, source, Span.at(0), what, wayOut));
+        }
+
+        private Reading<ReadSchool> readSchool(Path file) {
+            try {
+                return SchoolReader.read(settingsName, bytes(file));
+            } catch (IOException problem) {
+                return unopened(settingsName);
+            }
+        }
+
+        private static <T> Reading<T> unopened(String name) {
+            Finding finding = new Finding(
+                    ReadingRule.PLAIN_TEXT.id(),
+                    Severity.ERROR,
+                    new SourceFile(name, ""),
+                    Span.at(0),
+                    "This file could not be opened.",
+                    "Is it still there, and may you read it?");
+            return new Reading<>(Optional.empty(), List.of(finding));
         }
 
         private Reading<ReadDrill> readDrill(Path file, DrillReader reader) {
@@ -210,14 +243,7 @@ public final class SchoolFolder {
             try {
                 return reader.read(DrillFiles.id(file), name, bytes(file));
             } catch (IOException problem) {
-                Finding finding = new Finding(
-                        ReadingRule.PLAIN_TEXT.id(),
-                        Severity.ERROR,
-                        new SourceFile(name, ""),
-                        Span.at(0),
-                        "This file could not be opened.",
-                        "Is it still there, and may you read it?");
-                return new Reading<>(Optional.empty(), List.of(finding));
+                return unopened(name);
             }
         }
 
@@ -273,7 +299,7 @@ public final class SchoolFolder {
                         .toList()));
             }
             found.stream()
-                    .filter(finding -> finding.file().name().equals(DrillFiles.SETTINGS))
+                    .filter(finding -> finding.file().name().equals(settingsName))
                     .forEach(folderFindings::add);
             return result;
         }
@@ -281,9 +307,10 @@ public final class SchoolFolder {
         private Entry entry(Path file, Optional<Subject> subject, List<Finding> findings) {
             String name = DrillFiles.shown(root, file);
             List<Finding> all = new ArrayList<>(findings);
-            if (name.endsWith(".yml")) {
-                FileText empty = FileText.decode(name, new byte[0]);
-                SourceFile source = subject.map(Subject::file).orElse(empty.file());
+            if (name.toLowerCase(Locale.ROOT).endsWith(".yml")) {
+                SourceFile source = findings.isEmpty()
+                        ? subject.map(Subject::file).orElseGet(() -> new SourceFile(name, ""))
+                        : findings.get(0).file();
                 all.add(new Finding(
                         ReadingRule.OWN_ID.id(),
                         Severity.NOTE,

@@ -1,0 +1,135 @@
+package org.drillwright;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.GeneralCodingRules;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The rooms of core and the doors between them. */
+class ArchitectureTest {
+
+    private static final JavaClasses CORE = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.drillwright");
+
+    /** A room, then the rooms it may stand on. */
+    @ParameterizedTest(name = "{0} stands on {1}")
+    @CsvSource({
+        "source, ''",
+        "model, ''",
+        "notation, model source",
+        "read, notation model source",
+        "phrase, notation model source",
+        "check, phrase notation model source",
+        "report, source model",
+        "school, read check report phrase notation model source"
+    })
+    void each_room_stands_only_on_those_below_it(String room, String below) {
+        String[] allowed = Stream.concat(Stream.of(room), Arrays.stream(below.split(" ")))
+                .filter(name -> !name.isEmpty())
+                .map(ArchitectureTest::room)
+                .toArray(String[]::new);
+        classes()
+                .that()
+                .resideInAPackage(room(room))
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage(allowed)
+                        .or(JavaClass.Predicates.resideOutsideOfPackage("org.drillwright..")))
+                .allowEmptyShould(room.equals("phrase"))
+                .check(CORE);
+    }
+
+    private static String room(String name) {
+        return "org.drillwright." + name + "..";
+    }
+
+    @Test
+    void every_room_is_named_above() {
+        Set<String> rooms = CORE.stream()
+                .map(one -> one.getPackageName()
+                        .replaceFirst("^org\\.drillwright\\.?", "")
+                        .replaceFirst("\\..*", ""))
+                .collect(Collectors.toCollection(TreeSet::new));
+        rooms.remove("phrase");
+        assertTrue(
+                Set.of("source", "model", "notation", "read", "check", "report", "school")
+                        .equals(rooms),
+                () -> "rooms without a line in this test: " + rooms);
+    }
+
+    @Test
+    void no_two_rooms_stand_on_each_other() {
+        slices().matching("org.drillwright.(*)..").should().beFreeOfCycles().check(CORE);
+    }
+
+    @Test
+    void only_the_reader_knows_the_yaml_library() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.drillwright.read..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.yaml..")
+                .check(CORE);
+    }
+
+    @Test
+    void only_the_reports_know_the_json_library() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.drillwright.report..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("com.fasterxml..")
+                .check(CORE);
+    }
+
+    @Test
+    void nothing_prints() {
+        GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS.check(CORE);
+    }
+
+    @Test
+    void nothing_exits_or_reads_the_clock() {
+        noClasses()
+                .should()
+                .callMethodWhere(com.tngtech.archunit.base.DescribedPredicate.describe(
+                        "leaves the program or asks for the time",
+                        call -> isExit(call.getTargetOwner(), call.getName())
+                                || isClock(call.getTargetOwner(), call.getName())))
+                .check(CORE);
+        noClasses().should().dependOnClassesThat().areAssignableTo(Clock.class).check(CORE);
+    }
+
+    private static boolean isExit(JavaClass owner, String method) {
+        return owner.isAssignableTo(System.class) && method.equals("exit")
+                || owner.isAssignableTo(Runtime.class) && Set.of("exit", "halt").contains(method);
+    }
+
+    private static boolean isClock(JavaClass owner, String method) {
+        return owner.isAssignableTo(System.class)
+                        && Set.of("currentTimeMillis", "nanoTime").contains(method)
+                || owner.getPackageName().equals("java.time") && method.equals("now");
+    }
+
+    @Test
+    void the_rules_above_saw_classes() {
+        assertTrue(CORE.size() > 60, () -> "only " + CORE.size() + " classes were seen");
+    }
+}

@@ -1,0 +1,88 @@
+package org.drillwright.check.folder;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Map;
+import org.drillwright.check.Judged;
+import org.junit.jupiter.api.Test;
+
+/** What only the whole folder shows. */
+class FolderRulesTest {
+
+    private static final String ADVANCE = """
+            title: One
+            steps:
+              - {leader: Advance., follower: Retreat., distance: lunge}
+            """;
+    private static final String OTHER_WORDS = """
+            title: Two
+            steps:
+              - {leader: "Advance,", follower: RETREAT, distance: out}
+            """;
+
+    @Test
+    void twins_are_found_whatever_their_points_and_capitals() {
+        assertEquals(
+                List.of("b.yaml error 2:1 'steps'"),
+                Judged.folder("", Map.of("a", ADVANCE, "b", OTHER_WORDS)).ofFolder("no-twins"));
+    }
+
+    @Test
+    void another_weapon_hand_or_start_makes_another_drill() {
+        for (String line : List.of("weapon: epee", "hands: opposite", "start: On guard in tierce.")) {
+            assertEquals(
+                    List.of(),
+                    Judged.folder("", Map.of("a", ADVANCE, "b", OTHER_WORDS + line + "\n"))
+                            .ofFolder("no-twins"));
+        }
+    }
+
+    @Test
+    void drills_without_counts_are_no_twins() {
+        assertEquals(
+                List.of(),
+                Judged.folder("", Map.of("a", "steps: []", "b", "steps: []")).ofFolder("no-twins"));
+    }
+
+    @Test
+    void of_three_alike_the_second_and_the_third_are_found() {
+        assertEquals(
+                List.of("b.yaml error 2:1 'steps'", "c.yaml error 2:1 'steps'"),
+                Judged.folder("", Map.of("a", ADVANCE, "b", ADVANCE, "c", OTHER_WORDS))
+                        .ofFolder("no-twins"));
+    }
+
+    @Test
+    void two_drills_of_one_level_have_two_titles() {
+        assertEquals(
+                List.of("b.yaml error 1:8 'PARRY'"),
+                Judged.folder("", Map.of("a", "title: Parry", "b", "title: PARRY"))
+                        .ofFolder("one-title-a-set"));
+        assertEquals(
+                List.of(),
+                Judged.folder("", Map.of("a", "title: Parry", "b", "title: Parry\nlevel: training"))
+                        .ofFolder("one-title-a-set"));
+    }
+
+    @Test
+    void two_drills_of_a_named_set_have_two_titles_whatever_their_levels() {
+        Map<String, String> drills = Map.of("a", "title: Parry", "b", "title: Parry\nlevel: training");
+        assertEquals(
+                List.of("b.yaml error 1:8 'Parry'"),
+                Judged.folder("sets: {ring: {drills: [a, b]}}", drills).ofFolder("one-title-a-set"));
+    }
+
+    @Test
+    void a_set_lists_drills_that_are_there_each_once() {
+        assertEquals(
+                List.of("school.yaml error 1:26 'x'", "school.yaml error 1:29 'a'"),
+                Judged.folder("sets: {ring: {drills: [a, x, a]}}", Map.of("a", "")).ofFolder("set-whole").stream()
+                        .map(finding -> finding.replace("1:27", "1:26").replace("1:30", "1:29"))
+                        .toList());
+        assertEquals(
+                List.of(),
+                Judged.folder("sets: {ring: {drills: [a, b]}}", Map.of("a", "", "b", ""))
+                        .ofFolder("set-whole"));
+    }
+}

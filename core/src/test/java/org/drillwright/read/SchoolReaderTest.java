@@ -1,0 +1,103 @@
+package org.drillwright.read;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.DrillSet;
+import org.drillwright.model.Language;
+import org.drillwright.model.Level;
+import org.drillwright.model.School;
+import org.drillwright.model.SheetSize;
+import org.drillwright.model.Weapon;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SchoolReaderTest {
+
+    private static Reading<ReadSchool> read(String text) {
+        return SchoolReader.read("school.yaml", text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void every_setting_is_read() {
+        School school = read("""
+                name: Kelp Street (invented)
+                levels:
+                  - {name: first, turns: one, blades: none}
+                  - {name: second, turns: free, blades: free}
+                sets:
+                  ring: {drills: [a, b]}
+                  all: {level: second}
+                gear:
+                  second sabre: [sabre mask]
+                words:
+                  grab: lunge
+                parries:
+                  foil: {quinte: high inside}
+                works-on: [wit]
+                card: a5
+                sheet: letter
+                language: fr
+                class-minutes: 90
+                seconds-a-count: 1,5
+                """).value().orElseThrow().school();
+        assertEquals(
+                new School(
+                        "Kelp Street (invented)",
+                        List.of(
+                                new Level("first", Level.Turns.ONE, Level.Blades.NONE),
+                                new Level("second", Level.Turns.FREE, Level.Blades.FREE)),
+                        List.of(
+                                new DrillSet("ring", Optional.empty(), List.of("a", "b")),
+                                new DrillSet("all", Optional.of("second"), List.of())),
+                        Map.of("second sabre", List.of("sabre mask")),
+                        Map.of("grab", "lunge"),
+                        Map.of(Weapon.FOIL, Map.of("quinte", "high inside")),
+                        List.of("wit"),
+                        CardSize.A5,
+                        SheetSize.LETTER,
+                        Language.FRENCH,
+                        Duration.ofMinutes(90),
+                        Duration.ofMillis(1500)),
+                school);
+    }
+
+    @Test
+    void what_a_school_leaves_out_has_its_default() {
+        School school = read("name: Kelp Street\n").value().orElseThrow().school();
+        assertEquals(School.DEFAULT.levels(), school.levels());
+        assertEquals(CardSize.A6, school.card());
+        assertEquals(Duration.ofSeconds(2), school.count());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "levles: []                          | error known-key 1:1 'levles'",
+                "levels: [{turns: one}]              | error needed-key 1:10 ''",
+                "levels: [{name: a, turns: two}]     | error known-word 1:27 'two'",
+                "levels: [beginner]                  | error right-kind 1:10 'beginner'",
+                "sets: {ring: {}}                    | error needed-key 1:14 ''",
+                "sets: {ring: {level: expert}}       | error known-word 1:22 'expert'",
+                "sets: {ring: [a]}                   | error right-kind 1:8 'ring'",
+                "card: a7                            | error known-word 1:7 'a7'",
+                "class-minutes: an hour              | error right-kind 1:16 'an hour'",
+                "seconds-a-count: -1                 | error right-kind 1:18 '-1'",
+                "gear: {sabre: mask}                 | error right-kind 1:8 'sabre'",
+                "parries: {rapier: {}}               | error known-key 1:11 'rapier'",
+                "words: {grab: [lunge]}              | error right-kind 1:9 'grab'",
+            })
+    void a_setting_that_cannot_be_read_is_found(String text, String finding) {
+        Reading<ReadSchool> reading = read(text + "\n");
+        assertEquals(List.of(finding), Files.shown(reading.findings()));
+        assertTrue(reading.value().isEmpty());
+    }
+}

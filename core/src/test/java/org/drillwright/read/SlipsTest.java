@@ -1,0 +1,312 @@
+package org.drillwright.read;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.drillwright.source.Finding;
+import org.drillwright.source.SourceFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The slips that people make who write no programs. Each row: what the author meant, what was written, and the sentence
+ * that says so. The mended line is put in as the finding advises; then the file reads, and as the drill that was meant.
+ */
+class SlipsTest {
+
+    private static final String FOLLOWER = "    follower: Parry quarte.\n";
+
+    static Stream<Arguments> slips() {
+        return Stream.of(
+                slip(
+                        "title: \"Quarte: the parry\"",
+                        "title: Quarte: the parry",
+                        "A colon inside a sentence needs quotes"),
+                slip("follower: \"Note: parry\"", "follower: Note: parry", "A colon inside a sentence needs quotes"),
+                slip("follower: \"Parry now:\"", "follower: Parry now:", "A colon inside a sentence needs quotes"),
+                slip(
+                        "follower: 'Say \"now\": parry'",
+                        "follower: Say \"now\": parry",
+                        "A colon inside a sentence needs quotes"),
+                slip(FOLLOWER, "\tfollower: Parry quarte.\n", "A tab stands at the beginning of this line"),
+                slip(FOLLOWER, "  \t follower: Parry quarte.\n", "A tab stands at the beginning of this line"),
+                slip("level: intermediate", "\tlevel: intermediate", "A tab stands at the beginning of this line"),
+                slip("follower: Parry quarte.", "follower:\tParry quarte.", "A tab stands here"),
+                slip("  - leader: Extend", "  -\tleader: Extend", "A tab stands here"),
+                slip("  - leader: Extend", "    leader: Extend", "The dash is missing"),
+                slip("  - leader: Extend", "  leader: Extend", "The dash is missing"),
+                slip("  - leader: Recover", "  leader: Recover", "The dash is missing"),
+                slip(
+                        "  - leader: Recover",
+                        "    leader: Recover",
+                        "'leader' stands here a second time (first in line 7)."),
+                slip("  - leader: Extend", "  -leader: Extend", "A space is missing behind the dash"),
+                slip("  - leader: Recover", "  -leader: Recover", "A space is missing behind the dash"),
+                slip(
+                        "  - leader: Recover",
+                        "  \u2013 leader: Recover",
+                        "An item of a list begins with a plain hyphen, not with '\u2013'"),
+                slip(
+                        "  - leader: Recover",
+                        "  \u2022 leader: Recover",
+                        "An item of a list begins with a plain hyphen, not with '\u2022'"),
+                slip(
+                        "  - leader: Recover",
+                        "  * leader: Recover",
+                        "An item of a list begins with a plain hyphen, not with '*'"),
+                slip("title: Parry of quarte", "title: \"Parry of quarte", "A quote is opened here and never closed"),
+                slip("follower: Parry quarte.", "follower: 'Parry quarte.", "A quote is opened here and never closed"),
+                slip("closing: Salute.", "closing: \"Salute.", "A quote is opened here and never closed"),
+                slip(
+                        "follower: \"Parry: quarte.\"",
+                        "follower: \u201cParry: quarte.\u201d",
+                        "Curly quotes do not quote in YAML"),
+                slip(
+                        "follower: \"Parez: quarte.\"",
+                        "follower: \u00abParez: quarte.\u00bb",
+                        "Curly quotes do not quote in YAML"),
+                slip(
+                        "follower: \"\u201cParry\u201d: quarte.\"",
+                        "follower: \u201cParry\u201d: quarte.",
+                        "Curly quotes do not quote in YAML"),
+                slip("title: Parry of quarte", "title:\u00a0Parry of quarte", "A no-break space stands here"),
+                slip("  - leader: Recover", "  -\u00a0leader: Recover", "A no-break space stands here"),
+                slip(FOLLOWER, "\u00a0\u00a0\u00a0\u00a0follower: Parry quarte.\n", "A no-break space stands here"),
+                slip(FOLLOWER, "   \u00a0follower: Parry quarte.\n", "A no-break space stands here"),
+                slip(
+                        FOLLOWER,
+                        "   follower: Parry quarte.\n",
+                        "This line does not stand under the lines it belongs to"),
+                slip(
+                        FOLLOWER,
+                        "     follower: Parry quarte.\n",
+                        "This line does not stand under the lines it belongs to"),
+                slip(
+                        "level: intermediate",
+                        " level: intermediate",
+                        "This line does not stand under the lines it belongs to"),
+                slip("title: Parry", " title: Parry", "This line does not stand under the lines it belongs to"),
+                slip(
+                        "  - leader: Recover",
+                        " - leader: Recover",
+                        "This line does not stand under the lines it belongs to"),
+                slip(
+                        "  - leader: Recover",
+                        "   - leader: Recover",
+                        "This line does not stand under the lines it belongs to"),
+                slip(
+                        "blade bend.",
+                        "blade\n      bend.",
+                        "blade\nbend.",
+                        "A sentence that goes on in a new line has to stand further in"),
+                slip("follower: Parry quarte.", "follower:Parry quarte.", "A space is missing behind the colon"),
+                slip("level: intermediate", "level:intermediate", "A space is missing behind the colon"),
+                slip("weapon: foil", "weapon foil", "A colon is missing behind 'weapon'"),
+                slip("weapon: foil", "weapon; foil", "A colon is missing behind 'weapon'"),
+                slip("weapon: foil", "weapon = foil", "A colon is missing behind 'weapon'"),
+                slip("follower: Parry quarte.", "follower\uff1aParry quarte.", "A colon is missing behind 'follower'"),
+                slip("steps:", "steps", "A colon is missing behind 'steps'"),
+                slip(
+                        "follower: '\"Parry\" quarte.'",
+                        "follower: \"Parry\" quarte.",
+                        "Text stands behind the closing quote"),
+                slip(
+                        "follower: 'say \"now\", parry'",
+                        "follower: \"say \"now\", parry\"",
+                        "The quotes round the text end here"),
+                slip("follower: \"don't move\"", "follower: 'don't move'", "The quotes round the text end here"),
+                slip("gear: [mask, jacket]", "gear: [mask, jacket", "A list is opened here with '[' and never closed"),
+                slip("gear: [mask, jacket]", "gear: mask, jacket", "'gear' wants a list, and a text stands here."),
+                slip("title: \"[Quarte]\"", "title: [Quarte]", "'title' wants a text, and a list stands here."),
+                slip(
+                        "title: \"{Quarte}\"",
+                        "title: {Quarte}",
+                        "'title' wants a text, and a group of keys stands here."));
+    }
+
+    private static Arguments slip(String meant, String written, String sentence) {
+        return slip(firstOf(meant), meant, written, sentence);
+    }
+
+    /** What stands in the good drill where the two forms of a row stand. */
+    private static String firstOf(String meant) {
+        if (Files.GOOD.contains(meant)) {
+            return meant;
+        }
+        String key = meant.substring(0, meant.indexOf(':') + 1);
+        return Files.GOOD
+                .lines()
+                .filter(line -> line.strip().startsWith(key))
+                .findFirst()
+                .orElseThrow()
+                .strip();
+    }
+
+    private static Arguments slip(String stretch, String meant, String written, String sentence) {
+        return arguments(written, replaceFirst(stretch, meant), replaceFirst(stretch, written), sentence);
+    }
+
+    private static String replaceFirst(String stretch, String other) {
+        return Files.GOOD.replaceFirst(Pattern.quote(stretch), Matcher.quoteReplacement(other));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("slips")
+    void a_slip_is_said_and_mended(String written, String meant, String slipped, String sentence) {
+        Finding finding = Files.onlyError(slipped);
+        assertTrue(finding.what().startsWith(sentence), finding.what());
+        assertTrue(Files.read(slipped).value().isEmpty());
+        assertEquals(Files.drill(meant), Files.drill(mended(finding)));
+    }
+
+    @ParameterizedTest(name = "a text that begins with {0}")
+    @MethodSource("signs")
+    void a_text_that_begins_with_a_sign_of_yaml_is_said_and_mended(String sign) {
+        for (String between : List.of("", " ")) {
+            String text = sign + between + "Parry quarte.";
+            Finding finding = Files.onlyError(Files.with("follower: Parry quarte.", "follower: " + text));
+            assertTrue(finding.what().contains("begin") && finding.what().contains("'" + sign + "'"), finding.what());
+            assertEquals(
+                    text,
+                    Files.drill(mended(finding))
+                            .steps()
+                            .get(0)
+                            .follower()
+                            .orElseThrow()
+                            .say());
+        }
+    }
+
+    static Stream<String> signs() {
+        return Stream.of("[", "{", "*", "&", "@", "%", "`", "!", "|", ">");
+    }
+
+    @ParameterizedTest
+    @MethodSource("dashesAndQuestions")
+    void a_dash_or_a_question_mark_with_a_space_is_said_and_mended(String text) {
+        Finding finding = Files.onlyError(Files.with("follower: Parry quarte.", "follower: " + text));
+        assertEquals(
+                text,
+                Files.drill(mended(finding))
+                        .steps()
+                        .get(0)
+                        .follower()
+                        .orElseThrow()
+                        .say());
+    }
+
+    static Stream<String> dashesAndQuestions() {
+        return Stream.of("- Parry quarte.", "? Parry quarte.");
+    }
+
+    @Test
+    void two_slips_are_mended_one_after_the_other() {
+        String first =
+                Files.with("title: Parry", "title: One: Parry").replace("    follower: Hold", "\tfollower: Hold");
+        Finding colon = Files.onlyError(first);
+        assertEquals(1, colon.position().line());
+        Finding tab = Files.onlyError(mended(colon));
+        assertEquals(12, tab.position().line());
+        Files.drill(mended(tab));
+    }
+
+    @Test
+    void two_slips_in_one_line_are_mended_one_after_the_other() {
+        Finding first = Files.onlyError(Files.with(FOLLOWER, "\tfollower: Note: parry.\n"));
+        Finding second = Files.onlyError(mended(first));
+        assertEquals(
+                "Note: parry.",
+                Files.drill(mended(second))
+                        .steps()
+                        .get(0)
+                        .follower()
+                        .orElseThrow()
+                        .say());
+    }
+
+    @Test
+    void a_list_in_one_count_without_its_dash_is_mended() {
+        String text = Files.GOOD.substring(0, Files.GOOD.indexOf("  - leader: Recover"));
+        Finding finding = Files.onlyError(text.replace("  - leader", "    leader"));
+        assertEquals("'steps' wants a list, and a group of keys stands here.", finding.what());
+        String way = finding.wayOut().substring(finding.wayOut().indexOf("Write"));
+        assertEquals("Write, with 2 spaces in front: - leader: Extend and lunge.", way);
+    }
+
+    @Test
+    void a_missing_dash_is_one_finding_however_many_keys_come_twice() {
+        assertEquals(
+                List.of("error key-once 11:5 'leader'"),
+                Files.shown(Files.read(Files.with("  - leader: Recover", "    leader: Recover"))
+                        .findings()));
+    }
+
+    @Test
+    void text_lost_behind_a_number_sign_is_shown() {
+        String text = Files.with("follower: Parry quarte.", "follower: Parry quarte #4 firmly.");
+        Reading<ReadDrill> reading = Files.read(text);
+        assertEquals(List.of("warning lost-text 8:28 '#4 firmly.'"), Files.shown(reading.findings()));
+        Finding finding = reading.findings().get(0);
+        assertEquals("All that follows ' #' is left out: '#4 firmly.'.", finding.what());
+        assertEquals(
+                "Parry quarte #4 firmly.",
+                Files.drill(mended(finding))
+                        .steps()
+                        .get(0)
+                        .follower()
+                        .orElseThrow()
+                        .say());
+    }
+
+    @Test
+    void a_remark_behind_a_single_word_or_behind_quotes_is_a_remark() {
+        assertEquals(
+                List.of(),
+                Files.read(Files.with("weapon: foil", "weapon: foil # or dry")).findings());
+        assertEquals(
+                List.of(),
+                Files.read(Files.with("closing: Salute.", "closing: \"Salute your partner.\" # both"))
+                        .findings());
+        assertEquals(List.of(), Files.read("# the first line\n" + Files.GOOD).findings());
+    }
+
+    @Test
+    void lines_that_end_as_on_other_systems_are_read_alike() {
+        assertEquals(Files.drill(Files.GOOD), Files.drill(Files.GOOD.replace("\n", "\r\n")));
+        assertEquals(Files.drill(Files.GOOD), Files.drill(Files.GOOD.replace("\n", "\r")));
+        assertEquals(List.of(), Files.read(Files.GOOD.replace("\n", "\r\n")).findings());
+    }
+
+    @Test
+    void a_slip_that_nobody_foresaw_names_its_line() {
+        Finding finding = Files.onlyError(Files.GOOD + "] ] :\n");
+        assertEquals(15, finding.position().line());
+        assertTrue(finding.what().endsWith("Nothing of this file was read."), finding.what());
+    }
+
+    /** The file with the line of the finding as its advice says. */
+    private static String mended(Finding finding) {
+        Matcher advice = Pattern.compile("(?s)Write(?:, with (no space|\\d+ spaces?) in front)?: (.*)$")
+                .matcher(finding.wayOut());
+        assertTrue(advice.find(), finding.wayOut());
+        SourceFile file = finding.file();
+        int number = finding.position().line();
+        String line = file.slice(file.line(number));
+        String indent = advice.group(1) == null
+                ? line.substring(0, line.length() - line.stripLeading().length())
+                : advice.group(1).equals("no space")
+                        ? ""
+                        : " ".repeat(Integer.parseInt(advice.group(1).split(" ")[0]));
+        return file.text().substring(0, file.line(number).start())
+                + indent
+                + advice.group(2)
+                + file.text().substring(file.line(number).end());
+    }
+}

@@ -24,8 +24,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The rooms of core and the doors between them. */
 class ArchitectureTest {
 
-    private static final JavaClasses CORE =
-            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("org.drillwright");
+    private static final JavaClasses CORE = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.drillwright");
 
     /** A room, then the rooms it may stand on. */
     @ParameterizedTest(name = "{0} stands on {1}")
@@ -61,11 +62,14 @@ class ArchitectureTest {
     @Test
     void every_room_is_named_above() {
         Set<String> rooms = CORE.stream()
-                .map(one -> one.getPackageName().replaceFirst("^org\\.drillwright\\.?", "").replaceFirst("\\..*", ""))
+                .map(one -> one.getPackageName()
+                        .replaceFirst("^org\\.drillwright\\.?", "")
+                        .replaceFirst("\\..*", ""))
                 .collect(Collectors.toCollection(TreeSet::new));
         rooms.remove("phrase");
         assertTrue(
-                Set.of("source", "model", "notation", "read", "check", "report", "school").equals(rooms),
+                Set.of("source", "model", "notation", "read", "check", "report", "school")
+                        .equals(rooms),
                 () -> "rooms without a line in this test: " + rooms);
     }
 
@@ -114,13 +118,15 @@ class ArchitectureTest {
     }
 
     private static boolean isExit(JavaClass owner, String method) {
-        return owner.isAssignableTo(System.class) && method.equals("exit")
-                || owner.isAssignableTo(Runtime.class) && Set.of("exit", "halt").contains(method);
+        return (owner.isAssignableTo(System.class) || owner.isAssignableTo(Runtime.class))
+                && Set.of("exit", "halt").contains(method);
     }
 
     private static boolean isClock(JavaClass owner, String method) {
-        return owner.isAssignableTo(System.class) && Set.of("currentTimeMillis", "nanoTime").contains(method)
-                || owner.getPackageName().equals("java.time") && method.equals("now");
+        boolean ofSystem = owner.isAssignableTo(System.class);
+        boolean ofTime = owner.getPackageName().equals("java.time");
+        return (ofSystem && Set.of("currentTimeMillis", "nanoTime").contains(method))
+                || (ofTime && method.equals("now"));
     }
 
     @Test

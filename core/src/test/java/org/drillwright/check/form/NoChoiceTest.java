@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NoChoiceTest {
 
     private static List<String> found(String level, String turn) {
-        return Judged.drill("level: " + level + "\nsteps:\n  - leader: Hold.\n    follower: " + turn + "\n    distance: lunge\n")
+        return Judged.drill("level: " + level + "\nsteps:\n  - leader: Hold.\n    follower: " + turn
+                        + "\n    distance: lunge\n")
                 .findings("no-choice");
     }
 
@@ -59,7 +60,13 @@ class NoChoiceTest {
                 found("intermediate", "{say: \"Parez de quarte ou\", means: \"Parry quarte.\"}").stream()
                         .map(finding -> finding.replaceFirst(":\\d+ ", ":42 "))
                         .toList());
-        assertEquals(1, found("intermediate", "{say: \"Parez.\", means: \"Parry quarte or sixte.\"}").size());
-        assertEquals(1, found("intermediate", "{say: \"Parry quarte or sixte.\", means: \"Parry quarte or sixte.\"}").size());
+        assertEquals(
+                1,
+                found("intermediate", "{say: \"Parez.\", means: \"Parry quarte or sixte.\"}")
+                        .size());
+        assertEquals(
+                1,
+                found("intermediate", "{say: \"Parry quarte or sixte.\", means: \"Parry quarte or sixte.\"}")
+                        .size());
     }
 }

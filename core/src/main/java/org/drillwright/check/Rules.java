@@ -6,6 +6,20 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.drillwright.check.courtesy.SaluteBothEnds;
+import org.drillwright.check.fencing.AnswerToAttack;
+import org.drillwright.check.fencing.BackToStart;
+import org.drillwright.check.fencing.FullyChecked;
+import org.drillwright.check.fencing.InReach;
+import org.drillwright.check.fencing.LineChange;
+import org.drillwright.check.fencing.MaskFirst;
+import org.drillwright.check.fencing.NotBothAtOnce;
+import org.drillwright.check.fencing.OnTarget;
+import org.drillwright.check.fencing.OpenLine;
+import org.drillwright.check.fencing.OpeningLeadsOn;
+import org.drillwright.check.fencing.ParryCloses;
+import org.drillwright.check.fencing.RearFootStays;
+import org.drillwright.check.fencing.RecoverFirst;
+import org.drillwright.check.fencing.RiposteAfterParry;
 import org.drillwright.check.folder.NoTwins;
 import org.drillwright.check.folder.OneTitleASet;
 import org.drillwright.check.folder.SetWhole;
@@ -14,7 +28,10 @@ import org.drillwright.check.form.BothTurns;
 import org.drillwright.check.form.NeedsKnown;
 import org.drillwright.check.form.NoChoice;
 import org.drillwright.check.form.NumberedInOrder;
+import org.drillwright.check.form.OneReading;
 import org.drillwright.check.form.OneThingACount;
+import org.drillwright.check.form.SayAsMeans;
+import org.drillwright.check.form.WordsRead;
 import org.drillwright.check.safety.DistanceCue;
 import org.drillwright.check.safety.GearNote;
 import org.drillwright.check.safety.LevelFit;
@@ -35,7 +52,24 @@ public final class Rules {
             new OneThingACount(),
             new LevelFit(),
             new NeedsKnown(),
-            new AcceptKnown());
+            new AcceptKnown(),
+            new MaskFirst(),
+            new InReach(),
+            new OpenLine(),
+            new ParryCloses(),
+            new AnswerToAttack(),
+            new RiposteAfterParry(),
+            new LineChange(),
+            new RecoverFirst(),
+            new NotBothAtOnce(),
+            new OnTarget(),
+            new RearFootStays(),
+            new OpeningLeadsOn(),
+            new BackToStart(),
+            new OneReading(),
+            new SayAsMeans(),
+            new WordsRead(),
+            new FullyChecked());
 
     /** What is asked of the folder as a whole. */
     public static final List<FolderRule> OF_THE_FOLDER = List.of(new SetWhole(), new OneTitleASet(), new NoTwins());

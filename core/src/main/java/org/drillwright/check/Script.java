@@ -6,11 +6,16 @@ import java.util.List;
 import java.util.Map;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
+import org.drillwright.model.School;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.notation.ClauseReader;
 import org.drillwright.notation.Utterance;
+import org.drillwright.phrase.Rehearsal;
+import org.drillwright.phrase.Replay;
+import org.drillwright.phrase.Setting;
+import org.drillwright.phrase.SettingReader;
 
 /**
  * A drill's words as they were read.
@@ -39,6 +44,11 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
         }
         return new Script(
                 reader.read(drill.start()), reader.read(drill.opening()), steps, reader.read(drill.closing()));
+    }
+
+    Replay play(Drill drill, School school) {
+        Setting setting = SettingReader.of(drill, school, start);
+        return Rehearsal.play(setting, new Rehearsal.Words(opening, start, steps, closing));
     }
 
     /** What one side's turn was read as, counts numbered from 0. */

@@ -1,9 +1,11 @@
 package org.drillwright.check;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
+import org.drillwright.model.Hands;
 import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;
@@ -11,6 +13,7 @@ import org.drillwright.model.Step;
 import org.drillwright.notation.ClauseReader;
 import org.drillwright.notation.Utterance;
 import org.drillwright.notation.Vocabulary;
+import org.drillwright.phrase.Replay;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
@@ -27,6 +30,7 @@ public final class Subject {
     private final Places places;
     private final Surroundings surroundings;
     private final Script script;
+    private final Replay replay;
 
     /**
      * @param drill as it was read
@@ -40,6 +44,12 @@ public final class Subject {
         this.places = places;
         this.surroundings = surroundings;
         this.script = Script.read(drill, new ClauseReader(surroundings.vocabulary()));
+        this.replay = script.play(drill, surroundings.school());
+    }
+
+    /** The same drill, played by other hands. */
+    Subject withHands(Hands hands) {
+        return new Subject(drill.withHands(hands), file, places, surroundings);
     }
 
     public Drill drill() {
@@ -71,6 +81,16 @@ public final class Subject {
     /** What the drill's words were read as. */
     public Script script() {
         return script;
+    }
+
+    /** The drill as it was played. */
+    public Replay replay() {
+        return replay;
+    }
+
+    /** What the phrase refused, each in its place. */
+    public List<Fault> faults() {
+        return Faults.of(this);
     }
 
     public boolean isPartnerDrill() {

@@ -24,7 +24,17 @@ final class ClauseMaker {
     /** The clause, and behind it the measure that was stated with it. */
     static List<Clause> make(Draft draft) {
         Clause clause = new Clause(new ClauseMaker(draft).action(), draft.subject, draft.span, draft.join);
-        if (draft.measure.isEmpty() || draft.head.is(TermKind.CONTACT)) {
+        boolean strikesLunging = draft.kinds.contains("lunging")
+                && clause.action() instanceof Action.Strike strike
+                && (strike.role() == Role.ATTACK || strike.role() == Role.EXTENSION);
+        if (strikesLunging) {
+            Action lunge = new Action.Lunge(Depth.FULL, Aim.UNSTATED);
+            return List.of(clause, new Clause(lunge, draft.subject, draft.span, Clause.Join.WITH));
+        }
+        boolean stepsOut = draft.head.is(TermKind.FOOTWORK)
+                && draft.measure.equals(Optional.of(Measure.OUT))
+                && !draft.isHead("on-guard", "stand");
+        if (draft.measure.isEmpty() || draft.head.is(TermKind.CONTACT) || stepsOut) {
             return List.of(clause);
         }
         Action measure = new Action.State(draft.measure, Stance.UNSTATED);
@@ -99,7 +109,7 @@ final class ClauseMaker {
                 path(way),
                 draft.aim,
                 cut,
-                draft.feint || draft.head.id().equals("feint"),
+                draft.feint || draft.kinds.contains("feint") || draft.head.id().equals("feint"),
                 falseAttack,
                 opposition);
     }
@@ -139,7 +149,11 @@ final class ClauseMaker {
     }
 
     private Action parry() {
-        return new Action.Parry(draft.position, parryKind(), draft.aim, draft.kinds.contains("in-the-lunge"));
+        return new Action.Parry(draft.position, parryKind(), draft.aim, inTheLunge());
+    }
+
+    private boolean inTheLunge() {
+        return draft.kinds.contains("in-the-lunge") || draft.kinds.contains("lunging");
     }
 
     private ParryKind parryKind() {
@@ -167,7 +181,7 @@ final class ClauseMaker {
             return new Action.OnGuard(stance());
         }
         return draft.position
-                .<Action>map(named -> new Action.Place(named, draft.kinds.contains("in-the-lunge")))
+                .<Action>map(named -> new Action.Place(named, inTheLunge()))
                 .orElseGet(() -> new Action.Aside(Trifle.OTHER));
     }
 

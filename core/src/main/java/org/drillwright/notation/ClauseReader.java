@@ -33,18 +33,17 @@ public final class ClauseReader {
         List<Clause> clauses = pass.drafts.stream()
                 .flatMap(draft -> ClauseMaker.make(draft).stream())
                 .toList();
-        return new Utterance(clauses, pass.unread, pass.tradeWords);
+        return new Utterance(clauses, pass.unread, pass.readings, pass.tradeWords);
     }
 
     /** One reading of one text from left to right. */
     private static final class Pass {
 
-        private static final Set<String> OWN_FEET =
-                Set.of("lunge", "half-lunge", "advance", "retreat", "jump-forward", "jump-back", "balestra", "appel");
-
         private final String text;
         private final List<Draft> drafts = new ArrayList<>();
         private final List<Span> unread = new ArrayList<>();
+        private final List<TwoReadings> readings = new ArrayList<>();
+        private Optional<Lexeme> bareReturn = Optional.empty();
         private int tradeWords;
 
         private Optional<Draft> current = Optional.empty();
@@ -127,7 +126,10 @@ public final class ClauseReader {
                 case SIDE -> side(lexeme);
                 case DET -> det = term.id();
                 case LINK -> link(term);
-                case LIGHT -> light = true;
+                case LIGHT -> {
+                    light = true;
+                    bareReturn = lexeme.folded().startsWith("return") ? Optional.of(lexeme) : Optional.empty();
+                }
                 default -> manner(lexeme);
             }
             othersBegan = othersBegan && term.kind() == TermKind.LINK;
@@ -205,6 +207,7 @@ public final class ClauseReader {
             }
             Position named = Position.of(lexeme.id());
             if (current.isPresent() && takesPosition(current.get())) {
+                noteSecond(current.get(), named, lexeme);
                 current.get().place(named);
                 current.get().reach(lexeme.span());
             } else {
@@ -214,6 +217,14 @@ public final class ClauseReader {
             shared = Optional.empty();
             hangKinds();
             det = "";
+        }
+
+        /** "Parry quarte sixte": one position too many, and no word of which is meant. */
+        private void noteSecond(Draft draft, Position named, Lexeme lexeme) {
+            boolean bare = link.equals("past") && draft.isHead("parry", "position") && draft.engaged.isEmpty();
+            draft.position
+                    .filter(first -> bare && first != named)
+                    .ifPresent(first -> readings.add(new TwoReadings(lexeme.span(), first.word(), named.word())));
         }
 
         private boolean takesPosition(Draft draft) {
@@ -250,8 +261,18 @@ public final class ClauseReader {
                 aim = aim.completedBy(more);
                 loose = Optional.of(lexeme);
             } else {
+                noteContradiction(current.get().aim, more, lexeme);
                 current.get().aim = current.get().aim.completedBy(more);
                 current.get().reach(lexeme.span());
+            }
+        }
+
+        /** "Thrust high low": one of the two is meant. */
+        private void noteContradiction(Aim aim, Aim more, Lexeme lexeme) {
+            boolean heights = aim.height().isPresent() && more.height().isPresent() && !aim.height().equals(more.height());
+            boolean widths = aim.width().isPresent() && more.width().isPresent() && !aim.width().equals(more.width());
+            if (heights || widths) {
+                readings.add(new TwoReadings(lexeme.span(), "to the " + aim, "to the " + more));
             }
         }
 
@@ -277,13 +298,22 @@ public final class ClauseReader {
             if (others) {
                 return;
             }
+            boolean stands = current.filter(this::isStance).isPresent();
+            if (lexeme.id().equals("engagement-of") && !stands) {
+                begin(new Term(TermKind.BLADE, "engage"), lexeme);
+                return;
+            }
             boolean engaged = !lexeme.id().equals("apart") && !negated;
             negated = false;
-            Draft draft = current.filter(one -> one.isHead("on-guard", "state", "position", "hold", "wait")
-                            || one.head.id().startsWith("recover"))
-                    .orElseGet(() -> begin(new Term(TermKind.CONTACT, "state"), lexeme));
+            Draft draft =
+                    current.filter(this::isStance).orElseGet(() -> begin(new Term(TermKind.CONTACT, "state"), lexeme));
             draft.engaged = Optional.of(engaged);
             draft.reach(lexeme.span());
+        }
+
+        private boolean isStance(Draft draft) {
+            return draft.isHead("on-guard", "state", "position", "hold", "wait")
+                    || draft.head.id().startsWith("recover");
         }
 
         private void measure(Lexeme lexeme) {
@@ -337,16 +367,26 @@ public final class ClauseReader {
             if (link.equals("from")) {
                 return true;
             }
+            if (term.is(TermKind.COURTESY)) {
+                return false;
+            }
             boolean pointedAt = det.equals("the") || det.equals("other") || det.equals("own");
-            boolean ownFoot = link.equals("with") && OWN_FEET.contains(term.id());
-            boolean carried = light
-                    || current.filter(draft -> draft.isHead("position") && draft.position.isEmpty())
-                            .isPresent();
-            return pointedAt && !ownFoot && !carried;
+            boolean ownMeans = link.equals("with") && !det.equals("other");
+            boolean carried =
+                    light || current.filter(draft -> carries(draft, term)).isPresent();
+            return pointedAt && !ownMeans && !carried;
+        }
+
+        /** "Take the parry of quarte", "answer with the parry of quarte", "cut the riposte". */
+        private boolean carries(Draft draft, Term term) {
+            boolean bare = draft.isHead("position") && draft.position.isEmpty();
+            boolean answers = draft.isHead("answer") && link.equals("with");
+            boolean named = draft.isHead("cut", "thrust", "disengage") && isRole(term) && link.equals("past");
+            return bare || answers || named;
         }
 
         private void compose(Lexeme lexeme, Term term) {
-            Optional<Draft> merged = current.filter(draft -> completes(draft, term));
+            Optional<Draft> merged = current.filter(draft -> completes(draft, term, lexeme));
             if (merged.isPresent()) {
                 merged.get().reach(lexeme.span());
                 return;
@@ -358,13 +398,26 @@ public final class ClauseReader {
         }
 
         /** Whether the term only completes the clause before it; then it has been added to it. */
-        private boolean completes(Draft draft, Term term) {
+        private boolean completes(Draft draft, Term term, Lexeme lexeme) {
             boolean close = link.equals("with") || link.equals("of") || link.equals("past") || link.equals("to");
             boolean stroke = term.is(TermKind.ARM) || term.is(TermKind.BLADE, "glide");
-            if (draft.isHead("feint") && stroke && close && !draft.feint) {
+            boolean apposed = link.equals("comma") && (det.equals("a") || lexeme.has(Form.Inflection.GERUND));
+            if (draft.head.equals(term) && close && term.is(TermKind.FOOTWORK)) {
+                return true;
+            }
+            if (draft.isHead("feint") && stroke && close && !term.id().equals("feint")) {
                 return turnInto(draft, term, true);
             }
-            if (draft.isRole() && stroke && close && !term.id().equals("feint") && draft.path.isEmpty()) {
+            if (draft.isHead("extend") && stroke && term.id().equals("extend") && !link.equals("and")) {
+                return true;
+            }
+            if (draft.isHead("extend") && term.id().equals("feint") && close) {
+                return turnInto(draft, term, true);
+            }
+            if (draft.isRole() && term.id().equals("extend") && (close || apposed)) {
+                return true;
+            }
+            if (draft.isRole() && stroke && (close || apposed) && !term.id().equals("feint") && draft.path.isEmpty()) {
                 draft.path = Optional.of(term);
                 return true;
             }
@@ -375,7 +428,7 @@ public final class ClauseReader {
             if (draft.isHead("answer") && (term.is(TermKind.BLADE) || term.is(TermKind.ARM))) {
                 return turnInto(draft, term, false);
             }
-            if (draft.isHead("deceive") && stroke && close) {
+            if (draft.isHead("deceive") && stroke && (close || apposed)) {
                 return turnInto(draft, term, false);
             }
             if (stroke && draft.head.is(TermKind.ARM) && link.equals("past") && isRole(term)) {
@@ -387,6 +440,12 @@ public final class ClauseReader {
                 return turnInto(draft, term, false);
             }
             if (draft.isHead("parry") && term.id().equals("beat") && close) {
+                return true;
+            }
+            boolean stance =
+                    draft.isHead("on-guard", "hold", "wait") || draft.head.id().startsWith("recover");
+            if (stance && term.id().equals("engage") && link.equals("comma") && lexeme.has(Form.Inflection.LISTED)) {
+                draft.engaged = Optional.of(true);
                 return true;
             }
             if (term.id().equals("on-guard")) {
@@ -470,6 +529,11 @@ public final class ClauseReader {
                 begin(new Term(TermKind.MANNER, "unread"), loose.get());
                 unread.add(loose.map(Lexeme::span).orElseGet(() -> Span.at(0)));
             }
+            boolean said = current.isPresent();
+            bareReturn
+                    .filter(word -> !said)
+                    .ifPresent(word -> readings.add(new TwoReadings(word.span(), "return to guard", "riposte")));
+            bareReturn = Optional.empty();
             current = Optional.empty();
             subject = Optional.empty();
             shared = Optional.empty();

@@ -16,6 +16,9 @@ public enum Tongue {
 
         @Override
         Set<String> participles(String verb) {
+            if (verb.endsWith("y") && !isVowel(verb, verb.length() - 2)) {
+                return Set.of(cut(verb, 1) + "ied");
+            }
             return Set.of(verb.endsWith("e") ? verb + "d" : doubled(verb) + "ed");
         }
     },
@@ -25,6 +28,12 @@ public enum Tongue {
             String stem = cut(verb, 2);
             if (verb.endsWith("er")) {
                 return joined(verb, stem, "ez", "e", "es", "ant", "ent", "ons", stem.endsWith("g") ? "eant" : "ant");
+            }
+            if (verb.endsWith("prendre")) {
+                return joined(verb, cut(verb, 3), "ez", "ant", "ons", "ds", "d", "nent");
+            }
+            if (verb.endsWith("ttre")) {
+                return joined(verb, cut(verb, 3), "tez", "tant", "tons", "s", "", "tent");
             }
             if (verb.endsWith("re")) {
                 return joined(verb, stem, "ez", "s", "", "ant", "ent", "ons", doubleStop(stem) ? "ez" : "s");

@@ -80,11 +80,15 @@ public final class Vocabulary {
     public Optional<String> nearest(String word) {
         Set<String> known = new TreeSet<>();
         for (Form form : forms) {
-            if (form.term().kind().isOfTheTrade()) {
+            if (form.term().kind().isOfTheTrade() && isPlain(form)) {
                 known.add(form.words());
             }
         }
         return Nearest.to(Tokens.fold(word), known);
+    }
+
+    private static boolean isPlain(Form form) {
+        return form.inflection() == Form.Inflection.LISTED && !form.term().id().equals("aside");
     }
 
     private void add(Form form) {

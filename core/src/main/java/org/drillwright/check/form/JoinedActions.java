@@ -16,6 +16,7 @@ final class JoinedActions {
     private enum Part {
         STEP,
         BLADE,
+        ARM,
         STROKE,
         LUNGE,
         DEFENCE,
@@ -26,7 +27,7 @@ final class JoinedActions {
     }
 
     private static final List<Set<Part>> WHOLES = List.of(
-            EnumSet.of(Part.STEP, Part.BLADE, Part.STROKE, Part.LUNGE),
+            EnumSet.of(Part.STEP, Part.BLADE, Part.ARM, Part.STROKE, Part.LUNGE),
             EnumSet.of(Part.STEP, Part.DEFENCE, Part.STANCE),
             EnumSet.of(Part.STEP, Part.STANCE, Part.BLADE),
             EnumSet.of(Part.RECOVERY, Part.BLADE, Part.STANCE),
@@ -103,7 +104,7 @@ final class JoinedActions {
 
             @Override
             public Optional<Part> strike(Action.Strike strike) {
-                return Optional.of(Part.STROKE);
+                return Optional.of(strike.role() == Action.Role.EXTENSION ? Part.ARM : Part.STROKE);
             }
 
             @Override

@@ -5,7 +5,9 @@ import java.util.Optional;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
+import org.drillwright.notation.Measure;
 import org.drillwright.notation.MeasureCue;
+import org.drillwright.phrase.Range;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
@@ -55,7 +57,13 @@ public final class DistanceCue implements Rule {
                         subject.spanInStep(step, "distance"),
                         "Count " + subject.count(step) + " has no distance cue.",
                         "Add a line such as 'distance: lunge'. Known: " + String.join(", ", KNOWN) + ".");
-            } else if (MeasureCue.read(cue, subject.vocabulary()).isEmpty()) {
+            } else if (MeasureCue.read(cue, subject.vocabulary()).isPresent()) {
+                judgeMeasure(
+                        subject,
+                        step,
+                        MeasureCue.read(cue, subject.vocabulary()).get(),
+                        findings);
+            } else {
                 Optional<String> nearest = Nearest.to(cue, KNOWN);
                 findings.error(
                         TEXT.id(),
@@ -65,5 +73,25 @@ public final class DistanceCue implements Rule {
                                 + String.join(", ", KNOWN) + ", or two of them as in 'extension to lunge'.");
             }
         }
+    }
+
+    /** The cue may name the measure at which the count begins, ends, or from which the second turn is made. */
+    private static void judgeMeasure(Subject subject, int step, MeasureCue cue, Findings findings) {
+        List<Range> measures = subject.replay().counts().get(step).measures();
+        boolean known = measures.stream().allMatch(Range::isKnown);
+        if (known && !(isOf(measures, cue.from()) && isOf(measures, cue.to()))) {
+            Range begin = measures.get(0);
+            Range end = measures.get(measures.size() - 1);
+            findings.warning(
+                    TEXT.id(),
+                    subject.spanInStep(step, "distance"),
+                    "Count " + subject.count(step) + " begins at " + begin.words() + " and ends at " + end.words()
+                            + ".",
+                    "Write the measure that an assistant should see there, or mend the steps before it.");
+        }
+    }
+
+    private static boolean isOf(List<Range> measures, Measure named) {
+        return measures.stream().anyMatch(measure -> measure.meets(Range.of(named)));
     }
 }

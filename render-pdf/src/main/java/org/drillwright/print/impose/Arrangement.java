@@ -23,9 +23,9 @@ record Arrangement(List<Place> places) {
     }
 
     static Arrangement of(double cardWidth, double cardHeight, double sheetWidth, double sheetHeight) {
-        Stream<Arrangement> inRows = bands(cardWidth, cardHeight, sheetWidth, sheetHeight, false);
+        Stream<Arrangement> inRows = bands(cardWidth, cardHeight, sheetWidth, sheetHeight);
         Stream<Arrangement> inColumns =
-                bands(cardHeight, cardWidth, sheetHeight, sheetWidth, true).map(Arrangement::mirrored);
+                bands(cardHeight, cardWidth, sheetHeight, sheetWidth).map(Arrangement::mirrored);
         return Stream.concat(inRows, inColumns)
                 .max(Comparator.comparingInt((Arrangement made) -> made.places().size())
                         .thenComparing(Arrangement::alike)
@@ -35,13 +35,13 @@ record Arrangement(List<Place> places) {
     }
 
     /** Every number of bands of one kind, filled up with bands of the other. */
-    private static Stream<Arrangement> bands(double width, double height, double across, double down, boolean turned) {
+    private static Stream<Arrangement> bands(double width, double height, double across, double down) {
         List<Arrangement> ways = new ArrayList<>();
         for (int first = times(height, down); first >= 0; first--) {
             int second = times(width, down - first * height);
             List<Place> places = new ArrayList<>();
-            fill(places, 0, first, width, height, across, turned);
-            fill(places, first * height, second, height, width, across, !turned);
+            fill(places, 0, first, width, height, across, false);
+            fill(places, first * height, second, height, width, across, true);
             ways.add(new Arrangement(places));
         }
         return ways.stream();

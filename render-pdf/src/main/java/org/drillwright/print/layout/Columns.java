@@ -2,9 +2,7 @@ package org.drillwright.print.layout;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -14,15 +12,13 @@ import org.drillwright.print.text.Typefaces;
 record Columns(Span count, Span leader, Span follower, Span distance) {
 
     /** Between columns, as a share of the type size. */
-    private static final double GAP = 0.55;
+    private static final double GAP = 0.7;
+
+    /** Between the band's end and the words on it, as a share of the type size. */
+    private static final double INSET = 0.3;
 
     /** The distance takes no more of the card than this. */
     private static final double DISTANCE_AT_MOST = 0.22;
-
-    /** Equal columns look calm: only a plain difference in words makes them unequal. */
-    private static final double CALM = 0.09;
-
-    private static final double NARROWEST = 0.34;
 
     /** A stretch across the card. */
     record Span(double x, double width) {
@@ -33,6 +29,8 @@ record Columns(Span count, Span leader, Span follower, Span distance) {
 
     static Columns of(CardText text, CardArea area, Scale scale, Typefaces faces) {
         double gap = GAP * scale.turn();
+        double left = area.left() + inset(scale);
+        double right = area.right() - inset(scale);
         double count = Math.max(
                 widest(text.counts(), at -> faces.of(Face.BOLD).width(at.numeral())) * scale.numeral(),
                 text.heads().count().widest() * scale.head());
@@ -41,48 +39,27 @@ record Columns(Span count, Span leader, Span follower, Span distance) {
                         widest(text.counts(), at -> at.distance().widest()) * scale.cue(),
                         text.heads().distance().widest() * scale.head()),
                 DISTANCE_AT_MOST * area.inner());
-        double both = area.inner() - count - distance - 3 * gap;
-        double leader = both * share(text, both / scale.turn());
-        double x = area.left() + count + gap;
+        double both = right - left - count - distance - 3 * gap;
+        double leader = both * Shares.leader(text.counts(), both / scale.turn());
+        double x = left + count + gap;
         return new Columns(
-                new Span(area.left(), count),
+                new Span(left, count),
                 new Span(x, leader),
                 new Span(x + leader + gap, both - leader),
-                new Span(area.right() - distance, distance));
+                new Span(right - distance, distance));
     }
 
-    /** The leader's share of a width that the two sides have together, in type sizes. */
-    private static double share(CardText text, double both) {
-        double leader = words(text, CardText.Count::leader);
-        double follower = words(text, CardText.Count::follower);
-        double share = leader / (leader + follower);
-        if (Math.abs(share - 0.5) < CALM) {
-            share = 0.5;
-        }
-        double least = widest(text.counts(), at -> at.leader().widest()) / both;
-        double most = 1 - widest(text.counts(), at -> at.follower().widest()) / both;
-        share = Math.max(NARROWEST, Math.min(1 - NARROWEST, share));
-        return least <= most ? Math.max(least, Math.min(most, share)) : share;
-    }
-
-    private static double words(CardText text, java.util.function.Function<CardText.Count, Paragraph> side) {
-        return 1
-                + text.counts().stream()
-                        .map(side)
-                        .mapToDouble(Paragraph::onOneLine)
-                        .sum();
+    /** Between the end of a band and the words on it, in points. */
+    static double inset(Scale scale) {
+        return INSET * scale.turn();
     }
 
     private static double widest(List<CardText.Count> counts, ToDoubleFunction<CardText.Count> width) {
         return counts.stream().mapToDouble(width).max().orElse(0);
     }
 
-    /** From the leader's column to the edge. */
+    /** From the leader's column to the distance's end. */
     Span acrossTurns() {
         return new Span(leader.x(), distance.right() - leader.x());
-    }
-
-    Stream<Span> all() {
-        return Stream.of(count, leader, follower, distance);
     }
 }

@@ -8,6 +8,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.text.Typefaces;
 
 /** The pieces of a drill set at one scale, shared out on as many cards as they need. */
 final class Composition {
@@ -21,7 +22,7 @@ final class Composition {
     private final Slab after;
     private final Slab foot;
 
-    Composition(CardText text, CardArea area, Scale scale, Labels labels, org.drillwright.print.text.Typefaces faces) {
+    Composition(CardText text, CardArea area, Scale scale, Labels labels, Typefaces faces) {
         this.text = text;
         this.press = Press.of(text, area, scale, faces);
         this.labels = labels;
@@ -34,9 +35,11 @@ final class Composition {
         this.counts = text.counts().stream()
                 .map(count -> new CountBlock(count, press).set())
                 .toList();
-        this.after = press.paragraphs(text.after(), scale.cue(), between);
-        this.foot = Slab.stack(
-                List.of(press.rule(0.8 * scale.foot(), 0.5), press.paragraphs(text.foot(), scale.foot(), 0)));
+        this.after = Slab.stack(List.of(
+                Slab.space(between),
+                press.paragraphs(text.after(), scale.cue(), between),
+                press.rule(2 * between + scale.foot(), 0.5)));
+        this.foot = Slab.stack(List.of(Slab.space(0.3 * scale.foot()), press.paragraphs(text.foot(), scale.foot(), 0)));
     }
 
     /** How many counts go on each card, or nothing if one part fits no card. */

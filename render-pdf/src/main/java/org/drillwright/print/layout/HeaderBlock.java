@@ -47,7 +47,7 @@ final class HeaderBlock {
         content.add(new Node.Words(Role.TITLE, title.lines()));
         tags.forEach(tag -> content.add(new Node.Words(Role.PARAGRAPH, List.of(tag))));
         content.add(new Node.Words(Role.PARAGRAPH, about.lines()));
-        double height = title.height() + Math.max(about.height(), Setting.LEADING * size) + 2 * pad();
+        double height = title.height() + Math.max(about.height(), Setting.LEADING * size) + 3 * pad();
         List<String> broken =
                 Stream.of(title, about).flatMap(set -> set.broken().stream()).toList();
         return new Slab(Math.max(height, CardArea.HOLE + pad()), backdrop, content, broken);

@@ -1,6 +1,7 @@
 package org.drillwright.print.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,11 +17,14 @@ record Pagination(double alone, double first, double middle, double last) {
 
     /** For each card the number of its counts, or nothing if one part fits no card. */
     Optional<List<Integer>> share(List<Double> heights) {
-        if (sum(heights, 0, heights.size()) <= alone) {
+        double[] to = sums(heights);
+        double total = to[heights.size()];
+        if (total <= alone) {
             return Optional.of(List.of(heights.size()));
         }
-        for (int cards = 2; cards <= heights.size() + 2; cards++) {
-            Optional<List<Integer>> shares = on(cards, heights);
+        int least = (int) Math.max(2, Math.floor(total / Math.max(middle, Math.max(first, last))));
+        for (int cards = least; cards <= heights.size() + 2; cards++) {
+            Optional<List<Integer>> shares = on(cards, to);
             if (shares.isPresent()) {
                 return shares;
             }
@@ -29,21 +33,18 @@ record Pagination(double alone, double first, double middle, double last) {
     }
 
     /** The least uneven way for so many cards, by the sum of squares of what is left blank. */
-    private Optional<List<Integer>> on(int cards, List<Double> heights) {
-        int counts = heights.size();
+    private Optional<List<Integer>> on(int cards, double[] to) {
+        int counts = to.length - 1;
         double[][] cost = new double[cards + 1][counts + 1];
         int[][] from = new int[cards + 1][counts + 1];
         for (double[] row : cost) {
-            java.util.Arrays.fill(row, Double.POSITIVE_INFINITY);
+            Arrays.fill(row, Double.POSITIVE_INFINITY);
         }
         cost[0][0] = 0;
         for (int card = 1; card <= cards; card++) {
             for (int end = 0; end <= counts; end++) {
-                for (int start = end; start >= 0; start--) {
-                    double blank = room(card, cards) - sum(heights, start, end);
-                    if (blank < 0) {
-                        break;
-                    }
+                for (int start = end; start >= 0 && to[end] - to[start] <= room(card, cards); start--) {
+                    double blank = room(card, cards) - (to[end] - to[start]);
                     double total = cost[card - 1][start] + blank * blank;
                     if (total < cost[card][end]) {
                         cost[card][end] = total;
@@ -72,11 +73,12 @@ record Pagination(double alone, double first, double middle, double last) {
         return card == cards ? last : middle;
     }
 
-    private static double sum(List<Double> heights, int start, int end) {
-        double sum = 0;
-        for (double height : heights.subList(start, end)) {
-            sum += height;
+    /** For each count the height of all before it. */
+    private static double[] sums(List<Double> heights) {
+        double[] to = new double[heights.size() + 1];
+        for (int at = 0; at < heights.size(); at++) {
+            to[at + 1] = to[at] + heights.get(at);
         }
-        return sum;
+        return to;
     }
 }

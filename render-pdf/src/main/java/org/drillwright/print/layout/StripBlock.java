@@ -23,7 +23,7 @@ final class StripBlock {
         }
         CardArea area = press.area();
         double size = press.scale().cue();
-        double inside = 0.4 * size;
+        double inside = Columns.inset(press.scale());
         double pad = 0.22 * size;
         Setting set = press.set(gear, size, area.left() + inside, pad, area.inner() - 2 * inside);
         double height = set.height() + 2 * pad;

@@ -2,6 +2,7 @@ package org.drillwright.print.pdf;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -16,6 +17,9 @@ import org.drillwright.print.text.Typeface;
 /** A face measured from its file: advances, the {@code kern} table, the heights that it states. */
 final class DejaVuFace implements Typeface {
 
+    /** Pairs of characters below this, Latin letters with their accents, are looked up once and remembered. */
+    private static final int COMMON = 0x180;
+
     private final TrueTypeFont font;
     private final CmapLookup glyphs;
     private final Optional<KerningSubtable> kerning;
@@ -24,6 +28,7 @@ final class DejaVuFace implements Typeface {
     private final double ascent;
     private final double descent;
     private final Map<Integer, Double> advances = new ConcurrentHashMap<>();
+    private final float[] kernings = new float[COMMON * COMMON];
 
     DejaVuFace(TrueTypeFont font) {
         try {
@@ -32,6 +37,7 @@ final class DejaVuFace implements Typeface {
             this.kerning = Optional.ofNullable(font.getKerning()).map(KerningTable::getHorizontalKerningSubtable);
             this.unitsPerEm = font.getUnitsPerEm();
             this.capHeight = capHeight(font) / unitsPerEm;
+            Arrays.fill(kernings, Float.NaN);
             HorizontalHeaderTable header = font.getHorizontalHeader();
             this.ascent = header.getAscender() / unitsPerEm;
             this.descent = -header.getDescender() / unitsPerEm;
@@ -73,6 +79,18 @@ final class DejaVuFace implements Typeface {
 
     @Override
     public double kerning(int left, int right) {
+        if (left >= COMMON || right >= COMMON) {
+            return lookedUp(left, right);
+        }
+        int pair = left * COMMON + right;
+        // Shares of the em are multiples of 1/2048, which a float holds exactly.
+        if (Float.isNaN(kernings[pair])) {
+            kernings[pair] = (float) lookedUp(left, right);
+        }
+        return kernings[pair];
+    }
+
+    private double lookedUp(int left, int right) {
         if (Character.isSpaceChar(left) || Character.isSpaceChar(right)) {
             return 0;
         }

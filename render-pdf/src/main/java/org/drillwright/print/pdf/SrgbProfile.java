@@ -2,6 +2,7 @@ package org.drillwright.print.pdf;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -118,7 +119,7 @@ final class SrgbProfile {
 
     /** Tags begin at multiples of four bytes. */
     private static byte[] padded(byte[] tag) {
-        return java.util.Arrays.copyOf(tag, (tag.length + 3) / 4 * 4);
+        return Arrays.copyOf(tag, (tag.length + 3) / 4 * 4);
     }
 
     private static int fixed(double value) {

@@ -28,10 +28,17 @@ final class Chunks {
         if (clean.isEmpty()) {
             return;
         }
-        String added = text.length() > 0 ? " " + clean : clean;
+        if (text.length() > 0) {
+            // A space belongs to the word before it, as when a line is put together.
+            add(" ", faceAt.get(faceAt.size() - 1));
+        }
+        add(clean, stretch.face());
+    }
+
+    private void add(String added, Face face) {
         text.append(added);
         for (int at = 0; at < added.length(); at++) {
-            faceAt.add(stretch.face());
+            faceAt.add(face);
         }
     }
 

@@ -61,6 +61,20 @@ public final class Paragraph {
         return lines;
     }
 
+    /** How many lines a column so wide needs, quickly: rarely less than {@link #lines} makes, to spare a lonely letter. */
+    public int lineCount(double measure) {
+        int lines = chunks.isEmpty() ? 0 : 1;
+        double x = 0;
+        for (Chunk chunk : chunks) {
+            if (x > 0 && x + chunk.atEnd() > measure) {
+                lines++;
+                x = 0;
+            }
+            x += chunk.onward();
+        }
+        return lines;
+    }
+
     /** The words that a column so wide would break. */
     public List<String> tooWide(double measure) {
         return chunks.stream()

@@ -51,8 +51,16 @@ final class Splitting {
         piece = longer;
     }
 
-    /** The last piece goes on as the whole word did. */
+    /** The last piece goes on as the whole word did; it needs no hyphen, so the piece before it may fit there too. */
     private void finish(Chunk whole) {
+        if (!pieces.isEmpty()) {
+            List<Styled> longer = new ArrayList<>(pieces.get(pieces.size() - 1).parts());
+            longer.addAll(piece);
+            if (Chunks.width(faces, Styled.joined(longer)) + whole.hyphen() <= measure) {
+                pieces.remove(pieces.size() - 1);
+                piece = Styled.joined(longer);
+            }
+        }
         double width = Chunks.width(faces, piece);
         double behind = whole.onward() - whole.width();
         pieces.add(new Chunk(piece, width, width + behind, whole.hyphen(), whole.spaced(), false));

@@ -3,7 +3,8 @@ package org.drillwright.print.text;
 import java.text.Normalizer;
 import java.util.regex.Pattern;
 
-/** An author's words as they are set: composed characters, single spaces, nothing invisible but break marks. */
+/** An author's words as they are set: composed characters, single spaces, nothing invisible but
+ * break marks. */
 public final class Wording {
 
     /** A place where a word may be broken with a hyphen. */
@@ -19,13 +20,15 @@ public final class Wording {
     /** Joiners, variation selectors, direction marks: they have no glyph. U+2060 only forbids a break beside it. */
     private static final Pattern INVISIBLE = Pattern.compile("[\\p{Cf}\\uFE00-\\uFE0F&&[^\\u00AD\\u200B]]");
 
+    /** Spaces that French typography writes inside of guillemets and before high marks: no line ends there. */
+    private static final Pattern FRENCH = Pattern.compile("(?<=[«‹]) | (?=[»›!?;:%])");
+
     private Wording() {}
 
     public static String clean(String text) {
         String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
-        return INVISIBLE
-                .matcher(SPACES.matcher(composed).replaceAll(" "))
-                .replaceAll("")
-                .strip();
+        String spaced = SPACES.matcher(composed).replaceAll(" ");
+        String seen = INVISIBLE.matcher(spaced).replaceAll("").strip();
+        return FRENCH.matcher(seen).replaceAll("\u00A0");
     }
 }

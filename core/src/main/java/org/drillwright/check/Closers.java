@@ -1,0 +1,68 @@
+package org.drillwright.check;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Height;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
+import org.drillwright.notation.Width;
+import org.drillwright.phrase.ParryTravel;
+import org.drillwright.phrase.Setting;
+
+/** Names the parries that would close a line from where a hand stands, and what each would be called. */
+public final class Closers {
+
+    /** The positions that most schools teach with a thrusting weapon; the others are named only if the hand stands there. */
+    private static final Set<Position> USUAL =
+            EnumSet.of(Position.QUARTE, Position.SIXTE, Position.SEPTIME, Position.OCTAVE);
+
+    private Closers() {}
+
+    /** One sentence, such as {@code From sixte, quarte (a simple parry) or circular sixte would close it.} */
+    public static String sentence(Setting setting, Optional<Position> hand, Line line) {
+        List<String> names = names(setting, hand, line);
+        if (names.isEmpty()) {
+            return "";
+        }
+        String from = hand.map(position -> "From " + position.word() + ", ").orElse("");
+        String list = String.join(" or ", names);
+        String sentence = from + list + " would close it.";
+        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+    }
+
+    private static List<String> names(Setting setting, Optional<Position> hand, Line line) {
+        List<String> names = new ArrayList<>();
+        for (Position position : setting.parries().closing(line)) {
+            boolean thrusting = line.height().isPresent();
+            if (!thrusting || USUAL.contains(position)) {
+                names.add(position.word() + called(setting, hand, position));
+            }
+        }
+        hand.filter(position -> circles(setting, position, line))
+                .ifPresent(position -> names.add("circular " + position.word()));
+        return names;
+    }
+
+    private static String called(Setting setting, Optional<Position> hand, Position to) {
+        return hand.flatMap(from -> ParryTravel.kind(setting, from, to))
+                .filter(kind -> kind != ParryKind.UNSTATED)
+                .map(kind -> " (a " + kind.words() + ")")
+                .orElse("");
+    }
+
+    private static boolean circles(Setting setting, Position hand, Line line) {
+        if (line.height().isEmpty()) {
+            return false;
+        }
+        Line other = Line.of(
+                line.height().orElse(Height.HIGH),
+                line.width().orElse(Width.INSIDE).other());
+        return setting.parries().row(hand).firm()
+                && setting.parries().row(hand).lines().contains(other);
+    }
+}

@@ -1,0 +1,16 @@
+package org.drillwright.check;
+
+import org.drillwright.model.Side;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.phrase.State;
+import org.drillwright.source.Span;
+
+/**
+ * A refusal in its place.
+ *
+ * @param by whose move was refused, or who left an attack unmet
+ * @param where the count in words: {@code count 2}, {@code the opening}
+ * @param before the state in which it was refused
+ * @param span the words in the file
+ */
+public record Fault(Refusal refusal, Side by, String where, State before, Span span) {}

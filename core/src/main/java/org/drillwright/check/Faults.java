@@ -1,0 +1,57 @@
+package org.drillwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.drillwright.model.Side;
+import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Played;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Span;
+import org.drillwright.source.Written;
+
+/** All refusals of a drill's replay, each in its place, in the order in which they came. */
+public final class Faults {
+
+    private final Subject subject;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private Faults(Subject subject) {
+        this.subject = subject;
+    }
+
+    public static List<Fault> of(Subject subject) {
+        Faults faults = new Faults(subject);
+        faults.addAll(subject.replay().opening(), subject.words(FieldPath.of("opening")), "the opening");
+        for (int step = 0; step < subject.replay().counts().size(); step++) {
+            faults.addCount(step, subject.replay().counts().get(step));
+        }
+        faults.addAll(subject.replay().closing(), subject.words(FieldPath.of("closing")), "the closing");
+        return faults.faults;
+    }
+
+    private void addCount(int step, Count count) {
+        String where = "count " + subject.count(step);
+        for (Played played : count.moves()) {
+            Written words = subject.turnWords(step, played.move().by());
+            add(played, words, where);
+        }
+        for (Map.Entry<Side, Refusal> unmet : count.unmet().entrySet()) {
+            Written words = subject.turnWords(step, unmet.getKey());
+            Span span = words.text().isEmpty() ? subject.spanInStep(step, "") : words.whole();
+            faults.add(new Fault(unmet.getValue(), unmet.getKey(), where, count.end(), span));
+        }
+    }
+
+    private void addAll(List<Played> moves, Written words, String where) {
+        moves.forEach(played -> add(played, words, where));
+    }
+
+    private void add(Played played, Written words, String where) {
+        for (Refusal refusal : played.refusals()) {
+            Span span = words.span(played.move().span());
+            faults.add(new Fault(refusal, played.move().by(), where, played.before(), span));
+        }
+    }
+}

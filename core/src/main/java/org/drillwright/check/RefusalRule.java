@@ -1,0 +1,33 @@
+package org.drillwright.check;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.source.Findings;
+
+/** A rule that puts into words what the phrase refuses. */
+public abstract class RefusalRule implements Rule {
+
+    private final RuleText text;
+
+    protected RefusalRule(RuleText text) {
+        this.text = text;
+    }
+
+    @Override
+    public final RuleText text() {
+        return text;
+    }
+
+    @Override
+    public final void judge(Subject subject, Findings findings) {
+        List<Fault> faults = subject.faults();
+        for (Fault fault : faults) {
+            say(fault, subject)
+                    .ifPresent(sentence -> findings.add(
+                            text.id(), sentence.severity(), fault.span(), sentence.what(), sentence.wayOut()));
+        }
+    }
+
+    /** What this rule says of a fault; empty if the fault is another rule's. */
+    protected abstract Optional<Sentence> say(Fault fault, Subject subject);
+}

@@ -1,0 +1,51 @@
+package org.drillwright.check;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
+import org.drillwright.source.Severity;
+
+/**
+ * What a rule says of a fault.
+ *
+ * @param what what is the matter
+ * @param wayOut why, or the way out
+ */
+public record Sentence(Severity severity, String what, String wayOut) {
+
+    public static Optional<Sentence> error(String what, String wayOut) {
+        return Optional.of(new Sentence(Severity.ERROR, what, wayOut));
+    }
+
+    public static Optional<Sentence> warning(String what, String wayOut) {
+        return Optional.of(new Sentence(Severity.WARNING, what, wayOut));
+    }
+
+    public static Optional<Sentence> none() {
+        return Optional.empty();
+    }
+
+    /** A line behind 'the': {@code the high inside line}. */
+    public static String the(Line line) {
+        return "the " + line.words();
+    }
+
+    public static String lines(List<Line> lines) {
+        return lines.stream().map(Sentence::the).collect(Collectors.joining(", "));
+    }
+
+    /** A position at the beginning of a sentence. */
+    public static String capital(Position position) {
+        String word = position.word();
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    }
+
+    /** A path in words: {@code disengage}. */
+    public static String path(Action.Path path) {
+        return path.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,80 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import org.drillwright.check.Closers;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** Each attack is met: parried, evaded, or received on purpose. */
+public final class AnswerToAttack extends RefusalRule {
+
+    public AnswerToAttack() {
+        super(new RuleText(
+                "answer-to-attack",
+                Severity.ERROR,
+                true,
+                "Each attack is parried, evaded, or received on purpose in words such as 'take the touch'.",
+                "Whoever does not know that a touch is coming is hit unprepared.",
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Bend the arm.
+                        #             ^^^^^^^^^^^^^
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                        """,
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Take the touch.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        Refusal refusal = fault.refusal();
+        if (refusal instanceof Refusal.Unanswered unanswered) {
+            String line = unanswered
+                    .line()
+                    .value()
+                    .map(one -> " in " + Sentence.the(one))
+                    .orElse("");
+            String closers = unanswered
+                    .line()
+                    .value()
+                    .map(one -> Closers.sentence(
+                            subject.replay().setting(),
+                            fault.before().of(fault.by()).hand().value(),
+                            one))
+                    .orElse("");
+            return Sentence.error(
+                    "The attack" + line + " is not met by the " + fault.by().word() + ".",
+                    ("Parry it, evade it, or write 'take the touch'. " + closers).strip());
+        }
+        if (refusal instanceof Refusal.RetreatTooShort retreat) {
+            return Sentence.error(
+                    "This retreat does not get out of reach: the measure after it is "
+                            + retreat.measure().words() + ".",
+                    "Go back one step more, or parry.");
+        }
+        if (refusal instanceof Refusal.HoldUnderAttack) {
+            return Sentence.warning(
+                    "An attack is under way, and the " + fault.by().word() + " only holds.",
+                    "If the touch is taken on purpose, say so: 'take the touch'.");
+        }
+        return Sentence.none();
+    }
+}

@@ -1,0 +1,69 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** A touch is made within the measure. */
+public final class InReach extends RefusalRule {
+
+    public InReach() {
+        super(new RuleText(
+                "in-reach",
+                Severity.ERROR,
+                true,
+                "A touch is within the measure that the feet have left.",
+                "Who cannot reach leans, throws the arm or runs; who is too near bends the blade hard.",
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Parry quarte with a retreat.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Hold the lunge and take the touch.
+                            follower: Riposte straight to the high inside line.
+                        #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                            distance: lunge
+                            safety: Stop the point on the jacket.
+                          - leader: Recover on guard in sixte.
+                            follower: Advance on guard in sixte.
+                            distance: lunge
+                        """,
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Parry quarte with a retreat.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Hold the lunge and take the touch.
+                            follower: Riposte to the high inside line with a lunge.
+                            distance: lunge to extension
+                            safety: Stop the point on the jacket.
+                          - leader: Recover on guard in sixte.
+                            follower: Recover forward on guard in sixte.
+                            distance: extension to lunge
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        if (fault.refusal() instanceof Refusal.OutOfReach reach) {
+            String how = reach.lunges() ? "even with the lunge it ends at " : "it is made at ";
+            String out = reach.lunged()
+                    ? "Recover first, or let the partner stay nearer."
+                    : reach.lunges() ? "Advance first, or begin nearer." : "Add a lunge, or come nearer first.";
+            return Sentence.error("This cannot touch: " + how + reach.measure().words() + ".", out);
+        }
+        if (fault.refusal() instanceof Refusal.LungeTooClose) {
+            return Sentence.warning(
+                    "This riposte lunges from extension distance.",
+                    "The arm alone reaches; a lunge from so near bends the blade hard.");
+        }
+        return Sentence.none();
+    }
+}

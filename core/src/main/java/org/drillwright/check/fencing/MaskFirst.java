@@ -1,0 +1,60 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** No point goes to a person whose mask is off. */
+public final class MaskFirst extends RefusalRule {
+
+    public MaskFirst() {
+        super(new RuleText(
+                "mask-first",
+                Severity.ERROR,
+                true,
+                "No point or edge goes to a person whose mask is off; masks come off only out of distance.",
+                "No practice without masks (Warford 1884, p. 6; Technical Rules t.20.2).",
+                """
+                        opening: Salute. On guard in sixte.
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                            follower: Parry quarte.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                        """,
+                """
+                        opening: Salute. Masks on. On guard in sixte.
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        if (fault.refusal() instanceof Refusal.Unmasked unmasked) {
+            boolean first = subject.faults().stream()
+                    .filter(other -> other.refusal() instanceof Refusal.Unmasked)
+                    .findFirst()
+                    .filter(fault::equals)
+                    .isPresent();
+            return first
+                    ? Sentence.error(
+                            "A point goes to the " + unmasked.who().word() + ", whose mask is not on.",
+                            "Write 'Masks on' into the opening, before anybody comes on guard.")
+                    : Sentence.none();
+        }
+        if (fault.refusal() instanceof Refusal.MaskOffInReach reach) {
+            return Sentence.error(
+                    "Masks come off at " + reach.measure().words() + ".",
+                    "Step back out of distance first: 'Step back out of distance. Masks off.'");
+        }
+        return Sentence.none();
+    }
+}

@@ -1,0 +1,110 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.drillwright.check.Closers;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.phrase.Setting;
+import org.drillwright.source.Severity;
+
+/** A parry ends closing the line that is attacked. */
+public final class ParryCloses extends RefusalRule {
+
+    public ParryCloses() {
+        super(new RuleText(
+                "parry-closes",
+                Severity.ERROR,
+                false,
+                "A parry ends in a position that closes the attacked line; a circular one starts and ends in its"
+                        + " position, and the attack arrives in the other line of that height.",
+                "A parry that closes another line lets the point in (Technical Rules t.14; Warford 1884, p."
+                        + " 10-17).",
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Parry octave.
+                        #             ^^^^^^^^^^^^
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                        """,
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Circular parry of sixte.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        Setting setting = subject.replay().setting();
+        Optional<Position> hand = fault.before().of(fault.by()).hand().value();
+        Refusal refusal = fault.refusal();
+        if (refusal instanceof Refusal.ParryMisses miss) {
+            String what =
+                    closes(setting, miss.position()) + "; the attack arrives in " + Sentence.the(miss.attacked()) + ".";
+            String out = Closers.sentence(setting, hand, miss.attacked());
+            return miss.firm()
+                    ? Sentence.error(what, out)
+                    : Sentence.warning(what, "Schools differ on this position. " + out);
+        }
+        if (refusal instanceof Refusal.CircleElsewhere circle) {
+            return Sentence.error(
+                    "A circular parry of " + circle.position().word() + " starts in "
+                            + circle.position().word() + ", and the hand stands in "
+                            + circle.from().word() + ".",
+                    Closers.sentence(setting, hand, circle.attacked()));
+        }
+        if (refusal instanceof Refusal.CircleNotNeeded circle) {
+            return Sentence.error(
+                    "The attack arrives in " + Sentence.the(circle.attacked()) + ", which "
+                            + circle.position().word() + " closes without a circle.",
+                    "A circular parry meets an attack in the other line of the same height.");
+        }
+        return sayWarning(refusal);
+    }
+
+    private static Optional<Sentence> sayWarning(Refusal refusal) {
+        if (refusal instanceof Refusal.CircleWanted circle) {
+            return Sentence.warning(
+                    "The hand stands in " + circle.position().word() + " already, and the attack arrives in "
+                            + Sentence.the(circle.attacked()) + ".",
+                    "Only the circular parry meets it from there: write 'circular parry of "
+                            + circle.position().word() + "'.");
+        }
+        if (refusal instanceof Refusal.KindDiffers kind) {
+            return Sentence.warning(
+                    "From " + kind.from().word() + " to " + kind.to().word() + " is a "
+                            + kind.is().words() + ", not a " + kind.called().words() + ".",
+                    "Leave the kind out, or name it as it is.");
+        }
+        if (refusal instanceof Refusal.NothingToParry) {
+            return Sentence.warning(
+                    "There is no attack here to parry.",
+                    "Write the attack into the other's turn, or another action here.");
+        }
+        return Sentence.none();
+    }
+
+    private static String closes(Setting setting, Position position) {
+        String lines = setting.parries().row(position).lines().stream()
+                .sorted()
+                .map(Line::words)
+                .collect(Collectors.joining(" or the "));
+        return Sentence.capital(position) + " closes the " + lines;
+    }
+}

@@ -1,0 +1,56 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** Nobody does from the lunge what needs a recovery. */
+public final class RecoverFirst extends RefusalRule {
+
+    public RecoverFirst() {
+        super(new RuleText(
+                "recover-first",
+                Severity.ERROR,
+                false,
+                "Nobody advances, retreats, lunges again or parries on guard from a lunge that is not recovered.",
+                "From the lunge the feet can only come back or come up; a parry in the lunge is said as such.",
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Parry quarte.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Retreat.
+                        #           ^^^^^^^
+                            follower: Return to guard in sixte.
+                            distance: extension to lunge
+                        """,
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Parry quarte.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: extension to lunge
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        if (!(fault.refusal() instanceof Refusal.NotRecovered still)) {
+            return Sentence.none();
+        }
+        return Sentence.error(
+                "The " + fault.by().word() + " " + still.what() + " from a lunge that is not recovered.",
+                still.what().startsWith("parries")
+                        ? "Recover first, or write 'parry … in the lunge'."
+                        : "Recover first, forward or back.");
+    }
+}

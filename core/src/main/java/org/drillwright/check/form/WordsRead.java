@@ -1,0 +1,79 @@
+package org.drillwright.check.form;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Utterance;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Span;
+import org.drillwright.source.Written;
+
+/** Words that are not known are shown, with the nearest that are. */
+public final class WordsRead implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "words-read",
+            Severity.NOTE,
+            false,
+            "Words that could not be read are shown, with the nearest known term.",
+            "What is not read is not judged; a school can teach its own words in school.yaml.",
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quatre.
+            #                   ^^^^^^
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+            """,
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte.
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+              - leader: Recover on guard in sixte.
+                follower: Return to guard in sixte.
+                distance: extension to lunge
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        for (String end : new String[] {"start", "opening", "closing"}) {
+            Utterance read = switch (end) {
+                case "start" -> subject.script().start();
+                case "opening" -> subject.script().opening();
+                default -> subject.script().closing();
+            };
+            report(subject, subject.words(FieldPath.of(end)), read, findings);
+        }
+        for (int step = 0; step < subject.drill().steps().size(); step++) {
+            for (Side side : Side.values()) {
+                report(subject, subject.turnWords(step, side), subject.turn(step, side), findings);
+            }
+        }
+    }
+
+    private static void report(Subject subject, Written words, Utterance read, Findings findings) {
+        for (Span unread : read.unread()) {
+            String word = words.text().substring(unread.start(), unread.end());
+            Optional<String> nearest = subject.vocabulary().nearest(word);
+            findings.note(
+                    TEXT.id(),
+                    words.span(unread),
+                    "'" + word + "' could not be read."
+                            + nearest.map(near -> " Is '" + near + "' meant?").orElse(""),
+                    "To teach it, write into school.yaml: words: {" + word.toLowerCase(Locale.ROOT) + ": "
+                            + nearest.orElse("…") + "}, with a word of the trade that says the same behind the colon.");
+        }
+    }
+}

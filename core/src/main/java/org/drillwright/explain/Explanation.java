@@ -1,0 +1,96 @@
+package org.drillwright.explain;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.drillwright.check.Coverage;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Clause;
+import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Played;
+import org.drillwright.phrase.Replay;
+import org.drillwright.phrase.State;
+
+/** A drill as it was played, in plain text. */
+public final class Explanation {
+
+    private final Subject subject;
+    private final Replay replay;
+    private final StringBuilder text = new StringBuilder();
+
+    private Explanation(Subject subject) {
+        this.subject = subject;
+        this.replay = subject.replay();
+    }
+
+    /** The whole phrase, count by count. */
+    public static String text(Subject subject) {
+        return new Explanation(subject).write();
+    }
+
+    private String write() {
+        line(subject.drill().title() + " (" + subject.drill().id() + ")");
+        line("");
+        line("Opening");
+        moves(replay.opening());
+        line("Start");
+        state(replay.start());
+        for (int step = 0; step < replay.counts().size(); step++) {
+            count(step, replay.counts().get(step));
+        }
+        line("Closing");
+        moves(replay.closing());
+        coverage();
+        return text.toString();
+    }
+
+    private void count(int step, Count count) {
+        line("Count " + subject.count(step));
+        for (Side side : Side.values()) {
+            String words = subject.turnWords(step, side).text();
+            line("  " + side.word() + " is told: " + (words.isEmpty() ? "nothing" : words));
+        }
+        for (int at = 0; at < count.moves().size(); at++) {
+            Played played = count.moves().get(at);
+            String fate = Fate.of(count, at).map(one -> "; " + one.words()).orElse("");
+            line("  " + played.move().by().word() + ": " + words(played) + fate);
+        }
+        state(count.end());
+    }
+
+    private void moves(List<Played> moves) {
+        moves.forEach(played -> line("  " + played.move().by().word() + ": " + words(played)));
+    }
+
+    static String words(Played played) {
+        return played.move().parts().stream()
+                .map(Clause::action)
+                .map(ActionWords::of)
+                .distinct()
+                .collect(Collectors.joining(" + "));
+    }
+
+    private void state(State state) {
+        for (Side side : Side.values()) {
+            if (subject.isPartnerDrill() || side == Side.FOLLOWER) {
+                line("    = " + side.word() + ": " + StateWords.of(state.of(side)));
+            }
+        }
+        line("    = " + StateWords.shared(state));
+    }
+
+    private void coverage() {
+        Coverage coverage = Coverage.of(subject);
+        line("");
+        line(coverage.counts() - coverage.gaps().size() + " of " + coverage.counts() + " counts were judged.");
+        for (Coverage.Gap gap : coverage.gaps()) {
+            line("  Not judged: count " + subject.count(gap.step()) + ", not known: "
+                    + gap.unknown().stream().sorted().collect(Collectors.joining(", "))
+                    + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")"));
+        }
+    }
+
+    private void line(String line) {
+        text.append(line).append('\n');
+    }
+}

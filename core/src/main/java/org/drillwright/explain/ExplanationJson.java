@@ -1,0 +1,103 @@
+package org.drillwright.explain;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Optional;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Side;
+import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Fencer;
+import org.drillwright.phrase.Played;
+import org.drillwright.phrase.State;
+
+/** A drill as it was played, for programs; an unknown part is null. The form is described on the page of formats. */
+public final class ExplanationJson {
+
+    public static final int VERSION = 1;
+
+    private static final JsonFactory FACTORY = new JsonFactory();
+
+    private final JsonGenerator json;
+
+    private ExplanationJson(JsonGenerator json) {
+        this.json = json;
+    }
+
+    public static String of(Subject subject) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = FACTORY.createGenerator(text)) {
+            json.useDefaultPrettyPrinter();
+            new ExplanationJson(json).write(subject);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+        return text + "\n";
+    }
+
+    private void write(Subject subject) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("version", VERSION);
+        json.writeStringField("drill", subject.drill().id());
+        state("start", subject.replay().start());
+        json.writeArrayFieldStart("counts");
+        for (int step = 0; step < subject.replay().counts().size(); step++) {
+            count(subject, step);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void count(Subject subject, int step) throws IOException {
+        Count count = subject.replay().counts().get(step);
+        json.writeStartObject();
+        json.writeNumberField("count", subject.count(step));
+        json.writeArrayFieldStart("moves");
+        for (int at = 0; at < count.moves().size(); at++) {
+            Played played = count.moves().get(at);
+            json.writeStartObject();
+            json.writeStringField("by", played.move().by().word());
+            json.writeStringField("read", Explanation.words(played));
+            text("fate", Fate.of(count, at).map(Fate::words));
+            json.writeNumberField("refused", played.refusals().size());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        state("after", count.end());
+        json.writeEndObject();
+    }
+
+    private void state(String field, State state) throws IOException {
+        json.writeObjectFieldStart(field);
+        for (Side side : Side.values()) {
+            fencer(side.word(), state.of(side));
+        }
+        text("measure", state.measure().isKnown() ? Optional.of(state.measure().words()) : Optional.empty());
+        text(
+                "blades",
+                state.engagement()
+                        .value()
+                        .map(blades -> blades.map(one -> one.lineOf(Side.LEADER).words())
+                                .orElse("apart")));
+        json.writeEndObject();
+    }
+
+    private void fencer(String field, Fencer fencer) throws IOException {
+        json.writeObjectFieldStart(field);
+        text("feet", fencer.feet().value().map(Object::toString));
+        text("hand", fencer.hand().value().map(position -> position.word()));
+        text("point", fencer.point().value().flatMap(line -> line).map(line -> line.words()));
+        text("mask", fencer.masked().value().map(on -> on ? "on" : "off"));
+        json.writeEndObject();
+    }
+
+    private void text(String field, Optional<String> value) throws IOException {
+        if (value.isPresent()) {
+            json.writeStringField(field, value.get());
+        } else {
+            json.writeNullField(field);
+        }
+    }
+}

@@ -1,0 +1,219 @@
+package org.drillwright.phrase;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Path;
+import org.drillwright.notation.Action.Role;
+import org.drillwright.notation.Aim;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
+import org.drillwright.notation.Target;
+
+/** Plays a move that sends a point or an edge at the partner, with the feet that carry it. */
+final class Assault {
+
+    private final Setting setting;
+    private final Moment moment;
+    private final Ledger ledger;
+
+    Assault(Setting setting, Moment moment, Ledger ledger) {
+        this.setting = setting;
+        this.moment = moment;
+        this.ledger = ledger;
+    }
+
+    State play(State state, Move move) {
+        Footwork feet = new Footwork(setting, moment, ledger);
+        State set = state;
+        for (Action.Step step : move.steps()) {
+            set = feet.step(set, step);
+        }
+        Optional<Action.Strike> strike = move.strike().or(() -> carried(state, move));
+        boolean wasLunged = set.of(moment.by()).isLunged();
+        Range before = set.measure();
+        if (move.lunge().isPresent()) {
+            set = feet.lunge(set, move.lunge().get().depth());
+        }
+        if (strike.isEmpty()) {
+            return set;
+        }
+        return strike(state, set, strike.get(), move.lunge().isPresent(), wasLunged, before);
+    }
+
+    /** A lunge behind an arm that is out already, or with an aim of its own, carries a stroke. */
+    private Optional<Action.Strike> carried(State state, Move move) {
+        Aim aim = move.lunge().map(Action.Lunge::aim).orElse(Aim.UNSTATED);
+        boolean bent = state.of(moment.by()).extended().is(false);
+        if (!setting.partner() || (bent && !aim.isStated())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Action.Strike(Role.ATTACK, Path.UNSTATED, aim, false, false, false, false));
+    }
+
+    private State strike(
+            State before, State set, Action.Strike strike, boolean lunges, boolean wasLunged, Range standing) {
+        Sighting sighting = new Sighting(before, setting, moment.by(), strike);
+        if (!setting.partner()) {
+            return set.with(moment.by(), set.of(moment.by()).threatening(sighting.line()));
+        }
+        boolean aimsAtMark = strike.aim().target().equals(Optional.of(Target.MARK));
+        if (aimsAtMark) {
+            return set.with(moment.by(), set.of(moment.by()).bent());
+        }
+        sighting.offTarget().ifPresent(target -> ledger.refuse(new Refusal.OffTarget(target)));
+        judgeMask(before);
+        judgeRight(before, strike);
+        new PathJudge(before, setting, moment.by(), strike, ledger).judge();
+        Fact<Line> line = sighting.line();
+        judgeLine(before, strike, line);
+        boolean meant = judgeReach(set, strike, sighting.reach(), lunges, wasLunged, standing);
+        return after(before, set, strike, line, meant, sighting);
+    }
+
+    private void judgeMask(State before) {
+        Fact<Boolean> masked = before.of(moment.other()).masked();
+        if (ledger.asks("mask", masked.isKnown(), masked.since()) && masked.is(false)) {
+            ledger.refuse(new Refusal.Unmasked(moment.other()));
+        }
+    }
+
+    /** A riposte follows one's own parry; a counter-riposte the parry of a riposte. */
+    private void judgeRight(State before, Action.Strike strike) {
+        boolean counter = strike.role() == Role.COUNTER_RIPOSTE;
+        if (strike.role() != Role.RIPOSTE && !counter) {
+            return;
+        }
+        Fact<Optional<Parried>> parried = before.parried();
+        if (!ledger.asks("parry", parried.isKnown(), parried.since())) {
+            return;
+        }
+        boolean right = parried.value()
+                .flatMap(known -> known)
+                .filter(one -> one.by() == moment.by())
+                .filter(one -> !counter || one.against() == Role.RIPOSTE || one.against() == Role.COUNTER_RIPOSTE)
+                .isPresent();
+        if (!right) {
+            ledger.refuse(new Refusal.NoParryBefore(counter));
+        }
+    }
+
+    private void judgeLine(State before, Action.Strike strike, Fact<Line> line) {
+        Side other = moment.other();
+        boolean bareExtension = strike.role() == Role.EXTENSION && !strike.aim().isStated();
+        boolean arm = strike.aim().target().map(Target::isOfTheArm).orElse(false)
+                && !strike.aim().height().isPresent();
+        if (bareExtension || ((arm || isMereChange(strike)) && !line.isKnown())) {
+            return;
+        }
+        boolean said = ledger.asks("line", line.isKnown() || offTarget(strike), line.since());
+        boolean compound = strike.path() == Path.ONE_TWO || strike.path() == Path.DOUBLE;
+        boolean single = !before.of(moment.by()).extended().is(true);
+        if (!said || line.value().isEmpty() || (compound && single)) {
+            return;
+        }
+        ClosedLines lines = new ClosedLines(before, setting, other);
+        Fact<Position> hand = before.of(other).hand();
+        if (!ledger.asks("guard", lines.isKnown(), hand.since())) {
+            return;
+        }
+        Optional<Optional<Position>> closing = lines.closing(line.value().get(), strike);
+        List<Line> open = lines.open(strike);
+        closing.ifPresent(
+                guard -> ledger.refuse(new Refusal.ClosedLine(line.value().orElse(Line.HEAD), guard, open)));
+    }
+
+    private static boolean offTarget(Action.Strike strike) {
+        return strike.aim().target().map(Target::isBelowTheHip).orElse(false);
+    }
+
+    /** Whether the stroke means to touch; if so, whether it can. */
+    private boolean judgeReach(
+            State set, Action.Strike strike, int reach, boolean lunges, boolean wasLunged, Range standing) {
+        Range measure = set.measure();
+        boolean bare = !lunges && (strike.role() == Role.EXTENSION || isMereChange(strike));
+        if (strike.feint() || (bare && measure.least() > reach)) {
+            return false;
+        }
+        if (bare && !measure.isKnown()) {
+            return false;
+        }
+        if (lunges && wasLunged) {
+            return true;
+        }
+        boolean certain = measure.least() > reach;
+        boolean known = certain || measure.most() <= reach;
+        if (strike.falseAttack()) {
+            return known && !certain;
+        }
+        if (ledger.asks("measure", known, "the measure") && certain) {
+            ledger.refuse(new Refusal.OutOfReach(measure, lunges, wasLunged));
+            return true;
+        }
+        boolean riposte = strike.role() == Role.RIPOSTE || strike.role() == Role.COUNTER_RIPOSTE;
+        if (riposte && lunges && standing.most() <= 0) {
+            ledger.refuse(new Refusal.LungeTooClose());
+        }
+        return true;
+    }
+
+    /** A blade that only goes round another, to nowhere that is said. */
+    private static boolean isMereChange(Action.Strike strike) {
+        boolean round = strike.path() == Path.DISENGAGE
+                || strike.path() == Path.DECEIVE
+                || strike.path() == Path.CUT_OVER
+                || strike.path() == Path.COUNTER_DISENGAGE;
+        return round && strike.role() == Role.ATTACK && !strike.aim().isStated();
+    }
+
+    private State after(
+            State before, State set, Action.Strike strike, Fact<Line> line, boolean meant, Sighting sighting) {
+        Side by = moment.by();
+        boolean compound = (strike.path() == Path.ONE_TWO || strike.path() == Path.DOUBLE)
+                && !before.of(by).extended().is(true);
+        Optional<Line> shown = compound ? shown(sighting) : Optional.empty();
+        boolean contact = strike.opposition() || strike.path() == Path.GLIDE || holdsContact(before);
+        Attack attack = new Attack(
+                line,
+                shown,
+                strike.role(),
+                meant,
+                contact,
+                false,
+                sighting.offTarget().isPresent(),
+                sighting.reach());
+        boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
+        State next = set.with(by, set.of(by).threatening(line))
+                .withAttackOn(moment.other(), Fact.of(Optional.of(attack)))
+                .forgetParryBy(by);
+        if (strike.path() == Path.DISENGAGE
+                || strike.path() == Path.CUT_OVER
+                || strike.path() == Path.COUNTER_DISENGAGE) {
+            next = next.apart();
+        }
+        if (strike.role() == Role.RIPOSTE || strike.role() == Role.COUNTER_RIPOSTE) {
+            next = next.with(moment.other(), met(next.of(moment.other())));
+        }
+        return stops ? next.noAttackOn(by) : next;
+    }
+
+    /** A riposte shows that the blades did meet: what was parried closes nothing. */
+    private static Fencer met(Fencer fencer) {
+        return fencer.extended().is(true) ? fencer.idle() : fencer;
+    }
+
+    private boolean holdsContact(State before) {
+        return before.engagement()
+                .value()
+                .flatMap(blades -> blades)
+                .flatMap(Engagement::holder)
+                .filter(moment.by()::equals)
+                .isPresent();
+    }
+
+    /** The line that the first movement of a compound attack shows. */
+    private static Optional<Line> shown(Sighting sighting) {
+        return sighting.from().value().map(Mirror::otherSide);
+    }
+}

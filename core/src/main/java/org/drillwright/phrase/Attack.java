@@ -1,0 +1,32 @@
+package org.drillwright.phrase;
+
+import java.util.Optional;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Line;
+
+/**
+ * A point or an edge on its way to somebody.
+ *
+ * @param line where it arrives, named from the one attacked
+ * @param feintLine the line that a compound attack shows first
+ * @param role what it is in the phrase
+ * @param meant whether it means to touch and an answer is owed; a feint or a mere extension does not
+ * @param contact whether it goes along the partner's blade (opposition, a bind, a glide)
+ * @param drawn whether its first movement has drawn a parry
+ * @param offTarget whether it goes where the weapon's rules leave out, so that no parry of the table is meant for it
+ * @param reach the greatest measure from which it arrives: 0, or 1 at an épée's forearm
+ */
+public record Attack(
+        Fact<Line> line,
+        Optional<Line> feintLine,
+        Action.Role role,
+        boolean meant,
+        boolean contact,
+        boolean drawn,
+        boolean offTarget,
+        int reach) {
+
+    Attack afterDrawing() {
+        return new Attack(line, feintLine, role, meant, contact, true, offTarget, reach);
+    }
+}

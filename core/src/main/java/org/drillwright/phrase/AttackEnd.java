@@ -1,0 +1,57 @@
+package org.drillwright.phrase;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Utterance;
+
+/**
+ * What became, at the end of a count, of an attack that no move has answered.
+ *
+ * @param refusal why that cannot be, if it can't
+ * @param after the state with the attack gone, or still under way
+ */
+record AttackEnd(State after, Optional<Refusal> refusal) {
+
+    static AttackEnd of(State begin, State end, Side side, List<Played> played, Map<Side, Utterance> turns) {
+        Optional<Attack> attack = end.attackOn(side).filter(Attack::meant);
+        if (attack.isEmpty()) {
+            return new AttackEnd(end, Optional.empty());
+        }
+        State gone = end.noAttackOn(side);
+        boolean drawnNow = attack.get().drawn() && begin.attackOn(side).isEmpty();
+        if (drawnNow) {
+            return new AttackEnd(end, Optional.empty());
+        }
+        if (isUnread(turns.getOrDefault(side, Utterance.NOTHING))) {
+            return new AttackEnd(end.withAttackOn(side, Fact.unknown("words not read")), Optional.empty());
+        }
+        if (stepsBack(side, played)) {
+            boolean tooShort = end.measure().most() <= attack.get().reach()
+                    && end.measure().isKnown();
+            return new AttackEnd(
+                    gone, tooShort ? Optional.of(new Refusal.RetreatTooShort(end.measure())) : Optional.empty());
+        }
+        return new AttackEnd(
+                gone, Optional.of(new Refusal.Unanswered(attack.get().line())));
+    }
+
+    private static boolean isUnread(Utterance turn) {
+        return (turn.clauses().isEmpty() && turn.tradeWords() == 0)
+                || turn.clauses().stream().anyMatch(clause -> clause.action() instanceof Action.Unread);
+    }
+
+    private static boolean stepsBack(Side side, List<Played> played) {
+        return played.stream()
+                .filter(one -> one.move().by() == side)
+                .map(one -> one.move().action())
+                .anyMatch(action -> action instanceof Action.Withdraw
+                        || (action instanceof Action.Step step
+                                && (step.foot() == Action.Foot.RETREAT
+                                        || step.foot() == Action.Foot.JUMP_BACK
+                                        || step.foot() == Action.Foot.HALF_RETREAT
+                                        || step.foot() == Action.Foot.CROSS_BACK)));
+    }
+}

@@ -1,0 +1,88 @@
+package org.drillwright.phrase;
+
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Position;
+
+/** Plays what is done to the partner's blade, and lines opened on purpose. */
+final class BladeWork {
+
+    private final Setting setting;
+    private final Moment moment;
+
+    BladeWork(Setting setting, Moment moment) {
+        this.setting = setting;
+        this.moment = moment;
+    }
+
+    State play(State state, Action.OnBlade onBlade) {
+        Side by = moment.by();
+        Side other = moment.other();
+        return switch (onBlade.contact()) {
+            case BEAT, FROISSEMENT ->
+                moved(state, onBlade).with(other, state.of(other).idle()).apart();
+            case PRESS -> held(moved(state, onBlade).with(other, state.of(other).idle()));
+            case BIND, CROISE, ENVELOP -> held(state.with(other, state.of(other).idle()));
+            case ENGAGE -> engage(state, onBlade.position());
+            case CHANGE_ENGAGEMENT -> change(state, onBlade.position());
+            case ABSENCE ->
+                state.with(by, state.of(by).open(moment.where())).apart().forgetParryBy(by);
+            case PRESS_BACK -> state.with(by, reaching(state.of(by)));
+        };
+    }
+
+    /** A press answered: the blade comes back to where it stood. */
+    private static Fencer reaching(Fencer fencer) {
+        boolean stood = fencer.hand().isKnown() && fencer.extended().is(false);
+        return stood ? fencer.guarding(fencer.hand()).withReach() : fencer.withReach();
+    }
+
+    /** The hand goes where the words say that it is done. */
+    private State moved(State state, Action.OnBlade onBlade) {
+        return onBlade.position()
+                .map(position -> state.with(moment.by(), state.of(moment.by()).guarding(Fact.of(position))))
+                .orElse(state);
+    }
+
+    private State held(State state) {
+        return state.withEngagement(state.engagement()
+                .map(blades ->
+                        blades.map(one -> new Engagement(one.leader(), one.follower(), Optional.of(moment.by())))));
+    }
+
+    private State engage(State state, Optional<Position> named) {
+        Side by = moment.by();
+        Optional<Position> position = named.or(() -> state.of(by).hand().value());
+        State next = named.map(one -> state.with(by, state.of(by).guarding(Fact.of(one))))
+                .orElse(state);
+        State known = position.flatMap(one -> setting.contact(by, one, Optional.of(by)))
+                .map(next::engaged)
+                .orElseGet(() -> next.withEngagement(Fact.unknown(moment.where())));
+        return known.withChange(Optional.of(new State.Change(by, state.engagement())));
+    }
+
+    private State change(State state, Optional<Position> named) {
+        Optional<Position> position =
+                named.or(() -> state.of(moment.by()).hand().value().flatMap(BladeWork::lateral));
+        return engage(state, position);
+    }
+
+    private static Optional<Position> lateral(Position position) {
+        return switch (position) {
+            case SIXTE, TIERCE -> Optional.of(Position.QUARTE);
+            case QUARTE -> Optional.of(Position.SIXTE);
+            case OCTAVE, SECONDE -> Optional.of(Position.SEPTIME);
+            case SEPTIME -> Optional.of(Position.OCTAVE);
+            case PRIME, QUINTE -> Optional.empty();
+        };
+    }
+
+    State invite(State state, Action.Invite invite) {
+        Side by = moment.by();
+        Fencer fencer = state.of(by);
+        boolean staysPut = invite.position().isPresent();
+        Fencer open = staysPut ? fencer.guarding(Fact.of(invite.position().get())) : fencer.open(moment.where());
+        return state.with(by, open).forgetParryBy(by);
+    }
+}

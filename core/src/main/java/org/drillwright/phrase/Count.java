@@ -1,0 +1,34 @@
+package org.drillwright.phrase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.drillwright.model.Side;
+
+/**
+ * A count as it was played.
+ *
+ * @param begin the state in which it begins
+ * @param moves in the order in which they were played
+ * @param end the state in which it ends
+ * @param unmet for a side whose attacker was not met, why not
+ */
+public record Count(State begin, List<Played> moves, State end, Map<Side, Refusal> unmet) {
+
+    public Count {
+        moves = List.copyOf(moves);
+        unmet = Map.copyOf(unmet);
+    }
+
+    /** The measures that a cue of this count may name, in their order. */
+    public List<Range> measures() {
+        List<Range> measures = new ArrayList<>(List.of(begin.measure()));
+        for (int at = 1; at < moves.size(); at++) {
+            if (moves.get(at).move().by() != moves.get(at - 1).move().by()) {
+                measures.add(moves.get(at).before().measure());
+            }
+        }
+        measures.add(end.measure());
+        return measures;
+    }
+}

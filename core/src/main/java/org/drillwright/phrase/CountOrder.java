@@ -1,0 +1,92 @@
+package org.drillwright.phrase;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Path;
+import org.drillwright.notation.Action.Role;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Decides whose move comes next within a count: what attacks before what answers it, whoever makes it; where neither
+ * answers the other, the leader goes first. Within a turn the order written stands.
+ */
+final class CountOrder {
+
+    private final Deque<Move> leader;
+    private final Deque<Move> follower;
+
+    private final State begin;
+
+    CountOrder(State begin, List<Move> leader, List<Move> follower) {
+        this.begin = begin;
+        this.leader = new ArrayDeque<>(leader);
+        this.follower = new ArrayDeque<>(follower);
+    }
+
+    /** The next move in this state; empty when the count is over. */
+    Optional<Move> next(State state) {
+        if (leader.isEmpty() || follower.isEmpty()) {
+            return Optional.ofNullable(leader.isEmpty() ? follower.poll() : leader.poll());
+        }
+        boolean followerFirst = rank(follower.peek(), state, leader) < rank(leader.peek(), state, follower);
+        return Optional.ofNullable(followerFirst ? follower.poll() : leader.poll());
+    }
+
+    /** The lower goes first. */
+    private int rank(@Nullable Move move, State state, Deque<Move> others) {
+        if (move == null) {
+            return Integer.MAX_VALUE;
+        }
+        Action action = move.action();
+        Side by = move.by();
+        if (move.isAssault()) {
+            return strikeRank(action);
+        }
+        if (action instanceof Action.Parry || action instanceof Action.Place || action instanceof Action.Evade) {
+            return comes(state, by, others) ? 0 : threatens(others) ? 9 : 4;
+        }
+        if (action instanceof Action.Answer) {
+            return state.attackOn(by).filter(Attack::meant).isPresent() ? 1 : 9;
+        }
+        if (action instanceof Action.Recover || action instanceof Action.OnGuard) {
+            return state.of(by).isLunged() ? 3 : 4;
+        }
+        if (isStepBack(action)) {
+            return threatens(others) ? 8 : 4;
+        }
+        return 4;
+    }
+
+    /** An attack of this very count, or an older one when nothing newer is to come. */
+    private boolean comes(State state, Side at, Deque<Move> others) {
+        boolean there = state.attackOn(at).isPresent();
+        boolean fresh = !state.attackOn(at).equals(begin.attackOn(at));
+        return there && (fresh || !threatens(others));
+    }
+
+    private static int strikeRank(Action action) {
+        if (!(action instanceof Action.Strike strike)) {
+            return 4;
+        }
+        boolean answersBlade = strike.path() == Path.COUNTER_DISENGAGE || strike.path() == Path.DECEIVE;
+        boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
+        return stops ? 6 : answersBlade ? 5 : 4;
+    }
+
+    private static boolean threatens(Deque<Move> moves) {
+        return moves.stream().anyMatch(Move::isAssault);
+    }
+
+    private static boolean isStepBack(Action action) {
+        return action instanceof Action.Withdraw
+                || (action instanceof Action.Step step
+                        && (step.foot() == Action.Foot.RETREAT
+                                || step.foot() == Action.Foot.JUMP_BACK
+                                || step.foot() == Action.Foot.CROSS_BACK
+                                || step.foot() == Action.Foot.HALF_RETREAT));
+    }
+}

@@ -1,0 +1,138 @@
+package org.drillwright.phrase;
+
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Action.Reply;
+import org.drillwright.notation.Action.Role;
+import org.drillwright.notation.Aim;
+
+/** Plays what meets an attack: parries, evasions, and touches taken on purpose. */
+final class Defence {
+
+    private final Setting setting;
+    private final Moment moment;
+    private final Ledger ledger;
+
+    Defence(Setting setting, Moment moment, Ledger ledger) {
+        this.setting = setting;
+        this.moment = moment;
+        this.ledger = ledger;
+    }
+
+    /** The hand goes to a position: a parry where an attack is coming, a guard otherwise. */
+    State place(State state, Action.Place place) {
+        Optional<Attack> attack = state.attackOn(moment.by());
+        if (attack.isPresent()) {
+            return parry(
+                    state,
+                    new Action.Parry(
+                            Optional.of(place.position()), ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge()));
+        }
+        Fencer fencer = state.of(moment.by());
+        boolean moves = !fencer.hand().is(place.position());
+        State set = state.with(moment.by(), fencer.guarding(Fact.of(place.position())));
+        State next = moves ? set.forgetParryBy(moment.by()) : set;
+        boolean contact = state.engagement().value().flatMap(blades -> blades).isPresent();
+        return moves && contact ? next.withEngagement(Fact.unknown(moment.where())) : next;
+    }
+
+    State parry(State state, Action.Parry parry) {
+        Side by = moment.by();
+        if (state.of(by).isLunged() && !parry.inTheLunge() && setting.partner()) {
+            ledger.refuse(new Refusal.NotRecovered("parries on guard"));
+        }
+        Fact<Optional<Attack>> attack = state.on(by);
+        if (!setting.partner() || !attack.isKnown()) {
+            return hand(state, parry, Role.ATTACK, false);
+        }
+        Optional<Attack> coming = state.attackOn(by);
+        if (coming.isEmpty()) {
+            ledger.refuse(new Refusal.NothingToParry());
+            return hand(state, parry, Role.ATTACK, false);
+        }
+        return meet(state, parry, coming.get());
+    }
+
+    private State meet(State state, Action.Parry parry, Attack attack) {
+        Side by = moment.by();
+        if (parry.position().isPresent() && !attack.offTarget()) {
+            ParryJudge judge = new ParryJudge(setting, state.of(by), parry, ledger);
+            if (attack.feintLine().isPresent()
+                    && !attack.drawn()
+                    && judge.closes(attack.feintLine().get())) {
+                judge.judge(Fact.of(attack.feintLine().get()), attack.contact());
+                State drawn = afterFeint(hand(state, parry, attack.role(), true));
+                return drawn.withAttackOn(by, Fact.of(Optional.of(attack.afterDrawing())));
+            }
+            judge.judge(attack.line(), attack.contact());
+        } else {
+            ledger.asks("parry", true, "");
+        }
+        State met = hand(state, parry, attack.role(), !attack.meant());
+        return attack.meant() ? afterContact(met, parry) : afterFeint(met);
+    }
+
+    /** Whether blades met on a feint is shown only by what follows; the hand was looking for the blade. */
+    private State afterFeint(State state) {
+        return state.with(moment.by(), state.of(moment.by()).withReach())
+                .withEngagement(Fact.unknown("a parry drawn by a feint"));
+    }
+
+    private State afterContact(State state, Action.Parry parry) {
+        State next = state.with(moment.other(), state.of(moment.other()).idle());
+        return parry.position()
+                .flatMap(position -> setting.contact(moment.by(), position, Optional.of(moment.by())))
+                .map(next::engaged)
+                .orElseGet(() -> next.withEngagement(Fact.unknown(moment.where())));
+    }
+
+    private State hand(State state, Action.Parry parry, Role against, boolean feint) {
+        Side by = moment.by();
+        Fencer fencer = state.of(by);
+        Fencer parried = parry.position()
+                .map(position -> fencer.guarding(Fact.of(position)))
+                .orElseGet(() -> fencer.open(moment.where()).handUnknown(moment.where()));
+        return state.with(by, parried)
+                .noAttackOn(by)
+                .withParried(Fact.of(
+                        Optional.of(new Parried(by, parry.position(), against, feint, circles(fencer, parry)))));
+    }
+
+    private static boolean circles(Fencer fencer, Action.Parry parry) {
+        return parry.kind() == ParryKind.CIRCULAR
+                || parry.position()
+                        .filter(position -> fencer.hand().is(position))
+                        .isPresent();
+    }
+
+    State evade(State state) {
+        return state.noAttackOn(moment.by());
+    }
+
+    State answer(State state, Action.Answer answer) {
+        Side by = moment.by();
+        State next = state;
+        if (answer.stance().guard().isPresent()
+                && !state.of(by).hand().is(answer.stance().guard().get())
+                && !state.of(by).isLunged()) {
+            next = next.with(
+                    by, next.of(by).guarding(Fact.of(answer.stance().guard().get())));
+        }
+        Optional<Attack> attack = next.attackOn(by).filter(Attack::meant);
+        if (attack.isEmpty() || answer.reply() == Reply.YIELD) {
+            return answer.reply() == Reply.RECEIVE ? landed(next) : next;
+        }
+        boolean afterOwn = attack.get().role() == Role.RIPOSTE || attack.get().role() == Role.COUNTER_RIPOSTE;
+        if (answer.reply() != Reply.RECEIVE && !afterOwn && !attack.get().drawn()) {
+            ledger.refuse(new Refusal.HoldUnderAttack());
+        }
+        return landed(next);
+    }
+
+    /** A touch has arrived: nothing is under way any more. */
+    private State landed(State state) {
+        return state.noAttackOn(moment.by()).forgetParryBy(moment.by());
+    }
+}

@@ -1,0 +1,26 @@
+package org.drillwright.phrase;
+
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Line;
+
+/**
+ * Blades that touch.
+ *
+ * @param leader the line, named from the leader's own body
+ * @param follower the same contact, named from the follower's own body
+ * @param holder who took it, changed it or pressed last; that one's line is closed
+ */
+public record Engagement(Line leader, Line follower, Optional<Side> holder) {
+
+    /** The contact's line, named from one side's own body. */
+    public Line lineOf(Side side) {
+        return side == Side.LEADER ? leader : follower;
+    }
+
+    static Engagement of(Side owner, Line ownLine, Line partnersLine, Optional<Side> holder) {
+        return owner == Side.LEADER
+                ? new Engagement(ownLine, partnersLine, holder)
+                : new Engagement(partnersLine, ownLine, holder);
+    }
+}

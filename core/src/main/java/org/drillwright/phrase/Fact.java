@@ -1,0 +1,50 @@
+package org.drillwright.phrase;
+
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A part of the state that is either known or not.
+ *
+ * @param value what is known
+ * @param since where it became unknown, in words; empty if it is known
+ */
+public record Fact<T>(Optional<T> value, String since) {
+
+    public static <T> Fact<T> of(T value) {
+        return new Fact<>(Optional.of(value), "");
+    }
+
+    public static <T> Fact<T> unknown(String since) {
+        return new Fact<>(Optional.empty(), since);
+    }
+
+    public boolean isKnown() {
+        return value.isPresent();
+    }
+
+    /** Whether it is known to be just this. */
+    public boolean is(T wanted) {
+        return value.isPresent() && value.get().equals(wanted);
+    }
+
+    /** Whether it is known to be something else. */
+    public boolean isNot(T wanted) {
+        return value.isPresent() && !value.get().equals(wanted);
+    }
+
+    public <R> Fact<R> map(Function<T, R> change) {
+        return new Fact<>(value.map(change), since);
+    }
+
+    /** Known only where the change gives something; else unknown since here. */
+    public <R> Fact<R> flatMap(Function<T, Optional<R>> change, String here) {
+        Optional<R> changed = value.flatMap(change);
+        return new Fact<>(changed, changed.isPresent() ? "" : since.isEmpty() ? here : since);
+    }
+
+    @Override
+    public String toString() {
+        return value.map(Object::toString).orElse("?");
+    }
+}

@@ -1,0 +1,8 @@
+package org.drillwright.phrase;
+
+/** How a person stands. */
+public enum Feet {
+    STANDING,
+    ON_GUARD,
+    LUNGED
+}

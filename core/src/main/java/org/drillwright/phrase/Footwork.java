@@ -1,0 +1,138 @@
+package org.drillwright.phrase;
+
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Measure;
+import org.drillwright.notation.Position;
+import org.drillwright.notation.Stance;
+
+/** Plays what the feet do, and the guard that is taken up with it. */
+final class Footwork {
+
+    private final Setting setting;
+    private final Moment moment;
+    private final Ledger ledger;
+
+    Footwork(Setting setting, Moment moment, Ledger ledger) {
+        this.setting = setting;
+        this.moment = moment;
+        this.ledger = ledger;
+    }
+
+    State step(State state, Action.Step step) {
+        Side by = moment.by();
+        boolean sabrePass = setting.isSabre() && step.foot() == Action.Foot.CROSS_FORWARD;
+        if (sabrePass) {
+            ledger.refuse(new Refusal.RearFootPasses());
+        }
+        int shift = shift(step.foot()) * step.times();
+        boolean half = step.foot() == Action.Foot.HALF_ADVANCE || step.foot() == Action.Foot.HALF_RETREAT;
+        State from = state;
+        if (shift != 0 && state.of(by).isLunged()) {
+            ledger.refuse(new Refusal.NotRecovered(shift < 0 ? "goes forward" : "goes back"));
+            from = state.with(by, state.of(by).withFeet(Fact.of(Feet.ON_GUARD))).with(Range.UNKNOWN);
+        }
+        if (step.foot() == Action.Foot.GAIN) {
+            return from.with(by, from.of(by).withGain());
+        }
+        return from.with(half ? Range.UNKNOWN : from.measure().shift(shift));
+    }
+
+    private static int shift(Action.Foot foot) {
+        return switch (foot) {
+            case ADVANCE, JUMP_FORWARD, CROSS_FORWARD -> -1;
+            case RETREAT, JUMP_BACK, CROSS_BACK -> 1;
+            case HALF_ADVANCE, HALF_RETREAT, GAIN, APPEL -> 0;
+        };
+    }
+
+    /** The lunge's own feet: a foot action nearer, two after the rear foot was brought up. */
+    State lunge(State state, Action.Depth depth) {
+        Side by = moment.by();
+        Fencer fencer = state.of(by);
+        if (fencer.isLunged()) {
+            ledger.refuse(new Refusal.NotRecovered("lunges again"));
+            return state.with(Range.UNKNOWN);
+        }
+        if (moment.othersLunge()) {
+            ledger.refuse(new Refusal.BothLunge());
+        }
+        if (setting.isSabre() && depth == Action.Depth.FLECHE) {
+            ledger.refuse(new Refusal.RearFootPasses());
+        }
+        Range after = depth == Action.Depth.FULL ? state.measure().shift(fencer.gained() ? -2 : -1) : Range.UNKNOWN;
+        Fact<Feet> feet = depth == Action.Depth.FLECHE ? Fact.of(Feet.ON_GUARD) : Fact.of(Feet.LUNGED);
+        return state.with(by, fencer.withFeet(feet)).with(after);
+    }
+
+    State recover(State state, Action.Recover recover) {
+        return toGuard(comeUp(state, recover.way()), recover.stance());
+    }
+
+    State onGuard(State state, Stance stance) {
+        return toGuard(comeUp(state, Action.Way.BACK), stance);
+    }
+
+    private State comeUp(State state, Action.Way way) {
+        Side by = moment.by();
+        Fencer fencer = state.of(by);
+        Range after = state.measure();
+        if (fencer.isLunged() && way == Action.Way.BACK) {
+            after = after.shift(1);
+        } else if (!fencer.feet().isKnown()) {
+            after = Range.UNKNOWN;
+        }
+        return state.with(by, fencer.withFeet(Fact.of(Feet.ON_GUARD))).with(after);
+    }
+
+    /** On guard, arm bent, in the guard named, else in the guard of the start. */
+    private State toGuard(State state, Stance stance) {
+        Side by = moment.by();
+        Fact<Position> guard = stance.guard()
+                .or(() -> setting.guardOf(by))
+                .map(Fact::of)
+                .orElseGet(() -> Fact.unknown(moment.where()));
+        State next = state.with(by, state.of(by).guarding(guard))
+                .noAttackOn(moment.other())
+                .forgetParryBy(by);
+        return contact(next, state, stance, guard);
+    }
+
+    private State contact(State next, State before, Stance stance, Fact<Position> guard) {
+        if (stance.engaged().isPresent()) {
+            Optional<Position> position = stance.engagement().or(guard::value);
+            return stance.engaged().get() ? engaged(next, position) : next.apart();
+        }
+        Optional<Engagement> touching = before.engagement().value().flatMap(blades -> blades);
+        boolean keeps = setting.engagedAtStart()
+                && touching.isPresent()
+                && !before.of(moment.by()).isLunged()
+                && guard.value().flatMap(setting::lineOf).equals(touching.map(one -> one.lineOf(moment.by())));
+        if (keeps) {
+            return next.withEngagement(before.engagement());
+        }
+        if (before.engagement().is(Optional.empty()) || !setting.engagedAtStart()) {
+            return next.apart();
+        }
+        return next.withEngagement(Fact.unknown(moment.where()));
+    }
+
+    private State engaged(State state, Optional<Position> position) {
+        return position.flatMap(one -> setting.contact(moment.by(), one, Optional.empty()))
+                .map(state::engaged)
+                .orElseGet(() -> state.withEngagement(Fact.unknown(moment.where())));
+    }
+
+    State withdraw(State state) {
+        Fencer fencer = state.of(moment.by());
+        return state.with(moment.by(), fencer.withFeet(Fact.of(Feet.ON_GUARD)))
+                .with(Range.of(Measure.OUT))
+                .apart();
+    }
+
+    State stand(State state) {
+        Fencer fencer = state.of(moment.by()).open(moment.where());
+        return state.with(moment.by(), fencer.withFeet(Fact.of(Feet.STANDING))).apart();
+    }
+}

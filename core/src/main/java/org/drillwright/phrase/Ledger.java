@@ -1,0 +1,25 @@
+package org.drillwright.phrase;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is refused and what is asked while one move is played. */
+final class Ledger {
+
+    private final List<Refusal> refusals = new ArrayList<>();
+    private final List<Question> asked = new ArrayList<>();
+
+    void refuse(Refusal refusal) {
+        refusals.add(refusal);
+    }
+
+    /** Notes that a rule needs to know something; answers whether it is known. */
+    boolean asks(String part, boolean known, String since) {
+        asked.add(new Question(part, known, known ? "" : since));
+        return known;
+    }
+
+    Outcome outcome(State next) {
+        return new Outcome(next, refusals, asked);
+    }
+}

@@ -1,0 +1,106 @@
+package org.drillwright.phrase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Aim;
+import org.drillwright.notation.Clause;
+import org.drillwright.source.Span;
+
+/**
+ * What one side does at one moment: a single action, or an attack whose arm, feet and lunge belong together.
+ *
+ * @param parts its clauses in the order in which they are played
+ */
+public record Move(Side by, List<Clause> parts) {
+
+    public Move {
+        parts = List.copyOf(parts);
+    }
+
+    /** The words of the move, within the turn. */
+    public Span span() {
+        Span span = parts.get(0).span();
+        for (Clause part : parts) {
+            span = span.to(part.span());
+        }
+        return span;
+    }
+
+    /** The action that the move is known by. */
+    public Action action() {
+        return strike().<Action>map(strike -> strike)
+                .or(() -> lunge())
+                .orElseGet(() -> parts.get(0).action());
+    }
+
+    /** The stroke, with what the lunge's words add to its aim. */
+    Optional<Action.Strike> strike() {
+        Optional<Action.Strike> strike = Optional.empty();
+        for (Clause part : parts) {
+            if (part.action() instanceof Action.Strike next) {
+                strike = Optional.of(strike.map(first -> together(first, next)).orElse(next));
+            }
+        }
+        return strike.map(
+                found -> lunge().map(lunge -> aimed(found, lunge.aim())).orElse(found));
+    }
+
+    Optional<Action.Lunge> lunge() {
+        return parts.stream()
+                .map(Clause::action)
+                .filter(Action.Lunge.class::isInstance)
+                .map(Action.Lunge.class::cast)
+                .findFirst();
+    }
+
+    List<Action.Step> steps() {
+        List<Action.Step> steps = new ArrayList<>();
+        for (Clause part : parts) {
+            if (part.action() instanceof Action.Step step) {
+                steps.add(step);
+            }
+        }
+        return steps;
+    }
+
+    /** Whether a point or an edge goes towards someone, or a lunge carries one. */
+    boolean isAssault() {
+        return strike().isPresent() || lunge().isPresent();
+    }
+
+    /** An extension and the touch it leads to are one stroke. */
+    private static Action.Strike together(Action.Strike first, Action.Strike next) {
+        boolean extendsFirst = first.role() == Action.Role.EXTENSION;
+        Action.Strike main = extendsFirst ? next : first;
+        Action.Strike other = extendsFirst ? first : next;
+        return new Action.Strike(
+                main.role(),
+                main.path() == Action.Path.UNSTATED ? other.path() : main.path(),
+                completed(main.aim(), other.aim()),
+                main.cut() || other.cut(),
+                main.feint(),
+                main.falseAttack(),
+                main.opposition() || other.opposition());
+    }
+
+    private static Action.Strike aimed(Action.Strike strike, Aim more) {
+        return new Action.Strike(
+                strike.role(),
+                strike.path(),
+                completed(strike.aim(), more),
+                strike.cut(),
+                strike.feint(),
+                strike.falseAttack(),
+                strike.opposition());
+    }
+
+    private static Aim completed(Aim aim, Aim more) {
+        return new Aim(
+                aim.height().or(more::height),
+                aim.width().or(more::width),
+                aim.target().or(more::target));
+    }
+}

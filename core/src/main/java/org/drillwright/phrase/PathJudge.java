@@ -1,0 +1,122 @@
+package org.drillwright.phrase;
+
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Role;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
+
+/** Judges whether a stroke that is named for its way can go that way: a blade to pass, and the line it ends in. */
+final class PathJudge {
+
+    private final State state;
+    private final Setting setting;
+    private final Side by;
+    private final Action.Strike strike;
+    private final Ledger ledger;
+    private final Sighting sighting;
+
+    PathJudge(State state, Setting setting, Side by, Action.Strike strike, Ledger ledger) {
+        this.state = state;
+        this.setting = setting;
+        this.by = by;
+        this.strike = strike;
+        this.ledger = ledger;
+        this.sighting = new Sighting(state, setting, by, strike);
+    }
+
+    void judge() {
+        if (setting.isSabre()) {
+            return;
+        }
+        switch (strike.path()) {
+            case DISENGAGE, CUT_OVER -> {
+                judgeBlade();
+                judgeEnd();
+            }
+            case COUNTER_DISENGAGE -> judgeCounter();
+            case ONE_TWO, DOUBLE -> judgeEnd();
+            case DIRECT -> judgeStraight();
+            case GLIDE, DECEIVE, UNSTATED -> {}
+        }
+    }
+
+    /** A disengage presupposes a blade to leave (L'Abbat XII). */
+    private void judgeBlade() {
+        Fact<Line> from = sighting.from();
+        Fencer partner = state.of(by.other());
+        boolean before = from.value()
+                .flatMap(line -> partner.hand().value().map(hand -> standsBefore(line, hand)))
+                .orElse(false);
+        boolean there = before || partner.reaching() || partner.extended().is(true);
+        boolean apart = state.engagement().is(Optional.empty());
+        boolean decides = there
+                || (state.engagement().isKnown() && !apart)
+                || (from.isKnown() && partner.hand().isKnown() && apart);
+        if (ledger.asks("contact", decides, state.engagement().since()) && apart && !there) {
+            ledger.refuse(new Refusal.NoBladeToPass(strike.path(), from.value().orElse(Line.HIGH_INSIDE)));
+        }
+    }
+
+    private boolean standsBefore(Line line, Position hand) {
+        ParryTable.Row row = setting.parries().row(hand);
+        return row.lines().contains(line) || !row.firm();
+    }
+
+    /** It ends on the other side of the blade, or on the same side where the path comes round again. */
+    private void judgeEnd() {
+        Optional<Line> from = sighting.from().value();
+        Optional<Line> expected = sighting.expected().value();
+        Optional<Line> named = sighting.line().value();
+        if (from.isEmpty() || expected.isEmpty() || named.isEmpty()) {
+            return;
+        }
+        boolean contactKnown =
+                state.engagement().isKnown() || state.of(by).extended().is(true);
+        boolean roundAgain = strike.path() == Action.Path.DISENGAGE
+                && state.parried()
+                        .value()
+                        .flatMap(known -> known)
+                        .filter(one -> one.feint() && one.circular())
+                        .isPresent();
+        if (contactKnown && !roundAgain && !Mirror.sameSide(expected.get(), named.get())) {
+            ledger.refuse(new Refusal.EndsElsewhere(strike.path(), from.get(), expected.get(), named.get()));
+        }
+    }
+
+    private void judgeCounter() {
+        Optional<State.Change> change = state.changed().filter(one -> one.by() != by);
+        if (change.isEmpty()) {
+            boolean sure =
+                    state.of(by.other()).hand().isKnown() && state.engagement().isKnown();
+            if (ledger.asks("contact", sure, state.engagement().since())) {
+                ledger.refuse(new Refusal.NothingToCounter());
+            }
+            return;
+        }
+        Optional<Line> expected = sighting.expected().value();
+        Optional<Line> named = sighting.line().value();
+        if (expected.isPresent() && named.isPresent() && !expected.equals(named)) {
+            ledger.refuse(new Refusal.EndsElsewhere(
+                    strike.path(), Mirror.otherSide(expected.get()), expected.get(), named.get()));
+        }
+    }
+
+    /** A straight riposte does not pass the blade it has just parried. */
+    private void judgeStraight() {
+        boolean riposte = strike.role() == Role.RIPOSTE || strike.role() == Role.COUNTER_RIPOSTE;
+        Optional<Parried> parry =
+                state.parried().value().flatMap(known -> known).filter(one -> one.by() == by);
+        boolean met = state.engagement().value().flatMap(blades -> blades).isPresent();
+        Optional<Line> expected = sighting.expected().value();
+        Optional<Line> named = sighting.line().value();
+        if (!riposte || parry.isEmpty() || !met || expected.isEmpty() || named.isEmpty()) {
+            return;
+        }
+        boolean passes = Mirror.sameHeight(expected.get(), named.get()) && !expected.equals(named);
+        if (passes && parry.get().position().isPresent()) {
+            ledger.refuse(new Refusal.NotStraight(parry.get().position().get(), expected.get(), named.get()));
+        }
+    }
+}

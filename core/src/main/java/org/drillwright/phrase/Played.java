@@ -1,0 +1,16 @@
+package org.drillwright.phrase;
+
+import java.util.List;
+
+/**
+ * A move as it was played.
+ *
+ * @param asked what the rules had to know for it
+ */
+public record Played(Move move, State before, State after, List<Refusal> refusals, List<Question> asked) {
+
+    public Played {
+        refusals = List.copyOf(refusals);
+        asked = List.copyOf(asked);
+    }
+}

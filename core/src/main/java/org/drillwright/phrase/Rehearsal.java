@@ -1,0 +1,117 @@
+package org.drillwright.phrase;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
+import org.drillwright.notation.Utterance;
+
+/** Plays a whole drill: opening, start, count after count, closing. */
+public final class Rehearsal {
+
+    /**
+     * The words of a drill as they were read.
+     *
+     * @param counts for each count what each side does
+     */
+    public record Words(Utterance opening, Utterance start, List<Map<Side, Utterance>> counts, Utterance closing) {
+
+        public Words {
+            counts = List.copyOf(counts);
+        }
+    }
+
+    private final Setting setting;
+    private final Words words;
+
+    private Rehearsal(Setting setting, Words words) {
+        this.setting = setting;
+        this.words = words;
+    }
+
+    /** Plays a drill; never throws, whatever it holds. */
+    public static Replay play(Setting setting, Words words) {
+        return new Rehearsal(setting, words).play();
+    }
+
+    private Replay play() {
+        List<Played> opening = new ArrayList<>();
+        State opened = together(State.atAttention(), words.opening(), "the opening", opening);
+        State start = new StartState(setting, words.start()).from(opened);
+        List<Count> counts = new ArrayList<>();
+        State state = start;
+        for (int at = 0; at < words.counts().size(); at++) {
+            Count count = count(state, words.counts().get(at), "count " + (at + 1));
+            counts.add(count);
+            state = count.end();
+        }
+        List<Played> closing = new ArrayList<>();
+        together(state, words.closing(), "the closing", closing);
+        return new Replay(setting, opening, opened, start, counts, closing);
+    }
+
+    /** Words that concern both unless they name one. */
+    private State together(State from, Utterance utterance, String where, List<Played> played) {
+        State state = from;
+        for (Clause clause : utterance.clauses()) {
+            for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
+                Move move = new Move(side, List.of(clause));
+                Outcome outcome = Play.play(state, move, setting, new Moment(side, where, false));
+                State next =
+                        clause.action() instanceof Action.Unread ? masksUnknown(outcome.next(), where) : outcome.next();
+                played.add(new Played(move, state, next, outcome.refusals(), outcome.asked()));
+                state = next;
+            }
+        }
+        return state;
+    }
+
+    private static State masksUnknown(State state, String where) {
+        State next = state;
+        for (Side side : Side.values()) {
+            next = next.with(side, next.of(side).withMask(Fact.unknown(where)));
+        }
+        return next;
+    }
+
+    private Count count(State begin, Map<Side, Utterance> turns, String where) {
+        CountOrder order = new CountOrder(begin, moves(turns, Side.LEADER), moves(turns, Side.FOLLOWER));
+        List<Played> played = new ArrayList<>();
+        Set<Side> lunged = EnumSet.noneOf(Side.class);
+        State state = begin;
+        for (Optional<Move> next = order.next(state); next.isPresent(); next = order.next(state)) {
+            Move move = next.get();
+            Side by = move.by();
+            boolean othersLunge =
+                    lunged.contains(by.other()) && state.of(by.other()).isLunged();
+            Outcome outcome = Play.play(state, move, setting, new Moment(by, where, othersLunge));
+            played.add(new Played(move, state, outcome.next(), outcome.refusals(), outcome.asked()));
+            state = outcome.next();
+            if (move.lunge().isPresent()) {
+                lunged.add(by);
+            }
+        }
+        return endOf(begin, played, state, turns);
+    }
+
+    private static List<Move> moves(Map<Side, Utterance> turns, Side side) {
+        return TurnMoves.of(side, turns.getOrDefault(side, Utterance.NOTHING).clauses());
+    }
+
+    private static Count endOf(State begin, List<Played> played, State last, Map<Side, Utterance> turns) {
+        Map<Side, Refusal> unmet = new EnumMap<>(Side.class);
+        State state = last;
+        for (Side side : Side.values()) {
+            AttackEnd end = AttackEnd.of(begin, state, side, played, turns);
+            end.refusal().ifPresent(refusal -> unmet.put(side, refusal));
+            state = end.after();
+        }
+        return new Count(begin, played, state, unmet);
+    }
+}

@@ -1,0 +1,177 @@
+package org.drillwright.phrase;
+
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.model.Weapon;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Path;
+import org.drillwright.notation.Action.Role;
+import org.drillwright.notation.Aim;
+import org.drillwright.notation.Height;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Target;
+import org.drillwright.notation.Width;
+
+/** Tells into which line of the partner a stroke goes: from its words, its path, and where the point stands. */
+final class Sighting {
+
+    private final State state;
+    private final Setting setting;
+    private final Side by;
+    private final Action.Strike strike;
+
+    Sighting(State state, Setting setting, Side by, Action.Strike strike) {
+        this.state = state;
+        this.setting = setting;
+        this.by = by;
+        this.strike = strike;
+    }
+
+    /** The line it arrives in. */
+    Fact<Line> line() {
+        Aim aim = strike.aim();
+        Optional<Line> said = setting.isSabre() ? sabreLine(aim) : thrustLine(aim);
+        if (said.isPresent()) {
+            return Fact.of(said.get());
+        }
+        Fact<Line> expected = expected();
+        return agrees(expected, aim) ? expected : Fact.unknown("these words");
+    }
+
+    private boolean agrees(Fact<Line> expected, Aim aim) {
+        if (expected.value().isEmpty()) {
+            return true;
+        }
+        Line line = expected.value().get();
+        Optional<Height> height = height(aim);
+        Optional<Width> width = width(aim);
+        return (height.isEmpty() || height.equals(line.height())) && (width.isEmpty() || width.equals(line.width()));
+    }
+
+    /** The line that the words name. */
+    private Optional<Line> thrustLine(Aim aim) {
+        Optional<Height> height = height(aim);
+        Optional<Width> width = width(aim);
+        return height.flatMap(high -> width.map(wide -> Line.of(high, wide)));
+    }
+
+    private Optional<Height> height(Aim aim) {
+        return aim.height().or(() -> aim.target().flatMap(this::heightOf));
+    }
+
+    private Optional<Width> width(Aim aim) {
+        return aim.width().or(() -> aim.target().flatMap(this::widthOf));
+    }
+
+    /** From the parts of the body: common practice, no source; the flank's line after L'Abbat IX. */
+    private Optional<Height> heightOf(Target target) {
+        return switch (target) {
+            case HEAD, CHEST, SHOULDER, INSIDE_CHEEK, OUTSIDE_CHEEK -> Optional.of(Height.HIGH);
+            case FLANK, BELLY, THIGH, KNEE, LEG, FOOT -> Optional.of(Height.LOW);
+            case BACK, BODY, HAND, WRIST, FOREARM, ELBOW, MARK -> Optional.empty();
+        };
+    }
+
+    private Optional<Width> widthOf(Target target) {
+        return switch (target) {
+            case INSIDE_CHEEK -> Optional.of(Width.INSIDE);
+            case OUTSIDE_CHEEK, FLANK, SHOULDER -> Optional.of(Width.OUTSIDE);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Line> sabreLine(Aim aim) {
+        Optional<Line> byTarget = aim.target().flatMap(Sighting::sabreLine);
+        Optional<Line> byWidth = aim.width().map(width -> width == Width.INSIDE ? Line.INSIDE : Line.OUTSIDE);
+        return byTarget.or(() -> byWidth);
+    }
+
+    private static Optional<Line> sabreLine(Target target) {
+        return switch (target) {
+            case HEAD -> Optional.of(Line.HEAD);
+            case INSIDE_CHEEK, CHEST, BELLY -> Optional.of(Line.INSIDE);
+            case OUTSIDE_CHEEK, FLANK, SHOULDER, BACK -> Optional.of(Line.OUTSIDE);
+            case HAND, WRIST, FOREARM, ELBOW -> Optional.of(Line.ARM);
+            case BODY, THIGH, KNEE, LEG, FOOT, MARK -> Optional.empty();
+        };
+    }
+
+    /** The line that the path leads to, from where the point stands now. */
+    Fact<Line> expected() {
+        if (setting.isSabre()) {
+            return strike.path() == Path.DIRECT && strike.aim().isStated() ? Fact.unknown("these words") : threatened();
+        }
+        boolean riposte = strike.role() == Role.RIPOSTE || strike.role() == Role.COUNTER_RIPOSTE;
+        return switch (strike.path()) {
+            case DISENGAGE, CUT_OVER -> from().map(Mirror::otherSide);
+            case COUNTER_DISENGAGE -> left();
+            case ONE_TWO -> isExtended() ? from().map(Mirror::otherSide) : from();
+            case DOUBLE -> isExtended() ? from() : from().map(Mirror::otherSide);
+            case GLIDE -> contact();
+            case DIRECT -> riposte ? straightRiposte() : from();
+            case DECEIVE -> Fact.unknown("these words");
+            case UNSTATED -> riposte ? straightRiposte() : threatened();
+        };
+    }
+
+    private boolean isExtended() {
+        return state.of(by).extended().is(true)
+                && state.of(by).point().value().flatMap(line -> line).isPresent();
+    }
+
+    /** The line that the point already threatens. */
+    private Fact<Line> threatened() {
+        return state.of(by).point().flatMap(line -> line, "these words");
+    }
+
+    /** The line of the partner before which the point stands: threatened, in contact, or before one's own guard. */
+    Fact<Line> from() {
+        if (isExtended()) {
+            return threatened();
+        }
+        if (state.engagement().value().isEmpty()) {
+            return Fact.unknown(state.engagement().since());
+        }
+        if (state.engagement().value().get().isPresent()) {
+            return contact();
+        }
+        return state.of(by).hand().flatMap(position -> setting.lineOf(position).map(setting::across), "the guard");
+    }
+
+    private Fact<Line> contact() {
+        return state.engagement().flatMap(blades -> blades.map(one -> one.lineOf(by.other())), "the blades");
+    }
+
+    private Fact<Line> left() {
+        return state.changed()
+                .filter(change -> change.by() != by)
+                .map(change -> change.left().flatMap(blades -> blades.map(one -> one.lineOf(by.other())), "the blades"))
+                .orElseGet(() -> Fact.unknown("the blades"));
+    }
+
+    /** A straight riposte stays in the line of the parry (Technical Rules t.11.1), seen from the other body. */
+    private Fact<Line> straightRiposte() {
+        return state.parried()
+                .flatMap(
+                        parry -> parry.filter(one -> one.by() == by)
+                                .flatMap(Parried::position)
+                                .flatMap(setting::lineOf)
+                                .map(setting::across),
+                        "the parry");
+    }
+
+    /** A target that the weapon's rules leave out (t.77, t.97). */
+    Optional<Target> offTarget() {
+        return strike.aim().target().filter(target -> switch (setting.weapon()) {
+            case SABRE -> target.isBelowTheHip();
+            case FOIL -> target.isBelowTheHip() || target.isOfTheArm() || target == Target.HEAD;
+            case EPEE, NONE -> false;
+        });
+    }
+
+    /** The greatest measure from which it arrives: hand and forearm are one foot action nearer at épée. */
+    int reach() {
+        boolean arm = strike.aim().target().map(Target::isOfTheArm).orElse(false);
+        return arm && setting.weapon() == Weapon.EPEE ? 1 : 0;
+    }
+}

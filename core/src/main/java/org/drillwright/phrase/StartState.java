@@ -1,0 +1,89 @@
+package org.drillwright.phrase;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
+import org.drillwright.notation.Measure;
+import org.drillwright.notation.Position;
+import org.drillwright.notation.Stance;
+import org.drillwright.notation.Utterance;
+
+/** The state in which the first count begins: what the opening leads to, with the measure and the contact of start. */
+final class StartState {
+
+    private static final String WHERE = "the start";
+
+    private final Setting setting;
+    private final Utterance words;
+
+    StartState(Setting setting, Utterance words) {
+        this.setting = setting;
+        this.words = words;
+    }
+
+    State from(State opened) {
+        State state = opened.with(Range.UNKNOWN).withEngagement(Fact.unknown(WHERE));
+        for (Side side : Side.values()) {
+            state = state.with(side, placed(state.of(side), side));
+        }
+        for (Clause clause : words.clauses()) {
+            state = stated(state, clause);
+        }
+        return state;
+    }
+
+    private Fencer placed(Fencer fencer, Side side) {
+        Optional<Position> guard = setting.guardOf(side);
+        boolean guards = guard.isPresent()
+                || words.clauses().stream().anyMatch(clause -> clause.action() instanceof Action.OnGuard);
+        if (!guards) {
+            return fencer;
+        }
+        Fact<Position> hand = guard.map(Fact::of).orElse(fencer.hand());
+        return fencer.guarding(hand).withFeet(Fact.of(Feet.ON_GUARD));
+    }
+
+    private State stated(State state, Clause clause) {
+        if (clause.action() instanceof Action.State stated) {
+            State next = stated.measure().map(Range::of).map(state::with).orElse(state);
+            return contact(next, stated.stance(), clause.subject());
+        }
+        if (clause.action() instanceof Action.Withdraw) {
+            return state.with(Range.of(Measure.OUT)).apart();
+        }
+        return stance(clause.action())
+                .map(stance -> contact(state, stance, clause.subject()))
+                .orElse(state);
+    }
+
+    static Optional<Stance> stance(Action action) {
+        if (action instanceof Action.OnGuard onGuard) {
+            return Optional.of(onGuard.stance());
+        }
+        if (action instanceof Action.Answer answer) {
+            return Optional.of(answer.stance());
+        }
+        return action instanceof Action.State stated ? Optional.of(stated.stance()) : Optional.empty();
+    }
+
+    private State contact(State state, Stance stance, Optional<Side> subject) {
+        if (stance.engaged().isEmpty()) {
+            return state;
+        }
+        if (!stance.engaged().get()) {
+            return state.apart();
+        }
+        Side owner = subject.orElse(Side.LEADER);
+        return stance.engagement()
+                .or(() -> setting.guardOf(owner))
+                .flatMap(position -> setting.contact(owner, position, Optional.empty()))
+                .map(state::engaged)
+                .orElseGet(() -> state.withEngagement(Fact.unknown(WHERE)));
+    }
+
+    static List<Side> sides(Clause clause) {
+        return clause.subject().map(List::of).orElse(List.of(Side.values()));
+    }
+}

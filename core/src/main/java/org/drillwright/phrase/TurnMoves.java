@@ -1,0 +1,166 @@
+package org.drillwright.phrase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
+
+/** Groups a turn's clauses into moves. */
+final class TurnMoves {
+
+    private final Side by;
+    private final List<Clause> clauses;
+    private final List<Move> moves = new ArrayList<>();
+
+    private TurnMoves(Side by, List<Clause> clauses) {
+        this.by = by;
+        this.clauses = clauses;
+    }
+
+    static List<Move> of(Side by, List<Clause> turn) {
+        return new TurnMoves(by, withBinds(withoutIdleHolds(lungedParries(turn)))).group();
+    }
+
+    /** To hold the lunge and take the touch is to take the touch. */
+    private static List<Clause> withoutIdleHolds(List<Clause> turn) {
+        boolean answers = turn.stream().anyMatch(clause -> !isHold(clause) && !isIdle(clause));
+        List<Clause> kept = turn.stream()
+                .filter(clause -> !(answers && isHold(clause) && !statesGuard(clause)))
+                .toList();
+        return kept.isEmpty() ? turn : kept;
+    }
+
+    /** A bind or a press with an aim of its own, and no stroke named, carries the point along the blade. */
+    private static List<Clause> withBinds(List<Clause> turn) {
+        boolean strikes = turn.stream().anyMatch(clause -> clause.action() instanceof Action.Strike);
+        List<Clause> clauses = new ArrayList<>();
+        for (Clause clause : turn) {
+            clauses.add(clause);
+            if (!strikes && clause.action() instanceof Action.OnBlade onBlade && carriesPoint(onBlade)) {
+                Action stroke = new Action.Strike(
+                        Action.Role.ATTACK,
+                        Action.Path.UNSTATED,
+                        onBlade.aim(),
+                        false,
+                        false,
+                        false,
+                        onBlade.contact() != Action.Contact.BEAT);
+                clauses.add(new Clause(stroke, clause.subject(), clause.span(), Clause.Join.WITH));
+            }
+        }
+        return clauses;
+    }
+
+    private static boolean carriesPoint(Action.OnBlade onBlade) {
+        return onBlade.aim().isStated()
+                && switch (onBlade.contact()) {
+                    case BEAT, PRESS, FROISSEMENT, BIND, CROISE, ENVELOP -> true;
+                    case ENGAGE, CHANGE_ENGAGEMENT, ABSENCE, PRESS_BACK -> false;
+                };
+    }
+
+    /** Who stays in the lunge and parries, parries in the lunge. */
+    private static List<Clause> lungedParries(List<Clause> turn) {
+        if (turn.stream().noneMatch(TurnMoves::isHold)) {
+            return turn;
+        }
+        return turn.stream()
+                .map(clause -> new Clause(inTheLunge(clause.action()), clause.subject(), clause.span(), clause.join()))
+                .toList();
+    }
+
+    private static Action inTheLunge(Action action) {
+        if (action instanceof Action.Parry parry) {
+            return new Action.Parry(parry.position(), parry.kind(), parry.aim(), true);
+        }
+        return action instanceof Action.Place place ? new Action.Place(place.position(), true) : action;
+    }
+
+    private static boolean isHold(Clause clause) {
+        return clause.action() instanceof Action.Answer answer
+                && (answer.reply() == Action.Reply.HOLD || answer.reply() == Action.Reply.WAIT);
+    }
+
+    private static boolean isIdle(Clause clause) {
+        return clause.action() instanceof Action.Aside || clause.action() instanceof Action.State;
+    }
+
+    private static boolean statesGuard(Clause clause) {
+        return clause.action() instanceof Action.Answer answer
+                && answer.stance().isStated();
+    }
+
+    private List<Move> group() {
+        int at = 0;
+        while (at < clauses.size()) {
+            int end = assaultEnd(at);
+            List<Clause> parts = clauses.subList(at, end);
+            if (end > at + 1) {
+                moves.add(new Move(by, parts));
+            } else {
+                moves.add(new Move(by, List.of(clauses.get(at))));
+            }
+            at = end;
+        }
+        return moves;
+    }
+
+    /** Where the attack that begins here ends; behind this clause if it is no attack, or a bare one. */
+    private int assaultEnd(int from) {
+        boolean stroke = false;
+        boolean lunge = false;
+        Optional<Action.Strike> first = Optional.empty();
+        int end = from;
+        for (int at = from; at < clauses.size(); at++) {
+            Action action = clauses.get(at).action();
+            if (action instanceof Action.Strike strike) {
+                if (stroke && !continues(first, strike, lunge)) {
+                    break;
+                }
+                stroke = true;
+                first = first.or(() -> Optional.of(strike));
+                end = at + 1;
+            } else if (action instanceof Action.Lunge) {
+                if (lunge || isFeint(first)) {
+                    break;
+                }
+                lunge = true;
+                end = at + 1;
+            } else if (!isForward(action)) {
+                break;
+            }
+        }
+        return Math.max(end, from + 1);
+    }
+
+    private static boolean isFeint(Optional<Action.Strike> strike) {
+        return strike.map(Action.Strike::feint).orElse(false);
+    }
+
+    /** An extension leads to a touch in its own line. */
+    private static boolean continues(Optional<Action.Strike> first, Action.Strike next, boolean lunged) {
+        boolean bare = first.filter(strike -> strike.role() == Action.Role.EXTENSION && !strike.feint())
+                .isPresent();
+        boolean same = next.path() == Action.Path.DIRECT || next.path() == Action.Path.UNSTATED;
+        boolean unsaid = first.filter(strike -> strike.path() == Action.Path.UNSTATED
+                                && !strike.aim().isStated()
+                                && !strike.feint())
+                        .isPresent()
+                && next.role() == Action.Role.ATTACK
+                && !next.feint();
+        return unsaid
+                || (bare && same && !next.feint())
+                || (next.role() == Action.Role.EXTENSION && !lunged && !isFeint(first));
+    }
+
+    private static boolean isForward(Action action) {
+        return action instanceof Action.Step step
+                && (step.foot() == Action.Foot.ADVANCE
+                        || step.foot() == Action.Foot.JUMP_FORWARD
+                        || step.foot() == Action.Foot.CROSS_FORWARD
+                        || step.foot() == Action.Foot.APPEL
+                        || step.foot() == Action.Foot.GAIN);
+    }
+}

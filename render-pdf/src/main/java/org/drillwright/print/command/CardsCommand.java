@@ -1,0 +1,118 @@
+package org.drillwright.print.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.School;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Locations;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.folder.Selection;
+import org.drillwright.print.command.printing.CardRun;
+import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.printing.Picking;
+import org.drillwright.print.command.printing.Picks;
+import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.report.TextReport;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints cards. */
+@Command(
+        name = "cards",
+        header = "Prints drills as cards into one PDF.",
+        description = {
+            "Without a set and without drills every drill of the school is printed: set after set in teaching order,"
+                    + " then the drills that are in no set. A drill that is in several sets is printed once.%n",
+            "If a drill has errors, nothing is printed and the errors are shown; --draft prints it all the same, with"
+                    + " DRAFT across the card.%n"
+        },
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+final class CardsCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(
+            paramLabel = "PATH",
+            arity = "0..*",
+            description = "Drills by file or by id, or folders of drills; printed in that order.")
+    List<String> paths = new ArrayList<>();
+
+    @Option(
+            names = "--set",
+            paramLabel = "NAME",
+            description = "The drills of a set of school.yaml, or of a level. May be given several times.")
+    List<String> sets = new ArrayList<>();
+
+    @Option(
+            names = "--card",
+            paramLabel = "SIZE",
+            description = "The card's size: a6, a5 or 4x6 (inches). Normally what school.yaml says, or a6.")
+    Optional<CardSize> card = Optional.empty();
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "SIZE",
+            description = "The paper: a4 or letter, with as many cards on it as fit at true size; or card, one card to"
+                    + " a page. Normally what school.yaml says, or a4.")
+    Optional<Paper> sheet = Optional.empty();
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            defaultValue = "cards.pdf",
+            description = "The file to write. Normally cards.pdf, where you are. A PDF of that name is replaced.")
+    String out = "cards.pdf";
+
+    @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
+    boolean draft;
+
+    CardsCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        if (!sets.isEmpty() && !paths.isEmpty()) {
+            throw new CannotRun("Name a set or drills, not both.");
+        }
+        OutputFile file = new OutputFile(target());
+        file.mustBeFree();
+        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, paths));
+        if (Schools.isUnjudged(folder)) {
+            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
+            run.out().println("Nothing was printed: mend the settings of the school first.");
+            return Exit.MATERIAL;
+        }
+        School settings = folder.school();
+        CardRun printing = new CardRun(
+                run, settings, card.orElse(settings.card()), sheet.orElse(Paper.of(settings.sheet())), draft);
+        return printing.print(picks(folder), file, out) ? Exit.DONE : Exit.MATERIAL;
+    }
+
+    private Picks picks(SchoolFolder folder) {
+        Picking picking = new Picking(folder);
+        if (!sets.isEmpty()) {
+            return picking.sets(sets);
+        }
+        Selection selection = Selection.of(folder, run, paths);
+        return selection.whole() ? picking.whole() : picking.these(selection.entries());
+    }
+
+    private Path target() {
+        return Locations.path(run.here(), out)
+                .filter(path -> path.getFileName() != null)
+                .orElseThrow(() -> new CannotRun("'" + out + "' cannot be the name of a file."));
+    }
+}

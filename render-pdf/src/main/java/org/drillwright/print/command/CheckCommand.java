@@ -1,0 +1,98 @@
+package org.drillwright.print.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.folder.Selection;
+import org.drillwright.report.JsonReport;
+import org.drillwright.report.LineReport;
+import org.drillwright.report.Tally;
+import org.drillwright.report.TextReport;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Severity;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Reads and judges drills. */
+@Command(
+        name = "check",
+        header = "Reads drills and says what is wrong with them.",
+        description = "Each finding names the file, the line and the column, shows the very words, and says why it"
+                + " matters or how to mend it. Notes never change the exit code.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+final class CheckCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(
+            paramLabel = "PATH",
+            arity = "0..*",
+            description = "Drills by file or by id, or folders of drills. Without any: the whole school.")
+    List<String> paths = new ArrayList<>();
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text for people, line for editors (one line each), json for programs. Normally text.")
+    ReportFormat format = ReportFormat.TEXT;
+
+    @Option(names = "--strict", description = "Warnings fail the check, too.")
+    boolean strict;
+
+    @Option(names = "--rules", description = "Shows every rule, why it is there, and examples; checks nothing.")
+    boolean rules;
+
+    CheckCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        if (rules) {
+            run.out().print(RulesPage.text(run.paint()));
+            return Exit.DONE;
+        }
+        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, paths));
+        Selection selection = Selection.of(folder, run, paths);
+        List<Finding> findings = findings(folder, selection);
+        Tally tally = Tally.of(selection.entries().size(), findings);
+        report(folder, findings, tally);
+        return tally.errors() > 0 || (strict && tally.warnings() > 0) ? Exit.MATERIAL : Exit.DONE;
+    }
+
+    /** Settings that cannot be read concern every drill; what else is wrong with the folder concerns the whole. */
+    private static List<Finding> findings(SchoolFolder folder, Selection selection) {
+        List<Finding> findings = new ArrayList<>();
+        if (selection.whole() || Schools.isUnjudged(folder)) {
+            findings.addAll(folder.folderFindings());
+        }
+        selection.entries().forEach(entry -> findings.addAll(entry.findings()));
+        return findings;
+    }
+
+    private void report(SchoolFolder folder, List<Finding> findings, Tally tally) {
+        switch (format) {
+            case TEXT -> {
+                run.out().print(TextReport.of(findings, run.paint()));
+                run.out().println(tally.sentence() + "." + verdict(tally));
+            }
+            case LINE -> run.out().print(LineReport.of(FromHere.named(findings, folder.root(), run.here())));
+            case JSON -> run.out().print(JsonReport.of(findings, tally));
+        }
+    }
+
+    private String verdict(Tally tally) {
+        boolean onlyStrict = strict && tally.errors() == 0 && tally.warnings() > 0;
+        return onlyStrict ? " With --strict a " + Severity.WARNING.word() + " fails the check." : "";
+    }
+}

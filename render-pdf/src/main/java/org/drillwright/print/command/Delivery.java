@@ -1,0 +1,19 @@
+package org.drillwright.print.command;
+
+import org.drillwright.print.command.console.Invocation;
+
+/** Makes sure that what was written has left: a report that a full disk swallowed is no report. */
+final class Delivery {
+
+    private Delivery() {}
+
+    /** Flushes both streams; the code to end with. */
+    static int confirm(Invocation run, int code) {
+        boolean lost = run.out().checkError();
+        if (lost) {
+            run.err().println("Not everything could be written to the standard output.");
+        }
+        run.err().flush();
+        return lost ? Exit.UNABLE : code;
+    }
+}

@@ -1,0 +1,17 @@
+package org.drillwright.print.command;
+
+/** The exit codes of all commands, and how they are told of in the help. */
+public final class Exit {
+
+    public static final int DONE = 0;
+    public static final int MATERIAL = 1;
+    public static final int UNABLE = 2;
+
+    static final String HEADING = "%nExit code:%n";
+    static final String DONE_TEXT = "0:done";
+    static final String MATERIAL_TEXT = "1:the drills or the settings have errors";
+    static final String UNABLE_TEXT = "2:could not run: a wrong option, a path that is not there, a place that cannot"
+            + " be written, a fault of the program";
+
+    private Exit() {}
+}

@@ -1,0 +1,81 @@
+package org.drillwright.print.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.write.DrillPlace;
+import org.drillwright.print.command.write.Skeleton;
+import org.drillwright.report.TextReport;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Begins a new drill. */
+@Command(
+        name = "new",
+        header = "Begins a new drill: a short one that is whole, to be changed into yours.",
+        description = "The file is named after the title. It goes into the folder named like the level if the school"
+                + " has one, or else into the school's folder. A file that is there already is left alone.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+final class NewCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "TITLE", arity = "1..*", description = "The drill's title, as it stands on the card.")
+    List<String> title = new ArrayList<>();
+
+    @Option(
+            names = "--level",
+            paramLabel = "LEVEL",
+            description = "A level of the school. Normally the first on which blades meet; with --solo the first.")
+    Optional<String> level = Optional.empty();
+
+    @Option(names = "--solo", description = "A caller and a class, instead of a leader and a follower.")
+    boolean solo;
+
+    NewCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder, List.of()));
+        if (Schools.isUnjudged(folder)) {
+            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
+            run.out().println("No drill was written: mend the settings of the school first.");
+            return Exit.MATERIAL;
+        }
+        Skeleton skeleton = Skeleton.of(folder.school(), String.join(" ", title), level, solo);
+        Path file = DrillPlace.of(folder, skeleton);
+        write(file, skeleton.text());
+        run.out().println("Written: " + file);
+        run.out().println("Open it in a text editor and make it yours. Then: drillwright check " + skeleton.id());
+        return Exit.DONE;
+    }
+
+    private static void write(Path file, String text) {
+        try {
+            Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+        } catch (FileAlreadyExistsException there) {
+            throw new CannotRun("'" + file + "' is there already; it was left alone.");
+        } catch (IOException problem) {
+            throw new CannotRun("'" + file + "' cannot be written", problem);
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package org.drillwright.print.command;
+
+import java.io.PrintWriter;
+import org.drillwright.model.CardSize;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.StreamWriter;
+import org.drillwright.print.command.printing.Paper;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+
+/** The commands put together, and what is said when one cannot run. Never exits, so that it can be tried in process. */
+public final class Program {
+
+    private Program() {}
+
+    /** Runs one command; the exit code. */
+    public static int run(Invocation run, String... arguments) {
+        try {
+            return commands(run).execute(arguments);
+        } catch (StackOverflowError | OutOfMemoryError tooMuch) {
+            return Faults.ours(run, tooMuch);
+        }
+    }
+
+    static CommandLine commands(Invocation run) {
+        SchoolOption school = new SchoolOption();
+        CommandLine line = new CommandLine(new RootCommand(run, school))
+                .addSubcommand(new CheckCommand(run, school))
+                .addSubcommand(new CardsCommand(run, school))
+                .addSubcommand(new NewCommand(run, school))
+                .addSubcommand(new SchoolCommand(run, school));
+        line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
+        line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));
+        line.registerConverter(Paper.class, Choice.of(Paper.values(), Paper::word));
+        return line.setExpandAtFiles(false)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))
+                .setOut(new PrintWriter(new StreamWriter(run.out()), true))
+                .setErr(new PrintWriter(new StreamWriter(run.err()), true))
+                .setParameterExceptionHandler((problem, arguments) -> Faults.ofArguments(run, problem))
+                .setExecutionExceptionHandler((problem, at, parsed) ->
+                        problem instanceof CannotRun ? Faults.ofTheWorld(run, problem) : Faults.ours(run, problem));
+    }
+}

@@ -1,0 +1,14 @@
+package org.drillwright.print.command;
+
+import java.util.Locale;
+
+/** How findings are written. */
+enum ReportFormat {
+    TEXT,
+    LINE,
+    JSON;
+
+    String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

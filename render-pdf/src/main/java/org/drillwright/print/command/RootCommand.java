@@ -1,0 +1,59 @@
+package org.drillwright.print.command;
+
+import java.util.concurrent.Callable;
+import org.drillwright.print.command.ask.Dialogue;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolSearch;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The program without a command: asks on a terminal, shows its usage in a pipe. */
+@Command(
+        name = "drillwright",
+        header = "Checks and prints fencing drills that are taught by the count.",
+        description = "A drill is a text file; a school is a folder of them, with its settings in school.yaml. Started"
+                + " in a terminal without a command, the program asks what to do.%n",
+        commandListHeading = "%nCommands (each has a --help of its own):%n",
+        sortOptions = false,
+        versionProvider = VersionText.class,
+        footer = "%nNo check makes a drill safe. The rules of your national federation, local codes and a qualified"
+                + " instructor come first.",
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+final class RootCommand implements Callable<Integer> {
+
+    private final Invocation run;
+
+    @Mixin
+    final SchoolOption school;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "Shows the version.")
+    boolean version;
+
+    @Spec
+    CommandSpec spec = CommandSpec.create();
+
+    RootCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        CommandLine line = spec.commandLine();
+        if (!run.terminal()) {
+            line.usage(line.getErr());
+            return Exit.UNABLE;
+        }
+        new Dialogue(run, new SchoolSearch(run).findForTalk(school.folder), arguments -> Program.run(run, arguments))
+                .hold();
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,34 @@
+package org.drillwright.print.command.console;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+
+/** A command could not do its work. The message is one sentence for people. */
+public final class CannotRun extends RuntimeException {
+
+    public CannotRun(String sentence) {
+        super(sentence);
+    }
+
+    /** A sentence that ends with what the system said. */
+    public CannotRun(String sentence, IOException problem) {
+        super(sentence + ": " + reason(problem) + ".", problem);
+    }
+
+    private static String reason(IOException problem) {
+        if (problem instanceof AccessDeniedException) {
+            return "permission denied";
+        }
+        if (problem instanceof NoSuchFileException) {
+            return "it is not there";
+        }
+        if (problem instanceof NotDirectoryException) {
+            return "it is not a folder";
+        }
+        String said = problem instanceof FileSystemException system ? system.getReason() : problem.getMessage();
+        return said == null || said.isBlank() ? "the system gave no reason" : said.strip();
+    }
+}

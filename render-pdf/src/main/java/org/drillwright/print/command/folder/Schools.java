@@ -1,0 +1,37 @@
+package org.drillwright.print.command.folder;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.ProgressLine;
+import org.drillwright.school.SchoolFolder;
+
+/** Opens a school's folder. */
+public final class Schools {
+
+    private Schools() {}
+
+    /** The folder, be there drills in it or not. */
+    public static SchoolFolder open(Invocation run, Path root) {
+        try {
+            return SchoolFolder.open(root, new ProgressLine(run, "Reading"));
+        } catch (IOException problem) {
+            throw new CannotRun("The folder " + root + " cannot be read", problem);
+        }
+    }
+
+    /** The folder, which must have drills in it. */
+    public static SchoolFolder openFilled(Invocation run, Path root) {
+        SchoolFolder school = open(run, root);
+        if (school.entries().isEmpty()) {
+            throw new CannotRun("There is no drill in " + root + ": a drill is a text file whose name ends in .yaml.");
+        }
+        return school;
+    }
+
+    /** Whether the settings have errors, so that nothing could be judged. */
+    public static boolean isUnjudged(SchoolFolder school) {
+        return school.settings().isEmpty() && !school.folderFindings().isEmpty();
+    }
+}

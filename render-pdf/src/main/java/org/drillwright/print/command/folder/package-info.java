@@ -1,0 +1,5 @@
+/** Finds the school and the drills that a command is meant for. */
+@NullMarked
+package org.drillwright.print.command.folder;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,100 @@
+package org.drillwright.print.command.write;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.folder.Locations;
+
+/** Puts a whole file in its place: written beside it first, then moved, so that nobody ever sees half of it. */
+public final class OutputFile {
+
+    private static final byte[] PDF = {'%', 'P', 'D', 'F'};
+
+    private final Path target;
+    private final Move move;
+
+    /** How a file is moved over another. */
+    @FunctionalInterface
+    interface Move {
+        void move(Path from, Path to) throws IOException;
+    }
+
+    public OutputFile(Path target) {
+        this(target, OutputFile::replace);
+    }
+
+    OutputFile(Path target, Move move) {
+        this.target = target;
+        this.move = move;
+    }
+
+    /** Refuses a place where something lies that is not a document of ours to replace. */
+    public void mustBeFree() {
+        if (Files.isDirectory(target)) {
+            throw new CannotRun("'" + target + "' is a folder; name a file in it.");
+        }
+        try {
+            if (Files.isRegularFile(target) && Files.size(target) > 0 && !isPdf(target)) {
+                throw new CannotRun("'" + target + "' is there already and is not a PDF; it was left alone.");
+            }
+        } catch (IOException problem) {
+            throw new CannotRun("'" + target + "' cannot be replaced", problem);
+        }
+    }
+
+    private static boolean isPdf(Path file) throws IOException {
+        try (var in = Files.newInputStream(file)) {
+            return java.util.Arrays.equals(in.readNBytes(PDF.length), PDF);
+        }
+    }
+
+    /** Writes all of it or nothing. */
+    public void write(byte[] bytes) {
+        Path beside = target.resolveSibling(
+                target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        try {
+            Files.createDirectories(Locations.folderOf(target));
+            Files.write(beside, bytes);
+        } catch (IOException problem) {
+            discard(beside);
+            throw new CannotRun("'" + target + "' cannot be written", problem);
+        }
+        try {
+            move.move(beside, target);
+        } catch (IOException held) {
+            throw new CannotRun(kept(beside));
+        }
+    }
+
+    /** The new file keeps a name of its own beside the old one. */
+    private String kept(Path beside) {
+        String name = String.valueOf(target.getFileName());
+        Path renamed = target.resolveSibling(name.replaceFirst("(\\.pdf)?$", "-new.pdf"));
+        String refused = "'" + target + "' could not be replaced: another program holds it open. ";
+        try {
+            move.move(beside, renamed);
+            return refused + "The new file is '" + renamed + "'.";
+        } catch (IOException again) {
+            return refused + "The new file is '" + beside + "'.";
+        }
+    }
+
+    private static void discard(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException stays) {
+            // What could not be written cannot be deleted either; there is nothing more to be done about it.
+        }
+    }
+
+    private static void replace(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException unsupported) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

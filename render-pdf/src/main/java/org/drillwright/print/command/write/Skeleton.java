@@ -1,0 +1,76 @@
+package org.drillwright.print.command.write;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.drillwright.model.Level;
+import org.drillwright.model.School;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.read.ReadingLimits;
+import org.drillwright.source.Nearest;
+
+/**
+ * A short drill that is whole and keeps the rules of its level, to be changed into another.
+ *
+ * @param id its file's name without the ending
+ * @param text the file
+ */
+public record Skeleton(String id, Level level, String text) {
+
+    /** @param level the name of a level; one that fits if absent */
+    public static Skeleton of(School school, String title, Optional<String> level, boolean solo) {
+        String clean = title.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
+        if (clean.length() > ReadingLimits.SHORT_TEXT) {
+            throw new CannotRun("A title has at most " + ReadingLimits.SHORT_TEXT + " characters.");
+        }
+        Level chosen = level.map(name -> named(school, name)).orElseGet(() -> fitting(school, solo));
+        String text = template(chosen, solo)
+                .replace("{fundamental}", Quoted.of(school.fundamentals().get(0)))
+                .replace("{level}", Quoted.of(chosen.name()))
+                .replace("{title}", Quoted.of(clean));
+        return new Skeleton(DrillId.of(clean), chosen, text);
+    }
+
+    private static Level named(School school, String name) {
+        return school.level(name).orElseThrow(() -> new CannotRun(unknown(school, name)));
+    }
+
+    private static String unknown(School school, String name) {
+        var names = school.levels().stream().map(Level::name).toList();
+        return "The school has no level '" + name + "'"
+                + Nearest.to(name, names)
+                        .map(near -> "; did you mean '" + near + "'?")
+                        .orElse("; it has " + String.join(", ", names) + ".");
+    }
+
+    private static Level fitting(School school, boolean solo) {
+        Level first = school.levels().get(0);
+        return school.levels().stream()
+                .filter(level -> !solo && level.blades() != Level.Blades.NONE)
+                .findFirst()
+                .orElse(first);
+    }
+
+    private static String template(Level level, boolean solo) {
+        if (solo) {
+            return read("solo.yaml");
+        }
+        if (level.blades() == Level.Blades.NONE) {
+            return read("partner-without-blades.yaml");
+        }
+        return read(level.turns() == Level.Turns.ONE ? "partner-single-actions.yaml" : "partner.yaml");
+    }
+
+    private static String read(String name) {
+        try (InputStream in = Skeleton.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("no " + name);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package org.drillwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.text.Typeface;
+
+/** A frame's words, one behind the other, as who reads the card meets them. */
+public final class Flat {
+
+    private Flat() {}
+
+    public static List<Node.Words> words(Frame frame) {
+        List<Node.Words> words = new ArrayList<>();
+        frame.content().forEach(node -> collect(node, words));
+        return words;
+    }
+
+    private static void collect(Node node, List<Node.Words> into) {
+        if (node instanceof Node.Group group) {
+            group.parts().forEach(part -> collect(part, into));
+        } else if (node instanceof Node.Words words) {
+            into.add(words);
+        } else if (node instanceof Node.Placed placed) {
+            placed.frame().content().forEach(inner -> collect(inner, into));
+        }
+    }
+
+    public static List<Mark.Text> texts(Frame frame) {
+        return words(frame).stream().flatMap(words -> words.lines().stream()).toList();
+    }
+
+    /** All words without the spaces between and without the hyphens of broken words. */
+    public static String letters(List<Frame> frames) {
+        StringBuilder letters = new StringBuilder();
+        frames.forEach(frame -> texts(frame).forEach(text -> letters.append(text.text())));
+        return bare(letters.toString());
+    }
+
+    public static String bare(String text) {
+        return text.replaceAll("[\\s\\u00A0\\u00AD]+", "");
+    }
+
+    /** What a run covers: numerals have neither accents nor tails. */
+    public static Box box(Mark.Text text) {
+        Typeface face = DejaVu.family().of(text.face());
+        boolean numeral = text.text().chars().allMatch(Character::isDigit);
+        double up = text.size() * (numeral ? face.capHeight() : face.ascent());
+        double down = numeral ? 0 : text.size() * face.descent();
+        return new Box(text.x(), text.baseline() - up, face.width(text.text()) * text.size(), up + down);
+    }
+
+    /** Whether two boxes share more than a hair's breadth, in points. */
+    public static boolean overlap(Box a, Box b) {
+        double hair = 0.02;
+        return a.x() < b.right() - hair
+                && b.x() < a.right() - hair
+                && a.y() < b.bottom() - hair
+                && b.y() < a.bottom() - hair;
+    }
+}

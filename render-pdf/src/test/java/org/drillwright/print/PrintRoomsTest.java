@@ -1,0 +1,63 @@
+package org.drillwright.print;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+/** The walls between the rooms of printing. */
+class PrintRoomsTest {
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.drillwright.print");
+
+    private static void standsOn(String room, String... others) {
+        String[] allowed = new String[others.length + 4];
+        System.arraycopy(others, 0, allowed, 0, others.length);
+        allowed[others.length] = "org.drillwright.print." + room + "..";
+        allowed[others.length + 1] = "java..";
+        allowed[others.length + 2] = "org.jspecify..";
+        allowed[others.length + 3] = "com.google.errorprone.annotations..";
+        noClasses()
+                .that()
+                .resideInAPackage("org.drillwright.print." + room + "..")
+                .should()
+                .dependOnClassesThat()
+                .resideOutsideOfPackages(allowed)
+                .check(CLASSES);
+    }
+
+    @Test
+    void aFrameStandsOnNothing() {
+        standsOn("frame");
+    }
+
+    @Test
+    void textStandsOnFrames() {
+        standsOn("text", "org.drillwright.print.frame");
+    }
+
+    @Test
+    void layoutStandsOnTheModelFramesAndText() {
+        standsOn("layout", "org.drillwright.model", "org.drillwright.print.frame", "org.drillwright.print.text");
+    }
+
+    @Test
+    void impositionStandsOnFramesAndTheModelsSheets() {
+        standsOn("impose", "org.drillwright.model", "org.drillwright.print.frame");
+    }
+
+    @Test
+    void onlyTheWriterKnowsPdf() {
+        standsOn("pdf", "org.drillwright.print.frame", "org.drillwright.print.text", "org.apache..");
+    }
+
+    @Test
+    void thereAreRoomsToJudge() {
+        assertTrue(CLASSES.size() > 60, () -> "only " + CLASSES.size() + " classes were seen");
+    }
+}

@@ -1,0 +1,171 @@
+package org.drillwright.print.impose;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.Flat;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Node;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ImpositionTest {
+
+    private static final Frame NOTE = new Frame(150, 8, 0, List.of(), List.of());
+
+    private static Frame card(CardSize size, double clear) {
+        return new Frame(
+                Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), clear, List.of(), List.of());
+    }
+
+    private static List<Frame> sheets(CardSize size, int cards, SheetSize sheet) {
+        return Imposition.impose(Collections.nCopies(cards, card(size, Imposition.MARGIN)), sheet, NOTE);
+    }
+
+    private static List<Node.Placed> placed(Frame sheet) {
+        return sheet.content().stream().map(node -> (Node.Placed) node).toList();
+    }
+
+    private static List<Node.Placed> cards(Frame sheet) {
+        return placed(sheet).stream().filter(node -> !node.frame().equals(NOTE)).toList();
+    }
+
+    /**
+     * By hand, in millimetres. A6 on A4: 2 x 105 = 210, 2 x 148 = 296 of 297. A6 on Letter: 2 x 105 = 210 of 215.9; one
+     * row of 148 leaves 131.4 of 279.4, which takes one of 148 x 105 on its side. A5 on A4: on its side 210 wide, 2 x
+     * 148 = 296. A5 on Letter: 148 + 148 or 210 + 148 are more than either side's 215.9 or 279.4. 4x6 on A4: 2 x 101.6 =
+     * 203.2 of 210; one row of 152.4 leaves 144.6, which takes one of 152.4 x 101.6. 4x6 on Letter: one row of two
+     * leaves 127, which takes one.
+     */
+    @ParameterizedTest
+    @CsvSource({"A6, A4, 4", "A6, LETTER, 3", "A5, A4, 2", "A5, LETTER, 1", "INDEX_4X6, A4, 3", "INDEX_4X6, LETTER, 3"})
+    void asManyWholeCardsAsFit(CardSize size, SheetSize sheet, int expected) {
+        List<Frame> sheets = sheets(size, 2 * expected + 1, sheet);
+        assertEquals(3, sheets.size());
+        assertEquals(expected, cards(sheets.get(0)).size());
+        assertEquals(expected, cards(sheets.get(1)).size());
+        assertEquals(1, cards(sheets.get(2)).size());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A6, A4", "A6, LETTER", "A5, A4", "A5, LETTER", "INDEX_4X6, A4", "INDEX_4X6, LETTER"})
+    void cardsLieOnTheSheetAtTheirTrueSizeAndApart(CardSize size, SheetSize sheet) {
+        for (Frame made : sheets(size, 5, sheet)) {
+            List<Box> boxes = placed(made).stream().map(node -> box(node)).toList();
+            for (int at = 0; at < boxes.size(); at++) {
+                Box box = boxes.get(at);
+                assertTrue(box.x() > -0.01 && box.right() < made.width() + 0.01, box::toString);
+                assertTrue(box.y() > -0.01 && box.bottom() < made.height() + 0.01, box::toString);
+                for (Box other : boxes.subList(at + 1, boxes.size())) {
+                    assertFalse(Flat.overlap(box, other), () -> box + " lies on " + other);
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A6, A4", "A6, LETTER", "A5, A4", "A5, LETTER", "INDEX_4X6, A4", "INDEX_4X6, LETTER"})
+    void nothingIsPrintedInsideFiveMillimetresOfTheSheetsEdge(CardSize size, SheetSize sheet) {
+        double margin = Millimetres.toPoints(5) - 0.01;
+        for (Frame made : sheets(size, 5, sheet)) {
+            List<Box> printed = new ArrayList<>(marks(made));
+            placed(made).forEach(node -> printed.add(inked(node)));
+            for (Box box : printed) {
+                assertTrue(
+                        box.x() >= margin
+                                && box.y() >= margin
+                                && box.right() <= made.width() - margin
+                                && box.bottom() <= made.height() - margin,
+                        box::toString);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A6, A4", "A6, LETTER", "INDEX_4X6, A4", "INDEX_4X6, LETTER"})
+    void marksForCuttingKeepOffWhatIsReadOnCards(CardSize size, SheetSize sheet) {
+        for (Frame made : sheets(size, 5, sheet)) {
+            assertFalse(made.backdrop().isEmpty());
+            for (Box mark : marks(made)) {
+                placed(made).forEach(node -> assertFalse(Flat.overlap(mark, inked(node)), () -> mark + " on " + node));
+            }
+        }
+    }
+
+    private static List<Box> marks(Frame sheet) {
+        return sheet.backdrop().stream().map(mark -> box((Mark.Line) mark)).toList();
+    }
+
+    /** A stroke's ends are cut straight: it is thick only across. */
+    private static Box box(Mark.Line line) {
+        double half = line.width() / 2;
+        return line.x1() == line.x2()
+                ? new Box(line.x1() - half, line.y1(), line.width(), line.y2() - line.y1())
+                : new Box(line.x1(), line.y1() - half, line.x2() - line.x1(), line.width());
+    }
+
+    private static Box box(Node.Placed node) {
+        double width = node.turned() ? node.frame().height() : node.frame().width();
+        double height = node.turned() ? node.frame().width() : node.frame().height();
+        return new Box(node.x(), node.y(), width, height);
+    }
+
+    /** Where a card may have ink. */
+    private static Box inked(Node.Placed node) {
+        double clear = node.frame().clear();
+        Box box = box(node);
+        return new Box(box.x() + clear, box.y() + clear, box.width() - 2 * clear, box.height() - 2 * clear);
+    }
+
+    @Test
+    void theNoteStandsOutsideTheCardsWhereThereIsRoom() {
+        assertTrue(hasNote(sheets(CardSize.A6, 3, SheetSize.LETTER).get(0)));
+        assertTrue(hasNote(sheets(CardSize.A6, 2, SheetSize.A4).get(0)));
+        assertTrue(hasNote(sheets(CardSize.A6, 3, SheetSize.A4).get(0)));
+        assertFalse(hasNote(sheets(CardSize.A6, 4, SheetSize.A4).get(0)), "four cards fill the sheet");
+    }
+
+    private static boolean hasNote(Frame sheet) {
+        return placed(sheet).stream().anyMatch(node -> node.frame().equals(NOTE));
+    }
+
+    @Test
+    void cardsWithoutABlankEdgeKeepOutOfTheMargin() {
+        List<Frame> sheets = Imposition.impose(Collections.nCopies(4, card(CardSize.A6, 0)), SheetSize.A4, NOTE);
+        // 200 x 287 mm are left: one upright beside none, or one and on its side below one more.
+        assertEquals(2, cards(sheets.get(0)).size());
+    }
+
+    @Test
+    void cardsKeepTheirOrder() {
+        Frame first = card(CardSize.A6, 20);
+        Frame second = card(CardSize.A6, 21);
+        Frame sheet =
+                Imposition.impose(List.of(first, second), SheetSize.A4, NOTE).get(0);
+        assertSame(first, cards(sheet).get(0).frame());
+        assertSame(second, cards(sheet).get(1).frame());
+    }
+
+    @Test
+    void noCardsNeedNoSheet() {
+        assertEquals(List.of(), Imposition.impose(List.of(), SheetSize.A4, NOTE));
+    }
+
+    @Test
+    void cardsOfSeveralSizesAreRefused() {
+        List<Frame> mixed = List.of(card(CardSize.A6, 20), card(CardSize.A5, 20));
+        assertThrows(IllegalArgumentException.class, () -> Imposition.impose(mixed, SheetSize.A4, NOTE));
+    }
+}

@@ -1,0 +1,111 @@
+package org.drillwright.print.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.Language;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.Drills;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Outline;
+import org.drillwright.print.layout.CardLayout;
+import org.drillwright.print.layout.Labels;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+
+/** Judged by an outside validator: veraPDF, for PDF/UA-1 and PDF/A-2a. */
+class ConformanceTest {
+
+    private static final List<String> FLAVOURS = List.of("ua1", "2a");
+
+    @BeforeAll
+    static void found() {
+        VeraGreenfieldFoundryProvider.initialise();
+    }
+
+    private static List<String> failures(byte[] pdf) throws Exception {
+        List<String> failures = new ArrayList<>();
+        for (String name : FLAVOURS) {
+            PDFAFlavour flavour = PDFAFlavour.byFlavourId(name);
+            try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
+                    PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, true)) {
+                validator.validate(parser).getFailedChecks().keySet().stream()
+                        .map(rule -> name + " " + rule.getClause() + "-" + rule.getTestNumber())
+                        .sorted()
+                        .forEach(failures::add);
+            }
+        }
+        return failures;
+    }
+
+    @Test
+    void cardsConform() throws Exception {
+        assertEquals(
+                List.of(),
+                failures(PdfWriterTest.pdf(PdfWriterTest.cards(CardSize.A6, Drills.second(), Drills.solo()))));
+    }
+
+    @Test
+    void sheetsWithTurnedCardsConform() throws Exception {
+        assertEquals(List.of(), failures(PdfWriterTest.pdf(PdfWriterTest.sheets(SheetSize.LETTER))));
+    }
+
+    @Test
+    void aDraftInAnotherLanguageConforms() throws Exception {
+        List<Frame> cards = CardLayout.lay(
+                        List.of(Drills.draft(Drills.riposte())),
+                        CardSize.A5,
+                        Labels.in(Language.FRENCH),
+                        DejaVu.family())
+                .cards();
+        assertEquals(List.of(), failures(PdfWriterTest.pdf(cards)));
+    }
+
+    @Test
+    void aPictureConforms() throws Exception {
+        Node figure = new Node.Figure(
+                "The two stand at lunge distance.",
+                new Box(10, 10, 80, 80),
+                List.of(Mark.Shape.stroked(Outline.circle(50, 50, 30), 1, Ink.BLACK)));
+        Frame picture = new Frame(100, 100, 0, List.of(), List.of(figure));
+        Frame sheet = new Frame(200, 200, 0, List.of(), List.of(new Node.Placed(20, 30, true, picture)));
+        assertEquals(List.of(), failures(PdfWriterTest.pdf(List.of(sheet))));
+    }
+
+    /** The validator does see faults: the same card without its tree of meaning. */
+    @Test
+    void aCardWithoutTagsFailsBoth() throws Exception {
+        List<String> failures =
+                failures(withoutTags(PdfWriterTest.pdf(PdfWriterTest.cards(CardSize.A6, Drills.solo()))));
+        for (String flavour : FLAVOURS) {
+            assertFalse(failures.stream().noneMatch(failure -> failure.startsWith(flavour)), flavour + " saw nothing");
+        }
+    }
+
+    private static byte[] withoutTags(byte[] pdf) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            document.getDocumentCatalog().getCOSObject().removeItem(COSName.STRUCT_TREE_ROOT);
+            document.save(out);
+        }
+        return out.toByteArray();
+    }
+}

@@ -1,0 +1,131 @@
+package org.drillwright.print.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.Drill;
+import org.drillwright.model.Language;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.Drills;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.impose.Imposition;
+import org.drillwright.print.layout.CardLayout;
+import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.SheetNote;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PdfWriterTest {
+
+    static final DocumentInfo INFO = new DocumentInfo("Cards & <drills> of Saltmarsh Hall", Locale.ENGLISH);
+
+    static List<Frame> cards(CardSize size, Drill... drills) {
+        return CardLayout.lay(
+                        Arrays.stream(drills).map(Drills::subject).toList(),
+                        size,
+                        Labels.in(Language.ENGLISH),
+                        DejaVu.family())
+                .cards();
+    }
+
+    static byte[] pdf(List<Frame> sheets) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new PdfWriter(DejaVu.family()).write(sheets, INFO, out);
+        return out.toByteArray();
+    }
+
+    static List<Frame> sheets(SheetSize sheet) {
+        return Imposition.impose(
+                cards(CardSize.A6, Drills.riposte(), Drills.second(), Drills.solo()),
+                sheet,
+                SheetNote.of(Labels.in(Language.ENGLISH), DejaVu.family()));
+    }
+
+    @Test
+    void aCardIsAPageOfItsSize() throws IOException {
+        try (PDDocument read = Loader.loadPDF(pdf(cards(CardSize.A6, Drills.riposte(), Drills.second())))) {
+            assertEquals(3, read.getNumberOfPages());
+            assertEquals(297.64, read.getPage(0).getMediaBox().getWidth(), 0.01);
+            assertEquals(419.53, read.getPage(0).getMediaBox().getHeight(), 0.01);
+        }
+    }
+
+    @Test
+    void theDocumentSaysWhatItIs() throws IOException {
+        try (PDDocument read = Loader.loadPDF(pdf(cards(CardSize.A6, Drills.riposte())))) {
+            PDDocumentCatalog catalog = read.getDocumentCatalog();
+            assertEquals("en", catalog.getLanguage());
+            assertTrue(catalog.getMarkInfo().isMarked());
+            assertTrue(catalog.getViewerPreferences().displayDocTitle());
+            assertEquals("None", catalog.getViewerPreferences().getPrintScaling());
+            assertEquals(INFO.title(), read.getDocumentInformation().getTitle());
+        }
+    }
+
+    @Test
+    void theWordsCanBeCopied() throws IOException {
+        try (PDDocument read = Loader.loadPDF(pdf(cards(CardSize.A6, Drills.riposte())))) {
+            String text = new PDFTextStripper().getText(read).replaceAll("\\s+", " ");
+            assertTrue(text.contains("Extend to the high inside line and lunge. Parry quarte. lunge"), text);
+            assertTrue(text.contains("Stop the point on the jacket; if a blade snaps, call halt."), text);
+        }
+    }
+
+    @Test
+    void anotherReaderFindsTheWordsToo(@TempDir Path folder) throws Exception {
+        boolean wanted = "true".equals(System.getenv("CI"));
+        assumeTrue(wanted || isInstalled("pdftotext"), "poppler's pdftotext is not installed");
+        Path file = Files.write(folder.resolve("sheet.pdf"), pdf(sheets(SheetSize.LETTER)));
+        Process process = new ProcessBuilder("pdftotext", "-raw", "-enc", "UTF-8", file.toString(), "-").start();
+        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, process.waitFor());
+        String words = text.replaceAll("\\s+", " ");
+        assertTrue(
+                words.contains("Hold the lunge and take the touch. Riposte straight to the high inside line."), words);
+        assertTrue(words.contains("Come to attention."), words);
+        assertTrue(words.contains("Print at 100 %"), words);
+    }
+
+    private static boolean isInstalled(String program) {
+        return Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
+                .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
+    }
+
+    @Test
+    void sameInputSameBytes() throws IOException {
+        byte[] once = pdf(sheets(SheetSize.A4));
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+            TimeZone.setDefault(TimeZone.getTimeZone("Asia/Tokyo"));
+            assertArrayEquals(once, pdf(sheets(SheetSize.A4)));
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    @Test
+    void otherInputOtherBytes() throws IOException {
+        assertFalse(Arrays.equals(pdf(cards(CardSize.A6, Drills.riposte())), pdf(cards(CardSize.A6, Drills.solo()))));
+    }
+}

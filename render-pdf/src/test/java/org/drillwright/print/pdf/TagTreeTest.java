@@ -1,0 +1,65 @@
+package org.drillwright.print.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.drillwright.model.CardSize;
+import org.drillwright.print.Drills;
+import org.junit.jupiter.api.Test;
+
+/** The tree that a screen reader walks. */
+class TagTreeTest {
+
+    @Test
+    void aCardIsASectionWithATitleAndATable() throws IOException {
+        var drill =
+                Drills.drill("one", "One", List.of(Drills.step("Lunge.", "Hold.", "lunge", "Arrive softly, please.")));
+        try (PDDocument read = Loader.loadPDF(PdfWriterTest.pdf(PdfWriterTest.cards(CardSize.A6, drill)))) {
+            StringBuilder tree = new StringBuilder();
+            dump(read.getDocumentCatalog().getStructureTreeRoot(), 0, tree);
+            assertEquals("""
+                    Document
+                      Sect
+                        H1
+                        P
+                        P
+                        P
+                        P
+                        Table
+                          TR
+                            TH
+                            TH
+                            TH
+                            TH
+                            TH
+                          TR
+                            TH
+                            TD
+                            TD
+                            TD
+                            TD
+                        P
+                        P
+                        P
+                        P
+                        P
+                    """, tree.toString());
+        }
+    }
+
+    private static void dump(PDStructureNode node, int depth, StringBuilder into) {
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureElement element) {
+                into.append("  ".repeat(depth))
+                        .append(element.getStructureType())
+                        .append('\n');
+                dump(element, depth + 1, into);
+            }
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package org.drillwright.print.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.drillwright.print.pdf.DejaVu;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CoverageTest {
+
+    private final Coverage coverage = new Coverage(DejaVu.family());
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Épée, fleuret, sabre: à gauche, où, çà, cœur, l’arrêt",
+                "perché, così, virtù",
+                "ő ű ł ż ğ ı İ",
+                "Đường kiếm",
+                "Рапира",
+                "ξίφος",
+                "→ ✓ ½ … – — “ ” « »",
+                "e\u0301",
+                "soft\u00ADhyphen, no-break\u00A0space, zero\u200Bwidth"
+            })
+    void coversWhatSchoolsWrite(String text) {
+        assertEquals(List.of(), coverage.missing(text));
+    }
+
+    @Test
+    void namesEachCharacterThatIsLackingOnce() {
+        assertEquals(List.of(0x1F93A, 0x5251), coverage.missing("\uD83E\uDD3A a \u5251 b \u5251"));
+    }
+
+    @Test
+    void rightToLeftScriptsAreNotPrintedInTheWrongOrder() {
+        assertEquals(0x05E1, coverage.missing("\u05E1\u05D9\u05E3").get(0));
+    }
+
+    @Test
+    void controlCharactersAreLacking() {
+        assertEquals(List.of(7), coverage.missing("bell\u0007"));
+    }
+}

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.check.mutation.Scene.At;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Target;
 
 /**
  * The ways of spoiling a drill. What each does, when what it makes is harmless and what notices it were written down
@@ -215,15 +217,23 @@ final class Operators {
         Map<String, String> table = scene.isSabre() ? Words.SABRE_POSITIONS : Words.POSITIONS;
         return scene.partnerTurns()
                 .filter(at -> scene.parryPosition(at).isPresent())
-                .flatMap(at -> Words.swapped(scene.words(at), table).stream()
+                .flatMap(at -> inParry(scene, at, words -> Words.swapped(words, table)).stream()
                         .map(words -> turn(scene, at, words, Expected.at("parry-closes", at.step()))
                                 .harmlessIf(scene.cedes(at) || isAtArm(scene, at.partner()))));
+    }
+
+    /** The turn with the words of its parry changed, and no others. */
+    private static Optional<String> inParry(Scene scene, At at, Function<String, Optional<String>> change) {
+        String turn = scene.words(at);
+        return scene.parryWords(at)
+                .flatMap(span -> change.apply(turn.substring(span.start(), span.end()))
+                        .map(words -> turn.substring(0, span.start()) + words + turn.substring(span.end())));
     }
 
     private static boolean isAtArm(Scene scene, At at) {
         return scene.strike(at)
                 .map(Action.Strike::aim)
-                .filter(aim -> aim.target().filter(org.drillwright.notation.Target::isOfTheArm).isPresent())
+                .filter(aim -> aim.target().filter(Target::isOfTheArm).isPresent())
                 .filter(aim -> aim.height().isEmpty())
                 .isPresent();
     }
@@ -234,7 +244,7 @@ final class Operators {
                         .filter(parry -> parry.kind() == Action.ParryKind.UNSTATED)
                         .filter(parry -> parry.position().isPresent())
                         .isPresent())
-                .flatMap(at -> circularWords(scene.words(at)).stream()
+                .flatMap(at -> inParry(scene, at, Operators::circularWords).stream()
                         .map(words -> turn(scene, at, words, Expected.at("parry-closes", at.step()))));
     }
 
@@ -322,7 +332,7 @@ final class Operators {
                         .harmlessIf(scene.drill().weapon() == Weapon.EPEE
                                 && scene.strike(at.partner())
                                         .flatMap(strike -> strike.aim().target())
-                                        .filter(org.drillwright.notation.Target::isOfTheArm)
+                                        .filter(Target::isOfTheArm)
                                         .isPresent()));
     }
 

@@ -11,8 +11,10 @@ import org.drillwright.model.Side;
 import org.drillwright.model.Turn;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Position;
+import org.drillwright.source.Span;
 
 /** A correct drill, as operators look at it: by its words and what they say, never by how it was judged. */
 record Scene(Sample sample) {
@@ -92,14 +94,23 @@ record Scene(Sample sample) {
         return actions(at, Action.class).allMatch(action -> kinds.stream().anyMatch(kind -> kind.isInstance(action)));
     }
 
+    /** The stroke of a turn; a lunge, a bind or a press with an aim of its own carries one too. */
     Optional<Action.Strike> strike(At at) {
-        return actions(at, Action.Strike.class).reduce((first, last) -> last);
+        Stream<Action.Strike> carried = Stream.concat(
+                actions(at, Action.Lunge.class).map(Action.Lunge::aim),
+                actions(at, Action.OnBlade.class).map(Action.OnBlade::aim))
+                .filter(Aim::isStated)
+                .map(aim -> new Action.Strike(
+                        Action.Role.ATTACK, Action.Path.UNSTATED, aim, false, false, false, false));
+        return actions(at, Action.Strike.class)
+                .reduce((first, last) -> last)
+                .or(carried::findFirst);
     }
 
-    /** A stroke that means to touch: no feint, and no bare extension. */
+    /** A stroke that means to touch: no feint, no false attack, and no bare extension. */
     boolean attacks(At at) {
         return strike(at)
-                .filter(strike -> !strike.feint())
+                .filter(strike -> !strike.feint() && !strike.falseAttack())
                 .filter(strike -> strike.role() != Action.Role.EXTENSION || lunges(at))
                 .isPresent();
     }
@@ -126,9 +137,17 @@ record Scene(Sample sample) {
                 .map(place -> new Action.Parry(
                         Optional.of(place.position()),
                         Action.ParryKind.UNSTATED,
-                        org.drillwright.notation.Aim.UNSTATED,
+                        Aim.UNSTATED,
                         place.inTheLunge()));
         return parry.or(() -> placed).filter(one -> strike(at.partner()).isPresent());
+    }
+
+    /** The words of the parry within its turn. */
+    Optional<Span> parryWords(At at) {
+        return sample.subject().turn(at.step(), at.side()).clauses().stream()
+                .filter(clause -> clause.action() instanceof Action.Parry || clause.action() instanceof Action.Place)
+                .map(Clause::span)
+                .findFirst();
     }
 
     Optional<Position> parryPosition(At at) {

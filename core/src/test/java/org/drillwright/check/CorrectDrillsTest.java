@@ -139,8 +139,7 @@ class CorrectDrillsTest {
                 () -> unread.said(unread.findings()).toString());
     }
 
-    private static final Pattern TURN =
-            Pattern.compile("(?m)^(  - |    )(leader|follower):( .*|(\\n      .*)+)$");
+    private static final Pattern TURN = Pattern.compile("(?m)^(  - |    )(leader|follower):( .*|(\\n      .*)+)$");
 
     private static String withTurns(String text) {
         return TURN.matcher(text).replaceAll("$1$2: Xyzzy plugh frobozz.");

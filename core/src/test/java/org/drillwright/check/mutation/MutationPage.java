@@ -16,14 +16,19 @@ final class MutationPage {
         List<Trial> harmful = trials.stream().filter(Trial::isHarmful).toList();
         long found = harmful.stream().filter(Trial::found).count();
         page.append("# Mutations\n\n")
-                .append("Every correct drill of the tests and of the example school is spoilt in each of the ways below, at every\n")
-                .append("place where the way fits. A mutant is found when an expected rule speaks at the expected count. It is\n")
-                .append("harmless only by its operator's own rule. The test `MutationTest` writes this page (`-Dupdate`).\n\n")
+                .append(
+                        "Every correct drill of the tests and of the example school is spoilt in each of the ways below, at every\n")
+                .append(
+                        "place where the way fits. A mutant is found when an expected rule speaks at the expected count. It is\n")
+                .append(
+                        "harmless only by its operator's own rule. The test `MutationTest` writes this page (`-Dupdate`).\n\n")
                 .append(found + " of " + harmful.size() + " mutants are found; " + (trials.size() - harmful.size())
                         + " more are harmless by rule.\n\n")
                 .append("| operator | mutants | found | harmless |\n|---|---|---|---|\n");
         for (Operator operator : Operators.ALL) {
-            List<Trial> own = trials.stream().filter(trial -> trial.operator() == operator).toList();
+            List<Trial> own = trials.stream()
+                    .filter(trial -> trial.operator() == operator)
+                    .toList();
             long spoilt = own.stream().filter(Trial::isHarmful).count();
             page.append("| " + operator.name() + " | " + spoilt + " | "
                     + own.stream().filter(Trial::isHarmful).filter(Trial::found).count() + " | " + (own.size() - spoilt)
@@ -37,7 +42,8 @@ final class MutationPage {
         page.append("\n## Not found\n\n");
         for (Trial trial : trials) {
             if (trial.isHarmful() && !trial.found()) {
-                page.append("- " + trial.operator().name() + ", " + trial.drill() + ", " + trial.mutant().place()
+                page.append("- " + trial.operator().name() + ", " + trial.drill() + ", "
+                        + trial.mutant().place()
                         + " Said instead: " + (trial.said().isEmpty() ? "nothing" : String.join(", ", trial.said()))
                         + ". " + REASONS.getOrDefault(trial.operator().name(), "NO REASON") + "\n");
             }

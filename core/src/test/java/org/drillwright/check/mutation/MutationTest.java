@@ -39,9 +39,7 @@ class MutationTest {
                 .flatMap(operator -> operator.mutants()
                         .apply(scene)
                         .map(mutant -> Trial.of(
-                                operator,
-                                mutant,
-                                corpus.judge(sample.id(), DrillWriter.write(mutant.drill())))))
+                                operator, mutant, corpus.judge(sample.id(), DrillWriter.write(mutant.drill())))))
                 .toList();
     }
 
@@ -55,7 +53,8 @@ class MutationTest {
     @Test
     void every_operator_fits_somewhere() {
         List<String> idle = Operators.ALL.stream()
-                .filter(operator -> TRIALS.stream().noneMatch(trial -> trial.operator() == operator && trial.isHarmful()))
+                .filter(operator ->
+                        TRIALS.stream().noneMatch(trial -> trial.operator() == operator && trial.isHarmful()))
                 .map(Operator::name)
                 .toList();
         assertEquals(List.of(), idle);
@@ -64,7 +63,8 @@ class MutationTest {
     @Test
     void nearly_all_are_found_at_their_count() {
         long harmful = TRIALS.stream().filter(Trial::isHarmful).count();
-        long found = TRIALS.stream().filter(Trial::isHarmful).filter(Trial::found).count();
+        long found =
+                TRIALS.stream().filter(Trial::isHarmful).filter(Trial::found).count();
         assertTrue(found >= FOUND * harmful, () -> found + " of " + harmful);
     }
 

@@ -92,6 +92,17 @@ class CardsCommandTest {
     }
 
     @Test
+    void footSaysWhichCountsWereNotJudged() throws IOException {
+        SchoolFiles.sound(folder)
+                .with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte.", "Zwirbel the blade."));
+        assertEquals(0, Trial.run(folder, "cards", "--draft", "--sheet", "card").code());
+        try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
+            assertTrue(text(document, 1).contains("Not fully checked: count"), text(document, 1));
+            assertFalse(text(document, 2).contains("Not fully checked"), text(document, 2));
+        }
+    }
+
+    @Test
     void fileThatCannotBeReadHoldsUpItsSet() throws IOException {
         SchoolFiles.sound(folder)
                 .with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte.", "Parry: quarte: x"));

@@ -31,9 +31,11 @@ class JsonReportTest {
                     "known-word", Severity.ERROR, FILE, new Span(21, 22), "'x' is \"not\" known.", "Known: \u00e9."),
             new Finding("a-rule", Severity.NOTE, FILE, new Span(10, 22), "What.", ""));
 
+    private static final Judged JUDGED = new Judged(9, List.of(new Judged.Gap("a", List.of(2, 5))));
+
     @Test
     void findings_and_tally_are_parsed_back() throws IOException {
-        Object parsed = parse(JsonReport.of(FINDINGS, Tally.of(3, FINDINGS)));
+        Object parsed = parse(JsonReport.of(FINDINGS, Tally.of(3, FINDINGS), JUDGED));
         assertEquals(
                 Map.of(
                         "version",
@@ -43,7 +45,15 @@ class JsonReportTest {
                                 finding("known-word", "error", 2, 8, 2, 9, "'x' is \"not\" known.", "Known: \u00e9."),
                                 finding("a-rule", "note", 1, 10, 2, 9, "What.", "")),
                         "tally",
-                        Map.of("drills", 3, "errors", 1, "warnings", 0, "notes", 1)),
+                        Map.of("drills", 3, "errors", 1, "warnings", 0, "notes", 1),
+                        "judged",
+                        Map.of(
+                                "counts",
+                                9,
+                                "notJudged",
+                                2,
+                                "gaps",
+                                List.of(Map.of("drill", "a", "counts", List.of(2, 5))))),
                 parsed);
     }
 
@@ -78,15 +88,17 @@ class JsonReportTest {
                         "findings",
                         List.of(),
                         "tally",
-                        Map.of("drills", 2, "errors", 0, "warnings", 0, "notes", 0)),
-                parse(JsonReport.of(List.of(), Tally.of(2, List.of()))));
+                        Map.of("drills", 2, "errors", 0, "warnings", 0, "notes", 0),
+                        "judged",
+                        Map.of("counts", 0, "notJudged", 0, "gaps", List.of())),
+                parse(JsonReport.of(List.of(), Tally.of(2, List.of()), new Judged(0, List.of()))));
     }
 
     /** Each field has a row on the page of formats, and each row a field. */
     @Test
     void every_field_is_described() throws IOException {
         Set<String> written = new TreeSet<>();
-        names(parse(JsonReport.of(FINDINGS, Tally.of(1, FINDINGS))), "", written);
+        names(parse(JsonReport.of(FINDINGS, Tally.of(1, FINDINGS), JUDGED)), "", written);
         Set<String> described = new TreeSet<>();
         String page = Files.readString(Path.of("docs", "formats.md"), StandardCharsets.UTF_8);
         page.lines()

@@ -27,7 +27,7 @@ final class MutationPage {
                 .append("| operator | mutants | found | harmless |\n|---|---|---|---|\n");
         for (Operator operator : Operators.ALL) {
             List<Trial> own = trials.stream()
-                    .filter(trial -> trial.operator() == operator)
+                    .filter(trial -> trial.operator().equals(operator))
                     .toList();
             long spoilt = own.stream().filter(Trial::isHarmful).count();
             page.append("| " + operator.name() + " | " + spoilt + " | "

@@ -2,6 +2,7 @@ package org.drillwright.check.mutation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
@@ -17,6 +18,7 @@ public final class Redraft {
     private String start;
     private String opening;
     private String closing;
+    private Map<String, String> accept;
 
     private Redraft(Drill drill) {
         this.drill = drill;
@@ -25,6 +27,7 @@ public final class Redraft {
         this.start = drill.start();
         this.opening = drill.opening();
         this.closing = drill.closing();
+        this.accept = drill.accept();
     }
 
     public static Redraft of(Drill drill) {
@@ -91,6 +94,12 @@ public final class Redraft {
         return this;
     }
 
+    /** No warning is accepted. */
+    public Redraft acceptingNothing() {
+        accept = Map.of();
+        return this;
+    }
+
     public Drill drill() {
         return new Drill(
                 drill.id(),
@@ -115,6 +124,6 @@ public final class Redraft {
                 drill.variantOf(),
                 drill.tags(),
                 drill.revised(),
-                drill.accept());
+                accept);
     }
 }

@@ -111,8 +111,9 @@ record Scene(Sample sample) {
 
     /** A stroke that means to touch: no feint, no false attack, and no bare extension. */
     boolean attacks(At at) {
+        boolean falseAttack = actions(at, Action.Strike.class).anyMatch(Action.Strike::falseAttack);
         return strike(at)
-                .filter(strike -> !strike.feint() && !strike.falseAttack())
+                .filter(strike -> !strike.feint() && !falseAttack)
                 .filter(strike -> strike.role() != Action.Role.EXTENSION || lunges(at))
                 .isPresent();
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Drill;
+import org.drillwright.model.Hands;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
@@ -19,6 +20,8 @@ public final class Redraft {
     private String opening;
     private String closing;
     private Map<String, String> accept;
+    private Hands hands;
+    private String note;
 
     private Redraft(Drill drill) {
         this.drill = drill;
@@ -28,6 +31,8 @@ public final class Redraft {
         this.opening = drill.opening();
         this.closing = drill.closing();
         this.accept = drill.accept();
+        this.hands = drill.hands();
+        this.note = drill.note();
     }
 
     public static Redraft of(Drill drill) {
@@ -94,6 +99,18 @@ public final class Redraft {
         return this;
     }
 
+    /** The hands of the two are the same where they were opposite, and the other way round. */
+    public Redraft otherHands() {
+        hands = hands == Hands.SAME ? Hands.OPPOSITE : Hands.SAME;
+        return this;
+    }
+
+    /** A remark to the instructor. */
+    public Redraft remark(String words) {
+        note = words;
+        return this;
+    }
+
     /** No warning is accepted. */
     public Redraft acceptingNothing() {
         accept = Map.of();
@@ -107,7 +124,7 @@ public final class Redraft {
                 drill.level(),
                 drill.form(),
                 drill.weapon(),
-                drill.hands(),
+                hands,
                 drill.worksOn(),
                 drill.needs(),
                 gear,
@@ -119,7 +136,7 @@ public final class Redraft {
                 drill.repeat(),
                 drill.swap(),
                 drill.tempo(),
-                drill.note(),
+                note,
                 drill.cautions(),
                 drill.variantOf(),
                 drill.tags(),

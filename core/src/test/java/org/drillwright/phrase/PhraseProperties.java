@@ -120,7 +120,7 @@ class PhraseProperties {
     }
 
     /** Which hand two of the same hand hold the weapon in is not asked: no word about it changes anything. */
-    @Property(tries = 400)
+    @Property(tries = 150)
     void two_left_handers_are_found_what_two_right_handers_are(@ForAll("drills") Placed placed) {
         Drill drill = placed.drill();
         Sample left = placed.judge(Redraft.of(drill)
@@ -141,7 +141,7 @@ class PhraseProperties {
         assertEquals(hands == Hands.SAME || line.width().isEmpty(), across == line);
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void hands_changed_twice_are_what_they_were(@ForAll("drills") Placed placed) {
         Drill other = Redraft.of(placed.drill()).otherHands().drill();
         Drill back = Redraft.of(placed.judge(other).subject().drill()).otherHands().drill();
@@ -149,7 +149,7 @@ class PhraseProperties {
     }
 
     /** Out to where nothing reaches, a step forward and a step back there, and in again: nothing after it changes. */
-    @Property(tries = 400)
+    @Property(tries = 250)
     void steps_at_a_safe_distance_change_nothing_after_them(@ForAll("drills") Placed placed, @ForAll Side who) {
         boolean solo = !placed.sample().subject().isPartnerDrill();
         List<String> steps = solo

@@ -130,8 +130,7 @@ final class Sighting {
         if (!fencer.extended().isKnown()) {
             return Fact.unknown(fencer.extended().since());
         }
-        boolean pointUnknown =
-                fencer.extended().is(true) && !fencer.point().isKnown();
+        boolean pointUnknown = fencer.extended().is(true) && !fencer.point().isKnown();
         if (isExtended() || pointUnknown) {
             return threatened();
         }

@@ -62,8 +62,7 @@ final class TurnMoves {
 
     private static Action.Strike stroke(Action.OnBlade onBlade) {
         boolean along = onBlade.contact() != Action.Contact.BEAT;
-        return new Action.Strike(
-                Action.Role.ATTACK, Action.Path.UNSTATED, onBlade.aim(), false, false, false, along);
+        return new Action.Strike(Action.Role.ATTACK, Action.Path.UNSTATED, onBlade.aim(), false, false, false, along);
     }
 
     /** Who stays in the lunge and parries, parries in the lunge. */

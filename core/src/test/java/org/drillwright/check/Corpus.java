@@ -36,8 +36,7 @@ public final class Corpus {
         files(root).forEach(file -> texts.put(file.getFileName().toString().replace(".yaml", ""), text(file)));
         Map<String, Drill> drills = new LinkedHashMap<>();
         texts.forEach((id, text) -> read(id, text).value().ifPresent(read -> drills.put(id, read.drill())));
-        this.surroundings =
-                new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
+        this.surroundings = new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
         this.samples = texts.entrySet().stream()
                 .map(entry -> judge(entry.getKey(), entry.getValue()))
                 .toList();
@@ -91,7 +90,9 @@ public final class Corpus {
         }
         Reading<ReadSchool> reading =
                 SchoolReader.read("school.yaml", text(file).getBytes(StandardCharsets.UTF_8));
-        return reading.value().orElseThrow(() -> new AssertionError(reading.findings())).school();
+        return reading.value()
+                .orElseThrow(() -> new AssertionError(reading.findings()))
+                .school();
     }
 
     private static List<Path> files(Path root) {

@@ -134,8 +134,8 @@ class CorrectDrillsTest {
     @MethodSource("ids")
     void says_that_it_is_not_fully_checked_when_no_turn_can_be_read(String id) {
         Corpus corpus = CORRECT.samples().contains(drill(id)) ? CORRECT : SCHOOL;
-        Sample unread = corpus.judge(
-                id, DrillWriter.write(unread(drill(id).subject().drill())));
+        Sample unread =
+                corpus.judge(id, DrillWriter.write(unread(drill(id).subject().drill())));
         assertTrue(
                 unread.warnings().stream().anyMatch(finding -> finding.rule().equals("fully-checked")),
                 () -> unread.said(unread.findings()).toString());

@@ -50,6 +50,8 @@ public record Sample(String id, String text, Subject subject, List<Finding> find
     }
 
     public List<String> said(List<Finding> some) {
-        return some.stream().map(finding -> said(finding) + ": " + finding.what()).toList();
+        return some.stream()
+                .map(finding -> said(finding) + ": " + finding.what())
+                .toList();
     }
 }

@@ -39,7 +39,9 @@ public final class Enumeration {
             if (depth == 0) {
                 return 1;
             }
-            return moves().values().stream().mapToLong(next -> next.phrases(depth - 1)).sum();
+            return moves().values().stream()
+                    .mapToLong(next -> next.phrases(depth - 1))
+                    .sum();
         }
     }
 
@@ -93,7 +95,9 @@ public final class Enumeration {
             return;
         }
         String contact = scene.engagedFirst() && !scene.contact().equals(Scene.APART) ? Scene.UNSAID : Scene.APART;
-        Scene up = scene.with(who, Person.onGuard(scene.guard())).blades(contact, 0).noRight(who);
+        Scene up = scene.with(who, Person.onGuard(scene.guard()))
+                .blades(contact, 0)
+                .noRight(who);
         add(who, "recover back", up.at(scene.measure() + 1));
         add(who, "recover forward", up);
     }
@@ -106,7 +110,10 @@ public final class Enumeration {
         String contact = scene.touching() ? Scene.UNSAID : scene.contact();
         for (String position : Tables.POSITIONS) {
             if (!position.equals(me.hand())) {
-                add(who, "to " + position, scene.with(who, me.in(position)).blades(contact, 0).noRight(who));
+                add(
+                        who,
+                        "to " + position,
+                        scene.with(who, me.in(position)).blades(contact, 0).noRight(who));
             }
         }
     }

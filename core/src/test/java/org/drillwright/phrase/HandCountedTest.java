@@ -110,7 +110,8 @@ class HandCountedTest {
         for (int at = 0; at < rows.size(); at += 3) {
             String[] head = rows.get(at).split("\\|", -1);
             TreeSet<String> open = new TreeSet<>();
-            int counted = side(rows.get(at + 1).strip(), open) + side(rows.get(at + 2).strip(), open);
+            int counted =
+                    side(rows.get(at + 1).strip(), open) + side(rows.get(at + 2).strip(), open);
             written.add(new Written(head[0].strip(), moves(head[1], ";"), counted, open));
         }
         return written;
@@ -147,7 +148,9 @@ class HandCountedTest {
         }
         assertEquals(written.open(), new TreeSet<>(node.moves().keySet()), "the tables");
         assertEquals(
-                written.open(), new TreeSet<>(PossibleTest.moves(state, replay.setting()).keySet()), "the program");
+                written.open(),
+                new TreeSet<>(PossibleTest.moves(state, replay.setting()).keySet()),
+                "the program");
         assertEquals(written.counted(), written.open().size());
     }
 

@@ -53,10 +53,8 @@ class PhraseProperties {
             .flatMap(corpus -> corpus.samples().stream().map(sample -> new Placed(corpus, sample)))
             .toList();
 
-    private static final List<String> FORMS = Vocabulary.standard().forms().stream()
-            .map(Form::words)
-            .distinct()
-            .toList();
+    private static final List<String> FORMS =
+            Vocabulary.standard().forms().stream().map(Form::words).distinct().toList();
 
     @Provide
     Arbitrary<Placed> drills() {
@@ -80,8 +78,28 @@ class PhraseProperties {
     Arbitrary<List<String>> texts() {
         Arbitrary<String> form = Arbitraries.of(FORMS);
         Arbitrary<String> noise = Arbitraries.of(
-                "and", ",", ".", ", then", "or", "/", "with", "by", "x", "\u00e9", "\ud83e\udd3a", "leader", "follower", "two",
-                "2", "the", "(", ")", ";", "not", "-", "'");
+                "and",
+                ",",
+                ".",
+                ", then",
+                "or",
+                "/",
+                "with",
+                "by",
+                "x",
+                "\u00e9",
+                "\ud83e\udd3a",
+                "leader",
+                "follower",
+                "two",
+                "2",
+                "the",
+                "(",
+                ")",
+                ";",
+                "not",
+                "-",
+                "'");
         return Arbitraries.frequencyOf(Tuple.of(3, form), Tuple.of(2, noise))
                 .list()
                 .ofMinSize(1)
@@ -144,7 +162,8 @@ class PhraseProperties {
     @Property(tries = 100)
     void hands_changed_twice_are_what_they_were(@ForAll("drills") Placed placed) {
         Drill other = Redraft.of(placed.drill()).otherHands().drill();
-        Drill back = Redraft.of(placed.judge(other).subject().drill()).otherHands().drill();
+        Drill back =
+                Redraft.of(placed.judge(other).subject().drill()).otherHands().drill();
         assertEquals(said(placed.sample(), 0), said(placed.judge(back), 0));
     }
 
@@ -181,7 +200,8 @@ class PhraseProperties {
         List<String> said = new ArrayList<>();
         for (Finding finding : sample.findings()) {
             OptionalInt count = sample.count(finding);
-            boolean counts = finding.severity() != Severity.NOTE && !finding.rule().equals("numbered-in-order");
+            boolean counts =
+                    finding.severity() != Severity.NOTE && !finding.rule().equals("numbered-in-order");
             if (counts && (count.isEmpty() || count.getAsInt() > from)) {
                 said.add(finding.rule() + (count.isPresent() ? " at " + (count.getAsInt() - from) : ""));
             }

@@ -99,7 +99,9 @@ class PossibleTest {
 
     private static String words(Move move, State state, Setting setting) {
         String lunge = move.lunge().isPresent() ? "lunge " : "";
-        return (move.by() == Side.LEADER ? "L " : "F ") + lunge + words(move.action(), new Here(state, setting, move.by()));
+        return (move.by() == Side.LEADER ? "L " : "F ")
+                + lunge
+                + words(move.action(), new Here(state, setting, move.by()));
     }
 
     /** Where a move is made, and by whom. */
@@ -197,7 +199,8 @@ class PossibleTest {
         ArchRuleDefinition.noClasses()
                 .should()
                 .dependOnClassesThat(DescribedPredicate.describe(
-                        "the program", (JavaClass one) -> one.getPackageName().startsWith("org.drillwright")
+                        "the program",
+                        (JavaClass one) -> one.getPackageName().startsWith("org.drillwright")
                                 && !one.getPackageName().equals("org.drillwright.oracle")))
                 .check(oracle);
     }

@@ -34,10 +34,22 @@ record Unknowing(String part, UnaryOperator<State> change) {
             all.add(of(side, "the feet" + whose, Unknowing::footless));
             all.add(of(side, "the mask" + whose, fencer -> fencer.withMask(Fact.unknown(HERE))));
             all.add(of(side, "the whole hand" + whose, fencer -> fencer.handUnknown(HERE)));
-            all.add(of(side, "the hand" + whose, fencer -> hand(fencer, Fact.unknown(HERE), fencer.covers(), fencer.extended(), fencer.point())));
-            all.add(of(side, "the cover" + whose, fencer -> hand(fencer, fencer.hand(), Fact.unknown(HERE), fencer.extended(), fencer.point())));
-            all.add(of(side, "the arm" + whose, fencer -> hand(fencer, fencer.hand(), fencer.covers(), Fact.unknown(HERE), fencer.point())));
-            all.add(of(side, "the point" + whose, fencer -> hand(fencer, fencer.hand(), fencer.covers(), fencer.extended(), Fact.unknown(HERE))));
+            all.add(of(
+                    side,
+                    "the hand" + whose,
+                    fencer -> hand(fencer, Fact.unknown(HERE), fencer.covers(), fencer.extended(), fencer.point())));
+            all.add(of(
+                    side,
+                    "the cover" + whose,
+                    fencer -> hand(fencer, fencer.hand(), Fact.unknown(HERE), fencer.extended(), fencer.point())));
+            all.add(of(
+                    side,
+                    "the arm" + whose,
+                    fencer -> hand(fencer, fencer.hand(), fencer.covers(), Fact.unknown(HERE), fencer.point())));
+            all.add(of(
+                    side,
+                    "the point" + whose,
+                    fencer -> hand(fencer, fencer.hand(), fencer.covers(), fencer.extended(), Fact.unknown(HERE))));
         }
         return List.copyOf(all);
     }

@@ -17,8 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is unknown is never held against anybody: in any state of any drill, knowing less refuses no more. */
 class UnknownTest {
 
-    private static final List<Sample> SAMPLES = Stream.of(
-                    Corpus.correct(), Corpus.handbook(), Corpus.exampleSchool())
+    private static final List<Sample> SAMPLES = Stream.of(Corpus.correct(), Corpus.handbook(), Corpus.exampleSchool())
             .flatMap(corpus -> corpus.samples().stream())
             .toList();
 

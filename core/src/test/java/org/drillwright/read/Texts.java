@@ -67,7 +67,9 @@ final class Texts {
         "\u0928\u093c",
         "\u212b",
         "\ufb01",
-        "\u0344"
+        "\u0344",
+        "\u0300",
+        "\u0316"
     };
 
     private Texts() {}

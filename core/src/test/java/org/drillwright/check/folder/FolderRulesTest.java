@@ -76,10 +76,9 @@ class FolderRulesTest {
     @Test
     void a_set_lists_drills_that_are_there_each_once() {
         assertEquals(
-                List.of("school.yaml error 1:26 'x'", "school.yaml error 1:29 'a'"),
-                Judged.folder("sets: {ring: {drills: [a, x, a]}}", Map.of("a", "")).ofFolder("set-whole").stream()
-                        .map(finding -> finding.replace("1:27", "1:26").replace("1:30", "1:29"))
-                        .toList());
+                List.of("school.yaml error 1:27 'x'", "school.yaml error 1:30 'a'"),
+                Judged.folder("sets: {ring: {drills: [a, x, a]}}", Map.of("a", ""))
+                        .ofFolder("set-whole"));
         assertEquals(
                 List.of(),
                 Judged.folder("sets: {ring: {drills: [a, b]}}", Map.of("a", "", "b", ""))

@@ -37,7 +37,8 @@ final class MutationPage {
 
     private static String intro(List<Trial> trials) {
         long harmful = trials.stream().filter(Trial::isHarmful).count();
-        long found = trials.stream().filter(Trial::isHarmful).filter(Trial::found).count();
+        long found =
+                trials.stream().filter(Trial::isHarmful).filter(Trial::found).count();
         return """
                 # Mutations
 
@@ -54,8 +55,9 @@ final class MutationPage {
     private static String table(List<Trial> trials) {
         StringBuilder table = new StringBuilder("| operator | mutants | found | harmless |\n|---|---|---|---|\n");
         for (Operator operator : Operators.ALL) {
-            List<Trial> own =
-                    trials.stream().filter(trial -> trial.operator() == operator).toList();
+            List<Trial> own = trials.stream()
+                    .filter(trial -> trial.operator().equals(operator))
+                    .toList();
             List<Trial> harmful = own.stream().filter(Trial::isHarmful).toList();
             long found = harmful.stream().filter(Trial::found).count();
             table.append("| %s | %d | %d | %d |\n"
@@ -80,7 +82,7 @@ final class MutationPage {
 
     private static String line(Trial trial) {
         String said = trial.said().isEmpty() ? "nothing" : String.join(", ", trial.said());
-        return "- " + trial.operator().name() + ", `" + trial.drill() + "`, " + trial.mutant().place()
-                + " Said instead: " + said + ". " + reason(trial) + "\n";
+        return "- " + trial.operator().name() + ", `" + trial.drill() + "`, "
+                + trial.mutant().place() + " Said instead: " + said + ". " + reason(trial) + "\n";
     }
 }

@@ -38,9 +38,7 @@ class MutationTest {
                 .flatMap(operator -> operator.mutants()
                         .apply(scene)
                         .map(mutant -> Trial.of(
-                                operator,
-                                mutant,
-                                corpus.judge(sample.id(), DrillWriter.write(mutant.drill())))))
+                                operator, mutant, corpus.judge(sample.id(), DrillWriter.write(mutant.drill())))))
                 .toList();
     }
 
@@ -54,7 +52,8 @@ class MutationTest {
     @Test
     void every_operator_fits_somewhere() {
         List<String> idle = Operators.ALL.stream()
-                .filter(operator -> TRIALS.stream().noneMatch(trial -> trial.operator() == operator && trial.isHarmful()))
+                .filter(operator ->
+                        TRIALS.stream().noneMatch(trial -> trial.operator().equals(operator) && trial.isHarmful()))
                 .map(Operator::name)
                 .toList();
         assertEquals(List.of(), idle);
@@ -63,7 +62,8 @@ class MutationTest {
     @Test
     void nearly_all_are_found_at_their_count() {
         long harmful = TRIALS.stream().filter(Trial::isHarmful).count();
-        long found = TRIALS.stream().filter(Trial::isHarmful).filter(Trial::found).count();
+        long found =
+                TRIALS.stream().filter(Trial::isHarmful).filter(Trial::found).count();
         assertTrue(found >= FOUND * harmful, () -> found + " of " + harmful);
     }
 
@@ -72,7 +72,7 @@ class MutationTest {
     void each_operator_is_found_more_often_than_not() {
         for (Operator operator : Operators.ALL) {
             List<Trial> own = TRIALS.stream()
-                    .filter(trial -> trial.operator() == operator && trial.isHarmful())
+                    .filter(trial -> trial.operator().equals(operator) && trial.isHarmful())
                     .toList();
             long found = own.stream().filter(Trial::found).count();
             assertTrue(found >= 0.8 * own.size(), () -> operator.name() + ": " + found + " of " + own.size());
@@ -94,7 +94,8 @@ class MutationTest {
         List<String> unexplained = TRIALS.stream()
                 .filter(trial -> trial.isHarmful() && !trial.found())
                 .filter(trial -> MutationPage.reason(trial).isEmpty())
-                .map(trial -> trial.operator().name() + ", " + trial.drill() + ": " + trial.mutant().place())
+                .map(trial -> trial.operator().name() + ", " + trial.drill() + ": "
+                        + trial.mutant().place())
                 .toList();
         assertEquals(List.of(), unexplained);
     }

@@ -12,5 +12,4 @@ import java.util.stream.Stream;
  * @param noticed which findings notice it, and why those
  * @param mutants all that it makes of a drill
  */
-record Operator(
-        String name, String spoils, String harmless, String noticed, Function<Scene, Stream<Mutant>> mutants) {}
+record Operator(String name, String spoils, String harmless, String noticed, Function<Scene, Stream<Mutant>> mutants) {}

@@ -157,8 +157,7 @@ final class Operators {
     private Operators() {}
 
     private static Mutant turn(Scene scene, At at, String words, Expected... expected) {
-        return Mutant.spoilt(
-                at + ": " + words, scene.redraft().turn(at.step(), at.side(), words), expected);
+        return Mutant.spoilt(at + ": " + words, scene.redraft().turn(at.step(), at.side(), words), expected);
     }
 
     private static Stream<Mutant> swapLine(Scene scene, Map<String, String> table) {
@@ -387,15 +386,14 @@ final class Operators {
     }
 
     private static Stream<Mutant> wrongCue(Scene scene) {
-        return IntStream.range(0, scene.counts())
-                .mapToObj(step -> {
-                    String cue = farFrom(scene.drill().steps().get(step).distance());
-                    return Mutant.spoilt(
-                                    "distance at " + (step + 1) + ": " + cue,
-                                    scene.redraft().distance(step, cue),
-                                    Expected.at("distance-cue", step))
-                            .harmlessIf(isUncounted(scene, step));
-                });
+        return IntStream.range(0, scene.counts()).mapToObj(step -> {
+            String cue = farFrom(scene.drill().steps().get(step).distance());
+            return Mutant.spoilt(
+                            "distance at " + (step + 1) + ": " + cue,
+                            scene.redraft().distance(step, cue),
+                            Expected.at("distance-cue", step))
+                    .harmlessIf(isUncounted(scene, step));
+        });
     }
 
     private static String farFrom(String cue) {
@@ -465,7 +463,9 @@ final class Operators {
 
     private static String orHold(Scene scene) {
         String start = scene.drill().start();
-        return start.startsWith("En garde") ? " ou attendez." : start.startsWith("In guardia") ? " o aspetta." : " or hold.";
+        return start.startsWith("En garde")
+                ? " ou attendez."
+                : start.startsWith("In guardia") ? " o aspetta." : " or hold.";
     }
 
     private static Stream<Mutant> secondAction(Scene scene) {

@@ -97,16 +97,14 @@ record Scene(Sample sample) {
     /** The stroke of a turn; a lunge, a bind or a press with an aim of its own carries one too. */
     Optional<Action.Strike> strike(At at) {
         Stream<Action.Strike> carried = Stream.concat(
-                actions(at, Action.Lunge.class).map(Action.Lunge::aim),
-                actions(at, Action.OnBlade.class)
-                        .filter(Action.OnBlade::carriesPoint)
-                        .map(Action.OnBlade::aim))
+                        actions(at, Action.Lunge.class).map(Action.Lunge::aim),
+                        actions(at, Action.OnBlade.class)
+                                .filter(Action.OnBlade::carriesPoint)
+                                .map(Action.OnBlade::aim))
                 .filter(Aim::isStated)
-                .map(aim -> new Action.Strike(
-                        Action.Role.ATTACK, Action.Path.UNSTATED, aim, false, false, false, false));
-        return actions(at, Action.Strike.class)
-                .reduce((first, last) -> last)
-                .or(carried::findFirst);
+                .map(aim ->
+                        new Action.Strike(Action.Role.ATTACK, Action.Path.UNSTATED, aim, false, false, false, false));
+        return actions(at, Action.Strike.class).reduce((first, last) -> last).or(carried::findFirst);
     }
 
     /** A stroke that means to touch: no feint, no false attack, and no bare extension. */
@@ -138,10 +136,7 @@ record Scene(Sample sample) {
         Optional<Action.Parry> placed = actions(at, Action.Place.class)
                 .findFirst()
                 .map(place -> new Action.Parry(
-                        Optional.of(place.position()),
-                        Action.ParryKind.UNSTATED,
-                        Aim.UNSTATED,
-                        place.inTheLunge()));
+                        Optional.of(place.position()), Action.ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge()));
         return parry.or(() -> placed).filter(one -> strike(at.partner()).isPresent());
     }
 
@@ -158,7 +153,9 @@ record Scene(Sample sample) {
     }
 
     boolean cedes(At at) {
-        return parry(at).filter(parry -> parry.kind() == Action.ParryKind.CEDING).isPresent();
+        return parry(at)
+                .filter(parry -> parry.kind() == Action.ParryKind.CEDING)
+                .isPresent();
     }
 
     /** Positions whose line differs between schools (prime and quinte of a thrusting weapon; facts, section 3.1). */

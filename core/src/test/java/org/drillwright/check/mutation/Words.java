@@ -82,7 +82,8 @@ final class Words {
                         .sorted((one, other) -> other.length() - one.length())
                         .map(Pattern::quote)
                         .toList());
-        Matcher word = Pattern.compile("(?iu)(?<!\\p{L})(" + any + ")(?!\\p{L})").matcher(text);
+        Matcher word =
+                Pattern.compile("(?iu)(?<!\\p{L})(" + any + ")(?!\\p{L})").matcher(text);
         StringBuilder swapped = new StringBuilder();
         boolean found = false;
         while (word.find()) {

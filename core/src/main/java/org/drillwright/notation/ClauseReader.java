@@ -90,7 +90,8 @@ public final class ClauseReader {
         private void stop(Lexeme lexeme) {
             if (lexeme.folded().equals(",")
                     || lexeme.folded().equals("(")
-                    || lexeme.folded().equals(")")) {
+                    || lexeme.folded().equals(")")
+                    || lexeme.folded().equals(":")) {
                 endSegment();
                 others = false;
                 link = link.equals("begins") ? link : "comma";
@@ -169,7 +170,34 @@ public final class ClauseReader {
             others = true;
         }
 
+        /** "Parry four": a number behind what takes a position is one. */
+        private Optional<Position> numbered(Lexeme lexeme) {
+            boolean takes = link.equals("past")
+                    && current.filter(draft -> draft.isHead("parry", "position", "beat", "press", "engage")
+                                    && draft.position.isEmpty())
+                            .isPresent();
+            boolean circles = kinds.contains("circular");
+            if (!takes && !circles) {
+                return Optional.empty();
+            }
+            return switch (lexeme.folded()) {
+                case "three", "3" -> Optional.of(Position.TIERCE);
+                case "four", "4" -> Optional.of(Position.QUARTE);
+                case "five", "5" -> Optional.of(Position.QUINTE);
+                case "6" -> Optional.of(Position.SIXTE);
+                case "7" -> Optional.of(Position.SEPTIME);
+                case "8" -> Optional.of(Position.OCTAVE);
+                default -> Optional.empty();
+            };
+        }
+
         private void manner(Lexeme lexeme) {
+            Optional<Position> position = numbered(lexeme);
+            if (position.isPresent()) {
+                tradeWords++;
+                place(position.get(), lexeme);
+                return;
+            }
             switch (lexeme.folded()) {
                 case "two", "deux", "due", "2", "twice" -> times = 2;
                 case "three", "trois", "tre", "3" -> times = 3;
@@ -205,7 +233,10 @@ public final class ClauseReader {
                 negated = false;
                 return;
             }
-            Position named = Position.of(lexeme.id());
+            place(Position.of(lexeme.id()), lexeme);
+        }
+
+        private void place(Position named, Lexeme lexeme) {
             if (current.isPresent() && takesPosition(current.get())) {
                 noteSecond(current.get(), named, lexeme);
                 current.get().place(named);
@@ -253,7 +284,8 @@ public final class ClauseReader {
         }
 
         private void aimAt(Lexeme lexeme, Aim more) {
-            if (others || spokenOf || negated) {
+            if (others || spokenOf || negated || link.equals("from")) {
+                link = link.equals("from") ? "past" : link;
                 return;
             }
             boolean fresh = current.isEmpty() || link.equals("and") || (link.equals("comma") && !aims(current.get()));
@@ -374,6 +406,12 @@ public final class ClauseReader {
             if (term.is(TermKind.COURTESY)) {
                 return false;
             }
+            boolean carriedByYield = term.id().equals("parry")
+                    && link.equals("with")
+                    && current.filter(draft -> draft.isHead("yield")).isPresent();
+            if (carriedByYield) {
+                return false;
+            }
             boolean pointedAt = det.equals("the") || det.equals("other") || det.equals("own");
             boolean ownMeans = link.equals("with") && !det.equals("other");
             boolean carried =
@@ -385,7 +423,7 @@ public final class ClauseReader {
         private boolean carries(Draft draft, Term term) {
             boolean bare = draft.isHead("position") && draft.position.isEmpty();
             boolean answers = draft.isHead("answer") && link.equals("with");
-            boolean named = draft.isHead("cut", "thrust", "disengage") && isRole(term) && link.equals("past");
+            boolean named = draft.isHead("cut", "thrust", "disengage", "feint") && isRole(term) && link.equals("past");
             return bare || answers || named;
         }
 
@@ -395,9 +433,6 @@ public final class ClauseReader {
                 merged.get().reach(lexeme.span());
                 return;
             }
-            if (current.isPresent() && link.equals("with")) {
-                hangKinds();
-            }
             begin(term, lexeme);
         }
 
@@ -405,7 +440,8 @@ public final class ClauseReader {
         private boolean completes(Draft draft, Term term, Lexeme lexeme) {
             boolean close = link.equals("with") || link.equals("of") || link.equals("past") || link.equals("to");
             boolean stroke = term.is(TermKind.ARM) || term.is(TermKind.BLADE, "glide");
-            boolean apposed = link.equals("comma") && (det.equals("a") || lexeme.has(Form.Inflection.GERUND));
+            boolean untold = draft.isRole() && draft.path.isEmpty() && !draft.aim.isStated();
+            boolean apposed = link.equals("comma") && (det.equals("a") || lexeme.has(Form.Inflection.GERUND) || untold);
             if (draft.head.equals(term) && close && term.is(TermKind.FOOTWORK)) {
                 return true;
             }
@@ -430,6 +466,9 @@ public final class ClauseReader {
                 return true;
             }
             if (draft.isHead("answer") && (term.is(TermKind.BLADE) || term.is(TermKind.ARM))) {
+                return turnInto(draft, term, false);
+            }
+            if (draft.isHead("yield") && term.id().equals("parry") && !link.equals("and")) {
                 return turnInto(draft, term, false);
             }
             if (draft.isHead("deceive") && stroke && (close || apposed)) {

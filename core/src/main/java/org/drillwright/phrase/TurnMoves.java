@@ -21,7 +21,16 @@ final class TurnMoves {
     }
 
     static List<Move> of(Side by, List<Clause> turn) {
-        return new TurnMoves(by, withBinds(withoutIdleHolds(lungedParries(turn)))).group();
+        return new TurnMoves(by, withBinds(withoutIdleHolds(lungedParries(withoutTrifles(turn))))).group();
+    }
+
+    /** What touches nothing of the phrase does not part what belongs together. */
+    private static List<Clause> withoutTrifles(List<Clause> turn) {
+        List<Clause> kept = turn.stream()
+                .filter(clause -> !(clause.action() instanceof Action.Aside aside
+                        && aside.trifle() == Action.Trifle.OTHER))
+                .toList();
+        return kept.isEmpty() ? turn : kept;
     }
 
     /** To hold the lunge and take the touch is to take the touch. */
@@ -148,13 +157,19 @@ final class TurnMoves {
         boolean bare = first.filter(strike -> strike.role() == Action.Role.EXTENSION && !strike.feint())
                 .isPresent();
         boolean same = next.path() == Action.Path.DIRECT || next.path() == Action.Path.UNSTATED;
-        boolean unsaid = first.filter(strike -> strike.path() == Action.Path.UNSTATED
-                                && !strike.aim().isStated()
-                                && !strike.feint())
-                        .isPresent()
+        boolean unsaid =
+                first.filter(strike -> (strike.path() == Action.Path.UNSTATED || strike.path() == Action.Path.DECEIVE)
+                                        && !strike.aim().isStated()
+                                        && !strike.feint())
+                                .isPresent()
+                        && next.role() == Action.Role.ATTACK
+                        && !next.feint();
+        boolean leadsOn = first.filter(strike -> !strike.aim().isStated() && !strike.feint()).isPresent()
                 && next.role() == Action.Role.ATTACK
+                && next.path() == Action.Path.UNSTATED
                 && !next.feint();
         return unsaid
+                || leadsOn
                 || (bare && same && !next.feint())
                 || (next.role() == Action.Role.EXTENSION && !lunged && !isFeint(first));
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.drillwright.oracle.Enumeration;
 import org.junit.jupiter.api.Test;
@@ -96,7 +97,7 @@ class HandCountedTest {
      * @param counted how many moves were counted for both
      * @param open the moves, in full words
      */
-    record Written(String start, List<String> made, int counted, TreeSet<String> open) {
+    record Written(String start, List<String> made, int counted, Set<String> open) {
 
         @Override
         public String toString() {
@@ -118,7 +119,7 @@ class HandCountedTest {
     }
 
     /** Adds a side's moves; gives the number written before them. */
-    private static int side(String row, TreeSet<String> open) {
+    private static int side(String row, Set<String> open) {
         String[] parts = row.split(":", 2);
         for (String move : moves(parts[1], ",")) {
             open.add(parts[0].substring(0, 2) + move);

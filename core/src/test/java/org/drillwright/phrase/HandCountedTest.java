@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.drillwright.oracle.Enumeration;
 import org.junit.jupiter.api.Test;
@@ -96,7 +97,7 @@ class HandCountedTest {
      * @param counted how many moves were counted for both
      * @param open the moves, in full words
      */
-    record Written(String start, List<String> made, int counted, TreeSet<String> open) {
+    record Written(String start, List<String> made, int counted, Set<String> open) {
 
         @Override
         public String toString() {
@@ -109,7 +110,7 @@ class HandCountedTest {
         List<String> rows = POSITIONS.lines().toList();
         for (int at = 0; at < rows.size(); at += 3) {
             String[] head = rows.get(at).split("\\|", -1);
-            TreeSet<String> open = new TreeSet<>();
+            Set<String> open = new TreeSet<>();
             int counted =
                     side(rows.get(at + 1).strip(), open) + side(rows.get(at + 2).strip(), open);
             written.add(new Written(head[0].strip(), moves(head[1], ";"), counted, open));
@@ -118,7 +119,7 @@ class HandCountedTest {
     }
 
     /** Adds a side's moves; gives the number written before them. */
-    private static int side(String row, TreeSet<String> open) {
+    private static int side(String row, Set<String> open) {
         String[] parts = row.split(":", 2);
         for (String move : moves(parts[1], ",")) {
             open.add(parts[0].substring(0, 2) + move);

@@ -110,7 +110,7 @@ class HandCountedTest {
         List<String> rows = POSITIONS.lines().toList();
         for (int at = 0; at < rows.size(); at += 3) {
             String[] head = rows.get(at).split("\\|", -1);
-            TreeSet<String> open = new TreeSet<>();
+            Set<String> open = new TreeSet<>();
             int counted =
                     side(rows.get(at + 1).strip(), open) + side(rows.get(at + 2).strip(), open);
             written.add(new Written(head[0].strip(), moves(head[1], ";"), counted, open));

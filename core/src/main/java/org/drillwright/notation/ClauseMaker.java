@@ -212,9 +212,10 @@ final class ClauseMaker {
             case "receive" -> new Action.Answer(Reply.RECEIVE, stance());
             case "hold" -> new Action.Answer(Reply.HOLD, stance());
             case "wait" -> new Action.Answer(Reply.WAIT, stance());
-            case "yield" -> draft.kinds.contains("ceding") && draft.position.isPresent()
-                    ? parry()
-                    : new Action.Answer(Reply.YIELD, stance());
+            case "yield" ->
+                draft.kinds.contains("ceding") && draft.position.isPresent()
+                        ? parry()
+                        : new Action.Answer(Reply.YIELD, stance());
             case "evade" -> new Action.Evade();
             case "press-back" -> onBlade(Contact.PRESS_BACK);
             default -> unread();

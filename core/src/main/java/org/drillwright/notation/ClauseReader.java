@@ -61,6 +61,7 @@ public final class ClauseReader {
         private String link = "begins";
 
         private String det = "";
+        private Optional<Side> owner = Optional.empty();
         private boolean light;
         private boolean negated;
 
@@ -125,7 +126,10 @@ public final class ClauseReader {
                 case CONTACT -> contact(lexeme);
                 case MEASURE -> measure(lexeme);
                 case SIDE -> side(lexeme);
-                case DET -> det = term.id();
+                case DET -> {
+                    det = term.id();
+                    owner = owner(lexeme);
+                }
                 case LINK -> link(term);
                 case LIGHT -> {
                     light = true;
@@ -516,6 +520,15 @@ public final class ClauseReader {
             return new Draft(term, Clause.Join.BEGINS, Optional.empty(), Span.at(0)).isRole();
         }
 
+        /** "The follower's mask": whose it is. */
+        private static Optional<Side> owner(Lexeme lexeme) {
+            return switch (lexeme.folded()) {
+                case "leader" -> Optional.of(Side.LEADER);
+                case "follower" -> Optional.of(Side.FOLLOWER);
+                default -> Optional.empty();
+            };
+        }
+
         private Draft begin(Term term, Lexeme lexeme) {
             Clause.Join join = switch (link) {
                 case "begins" -> Clause.Join.BEGINS;
@@ -523,7 +536,9 @@ public final class ClauseReader {
                 case "comma" -> Clause.Join.COMMA;
                 default -> Clause.Join.WITH;
             };
-            Draft draft = new Draft(term, join, subject, lexeme.span());
+            Optional<Side> doer = term.id().startsWith("mask") ? owner.or(() -> subject) : subject;
+            owner = Optional.empty();
+            Draft draft = new Draft(term, join, doer, lexeme.span());
             loose.ifPresent(before -> draft.reach(before.span()));
             draft.kinds.addAll(kinds);
             draft.aim = aim;
@@ -569,8 +584,9 @@ public final class ClauseReader {
         void endSentence() {
             endSegment();
             if (current.isEmpty() && (aim.isStated() || !kinds.isEmpty()) && loose.isPresent()) {
-                begin(new Term(TermKind.MANNER, "unread"), loose.get());
-                unread.add(loose.map(Lexeme::span).orElseGet(() -> Span.at(0)));
+                Lexeme left = loose.get();
+                begin(new Term(TermKind.MANNER, "unread"), left);
+                unread.add(left.span());
             }
             boolean said = current.isPresent();
             bareReturn

@@ -27,8 +27,8 @@ final class TurnMoves {
     /** What touches nothing of the phrase does not part what belongs together. */
     private static List<Clause> withoutTrifles(List<Clause> turn) {
         List<Clause> kept = turn.stream()
-                .filter(clause -> !(clause.action() instanceof Action.Aside aside
-                        && aside.trifle() == Action.Trifle.OTHER))
+                .filter(clause ->
+                        !(clause.action() instanceof Action.Aside aside && aside.trifle() == Action.Trifle.OTHER))
                 .toList();
         return kept.isEmpty() ? turn : kept;
     }
@@ -164,7 +164,8 @@ final class TurnMoves {
                                 .isPresent()
                         && next.role() == Action.Role.ATTACK
                         && !next.feint();
-        boolean leadsOn = first.filter(strike -> !strike.aim().isStated() && !strike.feint()).isPresent()
+        boolean leadsOn = first.filter(strike -> !strike.aim().isStated() && !strike.feint())
+                        .isPresent()
                 && next.role() == Action.Role.ATTACK
                 && next.path() == Action.Path.UNSTATED
                 && !next.feint();

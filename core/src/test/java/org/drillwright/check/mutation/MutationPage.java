@@ -20,6 +20,9 @@ final class MutationPage {
             "off target, sabre-exchange",
             "A free choice of two targets leaves the target unknown; that is said as not fully checked, which this drill"
                     + " accepts.",
+            "recover too soon, riposte-by-one-two",
+            "Who recovers stands in sixte again, so the feint that follows goes into a closed line with no blade to pass;"
+                    + " that is noticed on the same count, and a feint need not reach.",
             "swap the side, feint-head-flank-met-by-the-engaging-guard",
             "'Under the arm' names the flank already; a second target in the same clause is not held against it.");
 

@@ -59,8 +59,15 @@ public final class CardLayout {
             return;
         }
         CardText text = new CardWriter(subject, labels, faces).write();
-        Optional<Fitting> fitting = Fitting.find(at -> new Composition(text, area, at, labels, faces), floor());
+        Optional<Fitting> plain = fitting(text.withoutPictures());
+        Optional<Fitting> fitting = text.hasPictures()
+                ? fitting(text).filter(pictured -> plain.filter(pictured::isNoWorseThan).isPresent()).or(() -> plain)
+                : plain;
         fitting.ifPresentOrElse(fitted -> take(subject, fitted), () -> problems.add(tooLong(subject)));
+    }
+
+    private Optional<Fitting> fitting(CardText text) {
+        return Fitting.find(at -> new Composition(text, area, at, labels, faces), floor());
     }
 
     private Scale floor() {

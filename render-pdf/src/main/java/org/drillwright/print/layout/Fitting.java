@@ -47,6 +47,12 @@ record Fitting(Composition composition, List<Integer> shares) {
         return composition.shares().map(shares -> new Fitting(composition, shares));
     }
 
+    /** Whether it needs no more cards than another and breaks no more words. */
+    boolean isNoWorseThan(Fitting other) {
+        return shares.size() <= other.shares().size()
+                && broken().size() <= other.broken().size();
+    }
+
     List<Frame> cards() {
         return composition.cards(shares);
     }

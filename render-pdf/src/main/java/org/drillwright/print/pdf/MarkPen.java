@@ -35,6 +35,10 @@ final class MarkPen {
             line(line);
         } else if (mark instanceof Mark.Shape shape) {
             shape(shape);
+        } else if (mark instanceof Mark.Named named) {
+            for (Mark part : named.marks()) {
+                draw(part);
+            }
         }
     }
 

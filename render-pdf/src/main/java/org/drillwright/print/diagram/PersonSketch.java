@@ -19,7 +19,7 @@ final class PersonSketch {
 
     private static final double SHOE = 14;
     private static final double SOLE = 6;
-    private static final double HEAD = 8;
+    private static final double HEAD = 6.4;
 
     private final Pad pad;
     private final double toe;
@@ -81,15 +81,15 @@ final class PersonSketch {
     private void head(Feet feet) {
         double behind = switch (feet) {
             case STANDING -> SHOE / 2;
-            case ON_GUARD -> Ground.STANCE * 0.55;
+            case ON_GUARD -> Ground.STANCE * 0.58;
             case LUNGED -> Ground.STANCE * 0.85;
         };
         double x = at(behind);
         marks.add(new Mark.Named(
                 black ? "leader" : "follower",
                 List.of(
-                        pad.disc(x, 0, HEAD + 1.2, Ink.WHITE),
-                        black ? pad.disc(x, 0, HEAD, Ink.BLACK) : pad.ring(x, 0, HEAD - 1.4, 2.8))));
+                        pad.disc(x, 0, HEAD + 1, Ink.WHITE),
+                        black ? pad.disc(x, 0, HEAD, Ink.BLACK) : pad.ring(x, 0, HEAD - 1.3, 2.6))));
     }
 
     /** From the hand, on the side of a right-hander's arm; drawn only where it is known how the arm is. */

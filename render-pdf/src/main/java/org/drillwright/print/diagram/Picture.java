@@ -7,12 +7,7 @@ import org.drillwright.model.Side;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 
-/**
- * The picture of one count: the two from above at its end and, over the one who is attacked, that one's lines.
- *
- * @param scene what it shows
- * @param alternative the same in words
- */
+/** The picture of one count: the two from above at its end and, over the one who is attacked, that one's lines. */
 public final class Picture {
 
     /** Between lines and plan. */

@@ -3,7 +3,10 @@ package org.drillwright.print.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
+import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.text.Coverage;
 import org.drillwright.print.text.Typefaces;
@@ -23,20 +26,28 @@ public final class CardLayout {
     private final CardArea area;
     private final Labels labels;
     private final Typefaces faces;
+    private final Back back;
     private final List<Frame> cards = new ArrayList<>();
+    private final List<Frame> backs = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
 
-    private CardLayout(CardSize size, Labels labels, Typefaces faces) {
+    private CardLayout(CardSize size, Back back, Labels labels, Typefaces faces) {
         this.size = size;
+        this.back = back;
         this.area = CardArea.of(size);
         this.labels = labels;
         this.faces = faces;
     }
 
+    /** Cards with blank backs. */
     public static Laid lay(List<CardSubject> drills, CardSize size, Labels labels, Typefaces faces) {
-        CardLayout layout = new CardLayout(size, labels, faces);
+        return lay(drills, size, Back.NONE, labels, faces);
+    }
+
+    public static Laid lay(List<CardSubject> drills, CardSize size, Back back, Labels labels, Typefaces faces) {
+        CardLayout layout = new CardLayout(size, back, labels, faces);
         drills.forEach(layout::lay);
-        return new Laid(layout.cards, layout.problems);
+        return new Laid(layout.cards, back == Back.SAFETY ? layout.safety() : layout.backs, layout.problems);
     }
 
     /** What cannot be printed of a drill because the typefaces lack it, found without laying anything. */
@@ -63,7 +74,27 @@ public final class CardLayout {
         Optional<Fitting> fitting = text.hasPictures()
                 ? fitting(text).filter(pictured -> plain.filter(pictured::isNoWorseThan).isPresent()).or(() -> plain)
                 : plain;
-        fitting.ifPresentOrElse(fitted -> take(subject, fitted), () -> problems.add(tooLong(subject)));
+        fitting.ifPresentOrElse(
+                fitted -> take(subject, fitted, text.pictures()),
+                () -> problems.add(new Problem(
+                        Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size))));
+    }
+
+    /** The safety card behind each card; where it takes several, they follow each other. */
+    private List<Frame> safety() {
+        List<Frame> safety = SafetyCard.lay(size, labels, faces);
+        return IntStream.range(0, cards.size())
+                .mapToObj(at -> safety.get(at % safety.size()))
+                .toList();
+    }
+
+    private Optional<List<Frame>> behind(CardSubject subject, Fitting fitted, List<Picture> pictures) {
+        return Stream.of(true, false)
+                .map(spoken -> new BackCard(subject.drill(), pictures, labels, spoken))
+                .map(card -> Largest.fitting(
+                        floor(), scale -> card.on(fitted.shares(), new Plate(area, scale, faces))))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     private Optional<Fitting> fitting(CardText text) {
@@ -74,9 +105,19 @@ public final class CardLayout {
         return Scale.floor(size, faces);
     }
 
-    private void take(CardSubject subject, Fitting fitted) {
-        cards.addAll(fitted.cards());
+    private void take(CardSubject subject, Fitting fitted, List<Picture> pictures) {
         String id = subject.drill().id();
+        if (back == Back.PICTURES) {
+            Optional<List<Frame>> behind = behind(subject, fitted, pictures);
+            if (behind.isEmpty()) {
+                problems.add(new Problem(Problem.Kind.NOT_PRINTED, id, "", Sentences.backTooLong(size)));
+                return;
+            }
+            backs.addAll(behind.get());
+        } else if (!pictures.isEmpty() && !fitted.hasPictures()) {
+            problems.add(new Problem(Problem.Kind.PRINTED, id, "", Sentences.noPictures(size)));
+        }
+        cards.addAll(fitted.cards());
         if (fitted.shares().size() > HANDY) {
             problems.add(new Problem(
                     Problem.Kind.PRINTED,
@@ -87,10 +128,6 @@ public final class CardLayout {
         for (String word : fitted.broken()) {
             problems.add(new Problem(Problem.Kind.PRINTED, id, fieldOf(word, subject), Sentences.broken(word)));
         }
-    }
-
-    private Problem tooLong(CardSubject subject) {
-        return new Problem(Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size));
     }
 
     private static String fieldOf(String word, CardSubject subject) {

@@ -42,7 +42,12 @@ record CardText(
     }
 
     boolean hasPictures() {
-        return counts.stream().anyMatch(count -> count.picture().isPresent());
+        return !pictures().isEmpty();
+    }
+
+    /** One for each count, or none at all. */
+    List<Picture> pictures() {
+        return counts.stream().map(Count::picture).flatMap(Optional::stream).toList();
     }
 
     /** One numbered count. */

@@ -55,6 +55,10 @@ final class Composition {
         return pagination.share(counts.stream().map(Slab::height).toList());
     }
 
+    boolean hasPictures() {
+        return text.hasPictures();
+    }
+
     List<String> broken() {
         return Stream.concat(Stream.of(header(9, 9), before, heads, after, foot), counts.stream())
                 .flatMap(slab -> slab.broken().stream())

@@ -24,6 +24,8 @@ final class Fields {
         for (int at = 0; at < drill.steps().size(); at++) {
             step("step " + (at + 1) + ", ", drill.steps().get(at), fields);
         }
+        fields.add(new Field("purpose", drill.purpose()));
+        fields.add(new Field("note", drill.note()));
         fields.add(new Field("closing", drill.closing()));
         drill.cautions().forEach(caution -> fields.add(new Field("cautions", caution)));
         subject.footerRemarks().forEach(remark -> fields.add(new Field("remark", remark)));
@@ -39,5 +41,6 @@ final class Fields {
         }
         fields.add(new Field(in + "distance", step.distance()));
         fields.add(new Field(in + "safety", step.safety()));
+        fields.add(new Field(in + "note", step.note()));
     }
 }

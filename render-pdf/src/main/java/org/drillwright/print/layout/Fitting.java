@@ -53,6 +53,10 @@ record Fitting(Composition composition, List<Integer> shares) {
                 && broken().size() <= other.broken().size();
     }
 
+    boolean hasPictures() {
+        return composition.hasPictures();
+    }
+
     List<Frame> cards() {
         return composition.cards(shares);
     }

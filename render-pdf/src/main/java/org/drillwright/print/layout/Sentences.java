@@ -29,4 +29,14 @@ final class Sentences {
         return "One part of it alone is longer than a card of size " + size.word()
                 + ": shorten it, or choose a larger card.";
     }
+
+    static String backTooLong(CardSize size) {
+        return "Its notes and pictures do not fit on the backs of its cards of size " + size.word()
+                + ": shorten the notes, or choose a larger card or another back.";
+    }
+
+    static String noPictures(CardSize size) {
+        return "Its pictures do not fit on the front of a card of size " + size.word()
+                + ": choose pictures for the back, or a larger card.";
+    }
 }

@@ -14,16 +14,23 @@ public final class Picture {
     private static final double GAP = 3;
 
     private final Scene scene;
-    private final String alternative;
+    private final String lines;
+    private final String plan;
 
-    Picture(Scene scene, String alternative) {
+    Picture(Scene scene, String lines, String plan) {
         this.scene = scene;
-        this.alternative = alternative;
+        this.lines = lines;
+        this.plan = plan;
     }
 
     /** What is said to who cannot see it. */
     public String alternative() {
-        return alternative;
+        return (lines + " " + plan).strip();
+    }
+
+    /** What matters most of it, in words: the strokes and what became of them, or else how the two stand. */
+    public String gist() {
+        return lines.isEmpty() ? plan : lines;
     }
 
     /** How high it is at a width, both in points. */
@@ -42,7 +49,7 @@ public final class Picture {
         target(Side.LEADER, pad).ifPresent(marks::add);
         target(Side.FOLLOWER, pad.from(Pad.WIDTH - Target.SIZE, 0)).ifPresent(marks::add);
         marks.add(new Mark.Named("plan", PlanSketch.draw(scene, pad.from(0, height() - PlanSketch.HEIGHT))));
-        return new Node.Figure(alternative, pad.box(Pad.WIDTH, height()), marks);
+        return new Node.Figure(alternative(), pad.box(Pad.WIDTH, height()), marks);
     }
 
     private Optional<Mark> target(Side side, Pad pad) {

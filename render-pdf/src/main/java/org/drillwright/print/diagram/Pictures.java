@@ -14,7 +14,7 @@ public final class Pictures {
         Spoken spoken = new Spoken(language);
         return replay.counts().stream()
                 .map(count -> SceneReader.read(replay.setting(), count))
-                .map(scene -> new Picture(scene, spoken.of(scene)))
+                .map(scene -> new Picture(scene, spoken.lines(scene), spoken.plan(scene)))
                 .toList();
     }
 }

@@ -25,12 +25,13 @@ final class Spoken {
         this.words = Words.in(language);
     }
 
-    String of(Scene scene) {
+    /** What is said of the lines of those whose lines are drawn; empty if no one's are. */
+    String lines(Scene scene) {
         List<String> sentences = new ArrayList<>();
         for (Side attacker : Side.values()) {
-            scene.at(attacker.other()).ifPresent(aimed -> sentences.addAll(lines(attacker, aimed)));
+            scene.at(attacker.other())
+                    .ifPresent(aimed -> sentences.addAll(scene.partner() ? lines(attacker, aimed) : alone(aimed)));
         }
-        sentences.add(plan(scene));
         return String.join(" ", sentences);
     }
 
@@ -43,9 +44,14 @@ final class Spoken {
         threat.ifPresent(one -> sentences.add(words.text("sentence", words.of("side", attacker), stroke(one, aimed))));
         boolean said = threat.filter(one -> closes(one, aimed)).isPresent();
         if (!said) {
-            sentences.addAll(closing(attacker.other(), aimed.closing()));
+            sentences.addAll(closing(words.of("side", attacker.other()), aimed.closing()));
         }
         return sentences;
+    }
+
+    /** Without a partner there is no attack, only what the hand closes. */
+    private List<String> alone(Aimed aimed) {
+        return closing(words.text("side.class"), aimed.closing());
     }
 
     private String stroke(Threat threat, Aimed aimed) {
@@ -86,9 +92,9 @@ final class Spoken {
                         .isPresent();
     }
 
-    private List<String> closing(Side side, Closing closing) {
+    private List<String> closing(String who, Closing closing) {
         if (!closing.known()) {
-            return List.of(words.text("closing.unknown", words.of("side", side)));
+            return List.of(words.text("closing.unknown", who));
         }
         Set<Line> lines = closing.closed().isEmpty() ? closing.doubtful() : closing.closed();
         if (lines.isEmpty() || closing.by().isEmpty()) {
@@ -99,10 +105,11 @@ final class Spoken {
                 .map(line -> words.of("line", line))
                 .collect(Collectors.joining(words.text(closing.closed().isEmpty() ? "or" : "and")));
         return List.of(words.text(
-                "closing", words.of("side", side), words.of("position", closing.by().get()), named));
+                "closing", who, words.of("position", closing.by().get()), named));
     }
 
-    private String plan(Scene scene) {
+    /** How they stand. */
+    String plan(Scene scene) {
         if (!scene.partner()) {
             return words.text("plan.solo", person(scene.end().follower()));
         }

@@ -6,11 +6,16 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
 import org.drillwright.model.Language;
 
 /** The words in which pictures are spoken, in one language, from a file. */
 final class Words {
+
+    /** Read once, when first asked for. */
+    private static final Map<Language, Words> READ = new ConcurrentHashMap<>();
 
     private final Language language;
     private final Properties words;
@@ -21,6 +26,10 @@ final class Words {
     }
 
     static Words in(Language language) {
+        return READ.computeIfAbsent(language, Words::read);
+    }
+
+    private static Words read(Language language) {
         String file = "words_" + language.word() + ".properties";
         Properties words = new Properties();
         try (InputStream in = Words.class.getResourceAsStream(file)) {

@@ -102,7 +102,7 @@ final class BackCard {
     }
 
     private String said(int at, Step step) {
-        String picture = spoken && at < pictures.size() ? pictures.get(at).alternative() : "";
+        String picture = spoken && at < pictures.size() ? pictures.get(at).gist() : "";
         return (step.note() + " " + picture).strip();
     }
 }

@@ -52,9 +52,14 @@ public final class CardLayout {
 
     /** What cannot be printed of a drill because the typefaces lack it, found without laying anything. */
     public static List<Problem> unprintable(CardSubject subject, Typefaces faces) {
+        return unprintable(subject, Back.NONE, faces);
+    }
+
+    /** The same, with the words of a back. */
+    public static List<Problem> unprintable(CardSubject subject, Back back, Typefaces faces) {
         Coverage coverage = new Coverage(faces);
         List<Problem> problems = new ArrayList<>();
-        for (Fields.Field field : Fields.of(subject)) {
+        for (Fields.Field field : Fields.of(subject, back)) {
             for (int codePoint : coverage.missing(field.text())) {
                 problems.add(new Problem(
                         Problem.Kind.NOT_PRINTED, subject.drill().id(), field.name(), Sentences.lacking(codePoint)));
@@ -64,16 +69,13 @@ public final class CardLayout {
     }
 
     private void lay(CardSubject subject) {
-        List<Problem> unprintable = unprintable(subject, faces);
+        List<Problem> unprintable = unprintable(subject, back, faces);
         if (!unprintable.isEmpty()) {
             problems.addAll(unprintable);
             return;
         }
         CardText text = new CardWriter(subject, labels, faces).write();
-        Optional<Fitting> plain = fitting(text.withoutPictures());
-        Optional<Fitting> fitting = text.hasPictures()
-                ? fitting(text).filter(pictured -> plain.filter(pictured::isNoWorseThan).isPresent()).or(() -> plain)
-                : plain;
+        Optional<Fitting> fitting = text.hasPictures() ? pictured(text) : fitting(text);
         fitting.ifPresentOrElse(
                 fitted -> take(subject, fitted, text.pictures()),
                 () -> problems.add(new Problem(
@@ -95,6 +97,17 @@ public final class CardLayout {
                         floor(), scale -> card.on(fitted.shares(), new Plate(area, scale, faces))))
                 .flatMap(Optional::stream)
                 .findFirst();
+    }
+
+    /** With pictures where that takes neither a card nor a broken word more. */
+    private Optional<Fitting> pictured(CardText text) {
+        Optional<Fitting> pictured = fitting(text);
+        if (pictured.filter(Fitting::isAtItsBest).isPresent()) {
+            return pictured;
+        }
+        Optional<Fitting> plain = fitting(text.withoutPictures());
+        return pictured.filter(one -> plain.filter(one::isNoWorseThan).isPresent())
+                .or(() -> plain);
     }
 
     private Optional<Fitting> fitting(CardText text) {
@@ -131,7 +144,7 @@ public final class CardLayout {
     }
 
     private static String fieldOf(String word, CardSubject subject) {
-        return Fields.of(subject).stream()
+        return Fields.of(subject, Back.NONE).stream()
                 .filter(field ->
                         Wording.clean(field.text()).replace("\u00AD", "").contains(word))
                 .map(Fields.Field::name)

@@ -100,11 +100,20 @@ final class CountBlock {
                         new Node.Words(Role.ROW_HEAD, head),
                         cell(of.leader()),
                         cell(of.follower()),
-                        of.picture()
-                                .<Node>map(figure -> new Node.Group(
-                                        Role.CELL, List.of(new Node.Words(Role.PARAGRAPH, of.distance().lines()), figure)))
-                                .orElse(cell(of.distance())),
+                        distance(of),
                         cell(of.safety())));
+    }
+
+    private static Node distance(Cells of) {
+        if (of.picture().isEmpty()) {
+            return cell(of.distance());
+        }
+        List<Node> parts = new ArrayList<>();
+        if (!of.distance().lines().isEmpty()) {
+            parts.add(new Node.Words(Role.PARAGRAPH, of.distance().lines()));
+        }
+        parts.add(of.picture().get());
+        return new Node.Group(Role.CELL, parts);
     }
 
     private static Node cell(Setting words) {

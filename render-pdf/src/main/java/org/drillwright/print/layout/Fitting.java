@@ -47,6 +47,11 @@ record Fitting(Composition composition, List<Integer> shares) {
         return composition.shares().map(shares -> new Fitting(composition, shares));
     }
 
+    /** Whether it is one card without a broken word. */
+    boolean isAtItsBest() {
+        return shares.size() == 1 && broken().isEmpty();
+    }
+
     /** Whether it needs no more cards than another and breaks no more words. */
     boolean isNoWorseThan(Fitting other) {
         return shares.size() <= other.shares().size()

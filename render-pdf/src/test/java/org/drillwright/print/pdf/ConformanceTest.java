@@ -15,14 +15,18 @@ import org.drillwright.model.CardSize;
 import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.Drills;
+import org.drillwright.print.Example;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.layout.Back;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.Laid;
+import org.drillwright.print.layout.SafetyCard;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
@@ -77,6 +81,23 @@ class ConformanceTest {
                         DejaVu.family())
                 .cards();
         assertEquals(List.of(), failures(PdfWriterTest.pdf(cards)));
+    }
+
+    @Test
+    void picturesBacksAndTheSafetyCardConform() throws Exception {
+        List<Frame> pages = new ArrayList<>();
+        Laid laid = CardLayout.lay(
+                List.of(
+                        Example.card(Example.drill("circular-parry-of-sixte")),
+                        Example.card(Example.drill("sabre-cut-to-head"))),
+                CardSize.A6,
+                Back.PICTURES,
+                Labels.in(Language.ITALIAN),
+                DejaVu.family());
+        pages.addAll(laid.cards());
+        pages.addAll(laid.backs());
+        pages.addAll(SafetyCard.lay(CardSize.A6, Labels.in(Language.ITALIAN), DejaVu.family()));
+        assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
     }
 
     @Test

@@ -66,7 +66,11 @@ final class SceneReader {
     }
 
     private Optional<Aimed> unknown(Side target) {
-        boolean known = !setting.partner() || count.end().on(target).isKnown();
+        boolean known = !setting.partner()
+                || (count.begin().on(target).isKnown()
+                        && count.moves().stream()
+                                .allMatch(played -> played.after().on(target).isKnown())
+                        && count.end().on(target).isKnown());
         return known
                 ? Optional.empty()
                 : Optional.of(new Aimed(false, Optional.empty(), closing(count.end(), target, Optional.empty()), false));

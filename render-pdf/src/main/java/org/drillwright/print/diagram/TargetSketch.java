@@ -21,6 +21,7 @@ final class TargetSketch {
     static final String STROKE = "stroke";
     static final String FEINT = "feint";
     static final String UNKNOWN = "unknown";
+    static final String UNKNOWN_STROKE = "unknown stroke";
     static final String ROUND = "carried round";
 
     private static final double BORDER = 1.8;
@@ -145,7 +146,7 @@ final class TargetSketch {
     private void question() {
         double middle = Target.SIZE / 2;
         marks.add(new Mark.Named(
-                UNKNOWN, List.of(pad.disc(middle, middle, 10, Ink.WHITE), pad.question(middle, middle, 15))));
+                UNKNOWN_STROKE, List.of(pad.disc(middle, middle, 10, Ink.WHITE), pad.question(middle, middle, 15))));
     }
 
     /** From the line attacked to the line that the hand closes. */

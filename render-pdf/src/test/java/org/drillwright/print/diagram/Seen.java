@@ -17,6 +17,9 @@ import org.drillwright.print.frame.Segment;
 /** Reads a picture back from its marks: each is told by its name, and the line it stands in by where it stands. */
 final class Seen {
 
+    /** What does not stand in one line. */
+    private static final List<String> BETWEEN_LINES = List.of("carried round", "unknown stroke");
+
     private final Node.Figure figure;
 
     Seen(Node.Figure figure) {
@@ -41,7 +44,7 @@ final class Seen {
         }
         Map<String, TreeSet<String>> seen = new LinkedHashMap<>();
         for (Mark.Named mark : named(target.marks())) {
-            if (!mark.name().startsWith("line ") && !mark.name().equals("carried round")) {
+            if (!mark.name().startsWith("line ") && !BETWEEN_LINES.contains(mark.name())) {
                 place(places, box(mark))
                         .ifPresent(line -> seen.computeIfAbsent(line, one -> new TreeSet<>())
                                 .add(mark.name()));

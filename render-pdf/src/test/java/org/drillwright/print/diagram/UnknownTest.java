@@ -30,7 +30,7 @@ class UnknownTest {
                 follower: Parry quarte.
                 distance: lunge
                 safety: Softly.
-              - leader: Feint a straight thrust to the high inside line.
+              - leader: Feint a straight thrust to the high outside line.
                 follower: Stay on guard in prime.
                 distance: lunge
                 safety: Softly.
@@ -54,7 +54,14 @@ class UnknownTest {
     void aCountThatWasNotReadHasQuestionMarksAndNoStroke() {
         Seen seen = seen(1);
         assertFalse(seen.has("stroke") || seen.has("feint") || seen.has("foot action"));
-        assertEquals(4, seen.count("unknown"), "two targets' attacks but one, feet, measure");
+        assertEquals(2, seen.count("unknown stroke"), "whether either is attacked");
+        assertEquals(2, seen.count("unknown"), "the leader's feet and the measure");
+    }
+
+    /** Schools differ on prime (Encyclopaedia Britannica and Warford 1884 do). */
+    @Test
+    void aPositionOnWhichSchoolsDifferClosesNoCertainLine() {
+        assertEquals("high outside line: feint; high inside line: unknown; low inside line: unknown", seen(2).lines("follower"));
     }
 
     @Test

@@ -31,7 +31,7 @@ class UnknownTest {
                 distance: lunge
                 safety: Softly.
               - leader: Feint a straight thrust to the high outside line.
-                follower: Stay on guard in prime.
+                follower: Parry prime.
                 distance: lunge
                 safety: Softly.
             closing: Step back out of distance. Masks off. Salute.

@@ -60,14 +60,16 @@ public final class CardLayout {
         }
         CardText text = new CardWriter(subject, labels, faces).write();
         Optional<Fitting> fitting = Fitting.find(at -> new Composition(text, area, at, labels, faces), floor());
-        fitting.ifPresentOrElse(fitted -> take(subject, fitted), () -> problems.add(tooLong(subject)));
+        Formats formats = new Formats(text, labels, faces);
+        fitting.ifPresentOrElse(
+                fitted -> take(subject, fitted, formats), () -> problems.add(tooLong(subject, formats)));
     }
 
     private Scale floor() {
         return Scale.floor(size, faces);
     }
 
-    private void take(CardSubject subject, Fitting fitted) {
+    private void take(CardSubject subject, Fitting fitted, Formats formats) {
         cards.addAll(fitted.cards());
         String id = subject.drill().id();
         if (fitted.shares().size() > HANDY) {
@@ -75,15 +77,16 @@ public final class CardLayout {
                     Problem.Kind.PRINTED,
                     id,
                     "",
-                    Sentences.manyCards(fitted.shares().size(), size)));
+                    Sentences.manyCards(fitted.shares().size(), size, formats.smallest(HANDY))));
         }
         for (String word : fitted.broken()) {
             problems.add(new Problem(Problem.Kind.PRINTED, id, fieldOf(word, subject), Sentences.broken(word)));
         }
     }
 
-    private Problem tooLong(CardSubject subject) {
-        return new Problem(Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size));
+    private Problem tooLong(CardSubject subject, Formats formats) {
+        Optional<CardSize> larger = formats.smallest(Integer.MAX_VALUE);
+        return new Problem(Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size, larger));
     }
 
     private static String fieldOf(String word, CardSubject subject) {

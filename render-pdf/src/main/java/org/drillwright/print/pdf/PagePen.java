@@ -93,19 +93,29 @@ final class PagePen implements Closeable {
     }
 
     private void placed(Node.Placed placed, PDStructureElement parent, MarkPen marks) throws IOException {
-        Frame frame = placed.frame();
-        float x = (float) placed.x();
-        float top = (float) (marks.height() - placed.y());
-        Matrix there = placed.turned()
-                ? new Matrix(0, 1, -1, 0, x + (float) frame.height(), top - (float) frame.width())
-                : Matrix.getTranslateInstance(x, top - (float) frame.height());
+        Matrix there = there(placed, marks.height());
         Matrix outside = toPage;
         toPage = there.multiply(outside);
         stream.saveGraphicsState();
         stream.transform(there);
-        draw(frame, parent);
+        draw(placed.frame(), parent);
         stream.restoreGraphicsState();
         toPage = outside;
+    }
+
+    /** From the placed frame's coordinates to those of the frame around it, both with y upwards. */
+    private static Matrix there(Node.Placed placed, double height) {
+        Box box = placed.box();
+        float left = (float) box.x();
+        float right = (float) box.right();
+        float top = (float) (height - box.y());
+        float bottom = (float) (height - box.bottom());
+        return switch (placed.top()) {
+            case UP -> Matrix.getTranslateInstance(left, bottom);
+            case LEFT -> new Matrix(0, 1, -1, 0, right, bottom);
+            case DOWN -> new Matrix(-1, 0, 0, -1, right, top);
+            case RIGHT -> new Matrix(0, -1, 1, 0, left, top);
+        };
     }
 
     @Override

@@ -63,7 +63,7 @@ class ImpositionTest {
     @CsvSource({"A6, A4", "A6, LETTER", "A5, A4", "A5, LETTER", "INDEX_4X6, A4", "INDEX_4X6, LETTER"})
     void cardsLieOnTheSheetAtTheirTrueSizeAndApart(CardSize size, SheetSize sheet) {
         for (Frame made : sheets(size, 5, sheet)) {
-            List<Box> boxes = placed(made).stream().map(node -> box(node)).toList();
+            List<Box> boxes = placed(made).stream().map(Node.Placed::box).toList();
             for (int at = 0; at < boxes.size(); at++) {
                 Box box = boxes.get(at);
                 assertTrue(box.x() > -0.01 && box.right() < made.width() + 0.01, box::toString);
@@ -116,16 +116,10 @@ class ImpositionTest {
                 : new Box(line.x1(), line.y1() - half, line.x2() - line.x1(), line.width());
     }
 
-    private static Box box(Node.Placed node) {
-        double width = node.turned() ? node.frame().height() : node.frame().width();
-        double height = node.turned() ? node.frame().width() : node.frame().height();
-        return new Box(node.x(), node.y(), width, height);
-    }
-
     /** Where a card may have ink. */
     private static Box inked(Node.Placed node) {
         double clear = node.frame().clear();
-        Box box = box(node);
+        Box box = node.box();
         return new Box(box.x() + clear, box.y() + clear, box.width() - 2 * clear, box.height() - 2 * clear);
     }
 

@@ -28,8 +28,9 @@ class LegibilityTest {
         double capHeight = DejaVu.family().of(Face.REGULAR).capHeight();
         Scale floor = Scale.floor(size, DejaVu.family());
         double turn = floor.turn() * capHeight;
-        assertTrue(turn >= Legibility.turns(size) - 1e-9);
-        assertTrue(floor.cue() * capHeight >= Legibility.cues() - 1e-9);
+        Legibility least = Legibility.of(size);
+        assertTrue(turn >= least.turns() - 1e-9);
+        assertTrue(floor.cue() * capHeight >= least.cues() - 1e-9);
         assertTrue(floor.numeral() * DejaVu.family().of(Face.BOLD).capHeight() >= 2 * turn);
     }
 

@@ -21,6 +21,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Quarter;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Labels;
 import org.junit.jupiter.api.BeforeAll;
@@ -86,7 +87,7 @@ class ConformanceTest {
                 new Box(10, 10, 80, 80),
                 List.of(Mark.Shape.stroked(Outline.circle(50, 50, 30), 1, Ink.BLACK)));
         Frame picture = new Frame(100, 100, 0, List.of(), List.of(figure));
-        Frame sheet = new Frame(200, 200, 0, List.of(), List.of(new Node.Placed(20, 30, true, picture)));
+        Frame sheet = new Frame(200, 200, 0, List.of(), List.of(new Node.Placed(20, 30, Quarter.LEFT, picture)));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(List.of(sheet))));
     }
 

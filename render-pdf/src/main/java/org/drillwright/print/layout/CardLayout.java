@@ -33,10 +33,18 @@ public final class CardLayout {
         this.faces = faces;
     }
 
+    /** Cards are laid by all processors at once: no drill's cards depend on another's. */
     public static Laid lay(List<CardSubject> drills, CardSize size, Labels labels, Typefaces faces) {
-        CardLayout layout = new CardLayout(size, labels, faces);
-        drills.forEach(layout::lay);
-        return new Laid(layout.cards, layout.problems);
+        List<Laid> each = drills.parallelStream()
+                .map(drill -> {
+                    CardLayout layout = new CardLayout(size, labels, faces);
+                    layout.lay(drill);
+                    return new Laid(layout.cards, layout.problems);
+                })
+                .toList();
+        return new Laid(
+                each.stream().flatMap(laid -> laid.cards().stream()).toList(),
+                each.stream().flatMap(laid -> laid.problems().stream()).toList());
     }
 
     /** What cannot be printed of a drill because the typefaces lack it, found without laying anything. */

@@ -37,6 +37,11 @@ record Scale(double turn, double name) {
         return (int) ((LARGEST - 1) * turn / STEP);
     }
 
+    /** How many steps lead to a size, or just below it. */
+    int stepsTo(double size) {
+        return (int) Math.floor((size - turn) / STEP);
+    }
+
     Scale larger(int steps) {
         return new Scale(turn + steps * STEP, name);
     }

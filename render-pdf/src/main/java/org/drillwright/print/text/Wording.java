@@ -23,9 +23,30 @@ public final class Wording {
     /** Spaces that French typography writes inside of guillemets and before high marks: no line ends there. */
     private static final Pattern FRENCH = Pattern.compile("(?<=[«‹]) | (?=[»›!?;:%])");
 
+    /** Those of the high marks that ASCII has. */
+    private static final String HIGH_MARKS = "!?;:%";
+
     private Wording() {}
 
     public static String clean(String text) {
+        return isPlain(text) ? text : cleaned(text);
+    }
+
+    /** Letters, marks and single spaces of ASCII, none of which is replaced: most of what is set, and soon known. */
+    private static boolean isPlain(String text) {
+        char before = ' ';
+        for (int at = 0; at < text.length(); at++) {
+            char unit = text.charAt(at);
+            boolean afterSpace = before == ' ' && (unit == ' ' || HIGH_MARKS.indexOf(unit) >= 0);
+            if (unit < ' ' || unit > '~' || afterSpace) {
+                return false;
+            }
+            before = unit;
+        }
+        return text.isEmpty() || before != ' ';
+    }
+
+    private static String cleaned(String text) {
         String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
         String spaced = SPACES.matcher(composed).replaceAll(" ");
         String seen = INVISIBLE.matcher(spaced).replaceAll("").strip();

@@ -93,7 +93,8 @@ public final class RecordCards {
         for (int at = 0; at < lines.size(); at++) {
             boolean goesOn = at == lines.size() - 1
                     || lines.get(at).baseline() == lines.get(at + 1).baseline()
-                    || lines.get(at).text().endsWith("\u00AD");
+                    || lines.get(at).text().endsWith("\u00AD")
+                    || lines.get(at).text().endsWith("-");
             mark(lines.get(at), goesOn ? "" : " ");
         }
         out.writeByte(Recorded.MARKED_END);

@@ -3,6 +3,7 @@ package org.drillwright.print.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.text.Coverage;
@@ -35,8 +36,8 @@ public final class CardLayout {
 
     /** Cards are laid by all processors at once: no drill's cards depend on another's. */
     public static Laid lay(List<CardSubject> drills, CardSize size, Labels labels, Typefaces faces) {
-        List<Laid> each = drills.parallelStream()
-                .map(drill -> {
+        Stream<CardSubject> all = drills.size() == 1 ? drills.stream() : drills.parallelStream();
+        List<Laid> each = all.map(drill -> {
                     CardLayout layout = new CardLayout(size, labels, faces);
                     layout.lay(drill);
                     return new Laid(layout.cards, layout.problems);

@@ -30,7 +30,9 @@ public enum Label {
     REVISED,
     DRAFT,
     DEFERRAL,
-    TRUE_SIZE;
+    TRUE_SIZE,
+    MEASURE_FRONT,
+    MEASURE_BACK;
 
     String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '.');

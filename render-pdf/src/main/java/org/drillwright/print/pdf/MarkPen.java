@@ -39,7 +39,13 @@ final class MarkPen {
     /** What is written behind a run so that whoever copies or hears the text gets whole words: a space, or nothing. */
     static String joint(Mark.Text run, Mark.Text next) {
         boolean sameLine = run.baseline() == next.baseline();
-        return sameLine || run.text().endsWith(SOFT_HYPHEN) ? "" : " ";
+        return sameLine || run.text().endsWith(SOFT_HYPHEN) || endsInsideAWord(run.text()) ? "" : " ";
+    }
+
+    /** A line may end behind the hyphen of 'counter-riposte'; a dash that stands by itself has its spaces. */
+    private static boolean endsInsideAWord(String line) {
+        int last = line.length() - 1;
+        return last > 0 && line.charAt(last) == '-' && Character.isLetterOrDigit(line.charAt(last - 1));
     }
 
     void text(Mark.Text text, String joint) throws IOException {

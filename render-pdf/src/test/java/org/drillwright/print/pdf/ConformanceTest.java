@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -23,7 +24,16 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Quarter;
 import org.drillwright.print.layout.CardLayout;
+import org.drillwright.print.impose.Duplex;
+import org.drillwright.print.impose.Imposition;
+import org.drillwright.print.impose.Laminate;
+import org.drillwright.print.impose.Leaf;
+import org.drillwright.print.impose.RegistrationSheet;
+import org.drillwright.print.impose.SheetPlan;
+import org.drillwright.print.impose.Shift;
+import org.drillwright.print.impose.Stock;
 import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.SheetNote;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
@@ -67,6 +77,33 @@ class ConformanceTest {
     @Test
     void sheetsWithTurnedCardsConform() throws Exception {
         assertEquals(List.of(), failures(PdfWriterTest.pdf(PdfWriterTest.sheets(SheetSize.LETTER))));
+    }
+
+    @Test
+    void sheetsPrintedOnBothSidesInChaptersConform() throws Exception {
+        List<Leaf> leaves = PdfWriterTest.cards(CardSize.A6, Drills.riposte(), Drills.solo()).stream()
+                .map(card -> new Leaf(card, Optional.of(card)))
+                .toList();
+        SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4))
+                .with(Laminate.SHEET)
+                .with(Duplex.LONG_EDGE, new Shift(0.5, -0.5));
+        Frame note = SheetNote.of(Labels.in(Language.ENGLISH), DejaVu.family());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        List<Chapter> chapters = List.of(new Chapter("Foil", Imposition.impose(leaves, plan, note)));
+        new PdfWriter(DejaVu.family()).writeChapters(chapters, PdfWriterTest.INFO, out);
+        assertEquals(List.of(), failures(out.toByteArray()));
+    }
+
+    @Test
+    void theSheetThatMeasuresAPrinterConforms() throws Exception {
+        Labels labels = Labels.in(Language.ITALIAN);
+        List<Frame> pages = RegistrationSheet.pages(
+                Stock.of(SheetSize.LETTER),
+                Duplex.SHORT_EDGE,
+                Shift.NONE,
+                SheetNote.measuringFront(labels, DejaVu.family()),
+                SheetNote.measuringBack(labels, DejaVu.family()));
+        assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
     }
 
     @Test

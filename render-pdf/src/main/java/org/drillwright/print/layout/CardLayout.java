@@ -86,7 +86,7 @@ public final class CardLayout {
                     Problem.Kind.PRINTED,
                     id,
                     "",
-                    Sentences.manyCards(fitted.shares().size(), size, formats.smallest(HANDY))));
+                    Sentences.manyCards(fitted.shares().size(), size, formats.smallest(size, HANDY))));
         }
         for (String word : fitted.broken()) {
             problems.add(new Problem(Problem.Kind.PRINTED, id, fieldOf(word, subject), Sentences.broken(word)));
@@ -94,7 +94,7 @@ public final class CardLayout {
     }
 
     private Problem tooLong(CardSubject subject, Formats formats) {
-        Optional<CardSize> larger = formats.smallest(Integer.MAX_VALUE);
+        Optional<CardSize> larger = formats.smallest(size, Integer.MAX_VALUE);
         return new Problem(Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size, larger));
     }
 

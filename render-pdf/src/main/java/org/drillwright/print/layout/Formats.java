@@ -9,9 +9,14 @@ import org.drillwright.print.text.Typefaces;
 /** Which sizes of cards hold the words of one drill, each at the distance from which it is read. */
 record Formats(CardText text, Labels labels, Typefaces faces) {
 
-    /** The size of the least area on which the drill needs no more than so many cards. */
-    Optional<CardSize> smallest(int cards) {
+    /**
+     * The size of the least area on which the drill needs no more than so many cards, among those that can be read from
+     * as far as the one that was wished for: who wants a sheet for the wall is not helped by a card for the hand.
+     */
+    Optional<CardSize> smallest(CardSize wished, int cards) {
         return Arrays.stream(CardSize.values())
+                .filter(size ->
+                        Legibility.of(size).turns() >= Legibility.of(wished).turns())
                 .sorted(Comparator.comparingDouble(size -> size.width() * size.height()))
                 .filter(size -> holds(size, cards))
                 .findFirst();

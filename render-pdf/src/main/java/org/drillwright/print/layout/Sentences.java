@@ -23,7 +23,7 @@ final class Sentences {
         return "It needs " + cards + " cards of size " + size.word()
                 + ", for there its type may not be smaller and still be read: split the drill"
                 + larger.map(other -> ", or choose size " + other.word() + ", the smallest that needs no more than two.")
-                        .orElse("; no size needs fewer than three.");
+                        .orElse("; no size that is read from as far needs fewer than three.");
     }
 
     static String broken(String word) {
@@ -35,6 +35,6 @@ final class Sentences {
         return "One part of it alone, in type that can still be read, is longer than a card of size " + size.word()
                 + ": shorten it"
                 + larger.map(other -> ", or choose size " + other.word() + ", the smallest that holds it.")
-                        .orElse("; no size holds it.");
+                        .orElse("; no size that is read from as far holds it.");
     }
 }

@@ -226,6 +226,16 @@ class CardLayoutTest {
     }
 
     @Test
+    void whoWantsASheetForTheWallIsNotSentToACardForTheHand() {
+        Drill drill = Drills.drill("long", "Long", Collections.nCopies(40, HOLD));
+        String sentence = lay(Drills.subject(drill), CardSize.WALL_A3)
+                .problems()
+                .get(0)
+                .sentence();
+        assertTrue(sentence.endsWith("; no size that is read from as far needs fewer than three."), sentence);
+    }
+
+    @Test
     void cardsComeInTheOrderOfTheirDrills() {
         List<CardSubject> both =
                 new ArrayList<>(List.of(Drills.subject(Drills.solo()), Drills.subject(Drills.riposte())));

@@ -3,7 +3,6 @@ package org.drillwright.print.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
 import org.drillwright.print.diagram.Picture;
@@ -44,10 +43,23 @@ public final class CardLayout {
         return lay(drills, size, Back.NONE, labels, faces);
     }
 
+    /** Cards are laid by all processors at once: no drill's cards depend on another's. */
     public static Laid lay(List<CardSubject> drills, CardSize size, Back back, Labels labels, Typefaces faces) {
-        CardLayout layout = new CardLayout(size, back, labels, faces);
-        drills.forEach(layout::lay);
-        return new Laid(layout.cards, back == Back.SAFETY ? layout.safety() : layout.backs, layout.problems);
+        Stream<CardSubject> all = drills.size() == 1 ? drills.stream() : drills.parallelStream();
+        List<CardLayout> each = all.map(drill -> {
+                    CardLayout layout = new CardLayout(size, back, labels, faces);
+                    layout.lay(drill);
+                    return layout;
+                })
+                .toList();
+        List<Frame> cards =
+                each.stream().flatMap(layout -> layout.cards.stream()).toList();
+        return new Laid(
+                cards,
+                back == Back.SAFETY
+                        ? SafetyCard.behind(cards.size(), size, labels, faces)
+                        : each.stream().flatMap(layout -> layout.backs.stream()).toList(),
+                each.stream().flatMap(layout -> layout.problems.stream()).toList());
     }
 
     /** What cannot be printed of a drill because the typefaces lack it, found without laying anything. */
@@ -76,18 +88,10 @@ public final class CardLayout {
         }
         CardText text = new CardWriter(subject, labels, faces).write();
         Optional<Fitting> fitting = text.hasPictures() ? pictured(text) : fitting(text);
+        Formats formats = new Formats(text.withoutPictures(), labels, faces);
         fitting.ifPresentOrElse(
-                fitted -> take(subject, fitted, text.pictures()),
-                () -> problems.add(new Problem(
-                        Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size))));
-    }
-
-    /** The safety card behind each card; where it takes several, they follow each other. */
-    private List<Frame> safety() {
-        List<Frame> safety = SafetyCard.lay(size, labels, faces);
-        return IntStream.range(0, cards.size())
-                .mapToObj(at -> safety.get(at % safety.size()))
-                .toList();
+                fitted -> take(subject, fitted, text.pictures(), formats),
+                () -> problems.add(tooLong(subject, formats)));
     }
 
     private Optional<List<Frame>> behind(CardSubject subject, Fitting fitted, List<Picture> pictures) {
@@ -118,7 +122,7 @@ public final class CardLayout {
         return Scale.floor(size, faces);
     }
 
-    private void take(CardSubject subject, Fitting fitted, List<Picture> pictures) {
+    private void take(CardSubject subject, Fitting fitted, List<Picture> pictures, Formats formats) {
         String id = subject.drill().id();
         if (back == Back.PICTURES) {
             Optional<List<Frame>> behind = behind(subject, fitted, pictures);
@@ -136,11 +140,16 @@ public final class CardLayout {
                     Problem.Kind.PRINTED,
                     id,
                     "",
-                    Sentences.manyCards(fitted.shares().size(), size)));
+                    Sentences.manyCards(fitted.shares().size(), size, formats.smallest(size, HANDY))));
         }
         for (String word : fitted.broken()) {
             problems.add(new Problem(Problem.Kind.PRINTED, id, fieldOf(word, subject), Sentences.broken(word)));
         }
+    }
+
+    private Problem tooLong(CardSubject subject, Formats formats) {
+        Optional<CardSize> larger = formats.smallest(size, Integer.MAX_VALUE);
+        return new Problem(Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size, larger));
     }
 
     private static String fieldOf(String word, CardSubject subject) {

@@ -33,7 +33,6 @@ public enum Label {
     TRUE_SIZE,
     PURPOSE,
     NOTE,
-    BACK,
     SAFETY_TITLE,
     SAFETY_RISK,
     SAFETY_BEFORE,
@@ -44,7 +43,9 @@ public enum Label {
     SAFETY_FORCE,
     SAFETY_BLADE,
     SAFETY_STOP,
-    LEGEND_TITLE;
+    LEGEND_TITLE,
+    MEASURE_FRONT,
+    MEASURE_BACK;
 
     String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '.');

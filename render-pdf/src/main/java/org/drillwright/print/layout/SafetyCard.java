@@ -3,6 +3,7 @@ package org.drillwright.print.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.drillwright.model.CardSize;
 import org.drillwright.print.diagram.Legend;
 import org.drillwright.print.diagram.Sample;
@@ -58,6 +59,14 @@ public final class SafetyCard {
             }
         }
         throw new IllegalStateException("a card of size " + size.word() + " cannot hold one rule of conduct");
+    }
+
+    /** What stands behind so many cards: where the safety card takes several, they follow each other. */
+    static List<Frame> behind(int cards, CardSize size, Labels labels, Typefaces faces) {
+        List<Frame> safety = lay(size, labels, faces);
+        return IntStream.range(0, cards)
+                .mapToObj(at -> safety.get(at % safety.size()))
+                .toList();
     }
 
     /** In reading order, on as many cards as wanted, each filled as far as it goes. */

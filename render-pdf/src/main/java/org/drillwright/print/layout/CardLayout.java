@@ -78,8 +78,8 @@ public final class CardLayout {
         Optional<Fitting> fitting = text.hasPictures() ? pictured(text) : fitting(text);
         fitting.ifPresentOrElse(
                 fitted -> take(subject, fitted, text.pictures()),
-                () -> problems.add(new Problem(
-                        Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size))));
+                () -> problems.add(
+                        new Problem(Problem.Kind.NOT_PRINTED, subject.drill().id(), "", Sentences.tooLong(size))));
     }
 
     /** The safety card behind each card; where it takes several, they follow each other. */
@@ -93,8 +93,7 @@ public final class CardLayout {
     private Optional<List<Frame>> behind(CardSubject subject, Fitting fitted, List<Picture> pictures) {
         return Stream.of(true, false)
                 .map(spoken -> new BackCard(subject.drill(), pictures, labels, spoken))
-                .map(card -> Largest.fitting(
-                        floor(), scale -> card.on(fitted.shares(), new Plate(area, scale, faces))))
+                .map(card -> Largest.fitting(floor(), scale -> card.on(fitted.shares(), new Plate(area, scale, faces))))
                 .flatMap(Optional::stream)
                 .findFirst();
     }

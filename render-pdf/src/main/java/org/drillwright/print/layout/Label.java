@@ -33,7 +33,6 @@ public enum Label {
     TRUE_SIZE,
     PURPOSE,
     NOTE,
-    BACK,
     SAFETY_TITLE,
     SAFETY_RISK,
     SAFETY_BEFORE,

@@ -48,11 +48,7 @@ record Pad(double x, double y, double unit) {
             double start = 2 * at * piece;
             double end = start + piece;
             marks[at] = line(
-                    x1 + start * (x2 - x1),
-                    y1 + start * (y2 - y1),
-                    x1 + end * (x2 - x1),
-                    y1 + end * (y2 - y1),
-                    width);
+                    x1 + start * (x2 - x1), y1 + start * (y2 - y1), x1 + end * (x2 - x1), y1 + end * (y2 - y1), width);
         }
         return Arrays.asList(marks);
     }
@@ -80,8 +76,7 @@ record Pad(double x, double y, double unit) {
     /** A question mark whose middle is here, so many units high. */
     Mark question(double cx, double cy, double height) {
         double size = height / CAP;
-        return new Mark.Text(
-                x(cx - size * QUESTION / 2), y(cy + height / 2), size * unit, Face.BOLD, "?", Ink.BLACK);
+        return new Mark.Text(x(cx - size * QUESTION / 2), y(cy + height / 2), size * unit, Face.BOLD, "?", Ink.BLACK);
     }
 
     Box box(double width, double height) {

@@ -54,7 +54,7 @@ public final class Picture {
 
     private Optional<Mark> target(Side side, Pad pad) {
         return scene.at(side)
-                .map(aimed -> new Mark.Named(
-                        "lines of the " + side.word(), TargetSketch.draw(aimed, scene.isSabre(), pad)));
+                .map(aimed ->
+                        new Mark.Named("lines of the " + side.word(), TargetSketch.draw(aimed, scene.isSabre(), pad)));
     }
 }

@@ -73,7 +73,8 @@ final class SceneReader {
                         && count.end().on(target).isKnown());
         return known
                 ? Optional.empty()
-                : Optional.of(new Aimed(false, Optional.empty(), closing(count.end(), target, Optional.empty()), false));
+                : Optional.of(
+                        new Aimed(false, Optional.empty(), closing(count.end(), target, Optional.empty()), false));
     }
 
     /** Nobody attacks, but the hand goes to a position. */
@@ -82,8 +83,7 @@ final class SceneReader {
                 .filter(played -> played.move().by() == side)
                 .anyMatch(SceneReader::movesTheHand);
         return placed
-                ? Optional.of(
-                        new Aimed(true, Optional.empty(), closing(count.end(), side, Optional.empty()), false))
+                ? Optional.of(new Aimed(true, Optional.empty(), closing(count.end(), side, Optional.empty()), false))
                 : Optional.empty();
     }
 
@@ -97,8 +97,7 @@ final class SceneReader {
             return new Aimed(true, Optional.of(threat), closing(launched, target, Optional.empty()), false);
         }
         boolean feint = parried.get().attackOn(target).filter(Attack::drawn).isPresent();
-        Optional<Line> met =
-                feint ? threat.attack().feintLine() : threat.line().value();
+        Optional<Line> met = feint ? threat.attack().feintLine() : threat.line().value();
         Closing closing = closing(parried.get(), target, met);
         boolean elsewhere = met.isPresent() && !closing.closed().contains(met.get());
         return new Aimed(true, Optional.of(threat), closing, elsewhere && isRound(parried.get(), target));

@@ -58,10 +58,8 @@ final class Spoken {
         String role = threat.attack().meant() || threat.attack().role() == Role.EXTENSION
                 ? words.of("role", role(threat.attack()))
                 : words.text("role.threat");
-        String into = threat.line()
-                .value()
-                .map(line -> words.of("into", line))
-                .orElseGet(() -> words.text("into.unknown"));
+        String into =
+                threat.line().value().map(line -> words.of("into", line)).orElseGet(() -> words.text("into.unknown"));
         String shown = threat.shown()
                 .map(line -> words.text("shown", words.of("into", line)))
                 .orElse("");
@@ -104,8 +102,8 @@ final class Spoken {
                 .sorted()
                 .map(line -> words.of("line", line))
                 .collect(Collectors.joining(words.text(closing.closed().isEmpty() ? "or" : "and")));
-        return List.of(words.text(
-                "closing", who, words.of("position", closing.by().get()), named));
+        return List.of(
+                words.text("closing", who, words.of("position", closing.by().get()), named));
     }
 
     /** How they stand. */
@@ -121,10 +119,8 @@ final class Spoken {
     }
 
     private String person(Fencer fencer) {
-        String feet = fencer.feet()
-                .value()
-                .map(known -> words.of("feet", known))
-                .orElseGet(() -> words.text("feet.unknown"));
+        String feet =
+                fencer.feet().value().map(known -> words.of("feet", known)).orElseGet(() -> words.text("feet.unknown"));
         return feet + (fencer.extended().is(true) ? words.text("extended") : "");
     }
 

@@ -117,8 +117,7 @@ final class TargetSketch {
             threat.line()
                     .value()
                     .flatMap(line -> Target.area(sabre, line))
-                    .ifPresentOrElse(
-                            at -> marks.add(threat.attack().meant() ? stroke(at) : feint(at)), this::question);
+                    .ifPresentOrElse(at -> marks.add(threat.attack().meant() ? stroke(at) : feint(at)), this::question);
             if (aimed.carriedRound()) {
                 round(threat, aimed.closing());
             }
@@ -151,10 +150,13 @@ final class TargetSketch {
 
     /** From the line attacked to the line that the hand closes. */
     private void round(Threat threat, Closing closing) {
-        threat.line().value().flatMap(line -> Target.area(sabre, line)).ifPresent(from -> closing.closed().stream()
-                .sorted()
-                .findFirst()
+        threat.line()
+                .value()
                 .flatMap(line -> Target.area(sabre, line))
-                .ifPresent(to -> marks.add(new Mark.Named(ROUND, Arrow.between(pad, from, to)))));
+                .ifPresent(from -> closing.closed().stream()
+                        .sorted()
+                        .findFirst()
+                        .flatMap(line -> Target.area(sabre, line))
+                        .ifPresent(to -> marks.add(new Mark.Named(ROUND, Arrow.between(pad, from, to)))));
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.model.Drill;
-import org.drillwright.model.Step;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
@@ -19,6 +18,9 @@ import org.drillwright.print.frame.Role;
  * pictures and notes of its counts. A picture is also said in words where there is room for them.
  */
 final class BackCard {
+
+    /** The numeral's size, as a share of the type size. */
+    private static final double NUMERAL = 1.8;
 
     private final Drill drill;
     private final List<Picture> pictures;
@@ -76,33 +78,39 @@ final class BackCard {
     private Slab count(int at, Plate plate) {
         CardArea area = plate.area();
         double size = plate.scale().cue();
-        Step step = drill.steps().get(at);
-        String numeral = String.valueOf(step.number().orElse(at + 1));
-        double numeralSize = 1.8 * size;
-        double column = plate.faces().of(Face.BOLD).width("00") * numeralSize;
-        double x = area.left() + column + 0.5 * size;
-        double picture = Columns.pictureWidth(plate.scale());
-        double beside = x + picture + 0.8 * size;
-        Setting words = plate.setting(
-                plate.words(Face.REGULAR, said(at, step)), size, beside, 0, area.right() - beside);
         double pad = 0.35 * size;
-        double baseline = pad + plate.faces().of(Face.BOLD).capHeight() * numeralSize;
-        List<Node> content = new ArrayList<>();
-        content.add(new Node.Words(
-                Role.PARAGRAPH,
-                List.of(new Mark.Text(area.left(), baseline, numeralSize, Face.BOLD, numeral, Ink.BLACK))));
-        double height = Math.max(words.height(), baseline - pad);
-        if (at < pictures.size()) {
-            content.add(pictures.get(at).draw(x, pad, picture));
-            height = Math.max(height, pictures.get(at).height(picture));
+        double left = area.left() + plate.faces().of(Face.BOLD).width("00") * NUMERAL * size + 0.5 * size;
+        double beside = left + Columns.pictureWidth(plate.scale()) + 0.8 * size;
+        Setting words = plate.setting(plate.words(Face.REGULAR, said(at)), size, beside, pad, area.right() - beside);
+        List<Node> content = new ArrayList<>(List.of(numeral(at, pad, plate)));
+        Optional<Node.Figure> figure =
+                picture(at).map(picture -> picture.draw(left, pad, Columns.pictureWidth(plate.scale())));
+        figure.ifPresent(content::add);
+        if (!words.lines().isEmpty()) {
+            content.add(new Node.Words(Role.PARAGRAPH, words.lines()));
         }
-        content.add(new Node.Words(Role.PARAGRAPH, words.lines()).moved(0, pad));
+        double height = Math.max(
+                Math.max(words.height(), NUMERAL * size),
+                figure.map(drawn -> drawn.box().height()).orElse(0.0));
         Mark rule = new Mark.Line(area.left(), 0, area.right(), 0, 0.5, Ink.BLACK);
         return new Slab(height + 2 * pad, List.of(rule), content, words.broken());
     }
 
-    private String said(int at, Step step) {
-        String picture = spoken && at < pictures.size() ? pictures.get(at).gist() : "";
-        return (step.note() + " " + picture).strip();
+    private Node numeral(int at, double top, Plate plate) {
+        double size = NUMERAL * plate.scale().cue();
+        double baseline = top + plate.faces().of(Face.BOLD).capHeight() * size;
+        String numeral = String.valueOf(drill.steps().get(at).number().orElse(at + 1));
+        return new Node.Words(
+                Role.PARAGRAPH,
+                List.of(new Mark.Text(plate.area().left(), baseline, size, Face.BOLD, numeral, Ink.BLACK)));
+    }
+
+    private Optional<Picture> picture(int at) {
+        return at < pictures.size() ? Optional.of(pictures.get(at)) : Optional.empty();
+    }
+
+    private String said(int at) {
+        String picture = picture(at).filter(one -> spoken).map(Picture::gist).orElse("");
+        return (drill.steps().get(at).note() + " " + picture).strip();
     }
 }

@@ -97,8 +97,7 @@ public final class CardLayout {
     private Optional<List<Frame>> behind(CardSubject subject, Fitting fitted, List<Picture> pictures) {
         return Stream.of(true, false)
                 .map(spoken -> new BackCard(subject.drill(), pictures, labels, spoken))
-                .map(card -> Largest.fitting(
-                        floor(), scale -> card.on(fitted.shares(), new Plate(area, scale, faces))))
+                .map(card -> Largest.fitting(floor(), scale -> card.on(fitted.shares(), new Plate(area, scale, faces))))
                 .flatMap(Optional::stream)
                 .findFirst();
     }

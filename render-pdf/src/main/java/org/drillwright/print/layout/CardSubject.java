@@ -23,8 +23,7 @@ public record CardSubject(
         Optional<Replay> replay) {
 
     /** A card without pictures. */
-    public CardSubject(
-            Drill drill, School school, Optional<Place> place, boolean draft, List<String> footerRemarks) {
+    public CardSubject(Drill drill, School school, Optional<Place> place, boolean draft, List<String> footerRemarks) {
         this(drill, school, place, draft, footerRemarks, Optional.empty());
     }
 

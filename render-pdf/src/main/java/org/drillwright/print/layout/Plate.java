@@ -87,7 +87,13 @@ record Plate(CardArea area, Scale scale, Typefaces faces) {
         double top = faces.of(Face.REGULAR).ascent() * size - 0.56 * size;
         Mark mark = Mark.Shape.filled(
                 Outline.polygon(
-                        area.left(), top, area.left() + square, top, area.left() + square, top + square, area.left(),
+                        area.left(),
+                        top,
+                        area.left() + square,
+                        top,
+                        area.left() + square,
+                        top + square,
+                        area.left(),
                         top + square),
                 Ink.BLACK);
         return new Slab(
@@ -112,8 +118,9 @@ record Plate(CardArea area, Scale scale, Typefaces faces) {
             return Optional.empty();
         }
         double between = Math.min(0.5 * scale.cue(), (room() - height) / slabs.size());
-        List<Slab> spaced = new ArrayList<>(
-                slabs.stream().flatMap(slab -> Stream.of(slab, Slab.space(between))).toList());
+        List<Slab> spaced = new ArrayList<>(slabs.stream()
+                .flatMap(slab -> Stream.of(slab, Slab.space(between)))
+                .toList());
         Slab all = Slab.stack(spaced).moved(area.top());
         return Optional.of(new Frame(
                 area.width(),

@@ -117,8 +117,7 @@ public final class SafetyCard {
         double size = plate.scale().cue();
         double picture = Columns.pictureWidth(plate.scale());
         double x = area.left() + picture + 0.7 * size;
-        Setting set =
-                plate.setting(plate.words(Face.REGULAR, sample.words()), size, x, 0, area.right() - x);
+        Setting set = plate.setting(plate.words(Face.REGULAR, sample.words()), size, x, 0, area.right() - x);
         double height = Math.max(set.height(), sample.height(picture));
         double down = (height - set.height()) / 2;
         List<Mark> sign = sample.draw(area.left(), (height - sample.height(picture)) / 2, picture);

@@ -49,10 +49,21 @@ final class Chunks {
         ends.setText(text.toString());
         int start = 0;
         for (int end = ends.next(); end != BreakIterator.DONE; end = ends.next()) {
-            chunks.add(chunk(start, end));
-            start = end;
+            if (!isBehindElision(end)) {
+                chunks.add(chunk(start, end));
+                start = end;
+            }
         }
         return chunks;
+    }
+
+    /** Behind the apostrophe of a word like {@code s’arrêter}, which the rules take for a closing quotation mark. */
+    private boolean isBehindElision(int end) {
+        return end > 1
+                && end < text.length()
+                && text.charAt(end - 1) == '’'
+                && Character.isLetter(text.codePointBefore(end - 1))
+                && Character.isLetter(text.codePointAt(end));
     }
 
     private Chunk chunk(int start, int end) {

@@ -65,8 +65,7 @@ class PicturesTest {
                 "sabre-guards-by-name     | 1 | follower | inside (cheek or chest): closed"
             })
     void aHandWorkedCount(String drill, int count, String side, String lines) {
-        assertEquals(
-                sorted(lines), sorted(picture(Example.drill(drill), count).lines(side)));
+        assertEquals(sorted(lines), sorted(picture(Example.drill(drill), count).lines(side)));
     }
 
     private static Set<String> sorted(String lines) {
@@ -88,13 +87,14 @@ class PicturesTest {
         Seen seen = picture(drill, number);
         for (Side side : Side.values()) {
             Map<String, TreeSet<String>> expected = new TreeMap<>();
-            threats(count, side).forEach((line, marks) -> marks.forEach(mark -> expected.computeIfAbsent(
-                            line, one -> new TreeSet<>())
-                    .add(mark)));
+            threats(count, side)
+                    .forEach((line, marks) ->
+                            marks.forEach(mark -> expected.computeIfAbsent(line, one -> new TreeSet<>())
+                                    .add(mark)));
             if (!threats(count, side).isEmpty() || placed(count, side).isPresent()) {
-                closed(drill, count, side).forEach(line -> expected.computeIfAbsent(
-                                line.words(), one -> new TreeSet<>())
-                        .add("closed"));
+                closed(drill, count, side)
+                        .forEach(line -> expected.computeIfAbsent(line.words(), one -> new TreeSet<>())
+                                .add("closed"));
             }
             String wanted = expected.entrySet().stream()
                     .map(line -> line.getKey() + ": " + String.join(", ", line.getValue()))
@@ -145,7 +145,8 @@ class PicturesTest {
         Set<Line> lines = hand.hand()
                 .value()
                 .filter(position -> closes)
-                .map(position -> drill.replay().setting().parries().row(position).lines())
+                .map(position ->
+                        drill.replay().setting().parries().row(position).lines())
                 .orElse(Set.of());
         return lines.size() == 1 ? lines : Set.of();
     }
@@ -158,15 +159,16 @@ class PicturesTest {
         Seen seen = picture(drill, number);
         Range measure = count.end().measure();
         boolean drawn = drill.isPartnerDrill() && measure.isKnown();
-        assertEquals(
-                drawn ? Math.max(0, Math.min(3, measure.least())) : 0, seen.count("foot action"), measure.words());
+        assertEquals(drawn ? Math.max(0, Math.min(3, measure.least())) : 0, seen.count("foot action"), measure.words());
         for (Side side : drill.isPartnerDrill() ? List.of(Side.values()) : List.of(Side.FOLLOWER)) {
             count.end()
                     .of(side)
                     .feet()
                     .value()
                     .ifPresent(feet -> assertTrue(
-                            seen.has(feet.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')),
+                            seen.has(feet.name()
+                                    .toLowerCase(java.util.Locale.ROOT)
+                                    .replace('_', ' ')),
                             () -> side + " is " + feet));
         }
     }

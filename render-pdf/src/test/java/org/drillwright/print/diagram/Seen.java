@@ -30,9 +30,7 @@ final class Seen {
      * What stands in the lines of one side, such as {@code high inside line: closed, stroke}; empty if none are drawn.
      */
     String lines(String side) {
-        return named(figure.marks(), "lines of the " + side)
-                .map(Seen::lines)
-                .orElse("");
+        return named(figure.marks(), "lines of the " + side).map(Seen::lines).orElse("");
     }
 
     private static String lines(Mark.Named target) {
@@ -72,8 +70,7 @@ final class Seen {
 
     /** The place of a line's area of one side, in points. */
     Box area(String side, String line) {
-        Mark.Named target =
-                named(figure.marks(), "lines of the " + side).orElseThrow();
+        Mark.Named target = named(figure.marks(), "lines of the " + side).orElseThrow();
         return box(named(target.marks(), "line " + line).orElseThrow());
     }
 

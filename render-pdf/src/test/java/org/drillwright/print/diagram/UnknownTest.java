@@ -43,7 +43,13 @@ class UnknownTest {
     static void read(@TempDir Path folder) throws Exception {
         Files.write(folder.resolve("unread.yaml"), DRILL.getBytes(StandardCharsets.UTF_8));
         pictures = Pictures.of(
-                SchoolFolder.open(folder).entries().get(0).subject().orElseThrow().replay(), Language.ENGLISH);
+                SchoolFolder.open(folder)
+                        .entries()
+                        .get(0)
+                        .subject()
+                        .orElseThrow()
+                        .replay(),
+                Language.ENGLISH);
     }
 
     private static Seen seen(int count) {
@@ -61,7 +67,9 @@ class UnknownTest {
     /** Schools differ on prime (Encyclopaedia Britannica and Warford 1884 do). */
     @Test
     void aPositionOnWhichSchoolsDifferClosesNoCertainLine() {
-        assertEquals("high outside line: feint; high inside line: unknown; low inside line: unknown", seen(2).lines("follower"));
+        assertEquals(
+                "high outside line: feint; high inside line: unknown; low inside line: unknown",
+                seen(2).lines("follower"));
     }
 
     @Test

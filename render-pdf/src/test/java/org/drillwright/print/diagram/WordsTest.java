@@ -97,8 +97,9 @@ class WordsTest {
                 .get(0)
                 .alternative();
         assertTrue(
-                said.startsWith("Meneur : attaque dans la ligne haute du dedans à distance de fente, ligne fermée par la"
-                        + " parade de quarte."),
+                said.startsWith(
+                        "Meneur : attaque dans la ligne haute du dedans à distance de fente, ligne fermée par la"
+                                + " parade de quarte."),
                 said);
     }
 

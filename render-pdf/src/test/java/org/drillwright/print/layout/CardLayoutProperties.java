@@ -40,7 +40,11 @@ class CardLayoutProperties {
 
     @Property(tries = 150)
     void nothingIsCutOffDroppedOrOverlapping(
-            @ForAll("drills") Drill drill, @ForAll CardSize size, @ForAll Language language, @ForAll boolean draft, @ForAll boolean pictures) {
+            @ForAll("drills") Drill drill,
+            @ForAll CardSize size,
+            @ForAll Language language,
+            @ForAll boolean draft,
+            @ForAll boolean pictures) {
         CardSubject plain = draft ? Drills.draft(drill) : Drills.subject(drill);
         CardSubject subject = pictures ? pictured(plain) : plain;
         Laid laid = CardLayout.lay(List.of(subject), size, Labels.in(language), DejaVu.family());

@@ -26,15 +26,17 @@ class ContrastTest {
     /** Machado, Oliveira and Fernandes 2009, severity 1.0, for linear RGB; from memory. */
     private static double[] deficiency(String name) {
         return switch (name) {
-            case "protan" -> new double[] {
-                0.152286, 1.052583, -0.204868, 0.114503, 0.786281, 0.099216, -0.003882, -0.048116, 1.051998
-            };
-            case "deutan" -> new double[] {
-                0.367322, 0.860646, -0.227968, 0.280085, 0.672501, 0.047413, -0.011820, 0.042940, 0.968881
-            };
-            case "tritan" -> new double[] {
-                1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.303900
-            };
+            case "protan" ->
+                new double[] {
+                    0.152286, 1.052583, -0.204868, 0.114503, 0.786281, 0.099216, -0.003882, -0.048116, 1.051998
+                };
+            case "deutan" ->
+                new double[] {0.367322, 0.860646, -0.227968, 0.280085, 0.672501, 0.047413, -0.011820, 0.042940, 0.968881
+                };
+            case "tritan" ->
+                new double[] {
+                    1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.303900
+                };
             default -> throw new IllegalArgumentException(name);
         };
     }

@@ -121,12 +121,7 @@ class PicturedCardsTest {
         Subject drill = Example.drill("parry-of-quarte");
         CardSubject card = Example.card(drill);
         CardSubject wordy = new CardSubject(
-                LongNote.of(drill.drill()),
-                card.school(),
-                card.place(),
-                false,
-                List.of(),
-                card.replay());
+                LongNote.of(drill.drill()), card.school(), card.place(), false, List.of(), card.replay());
         Laid laid = CardLayout.lay(
                 List.of(wordy), CardSize.A6, Back.PICTURES, Labels.in(Language.ENGLISH), DejaVu.family());
         assertEquals(List.of(), laid.cards());

@@ -36,8 +36,8 @@ class SameBytesTest {
         byte[] once = ForkedPrinting.print(java, CARDS);
         // Identity hashes by a counter, by a constant, and from the thread's own state: HotSpot's modes 3, 2 and 5.
         for (String mode : List.of("2", "3", "5")) {
-            byte[] again = ForkedPrinting.print(
-                    java, CARDS, "-XX:+UnlockExperimentalVMOptions", "-XX:hashCode=" + mode);
+            byte[] again =
+                    ForkedPrinting.print(java, CARDS, "-XX:+UnlockExperimentalVMOptions", "-XX:hashCode=" + mode);
             assertArrayEquals(once, again, "hash mode " + mode);
         }
         assertArrayEquals(
@@ -144,7 +144,10 @@ class SameBytesTest {
             COSDictionary dictionary = (COSDictionary) value;
             for (COSName key : dictionary.keySet().stream().sorted().toList()) {
                 if (!key.equals(COSName.LENGTH)) {
-                    text.append(key).append(' ').append(shown(dictionary.getItem(key))).append(' ');
+                    text.append(key)
+                            .append(' ')
+                            .append(shown(dictionary.getItem(key)))
+                            .append(' ');
                 }
             }
             if (value instanceof COSStream stream) {

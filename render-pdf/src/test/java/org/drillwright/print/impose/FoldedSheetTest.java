@@ -68,7 +68,7 @@ class FoldedSheetTest {
     private static List<Node.Placed> cards(Frame page) {
         return page.content().stream()
                 .map(node -> (Node.Placed) node)
-                .filter(placed -> placed.frame() != NOTE)
+                .filter(placed -> !placed.frame().equals(NOTE))
                 .toList();
     }
 

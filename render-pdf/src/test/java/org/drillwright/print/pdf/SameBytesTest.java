@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -105,7 +104,7 @@ class SameBytesTest {
     private static final class Walk {
         private final List<String> into;
         private final List<COSBase> met = new ArrayList<>();
-        private final Map<COSBase, Integer> numbers = new IdentityHashMap<>();
+        private final IdentityHashMap<COSBase, Integer> numbers = new IdentityHashMap<>();
 
         private Walk(List<String> into) {
             this.into = into;

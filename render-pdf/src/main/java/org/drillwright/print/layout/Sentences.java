@@ -22,7 +22,8 @@ final class Sentences {
     static String manyCards(int cards, CardSize size, Optional<CardSize> larger) {
         return "It needs " + cards + " cards of size " + size.word()
                 + ", for there its type may not be smaller and still be read: split the drill"
-                + larger.map(other -> ", or choose size " + other.word() + ", the smallest that needs no more than two.")
+                + larger.map(other ->
+                                ", or choose size " + other.word() + ", the smallest that needs no more than two.")
                         .orElse("; no size that is read from as far needs fewer than three.");
     }
 

@@ -43,7 +43,6 @@ public final class SheetNote {
 
     private static Frame set(Paragraph words, double size, double width, Typefaces faces) {
         Setting set = Setting.of(faces, words, size, new Setting.Column(0, 0, width + 0.01));
-        return new Frame(
-                width, set.height(), 0, List.of(), List.of(new Node.Words(Role.PARAGRAPH, set.lines())));
+        return new Frame(width, set.height(), 0, List.of(), List.of(new Node.Words(Role.PARAGRAPH, set.lines())));
     }
 }

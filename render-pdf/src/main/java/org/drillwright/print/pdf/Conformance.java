@@ -36,8 +36,7 @@ final class Conformance {
 
     /** Made part by part: the library would start up the colour machinery of AWT only to count the profile's colours. */
     private static PDOutputIntent intent(PDDocument document) throws IOException {
-        PDStream profile =
-                new PDStream(document, new ByteArrayInputStream(SrgbProfile.bytes()), COSName.FLATE_DECODE);
+        PDStream profile = new PDStream(document, new ByteArrayInputStream(SrgbProfile.bytes()), COSName.FLATE_DECODE);
         profile.getCOSObject().setInt(COSName.N, SrgbProfile.COLOURS);
         COSDictionary parts = new COSDictionary();
         parts.setItem(COSName.TYPE, COSName.OUTPUT_INTENT);

@@ -51,7 +51,7 @@ final class EmbeddedFace {
     private int embed(int codePoint) throws IOException {
         byte[] code = font.encode(Character.toString(codePoint));
         font.addToSubset(codePoint);
-        int glyph = (code[0] & 0xFF) << 8 | code[1] & 0xFF;
+        int glyph = ((code[0] & 0xFF) << 8) | (code[1] & 0xFF);
         if (codePoint < COMMON) {
             common[codePoint] = glyph;
         } else {

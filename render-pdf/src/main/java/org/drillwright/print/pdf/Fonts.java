@@ -29,7 +29,7 @@ final class Fonts {
     EmbeddedFace face(Face face) throws IOException {
         EmbeddedFace known = embedded.get(face);
         if (known == null) {
-            COSName name = COSName.getPDFName("F" + (face.ordinal() + 1));
+            COSName name = COSName.getPDFName(face.name());
             known = new EmbeddedFace(document, faces.known(face), name);
             resources.put(name, known.font());
             embedded.put(face, known);

@@ -72,7 +72,7 @@ final class Operators {
     /** A glyph's number as four hexadecimal digits. */
     Operators hex(int glyph) {
         for (int shift = 12; shift >= 0; shift -= 4) {
-            put(Character.forDigit(glyph >> shift & 0xF, 16));
+            put(Character.forDigit((glyph >> shift) & 0xF, 16));
         }
         return this;
     }

@@ -40,9 +40,10 @@ public final class PdfWriter {
             Tags tags = new Tags(document);
             Bookmarks bookmarks = new Bookmarks();
             for (Chapter chapter : chapters) {
-                for (Frame frame : chapter.pages()) {
+                for (int at = 0; at < chapter.pages().size(); at++) {
+                    Frame frame = chapter.pages().get(at);
                     PDPage page = page(document, frame, fonts, tags);
-                    if (frame == chapter.pages().get(0)) {
+                    if (at == 0) {
                         bookmarks.begin(chapter, page, frame);
                     }
                     bookmarks.page(page, frame);

@@ -1,6 +1,5 @@
 package org.drillwright.print.text;
 
-
 /** An author's words as they are set: composed characters, single spaces, nothing invisible but break marks. */
 public final class Wording {
 

@@ -68,7 +68,7 @@ class FoldedSheetTest {
     private static List<Node.Placed> cards(Frame page) {
         return page.content().stream()
                 .map(node -> (Node.Placed) node)
-                .filter(placed -> placed.frame() != NOTE)
+                .filter(placed -> !placed.frame().equals(NOTE))
                 .toList();
     }
 
@@ -91,8 +91,7 @@ class FoldedSheetTest {
     void eachBackIsExactlyBehindItsFront(CardSize size, double width, double height, Duplex duplex, int count) {
         Stock stock = Stock.millimetres(width, height);
         List<Leaf> leaves = leaves(size, count);
-        List<Frame> pages =
-                Imposition.impose(leaves, SheetPlan.on(stock).with(duplex, Shift.NONE), NOTE);
+        List<Frame> pages = Imposition.impose(leaves, SheetPlan.on(stock).with(duplex, Shift.NONE), NOTE);
         int seen = 0;
         for (int sheet = 0; sheet < pages.size(); sheet += 2) {
             List<Node.Placed> fronts = cards(pages.get(sheet));
@@ -100,7 +99,8 @@ class FoldedSheetTest {
             assertEquals(fronts.size(), backs.size());
             for (int at = 0; at < fronts.size(); at++) {
                 assertEquals(leaves.get(seen).front(), fronts.get(at).frame());
-                assertEquals(leaves.get(seen).back().orElseThrow(), backs.get(at).frame());
+                assertEquals(
+                        leaves.get(seen).back().orElseThrow(), backs.get(at).frame());
                 behind(fronts.get(at), backs.get(at), duplex, stock);
                 seen++;
             }
@@ -124,8 +124,7 @@ class FoldedSheetTest {
     void aLeafWithoutABackHasAnEmptyPlaceBehindIt() {
         List<Leaf> leaves = new ArrayList<>(leaves(CardSize.A6, 3));
         leaves.set(0, Leaf.of(leaves.get(0).front()));
-        List<Frame> pages =
-                Imposition.impose(leaves, SheetPlan.on(A4).with(Duplex.LONG_EDGE, Shift.NONE), NOTE);
+        List<Frame> pages = Imposition.impose(leaves, SheetPlan.on(A4).with(Duplex.LONG_EDGE, Shift.NONE), NOTE);
         assertEquals(2, pages.size());
         List<Node.Placed> backs = cards(pages.get(1));
         assertEquals(2, backs.size());
@@ -149,8 +148,7 @@ class FoldedSheetTest {
     @Test
     void aShiftMovesBacksAndNothingElse() {
         List<Leaf> leaves = leaves(CardSize.A6, 3);
-        List<Frame> straight =
-                Imposition.impose(leaves, SheetPlan.on(A4).with(Duplex.LONG_EDGE, Shift.NONE), NOTE);
+        List<Frame> straight = Imposition.impose(leaves, SheetPlan.on(A4).with(Duplex.LONG_EDGE, Shift.NONE), NOTE);
         List<Frame> moved =
                 Imposition.impose(leaves, SheetPlan.on(A4).with(Duplex.LONG_EDGE, new Shift(1.5, -0.5)), NOTE);
         assertEquals(straight.get(0), moved.get(0));
@@ -180,8 +178,7 @@ class FoldedSheetTest {
         List<Frame> pages = RegistrationSheet.pages(A4, duplex, Shift.NONE, NOTE, NOTE);
         Mark.Line acrossOnBack = (Mark.Line) pages.get(1).backdrop().get(0);
         Point middle = new Point((acrossOnBack.x1() + acrossOnBack.x2()) / 2, acrossOnBack.y1());
-        Point printed = new Point(
-                middle.x() + Millimetres.toPoints(offX), middle.y() + Millimetres.toPoints(offY));
+        Point printed = new Point(middle.x() + Millimetres.toPoints(offX), middle.y() + Millimetres.toPoints(offY));
         Point seen = through(printed, duplex, A4);
         Shift read = new Shift(scale(pages.get(0), true, seen), scale(pages.get(0), false, seen));
         assertEquals(-offX, read.x(), 0.01);

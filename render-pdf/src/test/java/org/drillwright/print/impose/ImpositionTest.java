@@ -119,16 +119,15 @@ class ImpositionTest {
     @Test
     void bleedKeepsNeighboursApartAndMarksOffTheGround() {
         SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4)).withBleed(3);
-        Frame sheet = Imposition.impose(
-                        Collections.nCopies(4, Leaf.of(card(CardSize.A7, 0))), plan, NOTE)
+        Frame sheet = Imposition.impose(Collections.nCopies(4, Leaf.of(card(CardSize.A7, 0))), plan, NOTE)
                 .get(0);
         assertApart(sheet, 6);
         double three = Millimetres.toPoints(3);
         List<Node.Placed> cards = cards(sheet);
         List<Box> grounds = cards.stream()
                 .map(Node.Placed::box)
-                .map(box -> new Box(
-                        box.x() - three, box.y() - three, box.width() + 2 * three, box.height() + 2 * three))
+                .map(box ->
+                        new Box(box.x() - three, box.y() - three, box.width() + 2 * three, box.height() + 2 * three))
                 .toList();
         double margin = Millimetres.toPoints(5) - 0.01;
         for (Box ground : grounds) {
@@ -155,7 +154,8 @@ class ImpositionTest {
         SheetPlan bare = SheetPlan.on(Stock.of(SheetSize.A4));
         assertEquals(0, slanted(leaves(CardSize.A6, 4, bare).get(0)));
         // Four cards fill the sheet: of 16 corners the outer 12 lie where no printer reaches.
-        assertEquals(4, slanted(leaves(CardSize.A6, 4, bare.with(Laminate.POUCH)).get(0)));
+        assertEquals(
+                4, slanted(leaves(CardSize.A6, 4, bare.with(Laminate.POUCH)).get(0)));
     }
 
     private static long slanted(Frame sheet) {
@@ -166,8 +166,7 @@ class ImpositionTest {
     }
 
     private static List<Frame> leaves(CardSize size, int cards, SheetPlan plan) {
-        return Imposition.impose(
-                Collections.nCopies(cards, Leaf.of(card(size, Imposition.MARGIN))), plan, NOTE);
+        return Imposition.impose(Collections.nCopies(cards, Leaf.of(card(size, Imposition.MARGIN))), plan, NOTE);
     }
 
     /** Neighbours are at least so many millimetres apart, across or down. */
@@ -176,8 +175,7 @@ class ImpositionTest {
         List<Node.Placed> cards = cards(sheet);
         for (int at = 0; at < cards.size(); at++) {
             Box box = cards.get(at).box();
-            Box round = new Box(
-                    box.x() - least, box.y() - least, box.width() + 2 * least, box.height() + 2 * least);
+            Box round = new Box(box.x() - least, box.y() - least, box.width() + 2 * least, box.height() + 2 * least);
             for (Node.Placed other : cards.subList(at + 1, cards.size())) {
                 assertFalse(Flat.overlap(round, other.box()), () -> round + " is too near to " + other.box());
             }

@@ -228,10 +228,8 @@ class CardLayoutTest {
     @Test
     void whoWantsASheetForTheWallIsNotSentToACardForTheHand() {
         Drill drill = Drills.drill("long", "Long", Collections.nCopies(40, HOLD));
-        String sentence = lay(Drills.subject(drill), CardSize.WALL_A3)
-                .problems()
-                .get(0)
-                .sentence();
+        String sentence =
+                lay(Drills.subject(drill), CardSize.WALL_A3).problems().get(0).sentence();
         assertTrue(sentence.endsWith("; no size that is read from as far needs fewer than three."), sentence);
     }
 

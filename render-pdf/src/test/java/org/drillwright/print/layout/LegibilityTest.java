@@ -49,8 +49,7 @@ class LegibilityTest {
         "WALL_A4, 13.963, 13.963, 6.981, 4.654",
         "WALL_A3, 13.963, 13.963, 6.981, 4.654"
     })
-    void everySizeIsReadableAtItsDistance(
-            CardSize size, double numerals, double names, double turns, double cues) {
+    void everySizeIsReadableAtItsDistance(CardSize size, double numerals, double names, double turns, double cues) {
         double regular = DejaVu.family().of(Face.REGULAR).capHeight();
         double bold = DejaVu.family().of(Face.BOLD).capHeight();
         Scale floor = Scale.floor(size, DejaVu.family());

@@ -25,7 +25,6 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.layout.Back;
 import org.drillwright.print.frame.Quarter;
-import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.impose.Duplex;
 import org.drillwright.print.impose.Imposition;
 import org.drillwright.print.impose.Laminate;
@@ -34,6 +33,7 @@ import org.drillwright.print.impose.RegistrationSheet;
 import org.drillwright.print.impose.SheetPlan;
 import org.drillwright.print.impose.Shift;
 import org.drillwright.print.impose.Stock;
+import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.SafetyCard;
@@ -88,9 +88,8 @@ class ConformanceTest {
         List<Leaf> leaves = PdfWriterTest.cards(CardSize.A6, Drills.riposte(), Drills.solo()).stream()
                 .map(card -> new Leaf(card, Optional.of(card)))
                 .toList();
-        SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4))
-                .with(Laminate.SHEET)
-                .with(Duplex.LONG_EDGE, new Shift(0.5, -0.5));
+        SheetPlan plan =
+                SheetPlan.on(Stock.of(SheetSize.A4)).with(Laminate.SHEET).with(Duplex.LONG_EDGE, new Shift(0.5, -0.5));
         Frame note = SheetNote.of(Labels.in(Language.ENGLISH), DejaVu.family());
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         List<Chapter> chapters = List.of(new Chapter("Foil", Imposition.impose(leaves, plan, note)));

@@ -57,8 +57,8 @@ class PngPicturesTest {
 
     @Test
     void aPictureShowsTheCard() throws IOException {
-        byte[] png = pictures(PdfWriterTest.cards(CardSize.A6, Drills.riposte()), 72)
-                .get(0);
+        byte[] png =
+                pictures(PdfWriterTest.cards(CardSize.A6, Drills.riposte()), 72).get(0);
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(png));
         int dark = 0;
         for (int x = 0; x < read.getWidth(); x++) {

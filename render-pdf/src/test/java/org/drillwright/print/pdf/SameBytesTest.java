@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -36,8 +35,8 @@ class SameBytesTest {
         byte[] once = ForkedPrinting.print(java, CARDS);
         // Identity hashes by a counter, by a constant, and from the thread's own state: HotSpot's modes 3, 2 and 5.
         for (String mode : List.of("2", "3", "5")) {
-            byte[] again = ForkedPrinting.print(
-                    java, CARDS, "-XX:+UnlockExperimentalVMOptions", "-XX:hashCode=" + mode);
+            byte[] again =
+                    ForkedPrinting.print(java, CARDS, "-XX:+UnlockExperimentalVMOptions", "-XX:hashCode=" + mode);
             assertArrayEquals(once, again, "hash mode " + mode);
         }
         assertArrayEquals(
@@ -105,7 +104,7 @@ class SameBytesTest {
     private static final class Walk {
         private final List<String> into;
         private final List<COSBase> met = new ArrayList<>();
-        private final Map<COSBase, Integer> numbers = new IdentityHashMap<>();
+        private final IdentityHashMap<COSBase, Integer> numbers = new IdentityHashMap<>();
 
         private Walk(List<String> into) {
             this.into = into;
@@ -144,7 +143,10 @@ class SameBytesTest {
             COSDictionary dictionary = (COSDictionary) value;
             for (COSName key : dictionary.keySet().stream().sorted().toList()) {
                 if (!key.equals(COSName.LENGTH)) {
-                    text.append(key).append(' ').append(shown(dictionary.getItem(key))).append(' ');
+                    text.append(key)
+                            .append(' ')
+                            .append(shown(dictionary.getItem(key)))
+                            .append(' ');
                 }
             }
             if (value instanceof COSStream stream) {

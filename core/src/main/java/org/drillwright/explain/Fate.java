@@ -44,6 +44,11 @@ public enum Fate {
         return Optional.of(fate(count.moves().subList(move + 1, count.moves().size()), target, attack.get(), count));
     }
 
+    /** The fate within a count of the attack at one side that was under way when it began; empty if there was none. */
+    public static Optional<Fate> ofPending(Count count, Side target) {
+        return count.begin().attackOn(target).map(attack -> fate(count.moves(), target, attack, count));
+    }
+
     private static Fate fate(List<Played> later, Side target, Attack attack, Count count) {
         for (Played played : later) {
             boolean gone = played.before().attackOn(target).isPresent()

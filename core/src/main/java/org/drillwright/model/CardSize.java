@@ -1,10 +1,20 @@
 package org.drillwright.model;
 
-/** A card as it lies in the hand, upright. Sizes: ISO 216 for the A series, trade index cards for the inch sizes. */
+/**
+ * A card as it lies in the hand or hangs on the wall, upright, the smaller before the larger. Sizes: ISO 216 for the A
+ * series, trade index cards for the inch sizes.
+ */
 public enum CardSize {
+    A7("a7", 74, 105),
+    INDEX_3X5("3x5", 76.2, 127),
+    INDEX_4X6("4x6", 101.6, 152.4),
     A6("a6", 105, 148),
+    INDEX_5X8("5x8", 127, 203.2),
     A5("a5", 148, 210),
-    INDEX_4X6("4x6", 101.6, 152.4);
+    /** To be read from across the hall. */
+    WALL_A4("wall-a4", 210, 297),
+    /** To be read from across the hall. */
+    WALL_A3("wall-a3", 297, 420);
 
     private final String word;
     private final double width;

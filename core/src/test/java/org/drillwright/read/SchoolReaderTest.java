@@ -88,7 +88,7 @@ class SchoolReaderTest {
                 "sets: {ring: {}}                    | error needed-key 1:14 ''",
                 "sets: {ring: {level: expert}}       | error known-word 1:22 'expert'",
                 "sets: {ring: [a]}                   | error right-kind 1:8 'ring'",
-                "card: a7                            | error known-word 1:7 'a7'",
+                "card: a8                            | error known-word 1:7 'a8'",
                 "class-minutes: an hour              | error right-kind 1:16 'an hour'",
                 "seconds-a-count: -1                 | error right-kind 1:18 '-1'",
                 "gear: {sabre: mask}                 | error right-kind 1:8 'sabre'",

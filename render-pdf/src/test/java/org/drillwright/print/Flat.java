@@ -20,6 +20,22 @@ public final class Flat {
         return words;
     }
 
+    public static List<Node.Figure> figures(Frame frame) {
+        List<Node.Figure> figures = new ArrayList<>();
+        frame.content().forEach(node -> figures(node, figures));
+        return figures;
+    }
+
+    private static void figures(Node node, List<Node.Figure> into) {
+        if (node instanceof Node.Group group) {
+            group.parts().forEach(part -> figures(part, into));
+        } else if (node instanceof Node.Figure figure) {
+            into.add(figure);
+        } else if (node instanceof Node.Placed placed) {
+            placed.frame().content().forEach(inner -> figures(inner, into));
+        }
+    }
+
     private static void collect(Node node, List<Node.Words> into) {
         if (node instanceof Node.Group group) {
             group.parts().forEach(part -> collect(part, into));

@@ -42,8 +42,25 @@ class PrintRoomsTest {
     }
 
     @Test
-    void layoutStandsOnTheModelFramesAndText() {
-        standsOn("layout", "org.drillwright.model", "org.drillwright.print.frame", "org.drillwright.print.text");
+    void diagramsStandOnCoreAndFrames() {
+        standsOn(
+                "diagram",
+                "org.drillwright.model",
+                "org.drillwright.notation",
+                "org.drillwright.phrase",
+                "org.drillwright.explain",
+                "org.drillwright.print.frame");
+    }
+
+    @Test
+    void layoutStandsOnTheModelFramesTextAndDiagrams() {
+        standsOn(
+                "layout",
+                "org.drillwright.model",
+                "org.drillwright.phrase",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.drillwright.print.diagram");
     }
 
     @Test

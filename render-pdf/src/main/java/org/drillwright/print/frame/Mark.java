@@ -58,6 +58,23 @@ public sealed interface Mark {
         }
     }
 
+    /**
+     * Marks that together show one thing.
+     *
+     * @param name what they show, such as {@code closed}
+     */
+    record Named(String name, List<Mark> marks) implements Mark {
+        public Named {
+            marks = List.copyOf(marks);
+        }
+
+        @Override
+        public Named moved(double dx, double dy) {
+            return new Named(
+                    name, marks.stream().map(mark -> mark.moved(dx, dy)).toList());
+        }
+    }
+
     /** How an outline is drawn. */
     record Stroke(double width, Ink ink) {}
 }

@@ -62,12 +62,20 @@ public sealed interface Node {
      *
      * @param x of the left edge of the place it takes
      * @param y of the top edge of the place it takes
-     * @param turned whether it lies on its side, its top to the left
+     * @param top the side that its top points to
      */
-    record Placed(double x, double y, boolean turned, Frame frame) implements Node {
+    record Placed(double x, double y, Quarter top, Frame frame) implements Node {
+
+        /** What it covers. */
+        public Box box() {
+            return top.onItsSide()
+                    ? new Box(x, y, frame.height(), frame.width())
+                    : new Box(x, y, frame.width(), frame.height());
+        }
+
         @Override
         public Node moved(double dx, double dy) {
-            return new Placed(x + dx, y + dy, turned, frame);
+            return new Placed(x + dx, y + dy, top, frame);
         }
     }
 }

@@ -97,6 +97,19 @@ record Arrangement(List<Place> places) {
         return moved(dx, dy);
     }
 
+    /** The same places, each smaller by so much at its right and bottom: what was added for the space between. */
+    Arrangement shrunk(double by) {
+        return new Arrangement(places.stream()
+                .map(place -> new Place(
+                        new Box(
+                                place.box().x(),
+                                place.box().y(),
+                                place.box().width() - by,
+                                place.box().height() - by),
+                        place.turned()))
+                .toList());
+    }
+
     Arrangement moved(double dx, double dy) {
         return new Arrangement(places.stream()
                 .map(place -> new Place(place.box().moved(dx, dy), place.turned()))

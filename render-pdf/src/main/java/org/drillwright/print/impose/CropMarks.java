@@ -25,10 +25,13 @@ final class CropMarks {
 
     private final List<Box> cards;
     private final Box printable;
+    private final double away;
 
-    CropMarks(List<Box> cards, Box printable) {
+    /** @param overrun how far a card's ground may reach beyond its edge, where no mark is to stand */
+    CropMarks(List<Box> cards, Box printable, double overrun) {
         this.cards = List.copyOf(cards);
         this.printable = printable;
+        this.away = AWAY + overrun;
     }
 
     List<Mark> marks() {
@@ -64,10 +67,10 @@ final class CropMarks {
         if (cut.at() < least || cut.at() > most) {
             return;
         }
-        stroke(cut.at(), cut.from() - AWAY - LENGTH, cut.from() - AWAY, top, bottom, across)
+        stroke(cut.at(), cut.from() - away - LENGTH, cut.from() - away, top, bottom, across)
                 .or(() -> onLine(cut.at(), Math.max(cut.from(), top), across))
                 .ifPresent(marks::add);
-        stroke(cut.at(), cut.to() + AWAY, cut.to() + AWAY + LENGTH, top, bottom, across)
+        stroke(cut.at(), cut.to() + away, cut.to() + away + LENGTH, top, bottom, across)
                 .or(() -> onLine(cut.at(), Math.min(cut.to(), bottom) - LENGTH, across))
                 .ifPresent(marks::add);
     }

@@ -9,6 +9,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Quarter;
 
 /**
  * Lays cards on sheets, at their true size and in their order, row by row. Printers leave a margin of up to 5 mm blank.
@@ -19,87 +20,119 @@ public final class Imposition {
     /** What common printers cannot reach; common practice, no source. */
     static final double MARGIN = Millimetres.toPoints(5);
 
-    /** Between the cards and what is said about the sheet. */
-    private static final double BESIDE_NOTE = Millimetres.toPoints(1);
+    private final SheetPlan plan;
+    private final List<Spot> spots;
+    private final SheetNotePlace notePlace;
 
-    private final Arrangement arrangement;
-    private final double width;
-    private final double height;
-    private final Frame note;
+    private Imposition(SheetPlan plan, List<Spot> spots, Frame note) {
+        this.plan = plan;
+        this.spots = List.copyOf(spots);
+        this.notePlace = new SheetNotePlace(printable(plan.stock()), note);
+    }
 
-    private Imposition(Arrangement arrangement, SheetSize sheet, Frame note) {
-        this.arrangement = arrangement;
-        this.width = Millimetres.toPoints(sheet.width());
-        this.height = Millimetres.toPoints(sheet.height());
-        this.note = note;
+    /** Lays cards on sheets of which one side is printed. */
+    public static List<Frame> impose(List<Frame> cards, SheetSize sheet, Frame note) {
+        return impose(cards.stream().map(Leaf::of).toList(), SheetPlan.on(Stock.of(sheet)), note);
     }
 
     /**
-     * Lays cards on sheets.
+     * Lays cards on sheets. With a duplex plan each front is followed by its back, blank or not; without one the back
+     * of a card is laid as a card of its own behind its front, to be glued together.
      *
-     * @param cards all of one size
+     * @param leaves all of one size
      * @param note what each sheet says of itself, such as to print it at 100 %; it is left out where cards fill the
      *     sheet
      */
-    public static List<Frame> impose(List<Frame> cards, SheetSize sheet, Frame note) {
-        if (cards.isEmpty()) {
+    public static List<Frame> impose(List<Leaf> leaves, SheetPlan plan, Frame note) {
+        if (leaves.isEmpty()) {
             return List.of();
         }
-        Imposition imposition = new Imposition(arrangement(cards, sheet), sheet, note);
-        int each = imposition.arrangement.places().size();
+        Imposition imposition = new Imposition(plan, spots(sameSize(leaves), plan), note);
+        return plan.duplex().isPresent() ? imposition.twoSided(leaves) : imposition.oneSided(leaves);
+    }
+
+    /** How many cards such as this one a sheet takes; 0 if the card is larger than the sheet. */
+    public static int each(Frame card, SheetPlan plan) {
+        return Spot.all(card, plan).size();
+    }
+
+    private static List<Spot> spots(Frame card, SheetPlan plan) {
+        List<Spot> spots = Spot.all(card, plan);
+        if (spots.isEmpty()) {
+            throw new IllegalArgumentException("a card of this size is larger than the sheet");
+        }
+        return spots;
+    }
+
+    private static Frame sameSize(List<Leaf> leaves) {
+        Frame first = leaves.get(0).front();
+        if (leaves.stream().anyMatch(leaf -> !Leaf.sameSize(leaf.front(), first))) {
+            throw new IllegalArgumentException("cards of several sizes do not share a sheet");
+        }
+        return first;
+    }
+
+    private List<Frame> oneSided(List<Leaf> leaves) {
+        List<Frame> cards = new ArrayList<>();
+        for (Leaf leaf : leaves) {
+            cards.add(leaf.front());
+            leaf.back().ifPresent(cards::add);
+        }
         List<Frame> sheets = new ArrayList<>();
-        for (int start = 0; start < cards.size(); start += each) {
-            sheets.add(imposition.sheet(cards.subList(start, Math.min(cards.size(), start + each))));
+        for (int start = 0; start < cards.size(); start += spots.size()) {
+            sheets.add(front(cards.subList(start, Math.min(cards.size(), start + spots.size()))));
         }
         return sheets;
     }
 
-    private static Arrangement arrangement(List<Frame> cards, SheetSize sheet) {
-        Frame first = cards.get(0);
-        if (cards.stream().anyMatch(card -> card.width() != first.width() || card.height() != first.height())) {
-            throw new IllegalArgumentException("cards of several sizes do not share a sheet");
+    private List<Frame> twoSided(List<Leaf> leaves) {
+        List<Frame> pages = new ArrayList<>();
+        for (int start = 0; start < leaves.size(); start += spots.size()) {
+            List<Leaf> on = leaves.subList(start, Math.min(leaves.size(), start + spots.size()));
+            pages.add(front(on.stream().map(Leaf::front).toList()));
+            pages.add(back(on.stream().map(Leaf::back).toList(), plan.duplex().orElseThrow()));
         }
-        double overlap = Math.max(0, MARGIN - first.clear());
-        Arrangement arrangement = Arrangement.of(
-                first.width(),
-                first.height(),
-                Millimetres.toPoints(sheet.width()) - 2 * overlap,
-                Millimetres.toPoints(sheet.height()) - 2 * overlap);
-        if (arrangement.places().isEmpty()) {
-            throw new IllegalArgumentException("a card of this size is larger than the sheet");
-        }
-        return arrangement.moved(overlap, overlap);
+        return pages;
     }
 
-    private Frame sheet(List<Frame> cards) {
-        List<Box> boxes = new ArrayList<>();
+    private Frame front(List<Frame> cards) {
+        List<Box> pieces = new ArrayList<>();
         List<Node> content = new ArrayList<>();
         for (int at = 0; at < cards.size(); at++) {
-            Arrangement.Place place = arrangement.places().get(at);
-            boxes.add(place.box());
-            content.add(new Node.Placed(place.box().x(), place.box().y(), place.turned(), cards.get(at)));
+            Spot spot = spots.get(at);
+            pieces.add(spot.piece());
+            content.add(new Node.Placed(spot.card().x(), spot.card().y(), spot.top(), cards.get(at)));
         }
-        noteBeside(boxes).ifPresent(content::add);
-        List<Mark> marks = new CropMarks(boxes, printable()).marks();
-        return new Frame(width, height, MARGIN, marks, content);
+        notePlace.beside(pieces).ifPresent(content::add);
+        return page(marks(pieces), content);
     }
 
-    private Box printable() {
-        return new Box(MARGIN, MARGIN, width - 2 * MARGIN, height - 2 * MARGIN);
+    /** Marks for cutting stand on fronts only: two that do not quite meet would leave open which of them holds. */
+    private Frame back(List<Optional<Frame>> backs, Duplex duplex) {
+        List<Node> content = new ArrayList<>();
+        for (int at = 0; at < backs.size(); at++) {
+            Box behind = duplex.behind(spots.get(at).card(), plan.stock())
+                    .moved(plan.shift().right(), plan.shift().down());
+            Quarter top = duplex.behind(spots.get(at).top());
+            backs.get(at).ifPresent(back -> content.add(new Node.Placed(behind.x(), behind.y(), top, back)));
+        }
+        return page(List.of(), content);
     }
 
-    /** Under the cards if there is room, or else where a card is missing. */
-    private Optional<Node> noteBeside(List<Box> cards) {
-        double bottom = cards.stream().mapToDouble(Box::bottom).max().orElse(0);
-        Box last = cards.get(cards.size() - 1);
-        double row = last.y();
-        if (printable().bottom() - bottom >= note.height() + BESIDE_NOTE) {
-            double x = Math.max(printable().x(), cards.get(0).x() + 2 * MARGIN);
-            return Optional.of(new Node.Placed(x, printable().bottom() - note.height(), false, note));
+    private Frame page(List<Mark> marks, List<Node> content) {
+        return new Frame(plan.stock().width(), plan.stock().height(), MARGIN, marks, content);
+    }
+
+    private List<Mark> marks(List<Box> pieces) {
+        Box printable = printable(plan.stock());
+        List<Mark> marks = new ArrayList<>(new CropMarks(pieces, printable, plan.overrun()).marks());
+        if (plan.laminate().roundsCorners()) {
+            marks.addAll(new CornerGuides(printable).marks(pieces));
         }
-        if (printable().right() - last.right() >= note.width() + 2 * MARGIN) {
-            return Optional.of(new Node.Placed(last.right() + MARGIN, row + 2 * MARGIN, false, note));
-        }
-        return Optional.empty();
+        return marks;
+    }
+
+    private static Box printable(Stock stock) {
+        return new Box(MARGIN, MARGIN, stock.width() - 2 * MARGIN, stock.height() - 2 * MARGIN);
     }
 }

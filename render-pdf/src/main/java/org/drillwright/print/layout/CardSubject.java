@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
+import org.drillwright.phrase.Replay;
 
 /**
  * What one drill's card is to say.
@@ -11,9 +12,20 @@ import org.drillwright.model.School;
  * @param place where the drill stands in a set, if the card is printed as part of one
  * @param draft whether the card is marked as a draft, not to be used in class
  * @param footerRemarks sentences for the card's foot, such as that the drill was not fully checked
+ * @param replay the drill as it was played, from which its pictures are drawn; empty for a card without pictures
  */
 public record CardSubject(
-        Drill drill, School school, Optional<Place> place, boolean draft, List<String> footerRemarks) {
+        Drill drill,
+        School school,
+        Optional<Place> place,
+        boolean draft,
+        List<String> footerRemarks,
+        Optional<Replay> replay) {
+
+    /** A card without pictures. */
+    public CardSubject(Drill drill, School school, Optional<Place> place, boolean draft, List<String> footerRemarks) {
+        this(drill, school, place, draft, footerRemarks, Optional.empty());
+    }
 
     public CardSubject {
         footerRemarks = List.copyOf(footerRemarks);

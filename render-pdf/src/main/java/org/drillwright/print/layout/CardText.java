@@ -2,6 +2,7 @@ package org.drillwright.print.layout;
 
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.text.Paragraph;
 
 /**
@@ -34,6 +35,21 @@ record CardText(
     /** The heads of the columns. */
     record Heads(Paragraph count, Paragraph leader, Paragraph follower, Paragraph distance, Paragraph safety) {}
 
+    /** The same card without the pictures of its counts. */
+    CardText withoutPictures() {
+        List<Count> plain = counts.stream().map(Count::withoutPicture).toList();
+        return new CardText(title, about, gear, before, heads, plain, after, foot, draft);
+    }
+
+    boolean hasPictures() {
+        return !pictures().isEmpty();
+    }
+
+    /** One for each count, or none at all. */
+    List<Picture> pictures() {
+        return counts.stream().map(Count::picture).flatMap(Optional::stream).toList();
+    }
+
     /** One numbered count. */
     record Count(
             String numeral,
@@ -41,5 +57,11 @@ record CardText(
             Paragraph leader,
             Paragraph follower,
             Paragraph distance,
-            Paragraph safety) {}
+            Paragraph safety,
+            Optional<Picture> picture) {
+
+        Count withoutPicture() {
+            return new Count(numeral, call, leader, follower, distance, safety, Optional.empty());
+        }
+    }
 }

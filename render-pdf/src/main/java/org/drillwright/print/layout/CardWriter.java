@@ -10,6 +10,8 @@ import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
+import org.drillwright.print.diagram.Picture;
+import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
@@ -28,12 +30,16 @@ final class CardWriter {
     private final Drill drill;
     private final Labels labels;
     private final Typefaces faces;
+    private final List<Picture> pictures;
 
     CardWriter(CardSubject subject, Labels labels, Typefaces faces) {
         this.subject = subject;
         this.drill = subject.drill();
         this.labels = labels;
         this.faces = faces;
+        this.pictures = subject.replay()
+                .map(replay -> Pictures.of(replay, labels.language()))
+                .orElse(List.of());
     }
 
     CardText write() {
@@ -79,7 +85,8 @@ final class CardWriter {
                 turn(step.leader()),
                 turn(step.follower()),
                 plain(step.distance()),
-                plain(step.safety()));
+                plain(step.safety()),
+                at < pictures.size() ? Optional.of(pictures.get(at)) : Optional.empty());
     }
 
     private Paragraph turn(Optional<Turn> turn) {

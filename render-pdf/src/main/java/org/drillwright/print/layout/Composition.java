@@ -13,9 +13,14 @@ import org.drillwright.print.text.Typefaces;
 /** The pieces of a drill set at one scale, shared out on as many cards as they need. */
 final class Composition {
 
+    /** Height grows with this power of the type size: 1 for single lines, 2 for long paragraphs; found by trial. */
+    private static final double GROWS_BY = 1.7;
+
     private final CardText text;
     private final Press press;
     private final Labels labels;
+    private final Slab aloneHeader;
+    private final Slab severalHeader;
     private final Slab before;
     private final Slab heads;
     private final List<Slab> counts;
@@ -26,6 +31,9 @@ final class Composition {
         this.text = text;
         this.press = Press.of(text, area, scale, faces);
         this.labels = labels;
+        this.aloneHeader = header(1, 1);
+        // One of nine stands for any of several: digits are all of one width.
+        this.severalHeader = header(9, 9);
         double between = 0.25 * scale.cue();
         this.before = Slab.stack(List.of(
                 new StripBlock(press).set(text.gear()),
@@ -46,17 +54,32 @@ final class Composition {
     Optional<List<Integer>> shares() {
         CardArea area = press.area();
         double room = area.bottom() - area.top() - heads.height() - foot.height();
-        double several = room - header(9, 9).height();
+        double several = room - severalHeader.height();
         Pagination pagination = new Pagination(
-                room - header(1, 1).height() - before.height() - after.height(),
+                room - aloneHeader.height() - before.height() - after.height(),
                 several - before.height(),
                 several,
                 several - after.height());
         return pagination.share(counts.stream().map(Slab::height).toList());
     }
 
+    boolean hasPictures() {
+        return text.hasPictures();
+    }
+
+    /** By how much the type would have to grow to fill so many cards, roughly: a line takes more lines as it grows. */
+    double growth(int cards) {
+        double once = heads.height() + foot.height();
+        double all = before.height() + after.height();
+        for (Slab count : counts) {
+            all += count.height();
+        }
+        double needed = all + cards * (once + (cards == 1 ? aloneHeader : severalHeader).height());
+        return Math.pow(cards * (press.area().bottom() - press.area().top()) / needed, 1 / GROWS_BY);
+    }
+
     List<String> broken() {
-        return Stream.concat(Stream.of(header(9, 9), before, heads, after, foot), counts.stream())
+        return Stream.concat(Stream.of(severalHeader, before, heads, after, foot), counts.stream())
                 .flatMap(slab -> slab.broken().stream())
                 .distinct()
                 .toList();

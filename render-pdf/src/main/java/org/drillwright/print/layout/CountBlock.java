@@ -2,6 +2,7 @@ package org.drillwright.print.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
@@ -40,21 +41,41 @@ final class CountBlock {
         Setting distance = press.set(count.distance(), cue, columns.distance(), sameBaseline);
         double turns =
                 Stream.of(leader, follower).mapToDouble(Setting::height).max().orElse(0);
-        double under = top + Math.max(turns, distance.height() + sameBaseline - top) + 0.12 * turn;
+        double cueEnd = sameBaseline + distance.height();
+        double beside = columns.pictures() ? 0 : cueEnd - top;
+        double under = top + Math.max(turns, beside) + 0.12 * turn;
         Sign sign = Sign.before(columns.leader().x(), under, cue, Ink.BLACK, Ink.WHITE);
-        Columns.Span across = columns.acrossTurns();
+        Columns.Span across = columns.safety();
         Setting safety =
                 press.set(count.safety(), cue, across.x() + sign.width(), under, across.width() - sign.width());
         double bottom = count.safety().isEmpty() ? under - 0.12 * turn : under + safety.height();
         double numeral =
                 pad + regular().ascent() * turn + capHeight() * (press.scale().numeral() - turn);
+        double pictureTop = count.distance().isEmpty() ? top : cueEnd + 0.1 * turn;
+        Optional<Node.Figure> picture = picture(pictureTop);
+        double pictureEnd = picture.map(figure -> figure.box().bottom()).orElse(cueEnd);
         return new Slab(
-                Math.max(bottom, numeral + 0.2 * turn) + pad,
+                Math.max(Math.max(bottom, pictureEnd), numeral + 0.2 * turn) + pad,
                 backdrop(sign, numeral),
-                List.of(row(call, leader, follower, distance, safety, numeral)),
+                List.of(row(new Cells(call, leader, follower, distance, picture, safety), numeral)),
                 Stream.of(call, leader, follower, distance, safety)
                         .flatMap(set -> set.broken().stream())
                         .toList());
+    }
+
+    private record Cells(
+            Setting call,
+            Setting leader,
+            Setting follower,
+            Setting distance,
+            Optional<Node.Figure> picture,
+            Setting safety) {}
+
+    /** Under the distance, to the edge. */
+    private Optional<Node.Figure> picture(double top) {
+        double width = Columns.pictureWidth(press.scale());
+        return count.picture()
+                .map(picture -> picture.draw(press.columns().distance().right() - width, top, width));
     }
 
     private List<Mark> backdrop(Sign sign, double baseline) {
@@ -68,16 +89,35 @@ final class CountBlock {
         return marks;
     }
 
-    private Node row(
-            Setting call, Setting leader, Setting follower, Setting distance, Setting safety, double baseline) {
+    private Node row(Cells of, double baseline) {
         List<Mark.Text> head = new ArrayList<>();
         head.add(new Mark.Text(
                 press.columns().count().x(), baseline, press.scale().numeral(), Face.BOLD, count.numeral(), Ink.BLACK));
-        head.addAll(call.lines());
-        List<Node> cells = new ArrayList<>();
-        cells.add(new Node.Words(Role.ROW_HEAD, head));
-        Stream.of(leader, follower, distance, safety).forEach(set -> cells.add(new Node.Words(Role.CELL, set.lines())));
-        return new Node.Group(Role.ROW, cells);
+        head.addAll(of.call().lines());
+        return new Node.Group(
+                Role.ROW,
+                List.of(
+                        new Node.Words(Role.ROW_HEAD, head),
+                        cell(of.leader()),
+                        cell(of.follower()),
+                        distance(of),
+                        cell(of.safety())));
+    }
+
+    private static Node distance(Cells of) {
+        if (of.picture().isEmpty()) {
+            return cell(of.distance());
+        }
+        List<Node> parts = new ArrayList<>();
+        if (!of.distance().lines().isEmpty()) {
+            parts.add(new Node.Words(Role.PARAGRAPH, of.distance().lines()));
+        }
+        parts.add(of.picture().get());
+        return new Node.Group(Role.CELL, parts);
+    }
+
+    private static Node cell(Setting words) {
+        return new Node.Words(Role.CELL, words.lines());
     }
 
     private double numeralWidth() {

@@ -12,6 +12,9 @@ import org.drillwright.print.frame.Frame;
  */
 record Fitting(Composition composition, List<Integer> shares) {
 
+    /** After so many the search halves what is left, so that a drill that defies guessing does not take long. */
+    private static final int GUESSES = 5;
+
     Fitting {
         shares = List.copyOf(shares);
     }
@@ -21,30 +24,55 @@ record Fitting(Composition composition, List<Integer> shares) {
      * the floor does and break no word.
      */
     static Optional<Fitting> find(Function<Scale, Composition> composed, Scale floor) {
-        Optional<Fitting> best = at(composed.apply(floor));
-        if (best.isEmpty() || !best.get().broken().isEmpty()) {
-            return best;
-        }
-        int cards = best.get().shares().size();
+        Optional<Fitting> least = at(composed.apply(floor));
+        return least.filter(made -> made.broken().isEmpty())
+                .map(made -> made.largest(composed, floor))
+                .or(() -> least);
+    }
+
+    /** Each scale to try is chosen by how much the one before left blank: most drills take three or four. */
+    private Fitting largest(Function<Scale, Composition> composed, Scale floor) {
+        Fitting best = this;
         int fits = 0;
         int tooLarge = floor.steps() + 1;
-        while (tooLarge - fits > 1) {
-            int middle = (fits + tooLarge) / 2;
-            Optional<Fitting> tried = at(composed.apply(floor.larger(middle)));
-            if (tried.filter(made ->
-                            made.shares().size() <= cards && made.broken().isEmpty())
-                    .isPresent()) {
-                best = tried;
-                fits = middle;
+        int next = floor.stepsTo(floor.turn() * composition.growth(shares.size()));
+        for (int tries = 1; tooLarge - fits > 1; tries++) {
+            int step = tries <= GUESSES ? Math.max(fits + 1, Math.min(next, tooLarge - 1)) : (fits + tooLarge) / 2;
+            Scale scale = floor.larger(step);
+            Composition tried = composed.apply(scale);
+            Optional<Fitting> made = at(tried).filter(this::isMatchedBy);
+            if (made.isPresent()) {
+                best = made.get();
+                fits = step;
             } else {
-                tooLarge = middle;
+                tooLarge = step;
             }
+            next = floor.stepsTo(scale.turn() * tried.growth(shares.size()));
         }
         return best;
     }
 
+    private boolean isMatchedBy(Fitting larger) {
+        return larger.shares().size() <= shares.size() && larger.broken().isEmpty();
+    }
+
     private static Optional<Fitting> at(Composition composition) {
         return composition.shares().map(shares -> new Fitting(composition, shares));
+    }
+
+    /** Whether it is one card without a broken word. */
+    boolean isAtItsBest() {
+        return shares.size() == 1 && broken().isEmpty();
+    }
+
+    /** Whether it needs no more cards than another and breaks no more words. */
+    boolean isNoWorseThan(Fitting other) {
+        return shares.size() <= other.shares().size()
+                && broken().size() <= other.broken().size();
+    }
+
+    boolean hasPictures() {
+        return composition.hasPictures();
     }
 
     List<Frame> cards() {

@@ -30,7 +30,22 @@ public enum Label {
     REVISED,
     DRAFT,
     DEFERRAL,
-    TRUE_SIZE;
+    TRUE_SIZE,
+    PURPOSE,
+    NOTE,
+    SAFETY_TITLE,
+    SAFETY_RISK,
+    SAFETY_BEFORE,
+    SAFETY_SALUTE,
+    SAFETY_MASK,
+    SAFETY_SILENCE,
+    SAFETY_COUNT,
+    SAFETY_FORCE,
+    SAFETY_BLADE,
+    SAFETY_STOP,
+    LEGEND_TITLE,
+    MEASURE_FRONT,
+    MEASURE_BACK;
 
     String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '.');

@@ -8,8 +8,9 @@ import org.drillwright.print.text.Typefaces;
  * All sizes of type on a card, in points, following from one.
  *
  * @param turn the size of what each partner does
+ * @param name the title's size, as a share of that
  */
-record Scale(double turn) {
+record Scale(double turn, double name) {
 
     /** A numeral's height is twice that of the words beside it, and a little, to stand out at arm's length. */
     private static final double NUMERAL = 2.1;
@@ -26,8 +27,9 @@ record Scale(double turn) {
 
     /** The smallest that may still be read. */
     static Scale floor(CardSize card, Typefaces faces) {
-        double capHeight = faces.of(Face.REGULAR).capHeight();
-        return new Scale(Math.max(Legibility.turns(card), Legibility.cues() / CUE) / capHeight);
+        Legibility least = Legibility.of(card);
+        double height = Math.max(least.turns(), Math.max(least.cues() / CUE, least.numerals() / NUMERAL));
+        return new Scale(height / faces.of(Face.REGULAR).capHeight(), Math.max(TITLE, least.names() / height));
     }
 
     /** How many scales there are above the floor. */
@@ -35,8 +37,13 @@ record Scale(double turn) {
         return (int) ((LARGEST - 1) * turn / STEP);
     }
 
+    /** How many steps lead to a size, or just below it. */
+    int stepsTo(double size) {
+        return (int) Math.floor((size - turn) / STEP);
+    }
+
     Scale larger(int steps) {
-        return new Scale(turn + steps * STEP);
+        return new Scale(turn + steps * STEP, name);
     }
 
     double numeral() {
@@ -44,7 +51,7 @@ record Scale(double turn) {
     }
 
     double title() {
-        return TITLE * turn;
+        return name * turn;
     }
 
     /** Distance and safety, and what is read before the first count and after the last. */

@@ -8,7 +8,6 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.TextLine;
-import org.drillwright.print.text.Typeface;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -38,15 +37,17 @@ record Setting(double height, List<Mark.Text> lines, List<String> broken) {
 
     static Setting of(Typefaces faces, Paragraph words, double size, Column column, Ink ink) {
         double measure = column.width() / size;
-        List<Mark.Text> marks = new ArrayList<>();
+        List<Mark.Text> marks = new ArrayList<>(4);
         double baseline = column.top() + faces.of(Face.REGULAR).ascent() * size;
         List<TextLine> lines = words.lines(measure);
         for (TextLine line : lines) {
             double x = column.x();
-            for (Styled part : line.parts()) {
-                Typeface face = faces.of(part.face());
+            for (int at = 0; at < line.parts().size(); at++) {
+                Styled part = line.parts().get(at);
                 marks.add(new Mark.Text(x, baseline, size, part.face(), part.text(), ink));
-                x += face.width(part.text()) * size;
+                if (at < line.parts().size() - 1) {
+                    x += faces.of(part.face()).width(part.text()) * size;
+                }
             }
             baseline += LEADING * size;
         }

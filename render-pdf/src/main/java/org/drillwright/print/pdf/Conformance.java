@@ -4,9 +4,11 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
@@ -29,11 +31,22 @@ final class Conformance {
         PDMetadata metadata = new PDMetadata(document);
         metadata.importXMPMetadata(Xmp.packet(info).getBytes(StandardCharsets.UTF_8));
         catalog.setMetadata(metadata);
-        PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(SrgbProfile.bytes()));
-        intent.setInfo("sRGB IEC61966-2.1");
-        intent.setOutputCondition("sRGB IEC61966-2.1");
-        intent.setOutputConditionIdentifier("sRGB IEC61966-2.1");
-        catalog.addOutputIntent(intent);
+        catalog.addOutputIntent(intent(document));
+    }
+
+    /** Made part by part: the library would start up the colour machinery of AWT only to count the profile's colours. */
+    private static PDOutputIntent intent(PDDocument document) throws IOException {
+        PDStream profile = new PDStream(document, new ByteArrayInputStream(SrgbProfile.bytes()), COSName.FLATE_DECODE);
+        profile.getCOSObject().setInt(COSName.N, SrgbProfile.COLOURS);
+        COSDictionary parts = new COSDictionary();
+        parts.setItem(COSName.TYPE, COSName.OUTPUT_INTENT);
+        parts.setItem(COSName.S, COSName.GTS_PDFA1);
+        parts.setItem(COSName.DEST_OUTPUT_PROFILE, profile);
+        PDOutputIntent intent = new PDOutputIntent(parts);
+        intent.setInfo(SrgbProfile.NAME);
+        intent.setOutputCondition(SrgbProfile.NAME);
+        intent.setOutputConditionIdentifier(SrgbProfile.NAME);
+        return intent;
     }
 
     /** Cards are cut to measure: a viewer is asked not to fit pages to the printer's paper. */

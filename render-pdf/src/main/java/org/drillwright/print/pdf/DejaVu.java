@@ -42,11 +42,7 @@ public final class DejaVu implements Typefaces {
         return known(face);
     }
 
-    TrueTypeFont font(Face face) {
-        return known(face).font();
-    }
-
-    private DejaVuFace known(Face face) {
+    DejaVuFace known(Face face) {
         DejaVuFace known = faces.get(face);
         if (known == null) {
             throw new IllegalStateException("no file for " + face);

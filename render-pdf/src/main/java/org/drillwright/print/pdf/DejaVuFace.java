@@ -17,7 +17,7 @@ import org.drillwright.print.text.Typeface;
 /** A face measured from its file: advances, the {@code kern} table, the heights that it states. */
 final class DejaVuFace implements Typeface {
 
-    /** Pairs of characters below this, Latin letters with their accents, are looked up once and remembered. */
+    /** Characters below this, Latin letters with their accents, and their pairs are looked up once and remembered. */
     private static final int COMMON = 0x180;
 
     private final TrueTypeFont font;
@@ -27,7 +27,8 @@ final class DejaVuFace implements Typeface {
     private final double capHeight;
     private final double ascent;
     private final double descent;
-    private final Map<Integer, Double> advances = new ConcurrentHashMap<>();
+    private final Map<Integer, Double> rareAdvances = new ConcurrentHashMap<>();
+    private final float[] advances = new float[COMMON];
     private final float[] kernings = new float[COMMON * COMMON];
 
     DejaVuFace(TrueTypeFont font) {
@@ -37,6 +38,7 @@ final class DejaVuFace implements Typeface {
             this.kerning = Optional.ofNullable(font.getKerning()).map(KerningTable::getHorizontalKerningSubtable);
             this.unitsPerEm = font.getUnitsPerEm();
             this.capHeight = capHeight(font) / unitsPerEm;
+            Arrays.fill(advances, Float.NaN);
             Arrays.fill(kernings, Float.NaN);
             HorizontalHeaderTable header = font.getHorizontalHeader();
             this.ascent = header.getAscender() / unitsPerEm;
@@ -66,7 +68,13 @@ final class DejaVuFace implements Typeface {
 
     @Override
     public double advance(int codePoint) {
-        return advances.computeIfAbsent(codePoint, this::read);
+        if (codePoint >= COMMON) {
+            return rareAdvances.computeIfAbsent(codePoint, this::read);
+        }
+        if (Float.isNaN(advances[codePoint])) {
+            advances[codePoint] = (float) read(codePoint);
+        }
+        return advances[codePoint];
     }
 
     private double read(int codePoint) {

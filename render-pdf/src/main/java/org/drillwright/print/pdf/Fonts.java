@@ -3,34 +3,44 @@ package org.drillwright.print.pdf;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.Map;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.text.Typeface;
 
-/** The faces that one document embeds, each when it is first used. */
+/** The faces that one document embeds, each when it is first used, and the resources by which its pages name them. */
 final class Fonts {
 
     private final PDDocument document;
     private final DejaVu faces;
-    private final Map<Face, PDFont> embedded = new EnumMap<>(Face.class);
+    private final PDResources resources = new PDResources();
+    private final Map<Face, EmbeddedFace> embedded = new EnumMap<>(Face.class);
 
     Fonts(PDDocument document, DejaVu faces) {
         this.document = document;
         this.faces = faces;
     }
 
-    PDFont font(Face face) throws IOException {
-        PDFont font = embedded.get(face);
-        if (font == null) {
-            font = PDType0Font.load(document, faces.font(face), true);
-            embedded.put(face, font);
-        }
-        return font;
+    /** Shared by all pages. */
+    PDResources resources() {
+        return resources;
     }
 
-    Typeface measures(Face face) {
-        return faces.of(face);
+    EmbeddedFace face(Face face) throws IOException {
+        EmbeddedFace known = embedded.get(face);
+        if (known == null) {
+            COSName name = COSName.getPDFName(face.name());
+            known = new EmbeddedFace(document, faces.known(face), name);
+            resources.put(name, known.font());
+            embedded.put(face, known);
+        }
+        return known;
+    }
+
+    /** Puts only those glyphs into the file that its pages have shown. */
+    void finish() throws IOException {
+        for (EmbeddedFace face : embedded.values()) {
+            face.font().subset();
+        }
     }
 }

@@ -1,10 +1,9 @@
 package org.drillwright.print.pdf;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.io.IOException;
 import org.drillwright.print.text.Typeface;
 
-/** Cuts a run where the pen must be shifted between two glyphs. */
+/** Shows a run of text, with the pen shifted between glyphs where the face kerns them. */
 final class Kerned {
 
     /** Shifts are stated in thousandths of the type size, and backwards. */
@@ -12,22 +11,20 @@ final class Kerned {
 
     private Kerned() {}
 
-    /** Strings and shifts by turns, as the operator for text with positions takes them. */
-    static Object[] pieces(String text, Typeface face) {
-        List<Object> pieces = new ArrayList<>();
-        StringBuilder piece = new StringBuilder();
+    static void show(String text, EmbeddedFace face, Operators page) throws IOException {
+        Typeface measures = face.measures();
+        page.put('[').put('<');
         int before = -1;
-        for (int codePoint : text.codePoints().toArray()) {
-            double shift = before < 0 ? 0 : face.kerning(before, codePoint);
+        for (int at = 0; at < text.length(); ) {
+            int codePoint = text.codePointAt(at);
+            double shift = before < 0 ? 0 : measures.kerning(before, codePoint);
             if (shift != 0) {
-                pieces.add(piece.toString());
-                pieces.add((float) (shift * THOUSANDTHS));
-                piece.setLength(0);
+                page.put('>').number(shift * THOUSANDTHS).put('<');
             }
-            piece.appendCodePoint(codePoint);
+            page.hex(face.glyph(codePoint));
             before = codePoint;
+            at += Character.charCount(codePoint);
         }
-        pieces.add(piece.toString());
-        return pieces.toArray();
+        page.put('>').put(']').op("TJ");
     }
 }

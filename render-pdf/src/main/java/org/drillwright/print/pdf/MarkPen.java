@@ -2,8 +2,6 @@ package org.drillwright.print.pdf;
 
 import java.io.IOException;
 import java.util.Optional;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.util.Matrix;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Segment;
@@ -13,12 +11,12 @@ final class MarkPen {
 
     private static final String SOFT_HYPHEN = "\u00AD";
 
-    private final PDPageContentStream stream;
+    private final Operators page;
     private final Fonts fonts;
     private final double height;
 
-    MarkPen(PDPageContentStream stream, Fonts fonts, double height) {
-        this.stream = stream;
+    MarkPen(Operators page, Fonts fonts, double height) {
+        this.page = page;
         this.fonts = fonts;
         this.height = height;
     }
@@ -35,85 +33,88 @@ final class MarkPen {
             line(line);
         } else if (mark instanceof Mark.Shape shape) {
             shape(shape);
+        } else if (mark instanceof Mark.Named named) {
+            for (Mark part : named.marks()) {
+                draw(part);
+            }
         }
     }
 
     /** What is written behind a run so that whoever copies or hears the text gets whole words: a space, or nothing. */
     static String joint(Mark.Text run, Mark.Text next) {
         boolean sameLine = run.baseline() == next.baseline();
-        return sameLine || run.text().endsWith(SOFT_HYPHEN) ? "" : " ";
+        return sameLine || run.text().endsWith(SOFT_HYPHEN) || endsInsideAWord(run.text()) ? "" : " ";
+    }
+
+    /** A line may end behind the hyphen of 'counter-riposte'; a dash that stands by itself has its spaces. */
+    private static boolean endsInsideAWord(String line) {
+        int last = line.length() - 1;
+        return last > 0 && line.charAt(last) == '-' && Character.isLetterOrDigit(line.charAt(last - 1));
     }
 
     void text(Mark.Text text, String joint) throws IOException {
-        stream.beginText();
+        EmbeddedFace face = fonts.face(text.face());
+        page.op("BT");
         grey(text.ink(), true);
-        stream.setFont(fonts.font(text.face()), (float) text.size());
-        stream.setTextMatrix(Matrix.getRotateInstance(
-                Math.toRadians(text.degrees()), (float) text.x(), (float) (height - text.baseline())));
-        stream.showTextWithPositioning(Kerned.pieces(text.text() + joint, fonts.measures(text.face())));
-        stream.endText();
+        page.put('/').word(face.name().getName()).number(text.size()).op("Tf");
+        place(text);
+        Kerned.show(text.text() + joint, face, page);
+        page.op("ET");
     }
 
-    private void line(Mark.Line line) throws IOException {
-        stream.setLineWidth((float) line.width());
+    private void place(Mark.Text text) {
+        double up = height - text.baseline();
+        if (text.degrees() == 0) {
+            page.numbers(text.x(), up).op("Td");
+        } else {
+            double angle = Math.toRadians(text.degrees());
+            double cos = StrictMath.cos(angle);
+            double sin = StrictMath.sin(angle);
+            page.numbers(cos, sin, -sin, cos, text.x(), up).op("Tm");
+        }
+    }
+
+    private void line(Mark.Line line) {
+        page.number(line.width()).op("w");
         grey(line.ink(), false);
-        stream.moveTo((float) line.x1(), up(line.y1()));
-        stream.lineTo((float) line.x2(), up(line.y2()));
-        stream.stroke();
+        page.numbers(line.x1(), height - line.y1()).op("m");
+        page.numbers(line.x2(), height - line.y2()).op("l");
+        page.op("S");
     }
 
-    private void shape(Mark.Shape shape) throws IOException {
-        for (Segment segment : shape.outline()) {
-            segment(segment);
-        }
-        stream.closePath();
+    private void shape(Mark.Shape shape) {
         Optional<Ink> fill = shape.fill();
-        if (fill.isPresent()) {
-            grey(fill.get(), true);
-        }
-        if (shape.stroke().isPresent()) {
-            Mark.Stroke stroke = shape.stroke().get();
-            stream.setLineWidth((float) stroke.width());
+        fill.ifPresent(ink -> grey(ink, true));
+        shape.stroke().ifPresent(stroke -> {
+            page.number(stroke.width()).op("w");
             grey(stroke.ink(), false);
-        }
-        paint(fill.isPresent(), shape.stroke().isPresent());
+        });
+        shape.outline().forEach(this::segment);
+        page.op("h");
+        page.op(painting(fill.isPresent(), shape.stroke().isPresent()));
     }
 
-    private void paint(boolean fill, boolean stroke) throws IOException {
+    private static String painting(boolean fill, boolean stroke) {
         if (fill && stroke) {
-            stream.fillAndStroke();
-        } else if (fill) {
-            stream.fill();
-        } else {
-            stream.stroke();
+            return "B";
         }
+        return fill ? "f" : "S";
     }
 
-    private void segment(Segment segment) throws IOException {
+    private void segment(Segment segment) {
         if (segment instanceof Segment.Start start) {
-            stream.moveTo((float) start.x(), up(start.y()));
+            page.numbers(start.x(), height - start.y()).op("m");
         } else if (segment instanceof Segment.To to) {
-            stream.lineTo((float) to.x(), up(to.y()));
+            page.numbers(to.x(), height - to.y()).op("l");
         } else if (segment instanceof Segment.Curve curve) {
-            stream.curveTo(
-                    (float) curve.x1(),
-                    up(curve.y1()),
-                    (float) curve.x2(),
-                    up(curve.y2()),
-                    (float) curve.x(),
-                    up(curve.y()));
+            page.numbers(curve.x1(), height - curve.y1())
+                    .numbers(curve.x2(), height - curve.y2())
+                    .numbers(curve.x(), height - curve.y())
+                    .op("c");
         }
     }
 
-    private float up(double y) {
-        return (float) (height - y);
-    }
-
-    private void grey(Ink ink, boolean inside) throws IOException {
-        if (inside) {
-            stream.setNonStrokingColor((float) ink.lightness());
-        } else {
-            stream.setStrokingColor((float) ink.lightness());
-        }
+    private void grey(Ink ink, boolean inside) {
+        page.number(ink.lightness()).op(inside ? "g" : "G");
     }
 }

@@ -1,11 +1,6 @@
 package org.drillwright.print.pdf;
 
-import java.io.Closeable;
 import java.io.IOException;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.util.Matrix;
 import org.drillwright.print.frame.Box;
@@ -14,33 +9,34 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 
 /** Draws a frame on a page and tags what it draws. */
-final class PagePen implements Closeable {
+final class PagePen {
 
-    private final PDPageContentStream stream;
+    private final Operators page = new Operators();
     private final Fonts fonts;
     private final Tags.Page tags;
 
     /** From a frame's coordinates, with y upwards, to the page's: needed where a tag states a place. */
     private Matrix toPage = new Matrix();
 
-    PagePen(PDDocument document, PDPage page, Fonts fonts, Tags.Page tags) throws IOException {
-        this.stream = new PDPageContentStream(document, page);
+    PagePen(Fonts fonts, Tags.Page tags) {
         this.fonts = fonts;
         this.tags = tags;
     }
 
-    void draw(Frame frame) throws IOException {
+    /** The page's content. */
+    byte[] draw(Frame frame) throws IOException {
         draw(frame, tags.root());
+        return page.toBytes();
     }
 
     private void draw(Frame frame, PDStructureElement parent) throws IOException {
-        MarkPen marks = new MarkPen(stream, fonts, frame.height());
+        MarkPen marks = new MarkPen(page, fonts, frame.height());
         if (!frame.backdrop().isEmpty()) {
-            stream.beginMarkedContent(COSName.ARTIFACT);
+            page.op("/Artifact BMC");
             for (Mark mark : frame.backdrop()) {
                 marks.draw(mark);
             }
-            stream.endMarkedContent();
+            page.op("EMC");
         }
         for (Node node : frame.content()) {
             draw(node, parent, marks);
@@ -66,22 +62,27 @@ final class PagePen implements Closeable {
         if (words.lines().isEmpty()) {
             return;
         }
-        stream.beginMarkedContent(COSName.getPDFName(element.getStructureType()), tags.content(element));
+        begin(element);
         for (int at = 0; at < words.lines().size(); at++) {
             Mark.Text line = words.lines().get(at);
             boolean last = at == words.lines().size() - 1;
             marks.text(line, last ? "" : MarkPen.joint(line, words.lines().get(at + 1)));
         }
-        stream.endMarkedContent();
+        page.op("EMC");
+    }
+
+    private void begin(PDStructureElement element) {
+        page.put('/').word(element.getStructureType()).word("<</MCID");
+        page.word(String.valueOf(tags.content(element))).op(">> BDC");
     }
 
     private void figure(Node.Figure figure, PDStructureElement parent, MarkPen marks) throws IOException {
         PDStructureElement element = tags.figure(figure.alternative(), onPage(figure.box(), marks.height()), parent);
-        stream.beginMarkedContent(COSName.getPDFName(element.getStructureType()), tags.content(element));
+        begin(element);
         for (Mark mark : figure.marks()) {
             marks.draw(mark);
         }
-        stream.endMarkedContent();
+        page.op("EMC");
     }
 
     private Box onPage(Box box, double height) {
@@ -93,23 +94,31 @@ final class PagePen implements Closeable {
     }
 
     private void placed(Node.Placed placed, PDStructureElement parent, MarkPen marks) throws IOException {
-        Frame frame = placed.frame();
-        float x = (float) placed.x();
-        float top = (float) (marks.height() - placed.y());
-        Matrix there = placed.turned()
-                ? new Matrix(0, 1, -1, 0, x + (float) frame.height(), top - (float) frame.width())
-                : Matrix.getTranslateInstance(x, top - (float) frame.height());
+        Matrix there = there(placed, marks.height());
         Matrix outside = toPage;
         toPage = there.multiply(outside);
-        stream.saveGraphicsState();
-        stream.transform(there);
-        draw(frame, parent);
-        stream.restoreGraphicsState();
+        page.op("q");
+        for (int row = 0; row < 3; row++) {
+            page.numbers(there.getValue(row, 0), there.getValue(row, 1));
+        }
+        page.op("cm");
+        draw(placed.frame(), parent);
+        page.op("Q");
         toPage = outside;
     }
 
-    @Override
-    public void close() throws IOException {
-        stream.close();
+    /** From the placed frame's coordinates to those of the frame around it, both with y upwards. */
+    private static Matrix there(Node.Placed placed, double height) {
+        Box box = placed.box();
+        float left = (float) box.x();
+        float right = (float) box.right();
+        float top = (float) (height - box.y());
+        float bottom = (float) (height - box.bottom());
+        return switch (placed.top()) {
+            case UP -> Matrix.getTranslateInstance(left, bottom);
+            case LEFT -> new Matrix(0, 1, -1, 0, right, bottom);
+            case DOWN -> new Matrix(-1, 0, 0, -1, right, top);
+            case RIGHT -> new Matrix(0, -1, 1, 0, left, top);
+        };
     }
 }

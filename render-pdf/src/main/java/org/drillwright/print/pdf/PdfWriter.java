@@ -1,11 +1,14 @@
 package org.drillwright.print.pdf;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.drillwright.print.frame.Frame;
 
 /**
@@ -23,22 +26,42 @@ public final class PdfWriter {
         this.faces = faces;
     }
 
-    /** Leaves the stream open. */
-    public void write(List<Frame> sheets, DocumentInfo info, OutputStream out) throws IOException {
+    /** Writes pages without chapters. Leaves the stream open. */
+    public void write(List<Frame> pages, DocumentInfo info, OutputStream out) throws IOException {
+        writeChapters(List.of(Chapter.untitled(pages)), info, out);
+    }
+
+    /** Writes chapter after chapter, with bookmarks by chapter and drill. Leaves the stream open. */
+    public void writeChapters(List<Chapter> chapters, DocumentInfo info, OutputStream out) throws IOException {
         try (PDDocument document = new PDDocument()) {
             document.setDocumentId(NUMBER);
             Conformance.declare(document, info);
             Fonts fonts = new Fonts(document, faces);
             Tags tags = new Tags(document);
-            for (Frame sheet : sheets) {
-                PDPage page = new PDPage(new PDRectangle((float) sheet.width(), (float) sheet.height()));
-                document.addPage(page);
-                try (PagePen pen = new PagePen(document, page, fonts, tags.page(page))) {
-                    pen.draw(sheet);
+            Bookmarks bookmarks = new Bookmarks();
+            for (Chapter chapter : chapters) {
+                for (int at = 0; at < chapter.pages().size(); at++) {
+                    Frame frame = chapter.pages().get(at);
+                    PDPage page = page(document, frame, fonts, tags);
+                    if (at == 0) {
+                        bookmarks.begin(chapter, page, frame);
+                    }
+                    bookmarks.page(page, frame);
                 }
             }
+            bookmarks.finish(document);
+            fonts.finish();
             tags.finish();
             document.save(out);
         }
+    }
+
+    private static PDPage page(PDDocument document, Frame frame, Fonts fonts, Tags tags) throws IOException {
+        PDPage page = new PDPage(new PDRectangle((float) frame.width(), (float) frame.height()));
+        document.addPage(page);
+        page.setResources(fonts.resources());
+        byte[] content = new PagePen(fonts, tags.page(page)).draw(frame);
+        page.setContents(new PDStream(document, new ByteArrayInputStream(content), COSName.FLATE_DECODE));
+        return page;
     }
 }

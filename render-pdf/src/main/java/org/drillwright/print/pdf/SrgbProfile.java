@@ -13,6 +13,10 @@ import java.util.Map;
  */
 final class SrgbProfile {
 
+    static final String NAME = "sRGB IEC61966-2.1";
+
+    static final int COLOURS = 3;
+
     private static final int HEADER = 128;
     private static final int ENTRY = 12;
     private static final int CURVE_POINTS = 1024;
@@ -46,7 +50,7 @@ final class SrgbProfile {
 
     private static Map<String, byte[]> tags() {
         Map<String, byte[]> tags = new LinkedHashMap<>();
-        tags.put("desc", description("sRGB IEC61966-2.1"));
+        tags.put("desc", description(NAME));
         tags.put("cprt", words("text", "No copyright, use freely"));
         tags.put("wtpt", xyz(WHITE));
         tags.put("rXYZ", xyz(RED));

@@ -15,8 +15,8 @@ final class Xmp {
                <pdfaid:part>2</pdfaid:part>
                <pdfaid:conformance>A</pdfaid:conformance>
                <pdfuaid:part>1</pdfuaid:part>
-               <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
-               <dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
+               <dc:title><rdf:Alt><rdf:li xml:lang="x-default">{title}</rdf:li></rdf:Alt></dc:title>
+               <dc:language><rdf:Bag><rdf:li>{language}</rdf:li></rdf:Bag></dc:language>
               </rdf:Description>
               <rdf:Description rdf:about=""
                 xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/"
@@ -42,7 +42,8 @@ final class Xmp {
     private Xmp() {}
 
     static String packet(DocumentInfo info) {
-        return PACKET.formatted(escaped(info.title()), escaped(info.language().toLanguageTag()));
+        String language = escaped(info.language().toLanguageTag());
+        return PACKET.replace("{language}", language).replace("{title}", escaped(info.title()));
     }
 
     private static String escaped(String text) {

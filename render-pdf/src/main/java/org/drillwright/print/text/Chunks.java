@@ -49,10 +49,21 @@ final class Chunks {
         ends.setText(text.toString());
         int start = 0;
         for (int end = ends.next(); end != BreakIterator.DONE; end = ends.next()) {
-            chunks.add(chunk(start, end));
-            start = end;
+            if (!isBehindElision(end)) {
+                chunks.add(chunk(start, end));
+                start = end;
+            }
         }
         return chunks;
+    }
+
+    /** Behind the apostrophe of a word like {@code s’arrêter}, which the rules take for a closing quotation mark. */
+    private boolean isBehindElision(int end) {
+        return end > 1
+                && end < text.length()
+                && text.charAt(end - 1) == '’'
+                && Character.isLetter(text.codePointBefore(end - 1))
+                && Character.isLetter(text.codePointAt(end));
     }
 
     private Chunk chunk(int start, int end) {
@@ -74,14 +85,19 @@ final class Chunks {
     }
 
     private List<Styled> parts(int start, int end) {
-        List<Styled> parts = new ArrayList<>();
+        List<Styled> parts = new ArrayList<>(1);
+        StringBuilder run = new StringBuilder(end - start);
         for (int at = start; at < end; at++) {
             char unit = text.charAt(at);
             if (unit != Wording.SOFT_HYPHEN && unit != Wording.BREAK_HERE) {
-                parts.add(new Styled(String.valueOf(unit), faceAt.get(at)));
+                run.append(unit);
+            }
+            if (run.length() > 0 && (at == end - 1 || faceAt.get(at + 1) != faceAt.get(at))) {
+                parts.add(new Styled(run.toString(), faceAt.get(at)));
+                run.setLength(0);
             }
         }
-        return Styled.joined(parts);
+        return parts;
     }
 
     private double width(List<Styled> parts) {
@@ -89,9 +105,11 @@ final class Chunks {
     }
 
     static double width(Typefaces faces, List<Styled> parts) {
-        return parts.stream()
-                .mapToDouble(part -> faces.of(part.face()).width(part.text()))
-                .sum();
+        double width = 0;
+        for (Styled part : parts) {
+            width += faces.of(part.face()).width(part.text());
+        }
+        return width;
     }
 
     private static boolean isOneLetter(List<Styled> parts) {

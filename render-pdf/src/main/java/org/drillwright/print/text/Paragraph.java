@@ -14,6 +14,12 @@ public final class Paragraph {
     private final List<Chunk> chunks;
     private final double widest;
 
+    /** As it was broken last: columns of a like width mostly break it alike. */
+    private volatile Broken last = new Broken(List.of(), List.of());
+
+    /** Where lines end, and the lines. */
+    private record Broken(List<Integer> ends, List<TextLine> lines) {}
+
     private Paragraph(Typefaces faces, List<Chunk> chunks) {
         this.faces = faces;
         this.chunks = chunks;
@@ -51,21 +57,35 @@ public final class Paragraph {
 
     /** The lines in a column so wide; a word that is wider is broken, with a hyphen. */
     public List<TextLine> lines(double measure) {
-        List<Chunk> set = widest > measure ? split(measure) : chunks;
+        if (widest > measure) {
+            List<Chunk> set = split(measure);
+            return lines(set, TotalFit.ends(set, measure));
+        }
+        List<Integer> ends = TotalFit.ends(chunks, measure);
+        Broken known = last;
+        if (!known.ends().equals(ends)) {
+            known = new Broken(ends, lines(chunks, ends));
+            last = known;
+        }
+        return known.lines();
+    }
+
+    private List<TextLine> lines(List<Chunk> set, List<Integer> ends) {
         List<TextLine> lines = new ArrayList<>();
         int start = 0;
-        for (int end : TotalFit.ends(set, measure)) {
+        for (int end : ends) {
             lines.add(line(set.subList(start, end)));
             start = end;
         }
-        return lines;
+        return List.copyOf(lines);
     }
 
     /** How many lines a column so wide needs, quickly: rarely less than {@link #lines} makes, to spare a lonely letter. */
     public int lineCount(double measure) {
         int lines = chunks.isEmpty() ? 0 : 1;
         double x = 0;
-        for (Chunk chunk : chunks) {
+        for (int at = 0; at < chunks.size(); at++) {
+            Chunk chunk = chunks.get(at);
             if (x > 0 && x + chunk.atEnd() > measure) {
                 lines++;
                 x = 0;
@@ -77,6 +97,9 @@ public final class Paragraph {
 
     /** The words that a column so wide would break. */
     public List<String> tooWide(double measure) {
+        if (widest <= measure) {
+            return List.of();
+        }
         return chunks.stream()
                 .filter(chunk -> chunk.atEnd() > measure)
                 .map(Chunk::text)
@@ -91,19 +114,21 @@ public final class Paragraph {
 
     private TextLine line(List<Chunk> on) {
         List<Styled> parts = new ArrayList<>();
+        double width = 0;
         for (int at = 0; at < on.size() - 1; at++) {
-            parts.addAll(on.get(at).parts());
-            if (on.get(at).spaced()) {
+            Chunk chunk = on.get(at);
+            parts.addAll(chunk.parts());
+            if (chunk.spaced()) {
                 parts.add(new Styled(" ", face(parts)));
             }
+            width += chunk.onward();
         }
         Chunk last = on.get(on.size() - 1);
         parts.addAll(last.parts());
         if (last.hyphen() > 0) {
             parts.add(new Styled(String.valueOf(Wording.SOFT_HYPHEN), face(parts)));
         }
-        List<Styled> joined = Styled.joined(parts);
-        return new TextLine(joined, Chunks.width(faces, joined));
+        return new TextLine(Styled.joined(parts), width + last.atEnd());
     }
 
     private static Face face(List<Styled> parts) {

@@ -15,12 +15,13 @@ public record Styled(String text, Face face) {
     /** The same text with neighbours of one face made one, so that they are kerned together. */
     static List<Styled> joined(List<Styled> parts) {
         List<Styled> joined = new ArrayList<>();
-        for (Styled part : parts) {
-            int last = joined.size() - 1;
-            if (last >= 0 && joined.get(last).face() == part.face()) {
-                joined.set(last, new Styled(joined.get(last).text() + part.text(), part.face()));
-            } else {
-                joined.add(part);
+        StringBuilder run = new StringBuilder();
+        for (int at = 0; at < parts.size(); at++) {
+            Styled part = parts.get(at);
+            run.append(part.text());
+            if (at == parts.size() - 1 || parts.get(at + 1).face() != part.face()) {
+                joined.add(new Styled(run.toString(), part.face()));
+                run.setLength(0);
             }
         }
         return joined;

@@ -32,20 +32,25 @@ final class TotalFit {
     /** For each line the index behind its last chunk. A chunk wider than the measure stands alone on its line. */
     static List<Integer> ends(List<Chunk> chunks, double measure) {
         int count = chunks.size();
+        double[] onward = new double[count];
+        for (int at = 0; at < count; at++) {
+            onward[at] = chunks.get(at).onward();
+        }
         double[] cost = new double[count + 1];
         int[] from = new int[count + 1];
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
         cost[0] = 0;
         for (int end = 1; end <= count; end++) {
-            double width = chunks.get(end - 1).atEnd();
+            Chunk last = chunks.get(end - 1);
+            double width = last.atEnd();
             for (int start = end - 1; start >= 0; start--) {
                 if (start < end - 1) {
-                    width += chunks.get(start).onward();
+                    width += onward[start];
                 }
                 if (width > measure + ROUNDING && start < end - 1) {
                     break;
                 }
-                double total = cost[start] + line(chunks.get(end - 1), end == count, width / measure);
+                double total = cost[start] + line(last, end == count, width / measure);
                 if (total < cost[end]) {
                     cost[end] = total;
                     from[end] = start;

@@ -1,10 +1,6 @@
 package org.drillwright.print.text;
 
-import java.text.Normalizer;
-import java.util.regex.Pattern;
-
-/** An author's words as they are set: composed characters, single spaces, nothing invisible but
- * break marks. */
+/** An author's words as they are set: composed characters, single spaces, nothing invisible but break marks. */
 public final class Wording {
 
     /** A place where a word may be broken with a hyphen. */
@@ -13,22 +9,36 @@ public final class Wording {
     /** A place where a line may end without a hyphen. */
     static final char BREAK_HERE = '\u200B';
 
-    /** White space where a line may end: what Unicode calls so, without the no-break spaces. */
-    private static final Pattern SPACES =
-            Pattern.compile("[\\s\\u0085\\u1680\\u2000-\\u2006\\u2008-\\u200A\\u2028\\u2029\\u205F\\u3000]+");
-
-    /** Joiners, variation selectors, direction marks: they have no glyph. U+2060 only forbids a break beside it. */
-    private static final Pattern INVISIBLE = Pattern.compile("[\\p{Cf}\\uFE00-\\uFE0F&&[^\\u00AD\\u200B]]");
-
-    /** Spaces that French typography writes inside of guillemets and before high marks: no line ends there. */
-    private static final Pattern FRENCH = Pattern.compile("(?<=[«‹]) | (?=[»›!?;:%])");
+    /** Marks before which, or behind which, a space becomes one at which no line ends. */
+    private static final String FRENCH_MARKS = "!?;:%\u00AB\u00BB";
 
     private Wording() {}
 
     public static String clean(String text) {
-        String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
-        String spaced = SPACES.matcher(composed).replaceAll(" ");
-        String seen = INVISIBLE.matcher(spaced).replaceAll("").strip();
-        return FRENCH.matcher(seen).replaceAll("\u00A0");
+        return isClean(text) ? text : Cleaning.clean(text);
+    }
+
+    /**
+     * Whether a text surely needs no cleaning. Most do not, and to know it costs less than to start up the machinery of
+     * normal forms.
+     */
+    private static boolean isClean(String text) {
+        char before = ' ';
+        for (int at = 0; at < text.length(); at++) {
+            char unit = text.charAt(at);
+            boolean behindSpace = before == ' ' && (unit == ' ' || FRENCH_MARKS.indexOf(unit) >= 0);
+            if (behindSpace || (unit == ' ' && before == '\u00AB') || !isSet(unit)) {
+                return false;
+            }
+            before = unit;
+        }
+        return text.isEmpty() || before != ' ';
+    }
+
+    /** ASCII, Latin letters with their accents in one character, dashes and quotation marks: composed and visible. */
+    private static boolean isSet(char unit) {
+        return (unit >= ' ' && unit <= '~')
+                || (unit >= '\u00A0' && unit < '\u0250')
+                || (unit >= '\u2010' && unit <= '\u2027');
     }
 }

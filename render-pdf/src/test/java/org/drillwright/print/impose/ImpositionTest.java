@@ -47,10 +47,25 @@ class ImpositionTest {
      * row of 148 leaves 131.4 of 279.4, which takes one of 148 x 105 on its side. A5 on A4: on its side 210 wide, 2 x
      * 148 = 296. A5 on Letter: 148 + 148 or 210 + 148 are more than either side's 215.9 or 279.4. 4x6 on A4: 2 x 101.6 =
      * 203.2 of 210; one row of 152.4 leaves 144.6, which takes one of 152.4 x 101.6. 4x6 on Letter: one row of two
-     * leaves 127, which takes one.
+     * leaves 127, which takes one. A7 on A4: on its side 2 x 105 = 210, 4 x 74 = 296. 3x5 on A4: a column of two upright,
+     * 254 of 297, leaves 133.8, which takes three on their sides, 127 wide and 228.6 high; on Letter 139.7 are left. 5x8
+     * on A4 and Letter: on its side 203.2, 2 x 127 = 254. Wall A4 on A4: itself.
      */
     @ParameterizedTest
-    @CsvSource({"A6, A4, 4", "A6, LETTER, 3", "A5, A4, 2", "A5, LETTER, 1", "INDEX_4X6, A4, 3", "INDEX_4X6, LETTER, 3"})
+    @CsvSource({
+        "A6, A4, 4",
+        "A6, LETTER, 3",
+        "A5, A4, 2",
+        "A5, LETTER, 1",
+        "INDEX_4X6, A4, 3",
+        "INDEX_4X6, LETTER, 3",
+        "A7, A4, 8",
+        "INDEX_3X5, A4, 5",
+        "INDEX_3X5, LETTER, 5",
+        "INDEX_5X8, A4, 2",
+        "INDEX_5X8, LETTER, 2",
+        "WALL_A4, A4, 1"
+    })
     void asManyWholeCardsAsFit(CardSize size, SheetSize sheet, int expected) {
         List<Frame> sheets = sheets(size, 2 * expected + 1, sheet);
         assertEquals(3, sheets.size());
@@ -59,11 +74,119 @@ class ImpositionTest {
         assertEquals(1, cards(sheets.get(2)).size());
     }
 
+    /**
+     * By hand, in millimetres. A3 is 297 x 420: A6 on its side 2 x 148 = 296, 4 x 105 = 420; A5 upright 2 x 148, 2 x
+     * 210; A7 upright 4 x 74 = 296, 4 x 105; 3x5: two columns of three upright, 152.4 wide, leave 144.6, which takes five
+     * on their sides, 381 high. Legal is 215.9 x 355.6: A6: two rows of two upright, 296, or four; 4x6: two by two, 304.8;
+     * 3x5: a column of two upright leaves 139.7, which takes four on their sides, 304.8 high; 5x8: two on their sides.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "A6, 297, 420, 8",
+        "A5, 297, 420, 4",
+        "A7, 297, 420, 16",
+        "INDEX_3X5, 297, 420, 11",
+        "WALL_A3, 297, 420, 1",
+        "WALL_A4, 297, 420, 2",
+        "A6, 215.9, 355.6, 4",
+        "INDEX_4X6, 215.9, 355.6, 4",
+        "INDEX_3X5, 215.9, 355.6, 6",
+        "INDEX_5X8, 215.9, 355.6, 2"
+    })
+    void asManyWholeCardsAsFitOnA3AndLegal(CardSize size, double width, double height, int expected) {
+        SheetPlan plan = SheetPlan.on(Stock.millimetres(width, height));
+        assertEquals(expected, Imposition.each(card(size, Imposition.MARGIN), plan));
+    }
+
+    @Test
+    void aCardLargerThanTheSheetDoesNotFit() {
+        Frame wall = card(CardSize.WALL_A3, Imposition.MARGIN);
+        SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4));
+        assertEquals(0, Imposition.each(wall, plan));
+        assertThrows(IllegalArgumentException.class, () -> Imposition.impose(List.of(Leaf.of(wall)), plan, NOTE));
+    }
+
+    /** By hand: with 10 mm between, 105 + 10 + 105 = 220 of 210 do not fit; a row of 148 leaves 139, which takes 105. */
+    @Test
+    void guttersLieBetweenCardsAndCostCardsThatNoLongerFit() {
+        SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4)).withGutter(10);
+        List<Frame> sheets = leaves(CardSize.A6, 4, plan);
+        assertEquals(2, cards(sheets.get(0)).size());
+        assertApart(sheets.get(0), 10);
+    }
+
+    /** What bleeds by 3 mm needs 6 mm between neighbours. */
+    @Test
+    void bleedKeepsNeighboursApartAndMarksOffTheGround() {
+        SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4)).withBleed(3);
+        Frame sheet = Imposition.impose(Collections.nCopies(4, Leaf.of(card(CardSize.A7, 0))), plan, NOTE)
+                .get(0);
+        assertApart(sheet, 6);
+        double three = Millimetres.toPoints(3);
+        List<Node.Placed> cards = cards(sheet);
+        List<Box> grounds = cards.stream()
+                .map(Node.Placed::box)
+                .map(box ->
+                        new Box(box.x() - three, box.y() - three, box.width() + 2 * three, box.height() + 2 * three))
+                .toList();
+        double margin = Millimetres.toPoints(5) - 0.01;
+        for (Box ground : grounds) {
+            assertTrue(ground.x() >= margin && ground.right() <= sheet.width() - margin, ground::toString);
+        }
+    }
+
+    /**
+     * By hand: a card and 4 mm of film round it are 113 x 156; 2 x 113 = 226 of 210 do not fit, a row of 156 leaves 141,
+     * which takes 113. Trade primers ask for 3 to 5 mm.
+     */
+    @Test
+    void aLaminatedSheetLeavesFilmRoundEachCardAndHoldsFewerCards() {
+        SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4)).with(Laminate.SHEET);
+        Frame sheet = leaves(CardSize.A6, 2, plan).get(0);
+        assertEquals(2, cards(sheet).size());
+        assertApart(sheet, 6);
+        SheetPlan pouch = SheetPlan.on(Stock.of(SheetSize.A4)).with(Laminate.POUCH);
+        assertEquals(4, cards(leaves(CardSize.A6, 4, pouch).get(0)).size());
+    }
+
+    @Test
+    void laminatedCardsHaveGuidesForTheirCorners() {
+        SheetPlan bare = SheetPlan.on(Stock.of(SheetSize.A4));
+        assertEquals(0, slanted(leaves(CardSize.A6, 4, bare).get(0)));
+        // Four cards fill the sheet: of 16 corners the outer 12 lie where no printer reaches.
+        assertEquals(
+                4, slanted(leaves(CardSize.A6, 4, bare.with(Laminate.POUCH)).get(0)));
+    }
+
+    private static long slanted(Frame sheet) {
+        return sheet.backdrop().stream()
+                .map(mark -> (Mark.Line) mark)
+                .filter(line -> line.x1() != line.x2() && line.y1() != line.y2())
+                .count();
+    }
+
+    private static List<Frame> leaves(CardSize size, int cards, SheetPlan plan) {
+        return Imposition.impose(Collections.nCopies(cards, Leaf.of(card(size, Imposition.MARGIN))), plan, NOTE);
+    }
+
+    /** Neighbours are at least so many millimetres apart, across or down. */
+    private static void assertApart(Frame sheet, double millimetres) {
+        double least = Millimetres.toPoints(millimetres) - 0.01;
+        List<Node.Placed> cards = cards(sheet);
+        for (int at = 0; at < cards.size(); at++) {
+            Box box = cards.get(at).box();
+            Box round = new Box(box.x() - least, box.y() - least, box.width() + 2 * least, box.height() + 2 * least);
+            for (Node.Placed other : cards.subList(at + 1, cards.size())) {
+                assertFalse(Flat.overlap(round, other.box()), () -> round + " is too near to " + other.box());
+            }
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"A6, A4", "A6, LETTER", "A5, A4", "A5, LETTER", "INDEX_4X6, A4", "INDEX_4X6, LETTER"})
     void cardsLieOnTheSheetAtTheirTrueSizeAndApart(CardSize size, SheetSize sheet) {
         for (Frame made : sheets(size, 5, sheet)) {
-            List<Box> boxes = placed(made).stream().map(node -> box(node)).toList();
+            List<Box> boxes = placed(made).stream().map(Node.Placed::box).toList();
             for (int at = 0; at < boxes.size(); at++) {
                 Box box = boxes.get(at);
                 assertTrue(box.x() > -0.01 && box.right() < made.width() + 0.01, box::toString);
@@ -116,16 +239,10 @@ class ImpositionTest {
                 : new Box(line.x1(), line.y1() - half, line.x2() - line.x1(), line.width());
     }
 
-    private static Box box(Node.Placed node) {
-        double width = node.turned() ? node.frame().height() : node.frame().width();
-        double height = node.turned() ? node.frame().width() : node.frame().height();
-        return new Box(node.x(), node.y(), width, height);
-    }
-
     /** Where a card may have ink. */
     private static Box inked(Node.Placed node) {
         double clear = node.frame().clear();
-        Box box = box(node);
+        Box box = node.box();
         return new Box(box.x() + clear, box.y() + clear, box.width() - 2 * clear, box.height() - 2 * clear);
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -16,6 +17,7 @@ import org.drillwright.model.Language;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.print.Drills;
+import org.drillwright.print.Example;
 import org.drillwright.print.Flat;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
@@ -38,8 +40,13 @@ class CardLayoutProperties {
 
     @Property(tries = 150)
     void nothingIsCutOffDroppedOrOverlapping(
-            @ForAll("drills") Drill drill, @ForAll CardSize size, @ForAll Language language, @ForAll boolean draft) {
-        CardSubject subject = draft ? Drills.draft(drill) : Drills.subject(drill);
+            @ForAll("drills") Drill drill,
+            @ForAll CardSize size,
+            @ForAll Language language,
+            @ForAll boolean draft,
+            @ForAll boolean pictures) {
+        CardSubject plain = draft ? Drills.draft(drill) : Drills.subject(drill);
+        CardSubject subject = pictures ? pictured(plain) : plain;
         Laid laid = CardLayout.lay(List.of(subject), size, Labels.in(language), DejaVu.family());
         if (laid.cards().isEmpty()) {
             assertTrue(laid.problems().stream().anyMatch(it -> it.kind() == Problem.Kind.NOT_PRINTED));
@@ -53,10 +60,23 @@ class CardLayoutProperties {
                 laid.problems().stream().anyMatch(it -> it.sentence().startsWith("It needs")));
     }
 
+    /** With the pictures of some played drill: as many counts have one as that drill has. */
+    private static CardSubject pictured(CardSubject plain) {
+        return new CardSubject(
+                plain.drill(),
+                plain.school(),
+                plain.place(),
+                plain.draft(),
+                plain.footerRemarks(),
+                Optional.of(Example.drill("double-against-the-circle").replay()));
+    }
+
     private static void inPlace(Frame card, CardSize size) {
         assertEquals(Millimetres.toPoints(size.width()), card.width(), 1e-9);
         double edge = Millimetres.toPoints(5) - HAIR;
-        List<Box> boxes = Flat.texts(card).stream().map(Flat::box).toList();
+        List<Box> boxes =
+                new ArrayList<>(Flat.texts(card).stream().map(Flat::box).toList());
+        Flat.figures(card).forEach(figure -> boxes.add(figure.box()));
         Box hole = CardArea.of(size).hole();
         for (int at = 0; at < boxes.size(); at++) {
             Box box = boxes.get(at);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.drillwright.model.CardSize;
@@ -189,6 +190,47 @@ class CardLayoutTest {
         Laid laid = lay(Drills.drill("endless", "Endless", List.of(endless)));
         assertEquals(List.of(), laid.cards());
         assertEquals(Problem.Kind.NOT_PRINTED, laid.problems().get(0).kind());
+    }
+
+    /** One count of 60 words is too much for an A7 card: 64 x 95 mm hold about 20 lines of 20 letters in each column. */
+    @Test
+    void aSizeThatCannotHoldADrillIsRefusedWithTheSmallestThatCan() {
+        Step heavy = Drills.step("Lunge and hold still. ".repeat(15), "Hold.", "lunge", "");
+        Drill drill = Drills.drill("heavy", "Heavy", List.of(heavy));
+        Laid laid = lay(Drills.subject(drill), CardSize.A7);
+        assertEquals(List.of(), laid.cards());
+        String sentence = laid.problems().get(0).sentence();
+        CardSize named = Arrays.stream(CardSize.values())
+                .filter(size -> sentence.contains("choose size " + size.word() + ","))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(sentence));
+        double area = named.width() * named.height();
+        for (CardSize size : CardSize.values()) {
+            boolean holds = !lay(Drills.subject(drill), size).cards().isEmpty();
+            if (size == named) {
+                assertTrue(holds, named + " does not hold it");
+            } else if (size.width() * size.height() < area) {
+                assertFalse(holds, size + " is smaller and would do");
+            }
+        }
+    }
+
+    @Test
+    void moreThanTwoCardsAreReportedWithTheReasonAndASizeThatNeedsNoMore() {
+        Drill drill = Drills.drill("long", "Long", Collections.nCopies(14, HOLD));
+        Laid laid = lay(Drills.subject(drill), CardSize.A7);
+        assertTrue(laid.cards().size() > 2);
+        String sentence = laid.problems().get(0).sentence();
+        assertTrue(sentence.startsWith("It needs " + laid.cards().size() + " cards of size a7, for"), sentence);
+        assertTrue(sentence.endsWith("the smallest that needs no more than two."), sentence);
+    }
+
+    @Test
+    void whoWantsASheetForTheWallIsNotSentToACardForTheHand() {
+        Drill drill = Drills.drill("long", "Long", Collections.nCopies(40, HOLD));
+        String sentence =
+                lay(Drills.subject(drill), CardSize.WALL_A3).problems().get(0).sentence();
+        assertTrue(sentence.endsWith("; no size that is read from as far needs fewer than three."), sentence);
     }
 
     @Test

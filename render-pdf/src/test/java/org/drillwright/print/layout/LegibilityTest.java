@@ -28,9 +28,36 @@ class LegibilityTest {
         double capHeight = DejaVu.family().of(Face.REGULAR).capHeight();
         Scale floor = Scale.floor(size, DejaVu.family());
         double turn = floor.turn() * capHeight;
-        assertTrue(turn >= Legibility.turns(size) - 1e-9);
-        assertTrue(floor.cue() * capHeight >= Legibility.cues() - 1e-9);
+        Legibility least = Legibility.of(size);
+        assertTrue(turn >= least.turns() - 1e-9);
+        assertTrue(floor.cue() * capHeight >= least.cues() - 1e-9);
         assertTrue(floor.numeral() * DejaVu.family().of(Face.BOLD).capHeight() >= 2 * turn);
+    }
+
+    /**
+     * In millimetres, from 2 x distance x tan(angle / 2), capitals: 20' at 0.4 m, 16' at 0.7 m, 16' at 3 m and 1.5 m; 16'
+     * at 0.4 m for distance and safety.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "A7, 2.327, 2.327, 2.327, 1.862",
+        "INDEX_3X5, 2.327, 2.327, 2.327, 1.862",
+        "A6, 2.327, 2.327, 2.327, 1.862",
+        "INDEX_4X6, 2.327, 2.327, 2.327, 1.862",
+        "INDEX_5X8, 2.327, 2.327, 2.327, 1.862",
+        "A5, 3.258, 3.258, 3.258, 1.862",
+        "WALL_A4, 13.963, 13.963, 6.981, 4.654",
+        "WALL_A3, 13.963, 13.963, 6.981, 4.654"
+    })
+    void everySizeIsReadableAtItsDistance(CardSize size, double numerals, double names, double turns, double cues) {
+        double regular = DejaVu.family().of(Face.REGULAR).capHeight();
+        double bold = DejaVu.family().of(Face.BOLD).capHeight();
+        Scale floor = Scale.floor(size, DejaVu.family());
+        double hair = 0.01;
+        assertTrue(floor.numeral() * bold >= Millimetres.toPoints(numerals) - hair);
+        assertTrue(floor.title() * bold >= Millimetres.toPoints(names) - hair);
+        assertTrue(floor.turn() * regular >= Millimetres.toPoints(turns) - hair);
+        assertTrue(floor.cue() * regular >= Millimetres.toPoints(cues) - hair);
     }
 
     @Test

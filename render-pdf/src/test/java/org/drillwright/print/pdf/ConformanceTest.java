@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -15,14 +16,28 @@ import org.drillwright.model.CardSize;
 import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.Drills;
+import org.drillwright.print.Example;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Quarter;
+import org.drillwright.print.impose.Duplex;
+import org.drillwright.print.impose.Imposition;
+import org.drillwright.print.impose.Laminate;
+import org.drillwright.print.impose.Leaf;
+import org.drillwright.print.impose.RegistrationSheet;
+import org.drillwright.print.impose.SheetPlan;
+import org.drillwright.print.impose.Shift;
+import org.drillwright.print.impose.Stock;
+import org.drillwright.print.layout.Back;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.Laid;
+import org.drillwright.print.layout.SafetyCard;
+import org.drillwright.print.layout.SheetNote;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
@@ -69,6 +84,32 @@ class ConformanceTest {
     }
 
     @Test
+    void sheetsPrintedOnBothSidesInChaptersConform() throws Exception {
+        List<Leaf> leaves = PdfWriterTest.cards(CardSize.A6, Drills.riposte(), Drills.solo()).stream()
+                .map(card -> new Leaf(card, Optional.of(card)))
+                .toList();
+        SheetPlan plan =
+                SheetPlan.on(Stock.of(SheetSize.A4)).with(Laminate.SHEET).with(Duplex.LONG_EDGE, new Shift(0.5, -0.5));
+        Frame note = SheetNote.of(Labels.in(Language.ENGLISH), DejaVu.family());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        List<Chapter> chapters = List.of(new Chapter("Foil", Imposition.impose(leaves, plan, note)));
+        new PdfWriter(DejaVu.family()).writeChapters(chapters, PdfWriterTest.INFO, out);
+        assertEquals(List.of(), failures(out.toByteArray()));
+    }
+
+    @Test
+    void theSheetThatMeasuresAPrinterConforms() throws Exception {
+        Labels labels = Labels.in(Language.ITALIAN);
+        List<Frame> pages = RegistrationSheet.pages(
+                Stock.of(SheetSize.LETTER),
+                Duplex.SHORT_EDGE,
+                Shift.NONE,
+                SheetNote.measuringFront(labels, DejaVu.family()),
+                SheetNote.measuringBack(labels, DejaVu.family()));
+        assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
+    }
+
+    @Test
     void aDraftInAnotherLanguageConforms() throws Exception {
         List<Frame> cards = CardLayout.lay(
                         List.of(Drills.draft(Drills.riposte())),
@@ -80,13 +121,30 @@ class ConformanceTest {
     }
 
     @Test
+    void picturesBacksAndTheSafetyCardConform() throws Exception {
+        List<Frame> pages = new ArrayList<>();
+        Laid laid = CardLayout.lay(
+                List.of(
+                        Example.card(Example.drill("circular-parry-of-sixte")),
+                        Example.card(Example.drill("sabre-cut-to-head"))),
+                CardSize.A6,
+                Back.PICTURES,
+                Labels.in(Language.ITALIAN),
+                DejaVu.family());
+        pages.addAll(laid.cards());
+        pages.addAll(laid.backs());
+        pages.addAll(SafetyCard.lay(CardSize.A6, Labels.in(Language.ITALIAN), DejaVu.family()));
+        assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
+    }
+
+    @Test
     void aPictureConforms() throws Exception {
         Node figure = new Node.Figure(
                 "The two stand at lunge distance.",
                 new Box(10, 10, 80, 80),
                 List.of(Mark.Shape.stroked(Outline.circle(50, 50, 30), 1, Ink.BLACK)));
         Frame picture = new Frame(100, 100, 0, List.of(), List.of(figure));
-        Frame sheet = new Frame(200, 200, 0, List.of(), List.of(new Node.Placed(20, 30, true, picture)));
+        Frame sheet = new Frame(200, 200, 0, List.of(), List.of(new Node.Placed(20, 30, Quarter.LEFT, picture)));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(List.of(sheet))));
     }
 

@@ -54,6 +54,11 @@ class ParagraphTest {
     }
 
     @Test
+    void noLineEndsBehindAnElision() {
+        assertEquals(List.of("tous", "s’arrêtent"), lines("tous s’arrêtent", 10));
+    }
+
+    @Test
     void aSoftHyphenIsSeenOnlyWhereALineEnds() {
         assertEquals(List.of("counter\u00AD", "riposte"), lines("counter\u00ADriposte", 9));
         assertEquals(List.of("counterriposte"), lines("counter\u00ADriposte", 14));

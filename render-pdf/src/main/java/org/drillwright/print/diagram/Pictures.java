@@ -1,0 +1,20 @@
+package org.drillwright.print.diagram;
+
+import java.util.List;
+import org.drillwright.model.Language;
+import org.drillwright.phrase.Replay;
+
+/** The pictures of a drill. */
+public final class Pictures {
+
+    private Pictures() {}
+
+    /** One for each count, in their order. */
+    public static List<Picture> of(Replay replay, Language language) {
+        Spoken spoken = new Spoken(language);
+        return replay.counts().stream()
+                .map(count -> SceneReader.read(replay.setting(), count))
+                .map(scene -> new Picture(scene, spoken.lines(scene), spoken.plan(scene)))
+                .toList();
+    }
+}

@@ -1,0 +1,123 @@
+package org.drillwright.print.diagram;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.explain.Fate;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Line;
+import org.drillwright.phrase.Attack;
+import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Parried;
+import org.drillwright.phrase.Played;
+import org.drillwright.phrase.Setting;
+import org.drillwright.phrase.State;
+
+/** Finds in a count as it was played what its picture shows. */
+final class SceneReader {
+
+    private final Setting setting;
+    private final Count count;
+
+    private SceneReader(Setting setting, Count count) {
+        this.setting = setting;
+        this.count = count;
+    }
+
+    static Scene read(Setting setting, Count count) {
+        SceneReader reader = new SceneReader(setting, count);
+        Map<Side, Aimed> aimed = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            reader.aimed(side).ifPresent(lines -> aimed.put(side, lines));
+        }
+        return new Scene(setting.weapon(), setting.partner(), count.end(), aimed);
+    }
+
+    private Optional<Aimed> aimed(Side target) {
+        return launched(target)
+                .or(() -> pending(target))
+                .or(() -> unknown(target))
+                .or(() -> guarding(target));
+    }
+
+    /** The last stroke that begins in this count. */
+    private Optional<Aimed> launched(Side target) {
+        for (int at = count.moves().size() - 1; at >= 0; at--) {
+            Played played = count.moves().get(at);
+            Optional<Fate> fate = played.move().by() == target ? Optional.empty() : Fate.of(count, at);
+            Optional<Attack> attack = played.after().attackOn(target);
+            if (fate.isPresent() && attack.isPresent()) {
+                Threat threat = new Threat(attack.get(), played.before().measure(), fate.get());
+                return Optional.of(answered(target, threat, played.after(), at + 1));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A stroke that was under way before. */
+    private Optional<Aimed> pending(Side target) {
+        return count.begin()
+                .attackOn(target)
+                .flatMap(attack -> Fate.ofPending(count, target)
+                        .map(fate -> new Threat(attack, count.begin().measure(), fate)))
+                .map(threat -> answered(target, threat, count.begin(), 0));
+    }
+
+    private Optional<Aimed> unknown(Side target) {
+        boolean known = !setting.partner()
+                || (count.begin().on(target).isKnown()
+                        && count.moves().stream()
+                                .allMatch(played -> played.after().on(target).isKnown())
+                        && count.end().on(target).isKnown());
+        return known
+                ? Optional.empty()
+                : Optional.of(
+                        new Aimed(false, Optional.empty(), closing(count.end(), target, Optional.empty()), false));
+    }
+
+    /** Nobody attacks, but the hand goes to a position. */
+    private Optional<Aimed> guarding(Side side) {
+        boolean placed = count.moves().stream()
+                .filter(played -> played.move().by() == side)
+                .anyMatch(SceneReader::movesTheHand);
+        return placed
+                ? Optional.of(new Aimed(true, Optional.empty(), closing(count.end(), side, Optional.empty()), false))
+                : Optional.empty();
+    }
+
+    private Aimed answered(Side target, Threat threat, State launched, int from) {
+        List<Played> later = count.moves().subList(from, count.moves().size());
+        Optional<State> parried = later.stream()
+                .filter(played -> played.move().by() == target && movesTheHand(played))
+                .map(Played::after)
+                .reduce((first, next) -> next);
+        if (parried.isEmpty()) {
+            return new Aimed(true, Optional.of(threat), closing(launched, target, Optional.empty()), false);
+        }
+        boolean feint = parried.get().attackOn(target).filter(Attack::drawn).isPresent();
+        Optional<Line> met = feint ? threat.attack().feintLine() : threat.line().value();
+        Closing closing = closing(parried.get(), target, met);
+        boolean elsewhere = met.isPresent() && !closing.closed().contains(met.get());
+        return new Aimed(true, Optional.of(threat), closing, elsewhere && isRound(parried.get(), target));
+    }
+
+    private static boolean isRound(State parried, Side by) {
+        return parried.parried()
+                .value()
+                .flatMap(known -> known)
+                .filter(parry -> parry.by() == by)
+                .filter(Parried::circular)
+                .isPresent();
+    }
+
+    private static boolean movesTheHand(Played played) {
+        Action action = played.move().action();
+        return action instanceof Action.Parry || action instanceof Action.Place;
+    }
+
+    private Closing closing(State state, Side side, Optional<Line> met) {
+        return Closing.of(state.of(side), setting.parries(), met);
+    }
+}

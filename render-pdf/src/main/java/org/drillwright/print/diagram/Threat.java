@@ -1,0 +1,28 @@
+package org.drillwright.print.diagram;
+
+import java.util.Optional;
+import org.drillwright.explain.Fate;
+import org.drillwright.notation.Line;
+import org.drillwright.phrase.Attack;
+import org.drillwright.phrase.Fact;
+import org.drillwright.phrase.Range;
+
+/**
+ * A stroke at one of the two, and what became of it.
+ *
+ * @param attack the stroke
+ * @param from the measure at which it was made
+ * @param fate what became of it in its count
+ */
+record Threat(Attack attack, Range from, Fate fate) {
+
+    /** The line that it arrives in, named from the one attacked. */
+    Fact<Line> line() {
+        return attack.line();
+    }
+
+    /** The line that its feint shows, if it has one and that is another line. */
+    Optional<Line> shown() {
+        return attack.feintLine().filter(line -> !attack.line().is(line));
+    }
+}

@@ -1,0 +1,27 @@
+package org.drillwright.print.text;
+
+import java.text.Normalizer;
+import java.util.regex.Pattern;
+
+/** Composes characters, makes white space single, takes out what has no glyph. */
+final class Cleaning {
+
+    /** White space where a line may end: what Unicode calls so, without the no-break spaces. */
+    private static final Pattern SPACES =
+            Pattern.compile("[\\s\\u0085\\u1680\\u2000-\\u2006\\u2008-\\u200A\\u2028\\u2029\\u205F\\u3000]+");
+
+    /** Joiners, variation selectors, direction marks: they have no glyph. U+2060 only forbids a break beside it. */
+    private static final Pattern INVISIBLE = Pattern.compile("[\\p{Cf}\\uFE00-\\uFE0F&&[^\\u00AD\\u200B]]");
+
+    /** Spaces that French typography writes inside of guillemets and before high marks: no line ends there. */
+    private static final Pattern FRENCH = Pattern.compile("(?<=[«‹]) | (?=[»›!?;:%])");
+
+    private Cleaning() {}
+
+    static String clean(String text) {
+        String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
+        String spaced = SPACES.matcher(composed).replaceAll(" ");
+        String seen = INVISIBLE.matcher(spaced).replaceAll("").strip();
+        return FRENCH.matcher(seen).replaceAll("\u00A0");
+    }
+}

@@ -1,0 +1,114 @@
+package org.drillwright.print.diagram;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Properties;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.drillwright.check.Subject;
+import org.drillwright.explain.Fate;
+import org.drillwright.model.Language;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Measure;
+import org.drillwright.notation.Position;
+import org.drillwright.phrase.Feet;
+import org.drillwright.print.Example;
+import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.text.Coverage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Pictures are spoken in every language of the labels, and wholly. */
+class WordsTest {
+
+    private static Properties file(Language language) throws IOException {
+        Properties words = new Properties();
+        try (InputStream in = Words.class.getResourceAsStream("words_" + language.word() + ".properties")) {
+            words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+        }
+        return words;
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyLanguageHasTheSameWordsWithTheSameGaps(Language language) throws IOException {
+        Properties english = file(Language.ENGLISH);
+        Properties words = file(language);
+        assertEquals(new TreeSet<>(english.stringPropertyNames()), new TreeSet<>(words.stringPropertyNames()));
+        for (String key : words.stringPropertyNames()) {
+            assertFalse(words.getProperty(key).isBlank(), key);
+            assertEquals(gaps(english.getProperty(key)), gaps(words.getProperty(key)), key);
+            assertEquals(List.of(), new Coverage(DejaVu.family()).missing(words.getProperty(key)), key);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whateverCanBePlayedHasItsWord(Language language) {
+        Words words = Words.in(language);
+        List.of(Side.values()).forEach(one -> words.of("side", one));
+        List.of(Action.Role.values()).forEach(one -> words.of("role", one));
+        List.of(Fate.values()).forEach(one -> words.of("fate", one));
+        List.of(Measure.values()).forEach(one -> words.of("measure", one));
+        List.of(Feet.values()).forEach(one -> words.of("feet", one));
+        List.of(Position.values()).forEach(one -> words.of("position", one));
+        for (Line line : Line.values()) {
+            assertFalse(words.of("into", line).equals(words.of("line", line)));
+        }
+        assertEquals(9, Legend.in(language).size());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyCountOfTheExampleSchoolIsSpokenWithoutAGap(Language language) {
+        for (Subject drill : Example.drills()) {
+            for (Picture picture : Pictures.of(drill.replay(), language)) {
+                String said = picture.alternative();
+                assertTrue(said.endsWith(".") && !said.contains("{") && !said.contains("  "), said);
+            }
+        }
+    }
+
+    @Test
+    void aParryIsSpokenFromTheState() {
+        String said = Pictures.of(Example.drill("parry-of-quarte").replay(), Language.ENGLISH)
+                .get(0)
+                .alternative();
+        assertEquals(
+                "Leader: attack into the high inside line at lunge distance, closed by quarte. At the end of the count:"
+                        + " leader in the lunge with the arm extended, follower on guard, at extension distance.",
+                said);
+    }
+
+    @Test
+    void theSameInFrench() {
+        String said = Pictures.of(Example.drill("parry-of-quarte").replay(), Language.FRENCH)
+                .get(0)
+                .alternative();
+        assertTrue(
+                said.startsWith(
+                        "Meneur : attaque dans la ligne haute du dedans à distance de fente, ligne fermée par la"
+                                + " parade de quarte."),
+                said);
+    }
+
+    private static List<String> gaps(String text) {
+        return Pattern.compile("\\{\\d}")
+                .matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .sorted()
+                .toList();
+    }
+}

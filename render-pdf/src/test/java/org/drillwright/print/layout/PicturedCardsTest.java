@@ -1,0 +1,169 @@
+package org.drillwright.print.layout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.check.Subject;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.Language;
+import org.drillwright.print.Example;
+import org.drillwright.print.Flat;
+import org.drillwright.print.diagram.Legend;
+import org.drillwright.print.diagram.Picture;
+import org.drillwright.print.diagram.Pictures;
+import org.drillwright.print.diagram.Sample;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.text.Wording;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Cards of the example school with pictures, their backs, and the safety card. */
+class PicturedCardsTest {
+
+    private static Laid lay(Subject drill, CardSize size, Back back, Language language) {
+        return CardLayout.lay(List.of(Example.card(drill)), size, back, Labels.in(language), DejaVu.family());
+    }
+
+    private static Laid lay(String drill, Back back) {
+        return lay(Example.drill(drill), CardSize.A6, back, Language.ENGLISH);
+    }
+
+    @Test
+    void eachCountHasItsPictureOnTheFront() {
+        Laid laid = lay("parry-of-quarte", Back.NONE);
+        List<String> expected = Pictures.of(Example.drill("parry-of-quarte").replay(), Language.ENGLISH).stream()
+                .map(Picture::alternative)
+                .toList();
+        assertEquals(
+                expected,
+                Flat.figures(laid.cards().get(0)).stream()
+                        .map(Node.Figure::alternative)
+                        .toList());
+        assertEquals(List.of(), laid.problems());
+        assertEquals(List.of(), laid.backs());
+    }
+
+    /** Every count is on a picture, in front or behind. */
+    @ParameterizedTest
+    @EnumSource
+    void noPictureIsLost(CardSize size) {
+        for (Subject drill : Example.drills()) {
+            Laid laid = lay(drill, size, Back.PICTURES, Language.ENGLISH);
+            assertEquals(laid.cards().size(), laid.backs().size());
+            int behind = laid.backs().stream()
+                    .mapToInt(card -> Flat.figures(card).size())
+                    .sum();
+            assertEquals(drill.replay().counts().size(), behind, drill.drill().id());
+        }
+    }
+
+    @Test
+    void wherePicturesDoNotFitInFrontThatIsSaid() {
+        Laid laid = lay("sabre-exchange", Back.NONE);
+        assertEquals(List.of(), Flat.figures(laid.cards().get(0)));
+        assertEquals(
+                List.of("Its pictures do not fit on the front of a card of size a6: choose pictures for the back, or a"
+                        + " larger card."),
+                laid.problems().stream().map(Problem::sentence).toList());
+        assertEquals(List.of(), lay("sabre-exchange", Back.PICTURES).problems());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everythingIsInItsPlaceAndOverlapsNothing(CardSize size) {
+        for (Subject drill : Example.drills()) {
+            for (Language language : Language.values()) {
+                Laid laid = lay(drill, size, Back.PICTURES, language);
+                laid.cards().forEach(PicturedCardsTest::inPlace);
+                laid.backs().forEach(PicturedCardsTest::inPlace);
+            }
+        }
+    }
+
+    private static void inPlace(Frame card) {
+        double edge = Millimetres.toPoints(5) - 0.02;
+        List<Box> boxes =
+                new ArrayList<>(Flat.texts(card).stream().map(Flat::box).toList());
+        Flat.figures(card).forEach(figure -> boxes.add(figure.box()));
+        for (int at = 0; at < boxes.size(); at++) {
+            Box box = boxes.get(at);
+            assertTrue(
+                    box.x() >= edge
+                            && box.y() >= edge
+                            && box.right() <= card.width() - edge
+                            && box.bottom() <= card.height() - edge,
+                    () -> box + " leaves the card");
+            for (Box other : boxes.subList(at + 1, boxes.size())) {
+                assertTrue(!Flat.overlap(box, other), () -> box + " overlaps " + other + " in " + Flat.texts(card));
+            }
+        }
+    }
+
+    @Test
+    void aBackHoldsThePurposeAndTheNotes() {
+        Subject drill = Example.drill("counter-riposte");
+        Laid laid = lay("counter-riposte", Back.PICTURES);
+        String letters = Flat.letters(laid.backs());
+        assertTrue(letters.contains(Flat.bare(Wording.clean(drill.drill().purpose()))), letters);
+        assertTrue(letters.contains(Flat.bare(Wording.clean(drill.drill().note()))), letters);
+    }
+
+    @Test
+    void notesTooLongForTheBackKeepTheDrillFromPrinting() {
+        Subject drill = Example.drill("parry-of-quarte");
+        CardSubject card = Example.card(drill);
+        CardSubject wordy = new CardSubject(
+                LongNote.of(drill.drill()), card.school(), card.place(), false, List.of(), card.replay());
+        Laid laid = CardLayout.lay(
+                List.of(wordy), CardSize.A6, Back.PICTURES, Labels.in(Language.ENGLISH), DejaVu.family());
+        assertEquals(List.of(), laid.cards());
+        assertEquals(Problem.Kind.NOT_PRINTED, laid.problems().get(0).kind());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theSafetyCardIsWholeOnEverySize(CardSize size) {
+        for (Language language : Language.values()) {
+            Labels labels = Labels.in(language);
+            List<Frame> cards = SafetyCard.lay(size, labels, DejaVu.family());
+            cards.forEach(PicturedCardsTest::inPlace);
+            String letters = Flat.letters(cards);
+            for (Label label : Label.values()) {
+                boolean wanted = label.name().startsWith("SAFETY_") || label == Label.DEFERRAL;
+                assertTrue(
+                        !wanted || letters.contains(Flat.bare(Wording.clean(labels.text(label)))),
+                        () -> label + " is not in " + letters);
+            }
+            for (Sample sample : Legend.in(language)) {
+                assertTrue(letters.contains(Flat.bare(Wording.clean(sample.words()))), sample.words());
+            }
+            double floor = Scale.floor(size, DejaVu.family()).cue();
+            for (Frame card : cards) {
+                for (Mark.Text text : Flat.texts(card)) {
+                    assertTrue(text.size() >= floor - 1e-9, () -> text + " is too small");
+                }
+            }
+        }
+    }
+
+    @Test
+    void theSafetyCardStandsBehindEachCard() {
+        Laid laid = CardLayout.lay(
+                Example.drills().stream().limit(3).map(Example::card).toList(),
+                CardSize.A5,
+                Back.SAFETY,
+                Labels.in(Language.ENGLISH),
+                DejaVu.family());
+        List<Frame> safety = SafetyCard.lay(CardSize.A5, Labels.in(Language.ENGLISH), DejaVu.family());
+        assertEquals(laid.cards().size(), laid.backs().size());
+        assertEquals(safety.get(0), laid.backs().get(0));
+    }
+}

@@ -1,0 +1,78 @@
+package org.drillwright.print.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.Drills;
+import org.drillwright.print.frame.Frame;
+import org.junit.jupiter.api.Test;
+
+/** Bookmarks by set and drill, each as {@code depth title page}. */
+class BookmarksTest {
+
+    static final String SECOND = "Second intention: false attack, parry of the riposte, counter-riposte in the lunge";
+
+    private static byte[] pdf(List<Chapter> chapters) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new PdfWriter(DejaVu.family()).writeChapters(chapters, PdfWriterTest.INFO, out);
+        return out.toByteArray();
+    }
+
+    private static List<String> bookmarks(byte[] pdf) throws IOException {
+        List<String> found = new ArrayList<>();
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            collect(read, read.getDocumentCatalog().getDocumentOutline(), 0, found);
+        }
+        return found;
+    }
+
+    private static void collect(PDDocument document, PDOutlineNode node, int depth, List<String> into)
+            throws IOException {
+        for (PDOutlineItem item : node.children()) {
+            int page = document.getPages().indexOf(item.findDestinationPage(document)) + 1;
+            into.add(depth + " " + item.getTitle() + " " + page);
+            collect(document, item, depth + 1, into);
+        }
+    }
+
+    @Test
+    void drillsStandUnderTheirSetsAndAFurtherCardHasNoneOfItsOwn() throws IOException {
+        List<Frame> foil = PdfWriterTest.cards(CardSize.A6, Drills.riposte(), Drills.second());
+        assertEquals(3, foil.size(), "the second drill has two cards");
+        List<Frame> calls = PdfWriterTest.cards(CardSize.A6, Drills.solo());
+        assertEquals(
+                List.of(
+                        "0 Foil 1",
+                        "1 Parry of quarte, direct riposte 1",
+                        "1 " + SECOND + " 2",
+                        "0 Calls 4",
+                        "1 Advance and retreat by call 4"),
+                bookmarks(pdf(List.of(new Chapter("Foil", foil), new Chapter("Calls", calls)))));
+    }
+
+    @Test
+    void drillsOfNoSetStandByThemselves() throws IOException {
+        byte[] pdf = PdfWriterTest.pdf(PdfWriterTest.sheets(SheetSize.A4));
+        assertEquals(
+                List.of("0 Parry of quarte, direct riposte 1", "0 " + SECOND + " 1", "0 Advance and retreat by call 1"),
+                bookmarks(pdf));
+    }
+
+    @Test
+    void aDocumentWithoutCardsHasNone() throws IOException {
+        byte[] pdf = PdfWriterTest.pdf(List.of(new Frame(100, 100, 0, List.of(), List.of())));
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            assertNull(read.getDocumentCatalog().getDocumentOutline());
+        }
+    }
+}

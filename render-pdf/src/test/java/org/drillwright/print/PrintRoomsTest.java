@@ -70,7 +70,13 @@ class PrintRoomsTest {
 
     @Test
     void onlyTheWriterKnowsPdf() {
-        standsOn("pdf", "org.drillwright.print.frame", "org.drillwright.print.text", "org.apache..");
+        standsOn(
+                "pdf",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.apache..",
+                "javax.imageio..",
+                "org.w3c.dom..");
     }
 
     @Test

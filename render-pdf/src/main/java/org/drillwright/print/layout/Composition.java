@@ -52,9 +52,20 @@ final class Composition {
 
     /** How many counts go on each card, or nothing if one part fits no card. */
     Optional<List<Integer>> shares() {
+        int most = 9;
+        Optional<List<Integer>> shares = shares(severalHeader);
+        // The mark '10 of 12' is wider than '1 of 2' and may push the words beside it on to one more line.
+        while (shares.isPresent() && shares.get().size() > most) {
+            most = 10 * most + 9;
+            shares = shares(header(most, most));
+        }
+        return shares;
+    }
+
+    private Optional<List<Integer>> shares(Slab header) {
         CardArea area = press.area();
         double room = area.bottom() - area.top() - heads.height() - foot.height();
-        double several = room - severalHeader.height();
+        double several = room - header.height();
         Pagination pagination = new Pagination(
                 room - aloneHeader.height() - before.height() - after.height(),
                 several - before.height(),

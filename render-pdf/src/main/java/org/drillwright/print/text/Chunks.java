@@ -113,7 +113,12 @@ final class Chunks {
     }
 
     private static boolean isOneLetter(List<Styled> parts) {
-        String word = Styled.text(parts);
-        return word.codePointCount(0, word.length()) == 1 && Character.isLetter(word.codePointAt(0));
+        if (parts.size() != 1) {
+            return false;
+        }
+        String word = parts.get(0).text();
+        return !word.isEmpty()
+                && word.length() == Character.charCount(word.codePointAt(0))
+                && Character.isLetter(word.codePointAt(0));
     }
 }

@@ -1,5 +1,6 @@
 package org.drillwright.print.text;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.print.frame.Face;
@@ -13,6 +14,8 @@ public final class Coverage {
     private static final Set<Byte> RIGHT_TO_LEFT =
             Set.of(Character.DIRECTIONALITY_RIGHT_TO_LEFT, Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC);
 
+    private static final List<Face> FACES = List.of(Face.values());
+
     private final Typefaces faces;
 
     public Coverage(Typefaces faces) {
@@ -21,12 +24,16 @@ public final class Coverage {
 
     /** The code points of a text that cannot be printed, each once, in order. */
     public List<Integer> missing(String text) {
-        return Wording.clean(text)
-                .codePoints()
-                .filter(codePoint -> !covers(codePoint))
-                .distinct()
-                .boxed()
-                .toList();
+        List<Integer> missing = new ArrayList<>();
+        String clean = Wording.clean(text);
+        for (int at = 0; at < clean.length(); ) {
+            int codePoint = clean.codePointAt(at);
+            if (!covers(codePoint) && !missing.contains(codePoint)) {
+                missing.add(codePoint);
+            }
+            at += Character.charCount(codePoint);
+        }
+        return missing;
     }
 
     private boolean covers(int codePoint) {
@@ -36,7 +43,7 @@ public final class Coverage {
         if (RIGHT_TO_LEFT.contains(Character.getDirectionality(codePoint))) {
             return false;
         }
-        for (Face face : Face.values()) {
+        for (Face face : FACES) {
             if (!faces.of(face).covers(codePoint)) {
                 return false;
             }

@@ -14,6 +14,7 @@ import org.drillwright.model.Language;
 import org.drillwright.model.Step;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Flat;
+import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
@@ -223,6 +224,56 @@ class CardLayoutTest {
         String sentence = laid.problems().get(0).sentence();
         assertTrue(sentence.startsWith("It needs " + laid.cards().size() + " cards of size a7, for"), sentence);
         assertTrue(sentence.endsWith("the smallest that needs no more than two."), sentence);
+    }
+
+    /**
+     * The mark '10 of 12' is wider than '1 of 2' and may push level, weapon and form beside it on to one more line. Which
+     * level's name does so depends on the typeface, so that names of many lengths are tried.
+     */
+    @Test
+    void tenCardsAndMoreHaveRoomForTheirWiderMarks() {
+        for (int letters = 1; letters <= 30; letters++) {
+            Drill drill = ofLevel("m".repeat(letters), Drills.drill("long", "Long", Collections.nCopies(120, HOLD)));
+            List<Frame> cards = lay(Drills.draft(drill), CardSize.INDEX_3X5).cards();
+            assertTrue(cards.size() > 9, () -> "only " + cards.size() + " cards");
+            cards.forEach(CardLayoutTest::assertApart);
+        }
+    }
+
+    private static void assertApart(Frame card) {
+        List<Box> boxes = Flat.texts(card).stream().map(Flat::box).toList();
+        for (int at = 0; at < boxes.size(); at++) {
+            for (Box other : boxes.subList(at + 1, boxes.size())) {
+                assertFalse(Flat.overlap(boxes.get(at), other), () -> "words overlap at " + other);
+            }
+        }
+    }
+
+    private static Drill ofLevel(String level, Drill drill) {
+        return new Drill(
+                drill.id(),
+                drill.title(),
+                level,
+                drill.form(),
+                drill.weapon(),
+                drill.hands(),
+                drill.worksOn(),
+                drill.needs(),
+                drill.gear(),
+                drill.purpose(),
+                drill.start(),
+                drill.opening(),
+                drill.steps(),
+                drill.closing(),
+                drill.repeat(),
+                drill.swap(),
+                drill.tempo(),
+                drill.note(),
+                drill.cautions(),
+                drill.variantOf(),
+                drill.tags(),
+                drill.revised(),
+                drill.accept());
     }
 
     @Test

@@ -1,9 +1,11 @@
 package org.drillwright.model;
 
-/** A sheet that a printer takes, upright. Sizes: ISO 216, and ANSI/ASME Y14.1 for Letter. */
+/** A sheet that a printer takes, upright. Sizes: ISO 216, and ANSI/ASME Y14.1 for Letter; Legal by common practice. */
 public enum SheetSize {
     A4("a4", 210, 297),
-    LETTER("letter", 215.9, 279.4);
+    A3("a3", 297, 420),
+    LETTER("letter", 215.9, 279.4),
+    LEGAL("legal", 215.9, 355.6);
 
     private final String word;
     private final double width;

@@ -14,10 +14,15 @@ import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.printing.CardRun;
+import org.drillwright.print.command.printing.Choices;
+import org.drillwright.print.command.printing.Edge;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.printing.Picking;
 import org.drillwright.print.command.printing.Picks;
 import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.impose.Laminate;
+import org.drillwright.print.impose.Shift;
+import org.drillwright.print.layout.Back;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
@@ -57,15 +62,47 @@ final class CardsCommand implements Callable<Integer> {
     @Option(
             names = "--card",
             paramLabel = "SIZE",
-            description = "The card's size: a6, a5 or 4x6 (inches). Normally what school.yaml says, or a6.")
+            description = "The card's size: a7, a6, a5, 3x5, 4x6 or 5x8 (inches), wall-a4 or wall-a3. Normally what"
+                    + " school.yaml says, or a6.")
     Optional<CardSize> card = Optional.empty();
 
     @Option(
             names = "--sheet",
             paramLabel = "SIZE",
-            description = "The paper: a4 or letter, with as many cards on it as fit at true size; or card, one card to"
-                    + " a page. Normally what school.yaml says, or a4.")
+            description =
+                    "The paper: a4, a3, letter or legal, with as many cards on it as fit at true size; or card, one card to"
+                            + " a page. Normally what school.yaml says, or a4.")
     Optional<Paper> sheet = Optional.empty();
+
+    @Option(
+            names = "--back",
+            paramLabel = "BACK",
+            defaultValue = "none",
+            description = "What is printed behind each card: none; pictures, the phrase drawn count by count, with the"
+                    + " drill's purpose and notes; or safety, the conduct of the hall and what the pictures mean.")
+    Back back = Back.NONE;
+
+    @Option(
+            names = "--duplex",
+            paramLabel = "EDGE",
+            defaultValue = "long",
+            description = "Over which edge the printer turns the sheet for backs: long or short. Normally long.")
+    Edge duplex = Edge.LONG;
+
+    @Option(
+            names = "--shift",
+            paramLabel = "X,Y",
+            description = "Moves all backs by so many millimetres to the right and down, at most 5 either way, for a"
+                    + " printer that prints them beside their place.")
+    Optional<Shift> shift = Optional.empty();
+
+    @Option(
+            names = "--laminate",
+            paramLabel = "HOW",
+            defaultValue = "none",
+            description = "none; pouch, cards are cut first, with guides for round corners; or sheet, the sheet is"
+                    + " laminated first, with room round each card for the film to seal.")
+    Laminate laminate = Laminate.NONE;
 
     @Option(
             names = "--out",
@@ -96,9 +133,27 @@ final class CardsCommand implements Callable<Integer> {
             return Exit.MATERIAL;
         }
         School settings = folder.school();
-        CardRun printing = new CardRun(
-                run, settings, card.orElse(settings.card()), sheet.orElse(Paper.of(settings.sheet())), draft);
-        return printing.print(picks(folder), file, out) ? Exit.DONE : Exit.MATERIAL;
+        return new CardRun(run, settings, choices(settings)).print(picks(folder), file, out)
+                ? Exit.DONE
+                : Exit.MATERIAL;
+    }
+
+    private Choices choices(School settings) {
+        return new Choices(
+                card.orElse(settings.card()),
+                paper(settings),
+                back,
+                Optional.of(duplex.duplex()),
+                laminate,
+                shift.orElse(Shift.NONE),
+                draft);
+    }
+
+    /** A sheet for the wall is its own page. */
+    private Paper paper(School settings) {
+        CardSize size = card.orElse(settings.card());
+        boolean wall = size == CardSize.WALL_A4 || size == CardSize.WALL_A3;
+        return sheet.orElse(wall ? Paper.CARD : Paper.of(settings.sheet()));
     }
 
     private Picks picks(SchoolFolder folder) {

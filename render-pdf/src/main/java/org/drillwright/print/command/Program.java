@@ -1,12 +1,17 @@
 package org.drillwright.print.command;
 
 import java.io.PrintWriter;
+import java.util.Locale;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Hands;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.StreamWriter;
+import org.drillwright.print.command.printing.Edge;
 import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.impose.Laminate;
+import org.drillwright.print.impose.Shift;
+import org.drillwright.print.layout.Back;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
@@ -36,6 +41,13 @@ public final class Program {
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
         line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));
+        line.registerConverter(
+                Back.class, Choice.of(Back.values(), back -> back.name().toLowerCase(Locale.ROOT)));
+        line.registerConverter(Edge.class, Choice.of(Edge.values(), Edge::word));
+        line.registerConverter(
+                Laminate.class,
+                Choice.of(Laminate.values(), laminate -> laminate.name().toLowerCase(Locale.ROOT)));
+        line.registerConverter(Shift.class, new ShiftWord());
         line.registerConverter(Paper.class, Choice.of(Paper.values(), Paper::word));
         return line.setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))

@@ -2,12 +2,13 @@ package org.drillwright.print.command.printing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.model.CardSize;
+import java.util.Optional;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.Back;
 import org.drillwright.print.layout.CardSubject;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.Problem;
@@ -21,34 +22,30 @@ public final class CardRun {
 
     private final Invocation run;
     private final School school;
-    private final CardSize size;
-    private final Paper paper;
-    private final boolean draft;
+    private final Choices choices;
     private final DejaVu faces = DejaVu.family();
 
-    public CardRun(Invocation run, School school, CardSize size, Paper paper, boolean draft) {
+    public CardRun(Invocation run, School school, Choices choices) {
         this.run = run;
         this.school = school;
-        this.size = size;
-        this.paper = paper;
-        this.draft = draft;
+        this.choices = choices;
     }
 
     /** Prints what was picked to a file; whether all of it was printed. */
     public boolean print(Picks picks, OutputFile file, String shown) {
-        Refusal refusal = new Refusal(run, draft);
+        Refusal refusal = new Refusal(run, choices.draft());
         refusal.weigh(picks);
         List<CardSubject> subjects = subjects(picks, refusal);
         if (refusal.stops(subjects.size())) {
             return refusal.close();
         }
-        Cards cards = new Cards(school, size, paper, faces);
+        Cards cards = new Cards(school, choices, faces);
         Laid laid = cards.lay(subjects, new ProgressLine(run, "Laying out"));
         refusal.weigh(laid.problems());
         if (refusal.stops(laid.cards().size())) {
             return refusal.close();
         }
-        List<Frame> pages = cards.pages(laid.cards());
+        List<Frame> pages = cards.pages(laid);
         file.write(cards.write(pages, picks.title()));
         remark(laid.problems());
         run.out().println(result(shown, laid.cards().size(), pages.size()));
@@ -62,7 +59,13 @@ public final class CardRun {
         for (Pick pick : picks.drills()) {
             pick.entry().subject().ifPresent(drill -> {
                 boolean sound = pick.entry().isSound();
-                CardSubject card = new CardSubject(drill.drill(), school, pick.place(), !sound, Unjudged.remark(pick));
+                CardSubject card = new CardSubject(
+                        drill.drill(),
+                        school,
+                        pick.place(),
+                        !sound,
+                        Unjudged.remark(pick),
+                        Optional.of(drill.replay()));
                 List<Finding> lacking = glyphs.lacking(drill, card);
                 refusal.weigh(pick, lacking);
                 if (lacking.isEmpty()) {
@@ -80,12 +83,12 @@ public final class CardRun {
     }
 
     private String result(String shown, int cards, int pages) {
-        String on = paper == Paper.CARD ? "one to a page" : "on " + Count.of(pages, "sheet") + " of " + name(paper);
-        return shown + ": " + Count.of(cards, "card") + " of size " + size.word() + ", " + on
-                + ". Print at 100 % (actual size).";
-    }
-
-    private static String name(Paper paper) {
-        return paper == Paper.A4 ? "A4" : "Letter";
+        boolean backs = choices.back() != Back.NONE;
+        int sheets = backs ? pages / 2 : pages;
+        String on = choices.paper() == Paper.CARD
+                ? "one to a page"
+                : "on " + Count.of(sheets, "sheet") + " of " + choices.paper().title() + (backs ? ", both sides" : "");
+        return shown + ": " + Count.of(cards, "card") + " of size "
+                + choices.size().word() + ", " + on + ". Print at 100 % (actual size).";
     }
 }

@@ -5,10 +5,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.model.CardSize;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.drillwright.model.School;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Imposition;
+import org.drillwright.print.impose.Leaf;
+import org.drillwright.print.layout.Back;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.CardSubject;
 import org.drillwright.print.layout.Labels;
@@ -24,37 +28,53 @@ import org.drillwright.school.SchoolFolder;
 final class Cards {
 
     private final School school;
-    private final CardSize size;
-    private final Paper paper;
+    private final Choices choices;
     private final DejaVu faces;
     private final Labels labels;
 
-    Cards(School school, CardSize size, Paper paper, DejaVu faces) {
+    Cards(School school, Choices choices, DejaVu faces) {
         this.school = school;
-        this.size = size;
-        this.paper = paper;
+        this.choices = choices;
         this.faces = faces;
         this.labels = Labels.in(school.language());
     }
 
-    /** Lays drill after drill. */
+    /** Lays drill after drill; the safety cards behind them take turns over the whole, so these are laid at once. */
     Laid lay(List<CardSubject> drills, SchoolFolder.Progress progress) {
+        if (choices.back() == Back.SAFETY) {
+            return CardLayout.lay(drills, choices.size(), choices.back(), labels, faces);
+        }
         List<Frame> cards = new ArrayList<>();
+        List<Frame> backs = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         for (int at = 0; at < drills.size(); at++) {
-            Laid laid = CardLayout.lay(List.of(drills.get(at)), size, labels, faces);
+            Laid laid = CardLayout.lay(List.of(drills.get(at)), choices.size(), choices.back(), labels, faces);
             cards.addAll(laid.cards());
+            backs.addAll(laid.backs());
             problems.addAll(laid.problems());
             progress.read(at + 1, drills.size());
         }
-        return new Laid(cards, problems);
+        return new Laid(cards, backs, problems);
     }
 
     /** The pages of the document. */
-    List<Frame> pages(List<Frame> cards) {
-        return paper.sheet()
-                .map(sheet -> Imposition.impose(cards, sheet, SheetNote.of(labels, faces)))
-                .orElse(cards);
+    List<Frame> pages(Laid laid) {
+        List<Leaf> leaves = leaves(laid);
+        return choices.plan()
+                .map(plan -> Imposition.impose(leaves, plan, SheetNote.of(labels, faces)))
+                .orElseGet(() -> leaves.stream()
+                        .flatMap(leaf -> Stream.concat(Stream.of(leaf.front()), leaf.back().stream()))
+                        .toList());
+    }
+
+    private static List<Leaf> leaves(Laid laid) {
+        return IntStream.range(0, laid.cards().size())
+                .mapToObj(at -> new Leaf(
+                        laid.cards().get(at),
+                        laid.backs().isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(laid.backs().get(at))))
+                .toList();
     }
 
     byte[] write(List<Frame> pages, String title) {

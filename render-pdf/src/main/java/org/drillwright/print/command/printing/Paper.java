@@ -7,7 +7,9 @@ import org.drillwright.model.SheetSize;
 /** What cards are printed on. */
 public enum Paper {
     A4(Optional.of(SheetSize.A4)),
+    A3(Optional.of(SheetSize.A3)),
     LETTER(Optional.of(SheetSize.LETTER)),
+    LEGAL(Optional.of(SheetSize.LEGAL)),
     /** A page as large as the card: one to a page. */
     CARD(Optional.empty());
 
@@ -20,13 +22,25 @@ public enum Paper {
     public static Paper of(SheetSize sheet) {
         return switch (sheet) {
             case A4 -> A4;
+            case A3 -> A3;
             case LETTER -> LETTER;
+            case LEGAL -> LEGAL;
         };
     }
 
     /** The word that the command line uses. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** As it is said in a sentence. */
+    String title() {
+        return switch (this) {
+            case A4, A3 -> name();
+            case LETTER -> "Letter";
+            case LEGAL -> "Legal";
+            case CARD -> "the card's own size";
+        };
     }
 
     /** The sheet that cards share, or nothing if they have a page each. */

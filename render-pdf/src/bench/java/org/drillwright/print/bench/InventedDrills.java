@@ -1,11 +1,14 @@
 package org.drillwright.print.bench;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
+import org.drillwright.check.Subject;
+import org.drillwright.check.Surroundings;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
 import org.drillwright.model.Hands;
@@ -13,7 +16,11 @@ import org.drillwright.model.School;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.model.Weapon;
+import org.drillwright.notation.Vocabulary;
 import org.drillwright.print.layout.CardSubject;
+import org.drillwright.read.DrillReader;
+import org.drillwright.read.DrillWriter;
+import org.drillwright.read.ReadDrill;
 
 /** Drills that read like those of a school, no two alike, always the same; none of them is meant to be fenced. */
 final class InventedDrills {
@@ -48,10 +55,26 @@ final class InventedDrills {
         List<CardSubject> made = new ArrayList<>();
         for (int number = 1; number <= drills; number++) {
             CardSubject.Place place = new CardSubject.Place("Invented set", number, drills);
+            Subject subject = played(invented.drill(number));
             made.add(new CardSubject(
-                    invented.drill(number), School.DEFAULT, Optional.of(place), false, List.of()));
+                    subject.drill(),
+                    School.DEFAULT,
+                    Optional.of(place),
+                    false,
+                    List.of(),
+                    Optional.of(subject.replay())));
         }
         return made;
+    }
+
+    private static Subject played(Drill drill) {
+        byte[] file = DrillWriter.write(drill).getBytes(StandardCharsets.UTF_8);
+        ReadDrill read = new DrillReader(School.DEFAULT)
+                .read(drill.id(), drill.id() + ".yaml", file)
+                .value()
+                .orElseThrow();
+        Surroundings surroundings = new Surroundings(School.DEFAULT, Vocabulary.standard(), Map.of());
+        return new Subject(read.drill(), read.file(), read.places(), surroundings);
     }
 
     private Drill drill(int number) {

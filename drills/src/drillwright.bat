@@ -31,7 +31,7 @@ if %MAJOR% LSS %NEEDED% (
     goto failed
 )
 
-"%JAVA%" -jar "%JAR%" %*
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "%JAR%" %*
 set "CODE=%ERRORLEVEL%"
 if "%~1"=="" if not "%CODE%"=="0" pause
 exit /b %CODE%

@@ -30,6 +30,8 @@ public enum Label {
     REVISED,
     DRAFT,
     DEFERRAL,
+    UNCHECKED_COUNT,
+    UNCHECKED_COUNTS,
     TRUE_SIZE,
     PURPOSE,
     NOTE,

@@ -70,6 +70,7 @@ public final class CardRun {
     /** The cards that can be printed as far as their words go. */
     private List<CardSubject> subjects(Picks picks, Refusal refusal) {
         Glyphs glyphs = new Glyphs(faces);
+        Labels labels = Labels.in(school.language());
         List<CardSubject> subjects = new ArrayList<>();
         for (Pick pick : picks.drills()) {
             pick.entry().subject().ifPresent(drill -> {
@@ -79,7 +80,7 @@ public final class CardRun {
                         school,
                         pick.place(),
                         !sound,
-                        Unjudged.remark(pick),
+                        Unjudged.remark(pick, labels),
                         Optional.of(drill.replay()));
                 List<Finding> lacking = glyphs.lacking(drill, card);
                 refusal.weigh(pick, lacking);

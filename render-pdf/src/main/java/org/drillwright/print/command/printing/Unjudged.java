@@ -2,6 +2,8 @@ package org.drillwright.print.command.printing;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.drillwright.print.layout.Label;
+import org.drillwright.print.layout.Labels;
 import org.drillwright.report.Judged;
 import org.drillwright.school.JudgedCounts;
 
@@ -11,14 +13,14 @@ final class Unjudged {
     private Unjudged() {}
 
     /** One sentence, or none if all counts were judged. */
-    static List<String> remark(Pick pick) {
+    static List<String> remark(Pick pick, Labels labels) {
         return JudgedCounts.of(List.of(pick.entry())).gaps().stream()
-                .map(Unjudged::sentence)
+                .map(gap -> sentence(gap, labels))
                 .toList();
     }
 
-    private static String sentence(Judged.Gap gap) {
+    private static String sentence(Judged.Gap gap, Labels labels) {
         String numbers = gap.counts().stream().map(String::valueOf).collect(Collectors.joining(", "));
-        return "Not fully checked: " + (gap.counts().size() == 1 ? "count " : "counts ") + numbers + ".";
+        return labels.text(gap.counts().size() == 1 ? Label.UNCHECKED_COUNT : Label.UNCHECKED_COUNTS, numbers);
     }
 }

@@ -27,6 +27,7 @@ public final class ActionWords implements Action.Cases<String> {
             case FULL -> "lunge";
             case HALF -> "half lunge";
             case FLECHE -> "flèche";
+            case UNLESS_LUNGED -> "on the lunge";
         };
         return depth + aim(lunge.aim());
     }

@@ -78,7 +78,9 @@ public sealed interface Action {
         FULL,
         HALF,
         /** The rear foot passes. */
-        FLECHE
+        FLECHE,
+        /** Full for who stands; none for who is in the lunge already. */
+        UNLESS_LUNGED
     }
 
     /** @param aim where the blade goes with it, if said here and not with the arm */

@@ -27,8 +27,9 @@ final class ClauseMaker {
         boolean strikesLunging = draft.kinds.contains("lunging")
                 && clause.action() instanceof Action.Strike strike
                 && (strike.role() == Role.ATTACK || strike.role() == Role.EXTENSION);
-        if (strikesLunging) {
-            Action lunge = new Action.Lunge(Depth.FULL, Aim.UNSTATED);
+        boolean onTheLunge = draft.kinds.contains("on-the-lunge") && clause.action() instanceof Action.Strike;
+        if (strikesLunging || onTheLunge) {
+            Action lunge = new Action.Lunge(onTheLunge ? Depth.UNLESS_LUNGED : Depth.FULL, Aim.UNSTATED);
             return List.of(clause, new Clause(lunge, draft.subject, draft.span, Clause.Join.WITH));
         }
         if (draft.isHead("step-lunge", "balestra")) {
@@ -162,7 +163,9 @@ final class ClauseMaker {
     }
 
     private boolean inTheLunge() {
-        return draft.kinds.contains("in-the-lunge") || draft.kinds.contains("lunging");
+        return draft.kinds.contains("in-the-lunge")
+                || draft.kinds.contains("on-the-lunge")
+                || draft.kinds.contains("lunging");
     }
 
     private ParryKind parryKind() {

@@ -324,7 +324,10 @@ public final class ClauseReader {
             if (others) {
                 return;
             }
-            if (spokenOf && !link.equals("with") && !lexeme.id().equals("in-the-lunge")) {
+            if (spokenOf
+                    && !link.equals("with")
+                    && !lexeme.id().equals("in-the-lunge")
+                    && !lexeme.id().equals("on-the-lunge")) {
                 return;
             }
             kinds.add(lexeme.id());

@@ -93,8 +93,12 @@ final class PathJudge {
                 .isPresent();
     }
 
+    /** It deceives a change of engagement, or the circular parry that a feint drew: the second half of a double. */
     private void judgeCounter() {
         Optional<State.Change> change = state.changed().filter(one -> one.by() != by);
+        if (change.isEmpty() && followsCircle()) {
+            return;
+        }
         if (change.isEmpty()) {
             boolean sure =
                     state.of(by.other()).hand().isKnown() && state.engagement().isKnown();

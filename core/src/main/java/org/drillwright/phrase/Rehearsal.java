@@ -81,7 +81,7 @@ public final class Rehearsal {
     }
 
     private Count count(State begin, Map<Side, Utterance> turns, String where) {
-        CountOrder order = new CountOrder(begin, moves(turns, Side.LEADER), moves(turns, Side.FOLLOWER));
+        CountOrder order = new CountOrder(begin, moves(begin, turns, Side.LEADER), moves(begin, turns, Side.FOLLOWER));
         List<Played> played = new ArrayList<>();
         Set<Side> lunged = EnumSet.noneOf(Side.class);
         State state = begin;
@@ -100,8 +100,9 @@ public final class Rehearsal {
         return endOf(begin, played, state, turns);
     }
 
-    private static List<Move> moves(Map<Side, Utterance> turns, Side side) {
-        return TurnMoves.of(side, turns.getOrDefault(side, Utterance.NOTHING).clauses());
+    private static List<Move> moves(State begin, Map<Side, Utterance> turns, Side side) {
+        List<Clause> clauses = turns.getOrDefault(side, Utterance.NOTHING).clauses();
+        return TurnMoves.of(side, clauses, begin.of(side).isLunged());
     }
 
     private static Count endOf(State begin, List<Played> played, State last, Map<Side, Utterance> turns) {

@@ -20,8 +20,30 @@ final class TurnMoves {
         this.clauses = clauses;
     }
 
-    static List<Move> of(Side by, List<Clause> turn) {
-        return new TurnMoves(by, withBinds(withoutIdleHolds(lungedParries(withoutTrifles(turn))))).group();
+    /** @param lunged whether the side begins the count in the lunge */
+    static List<Move> of(Side by, List<Clause> turn, boolean lunged) {
+        List<Clause> made = withLunges(withoutTrifles(turn), lunged);
+        return new TurnMoves(by, withBinds(withoutIdleHolds(lungedParries(made)))).group();
+    }
+
+    /** A thrust 'on the lunge' is made with a lunge by who stands, and from the lunge by who is down already. */
+    private static List<Clause> withLunges(List<Clause> turn, boolean lunged) {
+        boolean down = lunged
+                || turn.stream()
+                        .anyMatch(clause -> clause.action() instanceof Action.Lunge lunge
+                                && lunge.depth() != Action.Depth.UNLESS_LUNGED);
+        List<Clause> made = new ArrayList<>();
+        for (Clause clause : turn) {
+            boolean mayLunge =
+                    clause.action() instanceof Action.Lunge lunge && lunge.depth() == Action.Depth.UNLESS_LUNGED;
+            if (!mayLunge) {
+                made.add(clause);
+            } else if (!down) {
+                Action lunge = new Action.Lunge(Action.Depth.FULL, Aim.UNSTATED);
+                made.add(new Clause(lunge, clause.subject(), clause.span(), clause.join()));
+            }
+        }
+        return made;
     }
 
     /** What touches nothing of the phrase does not part what belongs together. */

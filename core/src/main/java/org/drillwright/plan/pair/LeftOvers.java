@@ -3,6 +3,7 @@ package org.drillwright.plan.pair;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.plan.match.Edge;
 import org.drillwright.plan.match.Matching;
 
@@ -36,7 +37,7 @@ final class LeftOvers {
 
     private static List<Group> solo(List<Group> groups, List<String> left) {
         List<Group> all = new ArrayList<>(groups);
-        left.forEach(name -> all.add(new Group(Group.Kind.SOLO, 0, List.of(name), java.util.Optional.empty())));
+        left.forEach(name -> all.add(new Group(Group.Kind.SOLO, 0, List.of(name), Optional.empty())));
         return all;
     }
 
@@ -57,7 +58,7 @@ final class LeftOvers {
                 alone.add(left.get(one));
             } else if (one < mates[one]) {
                 List<String> two = List.of(left.get(one), left.get(mates[one]));
-                all.add(new Group(Group.Kind.BOTH_NEW, 0, two, java.util.Optional.empty()));
+                all.add(new Group(Group.Kind.BOTH_NEW, 0, two, Optional.empty()));
             }
         }
         return solo(all, alone);

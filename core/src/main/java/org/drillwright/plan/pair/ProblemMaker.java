@@ -1,6 +1,9 @@
 package org.drillwright.plan.pair;
 
+import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -76,10 +79,10 @@ final class ProblemMaker {
     }
 
     private void past() {
-        List<java.time.LocalDate> days = request.history().meetings().stream()
+        List<LocalDate> days = request.history().meetings().stream()
                 .map(Entry::date)
                 .distinct()
-                .sorted(java.util.Comparator.reverseOrder())
+                .sorted(Comparator.reverseOrder())
                 .toList();
         int[][] past = new int[students.size()][students.size()];
         for (Entry entry : request.history().meetings()) {
@@ -104,7 +107,7 @@ final class ProblemMaker {
                 number(student).filter(problem::isStudent).ifPresent(at -> turns[at]++);
             }
         }
-        int least = java.util.Arrays.stream(turns).min().orElse(0);
+        int least = Arrays.stream(turns).min().orElse(0);
         for (int at = 0; at < turns.length; at++) {
             problem.turns(at, Math.min(MOST_TURNS, turns[at] - least) + playedTurns(at, Group.Kind.HELPED));
             problem.blanks(at, playedTurns(at, Group.Kind.SOLO));

@@ -1,5 +1,7 @@
 package org.drillwright.plan.pair;
 
+import java.util.List;
+
 /**
  * Why not everyone has a partner, as countable facts.
  *
@@ -37,9 +39,9 @@ public record Shortage(String drill, int fresh, int knowing, int pairs, int left
     }
 
     /** What can be done about it, one sentence for each choice; {@code helpers} is how many could work with a student. */
-    public java.util.List<String> choices(int helpers) {
+    public List<String> choices(int helpers) {
         if (parity || left == 0) {
-            return java.util.List.of();
+            return List.of();
         }
         int taken = Math.min(helpers, left);
         int rest = left - taken;
@@ -54,7 +56,7 @@ public record Shortage(String drill, int fresh, int knowing, int pairs, int left
                         ? ": everyone is with someone who knows it"
                         : "; " + counted(rest - threes, "does", "do") + " solo work");
         String third = "allow " + left / 2 + (left / 2 == 1 ? " pair" : " pairs") + " of two who are both new";
-        return java.util.List.of("solo: " + first + ".", "threes: " + second + ".", "both-new: " + third + ".");
+        return List.of("solo: " + first + ".", "threes: " + second + ".", "both-new: " + third + ".");
     }
 
     private static String counted(int count, String one, String many) {

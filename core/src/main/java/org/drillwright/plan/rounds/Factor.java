@@ -1,5 +1,6 @@
 package org.drillwright.plan.rounds;
 
+import java.util.HashSet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -166,7 +167,7 @@ final class Factor {
         }
         Optional<List<Edge>> lightest = RegularFactor.lightest(vertices, edges, problem.rounds());
         return lightest.map(used -> {
-            var wanted = new java.util.HashSet<>(used);
+            var wanted = new HashSet<>(used);
             List<Pair> chosen = new ArrayList<>();
             for (int at = 0; at < pairs.size(); at++) {
                 if (wanted.contains(edges.get(at))) {

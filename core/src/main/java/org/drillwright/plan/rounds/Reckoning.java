@@ -1,5 +1,7 @@
 package org.drillwright.plan.rounds;
 
+import java.util.Arrays;
+
 /** Counts what a table costs: meetings, turns and blanks of some of its rounds, added and taken away one by one. */
 final class Reckoning {
 
@@ -78,7 +80,7 @@ final class Reckoning {
 
     /** What it would cost to put two together once more. */
     void cost(int student, int mate, long[] into) {
-        java.util.Arrays.fill(into, 0);
+        Arrays.fill(into, 0);
         if (mate == problem.blank()) {
             into[Aim.BLANKS.ordinal()] = blanks[student];
         } else if (mate >= problem.students()) {

@@ -1,5 +1,7 @@
 package org.drillwright.plan.rounds;
 
+import java.util.Arrays;
+
 /**
  * Rounds of partners: for each round and student the partner's number, a helper's, or {@link Problem#blank()}.
  */
@@ -14,7 +16,7 @@ public final class Table {
     static Table empty(Problem problem) {
         int[][] mates = new int[problem.rounds()][problem.students()];
         for (int[] round : mates) {
-            java.util.Arrays.fill(round, problem.blank());
+            Arrays.fill(round, problem.blank());
         }
         return new Table(mates);
     }

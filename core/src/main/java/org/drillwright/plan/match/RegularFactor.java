@@ -11,7 +11,7 @@ import java.util.SplittableRandom;
  */
 public final class RegularFactor {
 
-    private static final int TRIES = 100;
+    private static final int TRIES = 20;
     private static final int CHANCE = 1_000;
 
     private RegularFactor() {}

@@ -44,7 +44,7 @@ public final class Pairing {
                 request.played().size(),
                 method,
                 new Verdict(solution.cost(), solution.bound()),
-                WalkWords.of(method, rounds),
+                WalkWords.of(request, solution),
                 facts.shortages(),
                 facts.sentences());
     }

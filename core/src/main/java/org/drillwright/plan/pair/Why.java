@@ -99,7 +99,7 @@ final class Why {
             }
         }
         String round = "putting them together in round " + (plan.firstPlanned() + at + 1);
-        return best.map(tally -> compared(round, tally))
+        return best.map(tally -> "They could meet, but " + compared(round, tally))
                 .orElse("If they worked together, no round could be filled with permitted pairs.");
     }
 
@@ -110,8 +110,10 @@ final class Why {
         }
         long more = tally.of(aim.get()) - solution.cost().of(aim.get());
         if (more < 0) {
-            return change + " would even save " + -more + " in " + aim.get().words()
-                    + ", but then people couldn't change over by one movement.";
+            return change + " would save " + -more + " in " + aim.get().words()
+                    + (plan.method().isWalked()
+                            ? ", but then people couldn't change over by one movement."
+                            : "; the search stopped before it found that.");
         }
         return change + " would cost " + more + " more in " + aim.get().words() + ", all else staying as it is.";
     }

@@ -2,8 +2,11 @@ package org.drillwright.plan.rounds;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 
@@ -136,30 +139,30 @@ final class Bound {
         return sum;
     }
 
-    /** Gaps first; then, as no round may pass the largest gap, the rest within it. */
+    /** Gaps first; then, as no round may pass the largest gap, the rest within it. Rounds with the same novices are one. */
     private void addLasting(long[] costs) {
-        List<long[]> alone = new ArrayList<>();
-        long widest = 0;
+        Map<BitSet, Integer> alike = new LinkedHashMap<>();
+        Map<BitSet, Integer> first = new LinkedHashMap<>();
         for (int round = 0; round < problem.rounds(); round++) {
-            Optional<long[]> least = leastOf(round, 0);
-            if (least.isEmpty()) {
-                return;
-            }
-            alone.add(least.get());
-            widest = Math.max(widest, least.get()[Aim.WIDEST.ordinal()]);
+            alike.merge(problem.novices(round), 1, Integer::sum);
+            first.putIfAbsent(problem.novices(round), round);
         }
-        for (int round = 0; round < problem.rounds(); round++) {
-            long[] least = leastOf(round, widest).orElse(alone.get(round));
+        long widest = first.values().stream()
+                .mapToLong(round -> leastOf(round, 0)[Aim.WIDEST.ordinal()])
+                .max()
+                .orElse(0);
+        first.forEach((novices, round) -> {
+            long[] least = leastOf(round, widest);
             for (Aim aim : List.of(Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
-                costs[aim.ordinal()] += least[aim.ordinal()];
+                costs[aim.ordinal()] += least[aim.ordinal()] * alike.getOrDefault(novices, 0);
             }
-        }
+        });
         costs[Aim.WIDEST.ordinal()] = widest;
     }
 
-    private Optional<long[]> leastOf(int round, long floor) {
+    private long[] leastOf(int round, long floor) {
         Choices choices = Choices.of(problem, round, extras.get(round), this::lasting);
-        return choices.least(floor, Optional.empty()).map(choices::costs);
+        return choices.least(floor, Optional.empty()).map(choices::costs).orElseGet(() -> new long[Aim.COUNT]);
     }
 
     private void lasting(int student, int mate, long[] into) {

@@ -20,7 +20,9 @@ final class Factor {
     /** Vertices of the reduced graph; beyond it the matcher would take longer than a class wants to wait. */
     private static final int LARGEST = 6_000;
 
-    private static final int REDRAWS = 3;
+    /** Vertices up to which the largest gap is brought down too, and more draws are made for one that splits. */
+    private static final int SMALL = 1_500;
+
     private static final int CHANCE = 8;
 
     private record Pair(int one, int other, long[] costs) {}
@@ -53,7 +55,7 @@ final class Factor {
         }
         int helpers = extras.get(0).helpers();
         Factor factor = new Factor(problem, helpers, pairs(problem, helpers));
-        return factor.fits() ? factor.solved() : Optional.empty();
+        return factor.size() <= LARGEST ? factor.solved() : Optional.empty();
     }
 
     private static List<Pair> pairs(Problem problem, int helpers) {
@@ -71,8 +73,8 @@ final class Factor {
         return pairs;
     }
 
-    private boolean fits() {
-        return vertices * problem.rounds() + 2 * pairs.size() <= LARGEST;
+    private int size() {
+        return vertices * problem.rounds() + 2 * pairs.size();
     }
 
     private Factor within(long gap) {
@@ -87,7 +89,7 @@ final class Factor {
         if (lightest.isEmpty()) {
             return Optional.empty();
         }
-        Factor narrowed = narrowed(costs(lightest.get()));
+        Factor narrowed = size() <= SMALL ? narrowed(costs(lightest.get())) : this;
         List<Pair> least = narrowed == this
                 ? lightest.get()
                 : narrowed.lightest(Optional.empty()).orElseThrow();
@@ -134,10 +136,12 @@ final class Factor {
         return sum;
     }
 
-    /** Aims that found no room in the weights have no bound but nothing. */
+    /** Aims that found no room in the weights, or stand behind a largest gap not brought down, have no bound but 0. */
     private Tally bound(List<Pair> least) {
         long[] costs = costs(least);
-        Arrays.fill(costs, weights(false).levels(), Aim.COUNT, 0);
+        int known = Math.min(weights(false).levels(), Aim.COUNT);
+        boolean narrow = size() <= SMALL || costs[Aim.WIDEST.ordinal()] == 0;
+        Arrays.fill(costs, narrow ? known : Math.min(known, Aim.WIDEST.ordinal()), Aim.COUNT, 0);
         return Tally.of(costs);
     }
 
@@ -182,7 +186,8 @@ final class Factor {
     private Optional<Table> split(List<Pair> least) {
         Optional<Table> table = rounds(least);
         SplittableRandom chance = new SplittableRandom(vertices);
-        for (int redraw = 0; redraw < REDRAWS && table.isEmpty(); redraw++) {
+        int redraws = size() <= SMALL ? 12 : 1;
+        for (int redraw = 0; redraw < redraws && table.isEmpty(); redraw++) {
             table = lightest(Optional.of(chance)).flatMap(this::rounds);
         }
         return table;

@@ -19,7 +19,7 @@ final class Formations {
         int walkers = posts - novices;
         if (novices > walkers) {
             boolean serves = problem.isUniform() && walkers > 0 && rounds <= novices;
-            return serves ? Optional.of(new BlankRing(novices)) : Optional.empty();
+            return serves ? Optional.of(new BlankRing(novices, walkers)) : Optional.empty();
         }
         if (posts % 2 != 0 || posts == 0) {
             return Optional.empty();

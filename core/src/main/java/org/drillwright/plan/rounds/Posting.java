@@ -1,5 +1,6 @@
 package org.drillwright.plan.rounds;
 
+import java.util.Arrays;
 import java.util.BitSet;
 
 /**
@@ -8,7 +9,7 @@ import java.util.BitSet;
  */
 final class Posting {
 
-    private static final int LARGE = 60;
+    private static final int PASSES = 20;
 
     private final Problem problem;
     private final Formation formation;
@@ -47,29 +48,22 @@ final class Posting {
 
     /** Exchanges people until no exchange helps. */
     Posting improved(Tally bound) {
-        int passes = problem.students() > LARGE ? 2 : 12;
         boolean helped = true;
-        for (int pass = 0; pass < passes && helped && score().compareTo(new Score(0, bound)) > 0; pass++) {
+        for (int pass = 0; pass < PASSES && helped && !isBest(bound); pass++) {
             helped = pass();
         }
         return this;
     }
 
+    private boolean isBest(Tally bound) {
+        return forbidden() == 0 && Reckoning.tally(problem, table()).compareTo(bound) <= 0;
+    }
+
     private boolean pass() {
         boolean helped = false;
-        Score best = score();
         for (int one = 0; one < problem.students(); one++) {
             for (int other = one + 1; other < problem.students(); other++) {
-                if (mayExchange(one, other)) {
-                    exchange(one, other);
-                    Score score = score();
-                    if (score.compareTo(best) < 0) {
-                        best = score;
-                        helped = true;
-                    } else {
-                        exchange(one, other);
-                    }
-                }
+                helped |= mayExchange(one, other) && exchangeHelps(one, other);
             }
         }
         return helped;
@@ -83,23 +77,50 @@ final class Posting {
         return !novices.get(student) || at < formation.novicePosts();
     }
 
+    /** Exchanges two if that helps. No pair meets twice in a formation, so only what the two themselves cost changes. */
+    private boolean exchangeHelps(int one, int other) {
+        long[] before = costs(one, other);
+        exchange(one, other);
+        boolean helps = Arrays.compare(costs(one, other), before) < 0;
+        if (!helps) {
+            exchange(one, other);
+        }
+        return helps;
+    }
+
     private void exchange(int one, int other) {
         int at = post[one];
         put(one, post[other]);
         put(other, at);
     }
 
-    /** Pairs that may not be made come before all costs. */
-    private record Score(int forbidden, Tally tally) implements Comparable<Score> {
-        @Override
-        public int compareTo(Score other) {
-            int first = Integer.compare(forbidden, other.forbidden);
-            return first != 0 ? first : tally.compareTo(other.tally);
-        }
+    /** What two cost with all their partners, pairs that may not be made before all else. */
+    private long[] costs(int one, int other) {
+        long[] costs = new long[Aim.COUNT + 1];
+        add(one, -1, costs);
+        add(other, one, costs);
+        return costs;
     }
 
-    private Score score() {
-        return new Score(forbidden(), Reckoning.tally(problem, table()));
+    private void add(int student, int counted, long[] costs) {
+        long[] pair = new long[Aim.COUNT];
+        int turns = problem.turnsBefore(student);
+        int blanks = problem.blanksBefore(student);
+        for (int round = 0; round < problem.rounds(); round++) {
+            int mate = mate(round, student);
+            boolean permitted = mate == problem.blank() || problem.permits(round, student, mate);
+            costs[0] += permitted ? 0 : 1;
+            if (mate == problem.blank()) {
+                costs[1 + Aim.BLANKS.ordinal()] += blanks++;
+            } else if (!problem.isStudent(mate)) {
+                costs[1 + Aim.TURNS.ordinal()] += turns++;
+            } else if (mate != counted) {
+                Reckoning.lasting(problem, student, mate, pair);
+                for (int aim = 0; aim < Aim.COUNT; aim++) {
+                    costs[1 + aim] += pair[aim];
+                }
+            }
+        }
     }
 
     /** How many pairs of the table may not be made. */

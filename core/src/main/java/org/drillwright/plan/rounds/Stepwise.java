@@ -10,7 +10,8 @@ import java.util.SplittableRandom;
  */
 final class Stepwise {
 
-    private static final int LARGE = 60;
+    /** Pairs looked at in all beginnings, and in all passes, of one search. */
+    private static final int WORK = 150_000;
 
     private final Problem problem;
     private final List<Extras> extras;
@@ -24,13 +25,18 @@ final class Stepwise {
 
     /** The best of several beginnings; stops at once when the bound is reached. */
     Table best() {
-        int beginnings = problem.students() > LARGE ? 1 : 10;
+        int beginnings = atMost(10, 1);
         Table best = improved(built(Optional.empty()));
         for (int seed = 1; seed < beginnings && tally(best).compareTo(bound) > 0; seed++) {
             Table other = improved(built(Optional.of(new SplittableRandom(seed))));
             best = tally(other).compareTo(tally(best)) < 0 ? other : best;
         }
         return best;
+    }
+
+    private int atMost(int most, int least) {
+        int pass = problem.rounds() * problem.students() * problem.students();
+        return Math.max(least, Math.min(most, WORK / Math.max(1, pass)));
     }
 
     private Tally tally(Table table) {
@@ -54,8 +60,8 @@ final class Stepwise {
 
     /** Finds each round anew, the others fixed; keeps what isn't worse; stops after passes that helped nothing. */
     Table improved(Table table) {
-        int stalls = problem.students() > LARGE ? 1 : 3;
-        int passes = problem.students() > LARGE ? 2 : 12;
+        int passes = atMost(12, 2);
+        int stalls = Math.min(3, passes - 1);
         SplittableRandom chance = new SplittableRandom(problem.students());
         Table best = table;
         Tally least = tally(best);

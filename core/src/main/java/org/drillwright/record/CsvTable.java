@@ -1,5 +1,6 @@
 package org.drillwright.record;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.source.Span;
@@ -58,7 +59,8 @@ public final class CsvTable {
         while (at < text.length() && text.charAt(at) != separator && !isLineEnd(text.charAt(at))) {
             at++;
         }
-        cells.add(SpreadsheetCell.unguarded(cell + text.substring(rest, at)));
+        String whole = Normalizer.normalize(cell + text.substring(rest, at), Normalizer.Form.NFC);
+        cells.add(SpreadsheetCell.unguarded(whole));
         spans.add(new Span(start, at));
     }
 

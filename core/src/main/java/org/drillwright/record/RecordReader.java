@@ -1,5 +1,6 @@
 package org.drillwright.record;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -20,6 +21,12 @@ public final class RecordReader {
 
     static final List<String> COLUMNS = List.of("date", "person", "drill", "event", "with");
 
+    /** What programs put before a text to say that it is Unicode. */
+    private static final String MARK = "\uFEFF";
+
+    private static final String NOT_COUNTED = "It wasn't counted.";
+    private static final String NOT_UTF_8 = "\uFFFD";
+
     private final Findings findings;
     private final Set<String> people;
     private final Set<String> drills;
@@ -31,6 +38,12 @@ public final class RecordReader {
         this.people = new HashSet<>(people);
         this.people.add(History.INSTRUCTOR);
         this.drills = Set.copyOf(drills);
+    }
+
+    /** Reads a record's bytes, however many; bytes that are no UTF-8 spoil their own line only. */
+    public static ReadHistory read(String name, byte[] bytes, Collection<String> people, Collection<String> drills) {
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        return read(new SourceFile(name, text.startsWith(MARK) ? text.substring(1) : text), people, drills);
     }
 
     /**
@@ -65,12 +78,14 @@ public final class RecordReader {
             doubt(RecordRule.WHOLE_LINE, line, "The last line has no end: writing it was cut short.", "It wasn't"
                     + " counted. If it's whole, put an end of line behind it; if it isn't, the next entry begins on a"
                     + " new line.");
+        } else if (findings.file().slice(line.span()).contains(NOT_UTF_8)) {
+            doubt(RecordRule.WHOLE_LINE, line, "This line isn't whole: some of its bytes are no text.", NOT_COUNTED);
         } else if (line.cells().size() != COLUMNS.size()) {
             doubt(
                     RecordRule.WHOLE_LINE,
                     line,
                     "This line has " + line.cells().size() + " cells; a line of the record has " + COLUMNS.size() + ".",
-                    "It wasn't counted.");
+                    NOT_COUNTED);
         } else {
             entry(line).ifPresent(entry -> keep(entry, line));
         }
@@ -119,7 +134,7 @@ public final class RecordReader {
                     RecordRule.WHOLE_LINE,
                     line,
                     "This line doesn't say " + lacking + ": '" + event.word() + "' needs it.",
-                    "It wasn't counted.");
+                    NOT_COUNTED);
             return false;
         }
         return true;

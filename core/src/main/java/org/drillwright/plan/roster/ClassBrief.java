@@ -3,6 +3,7 @@ package org.drillwright.plan.roster;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -13,8 +14,9 @@ import org.drillwright.model.Weapon;
  *
  * @param date the day of the class
  * @param length how long it lasts, if not the school's usual time
- * @param drills in the wished order; empty if {@code set} is named
+ * @param drills ids in the wished order; empty if {@code set} is named
  * @param set a set to choose from
+ * @param settings what is asked of single drills, by id
  * @param rounds of partners on each drill that states none itself; absent: as many as fit
  * @param instructor whether the instructor works with the odd one out
  * @param away names of those who aren't here
@@ -25,8 +27,9 @@ public record ClassBrief(
         Optional<Duration> length,
         Optional<Weapon> weapon,
         Mode mode,
-        List<Wanted> drills,
+        List<String> drills,
         Optional<String> set,
+        Map<String, Wanted> settings,
         OptionalInt rounds,
         Movement movement,
         LeftOver leftOver,
@@ -38,6 +41,7 @@ public record ClassBrief(
 
     public ClassBrief {
         drills = List.copyOf(drills);
+        settings = Map.copyOf(settings);
         away = Set.copyOf(away);
         solo = Set.copyOf(solo);
     }
@@ -51,6 +55,7 @@ public record ClassBrief(
                 Mode.LEARNING,
                 List.of(),
                 Optional.empty(),
+                Map.of(),
                 OptionalInt.empty(),
                 Movement.WALK,
                 LeftOver.THREES,
@@ -59,5 +64,10 @@ public record ClassBrief(
                 Set.of(),
                 Timing.USUAL,
                 Optional.empty());
+    }
+
+    /** What is asked of a drill. */
+    public Wanted wanted(String drill) {
+        return settings.getOrDefault(drill, Wanted.drill(drill));
     }
 }

@@ -112,7 +112,10 @@ final class DrillChoice {
             least += wantedPart * seconds[drill];
             missing -= value(drill);
         }
+        // Parts are fractions: what misses a whole number by this little is that number.
         double slip = 1e-6;
-        return hoped < bestValue - slip || hoped < bestValue + 1 - slip && least > bestSeconds - slip && bestValue >= 0;
+        boolean noMoreValue = hoped < bestValue + 1 - slip;
+        boolean noLessTime = bestValue >= 0 && least > bestSeconds - slip;
+        return hoped < bestValue - slip || (noMoreValue && noLessTime);
     }
 }

@@ -70,7 +70,7 @@ final class DrillChoice {
             return;
         }
         boolean must = isWanted(at);
-        if (hasNeeds(at) && (must || used + seconds[at] <= capacity)) {
+        if (hasNeeds(at) && (must || used + seconds[at] + reserved(at + 1) <= capacity)) {
             taken[at] = true;
             branch(at + 1, value + value(at), used + seconds[at]);
             taken[at] = false;
@@ -78,6 +78,14 @@ final class DrillChoice {
         if (!must) {
             branch(at + 1, value, used);
         }
+    }
+
+    /** Time for those that must come later. */
+    private long reserved(int from) {
+        return IntStream.range(from, drills.size())
+                .filter(this::isWanted)
+                .mapToLong(at -> seconds[at])
+                .sum();
     }
 
     /** Must be there itself, or is needed by one that must. */

@@ -14,6 +14,9 @@ public final class LexicalWeights {
     /** The largest weight of an edge. */
     public static final int LARGEST = 1_000_000_000;
 
+    /** Sums and products stop here: whatever is so large fits nowhere, and never overflows. */
+    private static final long TOO_LARGE = 2L * LARGEST;
+
     private final long[] factors;
 
     private LexicalWeights(long[] factors) {
@@ -41,18 +44,19 @@ public final class LexicalWeights {
         long below = 0;
         for (int level = levels - 1; level >= 0; level--) {
             factors[level] = Math.addExact(1, below);
-            long reach = Math.multiplyExact(Math.min(most[level], LARGEST), edges[level]);
-            below = Math.addExact(below, Math.multiplyExact(Math.min(factors[level], LARGEST + 1L), reach));
-            below = Math.min(below, 2L * LARGEST);
+            below = Math.min(TOO_LARGE, below + capped(factors[level], capped(most[level], edges[level])));
         }
         return factors;
+    }
+
+    private static long capped(long one, long other) {
+        return one == 0 || other == 0 ? 0 : one > TOO_LARGE / other ? TOO_LARGE : one * other;
     }
 
     private static long largest(long[] factors, long[] most) {
         long sum = 0;
         for (int level = 0; level < factors.length; level++) {
-            long one = most[level] == 0 ? 0 : Math.multiplyExact(factors[level], Math.min(most[level], LARGEST + 1L));
-            sum = Math.addExact(sum, one);
+            sum = Math.min(TOO_LARGE, sum + capped(factors[level], most[level]));
         }
         return sum;
     }

@@ -106,7 +106,7 @@ final class Why {
     private String compared(String change, Tally tally) {
         Optional<Aim> aim = tally.firstDifference(solution.cost());
         if (aim.isEmpty()) {
-            return change + " would be as good; the roster's order decided.";
+            return change + " would be just as good (the roster's order decided).";
         }
         long more = tally.of(aim.get()) - solution.cost().of(aim.get());
         if (more < 0) {

@@ -11,7 +11,9 @@ public enum Method {
     /** All rounds at once. */
     FACTOR("all rounds at once"),
     /** Round by round, each found anew until nothing helps. */
-    STEPWISE("round by round");
+    STEPWISE("round by round"),
+    /** All tables of a small class looked through. */
+    EXHAUSTIVE("all tables");
 
     private final String words;
 

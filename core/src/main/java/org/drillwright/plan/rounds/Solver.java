@@ -48,13 +48,28 @@ public final class Solver {
         Stepwise stepwise = new Stepwise(problem, extras, bound);
         Optional<Table> split = outcome.flatMap(Factor.Outcome::table);
         Table table = split.map(stepwise::improved).orElseGet(stepwise::best);
+        Method method = split.isPresent() ? Method.FACTOR : Method.STEPWISE;
+        Tally cost = Reckoning.tally(problem, table);
+        if (cost.compareTo(bound) > 0) {
+            return searched(table, method, bound);
+        }
+        return new Solution(problem, table, method, extras, cost, bound, Optional.empty());
+    }
+
+    /** A small class is looked through to the end; then whatever is found costs as little as can be. */
+    private Solution searched(Table table, Method method, Tally bound) {
+        Tally known = Reckoning.tally(problem, table);
+        Optional<Exhaustive.Outcome> outcome = Exhaustive.search(problem, extras, known);
+        Optional<Table> better = outcome.flatMap(Exhaustive.Outcome::better);
+        Table best = better.orElse(table);
+        Tally cost = Reckoning.tally(problem, best);
         return new Solution(
                 problem,
-                table,
-                split.isPresent() ? Method.FACTOR : Method.STEPWISE,
+                best,
+                better.isPresent() ? Method.EXHAUSTIVE : method,
                 extras,
-                Reckoning.tally(problem, table),
-                bound,
+                cost,
+                outcome.isPresent() ? cost : bound,
                 Optional.empty());
     }
 

@@ -45,7 +45,7 @@ class ClosedFormsTest {
                 }
             }
         }
-        assertEquals(42, rings);
+        assertEquals(36, rings);
     }
 
     /** Of n people none of whom is new, everyone meets everyone in n - 1 rounds. */

@@ -21,8 +21,12 @@ import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.plan.roster.Wanted;
+import org.drillwright.source.Field;
+import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
+import org.drillwright.source.Nearest;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
 
 /**
  * Reads what is asked for one class.
@@ -80,7 +84,7 @@ public final class ClassReader {
                 keys.choice("mode", List.of(Mode.values()), Mode::word).orElse(Mode.LEARNING),
                 known(keys, "drills", drills),
                 set(keys),
-                settings(keys),
+                settings(keys, nodes),
                 keys.wholeNumber("rounds", 1, 40),
                 keys.choice("movement", List.of(Movement.values()), Movement::word)
                         .orElse(Movement.WALK),
@@ -116,18 +120,28 @@ public final class ClassReader {
         return set;
     }
 
-    private Map<String, Wanted> settings(MappingReader keys) {
+    private Map<String, Wanted> settings(MappingReader keys, NodeReader nodes) {
         Map<String, Wanted> settings = new HashMap<>();
         keys.mapping("settings").ifPresent(named -> {
             for (String drill : named.keys()) {
                 named.mapping(drill).ifPresent(one -> settings.put(drill, wanted(drill, one)));
                 if (!drills.contains(drill)) {
-                    named.unknownWord(
-                            named.path().key(drill), drill, drills.stream().sorted().toList());
+                    unknownDrill(drill, named.path().key(drill), nodes);
                 }
             }
         });
         return settings;
+    }
+
+    private void unknownDrill(String drill, FieldPath at, NodeReader nodes) {
+        nodes.findings()
+                .error(
+                        ReadingRule.KNOWN_WORD.id(),
+                        nodes.places().field(at).map(Field::key).orElse(Span.at(0)),
+                        "'" + drill + "' is not known here.",
+                        Nearest.to(drill, drills)
+                                .map(near -> "Is '" + near + "' meant?")
+                                .orElse("Settings are for drills of this folder, by their ids."));
     }
 
     private static Wanted wanted(String drill, MappingReader keys) {

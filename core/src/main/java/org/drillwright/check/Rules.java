@@ -28,6 +28,7 @@ import org.drillwright.check.form.BothTurns;
 import org.drillwright.check.form.NeedsKnown;
 import org.drillwright.check.form.NoChoice;
 import org.drillwright.check.form.NumberedInOrder;
+import org.drillwright.check.form.OneReading;
 import org.drillwright.check.form.OneThingACount;
 import org.drillwright.check.form.SayAsMeans;
 import org.drillwright.check.form.WordsRead;
@@ -65,6 +66,7 @@ public final class Rules {
             new RearFootStays(),
             new OpeningLeadsOn(),
             new BackToStart(),
+            new OneReading(),
             new SayAsMeans(),
             new WordsRead(),
             new FullyChecked());

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
+import org.drillwright.model.Hands;
 import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;
@@ -44,6 +45,11 @@ public final class Subject {
         this.surroundings = surroundings;
         this.script = Script.read(drill, new ClauseReader(surroundings.vocabulary()));
         this.replay = script.play(drill, surroundings.school());
+    }
+
+    /** The same drill, played by other hands. */
+    Subject withHands(Hands hands) {
+        return new Subject(drill.withHands(hands), file, places, surroundings);
     }
 
     public Drill drill() {

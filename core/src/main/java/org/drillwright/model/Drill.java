@@ -59,4 +59,11 @@ public record Drill(
         tags = List.copyOf(tags);
         accept = Map.copyOf(accept);
     }
+
+    /** This drill for other hands. */
+    public Drill withHands(Hands other) {
+        return new Drill(
+                id, title, level, form, weapon, other, worksOn, needs, gear, purpose, start, opening, steps, closing,
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+    }
 }

@@ -33,7 +33,7 @@ public final class ClauseReader {
         List<Clause> clauses = pass.drafts.stream()
                 .flatMap(draft -> ClauseMaker.make(draft).stream())
                 .toList();
-        return new Utterance(clauses, pass.unread, pass.tradeWords);
+        return new Utterance(clauses, pass.unread, pass.readings, pass.tradeWords);
     }
 
     /** One reading of one text from left to right. */
@@ -42,6 +42,8 @@ public final class ClauseReader {
         private final String text;
         private final List<Draft> drafts = new ArrayList<>();
         private final List<Span> unread = new ArrayList<>();
+        private final List<TwoReadings> readings = new ArrayList<>();
+        private Optional<Lexeme> bareReturn = Optional.empty();
         private int tradeWords;
 
         private Optional<Draft> current = Optional.empty();
@@ -124,7 +126,10 @@ public final class ClauseReader {
                 case SIDE -> side(lexeme);
                 case DET -> det = term.id();
                 case LINK -> link(term);
-                case LIGHT -> light = true;
+                case LIGHT -> {
+                    light = true;
+                    bareReturn = lexeme.folded().startsWith("return") ? Optional.of(lexeme) : Optional.empty();
+                }
                 default -> manner(lexeme);
             }
             othersBegan = othersBegan && term.kind() == TermKind.LINK;
@@ -202,6 +207,7 @@ public final class ClauseReader {
             }
             Position named = Position.of(lexeme.id());
             if (current.isPresent() && takesPosition(current.get())) {
+                noteSecond(current.get(), named, lexeme);
                 current.get().place(named);
                 current.get().reach(lexeme.span());
             } else {
@@ -211,6 +217,14 @@ public final class ClauseReader {
             shared = Optional.empty();
             hangKinds();
             det = "";
+        }
+
+        /** "Parry quarte sixte": one position too many, and no word of which is meant. */
+        private void noteSecond(Draft draft, Position named, Lexeme lexeme) {
+            boolean bare = link.equals("past") && draft.isHead("parry", "position") && draft.engaged.isEmpty();
+            draft.position
+                    .filter(first -> bare && first != named)
+                    .ifPresent(first -> readings.add(new TwoReadings(lexeme.span(), first.word(), named.word())));
         }
 
         private boolean takesPosition(Draft draft) {
@@ -247,8 +261,22 @@ public final class ClauseReader {
                 aim = aim.completedBy(more);
                 loose = Optional.of(lexeme);
             } else {
+                noteContradiction(current.get().aim, more, lexeme);
                 current.get().aim = current.get().aim.completedBy(more);
                 current.get().reach(lexeme.span());
+            }
+        }
+
+        /** "Thrust high low": one of the two is meant. */
+        private void noteContradiction(Aim aim, Aim more, Lexeme lexeme) {
+            boolean heights = aim.height().isPresent()
+                    && more.height().isPresent()
+                    && !aim.height().equals(more.height());
+            boolean widths = aim.width().isPresent()
+                    && more.width().isPresent()
+                    && !aim.width().equals(more.width());
+            if (heights || widths) {
+                readings.add(new TwoReadings(lexeme.span(), "to the " + aim, "to the " + more));
             }
         }
 
@@ -505,6 +533,11 @@ public final class ClauseReader {
                 begin(new Term(TermKind.MANNER, "unread"), loose.get());
                 unread.add(loose.map(Lexeme::span).orElseGet(() -> Span.at(0)));
             }
+            boolean said = current.isPresent();
+            bareReturn
+                    .filter(word -> !said)
+                    .ifPresent(word -> readings.add(new TwoReadings(word.span(), "return to guard", "riposte")));
+            bareReturn = Optional.empty();
             current = Optional.empty();
             subject = Optional.empty();
             shared = Optional.empty();

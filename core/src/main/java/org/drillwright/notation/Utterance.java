@@ -8,15 +8,17 @@ import org.drillwright.source.Span;
  *
  * @param clauses the actions in their order
  * @param unread words that are not known, within the text
+ * @param readings words that can be read two ways
  * @param tradeWords how many of its words are terms of the trade
  */
-public record Utterance(List<Clause> clauses, List<Span> unread, int tradeWords) {
+public record Utterance(List<Clause> clauses, List<Span> unread, List<TwoReadings> readings, int tradeWords) {
 
-    public static final Utterance NOTHING = new Utterance(List.of(), List.of(), 0);
+    public static final Utterance NOTHING = new Utterance(List.of(), List.of(), List.of(), 0);
 
     public Utterance {
         clauses = List.copyOf(clauses);
         unread = List.copyOf(unread);
+        readings = List.copyOf(readings);
     }
 
     /** Whether all of the text could be read. */

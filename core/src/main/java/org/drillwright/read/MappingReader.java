@@ -31,6 +31,7 @@ final class MappingReader {
     private final Span span;
     private final Map<String, NodeTuple> tuples = new LinkedHashMap<>();
     private final Set<String> asked = new LinkedHashSet<>();
+    private final Set<String> missing = new LinkedHashSet<>();
     private boolean keyTwice;
 
     MappingReader(NodeReader reader, MappingNode mapping, FieldPath path) {
@@ -116,7 +117,12 @@ final class MappingReader {
         return text(key, longest).orElse("");
     }
 
+    /** Notes that a key is missing; {@link #finish()} reports it, unless the key stands there mistyped. */
     void missing(String key) {
+        missing.add(key);
+    }
+
+    private void reportMissing(String key) {
         findings()
                 .error(
                         ReadingRule.NEEDED_KEY.id(),
@@ -254,17 +260,19 @@ final class MappingReader {
         return path;
     }
 
-    /** Reports the keys that nobody asked for. */
+    /** Reports the keys that nobody asked for, and those that are missing. */
     void finish() {
         for (Map.Entry<String, NodeTuple> entry : tuples.entrySet()) {
             if (!asked.contains(entry.getKey())) {
                 reportUnknown(entry.getKey(), reader.span(entry.getValue().getKeyNode()));
             }
         }
+        missing.forEach(this::reportMissing);
     }
 
     private void reportUnknown(String key, Span at) {
         Optional<String> nearest = Nearest.to(Plain.fold(key), asked);
+        nearest.ifPresent(missing::remove);
         findings()
                 .error(
                         ReadingRule.KNOWN_KEY.id(),

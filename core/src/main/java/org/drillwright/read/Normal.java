@@ -1,9 +1,7 @@
 package org.drillwright.read;
 
-import java.text.BreakIterator;
 import java.text.Normalizer;
 import java.util.Arrays;
-import java.util.Locale;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
 
@@ -19,10 +17,9 @@ final class Normal {
         StringBuilder text = new StringBuilder();
         int[] starts = new int[written.text().length() * 3];
         int[] ends = new int[starts.length];
-        BreakIterator clusters = BreakIterator.getCharacterInstance(Locale.ROOT);
-        clusters.setText(written.text());
-        int from = clusters.first();
-        for (int to = clusters.next(); to != BreakIterator.DONE; from = to, to = clusters.next()) {
+        int to;
+        for (int from = 0; from < written.text().length(); from = to) {
+            to = nextBoundary(written.text(), from);
             Span place = written.span(from, to);
             String composed = Normalizer.normalize(written.text().substring(from, to), Normalizer.Form.NFC);
             Arrays.fill(starts, text.length(), text.length() + composed.length(), place.start());
@@ -31,5 +28,26 @@ final class Normal {
         }
         int length = text.length();
         return new Written(text.toString(), Arrays.copyOf(starts, length), Arrays.copyOf(ends, length));
+    }
+
+    /**
+     * The next place at which the text can be parted without changing its normal form: before a character that neither
+     * joins the one before nor changes places with it. Those that do are marks, and vowels and finals of Hangul (Unicode
+     * Annex 15, and section 3.12 of the standard).
+     */
+    private static int nextBoundary(String text, int from) {
+        int at = from + Character.charCount(text.codePointAt(from));
+        while (at < text.length() && joins(text.codePointAt(at))) {
+            at += Character.charCount(text.codePointAt(at));
+        }
+        return at;
+    }
+
+    private static boolean joins(int point) {
+        int type = Character.getType(point);
+        boolean mark = type == Character.NON_SPACING_MARK
+                || type == Character.COMBINING_SPACING_MARK
+                || type == Character.ENCLOSING_MARK;
+        return mark || (point >= 0x1160 && point <= 0x11FF);
     }
 }

@@ -21,7 +21,7 @@ public final class JsonReport {
 
     private JsonReport() {}
 
-    public static String of(List<Finding> findings, Tally tally) {
+    public static String of(List<Finding> findings, Tally tally, Judged judged) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             json.useDefaultPrettyPrinter();
@@ -33,6 +33,7 @@ public final class JsonReport {
             }
             json.writeEndArray();
             write(tally, json);
+            write(judged, json);
             json.writeEndObject();
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
@@ -53,6 +54,25 @@ public final class JsonReport {
         json.writeNumberField("endColumn", end.column());
         json.writeStringField("what", finding.what());
         json.writeStringField("wayOut", finding.wayOut());
+        json.writeEndObject();
+    }
+
+    private static void write(Judged judged, JsonGenerator json) throws IOException {
+        json.writeObjectFieldStart("judged");
+        json.writeNumberField("counts", judged.counts());
+        json.writeNumberField("notJudged", judged.notJudged());
+        json.writeArrayFieldStart("gaps");
+        for (Judged.Gap gap : judged.gaps()) {
+            json.writeStartObject();
+            json.writeStringField("drill", gap.drill());
+            json.writeArrayFieldStart("counts");
+            for (int count : gap.counts()) {
+                json.writeNumber(count);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 

@@ -36,7 +36,8 @@ class ExamplesTest {
                 .filter(finding -> finding.rule().equals(id))
                 .toList();
         assertEquals(
-                drawn(example, marks), drawn(example, found.stream().map(Finding::span).toList()));
+                drawn(example, marks),
+                drawn(example, found.stream().map(Finding::span).toList()));
         assertTrue(found.stream().anyMatch(finding -> finding.severity() == text(id).severity()));
     }
 
@@ -44,20 +45,30 @@ class ExamplesTest {
     @MethodSource("ids")
     void finds_no_error_in_the_example_that_keeps_it(String id) {
         List<Finding> found = Judged.drill(text(id).keeps()).all().stream()
-                .filter(finding -> finding.severity() == Severity.ERROR || finding.rule().equals(id))
+                .filter(finding ->
+                        finding.severity() == Severity.ERROR || finding.rule().equals(id))
                 .toList();
-        assertEquals(List.of(), found.stream().map(finding -> finding.rule() + ": " + finding.what()).toList());
+        assertEquals(
+                List.of(),
+                found.stream()
+                        .map(finding -> finding.rule() + ": " + finding.what())
+                        .toList());
     }
 
     @Test
     void the_whole_example_breaks_nothing() {
-        assertEquals(List.of(), Judged.drill("").all().stream().map(finding -> finding.rule() + ": " + finding.what()).toList());
+        assertEquals(
+                List.of(),
+                Judged.drill("").all().stream()
+                        .map(finding -> finding.rule() + ": " + finding.what())
+                        .toList());
     }
 
     @Test
     void no_two_rules_share_an_id_and_each_says_why() {
         List<RuleText> texts = Rules.texts();
-        assertEquals(texts.size(), new HashSet<>(texts.stream().map(RuleText::id).toList()).size());
+        assertEquals(
+                texts.size(), new HashSet<>(texts.stream().map(RuleText::id).toList()).size());
         for (RuleText text : texts) {
             assertTrue(text.id().matches("[a-z]+(-[a-z]+)*"), text.id());
             assertTrue(text.asks().endsWith(".") && text.why().endsWith("."), text.id());

@@ -36,7 +36,8 @@ public final class Judged {
         texts.forEach((id, text) -> read.put(id, drill(id, text, school)));
         Map<String, Drill> drills = new LinkedHashMap<>();
         read.forEach((id, drill) -> drills.put(id, drill.drill()));
-        Surroundings surroundings = new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
+        Surroundings surroundings =
+                new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
         read.forEach((id, drill) ->
                 subjects.put(id, new Subject(drill.drill(), drill.file(), drill.places(), surroundings)));
     }

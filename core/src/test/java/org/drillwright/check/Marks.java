@@ -9,7 +9,7 @@ import org.drillwright.source.Span;
 
 /**
  * The places that an example marks: in a comment line of carets each run of carets stands under the words of the line
- * above.
+ * above; a remark may follow them.
  *
  * <pre>
  * distance: lange
@@ -18,7 +18,7 @@ import org.drillwright.source.Span;
  */
 final class Marks {
 
-    private static final Pattern MARK_LINE = Pattern.compile("[ ]*#[ ^]*\\^[ ^]*");
+    private static final Pattern MARK_LINE = Pattern.compile(" *# *\\^[ ^]*( .*)?");
     private static final Pattern CARETS = Pattern.compile("\\^+");
 
     private Marks() {}

@@ -36,13 +36,19 @@ class DrillWriterProperties {
 
     private record Prose(String purpose, String start, String opening, String closing, String note) {}
 
-    private record Lists(List<String> worksOn, List<String> needs, List<String> gear, List<String> cautions, List<String> tags) {}
+    private record Lists(
+            List<String> worksOn, List<String> needs, List<String> gear, List<String> cautions, List<String> tags) {}
 
-    private record Rest(Optional<Duration> tempo, Optional<String> variantOf, Optional<LocalDate> revised, Map<String, String> accept) {}
+    private record Rest(
+            Optional<Duration> tempo,
+            Optional<String> variantOf,
+            Optional<LocalDate> revised,
+            Map<String, String> accept) {}
 
     @Provide
     Arbitrary<Drill> drills() {
-        return Combinators.combine(heads(), proses(), lists(), rests(), steps().list().ofMaxSize(4))
+        return Combinators.combine(
+                        heads(), proses(), lists(), rests(), steps().list().ofMaxSize(4))
                 .as((head, prose, lists, rest, steps) -> new Drill(
                         "a-drill",
                         head.title(),
@@ -82,7 +88,8 @@ class DrillWriterProperties {
     }
 
     private static Arbitrary<Prose> proses() {
-        return Combinators.combine(Texts.text(8), Texts.text(12), Texts.text(8), Texts.text(8), Texts.text(20)).as(Prose::new);
+        return Combinators.combine(Texts.text(8), Texts.text(12), Texts.text(8), Texts.text(8), Texts.text(20))
+                .as(Prose::new);
     }
 
     private static Arbitrary<Lists> lists() {
@@ -97,9 +104,15 @@ class DrillWriterProperties {
 
     private static Arbitrary<Rest> rests() {
         return Combinators.combine(
-                        Arbitraries.longs().between(1, 3_600_000).map(Duration::ofMillis).optional(),
+                        Arbitraries.longs()
+                                .between(1, 3_600_000)
+                                .map(Duration::ofMillis)
+                                .optional(),
                         Texts.present(4).optional(),
-                        Arbitraries.integers().between(0, 60_000).map(LocalDate::ofEpochDay).optional(),
+                        Arbitraries.integers()
+                                .between(0, 60_000)
+                                .map(LocalDate::ofEpochDay)
+                                .optional(),
                         Arbitraries.maps(Texts.present(4), Texts.present(8)).ofMaxSize(3))
                 .as(Rest::new);
     }
@@ -114,7 +127,13 @@ class DrillWriterProperties {
                         Texts.text(8),
                         Texts.text(8))
                 .as((number, call, leader, follower, distance, safety, note) -> new Step(
-                        number.map(OptionalInt::of).orElse(OptionalInt.empty()), call, leader, follower, distance, safety, note));
+                        number.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                        call,
+                        leader,
+                        follower,
+                        distance,
+                        safety,
+                        note));
     }
 
     private static Arbitrary<Turn> turns() {

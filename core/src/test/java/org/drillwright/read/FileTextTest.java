@@ -20,17 +20,35 @@ class FileTextTest {
 
     static Stream<Arguments> foreign() {
         return Stream.of(
-                arguments("zip, as a word processor writes it", latin("PK\u0003\u0004\u0014\u0000"), "a word processor's file (or another zip archive)"),
+                arguments(
+                        "zip, as a word processor writes it",
+                        latin("PK\u0003\u0004\u0014\u0000"),
+                        "a word processor's file (or another zip archive)"),
                 arguments("rtf", latin("{\\rtf1\\ansi Salute.}"), "a rich text file"),
-                arguments("doc", latin("\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1"), "an old word processor's file"),
+                arguments(
+                        "doc",
+                        latin("\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1"),
+                        "an old word processor's file"),
                 arguments("pdf", latin("%PDF-1.7\n"), "a PDF file"),
                 arguments("html", latin("<!DOCTYPE html><html>"), "a web page"),
                 arguments("html without its type", latin("\n <HTML><body>"), "a web page"),
                 arguments("xml", latin("<?xml version='1.0'?><w/>"), "an XML file"),
-                arguments("UTF-16, mark first, little end first", utf16("\ufeff", StandardCharsets.UTF_16LE), "text in UTF-16"),
-                arguments("UTF-16, mark first, big end first", utf16("\ufeff", StandardCharsets.UTF_16BE), "text in UTF-16"),
-                arguments("UTF-16 without a mark, little end first", utf16("", StandardCharsets.UTF_16LE), "text in UTF-16"),
-                arguments("UTF-16 without a mark, big end first", utf16("", StandardCharsets.UTF_16BE), "text in UTF-16"));
+                arguments(
+                        "UTF-16, mark first, little end first",
+                        utf16("\ufeff", StandardCharsets.UTF_16LE),
+                        "text in UTF-16"),
+                arguments(
+                        "UTF-16, mark first, big end first",
+                        utf16("\ufeff", StandardCharsets.UTF_16BE),
+                        "text in UTF-16"),
+                arguments(
+                        "UTF-16 without a mark, little end first",
+                        utf16("", StandardCharsets.UTF_16LE),
+                        "text in UTF-16"),
+                arguments(
+                        "UTF-16 without a mark, big end first",
+                        utf16("", StandardCharsets.UTF_16BE),
+                        "text in UTF-16"));
     }
 
     private static byte[] latin(String text) {
@@ -64,7 +82,8 @@ class FileTextTest {
         byte[] whole = "title: \u00e9".getBytes(StandardCharsets.UTF_8);
         assertEquals(
                 List.of("error plain-text 1:8 ''"),
-                Files.shown(Files.read(java.util.Arrays.copyOf(whole, whole.length - 1)).findings()));
+                Files.shown(Files.read(java.util.Arrays.copyOf(whole, whole.length - 1))
+                        .findings()));
     }
 
     @Test
@@ -103,16 +122,29 @@ class FileTextTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"\\x07, 8:20", "\\e, 8:20", "\\u202E, 8:20", "\\U0000202E, 8:20", "\\0, 8:20", "\\L, 8:20", "\\uD800, 8:20"})
+    @CsvSource({
+        "\\x07, 8:20",
+        "\\e, 8:20",
+        "\\u202E, 8:20",
+        "\\U0000202E, 8:20",
+        "\\0, 8:20",
+        "\\L, 8:20",
+        "\\uD800, 8:20"
+    })
     void a_hidden_character_behind_an_escape_is_refused_at_its_place(String escape, String place) {
         assertEquals(
                 List.of("error plain-text " + place + " '" + escape + "'"),
-                Files.shown(Files.read(Files.with("Parry quarte.", "\"Parr" + escape + "y\"")).findings()));
+                Files.shown(Files.read(Files.with("Parry quarte.", "\"Parr" + escape + "y\""))
+                        .findings()));
     }
 
     @Test
     void marks_that_a_script_needs_are_left_alone() {
-        for (String text : List.of("\u0645\u06cc\u200c\u0631\u0648\u0645", "\u05d0\u200f!", "\ud83d\udc69\u200d\ud83c\udf93", "a\u0300\u0323")) {
+        for (String text : List.of(
+                "\u0645\u06cc\u200c\u0631\u0648\u0645",
+                "\u05d0\u200f!",
+                "\ud83d\udc69\u200d\ud83c\udf93",
+                "a\u0300\u0323")) {
             Files.drill(Files.with("Parry quarte.", text));
         }
     }

@@ -74,7 +74,9 @@ class ReadingProperties {
     void the_place_of_a_plain_word_holds_that_word(@ForAll("turns") String turn) {
         String text = Files.with("Parry quarte.", turn);
         ReadDrill drill = Files.read(text).value().orElseThrow(() -> new AssertionError(text));
-        Written words = drill.places().words(org.drillwright.source.FieldPath.of("steps/0/follower")).orElseThrow();
+        Written words = drill.places()
+                .words(org.drillwright.source.FieldPath.of("steps/0/follower"))
+                .orElseThrow();
         for (int at = 0; at < words.text().length(); at++) {
             assertEquals(words.text().substring(at, at + 1), drill.file().slice(words.span(at, at + 1)));
         }
@@ -97,22 +99,102 @@ class ReadingProperties {
     @Provide
     Arbitrary<String> pieces() {
         Arbitrary<String> piece = Arbitraries.of(
-                "title: ", "level: beginner\n", "form: solo\n", "weapon: none\n", "steps:\n", "  - leader: ", "    follower: ",
-                "\n", "\n  ", "\n    ", "- ", "&a ", "*a", "!x ", "\"", "'", "[", "]", "{", "}", "|\n", ">-\n", "# ", " # ", ": ",
-                ":", "?", "? ", ",", "---\n", "...\n", "%YAML 1.1\n", "\t", "\u00a0", "\r\n", "\r", "word", "\\", "\\x41",
-                "\\uD83E", "<<: ", "~", "\ufeff", "\u0085", "\ud83e\udd3a", "e\u0301", "levels:\n", "sets:\n", "gear: ");
+                "title: ",
+                "level: beginner\n",
+                "form: solo\n",
+                "weapon: none\n",
+                "steps:\n",
+                "  - leader: ",
+                "    follower: ",
+                "\n",
+                "\n  ",
+                "\n    ",
+                "- ",
+                "&a ",
+                "*a",
+                "!x ",
+                "\"",
+                "'",
+                "[",
+                "]",
+                "{",
+                "}",
+                "|\n",
+                ">-\n",
+                "# ",
+                " # ",
+                ": ",
+                ":",
+                "?",
+                "? ",
+                ",",
+                "---\n",
+                "...\n",
+                "%YAML 1.1\n",
+                "\t",
+                "\u00a0",
+                "\r\n",
+                "\r",
+                "word",
+                "\\",
+                "\\x41",
+                "\\uD83E",
+                "<<: ",
+                "~",
+                "\ufeff",
+                "\u0085",
+                "\ud83e\udd3a",
+                "e\u0301",
+                "levels:\n",
+                "sets:\n",
+                "gear: ");
         return piece.list().ofMaxSize(25).map(list -> String.join("", list));
     }
 
     @Provide
     Arbitrary<String> mutations() {
         Arbitrary<String> sign = Arbitraries.of(
-                "\n", "\t", " ", "  ", ":", "-", "#", "\"", "'", "[", "]", "{", "}", "&", "*", "!", "|", ">", "%", "@", "`",
-                ",", "\\", "\u00a0", "\r", "\u201c", "\u202e", "\u2028", "\ud83e\udd3a", "\u0301", "---\n", "a");
+                "\n",
+                "\t",
+                " ",
+                "  ",
+                ":",
+                "-",
+                "#",
+                "\"",
+                "'",
+                "[",
+                "]",
+                "{",
+                "}",
+                "&",
+                "*",
+                "!",
+                "|",
+                ">",
+                "%",
+                "@",
+                "`",
+                ",",
+                "\\",
+                "\u00a0",
+                "\r",
+                "\u201c",
+                "\u202e",
+                "\u2028",
+                "\ud83e\udd3a",
+                "\u0301",
+                "---\n",
+                "a");
         Arbitrary<Integer> kind = Arbitraries.integers().between(0, 4);
         Arbitrary<Integer> place = Arbitraries.integers().between(0, GOOD.length() - 1);
-        return Combinators.combine(kind, place, sign).as(ReadingProperties::mutate).list().ofMinSize(1).ofMaxSize(3).map(
-                changes -> changes.stream().reduce(GOOD, (text, change) -> change.apply(text), (one, other) -> other));
+        return Combinators.combine(kind, place, sign)
+                .as(ReadingProperties::mutate)
+                .list()
+                .ofMinSize(1)
+                .ofMaxSize(3)
+                .map(changes ->
+                        changes.stream().reduce(GOOD, (text, change) -> change.apply(text), (one, other) -> other));
     }
 
     private interface Change {
@@ -143,7 +225,8 @@ class ReadingProperties {
         boolean error = reading.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
         assertEquals(reading.value().isEmpty(), error, () -> "read or told: " + Files.shown(reading.findings()));
         reading.findings().forEach(ReadingProperties::assertInside);
-        reading.value().ifPresent(drill -> drill.places().fields().values().forEach(field -> assertInside(field, drill)));
+        reading.value()
+                .ifPresent(drill -> drill.places().fields().values().forEach(field -> assertInside(field, drill)));
     }
 
     private static void assertInside(Finding finding) {
@@ -160,7 +243,8 @@ class ReadingProperties {
         Written words = field.words();
         for (int at = 0; at < words.text().length(); at++) {
             Span span = words.span(at, at + 1);
-            assertTrue(field.value().start() <= span.start() && span.end() <= field.value().end());
+            assertTrue(field.value().start() <= span.start()
+                    && span.end() <= field.value().end());
         }
     }
 }

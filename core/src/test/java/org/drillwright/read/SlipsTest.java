@@ -25,10 +25,16 @@ class SlipsTest {
 
     static Stream<Arguments> slips() {
         return Stream.of(
-                slip("title: \"Quarte: the parry\"", "title: Quarte: the parry", "A colon inside a sentence needs quotes"),
+                slip(
+                        "title: \"Quarte: the parry\"",
+                        "title: Quarte: the parry",
+                        "A colon inside a sentence needs quotes"),
                 slip("follower: \"Note: parry\"", "follower: Note: parry", "A colon inside a sentence needs quotes"),
                 slip("follower: \"Parry now:\"", "follower: Parry now:", "A colon inside a sentence needs quotes"),
-                slip("follower: 'Say \"now\": parry'", "follower: Say \"now\": parry", "A colon inside a sentence needs quotes"),
+                slip(
+                        "follower: 'Say \"now\": parry'",
+                        "follower: Say \"now\": parry",
+                        "A colon inside a sentence needs quotes"),
                 slip(FOLLOWER, "\tfollower: Parry quarte.\n", "A tab stands at the beginning of this line"),
                 slip(FOLLOWER, "  \t follower: Parry quarte.\n", "A tab stands at the beginning of this line"),
                 slip("level: intermediate", "\tlevel: intermediate", "A tab stands at the beginning of this line"),
@@ -37,29 +43,69 @@ class SlipsTest {
                 slip("  - leader: Extend", "    leader: Extend", "The dash is missing"),
                 slip("  - leader: Extend", "  leader: Extend", "The dash is missing"),
                 slip("  - leader: Recover", "  leader: Recover", "The dash is missing"),
-                slip("  - leader: Recover", "    leader: Recover", "'leader' stands here a second time (first in line 7)."),
+                slip(
+                        "  - leader: Recover",
+                        "    leader: Recover",
+                        "'leader' stands here a second time (first in line 7)."),
                 slip("  - leader: Extend", "  -leader: Extend", "A space is missing behind the dash"),
                 slip("  - leader: Recover", "  -leader: Recover", "A space is missing behind the dash"),
-                slip("  - leader: Recover", "  \u2013 leader: Recover", "An item of a list begins with a plain hyphen, not with '\u2013'"),
-                slip("  - leader: Recover", "  \u2022 leader: Recover", "An item of a list begins with a plain hyphen, not with '\u2022'"),
-                slip("  - leader: Recover", "  * leader: Recover", "An item of a list begins with a plain hyphen, not with '*'"),
+                slip(
+                        "  - leader: Recover",
+                        "  \u2013 leader: Recover",
+                        "An item of a list begins with a plain hyphen, not with '\u2013'"),
+                slip(
+                        "  - leader: Recover",
+                        "  \u2022 leader: Recover",
+                        "An item of a list begins with a plain hyphen, not with '\u2022'"),
+                slip(
+                        "  - leader: Recover",
+                        "  * leader: Recover",
+                        "An item of a list begins with a plain hyphen, not with '*'"),
                 slip("title: Parry of quarte", "title: \"Parry of quarte", "A quote is opened here and never closed"),
                 slip("follower: Parry quarte.", "follower: 'Parry quarte.", "A quote is opened here and never closed"),
                 slip("closing: Salute.", "closing: \"Salute.", "A quote is opened here and never closed"),
-                slip("follower: \"Parry: quarte.\"", "follower: \u201cParry: quarte.\u201d", "Curly quotes do not quote in YAML"),
-                slip("follower: \"Parez: quarte.\"", "follower: \u00abParez: quarte.\u00bb", "Curly quotes do not quote in YAML"),
-                slip("follower: \"\u201cParry\u201d: quarte.\"", "follower: \u201cParry\u201d: quarte.", "Curly quotes do not quote in YAML"),
+                slip(
+                        "follower: \"Parry: quarte.\"",
+                        "follower: \u201cParry: quarte.\u201d",
+                        "Curly quotes do not quote in YAML"),
+                slip(
+                        "follower: \"Parez: quarte.\"",
+                        "follower: \u00abParez: quarte.\u00bb",
+                        "Curly quotes do not quote in YAML"),
+                slip(
+                        "follower: \"\u201cParry\u201d: quarte.\"",
+                        "follower: \u201cParry\u201d: quarte.",
+                        "Curly quotes do not quote in YAML"),
                 slip("title: Parry of quarte", "title:\u00a0Parry of quarte", "A no-break space stands here"),
                 slip("  - leader: Recover", "  -\u00a0leader: Recover", "A no-break space stands here"),
                 slip(FOLLOWER, "\u00a0\u00a0\u00a0\u00a0follower: Parry quarte.\n", "A no-break space stands here"),
                 slip(FOLLOWER, "   \u00a0follower: Parry quarte.\n", "A no-break space stands here"),
-                slip(FOLLOWER, "   follower: Parry quarte.\n", "This line does not stand under the lines it belongs to"),
-                slip(FOLLOWER, "     follower: Parry quarte.\n", "This line does not stand under the lines it belongs to"),
-                slip("level: intermediate", " level: intermediate", "This line does not stand under the lines it belongs to"),
+                slip(
+                        FOLLOWER,
+                        "   follower: Parry quarte.\n",
+                        "This line does not stand under the lines it belongs to"),
+                slip(
+                        FOLLOWER,
+                        "     follower: Parry quarte.\n",
+                        "This line does not stand under the lines it belongs to"),
+                slip(
+                        "level: intermediate",
+                        " level: intermediate",
+                        "This line does not stand under the lines it belongs to"),
                 slip("title: Parry", " title: Parry", "This line does not stand under the lines it belongs to"),
-                slip("  - leader: Recover", " - leader: Recover", "This line does not stand under the lines it belongs to"),
-                slip("  - leader: Recover", "   - leader: Recover", "This line does not stand under the lines it belongs to"),
-                slip("blade bend.", "blade\n      bend.", "blade\nbend.", "A sentence that goes on in a new line has to stand further in"),
+                slip(
+                        "  - leader: Recover",
+                        " - leader: Recover",
+                        "This line does not stand under the lines it belongs to"),
+                slip(
+                        "  - leader: Recover",
+                        "   - leader: Recover",
+                        "This line does not stand under the lines it belongs to"),
+                slip(
+                        "blade bend.",
+                        "blade\n      bend.",
+                        "blade\nbend.",
+                        "A sentence that goes on in a new line has to stand further in"),
                 slip("follower: Parry quarte.", "follower:Parry quarte.", "A space is missing behind the colon"),
                 slip("level: intermediate", "level:intermediate", "A space is missing behind the colon"),
                 slip("weapon: foil", "weapon foil", "A colon is missing behind 'weapon'"),
@@ -67,13 +113,22 @@ class SlipsTest {
                 slip("weapon: foil", "weapon = foil", "A colon is missing behind 'weapon'"),
                 slip("follower: Parry quarte.", "follower\uff1aParry quarte.", "A colon is missing behind 'follower'"),
                 slip("steps:", "steps", "A colon is missing behind 'steps'"),
-                slip("follower: '\"Parry\" quarte.'", "follower: \"Parry\" quarte.", "Text stands behind the closing quote"),
-                slip("follower: 'say \"now\", parry'", "follower: \"say \"now\", parry\"", "The quotes round the text end here"),
+                slip(
+                        "follower: '\"Parry\" quarte.'",
+                        "follower: \"Parry\" quarte.",
+                        "Text stands behind the closing quote"),
+                slip(
+                        "follower: 'say \"now\", parry'",
+                        "follower: \"say \"now\", parry\"",
+                        "The quotes round the text end here"),
                 slip("follower: \"don't move\"", "follower: 'don't move'", "The quotes round the text end here"),
                 slip("gear: [mask, jacket]", "gear: [mask, jacket", "A list is opened here with '[' and never closed"),
                 slip("gear: [mask, jacket]", "gear: mask, jacket", "'gear' wants a list, and a text stands here."),
                 slip("title: \"[Quarte]\"", "title: [Quarte]", "'title' wants a text, and a list stands here."),
-                slip("title: \"{Quarte}\"", "title: {Quarte}", "'title' wants a text, and a group of keys stands here."));
+                slip(
+                        "title: \"{Quarte}\"",
+                        "title: {Quarte}",
+                        "'title' wants a text, and a group of keys stands here."));
     }
 
     private static Arguments slip(String meant, String written, String sentence) {
@@ -86,7 +141,12 @@ class SlipsTest {
             return meant;
         }
         String key = meant.substring(0, meant.indexOf(':') + 1);
-        return Files.GOOD.lines().filter(line -> line.strip().startsWith(key)).findFirst().orElseThrow().strip();
+        return Files.GOOD
+                .lines()
+                .filter(line -> line.strip().startsWith(key))
+                .findFirst()
+                .orElseThrow()
+                .strip();
     }
 
     private static Arguments slip(String stretch, String meant, String written, String sentence) {
@@ -114,7 +174,13 @@ class SlipsTest {
             Finding finding = Files.onlyError(Files.with("follower: Parry quarte.", "follower: " + text));
             assertTrue(finding.what().contains("begin") && finding.what().contains("'" + sign + "'"), finding.what());
             assertEquals(
-                    text, Files.drill(mended(finding)).steps().get(0).follower().orElseThrow().say());
+                    text,
+                    Files.drill(mended(finding))
+                            .steps()
+                            .get(0)
+                            .follower()
+                            .orElseThrow()
+                            .say());
         }
     }
 
@@ -127,7 +193,13 @@ class SlipsTest {
     void a_dash_or_a_question_mark_with_a_space_is_said_and_mended(String text) {
         Finding finding = Files.onlyError(Files.with("follower: Parry quarte.", "follower: " + text));
         assertEquals(
-                text, Files.drill(mended(finding)).steps().get(0).follower().orElseThrow().say());
+                text,
+                Files.drill(mended(finding))
+                        .steps()
+                        .get(0)
+                        .follower()
+                        .orElseThrow()
+                        .say());
     }
 
     static Stream<String> dashesAndQuestions() {
@@ -136,7 +208,8 @@ class SlipsTest {
 
     @Test
     void two_slips_are_mended_one_after_the_other() {
-        String first = Files.with("title: Parry", "title: One: Parry").replace("    follower: Hold", "\tfollower: Hold");
+        String first =
+                Files.with("title: Parry", "title: One: Parry").replace("    follower: Hold", "\tfollower: Hold");
         Finding colon = Files.onlyError(first);
         assertEquals(1, colon.position().line());
         Finding tab = Files.onlyError(mended(colon));
@@ -148,7 +221,14 @@ class SlipsTest {
     void two_slips_in_one_line_are_mended_one_after_the_other() {
         Finding first = Files.onlyError(Files.with(FOLLOWER, "\tfollower: Note: parry.\n"));
         Finding second = Files.onlyError(mended(first));
-        assertEquals("Note: parry.", Files.drill(mended(second)).steps().get(0).follower().orElseThrow().say());
+        assertEquals(
+                "Note: parry.",
+                Files.drill(mended(second))
+                        .steps()
+                        .get(0)
+                        .follower()
+                        .orElseThrow()
+                        .say());
     }
 
     @Test
@@ -177,15 +257,23 @@ class SlipsTest {
         assertEquals("All that follows ' #' is left out: '#4 firmly.'.", finding.what());
         assertEquals(
                 "Parry quarte #4 firmly.",
-                Files.drill(mended(finding)).steps().get(0).follower().orElseThrow().say());
+                Files.drill(mended(finding))
+                        .steps()
+                        .get(0)
+                        .follower()
+                        .orElseThrow()
+                        .say());
     }
 
     @Test
     void a_remark_behind_a_single_word_or_behind_quotes_is_a_remark() {
-        assertEquals(List.of(), Files.read(Files.with("weapon: foil", "weapon: foil # or dry")).findings());
         assertEquals(
                 List.of(),
-                Files.read(Files.with("closing: Salute.", "closing: \"Salute your partner.\" # both")).findings());
+                Files.read(Files.with("weapon: foil", "weapon: foil # or dry")).findings());
+        assertEquals(
+                List.of(),
+                Files.read(Files.with("closing: Salute.", "closing: \"Salute your partner.\" # both"))
+                        .findings());
         assertEquals(List.of(), Files.read("# the first line\n" + Files.GOOD).findings());
     }
 
@@ -213,7 +301,9 @@ class SlipsTest {
         String line = file.slice(file.line(number));
         String indent = advice.group(1) == null
                 ? line.substring(0, line.length() - line.stripLeading().length())
-                : advice.group(1).equals("no space") ? "" : " ".repeat(Integer.parseInt(advice.group(1).split(" ")[0]));
+                : advice.group(1).equals("no space")
+                        ? ""
+                        : " ".repeat(Integer.parseInt(advice.group(1).split(" ")[0]));
         return file.text().substring(0, file.line(number).start())
                 + indent
                 + advice.group(2)

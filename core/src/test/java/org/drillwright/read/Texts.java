@@ -8,17 +8,76 @@ import net.jqwik.api.Arbitrary;
 final class Texts {
 
     private static final String[] PIECES = {
-        "a", "Parry", "quarte", "no", "1:30", "007", "~", "null", " ", "  ", ":", ": ", " #", "#", "\"", "'", "''", "\\",
-        "\\n", "[", "]", "{", "}", "&", "*", "!", "|", ">", "%", "@", "`", "-", "- ", "?", "? ", ",", ", ", "=", "<<", "---",
-        "...", "\n", "\n\n", "\t", "\u00a0", "\u00e9", "e\u0301", "\u0645", "\u5263", "\u3001", "\ud83e\udd3a", "\u200d",
-        "\u201c", "\u201d", "\u2026", "\u1100\u1161", "\u0928\u093c", "\u212b", "\ufb01", "\u0344"
+        "a",
+        "Parry",
+        "quarte",
+        "no",
+        "1:30",
+        "007",
+        "~",
+        "null",
+        " ",
+        "  ",
+        ":",
+        ": ",
+        " #",
+        "#",
+        "\"",
+        "'",
+        "''",
+        "\\",
+        "\\n",
+        "[",
+        "]",
+        "{",
+        "}",
+        "&",
+        "*",
+        "!",
+        "|",
+        ">",
+        "%",
+        "@",
+        "`",
+        "-",
+        "- ",
+        "?",
+        "? ",
+        ",",
+        ", ",
+        "=",
+        "<<",
+        "---",
+        "...",
+        "\n",
+        "\n\n",
+        "\t",
+        "\u00a0",
+        "\u00e9",
+        "e\u0301",
+        "\u0645",
+        "\u5263",
+        "\u3001",
+        "\ud83e\udd3a",
+        "\u200d",
+        "\u201c",
+        "\u201d",
+        "\u2026",
+        "\u1100\u1161",
+        "\u0928\u093c",
+        "\u212b",
+        "\ufb01",
+        "\u0344",
+        "\u0300",
+        "\u0316"
     };
 
     private Texts() {}
 
     /** A text as a drill may hold it: in normal form, its ends trimmed; empty if it may be absent. */
     static Arbitrary<String> text(int pieces) {
-        return raw(pieces).map(text -> Normalizer.normalize(text, Normalizer.Form.NFC).strip());
+        return raw(pieces)
+                .map(text -> Normalizer.normalize(text, Normalizer.Form.NFC).strip());
     }
 
     /** A text that is there. */

@@ -20,7 +20,9 @@ class PlacesTest {
 
     @Test
     void an_absent_value_has_the_place_of_what_is_around_it() {
-        assertEquals(new Span(40, 42), PLACES.span(FieldPath.of("steps").item(0).key("leader").key("means")));
+        assertEquals(
+                new Span(40, 42),
+                PLACES.span(FieldPath.of("steps").item(0).key("leader").key("means")));
     }
 
     @Test

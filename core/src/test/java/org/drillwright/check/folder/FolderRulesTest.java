@@ -33,7 +33,8 @@ class FolderRulesTest {
         for (String line : List.of("weapon: epee", "hands: opposite", "start: On guard in tierce.")) {
             assertEquals(
                     List.of(),
-                    Judged.folder("", Map.of("a", ADVANCE, "b", OTHER_WORDS + line + "\n")).ofFolder("no-twins"));
+                    Judged.folder("", Map.of("a", ADVANCE, "b", OTHER_WORDS + line + "\n"))
+                            .ofFolder("no-twins"));
         }
     }
 
@@ -48,14 +49,16 @@ class FolderRulesTest {
     void of_three_alike_the_second_and_the_third_are_found() {
         assertEquals(
                 List.of("b.yaml error 2:1 'steps'", "c.yaml error 2:1 'steps'"),
-                Judged.folder("", Map.of("a", ADVANCE, "b", ADVANCE, "c", OTHER_WORDS)).ofFolder("no-twins"));
+                Judged.folder("", Map.of("a", ADVANCE, "b", ADVANCE, "c", OTHER_WORDS))
+                        .ofFolder("no-twins"));
     }
 
     @Test
     void two_drills_of_one_level_have_two_titles() {
         assertEquals(
                 List.of("b.yaml error 1:8 'PARRY'"),
-                Judged.folder("", Map.of("a", "title: Parry", "b", "title: PARRY")).ofFolder("one-title-a-set"));
+                Judged.folder("", Map.of("a", "title: Parry", "b", "title: PARRY"))
+                        .ofFolder("one-title-a-set"));
         assertEquals(
                 List.of(),
                 Judged.folder("", Map.of("a", "title: Parry", "b", "title: Parry\nlevel: training"))
@@ -73,12 +76,12 @@ class FolderRulesTest {
     @Test
     void a_set_lists_drills_that_are_there_each_once() {
         assertEquals(
-                List.of("school.yaml error 1:26 'x'", "school.yaml error 1:29 'a'"),
-                Judged.folder("sets: {ring: {drills: [a, x, a]}}", Map.of("a", "")).ofFolder("set-whole").stream()
-                        .map(finding -> finding.replace("1:27", "1:26").replace("1:30", "1:29"))
-                        .toList());
+                List.of("school.yaml error 1:27 'x'", "school.yaml error 1:30 'a'"),
+                Judged.folder("sets: {ring: {drills: [a, x, a]}}", Map.of("a", ""))
+                        .ofFolder("set-whole"));
         assertEquals(
                 List.of(),
-                Judged.folder("sets: {ring: {drills: [a, b]}}", Map.of("a", "", "b", "")).ofFolder("set-whole"));
+                Judged.folder("sets: {ring: {drills: [a, b]}}", Map.of("a", "", "b", ""))
+                        .ofFolder("set-whole"));
     }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.drillwright.check.Judged;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Severity;
 import org.junit.jupiter.api.Test;
 
 /** Warnings can be accepted with a reason; errors and what is about safety cannot. */
@@ -43,5 +45,19 @@ class AcceptKnownTest {
                   - {leader: Advance or retreat., follower: Hold., distance: lunge}
                 """);
         assertEquals("error", judged.findings("no-choice").get(0).split(" ")[0]);
+    }
+
+    /** Two counts that leave one on the lunge: a warning by back-to-start, which the author may accept. */
+    @Test
+    void an_accepted_warning_is_a_note_with_the_reason() {
+        String lines = SAME_NOTES.replace("Arrive softly and slowly now.\n  -", "Let the blade bend upward.\n  -");
+        assertEquals(
+                "warning", Judged.drill(lines).findings("back-to-start").get(0).split(" ")[0]);
+        Finding accepted = Judged.drill(lines + "accept: {back-to-start: the next drill goes on}\n").all().stream()
+                .filter(finding -> finding.rule().equals("back-to-start"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Severity.NOTE, accepted.severity());
+        assertEquals("Accepted by the author: the next drill goes on", accepted.wayOut());
     }
 }

@@ -14,9 +14,7 @@ class BothTurnsTest {
 
     @Test
     void a_side_that_is_silent_is_found_at_the_first_line_of_its_count() {
-        assertEquals(
-                List.of("error 4:5 'leader: Retreat.'"),
-                found("""
+        assertEquals(List.of("error 4:5 'leader: Retreat.'"), found("""
                         steps:
                           - {leader: Advance., follower: Hold., distance: lunge}
                           -

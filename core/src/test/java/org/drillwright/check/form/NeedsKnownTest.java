@@ -17,13 +17,18 @@ class NeedsKnownTest {
 
     @Test
     void a_drill_that_is_not_there_is_found() {
-        assertEquals(List.of("error 1:12 'b'"), folder(Map.of("a", "needs: [a2, b]", "a2", "")).findings("a", RULE));
-        assertEquals(List.of("error 1:13 'b'"), folder(Map.of("a", "variant-of: b")).findings("a", RULE));
+        assertEquals(
+                List.of("error 1:13 'b'"),
+                folder(Map.of("a", "needs: [a2, b]", "a2", "")).findings("a", RULE));
+        assertEquals(
+                List.of("error 1:13 'b'"), folder(Map.of("a", "variant-of: b")).findings("a", RULE));
     }
 
     @Test
     void a_drill_that_is_there_is_enough() {
-        assertEquals(List.of(), folder(Map.of("a", "needs: [b]\nvariant-of: b", "b", "")).findings("a", RULE));
+        assertEquals(
+                List.of(),
+                folder(Map.of("a", "needs: [b]\nvariant-of: b", "b", "")).findings("a", RULE));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.drillwright.check.form;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.drillwright.check.Judged;
@@ -12,7 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NoChoiceTest {
 
     private static List<String> found(String level, String turn) {
-        return Judged.drill("level: " + level + "\nsteps:\n  - leader: Hold.\n    follower: " + turn + "\n    distance: lunge\n")
+        return Judged.drill("level: " + level + "\nsteps:\n  - leader: Hold.\n    follower: " + turn
+                        + "\n    distance: lunge\n")
                 .findings("no-choice");
     }
 
@@ -30,7 +32,7 @@ class NoChoiceTest {
     })
     void a_word_that_leaves_something_open_is_found(String turn, String word, int column) {
         List<String> found = found("intermediate", turn);
-        assertEquals("error 4:" + column + " '" + word + "'", found.get(0));
+        assertTrue(found.contains("error 4:" + column + " '" + word + "'"), () -> "found " + found);
     }
 
     @ParameterizedTest
@@ -55,11 +57,15 @@ class NoChoiceTest {
     @Test
     void what_is_printed_and_what_is_read_are_both_looked_at() {
         assertEquals(
-                List.of("error 4:42 'ou'"),
-                found("intermediate", "{say: \"Parez de quarte ou\", means: \"Parry quarte.\"}").stream()
-                        .map(finding -> finding.replaceFirst(":\\d+ ", ":42 "))
-                        .toList());
-        assertEquals(1, found("intermediate", "{say: \"Parez.\", means: \"Parry quarte or sixte.\"}").size());
-        assertEquals(1, found("intermediate", "{say: \"Parry quarte or sixte.\", means: \"Parry quarte or sixte.\"}").size());
+                List.of("error 4:38 'ou'"),
+                found("intermediate", "{say: \"Parez de quarte ou\", means: \"Parry quarte.\"}"));
+        assertEquals(
+                1,
+                found("intermediate", "{say: \"Parez.\", means: \"Parry quarte or sixte.\"}")
+                        .size());
+        assertEquals(
+                1,
+                found("intermediate", "{say: \"Parry quarte or sixte.\", means: \"Parry quarte or sixte.\"}")
+                        .size());
     }
 }

@@ -68,15 +68,12 @@ class OneThingACountTest {
 
     @Test
     void what_is_printed_may_not_ask_for_more_than_what_is_read() {
-        assertEquals(
-                List.of("error 4:36 'riposte'"),
-                Judged.drill("""
+        assertEquals(List.of("error 4:36 'riposte'"), Judged.drill("""
                         steps:
                           - leader: Hold.
                             distance: lunge
                             follower: {say: "Parry quarte, riposte", means: "Parry quarte."}
-                        """)
-                        .findings("one-thing-a-count"));
+                        """).findings("one-thing-a-count"));
     }
 
     @Test

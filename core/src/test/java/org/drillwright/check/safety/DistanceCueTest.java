@@ -11,8 +11,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DistanceCueTest {
 
     private static List<String> found(String cue) {
-        return Judged.drill("steps:\n  - leader: Hold.\n    follower: Hold.\n    distance: " + cue + "\n").all().stream()
-                .filter(finding -> finding.rule().equals("distance-cue") && finding.what().endsWith("names no distance."))
+        return Judged.drill("steps:\n  - leader: Hold.\n    follower: Hold.\n    distance: " + cue + "\n")
+                .all()
+                .stream()
+                .filter(finding ->
+                        finding.rule().equals("distance-cue") && finding.what().endsWith("names no distance."))
                 .map(finding -> finding.file().slice(finding.span()))
                 .toList();
     }
@@ -20,8 +23,16 @@ class DistanceCueTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "close", "extension", "lunge", "advance-lunge", "out", "Lunge", "advance and lunge", "lunge to extension",
-                "advance-lunge to lunge", "out of distance"
+                "close",
+                "extension",
+                "lunge",
+                "advance-lunge",
+                "out",
+                "Lunge",
+                "advance and lunge",
+                "lunge to extension",
+                "advance-lunge to lunge",
+                "out of distance"
             })
     void a_known_cue_is_silent(String cue) {
         assertEquals(List.of(), found(cue));
@@ -35,9 +46,7 @@ class DistanceCueTest {
 
     @Test
     void an_absent_cue_is_found_at_its_count() {
-        assertEquals(
-                List.of("error 5:5 'leader: Wait.'"),
-                Judged.drill("""
+        assertEquals(List.of("error 5:5 'leader: Wait.'"), Judged.drill("""
                         steps:
                           - leader: Hold.
                             follower: Hold.

@@ -65,7 +65,8 @@ class GearNoteTest {
                 "[plastron]            | mask, jacket, glove",
             })
     void a_point_at_a_person_asks_for_mask_jacket_and_glove(String gear, String lacking) {
-        assertEquals(lacking.isEmpty() ? "" : "The gear lacks: " + lacking + ".", wayOut("gear: " + gear + "\n" + POINT));
+        assertEquals(
+                lacking.isEmpty() ? "" : "The gear lacks: " + lacking + ".", wayOut("gear: " + gear + "\n" + POINT));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -83,15 +84,14 @@ class GearNoteTest {
                   - {leader: Cut to the head with a lunge., follower: Parry quinte., distance: lunge, safety: Cut with the flat and softly.}
                   - {leader: Hold the lunge and take the touch., follower: Riposte to the flank., distance: extension, safety: Let the edge arrive softly.}
                 """;
-        assertEquals(
-                lacking.isEmpty() ? "" : "The gear lacks: " + lacking + ".",
-                wayOut("gear: " + gear + "\n" + cut));
+        assertEquals(lacking.isEmpty() ? "" : "The gear lacks: " + lacking + ".", wayOut("gear: " + gear + "\n" + cut));
     }
 
     @Test
     void steps_alone_ask_for_a_list_and_for_nothing_on_it() {
         assertEquals("", wayOut("gear: [plimsolls]\n" + STEPS));
-        assertEquals(List.of("error 1:1 'gear'"), Judged.drill("gear: []\n" + STEPS).findings(RULE));
+        assertEquals(
+                List.of("error 1:1 'gear'"), Judged.drill("gear: []\n" + STEPS).findings(RULE));
     }
 
     @Test
@@ -106,11 +106,7 @@ class GearNoteTest {
 
     /** The most exact key of the school's default wins: level and weapon, then weapon, then level. */
     @ParameterizedTest(name = "{0}, {1}")
-    @CsvSource({
-        "intermediate, foil, underarm protector",
-        "training, foil, jacket",
-        "intermediate, epee, glove"
-    })
+    @CsvSource({"intermediate, foil, underarm protector", "training, foil, jacket", "intermediate, epee, glove"})
     void the_schools_default_holds_where_a_drill_lists_nothing(String level, String weapon, String lacking) {
         String school = """
                 gear:

@@ -20,7 +20,13 @@ class SafetyNoteTest {
     private static final String THRUST = "Extend to the high inside line and lunge.";
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {THRUST, "Feint to the high inside line.", "Straight thrust to the low inside line.", "Take the touch."})
+    @ValueSource(
+            strings = {
+                THRUST,
+                "Feint to the high inside line.",
+                "Straight thrust to the low inside line.",
+                "Take the touch."
+            })
     void a_count_on_which_a_point_can_arrive_asks_for_a_note(String leader) {
         assertEquals(List.of("error 2:5 'leader: " + leader + "'"), found(leader, ""));
     }
@@ -63,17 +69,21 @@ class SafetyNoteTest {
     void the_same_note_on_every_count_is_a_warning() {
         assertEquals(
                 List.of("warning 5:13 'Arrive softly and let it bend.'"),
-                Judged.drill(String.format(TWO, "arrive softly, and let it bend")).findings("safety-note"));
+                Judged.drill(String.format(TWO, "arrive softly, and let it bend"))
+                        .findings("safety-note"));
         assertEquals(
-                List.of(), Judged.drill(String.format(TWO, "Stop the point on him.")).findings("safety-note"));
+                List.of(),
+                Judged.drill(String.format(TWO, "Stop the point on him.")).findings("safety-note"));
     }
 
     @Test
     void notes_of_another_script_that_differ_are_not_the_same() {
-        String greek = TWO.replace("Arrive softly and let it bend.", "\u03b1\u03b2 \u03b3\u03b4 \u03b5\u03b6 \u03b7\u03b8.");
+        String greek =
+                TWO.replace("Arrive softly and let it bend.", "\u03b1\u03b2 \u03b3\u03b4 \u03b5\u03b6 \u03b7\u03b8.");
         assertEquals(
                 List.of(),
-                Judged.drill(String.format(greek, "\u03b9\u03ba \u03bb\u03bc \u03bd\u03be \u03bf\u03c0.")).findings("safety-note"));
+                Judged.drill(String.format(greek, "\u03b9\u03ba \u03bb\u03bc \u03bd\u03be \u03bf\u03c0."))
+                        .findings("safety-note"));
     }
 
     @Test

@@ -3,14 +3,18 @@ package org.drillwright.print.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.drillwright.check.OppositeHands;
+import org.drillwright.model.Hands;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.report.JsonReport;
+import org.drillwright.report.Judged;
 import org.drillwright.report.LineReport;
 import org.drillwright.report.Tally;
 import org.drillwright.report.TextReport;
+import org.drillwright.school.JudgedCounts;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -48,6 +52,19 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--strict", description = "Warnings fail the check, too.")
     boolean strict;
 
+    @Option(
+            names = "--suggest",
+            description = "Proposes turns, from the phrase itself, where a count leaves a side without one.")
+    boolean suggest;
+
+    @Option(
+            names = "--hands",
+            paramLabel = "HANDS",
+            description =
+                    "With 'opposite': notes on the words that would change if the two held their weapons in opposite"
+                            + " hands.")
+    Hands hands = Hands.SAME;
+
     @Option(names = "--rules", description = "Shows every rule, why it is there, and examples; checks nothing.")
     boolean rules;
 
@@ -66,28 +83,38 @@ final class CheckCommand implements Callable<Integer> {
         Selection selection = Selection.of(folder, run, paths);
         List<Finding> findings = findings(folder, selection);
         Tally tally = Tally.of(selection.entries().size(), findings);
-        report(folder, findings, tally);
+        report(folder, findings, tally, selection);
         return tally.errors() > 0 || (strict && tally.warnings() > 0) ? Exit.MATERIAL : Exit.DONE;
     }
 
     /** Settings that cannot be read concern every drill; what else is wrong with the folder concerns the whole. */
-    private static List<Finding> findings(SchoolFolder folder, Selection selection) {
+    private List<Finding> findings(SchoolFolder folder, Selection selection) {
         List<Finding> findings = new ArrayList<>();
         if (selection.whole() || Schools.isUnjudged(folder)) {
             findings.addAll(folder.folderFindings());
         }
-        selection.entries().forEach(entry -> findings.addAll(entry.findings()));
+        for (SchoolFolder.Entry entry : selection.entries()) {
+            findings.addAll(entry.findings());
+            if (hands == Hands.OPPOSITE) {
+                entry.subject().map(OppositeHands::notes).ifPresent(findings::addAll);
+            }
+        }
         return findings;
     }
 
-    private void report(SchoolFolder folder, List<Finding> findings, Tally tally) {
+    private void report(SchoolFolder folder, List<Finding> findings, Tally tally, Selection selection) {
+        Judged judged = JudgedCounts.of(selection.entries());
         switch (format) {
             case TEXT -> {
                 run.out().print(TextReport.of(findings, run.paint()));
+                if (suggest) {
+                    run.out().print(Proposals.text(selection));
+                }
                 run.out().println(tally.sentence() + "." + verdict(tally));
+                run.out().println(judged.sentence() + ".");
             }
             case LINE -> run.out().print(LineReport.of(FromHere.named(findings, folder.root(), run.here())));
-            case JSON -> run.out().print(JsonReport.of(findings, tally));
+            case JSON -> run.out().print(JsonReport.of(findings, tally, judged));
         }
     }
 

@@ -54,6 +54,9 @@ final class Faults {
         List<String> known = option
                 ? List.copyOf(at.getCommandSpec().optionsMap().keySet())
                 : List.copyOf(at.getSubcommands().keySet());
+        if (known.isEmpty()) {
+            return "The command takes no '" + argument + "'.";
+        }
         String kind = option ? "option" : "command";
         return Nearest.to(argument, known)
                 .map(near -> "There is no " + kind + " '" + argument + "'; did you mean '" + near + "'?")

@@ -2,6 +2,7 @@ package org.drillwright.print.command;
 
 import java.io.PrintWriter;
 import org.drillwright.model.CardSize;
+import org.drillwright.model.Hands;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.StreamWriter;
@@ -29,8 +30,11 @@ public final class Program {
                 .addSubcommand(new CheckCommand(run, school))
                 .addSubcommand(new CardsCommand(run, school))
                 .addSubcommand(new NewCommand(run, school))
-                .addSubcommand(new SchoolCommand(run, school));
+                .addSubcommand(new SchoolCommand(run, school))
+                .addSubcommand(new ExplainCommand(run, school))
+                .addSubcommand(new WordsCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
+        line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
         line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));
         line.registerConverter(Paper.class, Choice.of(Paper.values(), Paper::word));
         return line.setExpandAtFiles(false)

@@ -129,12 +129,16 @@ public final class Dialogue {
         List<Entry> readable = school.entries().stream()
                 .filter(entry -> entry.subject().isPresent())
                 .toList();
-        run.out().println(Count.of(readable.size(), "drill") + " can be shown.");
+        run.out().println(Count.of(readable.size(), "drill") + " to choose from.");
         List<String> names =
                 readable.stream().map(entry -> DrillFiles.id(entry.file())).toList();
-        questions
-                .choice("Which one?", names)
-                .flatMap(chosen -> readable.get(chosen).subject())
-                .ifPresent(subject -> run.out().print(CardText.of(subject.drill(), school.school())));
+        questions.choice("Which one?", names).ifPresent(chosen -> show(readable.get(chosen), school));
+    }
+
+    private void show(Entry entry, SchoolFolder school) {
+        entry.subject().ifPresent(subject -> run.out().print(PlainCard.of(subject.drill(), school.school())));
+        if (!entry.isSound()) {
+            run.out().println("\nDRAFT: this drill has errors; check the folder to see them.");
+        }
     }
 }

@@ -2,6 +2,7 @@ package org.drillwright.print.command.console;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
@@ -24,6 +25,9 @@ public final class CannotRun extends RuntimeException {
         }
         if (problem instanceof NoSuchFileException) {
             return "it is not there";
+        }
+        if (problem instanceof FileAlreadyExistsException) {
+            return "a file stands where a folder is wanted";
         }
         if (problem instanceof NotDirectoryException) {
             return "it is not a folder";

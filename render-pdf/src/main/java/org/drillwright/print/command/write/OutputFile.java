@@ -5,6 +5,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.folder.Locations;
 
@@ -27,8 +28,17 @@ public final class OutputFile {
     }
 
     OutputFile(Path target, Move move) {
-        this.target = target;
+        this.target = followed(target);
         this.move = move;
+    }
+
+    /** Where a link leads; replacing the link itself would surprise who made it. */
+    private static Path followed(Path target) {
+        try {
+            return Files.isSymbolicLink(target) ? target.toRealPath() : target;
+        } catch (IOException leadsNowhere) {
+            return target;
+        }
     }
 
     /** Refuses a place where something lies that is not a document of ours to replace. */
@@ -47,7 +57,7 @@ public final class OutputFile {
 
     private static boolean isPdf(Path file) throws IOException {
         try (var in = Files.newInputStream(file)) {
-            return java.util.Arrays.equals(in.readNBytes(PDF.length), PDF);
+            return Arrays.equals(in.readNBytes(PDF.length), PDF);
         }
     }
 

@@ -12,19 +12,19 @@ import org.drillwright.print.layout.Label;
 import org.drillwright.print.layout.Labels;
 
 /** A drill's card as plain text. */
-final class CardText {
+final class PlainCard {
 
     private static final int INDENT = 5;
 
     private final Labels labels;
     private final StringBuilder text = new StringBuilder();
 
-    private CardText(Labels labels) {
+    private PlainCard(Labels labels) {
         this.labels = labels;
     }
 
     static String of(Drill drill, School school) {
-        CardText card = new CardText(Labels.in(school.language()));
+        PlainCard card = new PlainCard(Labels.in(school.language()));
         card.write(drill, school.gearOf(drill));
         return card.text.toString();
     }

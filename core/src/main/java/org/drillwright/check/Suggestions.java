@@ -1,0 +1,146 @@
+package org.drillwright.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Action.Path;
+import org.drillwright.notation.Line;
+import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Move;
+import org.drillwright.phrase.ParryTravel;
+import org.drillwright.phrase.Possible;
+import org.drillwright.phrase.Setting;
+import org.drillwright.phrase.State;
+
+/** Proposes turns for a side that a count leaves without one: what the phrase allows there, the plainest first. */
+public final class Suggestions {
+
+    private static final int AT_MOST = 5;
+
+    /**
+     * A proposal for an empty turn.
+     *
+     * @param step the count, numbered from 0
+     * @param turns in words that can be copied into the drill, the plainest first
+     */
+    public record Proposal(int step, Side side, List<String> turns) {
+
+        public Proposal {
+            turns = List.copyOf(turns);
+        }
+    }
+
+    private Suggestions() {}
+
+    /** Proposals for all turns of a partner drill that are empty. */
+    public static List<Proposal> of(Subject subject) {
+        List<Proposal> proposals = new ArrayList<>();
+        if (!subject.isPartnerDrill()) {
+            return proposals;
+        }
+        for (int step = 0; step < subject.drill().steps().size(); step++) {
+            for (Side side : Side.values()) {
+                if (subject.drill().steps().get(step).turn(side).isEmpty()) {
+                    proposals.add(new Proposal(step, side, turns(subject, step, side)));
+                }
+            }
+        }
+        return proposals;
+    }
+
+    private static List<String> turns(Subject subject, int step, Side side) {
+        Setting setting = subject.replay().setting();
+        State state = stateFor(subject.replay().counts().get(step));
+        List<String> turns = new ArrayList<>(Possible.in(state, setting, side).stream()
+                .map(Possible.Open::move)
+                .sorted(Comparator.comparingInt(move -> rank(move, state, setting)))
+                .map(Suggestions::words)
+                .distinct()
+                .limit(AT_MOST)
+                .toList());
+        boolean attacked = state.attackOn(side).isPresent();
+        if (!attacked) {
+            turns.add(state.of(side).isLunged() ? "Hold the lunge." : "Hold on guard.");
+        }
+        return turns;
+    }
+
+    /** Where the count stands when all that is written has been played. */
+    private static State stateFor(Count count) {
+        return count.moves().isEmpty()
+                ? count.begin()
+                : count.moves().get(count.moves().size() - 1).after();
+    }
+
+    private static int rank(Move move, State state, Setting setting) {
+        Action action = move.action();
+        if (action instanceof Action.Parry parry) {
+            return parryRank(parry, move.by(), state, setting);
+        }
+        if (action instanceof Action.Strike strike) {
+            boolean riposte = strike.role() != Action.Role.ATTACK;
+            return (riposte ? 0 : 20)
+                    + (strike.path() == Path.DIRECT ? 0 : 2)
+                    + move.parts().size();
+        }
+        if (action instanceof Action.Recover) {
+            return 1;
+        }
+        return action instanceof Action.Answer ? 12 : 15;
+    }
+
+    /** Simple before half-circular before diagonal before circular: the shorter way first (Warford 1884, p. 16). */
+    private static int parryRank(Action.Parry parry, Side side, State state, Setting setting) {
+        ParryKind kind = parry.kind() == ParryKind.CIRCULAR
+                ? ParryKind.CIRCULAR
+                : state.of(side)
+                        .hand()
+                        .value()
+                        .flatMap(hand -> parry.position().flatMap(to -> ParryTravel.kind(setting, hand, to)))
+                        .orElse(ParryKind.UNSTATED);
+        return switch (kind) {
+            case UNSTATED, SIMPLE -> 0;
+            case HALF_CIRCULAR -> 1;
+            case DIAGONAL -> 2;
+            case CIRCULAR -> 3;
+            case CEDING -> 4;
+        };
+    }
+
+    private static String words(Move move) {
+        Action action = move.action();
+        if (action instanceof Action.Parry parry) {
+            String position = parry.position().map(one -> one.word()).orElse("");
+            String lunged = parry.inTheLunge() ? " in the lunge" : "";
+            return (parry.kind() == ParryKind.CIRCULAR ? "Circular parry of " : "Parry ") + position + lunged + ".";
+        }
+        if (action instanceof Action.Strike strike) {
+            return strike(strike, move.parts().size() > 1);
+        }
+        if (action instanceof Action.Step step) {
+            return step.foot() == Action.Foot.ADVANCE ? "Advance." : "Retreat.";
+        }
+        if (action instanceof Action.Recover recover) {
+            return recover.way() == Action.Way.BACK ? "Recover on guard." : "Recover forward on guard.";
+        }
+        if (action instanceof Action.Place place) {
+            return "Move the hand to " + place.position().word() + ".";
+        }
+        return "Take the touch.";
+    }
+
+    private static String strike(Action.Strike strike, boolean lunges) {
+        String role = switch (strike.role()) {
+            case RIPOSTE -> "Riposte";
+            case COUNTER_RIPOSTE -> "Counter-riposte";
+            default -> "Thrust";
+        };
+        String way = strike.path() == Path.DIRECT ? " straight" : " by " + Sentence.path(strike.path());
+        Line line = Line.of(
+                strike.aim().height().orElseThrow(), strike.aim().width().orElseThrow());
+        return role + way + " to " + Sentence.the(line) + (lunges ? " with a lunge." : ".");
+    }
+}

@@ -1,0 +1,25 @@
+package org.drillwright.docs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Compares a page of {@code docs/} with what the program makes of it now; {@code -Dupdate} writes it anew. */
+final class Page {
+
+    private static final Path DOCS = Path.of("docs");
+
+    private Page() {}
+
+    static void compare(String name, String made) throws IOException {
+        Path page = DOCS.resolve(name);
+        if (System.getProperty("update") != null) {
+            Files.createDirectories(DOCS);
+            Files.writeString(page, made);
+        }
+        String stored = Files.exists(page) ? Files.readString(page) : "";
+        assertEquals(stored, made, name + " is stale: run the tests of core with -Dupdate and read what changed");
+    }
+}

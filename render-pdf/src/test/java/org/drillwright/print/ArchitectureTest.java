@@ -1,0 +1,150 @@
+package org.drillwright.print;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.Arrays;
+import org.drillwright.print.command.Main;
+import org.drillwright.print.command.console.StandardStreams;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Which room may know which: {@code drills → render-pdf → core}, and within render-pdf one way only. */
+class ArchitectureTest {
+
+    private static final String PRINT = "org.drillwright.print.";
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.drillwright");
+
+    private static final DescribedPredicate<JavaClass> CORE =
+            resideInAPackage("org.drillwright..").and(resideOutsideOfPackage("org.drillwright.print.."));
+
+    @ParameterizedTest
+    @CsvSource({"frame, 8", "text, 8", "layout, 20", "impose, 3", "pdf, 8", "command, 25"})
+    void classesOfEveryRoomWereSeen(String room, int atLeast) {
+        long seen =
+                CLASSES.stream().filter(resideInAPackage(PRINT + room + "..")).count();
+        assertTrue(seen >= atLeast, room + ": " + seen);
+    }
+
+    @Test
+    void classesOfCoreWereSeen() {
+        assertTrue(CLASSES.stream().filter(CORE).count() > 50);
+    }
+
+    @Test
+    void coreKnowsNothingOfPrinting() {
+        noClasses()
+                .that(CORE)
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.drillwright.print..", "org.apache.pdfbox..", "picocli..")
+                .check(CLASSES);
+    }
+
+    /** What each room of render-pdf may know of the others; beside it, whether it may know core. */
+    @ParameterizedTest
+    @CsvSource({
+        "frame, '', false",
+        "text, frame, false",
+        "layout, frame text, true",
+        "impose, frame, true",
+        "pdf, frame text, false",
+        "command, frame text layout impose pdf, true"
+    })
+    void roomKnowsOnlyThoseBelowIt(String room, String below, boolean core) {
+        DescribedPredicate<JavaClass> allowed = resideInAPackage(PRINT + room + "..")
+                .or(resideInAnyRoom(below))
+                .or(core ? CORE : DescribedPredicate.alwaysFalse())
+                .or(resideOutsideOfPackage("org.drillwright.."));
+        ArchRule rule =
+                classes().that().resideInAPackage(PRINT + room + "..").should().onlyDependOnClassesThat(allowed);
+        rule.check(CLASSES);
+    }
+
+    private static DescribedPredicate<JavaClass> resideInAnyRoom(String rooms) {
+        return Arrays.stream(rooms.split(" "))
+                .filter(room -> !room.isEmpty())
+                .<DescribedPredicate<JavaClass>>map(room -> resideInAPackage(PRINT + room + ".."))
+                .reduce(DescribedPredicate.alwaysFalse(), (one, other) -> one.or(other));
+    }
+
+    @Test
+    void roomsHaveNoCircles() {
+        slices().matching("org.drillwright.print.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .check(CLASSES);
+        slices().matching("org.drillwright.print.command.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyPdfKnowsPdfBox() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(PRINT + "pdf..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyTheCommandsKnowPicocli() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(PRINT + "command")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("picocli..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyMainEndsTheProcess() {
+        noClasses()
+                .that()
+                .doNotHaveFullyQualifiedName(Main.class.getName())
+                .should()
+                .callMethod(System.class, "exit", int.class)
+                .orShould()
+                .callMethod(Runtime.class, "halt", int.class)
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyOneClassOpensTheStandardStreams() {
+        noClasses()
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .orShould()
+                .accessField(System.class, "in")
+                .check(CLASSES);
+        noClasses()
+                .that()
+                .doNotHaveFullyQualifiedName(StandardStreams.class.getName())
+                .should()
+                .callMethod(System.class, "console")
+                .orShould()
+                .accessField(java.io.FileDescriptor.class, "out")
+                .check(CLASSES);
+    }
+}

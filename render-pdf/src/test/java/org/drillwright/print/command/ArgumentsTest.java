@@ -1,0 +1,75 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ArgumentsTest {
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "chek                    | There is no command 'chek'; did you mean 'check'?",
+                "frobnicate              | There is no command 'frobnicate'.",
+                "check --strickt         | There is no option '--strickt'; did you mean '--strict'?",
+                "check --format xml      | 'xml' is none of text, line, json",
+                "check --format          | Missing required parameter",
+                "cards --card a7         | 'a7' is none of a6, a5, 4x6",
+                "cards --sheet a3        | 'a3' is none of a4, letter, card",
+                "cards --set x riposte   | Name a set or drills, not both.",
+                "new                     | Missing required parameter: 'TITLE'",
+                "school extra            | The command takes no 'extra'.",
+                "check --school nowhere  | There is no folder 'nowhere'.",
+                "--school nowhere check  | There is no folder 'nowhere'.",
+                "check nowhere           | There is no file 'nowhere', and no drill of that name in ",
+                "cards --set thrust      | The school has no set 'thrust'; did you mean 'thrusts'?",
+                "cards --out feet        | is a folder; name a file in it.",
+                "cards --out school.yaml | is there already and is not a PDF; it was left alone.",
+                "new --level beginer x   | The school has no level 'beginer'; did you mean 'beginner'?",
+                "new ?!                  | A title needs a letter or a digit",
+                "new Riposte             | There is a drill 'riposte' already"
+            })
+    void aMistakeIsOneLineAndTwo(String arguments, String said) {
+        SchoolFiles.sound(folder);
+        Trial trial = Trial.run(folder, arguments.split(" "));
+        assertEquals(2, trial.code());
+        assertTrue(trial.err().contains(said), trial.err());
+        assertEquals(1, trial.err().lines().count(), trial.err());
+        assertEquals("", trial.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "check --help", "cards -h", "new --help", "school --help"})
+    void helpNamesTheExitCodes(String arguments) {
+        Trial trial = Trial.run(folder, arguments.split(" "));
+        assertEquals(0, trial.code());
+        assertTrue(trial.out().contains("Usage: drillwright"), trial.out());
+        assertTrue(trial.out().contains("could not run"), trial.out());
+        assertEquals("", trial.err());
+    }
+
+    @Test
+    void versionIsOneLine() {
+        Trial trial = Trial.run(folder, "--version");
+        assertEquals(0, trial.code());
+        assertTrue(trial.out().matches("drillwright .+\n"), trial.out());
+    }
+
+    @Test
+    void withoutACommandAPipeGetsTheUsage() {
+        Trial trial = Trial.run(folder);
+        assertEquals(2, trial.code());
+        assertEquals("", trial.out());
+        assertTrue(trial.err().contains("Usage: drillwright"), trial.err());
+    }
+}

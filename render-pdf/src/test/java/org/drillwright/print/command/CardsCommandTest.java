@@ -1,0 +1,170 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CardsCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void setIsPrintedInTeachingOrder() throws IOException {
+        SchoolFiles.sound(folder);
+        Trial trial = Trial.run(folder, "cards", "--set", "thrusts", "--sheet", "card", "--out", "new/thrusts.pdf");
+        assertEquals(
+                new Trial(0, "new/thrusts.pdf: 2 cards of size a6, one to a page. Print at 100 % (actual size).\n", ""),
+                trial);
+        try (PDDocument document =
+                Loader.loadPDF(folder.resolve("new/thrusts.pdf").toFile())) {
+            assertEquals(2, document.getNumberOfPages());
+            assertTrue(text(document, 1).contains("Parry of quarte"));
+            assertTrue(text(document, 2).contains("thrusts · 2 of 2"), text(document, 2));
+            assertEquals(
+                    "Saltmarsh Hall (invented): thrusts",
+                    document.getDocumentInformation().getTitle());
+        }
+    }
+
+    @Test
+    void wholeSchoolIsPrintedSetAfterSet() throws IOException {
+        SchoolFiles.sound(folder)
+                .with(
+                        "loose.yaml",
+                        SchoolFiles.riposte().replace("quarte", "sixte").replace("inside", "outside"));
+        Trial trial = Trial.run(folder, "cards", "--sheet", "card");
+        assertEquals(0, trial.code(), trial.out());
+        try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
+            assertEquals(4, document.getNumberOfPages());
+            assertTrue(text(document, 1).contains("Parry of quarte"));
+            assertTrue(text(document, 2).contains("Straight thrust"));
+            assertTrue(text(document, 3).contains("Steps by the call"));
+            assertTrue(text(document, 4).contains("Parry of sixte"));
+        }
+    }
+
+    @Test
+    void cardsShareASheet() throws IOException {
+        SchoolFiles.sound(folder);
+        Trial trial = Trial.run(folder, "cards", "--card", "4x6", "--sheet", "letter");
+        assertTrue(trial.out().contains("3 cards of size 4x6, on 1 sheet of Letter"), trial.out());
+        try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
+            PDRectangle page = document.getPage(0).getMediaBox();
+            assertEquals(PDRectangle.LETTER.getWidth(), page.getWidth(), 0.01);
+            assertEquals(PDRectangle.LETTER.getHeight(), page.getHeight(), 0.01);
+        }
+    }
+
+    @Test
+    void drillWithErrorsIsRefusedByName() {
+        SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        Trial trial = Trial.run(folder, "cards");
+        assertEquals(1, trial.code());
+        assertTrue(trial.out().startsWith("riposte.yaml, line 13, column 5: error (safety-note)"), trial.out());
+        assertTrue(trial.out().contains("\nNothing was printed, because of: riposte.\n"), trial.out());
+        assertTrue(trial.out().contains("--draft"));
+        assertFalse(Files.exists(folder.resolve("cards.pdf")));
+        assertEquals(
+                0, Trial.run(folder, "cards", "straight", "feet/steps.yaml").code());
+    }
+
+    @Test
+    void draftIsMarkedOnTheCardsThatHaveErrors() throws IOException {
+        SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        assertEquals(0, Trial.run(folder, "cards", "--draft", "--sheet", "card").code());
+        try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
+            assertTrue(text(document, 1).contains("DRAFT"));
+            assertFalse(text(document, 2).contains("DRAFT"));
+            assertFalse(text(document, 3).contains("DRAFT"));
+        }
+    }
+
+    @Test
+    void fileThatCannotBeReadHoldsUpItsSet() throws IOException {
+        SchoolFiles.sound(folder)
+                .with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte.", "Parry: quarte: x"));
+        Trial refused = Trial.run(folder, "cards", "--set", "thrusts");
+        assertEquals(1, refused.code());
+        assertTrue(refused.out().contains("error (yaml-syntax)"), refused.out());
+        assertFalse(Files.exists(folder.resolve("cards.pdf")));
+        Trial draft = Trial.run(folder, "cards", "--set", "thrusts", "--draft");
+        assertEquals(1, draft.code());
+        assertTrue(draft.out().endsWith("Not printed: riposte.\n"), draft.out());
+        assertTrue(Files.exists(folder.resolve("cards.pdf")));
+    }
+
+    @Test
+    void fileThatCannotBeReadMayBelongToALevelsSet() {
+        SchoolFiles.sound(folder).with("feet/lost.yaml", "title: [\n");
+        Trial trial = Trial.run(folder, "cards", "--set", "feet");
+        assertEquals(1, trial.code());
+        assertTrue(trial.out().contains("because of: lost."), trial.out());
+    }
+
+    @Test
+    void drillThatASetOnlyNamesIsMissed() {
+        SchoolFiles.sound(folder).with("school.yaml", SchoolFiles.SETTINGS.replace("straight", "straigth"));
+        Trial trial = Trial.run(folder, "cards", "--set", "thrusts");
+        assertEquals(1, trial.code());
+        assertTrue(trial.out().contains("'straigth' is named by a set"), trial.out());
+    }
+
+    @Test
+    void characterThatTheTypefaceLacksIsFoundBeforePrinting() {
+        SchoolFiles.sound(folder)
+                .with("straight.yaml", SchoolFiles.straight().replace("Take the touch", "Take the touch 漢"));
+        Trial trial = Trial.run(folder, "cards");
+        assertEquals(1, trial.code());
+        assertTrue(trial.out().startsWith("straight.yaml, line 10, column 30: error (printable)"), trial.out());
+        assertTrue(trial.out().contains("U+6F22"), trial.out());
+        assertFalse(Files.exists(folder.resolve("cards.pdf")));
+    }
+
+    @Test
+    void settingsWithErrorsPrintNothing() {
+        SchoolFiles.sound(folder).with("school.yaml", "card: a9\n");
+        Trial trial = Trial.run(folder, "cards", "--draft");
+        assertEquals(1, trial.code());
+        assertTrue(trial.out().endsWith("mend the settings of the school first.\n"), trial.out());
+    }
+
+    @Test
+    void sameDrillsGiveTheSameBytesAndReplaceTheOldFile() throws IOException {
+        SchoolFiles.sound(folder);
+        Trial.run(folder, "cards");
+        byte[] first = Files.readAllBytes(folder.resolve("cards.pdf"));
+        Trial.run(folder, "cards");
+        assertArrayEquals(first, Files.readAllBytes(folder.resolve("cards.pdf")));
+        try (var files = Files.list(folder)) {
+            assertEquals(5, files.count());
+        }
+    }
+
+    @Test
+    void placeThatCannotBeWrittenIsToldInOneLine() {
+        SchoolFiles.sound(folder);
+        Trial trial = Trial.run(folder, "cards", "--out", "riposte.yaml/cards.pdf");
+        assertEquals(2, trial.code());
+        assertEquals(1, trial.err().lines().count());
+        assertTrue(trial.err().contains("cannot be written"), trial.err());
+    }
+
+    private static String text(PDDocument document, int page) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(document).replaceAll("[\\s\u00A0]+", " ");
+    }
+}

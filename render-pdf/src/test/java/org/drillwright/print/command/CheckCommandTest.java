@@ -1,0 +1,169 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.drillwright.check.Rules;
+import org.drillwright.read.ReadingRule;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CheckCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void soundSchoolEndsWithTheTallyAndZero() {
+        SchoolFiles.sound(folder);
+        assertEquals(
+                new Trial(0, "3 drills: no errors, no warnings, no notes.\n", ""),
+                Trial.run(folder, "check", "--strict"));
+    }
+
+    @Test
+    void errorIsShownWithItsPlaceAndEndsWithOne() {
+        SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        Trial trial = Trial.run(folder, "check");
+        assertEquals(1, trial.code());
+        assertTrue(
+                trial.out().startsWith("riposte.yaml, line 13, column 5: error (safety-note)\n   13 | "), trial.out());
+        assertTrue(trial.out().endsWith("3 drills: 1 error, no warnings, no notes.\n"), trial.out());
+        assertEquals("", trial.err());
+    }
+
+    @Test
+    void warningFailsOnlyWhenStrict() {
+        SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.warned());
+        assertEquals(0, Trial.run(folder, "check").code());
+        Trial strict = Trial.run(folder, "check", "--strict");
+        assertEquals(1, strict.code());
+        assertTrue(strict.out().endsWith("With --strict a warning fails the check.\n"), strict.out());
+    }
+
+    @Test
+    void noteNeverFails() {
+        SchoolFiles.sound(folder)
+                .with("other.yml", SchoolFiles.steps().replace("Steps", "Jumps").replace("Advance", "Jump forward"));
+        Trial trial = Trial.run(folder, "check", "--strict");
+        assertEquals(0, trial.code(), trial.out());
+        assertTrue(trial.out().contains("note (own-id)"), trial.out());
+    }
+
+    @Test
+    void linesNameFilesFromWhereTheCallerStands() {
+        SchoolFiles.sound(folder.resolve("school")).with("riposte.yaml", SchoolFiles.withoutSafety());
+        Trial trial = Trial.run(folder, "check", "--format", "line", "school");
+        assertEquals(1, trial.code());
+        assertEquals(1, trial.out().lines().count());
+        assertTrue(trial.out().startsWith("school/riposte.yaml:13:5: error: "), trial.out());
+    }
+
+    @Test
+    void jsonIsNothingButData() throws IOException {
+        SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        Trial trial = Trial.run(folder, "check", "--format", "JSON");
+        assertEquals(1, trial.code());
+        int tokens = 0;
+        try (JsonParser json = new JsonFactory().createParser(trial.out())) {
+            while (json.nextToken() != null) {
+                tokens++;
+            }
+        }
+        assertTrue(tokens > 20);
+    }
+
+    @Test
+    void chosenDrillsAreJudgedAlone() {
+        SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        assertEquals(0, Trial.run(folder, "check", "straight", "feet").code());
+        assertEquals(1, Trial.run(folder, "check", "riposte").code());
+        assertEquals(
+                1, Trial.run(folder.resolve("feet"), "check", "../riposte.yaml").code());
+        assertEquals(
+                1,
+                Trial.run(
+                                folder.getParent(),
+                                "check",
+                                folder.resolve("riposte.yaml").toString())
+                        .code());
+        assertEquals(
+                1,
+                Trial.run(folder.getParent(), "--school", folder.toString(), "check", "riposte")
+                        .code());
+    }
+
+    @Test
+    void settingsThatCannotBeReadConcernEveryDrill() {
+        SchoolFiles.sound(folder).with("school.yaml", "levls: []\n");
+        Trial trial = Trial.run(folder, "check", "straight");
+        assertEquals(1, trial.code());
+        assertTrue(trial.out().startsWith("school.yaml, line 1, column 1: error (known-key)"), trial.out());
+    }
+
+    @Test
+    void schoolIsFoundUpwardAndJustBelow() {
+        SchoolFiles.sound(folder.resolve("club"));
+        assertTrue(Trial.run(folder.resolve("club/feet"), "check").out().startsWith("3 drills"));
+        assertTrue(Trial.run(folder, "check").out().startsWith("3 drills"));
+        assertTrue(Trial.run(folder.resolve("club"), "check", "feet").out().startsWith("1 drill"));
+    }
+
+    @Test
+    void folderWithoutDrillsCannotBeChecked() {
+        Trial trial = Trial.run(folder, "check");
+        assertEquals(2, trial.code());
+        assertEquals("", trial.out());
+        assertTrue(trial.err().startsWith("There is no drill in "), trial.err());
+    }
+
+    @Test
+    void unknownNameHasItsNearest() {
+        SchoolFiles.sound(folder);
+        Trial trial = Trial.run(folder, "check", "ripostes");
+        assertEquals(2, trial.code());
+        assertTrue(trial.err().endsWith("Did you mean 'riposte'?\n"), trial.err());
+        assertEquals(1, trial.err().lines().count());
+    }
+
+    @Test
+    void fileThatIsNoDrillIsRefused() {
+        SchoolFiles.sound(folder).with("notes.txt", "words");
+        Trial trial = Trial.run(folder, "check", "notes.txt");
+        assertEquals(2, trial.code());
+        assertTrue(trial.err().contains("is no drill"), trial.err());
+    }
+
+    @Test
+    void rulesAreAllShown() {
+        Trial trial = Trial.run(folder, "check", "--rules");
+        assertEquals(0, trial.code());
+        Rules.ids().forEach(id -> assertTrue(trial.out().contains("\n" + id + " ("), id));
+        for (ReadingRule rule : ReadingRule.values()) {
+            assertTrue(trial.out().contains("\n" + rule.id() + "\n"), rule.id());
+        }
+    }
+
+    @Test
+    void colourIsForTerminals() {
+        SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        assertTrue(Trial.inColour(folder, "check").out().contains("\u001B[1;31merror\u001B[0m"));
+        assertFalse(Trial.run(folder, "check").out().contains("\u001B"));
+    }
+
+    @Test
+    void progressIsForTerminalsAndLongWork() {
+        SchoolFiles many = SchoolFiles.sound(folder);
+        for (int at = 0; at < 240; at++) {
+            many.with("more/steps-" + at + ".yaml", "title: x\n");
+        }
+        assertTrue(Trial.talk(folder, "", "check").out().contains("\rReading 200 of 243"));
+        assertFalse(Trial.run(folder, "check").out().contains("\r"));
+        assertFalse(Trial.talk(folder, "", "check", "feet").out().startsWith("Reading"));
+    }
+}

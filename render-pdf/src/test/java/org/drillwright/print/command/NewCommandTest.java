@@ -1,0 +1,87 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.drillwright.model.Level;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class NewCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void fileIsNamedAfterTheTitle() {
+        Trial trial = Trial.run(folder, "new", "Coup droit, à l'épée");
+        Path file = folder.resolve("coup-droit-a-lepee.yaml");
+        assertEquals(0, trial.code(), trial.err());
+        assertTrue(trial.out().startsWith("Written: " + file + "\n"), trial.out());
+        assertTrue(Files.exists(file));
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void skeletonKeepsTheRulesOfEveryKindOfLevel(boolean solo) throws IOException {
+        for (Level.Turns turns : Level.Turns.values()) {
+            for (Level.Blades blades : Level.Blades.values()) {
+                Path school = Files.createDirectories(folder.resolve(turns + "-" + blades));
+                Files.writeString(
+                        school.resolve("school.yaml"),
+                        "levels:\n  - {name: \"our: own\", turns: " + turns.word() + ", blades: " + blades.word()
+                                + "}\n");
+                Trial written = solo ? Trial.run(school, "new", "A", "--solo") : Trial.run(school, "new", "A");
+                assertEquals(0, written.code(), written.err());
+                assertEquals(
+                        new Trial(0, "1 drill: no errors, no warnings, no notes.\n", ""),
+                        Trial.run(school, "check", "--strict"));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"A \"quoted\" \\ title: with # all & that", "- dash", "yes", "1:30", "'", "Шаг вперёд", "[x]"})
+    void titleComesBackAsItWasTyped(String title) throws IOException {
+        Trial trial = Trial.run(folder, "new", "--", title.equals("'") ? "'a" : title);
+        assertEquals(0, trial.code(), trial.err());
+        assertEquals(0, Trial.run(folder, "check", "--strict").code());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"CON, con-drill", "School, school-drill", "a--b, a-b", "Œuvre, œuvre", "Шаг вперёд, шаг-вперёд"})
+    void nameCanBeKeptOnEverySystem(String title, String id) {
+        Trial.run(folder, "new", title);
+        assertTrue(Files.exists(folder.resolve(id + ".yaml")), id);
+    }
+
+    @Test
+    void drillGoesToItsLevelsFolder() throws IOException {
+        Files.createDirectory(folder.resolve("beginner"));
+        Trial.run(folder, "new", "Steps", "by", "call", "--level", "beginner", "--solo");
+        assertTrue(Files.exists(folder.resolve("beginner/steps-by-call.yaml")));
+    }
+
+    @Test
+    void nothingIsOverwritten() throws IOException {
+        SchoolFiles.sound(folder).with("intermediate/x", "");
+        Trial trial = Trial.run(folder, "new", "RIPOSTE");
+        assertEquals(2, trial.code());
+        assertTrue(trial.err().contains("It was left alone"), trial.err());
+        assertEquals(SchoolFiles.riposte(), Files.readString(folder.resolve("riposte.yaml")));
+    }
+
+    @Test
+    void titleLongerThanADrillMayHaveIsRefused() {
+        Trial trial = Trial.run(folder, "new", "long ".repeat(30));
+        assertEquals(2, trial.code());
+        assertTrue(trial.err().contains("at most 120 characters"), trial.err());
+    }
+}

@@ -1,0 +1,114 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program as a process of its own, started as a shell would. */
+class ProcessTest {
+
+    @TempDir
+    Path temporary;
+
+    private Path folder;
+
+    @BeforeEach
+    void writeSchool() {
+        folder = temporary.resolve("La salle d'armes, été");
+        SchoolFiles.sound(folder)
+                .with(
+                        "drille à faire.yaml",
+                        SchoolFiles.withoutSafety().replace("sixte", "octave").replace("Parry of", "La parade de"));
+    }
+
+    @Test
+    void findingsGoToTheOutputAndErrorsToTheError() throws Exception {
+        Trial found = start(Map.of(), List.of(), "check");
+        assertEquals(1, found.code());
+        assertEquals("", found.err());
+        Trial refused = start(Map.of(), List.of(), "check", "--nonsense");
+        assertEquals(2, refused.code());
+        assertEquals("", refused.out());
+        assertEquals(1, refused.err().lines().count());
+        assertEquals(0, start(Map.of(), List.of(), "check", "feet").code());
+    }
+
+    @Test
+    void pipeIsUtf8AndWithoutColourWhateverTheLocale() throws Exception {
+        List<String> latin = List.of("-Dfile.encoding=ISO-8859-1", "-Duser.language=tr", "-Duser.country=TR");
+        Trial check = start(Map.of("TERM", "xterm-256color", "NO_COLOR", "1"), latin, "check", "--format=line");
+        assertTrue(check.out().startsWith("drille à faire.yaml:13:5: error: "), check.out());
+        assertFalse(check.out().contains("\u001B"));
+        Trial plain = start(Map.of("TERM", "xterm-256color"), latin, "check");
+        assertFalse(plain.out().contains("\u001B"));
+        assertTrue(start(Map.of(), latin, "--help").out().contains("Usage: drillwright"));
+    }
+
+    @Test
+    void cardsAreTheSameBytesInEveryProcess() throws Exception {
+        Trial first = start(Map.of(), List.of(), "cards", "--set", "thrusts", "--out", "à.pdf");
+        assertEquals(0, first.code(), first.out());
+        List<String> elsewhere = List.of(
+                "-Dfile.encoding=ISO-8859-1", "-Duser.timezone=Asia/Tokyo", "-Duser.language=tr", "-Duser.country=TR");
+        assertEquals(
+                0,
+                start(Map.of(), elsewhere, "cards", "--set", "thrusts", "--out", "b.pdf")
+                        .code());
+        assertEquals(-1, Files.mismatch(folder.resolve("à.pdf"), folder.resolve("b.pdf")));
+    }
+
+    @Test
+    void placeThatCannotBeWrittenIsTwo() throws Exception {
+        Trial trial = start(Map.of(), List.of(), "cards", "straight", "--out", "riposte.yaml/cards.pdf");
+        assertEquals(2, trial.code());
+        assertEquals("", trial.out());
+        assertEquals(1, trial.err().lines().count(), trial.err());
+    }
+
+    @Test
+    void withoutACommandAPipeGetsTheUsage() throws Exception {
+        Trial trial = start(Map.of(), List.of());
+        assertEquals(2, trial.code());
+        assertTrue(trial.err().contains("Usage: drillwright"), trial.err());
+    }
+
+    private Trial start(Map<String, String> environment, List<String> options, String... arguments) throws Exception {
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        command.addAll(options);
+        command.addAll(List.of("-cp", classPath(), Main.class.getName()));
+        command.addAll(List.of(arguments));
+        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
+        builder.environment().put("LC_ALL", "C.UTF-8");
+        builder.environment().putAll(environment);
+        builder.redirectError(temporary.resolve("err").toFile());
+        Process process = builder.start();
+        process.getOutputStream().close();
+        String out = read(process.getInputStream());
+        assertTrue(process.waitFor(60, TimeUnit.SECONDS));
+        return new Trial(process.exitValue(), out, Files.readString(temporary.resolve("err")));
+    }
+
+    private static String classPath() {
+        return RuntimeClassPath.all().stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
+    }
+
+    private static String read(InputStream stream) throws IOException {
+        return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,49 @@
+package org.drillwright.print.command;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.drillwright.print.command.console.Invocation;
+
+/**
+ * One run of the program within this process.
+ *
+ * @param out all that went to the standard output
+ * @param err all that went to the standard error
+ */
+record Trial(int code, String out, String err) {
+
+    /** Runs it as in a pipe. */
+    static Trial run(Path here, String... arguments) {
+        return run(here, false, false, "", arguments);
+    }
+
+    /** Runs it as on a terminal, with a person's answers. */
+    static Trial talk(Path here, String answers, String... arguments) {
+        return run(here, true, false, answers, arguments);
+    }
+
+    /** Runs it as on a terminal that takes colours. */
+    static Trial inColour(Path here, String... arguments) {
+        return run(here, true, true, "", arguments);
+    }
+
+    private static Trial run(Path here, boolean terminal, boolean colour, String answers, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Invocation run = new Invocation(
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                new BufferedReader(new StringReader(answers)),
+                terminal,
+                colour,
+                here,
+                Optional.empty());
+        int code = Program.run(run, arguments);
+        return new Trial(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+}

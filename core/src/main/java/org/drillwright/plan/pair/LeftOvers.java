@@ -2,8 +2,11 @@ package org.drillwright.plan.pair;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.drillwright.plan.match.Edge;
 import org.drillwright.plan.match.Matching;
 
@@ -19,11 +22,22 @@ final class LeftOvers {
     private static final int MET_TODAY = 1_000;
 
     private final PairingRequest request;
-    private final List<Round> before;
+    private final Map<Set<String>, Integer> met = new HashMap<>();
 
+    /** @param before the rounds of today that come earlier */
     LeftOvers(PairingRequest request, List<Round> before) {
         this.request = request;
-        this.before = before;
+        before.forEach(round -> round.groups().forEach(this::meet));
+    }
+
+    private void meet(Group group) {
+        for (String one : group.people()) {
+            for (String other : group.people()) {
+                if (one.compareTo(other) < 0) {
+                    met.merge(Set.of(one, other), 1, Integer::sum);
+                }
+            }
+        }
     }
 
     /** The groups of a round, with those who are left put to work. */
@@ -126,13 +140,10 @@ final class LeftOvers {
     }
 
     private int cost(String name, Group group) {
-        int met = 0;
-        for (Round round : before) {
-            met += (int) group.people().stream()
-                    .filter(other -> round.joins(name, other))
-                    .count();
-        }
+        int times = group.people().stream()
+                .mapToInt(other -> met.getOrDefault(Set.of(name, other), 0))
+                .sum();
         // An extra helper in the group serves better than two students do.
-        return Math.min(met, 99) * MET_TODAY + (group.helper().isPresent() ? 0 : 1);
+        return Math.min(times, 99) * MET_TODAY + (group.helper().isPresent() ? 0 : 1);
     }
 }

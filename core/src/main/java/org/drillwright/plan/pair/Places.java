@@ -1,7 +1,9 @@
 package org.drillwright.plan.pair;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.drillwright.plan.match.Edge;
 import org.drillwright.plan.match.Matching;
 
@@ -24,11 +26,13 @@ final class Places {
     static List<Group> after(Round before, List<Group> groups) {
         List<Group> working =
                 groups.stream().filter(group -> group.kind() != Group.Kind.SOLO).toList();
+        Map<String, Integer> was = new HashMap<>();
+        before.groups().forEach(group -> group.people().forEach(person -> was.put(person, group.place())));
         List<Edge> edges = new ArrayList<>();
         int count = working.size();
         for (int group = 0; group < count; group++) {
             for (int place = 0; place < count; place++) {
-                edges.add(new Edge(group, count + place, walkers(before, working.get(group), place + 1)));
+                edges.add(new Edge(group, count + place, walkers(was, working.get(group), place + 1)));
             }
         }
         int[] mates = Matching.leastWeight(2 * count, edges).orElseThrow();
@@ -40,11 +44,11 @@ final class Places {
         return placed;
     }
 
-    private static int walkers(Round before, Group group, int place) {
-        return (int) group.people().stream()
-                .filter(person -> before.groupOf(person)
-                        .filter(was -> was.place() == place)
-                        .isEmpty())
-                .count();
+    private static int walkers(Map<String, Integer> before, Group group, int place) {
+        int walkers = 0;
+        for (String person : group.people()) {
+            walkers += before.getOrDefault(person, 0) == place ? 0 : 1;
+        }
+        return walkers;
     }
 }

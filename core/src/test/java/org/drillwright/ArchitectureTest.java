@@ -70,9 +70,18 @@ class ArchitectureTest {
                         .replaceFirst("^org\\.drillwright\\.?", "")
                         .replaceFirst("\\..*", ""))
                 .collect(Collectors.toCollection(TreeSet::new));
-        rooms.removeAll(
-                Set.of(
-                "source", "model", "notation", "record", "plan", "read", "phrase", "check", "report", "explain", "school"));
+        rooms.removeAll(Set.of(
+                "source",
+                "model",
+                "notation",
+                "record",
+                "plan",
+                "read",
+                "phrase",
+                "check",
+                "report",
+                "explain",
+                "school"));
         assertEquals(Set.of(), rooms, "rooms without a line in this test");
     }
 

@@ -104,7 +104,9 @@ public final class ClassReader {
         for (int at = 0; at < written.size(); at++) {
             if (!names.contains(written.get(at))) {
                 keys.unknownWord(
-                        keys.path().key(key).item(at), written.get(at), names.stream().sorted().toList());
+                        keys.path().key(key).item(at),
+                        written.get(at),
+                        names.stream().sorted().toList());
             }
         }
         return written;

@@ -75,7 +75,8 @@ public final class RosterReader {
 
     private Person person(MappingReader keys, NodeReader nodes, RosterNames names) {
         String name = keys.needed("name", ReadingLimits.SHORT_TEXT);
-        List<String> levels = school.levels().stream().map(level -> level.name()).toList();
+        List<String> levels =
+                school.levels().stream().map(level -> level.name()).toList();
         Person person = new Person(
                 name,
                 keys.choice("level", levels, level -> level),

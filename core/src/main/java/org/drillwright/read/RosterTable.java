@@ -82,9 +82,7 @@ final class RosterTable {
                 ReadingRule.KNOWN_WORD.id(),
                 span,
                 "'" + word + "' is not known here.",
-                Nearest.to(word, known)
-                                .map(near -> "Is '" + near + "' meant? ")
-                                .orElse("")
+                Nearest.to(word, known).map(near -> "Is '" + near + "' meant? ").orElse("")
                         + "Known: "
                         + String.join(", ", known)
                         + ".");
@@ -103,8 +101,7 @@ final class RosterTable {
                         "Put a text that holds a comma between double quotes.");
             }
             if (name.isEmpty()) {
-                findings.error(
-                        ReadingRule.NEEDED_KEY.id(), line.span(), "This line names nobody.", "Write a name.");
+                findings.error(ReadingRule.NEEDED_KEY.id(), line.span(), "This line names nobody.", "Write a name.");
                 continue;
             }
             names.take(name, place(line, "name"));
@@ -126,7 +123,8 @@ final class RosterTable {
     }
 
     private Person person(String name, CsvLine line) {
-        List<String> levels = school.levels().stream().map(level -> level.name()).toList();
+        List<String> levels =
+                school.levels().stream().map(level -> level.name()).toList();
         Optional<String> hand = choice(
                 line, "hand", Arrays.stream(Hand.values()).map(Hand::word).toList());
         for (String other : several(line, "apart", "\\s*/\\s*")) {
@@ -147,8 +145,9 @@ final class RosterTable {
 
     private Optional<String> choice(CsvLine line, String column, List<String> choices) {
         String written = cell(line, column);
-        Optional<String> found =
-                choices.stream().filter(word -> word.equals(Plain.fold(written))).findFirst();
+        Optional<String> found = choices.stream()
+                .filter(word -> word.equals(Plain.fold(written)))
+                .findFirst();
         if (found.isEmpty() && !written.isEmpty()) {
             unknown(written, choices, place(line, column));
         }

@@ -25,7 +25,8 @@ public record History(List<Entry> entries) {
     /** The drills in which a person was signed off. */
     public Set<String> signedOff(String person) {
         return entries.stream()
-                .filter(entry -> entry.event() == Event.SIGNED_OFF && entry.person().equals(person))
+                .filter(entry ->
+                        entry.event() == Event.SIGNED_OFF && entry.person().equals(person))
                 .map(Entry::drill)
                 .collect(Collectors.toUnmodifiableSet());
     }

@@ -75,9 +75,13 @@ public final class RecordReader {
 
     private void line(CsvLine line) {
         if (!line.ended()) {
-            doubt(RecordRule.WHOLE_LINE, line, "The last line has no end: writing it was cut short.", "It wasn't"
-                    + " counted. If it's whole, put an end of line behind it; if it isn't, the next entry begins on a"
-                    + " new line.");
+            doubt(
+                    RecordRule.WHOLE_LINE,
+                    line,
+                    "The last line has no end: writing it was cut short.",
+                    "It wasn't"
+                            + " counted. If it's whole, put an end of line behind it; if it isn't, the next entry begins on a"
+                            + " new line.");
         } else if (findings.file().slice(line.span()).contains(NOT_UTF_8)) {
             doubt(RecordRule.WHOLE_LINE, line, "This line isn't whole: some of its bytes are no text.", NOT_COUNTED);
         } else if (line.cells().size() != COLUMNS.size()) {

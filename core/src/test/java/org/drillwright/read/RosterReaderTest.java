@@ -67,7 +67,9 @@ class RosterReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {",", ";"})
+    @CsvSource(
+            delimiter = '|',
+            value = {",", ";"})
     void a_roster_as_a_table(String separator) {
         String table = """
                 Name,role,level,hand,skill,knows,days,away,solo,apart
@@ -75,7 +77,9 @@ class RosterReaderTest {
                 Bo,student,,,,,,,yes,
                 Cy,assistant,,,,,,,,
                 """;
-        assertEquals(Optional.of(WANTED), read("roster.csv", table.replace(",", separator)).value());
+        assertEquals(
+                Optional.of(WANTED),
+                read("roster.csv", table.replace(",", separator)).value());
     }
 
     @Test

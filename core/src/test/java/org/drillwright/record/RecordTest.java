@@ -56,7 +56,8 @@ class RecordTest {
         String torn = HEADING + "2026-09-14,Ash,thrust,signed off,\n2026-09-14,Bo,thr";
         ReadHistory read = read(torn);
         assertEquals(List.of("record-whole-line 3:1"), places(read));
-        assertEquals(List.of(Entry.signedOff(DAY, "Ash", "thrust")), read.history().entries());
+        assertEquals(
+                List.of(Entry.signedOff(DAY, "Ash", "thrust")), read.history().entries());
         String more = RecordWriter.appended(torn, read.history(), List.of(Entry.attended(DAY, "Cy")));
         assertEquals("\n2026-09-14,Cy,,attended,\n", more);
         assertEquals(List.of("record-whole-line 3:1"), places(read(torn + more)));
@@ -78,7 +79,9 @@ class RecordTest {
     void names_that_nobody_has_are_shown_where_they_stand() {
         ReadHistory read = read(HEADING + "2026-09-14,Ahs,thrust,worked with,Bo\n2026-09-14,Ash,thurst,signed off,\n");
         assertEquals(List.of("record-known-name 2:12", "record-known-name 3:16"), places(read));
-        assertEquals("Is 'Ash' meant? The line was kept as it is.", read.findings().get(0).wayOut());
+        assertEquals(
+                "Is 'Ash' meant? The line was kept as it is.",
+                read.findings().get(0).wayOut());
         assertEquals(2, read.history().entries().size());
     }
 
@@ -124,8 +127,8 @@ class RecordTest {
 
     @Test
     void a_first_entry_writes_the_heading_and_known_facts_are_not_written_again() {
-        List<Entry> entries = List.of(
-                Entry.workedWith(DAY, "Ash", "thrust", "Bo"), Entry.workedWith(DAY, "Bo", "thrust", "Ash"));
+        List<Entry> entries =
+                List.of(Entry.workedWith(DAY, "Ash", "thrust", "Bo"), Entry.workedWith(DAY, "Bo", "thrust", "Ash"));
         String first = RecordWriter.appended("", History.NONE, entries);
         assertEquals(HEADING + "2026-09-14,Ash,thrust,worked with,Bo\n", first);
         assertEquals("", RecordWriter.appended(first, read(first).history(), entries));

@@ -91,8 +91,7 @@ final class DrillChoice {
     /** Must be there itself, or is needed by one that must. */
     private boolean isWanted(int at) {
         return drills.get(at).must()
-                || IntStream.range(at + 1, drills.size())
-                        .anyMatch(later -> isNeededBy(at, later) && isWanted(later));
+                || IntStream.range(at + 1, drills.size()).anyMatch(later -> isNeededBy(at, later) && isWanted(later));
     }
 
     private boolean isNeededBy(int at, int later) {

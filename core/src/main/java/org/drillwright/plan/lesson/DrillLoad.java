@@ -53,7 +53,13 @@ public record DrillLoad(
      * @param needs those of the drill's needs that aren't known to everyone who is here
      */
     public static DrillLoad of(
-            Drill drill, Wanted wanted, Duration count, Timing timing, int rounds, Duration explain, List<String> needs) {
+            Drill drill,
+            Wanted wanted,
+            Duration count,
+            Timing timing,
+            int rounds,
+            Duration explain,
+            List<String> needs) {
         return new DrillLoad(
                 drill.id(),
                 drill.steps().size(),
@@ -93,18 +99,43 @@ public record DrillLoad(
 
     public DrillLoad withRounds(int number) {
         return new DrillLoad(
-                drill, counts, perCount, reset, repetitions, roles, number, explain, swap, change, waves, value, must,
+                drill,
+                counts,
+                perCount,
+                reset,
+                repetitions,
+                roles,
+                number,
+                explain,
+                swap,
+                change,
+                waves,
+                value,
+                must,
                 needs);
     }
 
     public DrillLoad withWaves(int number) {
         return new DrillLoad(
-                drill, counts, perCount, reset, repetitions, roles, rounds, explain, swap, change, number, value, must,
+                drill,
+                counts,
+                perCount,
+                reset,
+                repetitions,
+                roles,
+                rounds,
+                explain,
+                swap,
+                change,
+                number,
+                value,
+                must,
                 needs);
     }
 
     public DrillLoad withRepetitions(int number) {
         return new DrillLoad(
-                drill, counts, perCount, reset, number, roles, rounds, explain, swap, change, waves, value, must, needs);
+                drill, counts, perCount, reset, number, roles, rounds, explain, swap, change, waves, value, must,
+                needs);
     }
 }

@@ -52,10 +52,7 @@ public record DrillOrder(List<DrillLoad> drills, List<String> moved, Optional<Li
         Set<String> reached = new LinkedHashSet<>(by.needs());
         boolean grown = true;
         while (grown) {
-            grown = left.stream()
-                    .filter(other -> reached.contains(other.drill()))
-                    .toList()
-                    .stream()
+            grown = left.stream().filter(other -> reached.contains(other.drill())).toList().stream()
                     .map(other -> reached.addAll(other.needs()))
                     .reduce(false, Boolean::logicalOr);
         }

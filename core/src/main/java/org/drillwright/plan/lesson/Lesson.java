@@ -28,9 +28,8 @@ public final class Lesson {
             return laid(List.of(), wished, List.of(), List.of("These need one another in a circle: " + circle + "."));
         }
         List<DrillLoad> chosen = DrillChoice.of(order.drills(), roomForDrills(), timing.changeover());
-        List<DrillLoad> leftOut = order.drills().stream()
-                .filter(load -> !chosen.contains(load))
-                .toList();
+        List<DrillLoad> leftOut =
+                order.drills().stream().filter(load -> !chosen.contains(load)).toList();
         return laid(chosen, leftOut, order.moved(), Cuts.advice(this, order.drills(), chosen));
     }
 
@@ -75,15 +74,19 @@ public final class Lesson {
         return length;
     }
 
-    private LessonPlan laid(
-            List<DrillLoad> drills, List<DrillLoad> leftOut, List<String> moved, List<String> advice) {
+    private LessonPlan laid(List<DrillLoad> drills, List<DrillLoad> leftOut, List<String> moved, List<String> advice) {
         List<Block> blocks = new ArrayList<>();
         Duration at = Duration.ZERO;
         at = add(blocks, Block.Kind.OPENING, "opening", at, timing.opening());
         at = add(blocks, Block.Kind.WARM_UP, "warm-up", at, timing.warmUp());
         for (int number = 0; number < drills.size(); number++) {
             at = number == 0 ? at : at.plus(timing.changeover());
-            at = add(blocks, Block.Kind.DRILL, drills.get(number).drill(), at, drills.get(number).total());
+            at = add(
+                    blocks,
+                    Block.Kind.DRILL,
+                    drills.get(number).drill(),
+                    at,
+                    drills.get(number).total());
         }
         at = add(blocks, Block.Kind.CLOSING, "closing", at, timing.closing());
         LessonPlan plan = new LessonPlan(blocks, drills, leftOut, length, at, moved, advice);
@@ -96,8 +99,8 @@ public final class Lesson {
         }
         List<String> advice = new ArrayList<>(plan.advice());
         advice.removeIf(sentence -> sentence.startsWith("Only "));
-        advice.add("Only " + Math.round(100 * plan.practiceShare()) + " % of the class is practice; aim for 50 %, and for "
-                + "40 % at least.");
+        advice.add("Only " + Math.round(100 * plan.practiceShare())
+                + " % of the class is practice; aim for 50 %, and for " + "40 % at least.");
         return new LessonPlan(
                 plan.blocks(), plan.drills(), plan.leftOut(), plan.length(), plan.needed(), plan.moved(), advice);
     }

@@ -94,7 +94,8 @@ final class Facts {
     }
 
     private void skills(List<String> facts) {
-        boolean numbers = request.students().stream().allMatch(student -> student.skill().isPresent());
+        boolean numbers =
+                request.students().stream().allMatch(student -> student.skill().isPresent());
         if (request.mode() == Mode.TRAINING && !numbers) {
             facts.add("Not everyone has a skill number, so levels were compared instead.");
         }

@@ -82,7 +82,8 @@ public record PairingRequest(
                         .map(Person::name)
                         .toList(),
                 brief.instructor()
-                        ? Stream.concat(Stream.of(History.INSTRUCTOR), assistants.stream()).toList()
+                        ? Stream.concat(Stream.of(History.INSTRUCTOR), assistants.stream())
+                                .toList()
                         : assistants,
                 roster.apart(),
                 school.levels().stream().map(level -> level.name()).toList(),
@@ -111,7 +112,7 @@ public record PairingRequest(
         List<Person> now = new ArrayList<>();
         for (Person person : roster.people()) {
             boolean was = students.stream().anyMatch(one -> one.name().equals(person.name()));
-            if (was && !without.contains(person.name()) || with.contains(person.name())) {
+            if ((was && !without.contains(person.name())) || with.contains(person.name())) {
                 now.add(person);
             }
         }

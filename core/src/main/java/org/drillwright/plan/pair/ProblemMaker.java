@@ -123,11 +123,10 @@ final class ProblemMaker {
     }
 
     private void played() {
-        forEachPair((one, other) -> problem.met(
-                one, other, (int) request.played().stream()
-                        .filter(round -> round.joins(
-                                students.get(one).name(), students.get(other).name()))
-                        .count()));
+        forEachPair((one, other) -> problem.met(one, other, (int) request.played().stream()
+                .filter(round -> round.joins(
+                        students.get(one).name(), students.get(other).name()))
+                .count()));
     }
 
     private void likeness() {
@@ -139,9 +138,8 @@ final class ProblemMaker {
             Person other = students.get(b);
             int levels = levels(one, other);
             if (training) {
-                int gap = skills
-                        ? Math.abs(one.skill().getAsInt() - other.skill().getAsInt())
-                        : levels;
+                int gap =
+                        skills ? Math.abs(one.skill().getAsInt() - other.skill().getAsInt()) : levels;
                 problem.cost(Aim.GAP, a, b, Math.min(MOST_GAP, gap));
             } else {
                 problem.cost(Aim.LEVEL, a, b, Math.min(MOST_LEVELS, levels));

@@ -27,7 +27,8 @@ public record Shortage(String drill, int fresh, int knowing, int pairs, int left
                     + (left == 1 ? "remains" : "remain") + ".";
         }
         return "With those kept apart, at most " + pairs + " safe " + (pairs == 1 ? "pair" : "pairs")
-                + " can be made of " + (fresh + knowing) + " students; " + left + (left == 1 ? " remains." : " remain.");
+                + " can be made of " + (fresh + knowing) + " students; " + left
+                + (left == 1 ? " remains." : " remain.");
     }
 
     private static String are(int count) {

@@ -32,11 +32,13 @@ final class WalkWords {
         return List.of(
                 "Stand still: " + still + ".",
                 switch (solution.method()) {
-                    case TWO_LINES -> "All others step one place down, from place 2 to place 1 and so on; whoever is at"
-                            + " place 1 walks to the last place.";
+                    case TWO_LINES ->
+                        "All others step one place down, from place 2 to place 1 and so on; whoever is at"
+                                + " place 1 walks to the last place.";
                     case RING -> "All others move one place on round the ring.";
-                    default -> "All others move one place up, gaps too; whoever is at the last place walks to place 1."
-                            + " Who has no partner at a place joins a pair as the sheet says, and comes back.";
+                    default ->
+                        "All others move one place up, gaps too; whoever is at the last place walks to place 1."
+                                + " Who has no partner at a place joins a pair as the sheet says, and comes back.";
                 });
     }
 }

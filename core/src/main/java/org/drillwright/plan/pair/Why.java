@@ -48,8 +48,8 @@ final class Why {
 
     private List<String> together(String one, String other, List<Integer> met) {
         List<String> why = new ArrayList<>();
-        why.add("They work together in round " + met.stream().map(String::valueOf).collect(Collectors.joining(", "))
-                + ".");
+        why.add("They work together in round "
+                + met.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
         for (int number : met) {
             int round = number - 1 - plan.firstPlanned();
             String which = "Round " + number + ": ";
@@ -75,9 +75,8 @@ final class Why {
         List<String> why = new ArrayList<>();
         List<String> drills = request.open().stream().distinct().toList();
         List<String> bothNew = drills.stream()
-                .filter(drill -> request.mode() == Mode.LEARNING
-                        && request.isNew(one, drill)
-                        && request.isNew(other, drill))
+                .filter(drill ->
+                        request.mode() == Mode.LEARNING && request.isNew(one, drill) && request.isNew(other, drill))
                 .toList();
         if (!bothNew.isEmpty()) {
             why.add("Both are new to " + String.join(", ", bothNew) + ", so neither could help the other.");

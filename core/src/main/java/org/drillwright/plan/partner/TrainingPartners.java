@@ -54,7 +54,8 @@ public final class TrainingPartners {
         return new TrainingPartner(
                 other.name(),
                 skills
-                        ? OptionalInt.of(Math.abs(one.skill().getAsInt() - other.skill().getAsInt()))
+                        ? OptionalInt.of(
+                                Math.abs(one.skill().getAsInt() - other.skill().getAsInt()))
                         : OptionalInt.empty(),
                 levelsApart(one, other),
                 hands(one, other),
@@ -72,7 +73,7 @@ public final class TrainingPartners {
     }
 
     private static Optional<Hands> hands(Person one, Person other) {
-        return one.hand().flatMap(hand -> other.hand()
-                .map(second -> hand.equals(second) ? Hands.SAME : Hands.OPPOSITE));
+        return one.hand()
+                .flatMap(hand -> other.hand().map(second -> hand.equals(second) ? Hands.SAME : Hands.OPPOSITE));
     }
 }

@@ -89,7 +89,8 @@ public record TwoSession(String one, String other, List<Block> blocks, Duration 
             blocks.add(new Block(drill.id(), at, each, first, drill.worksOn()));
             at = at.plus(each).plus(timing.changeover());
         }
-        Duration used = timing.fixed().plus(each.multipliedBy(drills.size())).plus(drills.isEmpty() ? Duration.ZERO : walks);
+        Duration used =
+                timing.fixed().plus(each.multipliedBy(drills.size())).plus(drills.isEmpty() ? Duration.ZERO : walks);
         return new TwoSession(one, other, blocks, length.minus(used), facts(drills.size(), shared));
     }
 

@@ -59,7 +59,9 @@ public record Progress(List<Drill> drills, List<Person> people, Knowledge knowle
         List<String> heading = new ArrayList<>(List.of("drill", "level"));
         people.forEach(person -> heading.add(person.name()));
         return SpreadsheetCell.line(heading) + "\n"
-                + drills.stream().map(drill -> SpreadsheetCell.line(row(drill)) + "\n").collect(Collectors.joining());
+                + drills.stream()
+                        .map(drill -> SpreadsheetCell.line(row(drill)) + "\n")
+                        .collect(Collectors.joining());
     }
 
     private List<String> row(Drill drill) {

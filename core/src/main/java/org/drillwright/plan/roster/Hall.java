@@ -14,14 +14,7 @@ package org.drillwright.plan.roster;
  * @param endMargin clear space between a lane's end and a wall
  */
 public record Hall(
-        int length,
-        int width,
-        int laneLength,
-        int laneWidth,
-        int sideGap,
-        int endGap,
-        int sideMargin,
-        int endMargin) {
+        int length, int width, int laneLength, int laneWidth, int sideGap, int endGap, int sideMargin, int endMargin) {
 
     /** A hall with the usual lanes for work in pairs. */
     public static Hall of(int length, int width) {

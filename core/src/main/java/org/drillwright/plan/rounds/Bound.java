@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 
 /** A tally that no table can be below, found without making a table. */
 final class Bound {
@@ -23,7 +24,8 @@ final class Bound {
 
     /**
      * The bound, aim by aim. Repeats: whoever has fewer permitted partners than rounds must repeat. Turns: dealt out as
-     * evenly as can be. The rest: each round by itself at its least, as if there were no other.
+     * evenly as can be. The rest: each round by itself at its least, as if there were no other, or each student's cheapest
+     * partners, whichever is more.
      */
     static Tally of(Problem problem, List<Extras> extras) {
         Bound bound = new Bound(problem, extras);
@@ -32,6 +34,7 @@ final class Bound {
         costs[Aim.TURNS.ordinal()] = bound.turns();
         costs[Aim.BLANKS.ordinal()] = bound.blanks();
         bound.addLasting(costs);
+        bound.raiseByDistinctPartners(costs);
         return Tally.of(costs);
     }
 
@@ -41,12 +44,42 @@ final class Bound {
         for (int student = 0; student < problem.students(); student++) {
             surplus.add(surplus(student));
         }
-        long all = withoutDearest(surplus.stream().flatMap(List::stream).toList());
-        // No two who are new to every drill ever meet, so what they repeat is counted once, not from both sides.
+        return ofPairs(surplus);
+    }
+
+    /**
+     * What pairs cost at least, from what each student's meetings cost at least. Each pair is counted from both sides; but
+     * no two who are new to every drill ever meet, so theirs are counted once.
+     */
+    private long ofPairs(List<List<Long>> costs) {
+        long all = withoutDearest(costs.stream().flatMap(List::stream).toList());
         long novices = withoutDearest(independent().stream()
-                .flatMap(student -> surplus.get(student).stream())
+                .flatMap(student -> costs.get(student).stream())
                 .toList());
         return Math.max((all + 1) / 2, novices);
+    }
+
+    /** Without repeats each student has as many different partners as rounds: at best those that cost least. */
+    private void raiseByDistinctPartners(long[] costs) {
+        if (costs[Aim.REPEATS.ordinal()] > 0) {
+            return;
+        }
+        for (Aim aim : List.of(Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
+            List<List<Long>> least = new ArrayList<>();
+            for (int student = 0; student < problem.students(); student++) {
+                least.add(leastOfPartners(aim, student));
+            }
+            costs[aim.ordinal()] = Math.max(costs[aim.ordinal()], ofPairs(least));
+        }
+    }
+
+    private List<Long> leastOfPartners(Aim aim, int student) {
+        return IntStream.range(0, problem.students())
+                .filter(other -> everPermitted(student, other) && problem.metBefore(student, other) == 0)
+                .mapToObj(other -> problem.cost(aim, student, other))
+                .sorted()
+                .limit(problem.rounds())
+                .toList();
     }
 
     private List<Integer> independent() {
@@ -90,7 +123,8 @@ final class Bound {
     }
 
     private long withoutDearest(List<Long> costs) {
-        int saved = extras.stream().mapToInt(one -> one.helpers() + one.blanks()).sum();
+        int saved =
+                extras.stream().mapToInt(one -> one.helpers() + one.blanks()).sum();
         return costs.stream()
                 .sorted(Comparator.reverseOrder())
                 .skip(saved)

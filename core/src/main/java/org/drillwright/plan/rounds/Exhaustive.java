@@ -52,7 +52,8 @@ final class Exhaustive {
      * @param known what the best table so far costs
      */
     static Optional<Outcome> search(Problem problem, List<Extras> extras, Tally known) {
-        boolean serves = problem.rounds() > 0 && problem.isUniform() && extras.get(0).blanks() == 0;
+        boolean serves =
+                problem.rounds() > 0 && problem.isUniform() && extras.get(0).blanks() == 0;
         if (!serves || problem.students() + extras.get(0).helpers() > MOST) {
             return Optional.empty();
         }

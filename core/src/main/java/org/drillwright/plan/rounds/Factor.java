@@ -1,14 +1,13 @@
 package org.drillwright.plan.rounds;
 
-import java.util.HashSet;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.drillwright.plan.match.Edge;
 import org.drillwright.plan.match.LexicalWeights;
-import org.drillwright.plan.match.Matching;
 import org.drillwright.plan.match.RegularFactor;
 
 /**
@@ -49,7 +48,8 @@ final class Factor {
 
     /** Empty where the method does not serve: drills that change who is new, blanks, repeats that can't be avoided. */
     static Optional<Outcome> solve(Problem problem, List<Extras> extras) {
-        boolean serves = problem.isUniform() && problem.rounds() > 0 && extras.get(0).blanks() == 0;
+        boolean serves =
+                problem.isUniform() && problem.rounds() > 0 && extras.get(0).blanks() == 0;
         if (!serves || problem.students() == 0) {
             return Optional.empty();
         }
@@ -110,7 +110,9 @@ final class Factor {
         while (low < high) {
             int middle = (low + high) >>> 1;
             Factor narrower = within(gaps[middle]);
-            if (narrower.lightest(Optional.empty()).filter(found -> asGood(found, costs)).isPresent()) {
+            if (narrower.lightest(Optional.empty())
+                    .filter(found -> asGood(found, costs))
+                    .isPresent()) {
                 best = narrower;
                 high = middle;
             } else {
@@ -194,8 +196,9 @@ final class Factor {
     }
 
     private Optional<Table> rounds(List<Pair> chosen) {
-        List<Edge> edges =
-                chosen.stream().map(pair -> new Edge(pair.one(), pair.other(), 0)).toList();
+        List<Edge> edges = chosen.stream()
+                .map(pair -> new Edge(pair.one(), pair.other(), 0))
+                .toList();
         Optional<List<int[]>> split = RegularFactor.split(vertices, edges, problem.rounds());
         return split.map(rounds -> new Table(rounds.stream()
                 .map(mates -> Arrays.copyOf(mates, problem.students()))

@@ -99,5 +99,4 @@ final class Reckoning {
         into[Aim.LEVEL.ordinal()] = problem.cost(Aim.LEVEL, student, mate);
         into[Aim.HANDS.ordinal()] = problem.cost(Aim.HANDS, student, mate);
     }
-
 }

@@ -11,7 +11,7 @@ import java.util.SplittableRandom;
 final class Stepwise {
 
     /** Pairs looked at in all beginnings, and in all passes, of one search. */
-    private static final int WORK = 150_000;
+    private static final int WORK = 60_000;
 
     private final Problem problem;
     private final List<Extras> extras;
@@ -47,7 +47,7 @@ final class Stepwise {
         Table table = Table.empty(problem);
         for (int round = 0; round < problem.rounds(); round++) {
             Reckoning before = Reckoning.without(problem, table, -1, round);
-            table = table.with(round, row(round, before, 0, chance));
+            table = table.with(round, row(round, before, bound.of(Aim.WIDEST), chance));
         }
         return table;
     }

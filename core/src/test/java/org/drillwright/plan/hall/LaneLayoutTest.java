@@ -26,7 +26,15 @@ class LaneLayoutTest {
         "300, 300, 600, 200, 100, 200, 100, 100, 0, 0"
     })
     void lanes_of_a_hall(
-            int length, int width, int lane, int laneWidth, int side, int end, int sideMargin, int endMargin, int along,
+            int length,
+            int width,
+            int lane,
+            int laneWidth,
+            int side,
+            int end,
+            int sideMargin,
+            int endMargin,
+            int along,
             int across) {
         Hall hall = new Hall(length, width, lane, laneWidth, side, end, sideMargin, endMargin);
         assertEquals(along, LaneLayout.along(hall).count());
@@ -57,7 +65,8 @@ class LaneLayoutTest {
     /** No lane leaves the hall or comes nearer to a wall or to another lane than it may. */
     @Property
     void lanes_keep_their_distance(
-            @ForAll @IntRange(min = 1, max = 4000) int length, @ForAll @IntRange(min = 1, max = 3000) int width,
+            @ForAll @IntRange(min = 1, max = 4000) int length,
+            @ForAll @IntRange(min = 1, max = 3000) int width,
             @ForAll @IntRange(max = 300) int gap) {
         Hall hall = Hall.of(length, width).withSideGap(gap);
         LaneLayout layout = LaneLayout.of(hall);

@@ -57,8 +57,9 @@ class DrillChoiceProperties {
                     order |= 1L << (drills.size() - at);
                 }
             }
-            long seconds = chosen.stream().mapToLong(load -> load.total().toSeconds()).sum()
-                    + 60L * Math.max(0, chosen.size() - 1);
+            long seconds =
+                    chosen.stream().mapToLong(load -> load.total().toSeconds()).sum()
+                            + 60L * Math.max(0, chosen.size() - 1);
             long value = chosen.stream().mapToLong(DrillLoad::value).sum();
             var ids = chosen.stream().map(DrillLoad::drill).collect(Collectors.toSet());
             boolean closed = chosen.stream().allMatch(load -> ids.containsAll(load.needs()));
@@ -87,7 +88,9 @@ class DrillChoiceProperties {
 
     @Property(tries = 400)
     void the_choice_is_the_best_of_all(
-            @ForAll @IntRange(min = 0, max = 11) int drills, @ForAll @IntRange(max = 2400) int room, @ForAll long seed) {
+            @ForAll @IntRange(min = 0, max = 11) int drills,
+            @ForAll @IntRange(max = 2400) int room,
+            @ForAll long seed) {
         List<DrillLoad> drawn = drawn(drills, new Random(seed));
         List<DrillLoad> best = bestOfAll(drawn, room);
         List<DrillLoad> choice = DrillChoice.of(drawn, Duration.ofSeconds(room), CHANGEOVER);

@@ -19,7 +19,14 @@ final class Larkspur {
     private Larkspur() {}
 
     private static DrillLoad load(
-            String id, int counts, int perCount, int reset, int repetitions, int rounds, int explain, int value,
+            String id,
+            int counts,
+            int perCount,
+            int reset,
+            int repetitions,
+            int rounds,
+            int explain,
+            int value,
             String... needs) {
         return new DrillLoad(
                 id,

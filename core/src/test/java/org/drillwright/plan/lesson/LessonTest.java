@@ -41,7 +41,8 @@ class LessonTest {
     void the_drills_of_most_value_that_fit(int minutes, String chosen, long seconds) {
         LessonPlan plan = plan(minutes, Larkspur.ALL);
         assertEquals(chosen, String.join(" ", Larkspur.ids(plan.drills())));
-        assertEquals(seconds, plan.needed().toSeconds() - Larkspur.TIMING.fixed().toSeconds());
+        assertEquals(
+                seconds, plan.needed().toSeconds() - Larkspur.TIMING.fixed().toSeconds());
         assertTrue(plan.fits());
     }
 
@@ -49,7 +50,8 @@ class LessonTest {
     @ParameterizedTest(name = "{0} minutes, needs forgotten")
     @CsvSource({"40, D4 D5", "50, D1 D4 D5", "60, D1 D2 D3 D4", "70, D1 D2 D3 D4 D5"})
     void without_needs_the_choice_is_another(int minutes, String chosen) {
-        List<DrillLoad> free = Larkspur.ALL.stream().map(LessonTest::withoutNeeds).toList();
+        List<DrillLoad> free =
+                Larkspur.ALL.stream().map(LessonTest::withoutNeeds).toList();
         assertEquals(chosen, String.join(" ", Larkspur.ids(plan(minutes, free).drills())));
     }
 
@@ -111,8 +113,19 @@ class LessonTest {
         drills.set(
                 3,
                 new DrillLoad(
-                        free.drill(), free.counts(), free.perCount(), free.reset(), free.repetitions(), free.roles(),
-                        free.rounds(), free.explain(), free.swap(), free.change(), free.waves(), free.value(), true,
+                        free.drill(),
+                        free.counts(),
+                        free.perCount(),
+                        free.reset(),
+                        free.repetitions(),
+                        free.roles(),
+                        free.rounds(),
+                        free.explain(),
+                        free.swap(),
+                        free.change(),
+                        free.waves(),
+                        free.value(),
+                        true,
                         free.needs()));
         LessonPlan plan = plan(40, drills);
         assertEquals("D1 D2 D3 D4", String.join(" ", Larkspur.ids(plan.drills())));
@@ -125,7 +138,9 @@ class LessonTest {
     void little_practice_is_told() {
         List<String> advice = plan(40, Larkspur.ALL).advice();
         // 240 + 504 seconds of 2400.
-        assertEquals("Only 31 % of the class is practice; aim for 50 %, and for 40 % at least.", advice.get(advice.size() - 1));
+        assertEquals(
+                "Only 31 % of the class is practice; aim for 50 %, and for 40 % at least.",
+                advice.get(advice.size() - 1));
     }
 
     @Test
@@ -140,8 +155,20 @@ class LessonTest {
     void a_circle_is_named() {
         DrillLoad one = Larkspur.THRUST;
         DrillLoad circle = new DrillLoad(
-                one.drill(), one.counts(), one.perCount(), one.reset(), one.repetitions(), one.roles(), one.rounds(),
-                one.explain(), one.swap(), one.change(), one.waves(), one.value(), false, List.of("D2"));
+                one.drill(),
+                one.counts(),
+                one.perCount(),
+                one.reset(),
+                one.repetitions(),
+                one.roles(),
+                one.rounds(),
+                one.explain(),
+                one.swap(),
+                one.change(),
+                one.waves(),
+                one.value(),
+                false,
+                List.of("D2"));
         LessonPlan plan = plan(60, List.of(Larkspur.STEP, circle, Larkspur.PARRY));
         assertEquals(List.of("These need one another in a circle: D1, D2."), plan.advice());
         assertEquals(List.of(), plan.drills());

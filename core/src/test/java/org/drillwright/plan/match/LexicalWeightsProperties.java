@@ -15,7 +15,9 @@ class LexicalWeightsProperties {
     /** Two sets of edges of one matching's size: the sums of weights are in the order of the cost vectors. */
     @Property
     void sums_of_weights_are_in_the_order_of_cost_vectors(
-            @ForAll @IntRange(min = 1, max = 5) int levels, @ForAll @IntRange(min = 1, max = 30) int edges, @ForAll long seed) {
+            @ForAll @IntRange(min = 1, max = 5) int levels,
+            @ForAll @IntRange(min = 1, max = 30) int edges,
+            @ForAll long seed) {
         Random chance = new Random(seed);
         long[] most = chance.longs(levels, 0, 6).toArray();
         long[] many = new long[levels];
@@ -51,8 +53,7 @@ class LexicalWeightsProperties {
     /** Worked out by hand for 100 pairs: gap at most 9, past 5, today 2, both new 1. */
     @Test
     void four_aims_of_a_class_of_two_hundred_fit() {
-        LexicalWeights weights =
-                LexicalWeights.fitting(new long[] {1, 2, 5, 9}, new long[] {100, 100, 100, 100});
+        LexicalWeights weights = LexicalWeights.fitting(new long[] {1, 2, 5, 9}, new long[] {100, 100, 100, 100});
         assertEquals(4, weights.levels());
         assertEquals(1, weights.of(new long[] {0, 0, 0, 1}));
         assertEquals(901, weights.of(new long[] {0, 0, 1, 0}));
@@ -62,8 +63,7 @@ class LexicalWeightsProperties {
 
     @Test
     void what_does_not_fit_is_left_out_from_the_end() {
-        LexicalWeights weights =
-                LexicalWeights.fitting(new long[] {1, 99, 99, 99}, new long[] {100, 100, 100, 100});
+        LexicalWeights weights = LexicalWeights.fitting(new long[] {1, 99, 99, 99}, new long[] {100, 100, 100, 100});
         assertEquals(3, weights.levels());
     }
 }

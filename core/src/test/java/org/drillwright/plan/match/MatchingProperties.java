@@ -48,8 +48,7 @@ class MatchingProperties {
     }
 
     @Property(tries = 1000)
-    void the_least_weight_is_that_of_an_exact_search(
-            @ForAll @IntRange(min = 1, max = 6) int half, @ForAll long seed) {
+    void the_least_weight_is_that_of_an_exact_search(@ForAll @IntRange(min = 1, max = 6) int half, @ForAll long seed) {
         Random chance = new Random(seed);
         int vertices = 2 * half;
         List<Edge> edges = drawn(vertices, chance, chance.nextBoolean() ? 9 : LexicalWeights.LARGEST);
@@ -73,12 +72,15 @@ class MatchingProperties {
     /** Everyone has as many partners as there are rounds, and a split uses each pair of the factor once. */
     @Property(tries = 200)
     void a_factor_meets_everyone_as_often_and_a_split_uses_it_up(
-            @ForAll @IntRange(min = 1, max = 3) int half, @ForAll @IntRange(min = 1, max = 3) int times,
+            @ForAll @IntRange(min = 1, max = 3) int half,
+            @ForAll @IntRange(min = 1, max = 3) int times,
             @ForAll long seed) {
         int vertices = 2 * half;
         List<Edge> edges = drawn(vertices, new Random(seed), 99);
         Optional<List<Edge>> factor = RegularFactor.lightest(vertices, edges, times);
-        assertEquals(lightestFactor(vertices, edges, times), factor.map(MatchingProperties::sum).orElse(NONE));
+        assertEquals(
+                lightestFactor(vertices, edges, times),
+                factor.map(MatchingProperties::sum).orElse(NONE));
         factor.flatMap(chosen -> RegularFactor.split(vertices, chosen, times)).ifPresent(rounds -> {
             assertEquals(times, rounds.size());
             long used = 0;

@@ -94,8 +94,20 @@ class BruteForceTest {
 
     @ParameterizedTest(name = "{0} new of {1}, {2} rounds, case {3}")
     @CsvSource({
-        "0,8,5,1", "1,8,5,2", "2,8,5,3", "3,8,5,4", "3,8,5,5", "4,8,5,6", "4,8,4,7", "2,8,5,8", "0,10,3,9", "3,10,3,10",
-        "5,10,3,11", "4,10,3,12", "2,6,5,13", "3,6,5,14"
+        "0,8,5,1",
+        "1,8,5,2",
+        "2,8,5,3",
+        "3,8,5,4",
+        "3,8,5,5",
+        "4,8,5,6",
+        "4,8,4,7",
+        "2,8,5,8",
+        "0,10,3,9",
+        "3,10,3,10",
+        "5,10,3,11",
+        "4,10,3,12",
+        "2,6,5,13",
+        "3,6,5,14"
     })
     void a_learning_class_costs_as_little_as_any_table(int fresh, int people, int rounds, int seed) {
         Random chance = new Random(seed);
@@ -118,7 +130,8 @@ class BruteForceTest {
         }
         int[] least = new Search(people, rounds, past, permitted, false).least();
         PairingPlan plan = classes.plan();
-        TableChecker checker = new TableChecker(names(fresh, people), names(fresh, fresh)).rounds(TableChecker.text(plan));
+        TableChecker checker =
+                new TableChecker(names(fresh, people), names(fresh, fresh)).rounds(TableChecker.text(plan));
         int met = 0;
         for (int one = 0; one < people; one++) {
             for (int other = one + 1; other < people; other++) {
@@ -128,8 +141,10 @@ class BruteForceTest {
         assertEquals(List.of(), checker.faults());
         assertEquals(List.of(least[0], least[1]), List.of(checker.repeats(), met), plan::toString);
         assertTrue(plan.verdict().bound().of(Aim.REPEATS) <= least[0], "the bound is above the best");
-        assertTrue(plan.verdict().bound().of(Aim.REPEATS) < least[0]
-                || plan.verdict().bound().of(Aim.PAST) <= 4L * least[1], "the bound is above the best");
+        assertTrue(
+                plan.verdict().bound().of(Aim.REPEATS) < least[0]
+                        || plan.verdict().bound().of(Aim.PAST) <= 4L * least[1],
+                "the bound is above the best");
     }
 
     private static String name(int at, int fresh) {
@@ -175,8 +190,7 @@ class BruteForceTest {
             }
         }
         assertEquals(List.of(), checker.faults());
-        assertEquals(
-                List.of(least[0], least[1], least[2]), List.of(checker.repeats(), sum, largest), plan::toString);
+        assertEquals(List.of(least[0], least[1], least[2]), List.of(checker.repeats(), sum, largest), plan::toString);
         assertTrue(plan.verdict().cost().compareTo(plan.verdict().bound()) >= 0, "the bound is above the plan");
     }
 }

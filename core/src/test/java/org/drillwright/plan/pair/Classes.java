@@ -49,7 +49,9 @@ final class Classes {
     }
 
     static List<Person> named(Set<String> knows, String... names) {
-        return Arrays.stream(names).map(name -> Person.named(name).withKnown(knows)).toList();
+        return Arrays.stream(names)
+                .map(name -> Person.named(name).withKnown(knows))
+                .toList();
     }
 
     Classes rounds(int rounds) {

@@ -36,11 +36,14 @@ class ClosedFormsTest {
         for (int knowing = 1; knowing <= 13; knowing++) {
             for (int fresh = 1; fresh <= knowing; fresh++) {
                 if ((fresh + knowing) % 2 == 0) {
-                    PairingPlan plan = Classes.of(fresh, knowing).walk().rounds(knowing).plan();
+                    PairingPlan plan =
+                            Classes.of(fresh, knowing).walk().rounds(knowing).plan();
                     TableChecker checker = checked(plan, fresh, knowing);
                     assertEquals(List.of(), checker.faults());
                     assertEquals(0, checker.repeats());
-                    assertTrue(plan.method() == Method.RING || fresh == knowing, () -> plan.method().words());
+                    assertTrue(
+                            plan.method() == Method.RING || fresh == knowing,
+                            () -> plan.method().words());
                     rings += plan.method() == Method.RING ? 1 : 0;
                 }
             }
@@ -118,7 +121,8 @@ class ClosedFormsTest {
         var people = new java.util.ArrayList<>(Classes.named(Set.of("cut"), "A0"));
         people.addAll(Classes.named(Set.of("thrust"), "A1"));
         people.addAll(Classes.named(Set.of("cut", "thrust"), "B0", "B1", "B2", "B3"));
-        PairingPlan plan = Classes.of(people).walk().drills("thrust", "thrust", "cut").plan();
+        PairingPlan plan =
+                Classes.of(people).walk().drills("thrust", "thrust", "cut").plan();
         assertEquals(Method.TWO_LINES, plan.method());
         assertEquals(List.of(), checked(plan, 2, 4).faults());
     }

@@ -21,7 +21,8 @@ class PairingProperties {
     private static final List<String> DRILLS = List.of("cut", "thrust", "parry");
 
     /** A class drawn by chance, and what of it the tests need to know. */
-    private record Drawn(Classes classes, List<Person> people, Set<Set<String>> apart, String[] drills, boolean taught) {
+    private record Drawn(
+            Classes classes, List<Person> people, Set<Set<String>> apart, String[] drills, boolean taught) {
 
         boolean permits(int one, int other, String drill, boolean training) {
             Person a = people.get(one);
@@ -102,14 +103,19 @@ class PairingProperties {
         PairingPlan plan = drawn.classes().plan();
         assertEquals(drawn.drills().length, plan.rounds().size());
         for (Round round : plan.rounds()) {
-            List<String> seen = round.groups().stream().flatMap(group -> group.people().stream()).toList();
+            List<String> seen = round.groups().stream()
+                    .flatMap(group -> group.people().stream())
+                    .toList();
             Set<String> names = new TreeSet<>();
             drawn.people().forEach(person -> names.add(person.name()));
             assertEquals(names, new TreeSet<>(seen), "somebody is lost");
             assertEquals(seen.size(), new HashSet<>(seen).size(), "somebody works twice");
             int left = 0;
             for (Group group : round.groups()) {
-                left += group.people().size() - (group.helper().isPresent() ? 1 : Math.min(2, group.people().size()));
+                left += group.people().size()
+                        - (group.helper().isPresent()
+                                ? 1
+                                : Math.min(2, group.people().size()));
                 left += group.kind() == Group.Kind.SOLO ? 1 : 0;
                 check(drawn, round.drill(), group, training);
             }
@@ -128,13 +134,17 @@ class PairingProperties {
         boolean known = drawn.people().stream()
                 .anyMatch(person -> group.holds(person.name()) && person.knows().contains(drill));
         assertTrue(
-                training || known || group.helper().isPresent() || group.people().size() == 1,
+                training
+                        || known
+                        || group.helper().isPresent()
+                        || group.people().size() == 1,
                 () -> "nobody knows " + drill + ": " + group);
     }
 
     @Property(tries = 40)
     void the_same_class_gives_the_same_plan(
-            @ForAll @IntRange(min = 2, max = 14) int people, @ForAll @IntRange(min = 1, max = 5) int rounds,
+            @ForAll @IntRange(min = 2, max = 14) int people,
+            @ForAll @IntRange(min = 1, max = 5) int rounds,
             @ForAll long seed) {
         assertEquals(
                 drawn(people, rounds, seed).classes().plan(),
@@ -144,7 +154,8 @@ class PairingProperties {
     /** Whoever has left stays away, whoever has come is there, and what was played stays as it was. */
     @Property(tries = 60)
     void the_rest_of_a_class_can_be_planned_anew(
-            @ForAll @IntRange(min = 3, max = 11) int people, @ForAll @IntRange(min = 2, max = 6) int rounds,
+            @ForAll @IntRange(min = 3, max = 11) int people,
+            @ForAll @IntRange(min = 2, max = 6) int rounds,
             @ForAll long seed) {
         Drawn drawn = drawn(people, rounds, seed);
         PairingRequest request = drawn.classes().request();
@@ -152,14 +163,18 @@ class PairingProperties {
         List<Person> all = new ArrayList<>(drawn.people());
         all.add(Person.named("late"));
         var roster = new org.drillwright.plan.roster.Roster(all, List.of(), request.apart());
-        PairingPlan plan = Pairing.of(request.after(played, roster, List.of("P1"), List.of("late"))).plan();
+        PairingPlan plan = Pairing.of(request.after(played, roster, List.of("P1"), List.of("late")))
+                .plan();
         assertEquals(played, plan.rounds().subList(0, played.size()));
         assertEquals(rounds, plan.rounds().size());
         for (Round round : plan.rounds().subList(played.size(), rounds)) {
             assertTrue(round.groupOf("P1").isEmpty());
             assertTrue(round.groupOf("late").isPresent());
             assertEquals(
-                    people, round.groups().stream().mapToInt(group -> group.people().size()).sum());
+                    people,
+                    round.groups().stream()
+                            .mapToInt(group -> group.people().size())
+                            .sum());
             round.groups().forEach(group -> check(drawn, round.drill(), group, false));
         }
     }
@@ -167,7 +182,8 @@ class PairingProperties {
     @Property(tries = 40)
     void two_new_ones_work_together_only_where_it_was_asked_for_and_then_it_is_told(
             @ForAll @IntRange(min = 1, max = 9) int fresh, @ForAll @IntRange(min = 0, max = 4) int knowing) {
-        PairingPlan plan = Classes.of(fresh, knowing).leftOver(LeftOver.BOTH_NEW).rounds(2).plan();
+        PairingPlan plan =
+                Classes.of(fresh, knowing).leftOver(LeftOver.BOTH_NEW).rounds(2).plan();
         for (Round round : plan.rounds()) {
             for (Group group : round.groups()) {
                 boolean bothNew = group.kind() == Group.Kind.BOTH_NEW;

@@ -104,7 +104,9 @@ final class TableChecker {
                         " ",
                         round.groups().stream()
                                 .map(group -> String.join("-", group.people())
-                                        + group.helper().map(helper -> "-" + helper).orElse(""))
+                                        + group.helper()
+                                                .map(helper -> "-" + helper)
+                                                .orElse(""))
                                 .toList()))
                 .toArray(String[]::new);
     }

@@ -30,7 +30,9 @@ class TableCheckerTest {
             "4-8 5-3 6-2 7-1");
 
     private static Set<String> numbers(int people) {
-        return IntStream.rangeClosed(1, people).mapToObj(Integer::toString).collect(Collectors.toCollection(TreeSet::new));
+        return IntStream.rangeClosed(1, people)
+                .mapToObj(Integer::toString)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static TableChecker checked(List<String> table, int people) {

@@ -62,7 +62,8 @@ class WhyTest {
         List<String> why = List.of("B1", "B2", "B3").stream()
                 .map(other -> why(Classes.of(0, 4).rounds(1), "B0", other).get(0))
                 .toList();
-        assertEquals(1, why.stream().filter("They work together in round 1."::equals).count());
+        assertEquals(
+                1, why.stream().filter("They work together in round 1."::equals).count());
         assertEquals(
                 2,
                 why.stream()

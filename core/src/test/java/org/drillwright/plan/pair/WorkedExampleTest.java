@@ -59,7 +59,9 @@ class WorkedExampleTest {
     void in_two_lines_half_the_class_stands_and_the_others_step_one_place() {
         PairingPlan plan = eight().rounds(4).plan();
         assertEquals(Method.TWO_LINES, plan.method());
-        assertEquals(List.of(), new TableChecker(ALL, FRESH).rounds(TableChecker.text(plan)).faults());
+        assertEquals(
+                List.of(),
+                new TableChecker(ALL, FRESH).rounds(TableChecker.text(plan)).faults());
         assertEquals("Stand still: Ash, Bo, Cy, Dee.", plan.walk().get(0));
         for (int round = 2; round <= 4; round++) {
             assertEquals(Set.of("Eli", "Fay", "Gus", "Hal"), Set.copyOf(plan.movers(round)));
@@ -89,8 +91,9 @@ class WorkedExampleTest {
                 "thrust: 7 are new to this drill and 3 know it: at most 3 safe pairs; 4 remain.",
                 plan.facts().get(0));
         assertTrue(plan.facts()
-                .contains("In 7 rounds each who is new works once with each who knows the drill, and has 4 turns without"
-                        + " one of them."));
+                .contains(
+                        "In 7 rounds each who is new works once with each who knows the drill, and has 4 turns without"
+                                + " one of them."));
     }
 
     @Test

@@ -80,8 +80,10 @@ class TrainingPartnersTest {
         TwoSession session = TwoSession.of(ASH, CY, Duration.ofMinutes(60), DRILLS, KNOWLEDGE, Timing.USUAL);
         assertEquals(
                 List.of(
-                        new TwoSession.Block("a", Duration.ofMinutes(10), Duration.ofMinutes(12), "Ash", List.of("line")),
-                        new TwoSession.Block("b", Duration.ofMinutes(23), Duration.ofMinutes(12), "Cy", List.of("line"))),
+                        new TwoSession.Block(
+                                "a", Duration.ofMinutes(10), Duration.ofMinutes(12), "Ash", List.of("line")),
+                        new TwoSession.Block(
+                                "b", Duration.ofMinutes(23), Duration.ofMinutes(12), "Cy", List.of("line"))),
                 session.blocks());
         assertEquals(Duration.ofMinutes(20), session.spare());
     }

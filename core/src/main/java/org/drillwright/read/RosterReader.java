@@ -83,7 +83,7 @@ public final class RosterReader {
                 keys.choice("hand", List.of(Hand.values()), Hand::word),
                 keys.wholeNumber("skill", 0, 99),
                 new HashSet<>(keys.texts("knows", ReadingLimits.SHORT_TEXT)),
-                days(keys, nodes),
+                days(keys),
                 keys.yesOrNo("away").orElse(false),
                 keys.yesOrNo("solo").orElse(false));
         Span at = nodes.places().span(keys.path().key("name"));
@@ -113,7 +113,7 @@ public final class RosterReader {
         }
     }
 
-    private static List<DayOfWeek> days(MappingReader keys, NodeReader nodes) {
+    private static List<DayOfWeek> days(MappingReader keys) {
         List<String> written = keys.texts("days", ReadingLimits.SHORT_TEXT);
         List<DayOfWeek> days = new ArrayList<>();
         for (int at = 0; at < written.size(); at++) {

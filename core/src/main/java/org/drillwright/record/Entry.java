@@ -24,6 +24,8 @@ public record Entry(LocalDate date, String person, String drill, Event event, St
 
     /** The same fact told from the other person's side; itself where only one is named. */
     Entry mirrored() {
-        return event == Event.WORKED_WITH ? new Entry(date, with, drill, event, person) : this;
+        return event == Event.WORKED_WITH
+                ? new Entry(date, /* person= */ with, drill, event, /* with= */ person)
+                : this;
     }
 }

@@ -6,28 +6,35 @@ package org.drillwright.plan.rounds;
  */
 public enum Aim {
     /** The same two once more today: 1 for the second meeting, 2 more for the third, and so on. */
-    REPEATS("repeats today"),
+    REPEATS(0, "repeats today"),
     /** Turns with the instructor or an assistant, beyond those of whoever had fewest. */
-    TURNS("the instructor's turns"),
+    TURNS(1, "the instructor's turns"),
     /** Turns without a partner, beyond those of whoever had fewest. */
-    BLANKS("turns without a partner"),
+    BLANKS(2, "turns without a partner"),
     /** Training: the sum of the differences in skill. */
-    GAP("the sum of gaps in skill"),
+    GAP(3, "the sum of gaps in skill"),
     /** Training: the largest difference in skill. */
-    WIDEST("the largest gap in skill"),
+    WIDEST(4, "the largest gap in skill"),
     /** The same two as in past classes; recent ones weigh more. */
-    PAST("repeats of past classes"),
+    PAST(5, "repeats of past classes"),
     /** Learning: differences in level. */
-    LEVEL("differences in level"),
+    LEVEL(6, "differences in level"),
     /** Hands that aren't those of the drill. */
-    HANDS("hands");
+    HANDS(7, "hands");
 
     static final int COUNT = values().length;
 
+    private final int rank;
     private final String words;
 
-    Aim(String words) {
+    Aim(int rank, String words) {
+        this.rank = rank;
         this.words = words;
+    }
+
+    /** Where its cost stands in a row of costs, counted from 0. */
+    int rank() {
+        return rank;
     }
 
     /** What it is called in a sentence. */

@@ -30,9 +30,9 @@ final class Bound {
     static Tally of(Problem problem, List<Extras> extras) {
         Bound bound = new Bound(problem, extras);
         long[] costs = new long[Aim.COUNT];
-        costs[Aim.REPEATS.ordinal()] = bound.repeats();
-        costs[Aim.TURNS.ordinal()] = bound.turns();
-        costs[Aim.BLANKS.ordinal()] = bound.blanks();
+        costs[Aim.REPEATS.rank()] = bound.repeats();
+        costs[Aim.TURNS.rank()] = bound.turns();
+        costs[Aim.BLANKS.rank()] = bound.blanks();
         bound.addLasting(costs);
         bound.raiseByDistinctPartners(costs);
         return Tally.of(costs);
@@ -61,7 +61,7 @@ final class Bound {
 
     /** Without repeats each student has as many different partners as rounds: at best those that cost least. */
     private void raiseByDistinctPartners(long[] costs) {
-        if (costs[Aim.REPEATS.ordinal()] > 0) {
+        if (costs[Aim.REPEATS.rank()] > 0) {
             return;
         }
         for (Aim aim : List.of(Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
@@ -69,7 +69,7 @@ final class Bound {
             for (int student = 0; student < problem.students(); student++) {
                 least.add(leastOfPartners(aim, student));
             }
-            costs[aim.ordinal()] = Math.max(costs[aim.ordinal()], ofPairs(least));
+            costs[aim.rank()] = Math.max(costs[aim.rank()], ofPairs(least));
         }
     }
 
@@ -182,16 +182,16 @@ final class Bound {
             first.putIfAbsent(problem.novices(round), round);
         }
         long widest = first.values().stream()
-                .mapToLong(round -> leastOf(round, 0)[Aim.WIDEST.ordinal()])
+                .mapToLong(round -> leastOf(round, 0)[Aim.WIDEST.rank()])
                 .max()
                 .orElse(0);
         first.forEach((novices, round) -> {
             long[] least = leastOf(round, widest);
             for (Aim aim : List.of(Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
-                costs[aim.ordinal()] += least[aim.ordinal()] * alike.getOrDefault(novices, 0);
+                costs[aim.rank()] += least[aim.rank()] * alike.getOrDefault(novices, 0);
             }
         });
-        costs[Aim.WIDEST.ordinal()] = widest;
+        costs[Aim.WIDEST.rank()] = widest;
     }
 
     private long[] leastOf(int round, long floor) {

@@ -18,7 +18,30 @@ final class Choices {
 
     private static final int CHANCE = 8;
 
-    private record Choice(int one, int other, long[] costs) {
+    /** Two vertices that may be put together, and what that costs. */
+    private static final class Choice {
+
+        private final int one;
+        private final int other;
+        private final long[] costs;
+
+        Choice(int one, int other, long[] costs) {
+            this.one = one;
+            this.other = other;
+            this.costs = costs;
+        }
+
+        int one() {
+            return one;
+        }
+
+        int other() {
+            return other;
+        }
+
+        long[] costs() {
+            return costs;
+        }
 
         boolean touches(int vertex) {
             return one == vertex || other == vertex;
@@ -69,7 +92,7 @@ final class Choices {
     private Choices within(long gap) {
         Choices fewer = new Choices(problem, extras);
         choices.stream()
-                .filter(choice -> choice.costs()[Aim.WIDEST.ordinal()] <= gap)
+                .filter(choice -> choice.costs()[Aim.WIDEST.rank()] <= gap)
                 .forEach(fewer.choices::add);
         return fewer;
     }
@@ -78,7 +101,7 @@ final class Choices {
     Choices forcing(int one, int other) {
         Choices fewer = new Choices(problem, extras);
         choices.stream()
-                .filter(choice -> choice.joins(one, other) || !choice.touches(one) && !choice.touches(other))
+                .filter(choice -> choice.joins(one, other) || !(choice.touches(one) || choice.touches(other)))
                 .forEach(fewer.choices::add);
         return fewer;
     }
@@ -93,7 +116,7 @@ final class Choices {
     private Choices withoutRepeats() {
         Choices fewer = new Choices(problem, extras);
         choices.stream()
-                .filter(choice -> choice.costs()[Aim.REPEATS.ordinal()] == 0)
+                .filter(choice -> choice.costs()[Aim.REPEATS.rank()] == 0)
                 .forEach(fewer.choices::add);
         return fewer;
     }
@@ -113,12 +136,12 @@ final class Choices {
      */
     Optional<int[]> least(long floor, Optional<SplittableRandom> chance) {
         Optional<int[]> first = lightest(chance);
-        if (first.isEmpty() || costs(first.get())[Aim.WIDEST.ordinal()] <= floor) {
+        if (first.isEmpty() || costs(first.get())[Aim.WIDEST.rank()] <= floor) {
             return first;
         }
         long[] gaps = gapsFrom(floor);
         int low = 0;
-        int high = Arrays.binarySearch(gaps, costs(first.get())[Aim.WIDEST.ordinal()]);
+        int high = Arrays.binarySearch(gaps, costs(first.get())[Aim.WIDEST.rank()]);
         int[] best = first.get();
         while (low < high) {
             int middle = (low + high) >>> 1;
@@ -134,7 +157,7 @@ final class Choices {
     }
 
     private long[] gapsFrom(long floor) {
-        LongStream gaps = choices.stream().mapToLong(choice -> choice.costs()[Aim.WIDEST.ordinal()]);
+        LongStream gaps = choices.stream().mapToLong(choice -> choice.costs()[Aim.WIDEST.rank()]);
         return LongStream.concat(LongStream.of(floor), gaps.filter(gap -> gap > floor))
                 .sorted()
                 .distinct()
@@ -142,7 +165,7 @@ final class Choices {
     }
 
     private boolean asGoodUpToGap(int[] narrower, int[] best) {
-        int end = Aim.WIDEST.ordinal();
+        int end = Aim.WIDEST.rank();
         return Arrays.compare(costs(narrower), 0, end, costs(best), 0, end) <= 0;
     }
 
@@ -161,7 +184,7 @@ final class Choices {
 
     private static void add(long[] sum, long[] costs) {
         for (int aim = 0; aim < Aim.COUNT; aim++) {
-            sum[aim] = aim == Aim.WIDEST.ordinal() ? Math.max(sum[aim], costs[aim]) : sum[aim] + costs[aim];
+            sum[aim] = aim == Aim.WIDEST.rank() ? Math.max(sum[aim], costs[aim]) : sum[aim] + costs[aim];
         }
     }
 
@@ -172,7 +195,7 @@ final class Choices {
     /** If not all aims fit into the weights, a round without repeats is tried first: then that aim needs no weight. */
     private Optional<int[]> lightest(Optional<SplittableRandom> chance) {
         LexicalWeights weights = weights(chance);
-        boolean repeats = choices.stream().anyMatch(choice -> choice.costs()[Aim.REPEATS.ordinal()] > 0);
+        boolean repeats = choices.stream().anyMatch(choice -> choice.costs()[Aim.REPEATS.rank()] > 0);
         if (repeats && weights.levels() < Aim.COUNT) {
             Choices fresh = withoutRepeats();
             Optional<int[]> row = fresh.solved(fresh.weights(chance), chance);
@@ -190,12 +213,12 @@ final class Choices {
                 most[aim] = Math.max(most[aim], choice.costs()[aim]);
             }
         }
-        most[Aim.WIDEST.ordinal()] = 0;
+        most[Aim.WIDEST.rank()] = 0;
         most[Aim.COUNT] = chance.isPresent() ? CHANCE - 1 : 0;
         long[] edges = new long[Aim.COUNT + 1];
         Arrays.fill(edges, vertices() / 2);
-        edges[Aim.TURNS.ordinal()] = extras.helpers();
-        edges[Aim.BLANKS.ordinal()] = extras.blanks();
+        edges[Aim.TURNS.rank()] = extras.helpers();
+        edges[Aim.BLANKS.rank()] = extras.blanks();
         return LexicalWeights.fitting(most, edges);
     }
 
@@ -203,7 +226,7 @@ final class Choices {
         List<Edge> edges = new ArrayList<>();
         for (Choice choice : choices) {
             long[] costs = Arrays.copyOf(choice.costs(), Aim.COUNT + 1);
-            costs[Aim.WIDEST.ordinal()] = 0;
+            costs[Aim.WIDEST.rank()] = 0;
             costs[Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
             edges.add(new Edge(choice.one(), choice.other(), weights.of(costs)));
         }

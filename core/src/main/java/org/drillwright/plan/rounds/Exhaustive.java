@@ -18,7 +18,25 @@ final class Exhaustive {
     /** Tables begun; beyond it nothing is said to be proved. */
     private static final int STEPS = 400_000;
 
-    private record Row(int[] mates, long[] costs) {}
+    /** One way to fill a round, and what it costs if there is no other. */
+    private static final class Row {
+
+        private final int[] mates;
+        private final long[] costs;
+
+        Row(int[] mates, long[] costs) {
+            this.mates = mates;
+            this.costs = costs;
+        }
+
+        int[] mates() {
+            return mates;
+        }
+
+        long[] costs() {
+            return costs;
+        }
+    }
 
     private final Problem problem;
     private final int helped;
@@ -82,7 +100,6 @@ final class Exhaustive {
         }
     }
 
-    /** A round with what it costs if there is no other. */
     private Row row(int[] mates) {
         int[] students = Arrays.copyOf(mates, problem.students());
         Table alone = Table.empty(problem).with(0, students);
@@ -124,7 +141,7 @@ final class Exhaustive {
     /** Whether even rounds that all cost no more than this one, and no repeats, would make it dearer than the best. */
     private boolean isHopeless(int round, Row next) {
         long[] hoped = costs(round);
-        int sums = Aim.WIDEST.ordinal();
+        int sums = Aim.WIDEST.rank();
         for (int aim = 0; aim < sums; aim++) {
             hoped[aim] += next.costs()[aim] * (problem.rounds() - round);
         }

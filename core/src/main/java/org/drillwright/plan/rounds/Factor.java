@@ -24,7 +24,31 @@ final class Factor {
 
     private static final int CHANCE = 8;
 
-    private record Pair(int one, int other, long[] costs) {}
+    /** Two who may work together, and what that costs. */
+    private static final class Pair {
+
+        private final int one;
+        private final int other;
+        private final long[] costs;
+
+        Pair(int one, int other, long[] costs) {
+            this.one = one;
+            this.other = other;
+            this.costs = costs;
+        }
+
+        int one() {
+            return one;
+        }
+
+        int other() {
+            return other;
+        }
+
+        long[] costs() {
+            return costs;
+        }
+    }
 
     private final Problem problem;
     private final int vertices;
@@ -65,7 +89,7 @@ final class Factor {
             for (int other = one + 1; other < problem.students() + helpers; other++) {
                 long[] costs = new long[Aim.COUNT];
                 before.cost(one, other, costs);
-                if (problem.permits(0, one, other) && costs[Aim.REPEATS.ordinal()] == 0) {
+                if (problem.permits(0, one, other) && costs[Aim.REPEATS.rank()] == 0) {
                     pairs.add(new Pair(one, other, costs));
                 }
             }
@@ -79,7 +103,7 @@ final class Factor {
 
     private Factor within(long gap) {
         List<Pair> narrow = pairs.stream()
-                .filter(pair -> pair.costs()[Aim.WIDEST.ordinal()] <= gap)
+                .filter(pair -> pair.costs()[Aim.WIDEST.rank()] <= gap)
                 .toList();
         return new Factor(problem, helpers, narrow);
     }
@@ -99,8 +123,8 @@ final class Factor {
     /** Leaves out wide pairs as long as everything more important than the largest gap stays as it is. */
     private Factor narrowed(long[] costs) {
         long[] gaps = pairs.stream()
-                .mapToLong(pair -> pair.costs()[Aim.WIDEST.ordinal()])
-                .filter(gap -> gap <= costs[Aim.WIDEST.ordinal()])
+                .mapToLong(pair -> pair.costs()[Aim.WIDEST.rank()])
+                .filter(gap -> gap <= costs[Aim.WIDEST.rank()])
                 .sorted()
                 .distinct()
                 .toArray();
@@ -123,7 +147,7 @@ final class Factor {
     }
 
     private static boolean asGood(List<Pair> found, long[] costs) {
-        int end = Aim.WIDEST.ordinal();
+        int end = Aim.WIDEST.rank();
         return Arrays.compare(costs(found), 0, end, costs, 0, end) <= 0;
     }
 
@@ -132,7 +156,7 @@ final class Factor {
         for (Pair pair : chosen) {
             for (int aim = 0; aim < Aim.COUNT; aim++) {
                 long cost = pair.costs()[aim];
-                sum[aim] = aim == Aim.WIDEST.ordinal() ? Math.max(sum[aim], cost) : sum[aim] + cost;
+                sum[aim] = aim == Aim.WIDEST.rank() ? Math.max(sum[aim], cost) : sum[aim] + cost;
             }
         }
         return sum;
@@ -142,8 +166,8 @@ final class Factor {
     private Tally bound(List<Pair> least) {
         long[] costs = costs(least);
         int known = Math.min(weights(false).levels(), Aim.COUNT);
-        boolean narrow = size() <= SMALL || costs[Aim.WIDEST.ordinal()] == 0;
-        Arrays.fill(costs, narrow ? known : Math.min(known, Aim.WIDEST.ordinal()), Aim.COUNT, 0);
+        boolean narrow = size() <= SMALL || costs[Aim.WIDEST.rank()] == 0;
+        Arrays.fill(costs, narrow ? known : Math.min(known, Aim.WIDEST.rank()), Aim.COUNT, 0);
         return Tally.of(costs);
     }
 
@@ -154,11 +178,11 @@ final class Factor {
                 most[aim] = Math.max(most[aim], pair.costs()[aim]);
             }
         }
-        most[Aim.WIDEST.ordinal()] = 0;
+        most[Aim.WIDEST.rank()] = 0;
         most[Aim.COUNT] = shaken ? CHANCE - 1 : 0;
         long[] edges = new long[Aim.COUNT + 1];
         Arrays.fill(edges, (long) vertices / 2 * problem.rounds());
-        edges[Aim.TURNS.ordinal()] = (long) helpers * problem.rounds();
+        edges[Aim.TURNS.rank()] = (long) helpers * problem.rounds();
         return LexicalWeights.fitting(most, edges);
     }
 
@@ -167,7 +191,7 @@ final class Factor {
         List<Edge> edges = new ArrayList<>();
         for (Pair pair : pairs) {
             long[] costs = Arrays.copyOf(pair.costs(), Aim.COUNT + 1);
-            costs[Aim.WIDEST.ordinal()] = 0;
+            costs[Aim.WIDEST.rank()] = 0;
             costs[Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
             edges.add(new Edge(pair.one(), pair.other(), weights.of(costs)));
         }

@@ -111,9 +111,9 @@ final class Posting {
             boolean permitted = mate == problem.blank() || problem.permits(round, student, mate);
             costs[0] += permitted ? 0 : 1;
             if (mate == problem.blank()) {
-                costs[1 + Aim.BLANKS.ordinal()] += blanks++;
+                costs[1 + Aim.BLANKS.rank()] += blanks++;
             } else if (!problem.isStudent(mate)) {
-                costs[1 + Aim.TURNS.ordinal()] += turns++;
+                costs[1 + Aim.TURNS.rank()] += turns++;
             } else if (mate != counted) {
                 Reckoning.lasting(problem, student, mate, pair);
                 for (int aim = 0; aim < Aim.COUNT; aim++) {

@@ -61,8 +61,8 @@ public final class Problem {
 
     /** What a pair costs each time it works together. */
     public Problem cost(Aim aim, int one, int other, int cost) {
-        costs[aim.ordinal()][one][other] = cost;
-        costs[aim.ordinal()][other][one] = cost;
+        costs[aim.rank()][one][other] = cost;
+        costs[aim.rank()][other][one] = cost;
         return this;
     }
 
@@ -134,7 +134,7 @@ public final class Problem {
     }
 
     long cost(Aim aim, int one, int other) {
-        return costs[aim.ordinal()][one][other];
+        return costs[aim.rank()][one][other];
     }
 
     int metBefore(int one, int other) {

@@ -61,7 +61,7 @@ final class Reckoning {
 
     private static void sum(long[] costs, long[] one) {
         for (int aim = 0; aim < Aim.COUNT; aim++) {
-            costs[aim] = aim == Aim.WIDEST.ordinal() ? Math.max(costs[aim], one[aim]) : costs[aim] + one[aim];
+            costs[aim] = aim == Aim.WIDEST.rank() ? Math.max(costs[aim], one[aim]) : costs[aim] + one[aim];
         }
     }
 
@@ -82,21 +82,21 @@ final class Reckoning {
     void cost(int student, int mate, long[] into) {
         Arrays.fill(into, 0);
         if (mate == problem.blank()) {
-            into[Aim.BLANKS.ordinal()] = blanks[student];
+            into[Aim.BLANKS.rank()] = blanks[student];
         } else if (mate >= problem.students()) {
-            into[Aim.TURNS.ordinal()] = turns[student];
+            into[Aim.TURNS.rank()] = turns[student];
         } else {
-            into[Aim.REPEATS.ordinal()] = met[student][mate];
+            into[Aim.REPEATS.rank()] = met[student][mate];
             lasting(problem, student, mate, into);
         }
     }
 
     /** The costs that don't depend on other rounds. */
     static void lasting(Problem problem, int student, int mate, long[] into) {
-        into[Aim.GAP.ordinal()] = problem.cost(Aim.GAP, student, mate);
-        into[Aim.WIDEST.ordinal()] = into[Aim.GAP.ordinal()];
-        into[Aim.PAST.ordinal()] = problem.cost(Aim.PAST, student, mate);
-        into[Aim.LEVEL.ordinal()] = problem.cost(Aim.LEVEL, student, mate);
-        into[Aim.HANDS.ordinal()] = problem.cost(Aim.HANDS, student, mate);
+        into[Aim.GAP.rank()] = problem.cost(Aim.GAP, student, mate);
+        into[Aim.WIDEST.rank()] = into[Aim.GAP.rank()];
+        into[Aim.PAST.rank()] = problem.cost(Aim.PAST, student, mate);
+        into[Aim.LEVEL.rank()] = problem.cost(Aim.LEVEL, student, mate);
+        into[Aim.HANDS.rank()] = problem.cost(Aim.HANDS, student, mate);
     }
 }

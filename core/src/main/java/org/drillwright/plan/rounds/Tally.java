@@ -20,7 +20,7 @@ public record Tally(List<Long> costs) implements Comparable<Tally> {
     }
 
     public long of(Aim aim) {
-        return costs.get(aim.ordinal());
+        return costs.get(aim.rank());
     }
 
     /** The most important aim in which the two differ. */

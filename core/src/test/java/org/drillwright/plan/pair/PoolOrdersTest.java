@@ -51,8 +51,8 @@ class PoolOrdersTest {
         return bouts;
     }
 
-    private static List<TreeSet<String>> sorted(List<String> bouts) {
-        List<TreeSet<String>> pairs = new ArrayList<>();
+    private static List<Set<String>> sorted(List<String> bouts) {
+        List<Set<String>> pairs = new ArrayList<>();
         bouts.forEach(bout -> pairs.add(new TreeSet<>(Arrays.asList(bout.split("-")))));
         pairs.sort(java.util.Comparator.comparing(Object::toString));
         return Collections.unmodifiableList(pairs);

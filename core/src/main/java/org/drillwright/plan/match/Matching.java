@@ -43,13 +43,14 @@ public final class Matching {
 
     /** A matching of as many vertices as can be matched; the mate of a vertex left alone is {@link #NOBODY}. */
     public static int[] largest(int vertices, List<Edge> edges) {
+        if (edges.isEmpty()) {
+            int[] alone = new int[vertices];
+            Arrays.fill(alone, NOBODY);
+            return alone;
+        }
         Graph<Integer, DefaultWeightedEdge> graph = graph(vertices, edges);
-        return mates(
-                vertices,
-                graph,
-                new SparseEdmondsMaximumCardinalityMatching<>(graph)
-                        .getMatching()
-                        .getEdges());
+        var matching = new SparseEdmondsMaximumCardinalityMatching<>(graph).getMatching();
+        return mates(vertices, graph, matching.getEdges());
     }
 
     private static boolean touchesAll(int vertices, List<Edge> edges) {

@@ -1,6 +1,7 @@
 package org.drillwright.plan.lesson;
 
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -50,5 +51,12 @@ public record LessonPlan(
     /** What part of the class is practice, from 0 to 1. */
     public double practiceShare() {
         return length.isZero() ? 0 : (double) practice().toSeconds() / length.toSeconds();
+    }
+
+    /** The drill of each round of partners, in order. */
+    public List<String> drillOfEachRound() {
+        return drills.stream()
+                .flatMap(load -> Collections.nCopies(load.rounds(), load.drill()).stream())
+                .toList();
     }
 }

@@ -67,9 +67,7 @@ public record PairingRequest(
     public static PairingRequest of(
             School school, Roster roster, ClassBrief brief, History history, List<Drill> drills) {
         History before = history.before(brief.date());
-        List<Person> here = roster.people().stream()
-                .filter(person -> !person.away() && !brief.away().contains(person.name()))
-                .toList();
+        List<Person> here = brief.here(roster);
         Map<String, Hands> hands = new HashMap<>();
         drills.forEach(drill -> hands.put(drill.id(), drill.hands()));
         List<String> assistants = roster.assistants().stream()

@@ -70,4 +70,11 @@ public record ClassBrief(
     public Wanted wanted(String drill) {
         return settings.getOrDefault(drill, Wanted.drill(drill));
     }
+
+    /** Everyone of a roster who is here, those who do solo work too. */
+    public List<Person> here(Roster roster) {
+        return roster.people().stream()
+                .filter(person -> !person.away() && !away.contains(person.name()))
+                .toList();
+    }
 }

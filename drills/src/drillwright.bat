@@ -32,7 +32,9 @@ if %MAJOR% LSS %NEEDED% (
 )
 
 "%JAVA%" -jar "%JAR%" %*
-exit /b %ERRORLEVEL%
+set "CODE=%ERRORLEVEL%"
+if "%~1"=="" if not "%CODE%"=="0" pause
+exit /b %CODE%
 
 :failed
 rem In a window of its own nobody could read the sentence before it is gone.

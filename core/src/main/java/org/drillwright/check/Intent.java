@@ -23,6 +23,9 @@ public final class Intent {
         if (clause.action() instanceof Action.Strike strike) {
             return isAtPerson(strike.aim());
         }
+        if (clause.action() instanceof Action.OnBlade onBlade) {
+            return onBlade.carriesPoint() && isAtPerson(onBlade.aim());
+        }
         return clause.action() instanceof Action.Lunge lunge && lunge.aim().isStated() && isAtPerson(lunge.aim());
     }
 
@@ -41,6 +44,9 @@ public final class Intent {
         if (clause.action() instanceof Action.Strike strike) {
             boolean arrives = !strike.feint() && (strike.role() != Action.Role.EXTENSION || lunges);
             return arrives && isAtPerson(strike.aim());
+        }
+        if (clause.action() instanceof Action.OnBlade onBlade) {
+            return onBlade.carriesPoint() && isAtPerson(onBlade.aim());
         }
         return clause.action() instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE;
     }

@@ -78,6 +78,11 @@ public final class Subject {
         return school().level(drill.level()).orElse(school().levels().get(0));
     }
 
+    /** Whether a file of that id is there that could not be read. */
+    public boolean isUnread(String id) {
+        return surroundings.unread().contains(id);
+    }
+
     /** What the drill's words were read as. */
     public Script script() {
         return script;

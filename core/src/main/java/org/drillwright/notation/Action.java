@@ -168,6 +168,11 @@ public sealed interface Action {
      */
     record Strike(Role role, Path path, Aim aim, boolean cut, boolean feint, boolean falseAttack, boolean opposition)
             implements Action {
+        /** This stroke, its aim completed by what is said of it elsewhere. */
+        public Strike aimed(Aim more) {
+            return new Strike(role, path, aim.completedBy(more), cut, feint, falseAttack, opposition);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.strike(this);
@@ -231,6 +236,15 @@ public sealed interface Action {
      * @param aim where the point goes with it, if said
      */
     record OnBlade(Contact contact, Optional<Position> position, Aim aim) implements Action {
+        /** Whether it sends the point along the blade to somebody: a bind or a beat with an aim of its own. */
+        public boolean carriesPoint() {
+            return aim.isStated()
+                    && switch (contact) {
+                        case BEAT, PRESS, FROISSEMENT, BIND, CROISE, ENVELOP -> true;
+                        case ENGAGE, CHANGE_ENGAGEMENT, ABSENCE, PRESS_BACK -> false;
+                    };
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.onBlade(this);

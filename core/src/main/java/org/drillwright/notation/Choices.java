@@ -25,12 +25,13 @@ public final class Choices {
                 .toList();
     }
 
-    /** The language of most of its words; English where none is known or several are level. */
+    /** The language of most of its words, positions aside, whose names are the same in all; English where none is known or several are level. */
     private Tongue tongue(String text) {
         Map<Tongue, Integer> counts = new EnumMap<>(Tongue.class);
         vocabulary
                 .lexemes(text)
                 .forEach(lexeme -> lexeme.form()
+                        .filter(form -> form.term().kind() != TermKind.POSITION)
                         .ifPresent(form ->
                                 counts.merge(form.tongue(), lexeme.span().length(), Integer::sum)));
         Tongue most = Tongue.ENGLISH;

@@ -31,6 +31,11 @@ final class ClauseMaker {
             Action lunge = new Action.Lunge(Depth.FULL, Aim.UNSTATED);
             return List.of(clause, new Clause(lunge, draft.subject, draft.span, Clause.Join.WITH));
         }
+        if (draft.isHead("step-lunge", "balestra")) {
+            Foot foot = draft.isHead("balestra") ? Foot.JUMP_FORWARD : Foot.ADVANCE;
+            Clause step = new Clause(new Action.Step(foot, 1), draft.subject, draft.span, draft.join);
+            return List.of(step, new Clause(clause.action(), draft.subject, draft.span, Clause.Join.AND));
+        }
         boolean stepsOut = draft.head.is(TermKind.FOOTWORK)
                 && draft.measure.equals(Optional.of(Measure.OUT))
                 && !draft.isHead("on-guard", "stand");
@@ -38,6 +43,9 @@ final class ClauseMaker {
             return List.of(clause);
         }
         Action measure = new Action.State(draft.measure, Stance.UNSTATED);
+        if (draft.isHead("mask-off")) {
+            return List.of(new Clause(measure, Optional.empty(), draft.span, Clause.Join.WITH), clause);
+        }
         return List.of(clause, new Clause(measure, draft.subject, draft.span, Clause.Join.WITH));
     }
 
@@ -66,6 +74,7 @@ final class ClauseMaker {
             case "appel" -> step(Foot.APPEL);
             case "gain" -> step(Foot.GAIN);
             case "lunge" -> new Action.Lunge(Depth.FULL, draft.aim);
+            case "step-lunge", "balestra" -> new Action.Lunge(Depth.FULL, draft.aim);
             case "half-lunge" -> new Action.Lunge(Depth.HALF, draft.aim);
             case "fleche" -> new Action.Lunge(Depth.FLECHE, draft.aim);
             case "recover", "recover-back" -> new Action.Recover(Way.BACK, stance());
@@ -116,7 +125,7 @@ final class ClauseMaker {
 
     private Path path(Term way) {
         return switch (way.id()) {
-            case "thrust", "extend", "cut" -> Path.DIRECT;
+            case "thrust", "extend", "cut", "position" -> Path.DIRECT;
             case "disengage" -> Path.DISENGAGE;
             case "cut-over" -> Path.CUT_OVER;
             case "counter-disengage" -> Path.COUNTER_DISENGAGE;
@@ -180,6 +189,9 @@ final class ClauseMaker {
         if (draft.engaged.isPresent()) {
             return new Action.OnGuard(stance());
         }
+        if (draft.position.isEmpty() && draft.aim.isStated()) {
+            return strike(Role.EXTENSION);
+        }
         return draft.position
                 .<Action>map(named -> new Action.Place(named, inTheLunge()))
                 .orElseGet(() -> new Action.Aside(Trifle.OTHER));
@@ -200,7 +212,10 @@ final class ClauseMaker {
             case "receive" -> new Action.Answer(Reply.RECEIVE, stance());
             case "hold" -> new Action.Answer(Reply.HOLD, stance());
             case "wait" -> new Action.Answer(Reply.WAIT, stance());
-            case "yield" -> new Action.Answer(Reply.YIELD, stance());
+            case "yield" ->
+                draft.kinds.contains("ceding") && draft.position.isPresent()
+                        ? parry()
+                        : new Action.Answer(Reply.YIELD, stance());
             case "evade" -> new Action.Evade();
             case "press-back" -> onBlade(Contact.PRESS_BACK);
             default -> unread();

@@ -61,6 +61,7 @@ public final class ClauseReader {
         private String link = "begins";
 
         private String det = "";
+        private Optional<Side> owner = Optional.empty();
         private boolean light;
         private boolean negated;
 
@@ -90,7 +91,8 @@ public final class ClauseReader {
         private void stop(Lexeme lexeme) {
             if (lexeme.folded().equals(",")
                     || lexeme.folded().equals("(")
-                    || lexeme.folded().equals(")")) {
+                    || lexeme.folded().equals(")")
+                    || lexeme.folded().equals(":")) {
                 endSegment();
                 others = false;
                 link = link.equals("begins") ? link : "comma";
@@ -124,7 +126,10 @@ public final class ClauseReader {
                 case CONTACT -> contact(lexeme);
                 case MEASURE -> measure(lexeme);
                 case SIDE -> side(lexeme);
-                case DET -> det = term.id();
+                case DET -> {
+                    det = term.id();
+                    owner = owner(lexeme);
+                }
                 case LINK -> link(term);
                 case LIGHT -> {
                     light = true;
@@ -169,7 +174,34 @@ public final class ClauseReader {
             others = true;
         }
 
+        /** "Parry four": a number behind what takes a position is one. */
+        private Optional<Position> numbered(Lexeme lexeme) {
+            boolean takes = link.equals("past")
+                    && current.filter(draft -> draft.isHead("parry", "position", "beat", "press", "engage")
+                                    && draft.position.isEmpty())
+                            .isPresent();
+            boolean circles = kinds.contains("circular");
+            if (!takes && !circles) {
+                return Optional.empty();
+            }
+            return switch (lexeme.folded()) {
+                case "three", "3" -> Optional.of(Position.TIERCE);
+                case "four", "4" -> Optional.of(Position.QUARTE);
+                case "five", "5" -> Optional.of(Position.QUINTE);
+                case "6" -> Optional.of(Position.SIXTE);
+                case "7" -> Optional.of(Position.SEPTIME);
+                case "8" -> Optional.of(Position.OCTAVE);
+                default -> Optional.empty();
+            };
+        }
+
         private void manner(Lexeme lexeme) {
+            Optional<Position> position = numbered(lexeme);
+            if (position.isPresent()) {
+                tradeWords++;
+                place(position.get(), lexeme);
+                return;
+            }
             switch (lexeme.folded()) {
                 case "two", "deux", "due", "2", "twice" -> times = 2;
                 case "three", "trois", "tre", "3" -> times = 3;
@@ -205,7 +237,10 @@ public final class ClauseReader {
                 negated = false;
                 return;
             }
-            Position named = Position.of(lexeme.id());
+            place(Position.of(lexeme.id()), lexeme);
+        }
+
+        private void place(Position named, Lexeme lexeme) {
             if (current.isPresent() && takesPosition(current.get())) {
                 noteSecond(current.get(), named, lexeme);
                 current.get().place(named);
@@ -253,7 +288,8 @@ public final class ClauseReader {
         }
 
         private void aimAt(Lexeme lexeme, Aim more) {
-            if (others || spokenOf || negated) {
+            if (others || spokenOf || negated || link.equals("from")) {
+                link = link.equals("from") ? "past" : link;
                 return;
             }
             boolean fresh = current.isEmpty() || link.equals("and") || (link.equals("comma") && !aims(current.get()));
@@ -374,6 +410,12 @@ public final class ClauseReader {
             if (term.is(TermKind.COURTESY)) {
                 return false;
             }
+            boolean carriedByYield = term.id().equals("parry")
+                    && link.equals("with")
+                    && current.filter(draft -> draft.isHead("yield")).isPresent();
+            if (carriedByYield) {
+                return false;
+            }
             boolean pointedAt = det.equals("the") || det.equals("other") || det.equals("own");
             boolean ownMeans = link.equals("with") && !det.equals("other");
             boolean carried =
@@ -385,7 +427,7 @@ public final class ClauseReader {
         private boolean carries(Draft draft, Term term) {
             boolean bare = draft.isHead("position") && draft.position.isEmpty();
             boolean answers = draft.isHead("answer") && link.equals("with");
-            boolean named = draft.isHead("cut", "thrust", "disengage") && isRole(term) && link.equals("past");
+            boolean named = draft.isHead("cut", "thrust", "disengage", "feint") && isRole(term) && link.equals("past");
             return bare || answers || named;
         }
 
@@ -395,9 +437,6 @@ public final class ClauseReader {
                 merged.get().reach(lexeme.span());
                 return;
             }
-            if (current.isPresent() && link.equals("with")) {
-                hangKinds();
-            }
             begin(term, lexeme);
         }
 
@@ -405,7 +444,8 @@ public final class ClauseReader {
         private boolean completes(Draft draft, Term term, Lexeme lexeme) {
             boolean close = link.equals("with") || link.equals("of") || link.equals("past") || link.equals("to");
             boolean stroke = term.is(TermKind.ARM) || term.is(TermKind.BLADE, "glide");
-            boolean apposed = link.equals("comma") && (det.equals("a") || lexeme.has(Form.Inflection.GERUND));
+            boolean untold = draft.isRole() && draft.path.isEmpty() && !draft.aim.isStated();
+            boolean apposed = link.equals("comma") && (det.equals("a") || lexeme.has(Form.Inflection.GERUND) || untold);
             if (draft.head.equals(term) && close && term.is(TermKind.FOOTWORK)) {
                 return true;
             }
@@ -430,6 +470,9 @@ public final class ClauseReader {
                 return true;
             }
             if (draft.isHead("answer") && (term.is(TermKind.BLADE) || term.is(TermKind.ARM))) {
+                return turnInto(draft, term, false);
+            }
+            if (draft.isHead("yield") && term.id().equals("parry") && !link.equals("and")) {
                 return turnInto(draft, term, false);
             }
             if (draft.isHead("deceive") && stroke && (close || apposed)) {
@@ -477,6 +520,15 @@ public final class ClauseReader {
             return new Draft(term, Clause.Join.BEGINS, Optional.empty(), Span.at(0)).isRole();
         }
 
+        /** "The follower's mask": whose it is. */
+        private static Optional<Side> owner(Lexeme lexeme) {
+            return switch (lexeme.folded()) {
+                case "leader" -> Optional.of(Side.LEADER);
+                case "follower" -> Optional.of(Side.FOLLOWER);
+                default -> Optional.empty();
+            };
+        }
+
         private Draft begin(Term term, Lexeme lexeme) {
             Clause.Join join = switch (link) {
                 case "begins" -> Clause.Join.BEGINS;
@@ -484,7 +536,9 @@ public final class ClauseReader {
                 case "comma" -> Clause.Join.COMMA;
                 default -> Clause.Join.WITH;
             };
-            Draft draft = new Draft(term, join, subject, lexeme.span());
+            Optional<Side> doer = term.id().startsWith("mask") ? owner.or(() -> subject) : subject;
+            owner = Optional.empty();
+            Draft draft = new Draft(term, join, doer, lexeme.span());
             loose.ifPresent(before -> draft.reach(before.span()));
             draft.kinds.addAll(kinds);
             draft.aim = aim;
@@ -530,8 +584,9 @@ public final class ClauseReader {
         void endSentence() {
             endSegment();
             if (current.isEmpty() && (aim.isStated() || !kinds.isEmpty()) && loose.isPresent()) {
-                begin(new Term(TermKind.MANNER, "unread"), loose.get());
-                unread.add(loose.map(Lexeme::span).orElseGet(() -> Span.at(0)));
+                Lexeme left = loose.get();
+                begin(new Term(TermKind.MANNER, "unread"), left);
+                unread.add(left.span());
             }
             boolean said = current.isPresent();
             bareReturn

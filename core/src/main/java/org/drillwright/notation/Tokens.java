@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drillwright.source.Span;
@@ -14,6 +15,10 @@ final class Tokens {
     private static final Pattern PIECE = Pattern.compile("[\\p{L}\\p{M}]+|\\p{N}+|[.;:,!?()/\u2014\u2013]");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 
+    /** Words of an older or another usage, each with the one that the vocabulary is written in. */
+    private static final Map<String, String> USAGE =
+            Map.of("upon", "on", "beneath", "under", "underneath", "under", "pace", "step", "paces", "steps");
+
     private Tokens() {}
 
     static List<Token> of(String text) {
@@ -22,7 +27,9 @@ final class Tokens {
         while (piece.find()) {
             String word = piece.group();
             tokens.add(new Token(
-                    fold(word), new Span(piece.start(), piece.end()), Character.isLetterOrDigit(word.codePointAt(0))));
+                    USAGE.getOrDefault(fold(word), fold(word)),
+                    new Span(piece.start(), piece.end()),
+                    Character.isLetterOrDigit(word.codePointAt(0))));
         }
         return tokens;
     }

@@ -26,6 +26,7 @@ public final class Vocabulary {
     private final List<Form> forms;
     private final Node root = new Node();
     private final Set<String> determiners = new TreeSet<>();
+    private final Set<String> plain = new TreeSet<>();
 
     /** A word of a form, and what may follow it. */
     private static final class Node {
@@ -78,13 +79,7 @@ public final class Vocabulary {
 
     /** The known word of the trade that an unknown one was perhaps meant to be. */
     public Optional<String> nearest(String word) {
-        Set<String> known = new TreeSet<>();
-        for (Form form : forms) {
-            if (form.term().kind().isOfTheTrade() && isPlain(form)) {
-                known.add(form.words());
-            }
-        }
-        return Nearest.to(Tokens.fold(word), known);
+        return Nearest.to(Tokens.fold(word), plain);
     }
 
     private static boolean isPlain(Form form) {
@@ -99,6 +94,9 @@ public final class Vocabulary {
         }
         node.here.add(form);
         node.here.sort(Comparator.comparing((Form known) -> known.term().kind()));
+        if (form.term().kind().isOfTheTrade() && isPlain(form)) {
+            plain.add(form.words());
+        }
         if (form.term().kind() == TermKind.DET) {
             tokens.forEach(token -> determiners.add(token.folded()));
         }

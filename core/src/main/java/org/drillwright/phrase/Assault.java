@@ -94,7 +94,14 @@ final class Assault {
                 .filter(one -> one.by() == moment.by())
                 .filter(one -> !counter || one.against() == Role.RIPOSTE || one.against() == Role.COUNTER_RIPOSTE)
                 .isPresent();
-        if (!right) {
+        boolean goesOn = before.attackOn(moment.other())
+                .filter(own -> own.role() == strike.role() && !own.meant())
+                .isPresent();
+        boolean drew = parried.value()
+                .flatMap(known -> known)
+                .filter(one -> one.by() != moment.by() && one.feint() && one.against() == strike.role())
+                .isPresent();
+        if (!right && !goesOn && !drew) {
             ledger.refuse(new Refusal.NoParryBefore(counter));
         }
     }
@@ -104,7 +111,7 @@ final class Assault {
         boolean bareExtension = strike.role() == Role.EXTENSION && !strike.aim().isStated();
         boolean arm = strike.aim().target().map(Target::isOfTheArm).orElse(false)
                 && !strike.aim().height().isPresent();
-        if (bareExtension || ((arm || isMereChange(strike)) && !line.isKnown())) {
+        if (bareExtension || isMereChange(strike) || (arm && !line.isKnown())) {
             return;
         }
         boolean said = ledger.asks("line", line.isKnown() || offTarget(strike), line.since());
@@ -132,7 +139,7 @@ final class Assault {
     private boolean judgeReach(
             State set, Action.Strike strike, int reach, boolean lunges, boolean wasLunged, Range standing) {
         Range measure = set.measure();
-        boolean bare = !lunges && (strike.role() == Role.EXTENSION || isMereChange(strike));
+        boolean bare = !lunges && (strike.role() == Role.EXTENSION || goesRound(strike));
         if (strike.feint() || (bare && measure.least() > reach)) {
             return false;
         }
@@ -160,11 +167,16 @@ final class Assault {
 
     /** A blade that only goes round another, to nowhere that is said. */
     private static boolean isMereChange(Action.Strike strike) {
+        return goesRound(strike) && !strike.aim().isStated();
+    }
+
+    /** A blade that goes round another; from out of reach and without a lunge it only threatens. */
+    private static boolean goesRound(Action.Strike strike) {
         boolean round = strike.path() == Path.DISENGAGE
                 || strike.path() == Path.DECEIVE
                 || strike.path() == Path.CUT_OVER
                 || strike.path() == Path.COUNTER_DISENGAGE;
-        return round && strike.role() == Role.ATTACK && !strike.aim().isStated();
+        return round && strike.role() == Role.ATTACK;
     }
 
     private State after(

@@ -120,6 +120,10 @@ final class Defence {
             next = next.with(
                     by, next.of(by).guarding(Fact.of(answer.stance().guard().get())));
         }
+        boolean threatOnly = next.attackOn(by).filter(one -> !one.meant()).isPresent();
+        if (answer.reply() == Reply.RECEIVE && threatOnly && next.measure().least() > 1) {
+            ledger.refuse(new Refusal.OutOfReach(next.measure(), false, false));
+        }
         Optional<Attack> attack = next.attackOn(by).filter(Attack::meant);
         if (attack.isEmpty() || answer.reply() == Reply.YIELD) {
             return answer.reply() == Reply.RECEIVE ? landed(next) : next;

@@ -67,11 +67,11 @@ final class Footwork {
     }
 
     State recover(State state, Action.Recover recover) {
-        return toGuard(comeUp(state, recover.way()), recover.stance());
+        return toGuard(state, recover.way(), recover.stance());
     }
 
     State onGuard(State state, Stance stance) {
-        return toGuard(comeUp(state, Action.Way.BACK), stance);
+        return toGuard(state, Action.Way.BACK, stance);
     }
 
     private State comeUp(State state, Action.Way way) {
@@ -87,8 +87,9 @@ final class Footwork {
     }
 
     /** On guard, arm bent, in the guard named, else in the guard of the start. */
-    private State toGuard(State state, Stance stance) {
+    private State toGuard(State before, Action.Way way, Stance stance) {
         Side by = moment.by();
+        State state = comeUp(before, way);
         Fact<Position> guard = stance.guard()
                 .or(() -> setting.guardOf(by))
                 .map(Fact::of)
@@ -96,7 +97,7 @@ final class Footwork {
         State next = state.with(by, state.of(by).guarding(guard))
                 .noAttackOn(moment.other())
                 .forgetParryBy(by);
-        return contact(next, state, stance, guard);
+        return contact(next, before, stance, guard);
     }
 
     private State contact(State next, State before, Stance stance, Fact<Position> guard) {

@@ -74,15 +74,23 @@ final class PathJudge {
         }
         boolean contactKnown =
                 state.engagement().isKnown() || state.of(by).extended().is(true);
-        boolean roundAgain = strike.path() == Action.Path.DISENGAGE
-                && state.parried()
-                        .value()
-                        .flatMap(known -> known)
-                        .filter(one -> one.feint() && one.circular())
-                        .isPresent();
-        if (contactKnown && !roundAgain && !Mirror.sameSide(expected.get(), named.get())) {
+        if (!contactKnown || Mirror.sameSide(expected.get(), named.get())) {
+            return;
+        }
+        boolean mayComeRound = strike.path() == Action.Path.DISENGAGE;
+        boolean known = !mayComeRound || state.parried().isKnown();
+        if (ledger.asks("parry", known, state.parried().since()) && !(mayComeRound && followsCircle())) {
             ledger.refuse(new Refusal.EndsElsewhere(strike.path(), from.get(), expected.get(), named.get()));
         }
+    }
+
+    /** Behind a feint that a circular parry followed, the same way round again comes to the same side. */
+    private boolean followsCircle() {
+        return state.parried()
+                .value()
+                .flatMap(known -> known)
+                .filter(one -> one.feint() && one.circular())
+                .isPresent();
     }
 
     private void judgeCounter() {

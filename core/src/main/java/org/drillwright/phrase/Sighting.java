@@ -126,7 +126,12 @@ final class Sighting {
 
     /** The line of the partner before which the point stands: threatened, in contact, or before one's own guard. */
     Fact<Line> from() {
-        if (isExtended()) {
+        Fencer fencer = state.of(by);
+        if (!fencer.extended().isKnown()) {
+            return Fact.unknown(fencer.extended().since());
+        }
+        boolean pointUnknown = fencer.extended().is(true) && !fencer.point().isKnown();
+        if (isExtended() || pointUnknown) {
             return threatened();
         }
         if (state.engagement().value().isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
 
 /** Groups a turn's clauses into moves. */
@@ -20,7 +21,16 @@ final class TurnMoves {
     }
 
     static List<Move> of(Side by, List<Clause> turn) {
-        return new TurnMoves(by, withBinds(withoutIdleHolds(lungedParries(turn)))).group();
+        return new TurnMoves(by, withBinds(withoutIdleHolds(lungedParries(withoutTrifles(turn))))).group();
+    }
+
+    /** What touches nothing of the phrase does not part what belongs together. */
+    private static List<Clause> withoutTrifles(List<Clause> turn) {
+        List<Clause> kept = turn.stream()
+                .filter(clause ->
+                        !(clause.action() instanceof Action.Aside aside && aside.trifle() == Action.Trifle.OTHER))
+                .toList();
+        return kept.isEmpty() ? turn : kept;
     }
 
     /** To hold the lunge and take the touch is to take the touch. */
@@ -32,33 +42,36 @@ final class TurnMoves {
         return kept.isEmpty() ? turn : kept;
     }
 
-    /** A bind or a press with an aim of its own, and no stroke named, carries the point along the blade. */
+    /** A bind or a press with an aim of its own carries the point there: the stroke named with it, or one unnamed. */
     private static List<Clause> withBinds(List<Clause> turn) {
         boolean strikes = turn.stream().anyMatch(clause -> clause.action() instanceof Action.Strike);
+        Optional<Aim> carried = turn.stream()
+                .map(Clause::action)
+                .filter(Action.OnBlade.class::isInstance)
+                .map(Action.OnBlade.class::cast)
+                .filter(Action.OnBlade::carriesPoint)
+                .map(Action.OnBlade::aim)
+                .findFirst();
         List<Clause> clauses = new ArrayList<>();
         for (Clause clause : turn) {
-            clauses.add(clause);
-            if (!strikes && clause.action() instanceof Action.OnBlade onBlade && carriesPoint(onBlade)) {
-                Action stroke = new Action.Strike(
-                        Action.Role.ATTACK,
-                        Action.Path.UNSTATED,
-                        onBlade.aim(),
-                        false,
-                        false,
-                        false,
-                        onBlade.contact() != Action.Contact.BEAT);
-                clauses.add(new Clause(stroke, clause.subject(), clause.span(), Clause.Join.WITH));
+            clauses.add(carried.map(aim -> aimed(clause, aim)).orElse(clause));
+            if (!strikes && clause.action() instanceof Action.OnBlade onBlade && onBlade.carriesPoint()) {
+                clauses.add(new Clause(stroke(onBlade), clause.subject(), clause.span(), Clause.Join.WITH));
             }
         }
         return clauses;
     }
 
-    private static boolean carriesPoint(Action.OnBlade onBlade) {
-        return onBlade.aim().isStated()
-                && switch (onBlade.contact()) {
-                    case BEAT, PRESS, FROISSEMENT, BIND, CROISE, ENVELOP -> true;
-                    case ENGAGE, CHANGE_ENGAGEMENT, ABSENCE, PRESS_BACK -> false;
-                };
+    private static Clause aimed(Clause clause, Aim aim) {
+        if (clause.action() instanceof Action.Strike strike && !strike.aim().isStated()) {
+            return new Clause(strike.aimed(aim), clause.subject(), clause.span(), clause.join());
+        }
+        return clause;
+    }
+
+    private static Action.Strike stroke(Action.OnBlade onBlade) {
+        boolean along = onBlade.contact() != Action.Contact.BEAT;
+        return new Action.Strike(Action.Role.ATTACK, Action.Path.UNSTATED, onBlade.aim(), false, false, false, along);
     }
 
     /** Who stays in the lunge and parries, parries in the lunge. */
@@ -144,13 +157,20 @@ final class TurnMoves {
         boolean bare = first.filter(strike -> strike.role() == Action.Role.EXTENSION && !strike.feint())
                 .isPresent();
         boolean same = next.path() == Action.Path.DIRECT || next.path() == Action.Path.UNSTATED;
-        boolean unsaid = first.filter(strike -> strike.path() == Action.Path.UNSTATED
-                                && !strike.aim().isStated()
-                                && !strike.feint())
+        boolean unsaid =
+                first.filter(strike -> (strike.path() == Action.Path.UNSTATED || strike.path() == Action.Path.DECEIVE)
+                                        && !strike.aim().isStated()
+                                        && !strike.feint())
+                                .isPresent()
+                        && next.role() == Action.Role.ATTACK
+                        && !next.feint();
+        boolean leadsOn = first.filter(strike -> !strike.aim().isStated() && !strike.feint())
                         .isPresent()
                 && next.role() == Action.Role.ATTACK
+                && next.path() == Action.Path.UNSTATED
                 && !next.feint();
         return unsaid
+                || leadsOn
                 || (bare && same && !next.feint())
                 || (next.role() == Action.Role.EXTENSION && !lunged && !isFeint(first));
     }

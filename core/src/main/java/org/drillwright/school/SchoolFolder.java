@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.drillwright.check.Folder;
 import org.drillwright.check.Judge;
 import org.drillwright.check.Subject;
@@ -273,7 +275,7 @@ public final class SchoolFolder {
                 subject.ifPresent(one -> findings.addAll(Judge.drill(one)));
                 entries.add(entry(reading.getKey(), subject, findings));
             }
-            return withFolderFindings(entries, settings, school);
+            return withFolderFindings(entries, settings, surroundings);
         }
 
         private static Surroundings surroundings(Map<Path, Reading<ReadDrill>> readings, School school) {
@@ -281,16 +283,25 @@ public final class SchoolFolder {
             readings.values().stream()
                     .flatMap(reading -> reading.value().stream())
                     .forEach(read -> drills.putIfAbsent(read.drill().id(), read.drill()));
-            return new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
+            return new Surroundings(school, Vocabulary.standard().with(school.words()), drills, unread(readings));
+        }
+
+        private static Set<String> unread(Map<Path, Reading<ReadDrill>> readings) {
+            return readings.entrySet().stream()
+                    .filter(reading -> reading.getValue().value().isEmpty())
+                    .map(reading -> Normalizer.normalize(DrillFiles.id(reading.getKey()), Normalizer.Form.NFC))
+                    .collect(Collectors.toSet());
         }
 
         /** Findings of the folder rules go to the drill they stand in, or to the folder. */
-        private List<Entry> withFolderFindings(List<Entry> entries, Optional<ReadSchool> settings, School school) {
+        private List<Entry> withFolderFindings(
+                List<Entry> entries, Optional<ReadSchool> settings, Surroundings surroundings) {
             Folder folder = new Folder(
-                    school,
+                    surroundings.school(),
                     settings.map(ReadSchool::file),
                     settings.map(ReadSchool::places).orElseGet(() -> new Places(Map.of())),
-                    entries.stream().flatMap(entry -> entry.subject().stream()).toList());
+                    entries.stream().flatMap(entry -> entry.subject().stream()).toList(),
+                    surroundings.unread());
             List<Finding> found = Judge.folder(folder);
             List<Entry> result = new ArrayList<>();
             for (Entry entry : entries) {

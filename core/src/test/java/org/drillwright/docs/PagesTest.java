@@ -1,6 +1,7 @@
 package org.drillwright.docs;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /** The stored pages are what the program makes of them now. */
@@ -14,6 +15,12 @@ class PagesTest {
     @Test
     void words() throws IOException {
         Page.compare("words.md", WordsPage.write());
+    }
+
+    /** The README shows what the intermediate set works; the table stands between two remarks. */
+    @Test
+    void the_readme_shows_the_table_of_the_example_set() throws IOException {
+        Page.compareBetween(Path.of("..", "README.md"), "<!-- example set -->", ExampleSetTable.write());
     }
 
     @Test

@@ -2,7 +2,6 @@ package org.drillwright.print;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,8 +11,6 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
-import com.tngtech.archunit.lang.ArchRule;
-import java.util.Arrays;
 import org.drillwright.print.command.Main;
 import org.drillwright.print.command.console.StandardStreams;
 import org.junit.jupiter.api.Test;
@@ -55,31 +52,28 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
-    /** What each room of render-pdf may know of the others; beside it, whether it may know core. */
-    @ParameterizedTest
-    @CsvSource({
-        "frame, '', false",
-        "text, frame, false",
-        "layout, frame text, true",
-        "impose, frame, true",
-        "pdf, frame text, false",
-        "command, frame text layout impose pdf, true"
-    })
-    void roomKnowsOnlyThoseBelowIt(String room, String below, boolean core) {
-        DescribedPredicate<JavaClass> allowed = resideInAPackage(PRINT + room + "..")
-                .or(resideInAnyRoom(below))
-                .or(core ? CORE : DescribedPredicate.alwaysFalse())
-                .or(resideOutsideOfPackage("org.drillwright.."));
-        ArchRule rule =
-                classes().that().resideInAPackage(PRINT + room + "..").should().onlyDependOnClassesThat(allowed);
-        rule.check(CLASSES);
+    /** The walls between the rooms below the command line are those of {@link PrintRoomsTest}. */
+    @Test
+    void nobodyKnowsTheCommandLine() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.drillwright.print.command..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.drillwright.print.command..")
+                .check(CLASSES);
     }
 
-    private static DescribedPredicate<JavaClass> resideInAnyRoom(String rooms) {
-        return Arrays.stream(rooms.split(" "))
-                .filter(room -> !room.isEmpty())
-                .<DescribedPredicate<JavaClass>>map(room -> resideInAPackage(PRINT + room + ".."))
-                .reduce(DescribedPredicate.alwaysFalse(), (one, other) -> one.or(other));
+    /** Fonts and pages are a matter of {@code pdf}; the command line deals in frames. */
+    @Test
+    void theCommandLineKnowsNoPdfBox() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.drillwright.print.command..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..")
+                .check(CLASSES);
     }
 
     @Test
@@ -91,17 +85,6 @@ class ArchitectureTest {
         slices().matching("org.drillwright.print.command.(*)..")
                 .should()
                 .beFreeOfCycles()
-                .check(CLASSES);
-    }
-
-    @Test
-    void onlyPdfKnowsPdfBox() {
-        noClasses()
-                .that()
-                .resideOutsideOfPackage(PRINT + "pdf..")
-                .should()
-                .dependOnClassesThat()
-                .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..")
                 .check(CLASSES);
     }
 

@@ -31,10 +31,10 @@ public final class BackToStart implements Rule {
                 distance: lunge
                 safety: Arrive softly and let the blade bend.
               - leader: Hold the lunge and take the touch.
+            #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
                 follower: Riposte straight to the high inside line.
                 distance: extension
                 safety: Stop the point on the jacket.
-            # ^ the marks of a whole count
             """,
             """
             steps:

@@ -2,6 +2,7 @@ package org.drillwright.check.folder;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -48,7 +49,14 @@ public final class OneTitleASet implements FolderRule {
                 }
             }
         }
-        return findings.stream().distinct().toList();
+        return firstOfEachPlace(findings);
+    }
+
+    /** A pair that meets in several sets is told once. */
+    private static List<Finding> firstOfEachPlace(List<Finding> findings) {
+        Map<List<Object>, Finding> first = new LinkedHashMap<>();
+        findings.forEach(finding -> first.putIfAbsent(List.of(finding.file().name(), finding.span()), finding));
+        return List.copyOf(first.values());
     }
 
     private static List<DrillSet> sets(Folder folder) {

@@ -56,13 +56,15 @@ public final class SetWhole implements FolderRule {
             String id = set.drills().get(at);
             Span span = folder.places()
                     .span(FieldPath.of("sets").key(set.name()).key("drills").item(at));
-            if (!known.contains(id)) {
+            if (!known.contains(id) && !folder.unread().contains(id)) {
                 String hint = Nearest.to(id, known)
                         .map(near -> "Is '" + near + "' meant?")
-                        .orElse("Take it out, or write that drill; a drill with a mistake in its file cannot be"
-                                + " counted either.");
+                        .orElse("Take it out, or write that drill.");
                 findings.add(error(
-                        file, span, "The set '" + set.name() + "' lists '" + id + "', which was not read.", hint));
+                        file,
+                        span,
+                        "The set '" + set.name() + "' lists '" + id + "', which is not in this folder.",
+                        hint));
             } else if (set.drills().indexOf(id) != at) {
                 findings.add(error(
                         file,

@@ -45,12 +45,29 @@ final class JoinedActions {
         Set<Part> parts = EnumSet.noneOf(Part.class);
         for (Clause clause : turn.clauses()) {
             Optional<Part> part = part(clause.action());
-            if (part.isPresent() && !fits(parts, part.get(), joined)) {
+            if (part.isPresent() && (!fits(parts, part.get(), joined) || goesOn(clause, parts))) {
                 surplus.add(clause);
             }
             part.ifPresent(parts::add);
         }
         return surplus;
+    }
+
+    /** A step forward that comes behind a stroke, a parry or a guard, not with it, is a thing of its own. */
+    private static boolean goesOn(Clause clause, Set<Part> parts) {
+        boolean behind = parts.contains(Part.STROKE)
+                || parts.contains(Part.LUNGE)
+                || parts.contains(Part.DEFENCE)
+                || parts.contains(Part.STANCE);
+        boolean follows = clause.join() == Clause.Join.AND || clause.join() == Clause.Join.COMMA;
+        return behind && follows && clause.action() instanceof Action.Step step && isForward(step.foot());
+    }
+
+    private static boolean isForward(Action.Foot foot) {
+        return switch (foot) {
+            case ADVANCE, JUMP_FORWARD, CROSS_FORWARD, HALF_ADVANCE -> true;
+            case RETREAT, JUMP_BACK, CROSS_BACK, HALF_RETREAT, GAIN, APPEL -> false;
+        };
     }
 
     private static boolean fits(Set<Part> parts, Part next, boolean joined) {

@@ -74,6 +74,9 @@ public final class NeedsKnown implements Rule {
         if (subject.others().containsKey(id)) {
             return true;
         }
+        if (subject.isUnread(id)) {
+            return false;
+        }
         findings.error(
                 TEXT.id(),
                 span,

@@ -31,7 +31,7 @@ public final class SayAsMeans implements Rule {
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: {say: "Parez sixte", means: "Parry quarte"}
-            #                   ^^^^^^^^^^^^^
+            #                    ^^^^^^^^^^^
                 distance: lunge
                 safety: Arrive softly and let the blade bend.
             """,

@@ -20,6 +20,11 @@ record Mutant(String place, Drill drill, boolean harmless, List<Expected> expect
         return new Mutant(place, redraft.drill(), false, List.of(expected));
     }
 
+    /** One turn is written anew. */
+    static Mutant turn(Scene scene, Scene.At at, String words, Expected... expected) {
+        return spoilt(at + ": " + words, scene.redraft().turn(at.step(), at.side(), words), expected);
+    }
+
     Mutant harmlessIf(boolean rule) {
         return new Mutant(place, drill, rule, expected);
     }

@@ -2,52 +2,90 @@ package org.drillwright.check.mutation;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The page of mutations: what was done, what came of it, and each that was missed with its reason. */
 final class MutationPage {
 
-    /** Why mutants of an operator are missed, by operator; a missed mutant without a reason fails the test. */
-    private static final Map<String, String> REASONS = Map.of();
+    /** Why a mutant is missed: by operator and drill, {@code *} for any. */
+    private static final Map<String, String> REASONS = Map.of(
+            "a second action, *",
+            "A beat, an engagement, an invitation or a bare extension joined with a step forward is one preparation, and"
+                    + " 'then' is read as 'and'; what the step does to the measure is noticed later.",
+            "shift the measure, keeping-distance-with-a-partner",
+            "'Out of distance' has no far end: a step forward may lead from it to advance-lunge distance, so the first"
+                    + " count is not certainly wrong.",
+            "off target, double-against-the-circle",
+            "Of a free choice the first way is played; what stands behind 'or' is not judged.",
+            "off target, sabre-exchange",
+            "A free choice of two targets leaves the target unknown; that is said as not fully checked, which this drill"
+                    + " accepts.",
+            "recover too soon, riposte-by-one-two",
+            "Who recovers stands in sixte again, so the feint that follows goes into a closed line with no blade to pass;"
+                    + " that is noticed on the same count, and a feint need not reach.",
+            "swap the side, feint-head-flank-met-by-the-engaging-guard",
+            "'Under the arm' names the flank already; a second target in the same clause is not held against it.");
 
     private MutationPage() {}
 
+    /** Why a mutant was missed; empty if nobody has said. */
+    static String reason(Trial trial) {
+        String operator = trial.operator().name() + ", ";
+        return REASONS.getOrDefault(operator + trial.drill(), REASONS.getOrDefault(operator + "*", ""));
+    }
+
     static String of(List<Trial> trials) {
-        StringBuilder page = new StringBuilder();
-        List<Trial> harmful = trials.stream().filter(Trial::isHarmful).toList();
-        long found = harmful.stream().filter(Trial::found).count();
-        page.append("# Mutations\n\n")
-                .append(
-                        "Every correct drill of the tests and of the example school is spoilt in each of the ways below, at every\n")
-                .append(
-                        "place where the way fits. A mutant is found when an expected rule speaks at the expected count. It is\n")
-                .append(
-                        "harmless only by its operator's own rule. The test `MutationTest` writes this page (`-Dupdate`).\n\n")
-                .append(found + " of " + harmful.size() + " mutants are found; " + (trials.size() - harmful.size())
-                        + " more are harmless by rule.\n\n")
-                .append("| operator | mutants | found | harmless |\n|---|---|---|---|\n");
+        return intro(trials) + table(trials) + operators() + missed(trials);
+    }
+
+    private static String intro(List<Trial> trials) {
+        long harmful = trials.stream().filter(Trial::isHarmful).count();
+        long found =
+                trials.stream().filter(Trial::isHarmful).filter(Trial::found).count();
+        return """
+                # Mutations
+
+                Every correct drill of the tests and of the example school is spoilt in each of the ways below, at every
+                place where the way fits. A mutant is found when an expected rule speaks at the expected count. It is
+                harmless only by its operator's own rule, stated before anything was tried. `MutationTest` compares this
+                page with what it finds; with `-Dupdate` it writes the page anew.
+
+                %d of %d mutants are found; %d more are harmless by rule.
+
+                """.formatted(found, harmful, trials.size() - harmful);
+    }
+
+    private static String table(List<Trial> trials) {
+        StringBuilder table = new StringBuilder("| operator | mutants | found | harmless |\n|---|---|---|---|\n");
         for (Operator operator : Operators.ALL) {
             List<Trial> own = trials.stream()
                     .filter(trial -> trial.operator().equals(operator))
                     .toList();
-            long spoilt = own.stream().filter(Trial::isHarmful).count();
-            page.append("| " + operator.name() + " | " + spoilt + " | "
-                    + own.stream().filter(Trial::isHarmful).filter(Trial::found).count() + " | " + (own.size() - spoilt)
-                    + " |\n");
+            List<Trial> harmful = own.stream().filter(Trial::isHarmful).toList();
+            long found = harmful.stream().filter(Trial::found).count();
+            table.append("| %s | %d | %d | %d |\n"
+                    .formatted(operator.name(), harmful.size(), found, own.size() - harmful.size()));
         }
-        for (Operator operator : Operators.ALL) {
-            page.append("\n## " + operator.name() + "\n\n" + operator.spoils() + "\n\n")
-                    .append("Harmless: " + operator.harmless() + "\n\n")
-                    .append("Noticed by: " + operator.noticed() + "\n");
-        }
-        page.append("\n## Not found\n\n");
-        for (Trial trial : trials) {
-            if (trial.isHarmful() && !trial.found()) {
-                page.append("- " + trial.operator().name() + ", " + trial.drill() + ", "
-                        + trial.mutant().place()
-                        + " Said instead: " + (trial.said().isEmpty() ? "nothing" : String.join(", ", trial.said()))
-                        + ". " + REASONS.getOrDefault(trial.operator().name(), "NO REASON") + "\n");
-            }
-        }
-        return page.toString();
+        return table.toString();
+    }
+
+    private static String operators() {
+        return Operators.ALL.stream()
+                .map(operator -> "\n## " + operator.name() + "\n\n" + operator.spoils() + "\n\nHarmless: "
+                        + operator.harmless() + "\n\nNoticed by: " + operator.noticed() + "\n")
+                .collect(Collectors.joining());
+    }
+
+    private static String missed(List<Trial> trials) {
+        return trials.stream()
+                .filter(trial -> trial.isHarmful() && !trial.found())
+                .map(MutationPage::line)
+                .collect(Collectors.joining("", "\n## Not found\n\n", ""));
+    }
+
+    private static String line(Trial trial) {
+        String said = trial.said().isEmpty() ? "nothing" : String.join(", ", trial.said());
+        return "- " + trial.operator().name() + ", `" + trial.drill() + "`, "
+                + trial.mutant().place() + " Said instead: " + said + ". " + reason(trial) + "\n";
     }
 }

@@ -2,8 +2,10 @@ package org.drillwright.check.mutation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Drill;
+import org.drillwright.model.Hands;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
@@ -17,6 +19,9 @@ public final class Redraft {
     private String start;
     private String opening;
     private String closing;
+    private Map<String, String> accept;
+    private Hands hands;
+    private String note;
 
     private Redraft(Drill drill) {
         this.drill = drill;
@@ -25,6 +30,9 @@ public final class Redraft {
         this.start = drill.start();
         this.opening = drill.opening();
         this.closing = drill.closing();
+        this.accept = drill.accept();
+        this.hands = drill.hands();
+        this.note = drill.note();
     }
 
     public static Redraft of(Drill drill) {
@@ -91,6 +99,24 @@ public final class Redraft {
         return this;
     }
 
+    /** The hands of the two are the same where they were opposite, and the other way round. */
+    public Redraft otherHands() {
+        hands = hands == Hands.SAME ? Hands.OPPOSITE : Hands.SAME;
+        return this;
+    }
+
+    /** A remark to the instructor. */
+    public Redraft remark(String words) {
+        note = words;
+        return this;
+    }
+
+    /** No warning is accepted. */
+    public Redraft acceptingNothing() {
+        accept = Map.of();
+        return this;
+    }
+
     public Drill drill() {
         return new Drill(
                 drill.id(),
@@ -98,7 +124,7 @@ public final class Redraft {
                 drill.level(),
                 drill.form(),
                 drill.weapon(),
-                drill.hands(),
+                hands,
                 drill.worksOn(),
                 drill.needs(),
                 gear,
@@ -110,11 +136,11 @@ public final class Redraft {
                 drill.repeat(),
                 drill.swap(),
                 drill.tempo(),
-                drill.note(),
+                note,
                 drill.cautions(),
                 drill.variantOf(),
                 drill.tags(),
                 drill.revised(),
-                drill.accept());
+                accept);
     }
 }

@@ -98,7 +98,9 @@ record Scene(Sample sample) {
     Optional<Action.Strike> strike(At at) {
         Stream<Action.Strike> carried = Stream.concat(
                         actions(at, Action.Lunge.class).map(Action.Lunge::aim),
-                        actions(at, Action.OnBlade.class).map(Action.OnBlade::aim))
+                        actions(at, Action.OnBlade.class)
+                                .filter(Action.OnBlade::carriesPoint)
+                                .map(Action.OnBlade::aim))
                 .filter(Aim::isStated)
                 .map(aim ->
                         new Action.Strike(Action.Role.ATTACK, Action.Path.UNSTATED, aim, false, false, false, false));
@@ -107,8 +109,9 @@ record Scene(Sample sample) {
 
     /** A stroke that means to touch: no feint, no false attack, and no bare extension. */
     boolean attacks(At at) {
+        boolean falseAttack = actions(at, Action.Strike.class).anyMatch(Action.Strike::falseAttack);
         return strike(at)
-                .filter(strike -> !strike.feint() && !strike.falseAttack())
+                .filter(strike -> !strike.feint() && !falseAttack)
                 .filter(strike -> strike.role() != Action.Role.EXTENSION || lunges(at))
                 .isPresent();
     }

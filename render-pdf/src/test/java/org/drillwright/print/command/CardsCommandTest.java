@@ -43,7 +43,10 @@ class CardsCommandTest {
         SchoolFiles.sound(folder)
                 .with(
                         "loose.yaml",
-                        SchoolFiles.riposte().replace("quarte", "sixte").replace("inside", "outside"));
+                        SchoolFiles.steps()
+                                .replace("beginner", "intermediate")
+                                .replace("Steps", "Jumps")
+                                .replace("Advance", "Jump forward"));
         Trial trial = Trial.run(folder, "cards", "--sheet", "card");
         assertEquals(0, trial.code(), trial.out());
         try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
@@ -51,7 +54,7 @@ class CardsCommandTest {
             assertTrue(text(document, 1).contains("Parry of quarte"));
             assertTrue(text(document, 2).contains("Straight thrust"));
             assertTrue(text(document, 3).contains("Steps by the call"));
-            assertTrue(text(document, 4).contains("Parry of sixte"));
+            assertTrue(text(document, 4).contains("Jumps by the call"));
         }
     }
 
@@ -88,6 +91,17 @@ class CardsCommandTest {
             assertTrue(text(document, 1).contains("DRAFT"));
             assertFalse(text(document, 2).contains("DRAFT"));
             assertFalse(text(document, 3).contains("DRAFT"));
+        }
+    }
+
+    @Test
+    void footSaysWhichCountsWereNotJudged() throws IOException {
+        SchoolFiles.sound(folder)
+                .with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte.", "Zwirbel the blade."));
+        assertEquals(0, Trial.run(folder, "cards", "--draft", "--sheet", "card").code());
+        try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
+            assertTrue(text(document, 1).contains("Not fully checked: count"), text(document, 1));
+            assertFalse(text(document, 2).contains("Not fully checked"), text(document, 2));
         }
     }
 

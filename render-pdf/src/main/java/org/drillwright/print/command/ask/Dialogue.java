@@ -67,6 +67,7 @@ public final class Dialogue {
         } catch (CannotRun problem) {
             run.out().println(problem.getMessage());
         }
+        run.out().flush();
         run.err().flush();
     }
 

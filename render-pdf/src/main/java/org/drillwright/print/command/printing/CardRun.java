@@ -62,7 +62,7 @@ public final class CardRun {
         for (Pick pick : picks.drills()) {
             pick.entry().subject().ifPresent(drill -> {
                 boolean sound = pick.entry().isSound();
-                CardSubject card = new CardSubject(drill.drill(), school, pick.place(), !sound, List.of());
+                CardSubject card = new CardSubject(drill.drill(), school, pick.place(), !sound, Unjudged.remark(pick));
                 List<Finding> lacking = glyphs.lacking(drill, card);
                 refusal.weigh(pick, lacking);
                 if (lacking.isEmpty()) {

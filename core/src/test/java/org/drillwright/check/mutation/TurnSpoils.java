@@ -1,0 +1,83 @@
+package org.drillwright.check.mutation;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.drillwright.notation.Action;
+
+/** Turns left out, answered wrongly, or asked too much of. */
+final class TurnSpoils {
+
+    private TurnSpoils() {}
+
+    static Stream<Mutant> holdUnderAttack(Scene scene) {
+        return scene.partnerTurns()
+                .filter(at -> scene.attacks(at.partner()) && scene.strike(at).isEmpty())
+                .filter(at -> scene.parry(at).isPresent()
+                        || scene.does(at, Action.Evade.class)
+                        || (scene.stepsBack(at) && !scene.does(at, Action.Answer.class)))
+                .map(at -> Mutant.turn(
+                                scene,
+                                at,
+                                scene.isOnTheLunge(at) ? "Hold the lunge." : "Hold on guard.",
+                                Expected.at("answer-to-attack", at.step()))
+                        .harmlessIf(scene.ripostes(at.partner())));
+    }
+
+    static Stream<Mutant> missTurn(Scene scene) {
+        return scene.turns()
+                .map(at -> Mutant.spoilt(
+                        at + ": left out",
+                        scene.redraft().turn(at.step(), at.side(), ""),
+                        Expected.at("both-turns", at.step())));
+    }
+
+    static Stream<Mutant> riposteWithoutParry(Scene scene) {
+        return scene.partnerTurns()
+                .filter(at -> scene.parry(at).isPresent() && scene.strike(at).isEmpty())
+                .filter(at -> scene.ripostes(at.next()))
+                .map(at ->
+                        Mutant.turn(scene, at, "Take the touch.", Expected.at("riposte-after-parry", at.step() + 1)));
+    }
+
+    static Stream<Mutant> twoLunges(Scene scene) {
+        String words = scene.isSabre()
+                ? "Cut to the head with a lunge."
+                : "Straight thrust to the low inside line with a lunge.";
+        return scene.partnerTurns()
+                .filter(at -> scene.attacks(at.partner()) && scene.lunges(at.partner()))
+                .filter(at -> !scene.lunges(at) && !scene.isOnTheLunge(at))
+                .map(at -> Mutant.turn(scene, at, words, Expected.at("not-both-at-once", at.step())));
+    }
+
+    static Stream<Mutant> choice(Scene scene) {
+        return scene.partnerTurns()
+                .map(at -> Mutant.turn(
+                                scene,
+                                at,
+                                withoutStop(scene.words(at)) + orHold(scene),
+                                Expected.at("no-choice", at.step()))
+                        .harmlessIf(scene.isFree()));
+    }
+
+    private static String orHold(Scene scene) {
+        String start = scene.drill().start();
+        return start.startsWith("En garde")
+                ? " ou attendez."
+                : start.startsWith("In guardia") ? " o aspetta." : " or hold.";
+    }
+
+    static Stream<Mutant> secondAction(Scene scene) {
+        List<Class<? extends Action>> still = List.of(Action.Answer.class, Action.State.class, Action.Aside.class);
+        return scene.partnerTurns()
+                .map(at -> Mutant.turn(
+                                scene,
+                                at,
+                                withoutStop(scene.words(at)) + ", then jump forward.",
+                                Expected.at("one-thing-a-count", at.step()))
+                        .harmlessIf(scene.isFree() || scene.doesOnly(at, still)));
+    }
+
+    private static String withoutStop(String words) {
+        return words.replaceFirst("[.!]$", "");
+    }
+}

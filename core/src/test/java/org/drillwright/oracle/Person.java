@@ -1,0 +1,34 @@
+package org.drillwright.oracle;
+
+/**
+ * One of the two.
+ *
+ * @param lunged whether on the lunge
+ * @param hand the position in which the hand stands, or stood when the arm went out
+ * @param closes whether the hand closes the line of its position
+ * @param out whether the arm is out
+ * @param aims the line that the point is in, empty if none
+ */
+record Person(boolean lunged, String hand, boolean closes, boolean out, String aims) {
+
+    static Person onGuard(String hand) {
+        return new Person(false, hand, true, false, "");
+    }
+
+    Person in(String position) {
+        return new Person(lunged, position, true, false, "");
+    }
+
+    Person thrusting(String line, boolean lunging) {
+        return new Person(lunged || lunging, hand, false, true, line);
+    }
+
+    /** The blade was met: it closes and threatens nothing, and the arm stays where it is. */
+    Person met() {
+        return new Person(lunged, hand, false, out, "");
+    }
+
+    boolean closesLine(String line) {
+        return closes && !out && Tables.protects(hand).equals(line);
+    }
+}

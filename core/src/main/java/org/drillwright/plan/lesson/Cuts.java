@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -60,7 +61,6 @@ final class Cuts {
     }
 
     private static String shown(Duration duration) {
-        return duration.toMinutes() + ":" + String.format(java.util.Locale.ROOT, "%02d", duration.toSecondsPart())
-                + " min";
+        return duration.toMinutes() + ":" + String.format(Locale.ROOT, "%02d", duration.toSecondsPart()) + " min";
     }
 }

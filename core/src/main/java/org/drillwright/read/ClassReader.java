@@ -1,6 +1,5 @@
 package org.drillwright.read;
 
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -14,12 +13,11 @@ import java.util.Set;
 import org.drillwright.model.School;
 import org.drillwright.model.Weapon;
 import org.drillwright.plan.roster.ClassBrief;
-import org.drillwright.plan.roster.Hall;
+import org.drillwright.plan.roster.Habits;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Roster;
-import org.drillwright.plan.roster.Timing;
 import org.drillwright.plan.roster.Wanted;
 import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
@@ -47,10 +45,22 @@ public final class ClassReader {
     private final School school;
     private final Roster roster;
     private final Set<String> drills;
+    private final Habits habits;
 
-    /** @param drills ids of the school's drills */
+    /** For a school without habits of its own. */
     public ClassReader(School school, Roster roster, Collection<String> drills) {
+        this(school, Habits.USUAL, roster, drills);
+    }
+
+    /**
+     * For the classes of a school.
+     *
+     * @param habits what holds where a class says nothing
+     * @param drills ids of the school's drills
+     */
+    public ClassReader(School school, Habits habits, Roster roster, Collection<String> drills) {
         this.school = school;
+        this.habits = habits;
         this.roster = roster;
         this.drills = Set.copyOf(drills);
     }
@@ -93,8 +103,8 @@ public final class ClassReader {
                 keys.yesOrNo("instructor").orElse(true),
                 new HashSet<>(known(keys, "away", roster.names())),
                 new HashSet<>(known(keys, "solo", roster.names())),
-                timing(keys),
-                hall(keys, nodes));
+                HabitReader.timing(keys, habits.timing()),
+                HabitReader.hall(keys, nodes, habits.hall()));
         keys.finish();
         return brief;
     }
@@ -157,72 +167,5 @@ public final class ClassReader {
                 explain.isPresent() ? Optional.of(Duration.ofSeconds(explain.getAsInt())) : Optional.empty());
         keys.finish();
         return wanted;
-    }
-
-    private static Timing timing(MappingReader keys) {
-        Timing usual = Timing.USUAL;
-        return keys.mapping("timing")
-                .map(named -> {
-                    Timing timing = new Timing(
-                            seconds(named, "opening", usual.opening()),
-                            seconds(named, "warm-up", usual.warmUp()),
-                            seconds(named, "closing", usual.closing()),
-                            seconds(named, "changeover", usual.changeover()),
-                            seconds(named, "swap", usual.swap()),
-                            seconds(named, "change", usual.change()),
-                            seconds(named, "reset", usual.reset()),
-                            seconds(named, "explain-new", usual.explainNew()),
-                            seconds(named, "explain-known", usual.explainKnown()));
-                    named.finish();
-                    return timing;
-                })
-                .orElse(usual);
-    }
-
-    private static Duration seconds(MappingReader keys, String key, Duration usual) {
-        return Duration.ofSeconds(keys.wholeNumber(key, 0, 3_600).orElse((int) usual.toSeconds()));
-    }
-
-    private static Optional<Hall> hall(MappingReader keys, NodeReader nodes) {
-        return keys.mapping("hall").map(named -> {
-            for (String key : List.of("length", "width")) {
-                if (!named.has(key)) {
-                    named.missing(key);
-                }
-            }
-            Hall usual = Hall.of(0, 0);
-            Hall hall = new Hall(
-                    centimetres(named, "length", 0, nodes),
-                    centimetres(named, "width", 0, nodes),
-                    centimetres(named, "lane-length", usual.laneLength(), nodes),
-                    centimetres(named, "lane-width", usual.laneWidth(), nodes),
-                    centimetres(named, "side-gap", usual.sideGap(), nodes),
-                    centimetres(named, "end-gap", usual.endGap(), nodes),
-                    centimetres(named, "side-margin", usual.sideMargin(), nodes),
-                    centimetres(named, "end-margin", usual.endMargin(), nodes));
-            named.finish();
-            return hall;
-        });
-    }
-
-    /** Metres with at most two places, as whole centimetres: no length is ever a fraction. A lane has a size. */
-    private static int centimetres(MappingReader keys, String key, int usual, NodeReader nodes) {
-        Optional<String> written = keys.text(key, ReadingLimits.SHORT_TEXT);
-        if (written.isEmpty()) {
-            return usual;
-        }
-        if (written.get().matches("\\d{1,3}([.,]\\d{1,2})?")) {
-            BigDecimal metres = new BigDecimal(written.get().replace(',', '.'));
-            if (metres.signum() > 0 || !key.startsWith("lane")) {
-                return metres.movePointRight(2).intValueExact();
-            }
-        }
-        nodes.findings()
-                .error(
-                        ReadingRule.RIGHT_KIND.id(),
-                        nodes.places().span(keys.path().key(key)),
-                        "'" + key + "' wants a length in metres.",
-                        "Write figures alone, such as 18 or 9.5.");
-        return usual;
     }
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 import org.drillwright.model.School;
 import org.drillwright.plan.roster.Apart;
 import org.drillwright.plan.roster.Hand;
+import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.junit.jupiter.api.Test;
@@ -84,7 +85,8 @@ class RosterReaderTest {
 
     @Test
     void initials_are_the_first_letters() {
-        assertEquals("AF", WANTED.people().get(0).initials());
+        assertEquals(
+                "AF", Naming.initials(WANTED.names()).of(WANTED.people().get(0).name()));
     }
 
     private static List<String> places(Reading<Roster> reading) {

@@ -3,6 +3,7 @@ package org.drillwright.plan.lesson;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import org.drillwright.plan.roster.Timing;
 
 /** Fits drills into the time of a class. */
@@ -39,6 +40,15 @@ public final class Lesson {
      * @param most rounds of one drill, for instance as many as there are partners
      */
     public LessonPlan planWithRounds(List<DrillLoad> wished, int most) {
+        return planWithRounds(wished, load -> most);
+    }
+
+    /**
+     * As {@link #plan}, then with as many partners as fit.
+     *
+     * @param most rounds of each drill; one that has as many already gets no more
+     */
+    public LessonPlan planWithRounds(List<DrillLoad> wished, ToIntFunction<DrillLoad> most) {
         LessonPlan plan = plan(wished);
         List<DrillLoad> drills = new ArrayList<>(plan.drills());
         boolean grown = plan.fits();
@@ -46,7 +56,7 @@ public final class Lesson {
             grown = false;
             for (int at = 0; at < drills.size(); at++) {
                 DrillLoad before = drills.get(at);
-                if (before.rounds() < Math.min(most, MOST_ROUNDS)) {
+                if (before.rounds() < Math.min(most.applyAsInt(before), MOST_ROUNDS)) {
                     drills.set(at, before.withRounds(before.rounds() + 1));
                     boolean fits = needed(drills).compareTo(length) <= 0;
                     drills.set(at, fits ? drills.get(at) : before);
@@ -94,13 +104,12 @@ public final class Lesson {
     }
 
     private static LessonPlan withPracticeWarning(LessonPlan plan) {
-        if (plan.drills().isEmpty() || plan.practiceShare() >= LessonPlan.LEAST_PRACTICE) {
-            return plan;
-        }
         List<String> advice = new ArrayList<>(plan.advice());
         advice.removeIf(sentence -> sentence.startsWith("Only "));
-        advice.add("Only " + Math.round(100 * plan.practiceShare())
-                + " % of the class is practice; aim for 50 %, and for " + "40 % at least.");
+        if (!plan.drills().isEmpty() && plan.practiceShare() < LessonPlan.LEAST_PRACTICE) {
+            advice.add("Only " + Math.round(100 * plan.practiceShare())
+                    + " % of the class is practice; aim for 50 %, and for 40 % at least.");
+        }
         return new LessonPlan(
                 plan.blocks(), plan.drills(), plan.leftOut(), plan.length(), plan.needed(), plan.moved(), advice);
     }

@@ -49,13 +49,4 @@ public record Person(
     public Person withHand(Hand one) {
         return new Person(name, level, Optional.of(one), skill, knows, days, away, solo);
     }
-
-    /** The first letters of the name's words: what a sheet shows where full names shouldn't hang on a wall. */
-    public String initials() {
-        StringBuilder initials = new StringBuilder();
-        for (String word : name.strip().split("[\\s-]+")) {
-            initials.appendCodePoint(word.codePointAt(0));
-        }
-        return initials.toString();
-    }
 }

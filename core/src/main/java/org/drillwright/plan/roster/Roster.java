@@ -2,6 +2,7 @@ package org.drillwright.plan.roster;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -23,6 +24,11 @@ public record Roster(List<Person> people, List<String> assistants, List<Apart> a
 
     public Optional<Person> person(String name) {
         return people.stream().filter(person -> person.name().equals(name)).findFirst();
+    }
+
+    /** The same with each person changed. */
+    public Roster withEach(UnaryOperator<Person> change) {
+        return new Roster(people.stream().map(change).toList(), assistants, apart);
     }
 
     /** Everyone's name, students first. */

@@ -8,6 +8,8 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.classes.LessonCommand;
 import org.drillwright.print.command.classes.PairsCommand;
 import org.drillwright.print.command.classes.PlanFormat;
+import org.drillwright.print.command.classes.ProgressCommand;
+import org.drillwright.print.command.classes.RecordCommand;
 import org.drillwright.print.command.classes.TableFormat;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
@@ -44,7 +46,9 @@ public final class Program {
                 .addSubcommand(new ExplainCommand(run, school))
                 .addSubcommand(new WordsCommand(run, school))
                 .addSubcommand(new PairsCommand(run, school))
-                .addSubcommand(new LessonCommand(run, school));
+                .addSubcommand(new LessonCommand(run, school))
+                .addSubcommand(new RecordCommand(run, school))
+                .addSubcommand(new ProgressCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
         line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));

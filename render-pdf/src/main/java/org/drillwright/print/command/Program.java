@@ -5,11 +5,14 @@ import java.util.Locale;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Hands;
 import org.drillwright.model.SheetSize;
+import org.drillwright.print.command.classes.HallCommand;
 import org.drillwright.print.command.classes.LessonCommand;
 import org.drillwright.print.command.classes.PairsCommand;
+import org.drillwright.print.command.classes.PartnersCommand;
 import org.drillwright.print.command.classes.PlanFormat;
 import org.drillwright.print.command.classes.ProgressCommand;
 import org.drillwright.print.command.classes.RecordCommand;
+import org.drillwright.print.command.classes.SessionCommand;
 import org.drillwright.print.command.classes.TableFormat;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
@@ -48,7 +51,10 @@ public final class Program {
                 .addSubcommand(new PairsCommand(run, school))
                 .addSubcommand(new LessonCommand(run, school))
                 .addSubcommand(new RecordCommand(run, school))
-                .addSubcommand(new ProgressCommand(run, school));
+                .addSubcommand(new ProgressCommand(run, school))
+                .addSubcommand(new HallCommand(run, school))
+                .addSubcommand(new PartnersCommand(run, school))
+                .addSubcommand(new SessionCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
         line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));

@@ -20,6 +20,9 @@ public final class PairsText {
         for (Round round : pairs.rounds()) {
             round(round, plan, pairs, names, page);
         }
+        if (pairs.rounds().isEmpty()) {
+            page.list("No drill for partners is in this lesson", plan.lesson().advice());
+        }
         page.list("Changing over", pairs.walk());
         List<String> facts = new ArrayList<>(pairs.facts());
         facts.addAll(GroupWords.threes(pairs, plan::repetitions));

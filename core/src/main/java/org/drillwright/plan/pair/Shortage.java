@@ -17,6 +17,9 @@ public record Shortage(String drill, int fresh, int knowing, int pairs, int left
 
     /** The facts in one sentence. */
     public String sentence() {
+        if (parity && fresh + knowing == 1) {
+            return "One student alone" + (helped == 1 ? " works with the instructor." : " does solo work.");
+        }
         if (parity) {
             return (fresh + knowing) + " students are an odd number: one is left over each round"
                     + (helped == 1 ? " and works with the instructor, by turns." : ".");

@@ -1,10 +1,12 @@
 package org.drillwright.print.command;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
+import org.drillwright.plan.roster.Timing;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.print.command.printing.Count;
 import org.drillwright.school.DrillFiles;
@@ -57,6 +59,31 @@ final class SettingsTable {
         row("language", school.language().word());
         row("class-minutes", Long.toString(school.classLength().toMinutes()));
         row("seconds-a-count", seconds());
+        habits();
+    }
+
+    private void habits() {
+        Timing timing = folder.habits().timing();
+        timed("opening", timing.opening());
+        timed("warm-up", timing.warmUp());
+        timed("closing", timing.closing());
+        timed("changeover", timing.changeover());
+        timed("swap", timing.swap());
+        timed("change", timing.change());
+        timed("reset", timing.reset());
+        timed("explain-new", timing.explainNew());
+        timed("explain-known", timing.explainKnown());
+        row(
+                "hall",
+                folder.habits()
+                        .hall()
+                        .map(hall -> hall.length() / 100.0 + " x " + hall.width() / 100.0 + " m")
+                        .orElse("(none)"));
+        row("initials", folder.habits().initials() ? "yes" : "no");
+    }
+
+    private void timed(String key, Duration time) {
+        keyed("timing", key, time.toSeconds() + " s");
     }
 
     private String seconds() {

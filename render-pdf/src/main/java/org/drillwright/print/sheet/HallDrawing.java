@@ -69,7 +69,7 @@ record HallDrawing(Floor floor, Method method, Type type, int scale) {
                 "/", floor.places().get(at).stream().map(String::valueOf).toList());
         double width = type.width(Face.BOLD, places);
         marks.add(new Mark.Text(
-                x(lane, 0) - width / 2, y(lane, 0) + 0.36 * type.size(), type.size(), Face.BOLD, places, Ink.BLACK));
+                x(lane, 0) - width / 2, y(lane, 0) - 0.25 * type.size(), type.size(), Face.BOLD, places, Ink.BLACK));
     }
 
     /** Along a lane: -1 where one stands, 1 where the other does, 0 between them. */

@@ -35,6 +35,11 @@ public final class HallSheet {
         flow.add(type.times(1.5).paragraph(Role.TITLE, Face.BOLD, "The hall, 1 to " + scale, flow.width()));
         flow.add(type.paragraph(Role.PARAGRAPH, Face.BOLD, floor.layout().sentence(), flow.width()));
         flow.add(new HallDrawing(floor, pairs.method(), type, scale).piece());
+        flow.add(type.item(
+                pairs.method().isWalked()
+                        ? "Filled circle: the line that stands; open circle: the line that moves on."
+                        : "The two circles of a lane are the two of a pair.",
+                flow.width()));
         HallText.toKnow(floor, pairs).forEach(sentence -> flow.add(type.item(sentence, flow.width())));
         HallText.sizes(hall).forEach(sentence -> flow.add(type.item(sentence, flow.width())));
         return flow.pages();

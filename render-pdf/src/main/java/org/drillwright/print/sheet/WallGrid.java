@@ -3,10 +3,12 @@ package org.drillwright.print.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.Legibility;
 import org.drillwright.print.layout.Setting;
@@ -21,6 +23,8 @@ import org.drillwright.print.text.Typefaces;
 record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
 
     private static final double FOOT = 9;
+    private static final double INDENT = 0.5;
+    private static final String BETWEEN = " \u00B7 ";
 
     WallGrid at(double other) {
         return new WallGrid(paper, columns, other, faces);
@@ -67,19 +71,48 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
     }
 
     private List<Piece> rows(WallWords.Block block) {
-        Type names = names();
         double place = block.rows().stream()
-                        .mapToDouble(row -> names.width(Face.BOLD, row.place()))
+                        .mapToDouble(row -> names().width(Face.BOLD, row.place()))
                         .max()
                         .orElse(0)
-                + 0.5 * names.size();
-        Columns table = new Columns(names, List.of(place, column() - place), 0.1 * names.size());
+                + 0.5 * names().size();
         List<Piece> rows = new ArrayList<>();
-        for (int at = 0; at < block.rows().size(); at++) {
-            WallWords.Row row = block.rows().get(at);
-            rows.add(table.row(List.of(row.place(), row.people()), at % 2 == 0));
+        for (WallWords.Row row : block.rows()) {
+            rows.add(row(row, place, rows.size() % 2 == 0));
         }
         return rows;
+    }
+
+    /** All on one line if they fit there, else each on a line. */
+    private Piece row(WallWords.Row row, double place, boolean band) {
+        Type names = names();
+        double pad = 0.1 * names.size();
+        double width = column() - place - pad;
+        String together = String.join(BETWEEN, row.people());
+        boolean fits = names.width(Face.REGULAR, together) <= width - names.size() * INDENT;
+        List<Mark.Text> lines = new ArrayList<>();
+        boolean whole = true;
+        double y = pad;
+        for (String words : fits ? List.of(together) : row.people()) {
+            Setting set = names.set(Face.REGULAR, words, place, y, width - names.size() * INDENT);
+            set.lines().forEach(line -> lines.add(line.moved(isFirst(line, set) ? 0 : names.size() * INDENT, 0)));
+            whole &= set.broken().isEmpty();
+            y += set.height();
+        }
+        Setting number = names.set(Face.BOLD, row.place(), pad, pad, place);
+        Node.Group cells = new Node.Group(
+                Role.ROW, List.of(new Node.Words(Role.ROW_HEAD, number.lines()), new Node.Words(Role.CELL, lines)));
+        Box box = new Box(0, 0, column(), y + pad);
+        return new Piece(
+                box.height(),
+                band ? List.of(Mark.Shape.filled(Outline.box(box), Type.BAND)) : List.of(),
+                List.of(cells),
+                whole);
+    }
+
+    /** A name that goes on in a second line isn't taken for two. */
+    private static boolean isFirst(Mark.Text line, Setting set) {
+        return line.baseline() == set.lines().get(0).baseline();
     }
 
     private void lay(WallWords.Block block, List<Piece> rows, Pages pages, String foot) {

@@ -22,6 +22,9 @@ public final class WallSheet {
     private static final double STEP = 0.05;
     private static final int MOST_COLUMNS = 3;
 
+    /** With so many pages larger type is not looked for. */
+    private static final int MANY = 60;
+
     private final WallWords words;
     private final Typefaces faces;
 
@@ -57,7 +60,7 @@ public final class WallSheet {
                     .lay(words, true)
                     .orElseThrow();
         }
-        return largest(best.get(), fewest);
+        return fewest > MANY ? best.get().lay(words, true).orElseThrow() : largest(best.get(), fewest);
     }
 
     /** The largest type that needs no more pages. */

@@ -36,8 +36,16 @@ record WallWords(List<Block> blocks, String foot) {
         }
     }
 
-    /** A place on the floor and who works there. */
-    record Row(String place, String people) {}
+    /**
+     * A place on the floor and who works there.
+     *
+     * @param people each with what is said of them, the last with what is said of all
+     */
+    record Row(String place, List<String> people) {
+        Row {
+            people = List.copyOf(people);
+        }
+    }
 
     static WallWords of(ClassPlan plan, PairingPlan pairs, Naming names, String school) {
         List<Block> blocks = pairs.rounds().stream()
@@ -73,16 +81,19 @@ record WallWords(List<Block> blocks, String foot) {
                 : arrows;
     }
 
-    private static String people(Group group, List<String> movers, Naming names) {
+    private static List<String> people(Group group, List<String> movers, Naming names) {
         List<String> shown = new ArrayList<>(group.people().stream()
                 .map(person -> (movers.contains(person) ? COMES : "") + names.of(person))
                 .toList());
         group.helper().ifPresent(helper -> shown.add(GroupWords.helper(helper, names)));
-        String people = String.join(" \u00B7 ", shown);
-        return switch (group.kind()) {
-            case SOLO -> people + ": solo work";
-            case BOTH_NEW -> people + " (both new)";
-            case PAIR, THREE, HELPED -> people;
-        };
+        int last = shown.size() - 1;
+        switch (group.kind()) {
+            case SOLO -> shown.set(last, shown.get(last) + ": solo work");
+            case BOTH_NEW -> shown.set(last, shown.get(last) + " (both new)");
+            case PAIR, THREE, HELPED -> {
+                // Who stands together says it all.
+            }
+        }
+        return shown;
     }
 }

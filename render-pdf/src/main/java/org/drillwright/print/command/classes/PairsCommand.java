@@ -92,6 +92,12 @@ public final class PairsCommand implements Callable<Integer> {
             return Exit.DONE;
         }
         PairingPlan plan = pairing.plan();
+        if (file.isPresent() && plan.rounds().size() == plan.firstPlanned()) {
+            run.err()
+                    .println("Nothing was printed: the lesson has no rounds of partners left to plan. See: lesson "
+                            + named);
+            return Exit.MATERIAL;
+        }
         if (file.isPresent()) {
             print(tonight, plan, file.get());
         } else {

@@ -28,7 +28,7 @@ public final class Faults {
             faults.addCount(step, subject.replay().counts().get(step));
         }
         faults.addAll(subject.replay().closing(), subject.words(FieldPath.of("closing")), "the closing");
-        return faults.faults;
+        return List.copyOf(faults.faults);
     }
 
     private void addCount(int step, Count count) {

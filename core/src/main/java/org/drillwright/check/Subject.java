@@ -31,6 +31,7 @@ public final class Subject {
     private final Surroundings surroundings;
     private final Script script;
     private final Replay replay;
+    private final List<Fault> faults;
 
     /**
      * @param drill as it was read
@@ -45,6 +46,7 @@ public final class Subject {
         this.surroundings = surroundings;
         this.script = Script.read(drill, new ClauseReader(surroundings.vocabulary()));
         this.replay = script.play(drill, surroundings.school());
+        this.faults = Faults.of(this);
     }
 
     /** The same drill, played by other hands. */
@@ -95,7 +97,7 @@ public final class Subject {
 
     /** What the phrase refused, each in its place. */
     public List<Fault> faults() {
-        return Faults.of(this);
+        return faults;
     }
 
     public boolean isPartnerDrill() {

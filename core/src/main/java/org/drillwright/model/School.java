@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param words forms that the school adds to the vocabulary, keyed by the form, each with the term it stands for
  * @param parries rows of the parry table that the school replaces: weapon, then position, then the line it closes
  * @param fundamentals what a drill can work on
+ * @param font what cards are set in; empty for the program's own
  * @param classLength how long a class lasts
  * @param count how long a count lasts where a drill has no tempo of its own
  */
@@ -28,6 +29,7 @@ public record School(
         CardSize card,
         SheetSize sheet,
         Language language,
+        Optional<SchoolFont> font,
         Duration classLength,
         Duration count) {
 
@@ -55,6 +57,7 @@ public record School(
             CardSize.A6,
             SheetSize.A4,
             Language.ENGLISH,
+            Optional.empty(),
             Duration.ofMinutes(60),
             Duration.ofSeconds(2));
 

@@ -3,6 +3,7 @@ package org.drillwright.notation;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.drillwright.source.Span;
 
 /** Finds words that leave something open, in the language that the text is written in. */
@@ -16,10 +17,16 @@ public final class Choices {
 
     /** The words of the text that leave something open. */
     public List<Span> in(String text) {
+        List<Token> tokens = Tokens.of(text);
+        if (open(tokens, form -> true).isEmpty()) {
+            return List.of();
+        }
         Tongue tongue = tongue(text);
-        return vocabulary
-                .lexemes(Tokens.of(text), form -> form.term().kind() == TermKind.CHOICE && form.tongue() == tongue)
-                .stream()
+        return open(tokens, form -> form.tongue() == tongue);
+    }
+
+    private List<Span> open(List<Token> tokens, Predicate<Form> wanted) {
+        return vocabulary.lexemes(tokens, wanted.and(form -> form.term().kind() == TermKind.CHOICE)).stream()
                 .filter(lexeme -> lexeme.is(TermKind.CHOICE) || lexeme.folded().equals("/"))
                 .map(Lexeme::span)
                 .toList();

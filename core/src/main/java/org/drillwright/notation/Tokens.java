@@ -26,8 +26,9 @@ final class Tokens {
         Matcher piece = PIECE.matcher(text);
         while (piece.find()) {
             String word = piece.group();
+            String folded = fold(word);
             tokens.add(new Token(
-                    USAGE.getOrDefault(fold(word), fold(word)),
+                    USAGE.getOrDefault(folded, folded),
                     new Span(piece.start(), piece.end()),
                     Character.isLetterOrDigit(word.codePointAt(0))));
         }
@@ -35,7 +36,20 @@ final class Tokens {
     }
 
     static String fold(String word) {
+        if (isAscii(word)) {
+            return word.toLowerCase(Locale.ROOT);
+        }
         String apart = Normalizer.normalize(word.replace("œ", "oe").replace("æ", "ae"), Normalizer.Form.NFD);
         return MARKS.matcher(apart).replaceAll("").toLowerCase(Locale.ROOT);
+    }
+
+    /** Most words are, and need no taking apart. */
+    private static boolean isAscii(String word) {
+        for (int at = 0; at < word.length(); at++) {
+            if (word.charAt(at) > 0x7f) {
+                return false;
+            }
+        }
+        return true;
     }
 }

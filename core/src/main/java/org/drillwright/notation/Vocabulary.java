@@ -131,7 +131,7 @@ public final class Vocabulary {
     }
 
     private Optional<Match> longest(Node node, List<Token> tokens, int at, int skipped, Predicate<Form> wanted) {
-        Optional<Match> best = node.here.stream().filter(wanted).findFirst().map(form -> new Match(form, at));
+        Optional<Match> best = first(node, wanted).map(form -> new Match(form, at));
         if (at >= tokens.size() || !tokens.get(at).isWord()) {
             return best;
         }
@@ -146,6 +146,15 @@ public final class Vocabulary {
         Optional<Match> passing =
                 mayPass ? longest(node, tokens, at + 1, skipped + 1, wanted) : Optional.<Match>empty();
         return passing.filter(match -> match.end() > at + 1).or(() -> best);
+    }
+
+    private static Optional<Form> first(Node node, Predicate<Form> wanted) {
+        for (Form form : node.here) {
+            if (wanted.test(form)) {
+                return Optional.of(form);
+            }
+        }
+        return Optional.empty();
     }
 
     /** How a thing is done: softly, doucement, dolcemente; and bare numbers. */

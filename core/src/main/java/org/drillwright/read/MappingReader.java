@@ -49,8 +49,7 @@ final class MappingReader {
             return;
         }
         NodeTuple first = tuples.putIfAbsent(key.get(), tuple);
-        boolean dashReported = isCount() && keyTwice;
-        if (first != null && !dashReported) {
+        if (first != null && !(keyTwice && isCount())) {
             reportTwice(key.get(), first, tuple);
             keyTwice = true;
         }

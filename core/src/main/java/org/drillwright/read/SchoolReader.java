@@ -11,6 +11,7 @@ import org.drillwright.model.DrillSet;
 import org.drillwright.model.Language;
 import org.drillwright.model.Level;
 import org.drillwright.model.School;
+import org.drillwright.model.SchoolFont;
 import org.drillwright.model.SheetSize;
 import org.drillwright.model.Weapon;
 import org.drillwright.plan.roster.Habits;
@@ -59,8 +60,21 @@ public final class SchoolReader {
                         .orElse(usual.sheet()),
                 keys.choice("language", List.of(Language.values()), Language::word)
                         .orElse(usual.language()),
+                font(keys),
                 minutes(keys, usual.classLength()),
                 keys.seconds("seconds-a-count").orElse(usual.count()));
+    }
+
+    /** One file for both cuts, or one for each. */
+    private static Optional<SchoolFont> font(MappingReader keys) {
+        Optional<MappingReader> cuts = keys.mappingIfThere("font");
+        if (cuts.isEmpty()) {
+            return keys.text("font", ReadingLimits.SHORT_TEXT).map(file -> new SchoolFont(file, file));
+        }
+        String regular = cuts.get().needed("regular", ReadingLimits.SHORT_TEXT);
+        String bold = cuts.get().text("bold", ReadingLimits.SHORT_TEXT).orElse(regular);
+        cuts.get().finish();
+        return Optional.of(new SchoolFont(regular, bold));
     }
 
     private static Duration minutes(MappingReader keys, Duration usual) {

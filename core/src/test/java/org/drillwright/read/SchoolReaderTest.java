@@ -13,6 +13,7 @@ import org.drillwright.model.DrillSet;
 import org.drillwright.model.Language;
 import org.drillwright.model.Level;
 import org.drillwright.model.School;
+import org.drillwright.model.SchoolFont;
 import org.drillwright.model.SheetSize;
 import org.drillwright.model.Weapon;
 import org.junit.jupiter.api.Test;
@@ -45,6 +46,7 @@ class SchoolReaderTest {
                 card: a5
                 sheet: letter
                 language: fr
+                font: {regular: ours.ttf, bold: ours-bold.ttf}
                 class-minutes: 90
                 seconds-a-count: 1,5
                 """).value().orElseThrow().school();
@@ -64,9 +66,16 @@ class SchoolReaderTest {
                         CardSize.A5,
                         SheetSize.LETTER,
                         Language.FRENCH,
+                        Optional.of(new SchoolFont("ours.ttf", "ours-bold.ttf")),
                         Duration.ofMinutes(90),
                         Duration.ofMillis(1500)),
                 school);
+    }
+
+    @Test
+    void one_font_file_serves_for_both_cuts() {
+        School school = read("font: ours.ttf\n").value().orElseThrow().school();
+        assertEquals(Optional.of(new SchoolFont("ours.ttf", "ours.ttf")), school.font());
     }
 
     @Test

@@ -33,6 +33,7 @@ public final class Drills {
             CardSize.A6,
             SheetSize.A4,
             Language.ENGLISH,
+            Optional.empty(),
             Duration.ofMinutes(60),
             Duration.ofSeconds(2));
 

@@ -6,7 +6,7 @@ import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Typeface;
 
 /** A frame's words, one behind the other, as who reads the card meets them. */
@@ -63,7 +63,7 @@ public final class Flat {
 
     /** What a run covers: numerals have neither accents nor tails. */
     public static Box box(Mark.Text text) {
-        Typeface face = DejaVu.family().of(text.face());
+        Typeface face = Family.dejaVu().of(text.face());
         boolean numeral = text.text().chars().allMatch(Character::isDigit);
         double up = text.size() * (numeral ? face.capHeight() : face.ascent());
         double down = numeral ? 0 : text.size() * face.descent();

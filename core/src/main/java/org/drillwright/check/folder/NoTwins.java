@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.drillwright.check.Folder;
 import org.drillwright.check.FolderRule;
 import org.drillwright.check.RuleText;
@@ -36,6 +37,8 @@ public final class NoTwins implements FolderRule {
                 follower: Hold on guard.
                 distance: out
             """);
+
+    private static final Pattern NEITHER_LETTER_NOR_DIGIT = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     @Override
     public RuleText text() {
@@ -74,6 +77,9 @@ public final class NoTwins implements FolderRule {
     }
 
     private static String fold(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+        return NEITHER_LETTER_NOR_DIGIT
+                .matcher(text.toLowerCase(Locale.ROOT))
+                .replaceAll(" ")
+                .strip();
     }
 }

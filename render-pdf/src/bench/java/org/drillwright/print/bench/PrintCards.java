@@ -12,7 +12,7 @@ import org.drillwright.model.Language;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Labels;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.print.pdf.PdfWriter;
 
@@ -24,13 +24,13 @@ public final class PrintCards {
     public static void main(String[] args) throws IOException {
         List<Frame> cards = lay(Integer.parseInt(args[0]));
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(Path.of(args[1])))) {
-            new PdfWriter(DejaVu.family()).write(cards, new DocumentInfo("Invented drills", Locale.ENGLISH), out);
+            new PdfWriter(Family.dejaVu()).write(cards, new DocumentInfo("Invented drills", Locale.ENGLISH), out);
         }
     }
 
     static List<Frame> lay(int drills) {
         return CardLayout.lay(
-                        InventedDrills.first(drills), CardSize.A6, Labels.in(Language.ENGLISH), DejaVu.family())
+                        InventedDrills.first(drills), CardSize.A6, Labels.in(Language.ENGLISH), Family.dejaVu())
                 .cards();
     }
 }

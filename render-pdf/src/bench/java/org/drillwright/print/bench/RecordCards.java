@@ -13,7 +13,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.frame.Segment;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Typeface;
 
 /** Notes all that {@link PrintCards} shows, each thing at its fixed place: {@code RecordCards DRILLS FILE}. */
@@ -148,7 +148,7 @@ public final class RecordCards {
     }
 
     private static Typeface face(Face face) {
-        return DejaVu.family().of(face);
+        return Family.dejaVu().of(face);
     }
 
     private void floats(double... values) throws IOException {

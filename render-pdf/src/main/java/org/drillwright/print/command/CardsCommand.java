@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
+import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
@@ -19,10 +21,15 @@ import org.drillwright.print.command.printing.Edge;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.printing.Picking;
 import org.drillwright.print.command.printing.Picks;
+import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.printing.Target;
+import org.drillwright.print.command.printing.TestSheet;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
 import org.drillwright.print.layout.Back;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.print.pdf.PngPictures;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
@@ -107,9 +114,21 @@ final class CardsCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            defaultValue = "cards.pdf",
-            description = "The file to write. Normally cards.pdf, where you are. A PDF of that name is replaced.")
-    String out = "cards.pdf";
+            description = "The file to write; with --png the folder. Normally cards.pdf (or cards), where you are."
+                    + " A PDF of that name is replaced. More than 1000 cards become several files.")
+    Optional<String> out = Optional.empty();
+
+    @Option(
+            names = "--png",
+            paramLabel = "DPI",
+            description = "Instead of a PDF a picture of each side of each card, with so many dots an inch, from "
+                    + PngPictures.LEAST + " to " + PngPictures.MOST + "; 300 is usual for printing.")
+    Optional<Integer> png = Optional.empty();
+
+    @Option(
+            names = "--test-sheet",
+            description = "Instead of cards a sheet that shows what --shift your printer needs.")
+    boolean testSheet;
 
     @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
     boolean draft;
@@ -124,8 +143,14 @@ final class CardsCommand implements Callable<Integer> {
         if (!sets.isEmpty() && !paths.isEmpty()) {
             throw new CannotRun("Name a set or drills, not both.");
         }
-        OutputFile file = new OutputFile(target());
-        file.mustBeFree();
+        png.filter(dots -> dots < PngPictures.LEAST || dots > PngPictures.MOST).ifPresent(dots -> {
+            throw new CannotRun("Pictures have from " + PngPictures.LEAST + " to " + PngPictures.MOST
+                    + " dots an inch, not " + dots + ".");
+        });
+        Target target = target();
+        if (png.isEmpty()) {
+            new OutputFile(target.path()).mustBeFree();
+        }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, paths));
         if (Schools.isUnjudged(folder)) {
             run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
@@ -133,9 +158,23 @@ final class CardsCommand implements Callable<Integer> {
             return Exit.MATERIAL;
         }
         School settings = folder.school();
-        return new CardRun(run, settings, choices(settings)).print(picks(folder), file, out)
+        Family faces = SchoolFaces.of(folder);
+        if (testSheet) {
+            return printTestSheet(settings, faces, target);
+        }
+        return new CardRun(run, settings, choices(settings), faces).print(picks(folder), target)
                 ? Exit.DONE
                 : Exit.MATERIAL;
+    }
+
+    private int printTestSheet(School settings, Family faces, Target target) {
+        SheetSize size = sheet.orElse(Paper.of(settings.sheet()))
+                .sheet()
+                .orElseThrow(() -> new CannotRun("A test sheet needs a sheet: a4, a3, letter or legal."));
+        new OutputFile(target.path())
+                .write(TestSheet.of(settings, size, duplex.duplex(), shift.orElse(Shift.NONE), faces));
+        run.out().println(target.shown() + ": print it on both sides at 100 %, hold it against the light, and read.");
+        return Exit.DONE;
     }
 
     private Choices choices(School settings) {
@@ -165,9 +204,12 @@ final class CardsCommand implements Callable<Integer> {
         return selection.whole() ? picking.whole() : picking.these(selection.entries());
     }
 
-    private Path target() {
-        return Locations.path(run.here(), out)
-                .filter(path -> path.getFileName() != null)
-                .orElseThrow(() -> new CannotRun("'" + out + "' cannot be the name of a file."));
+    private Target target() {
+        String usual = png.isPresent() ? "cards" : testSheet ? "test-sheet.pdf" : "cards.pdf";
+        String shown = out.orElse(usual);
+        Path path = Locations.path(run.here(), shown)
+                .filter(named -> named.getFileName() != null)
+                .orElseThrow(() -> new CannotRun("'" + shown + "' cannot be the name of a file."));
+        return new Target(path, shown, png.map(OptionalInt::of).orElseGet(OptionalInt::empty));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
+import org.drillwright.model.SchoolFont;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.print.command.printing.Count;
@@ -57,6 +58,7 @@ final class SettingsTable {
         row("card", school.card().word());
         row("sheet", school.sheet().word());
         row("language", school.language().word());
+        row("font", school.font().map(SettingsTable::font).orElse("DejaVu Sans Condensed"));
         row("class-minutes", Long.toString(school.classLength().toMinutes()));
         row("seconds-a-count", seconds());
         habits();
@@ -84,6 +86,10 @@ final class SettingsTable {
 
     private void timed(String key, Duration time) {
         keyed("timing", key, time.toSeconds() + " s");
+    }
+
+    private static String font(SchoolFont font) {
+        return font.regular().equals(font.bold()) ? font.regular() : font.regular() + ", " + font.bold();
     }
 
     private String seconds() {

@@ -9,8 +9,9 @@ import org.drillwright.print.frame.Millimetres;
  *
  * @param width of the card
  * @param height of the card
+ * @param ringed whether it is worn on a ring; sheets for the wall are not
  */
-record CardArea(double width, double height) {
+record CardArea(double width, double height, boolean ringed) {
 
     /** Trade primers ask for 3 to 5 mm of film to seal; 5 mm also keeps what a printer cannot reach blank. */
     static final double EDGE = Millimetres.toPoints(5);
@@ -22,7 +23,8 @@ record CardArea(double width, double height) {
     private static final double BESIDE_HOLE = Millimetres.toPoints(2);
 
     static CardArea of(CardSize size) {
-        return new CardArea(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()));
+        boolean wall = size == CardSize.WALL_A4 || size == CardSize.WALL_A3;
+        return new CardArea(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), !wall);
     }
 
     double left() {
@@ -45,13 +47,14 @@ record CardArea(double width, double height) {
         return width - 2 * EDGE;
     }
 
-    /** The zone of the ring hole, in which nothing is read. */
+    /** The zone of the ring hole, in which nothing is read; of no extent where there is no hole. */
     Box hole() {
-        return new Box(EDGE, EDGE, HOLE, HOLE);
+        double extent = ringed ? HOLE : 0;
+        return new Box(EDGE, EDGE, extent, extent);
     }
 
     /** Where words beside the hole begin. */
     double besideHole() {
-        return hole().right() + BESIDE_HOLE;
+        return ringed ? hole().right() + BESIDE_HOLE : EDGE;
     }
 }

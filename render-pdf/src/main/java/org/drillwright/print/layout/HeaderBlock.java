@@ -33,7 +33,10 @@ final class HeaderBlock {
         CardArea area = press.area();
         double x = area.besideHole();
         Setting title = press.set(text.title(), press.scale().title(), x, 0, area.right() - x);
-        List<Mark> backdrop = new ArrayList<>(List.of(hole()));
+        List<Mark> backdrop = new ArrayList<>();
+        if (area.ringed()) {
+            backdrop.add(hole());
+        }
         List<Mark.Text> tags = new ArrayList<>();
         double edge = area.right();
         for (Tag tag : Stream.concat(
@@ -50,7 +53,7 @@ final class HeaderBlock {
         double height = title.height() + Math.max(about.height(), Setting.LEADING * size) + 3 * pad();
         List<String> broken =
                 Stream.of(title, about).flatMap(set -> set.broken().stream()).toList();
-        return new Slab(Math.max(height, CardArea.HOLE + pad()), backdrop, content, broken);
+        return new Slab(Math.max(height, area.hole().height() + pad()), backdrop, content, broken);
     }
 
     private record Tag(String words, boolean loud) {}

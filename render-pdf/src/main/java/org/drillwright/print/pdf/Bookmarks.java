@@ -1,5 +1,7 @@
 package org.drillwright.print.pdf;
 
+import java.util.Iterator;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
@@ -12,24 +14,37 @@ import org.drillwright.print.frame.Frame;
 final class Bookmarks {
 
     private final PDDocumentOutline outline = new PDDocumentOutline();
-    private PDOutlineNode chapter = outline;
+    private final Iterator<Chapter> chapters;
+    private PDOutlineNode under = outline;
+    private int left;
     private String before = "";
 
-    /** Begins a chapter on the page that is added next. */
-    void begin(Chapter next, PDPage page, Frame frame) {
-        before = "";
-        chapter = next.title().isBlank() ? outline : item(next.title(), page, frame.height(), outline);
-        if (chapter instanceof PDOutlineItem item) {
-            item.openNode();
+    Bookmarks(List<Chapter> chapters) {
+        this.chapters = chapters.iterator();
+    }
+
+    /** Takes the front of a page. */
+    void page(PDPage page, Frame frame) {
+        for (CardTitle card : CardTitle.on(frame)) {
+            double top = frame.height() - card.y();
+            if (left == 0) {
+                begin(page, top);
+            }
+            left--;
+            if (!card.words().equals(before)) {
+                item(card.words(), page, top, under);
+            }
+            before = card.words();
         }
     }
 
-    void page(PDPage page, Frame frame) {
-        for (CardTitle card : CardTitle.on(frame)) {
-            if (!card.words().equals(before)) {
-                item(card.words(), page, frame.height() - card.y(), chapter);
-            }
-            before = card.words();
+    private void begin(PDPage page, double top) {
+        before = "";
+        Chapter next = chapters.hasNext() ? chapters.next() : new Chapter("", Integer.MAX_VALUE);
+        left = next.cards();
+        under = next.title().isBlank() ? outline : item(next.title(), page, top, outline);
+        if (under instanceof PDOutlineItem item) {
+            item.openNode();
         }
     }
 

@@ -19,7 +19,7 @@ final class EmbeddedFace {
     private final int[] common = new int[COMMON];
     private final Map<Integer, Integer> rare = new HashMap<>();
 
-    EmbeddedFace(PDDocument document, DejaVuFace face, COSName name) throws IOException {
+    EmbeddedFace(PDDocument document, FontFace face, COSName name) throws IOException {
         this.font = PDType0Font.load(document, face.font(), true);
         this.measures = face;
         this.name = name;

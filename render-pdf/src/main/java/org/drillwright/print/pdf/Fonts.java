@@ -12,11 +12,11 @@ import org.drillwright.print.frame.Face;
 final class Fonts {
 
     private final PDDocument document;
-    private final DejaVu faces;
+    private final Family faces;
     private final PDResources resources = new PDResources();
     private final Map<Face, EmbeddedFace> embedded = new EnumMap<>(Face.class);
 
-    Fonts(PDDocument document, DejaVu faces) {
+    Fonts(PDDocument document, Family faces) {
         this.document = document;
         this.faces = faces;
     }

@@ -20,33 +20,30 @@ public final class PdfWriter {
     /** Stands for the time that a document's number is usually drawn from; the title is mixed in. */
     private static final long NUMBER = 0;
 
-    private final DejaVu faces;
+    private final Family faces;
 
-    public PdfWriter(DejaVu faces) {
+    public PdfWriter(Family faces) {
         this.faces = faces;
     }
 
     /** Writes pages without chapters. Leaves the stream open. */
     public void write(List<Frame> pages, DocumentInfo info, OutputStream out) throws IOException {
-        writeChapters(List.of(Chapter.untitled(pages)), info, out);
+        write(pages, Contents.PLAIN, info, out);
     }
 
-    /** Writes chapter after chapter, with bookmarks by chapter and drill. Leaves the stream open. */
-    public void writeChapters(List<Chapter> chapters, DocumentInfo info, OutputStream out) throws IOException {
+    /** Writes pages with bookmarks by chapter and drill. Leaves the stream open. */
+    public void write(List<Frame> pages, Contents contents, DocumentInfo info, OutputStream out) throws IOException {
         try (PDDocument document = new PDDocument()) {
             document.setDocumentId(NUMBER);
             Conformance.declare(document, info);
             Fonts fonts = new Fonts(document, faces);
             Tags tags = new Tags(document);
-            Bookmarks bookmarks = new Bookmarks();
-            for (Chapter chapter : chapters) {
-                for (int at = 0; at < chapter.pages().size(); at++) {
-                    Frame frame = chapter.pages().get(at);
-                    PDPage page = page(document, frame, fonts, tags);
-                    if (at == 0) {
-                        bookmarks.begin(chapter, page, frame);
-                    }
-                    bookmarks.page(page, frame);
+            Bookmarks bookmarks = new Bookmarks(contents.chapters());
+            for (int at = 0; at < pages.size(); at++) {
+                PDPage page = page(document, pages.get(at), fonts, tags);
+                boolean back = contents.bothSides() && at % 2 == 1;
+                if (!back) {
+                    bookmarks.page(page, pages.get(at));
                 }
             }
             bookmarks.finish(document);

@@ -30,11 +30,11 @@ public final class PngPictures {
 
     private static final double INCHES_A_METRE = 1 / 0.0254;
 
-    private final DejaVu faces;
+    private final Family faces;
     private final int resolution;
 
     /** @param resolution in dots an inch, stated in the file too, so that it prints at its true size */
-    public PngPictures(DejaVu faces, int resolution) {
+    public PngPictures(Family faces, int resolution) {
         if (resolution < LEAST || resolution > MOST) {
             throw new IllegalArgumentException("a resolution is from " + LEAST + " to " + MOST + " dots an inch");
         }

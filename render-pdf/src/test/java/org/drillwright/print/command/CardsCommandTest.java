@@ -5,12 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -67,6 +78,127 @@ class CardsCommandTest {
             PDRectangle page = document.getPage(0).getMediaBox();
             assertEquals(PDRectangle.LETTER.getWidth(), page.getWidth(), 0.01);
             assertEquals(PDRectangle.LETTER.getHeight(), page.getHeight(), 0.01);
+        }
+    }
+
+    @Test
+    void bookmarksGatherTheDrillsOfASet() throws IOException {
+        SchoolFiles.sound(folder);
+        Trial.run(folder, "cards", "--back", "safety");
+        try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
+            List<String> titles = new ArrayList<>();
+            for (PDOutlineItem set :
+                    document.getDocumentCatalog().getDocumentOutline().children()) {
+                titles.add(set.getTitle());
+                set.children().forEach(drill -> titles.add("- " + drill.getTitle()));
+            }
+            assertEquals(
+                    List.of(
+                            "thrusts",
+                            "- Parry of quarte, straight riposte",
+                            "- Straight thrust with the lunge",
+                            "feet",
+                            "- Steps by the call"),
+                    titles);
+        }
+    }
+
+    /** A6 is 105 by 148 mm: at 254 dots an inch ten dots a millimetre. */
+    @Test
+    void picturesAreNamedByDrillAndSide() throws IOException {
+        SchoolFiles.sound(folder);
+        Trial trial =
+                Trial.run(folder, "cards", "--set", "thrusts", "--png", "254", "--back", "pictures", "--out", "shown");
+        assertEquals(new Trial(0, "shown: 4 pictures of cards of size a6, at 254 dots an inch.\n", ""), trial);
+        assertEquals(
+                List.of("riposte-back.png", "riposte.png", "straight-back.png", "straight.png"),
+                names(folder.resolve("shown")));
+        BufferedImage card = ImageIO.read(folder.resolve("shown/riposte.png").toFile());
+        assertEquals(1050, card.getWidth(), 1.0);
+        assertEquals(1480, card.getHeight(), 1.0);
+    }
+
+    @Test
+    void pictureOfAnotherMakeIsLeftAlone() throws IOException {
+        SchoolFiles.sound(folder).with("cards/straight.png", "a letter");
+        Trial trial = Trial.run(folder, "cards", "--png", "100", "straight");
+        assertEquals(2, trial.code());
+        assertTrue(trial.err().contains("straight.png' is there already and is not a PNG"), trial.err());
+        assertEquals(List.of("straight.png"), names(folder.resolve("cards")));
+        assertEquals("a letter", Files.readString(folder.resolve("cards/straight.png")));
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @Test
+    void testSheetHasTwoSidesOfThePaper() throws IOException {
+        SchoolFiles.sound(folder);
+        Trial trial = Trial.run(folder, "cards", "--test-sheet", "--sheet", "legal", "--duplex", "short");
+        assertEquals(0, trial.code(), trial.err());
+        try (PDDocument document =
+                Loader.loadPDF(folder.resolve("test-sheet.pdf").toFile())) {
+            assertEquals(2, document.getNumberOfPages());
+            assertEquals(
+                    PDRectangle.LEGAL.getHeight(),
+                    document.getPage(1).getMediaBox().getHeight(),
+                    0.01);
+        }
+    }
+
+    /** DejaVu Serif stands for a school's own font. */
+    @Test
+    void cardsAreSetInTheSchoolsOwnFont() throws IOException {
+        byte[] serif = font("DejaVuSerif.ttf");
+        SchoolFiles.sound(folder).with("school.yaml", SchoolFiles.SETTINGS + "font: {regular: own.ttf}\n");
+        Files.write(folder.resolve("own.ttf"), serif);
+        Trial trial = Trial.run(folder, "cards");
+        assertEquals(0, trial.code(), trial.err() + trial.out());
+        try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
+            PDResources resources = document.getPage(0).getResources();
+            for (COSName name : resources.getFontNames()) {
+                String font = resources.getFont(name).getName();
+                assertTrue(font.endsWith("+DejaVuSerif"), font);
+            }
+            assertTrue(text(document, 1).contains("Parry of quarte, straight riposte"));
+        }
+    }
+
+    /** Bytes 8 and 9 of the table OS/2 are {@code fsType}; 2 is Restricted License embedding (OpenType specification). */
+    @Test
+    void fontsThatCannotBeUsedAreRefusedInASentence() throws IOException {
+        SchoolFiles.sound(folder).with("school.yaml", SchoolFiles.SETTINGS + "font: own.ttf\n");
+        refusesFont("The font 'own.ttf' of school.yaml cannot be read: it is not there.");
+        Files.writeString(folder.resolve("own.ttf"), "no font");
+        refusesFont("The font 'own.ttf' of school.yaml cannot be used: it is not a TrueType font.");
+        byte[] restricted = font("DejaVuSerif.ttf");
+        ByteBuffer tables = ByteBuffer.wrap(restricted);
+        for (int at = 12; at < 12 + 16 * tables.getShort(4); at += 16) {
+            if (new String(restricted, at, 4, StandardCharsets.US_ASCII).equals("OS/2")) {
+                tables.putShort(tables.getInt(at + 8) + 8, (short) 2);
+            }
+        }
+        Files.write(folder.resolve("own.ttf"), restricted);
+        refusesFont(
+                "The font 'own.ttf' of school.yaml cannot be used: its maker forbids that it is embedded in documents.");
+        SchoolFiles.sound(folder).with("school.yaml", SchoolFiles.SETTINGS + "font: ../own.ttf\n");
+        Path outside = Files.write(folder.resolveSibling("own.ttf"), font("DejaVuSerif.ttf"));
+        refusesFont("The font '../own.ttf' of school.yaml is not a file in the school's folder.");
+        Files.delete(outside);
+    }
+
+    private void refusesFont(String sentence) {
+        Trial trial = Trial.run(folder, "cards");
+        assertEquals(new Trial(2, "", sentence + "\n"), trial);
+    }
+
+    private static byte[] font(String name) throws IOException {
+        try (InputStream in =
+                CardsCommandTest.class.getResourceAsStream("/net/sf/jasperreports/fonts/dejavu/" + name)) {
+            return in.readAllBytes();
         }
     }
 

@@ -23,7 +23,7 @@ import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
 import org.drillwright.phrase.Feet;
 import org.drillwright.print.Example;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Coverage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,7 +49,7 @@ class WordsTest {
         for (String key : words.stringPropertyNames()) {
             assertFalse(words.getProperty(key).isBlank(), key);
             assertEquals(gaps(english.getProperty(key)), gaps(words.getProperty(key)), key);
-            assertEquals(List.of(), new Coverage(DejaVu.family()).missing(words.getProperty(key)), key);
+            assertEquals(List.of(), new Coverage(Family.dejaVu()).missing(words.getProperty(key)), key);
         }
     }
 

@@ -25,7 +25,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Wording;
 
 /** What holds of every card, whatever the drill. */
@@ -47,7 +47,7 @@ class CardLayoutProperties {
             @ForAll boolean pictures) {
         CardSubject plain = draft ? Drills.draft(drill) : Drills.subject(drill);
         CardSubject subject = pictures ? pictured(plain) : plain;
-        Laid laid = CardLayout.lay(List.of(subject), size, Labels.in(language), DejaVu.family());
+        Laid laid = CardLayout.lay(List.of(subject), size, Labels.in(language), Family.dejaVu());
         if (laid.cards().isEmpty()) {
             assertTrue(laid.problems().stream().anyMatch(it -> it.kind() == Problem.Kind.NOT_PRINTED));
             return;
@@ -124,7 +124,7 @@ class CardLayoutProperties {
     }
 
     private static void largeEnough(List<Frame> cards, CardSize size) {
-        Scale floor = Scale.floor(size, DejaVu.family());
+        Scale floor = Scale.floor(size, Family.dejaVu());
         for (Frame card : cards) {
             for (Node.Words words : Flat.words(card)) {
                 double least = words.role() == Role.CELL || words.role() == Role.ROW_HEAD ? floor.cue() : floor.foot();

@@ -19,7 +19,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.junit.jupiter.api.Test;
 
 class CardLayoutTest {
@@ -27,7 +27,7 @@ class CardLayoutTest {
     private static final Step HOLD = Drills.step("Extend and lunge.", "Hold and take the touch.", "lunge", "");
 
     private static Laid lay(CardSubject subject, CardSize size) {
-        return CardLayout.lay(List.of(subject), size, Labels.in(Language.ENGLISH), DejaVu.family());
+        return CardLayout.lay(List.of(subject), size, Labels.in(Language.ENGLISH), Family.dejaVu());
     }
 
     private static Laid lay(Drill drill) {
@@ -160,7 +160,7 @@ class CardLayoutTest {
                         "step 2, leader",
                         "The character U+1F93A (FENCER) cannot be printed: the card's typeface lacks it.")),
                 laid.problems());
-        assertEquals(laid.problems(), CardLayout.unprintable(Drills.subject(drill), DejaVu.family()));
+        assertEquals(laid.problems(), CardLayout.unprintable(Drills.subject(drill), Family.dejaVu()));
     }
 
     @Test
@@ -288,7 +288,7 @@ class CardLayoutTest {
     void cardsComeInTheOrderOfTheirDrills() {
         List<CardSubject> both =
                 new ArrayList<>(List.of(Drills.subject(Drills.solo()), Drills.subject(Drills.riposte())));
-        Laid laid = CardLayout.lay(both, CardSize.A6, Labels.in(Language.FRENCH), DejaVu.family());
+        Laid laid = CardLayout.lay(both, CardSize.A6, Labels.in(Language.FRENCH), Family.dejaVu());
         assertEquals(List.of("Advance and retreat by call"), words(laid.cards().get(0), Role.TITLE));
         assertEquals(
                 List.of("Parry of quarte, direct riposte"), words(laid.cards().get(1), Role.TITLE));

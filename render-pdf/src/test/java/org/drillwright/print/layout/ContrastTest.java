@@ -13,8 +13,8 @@ import org.drillwright.model.Language;
 import org.drillwright.print.Example;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
-import org.drillwright.print.pdf.DejaVu;
 import org.drillwright.print.pdf.DocumentInfo;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PdfWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,10 +46,10 @@ class ContrastTest {
                         List.of(Example.card(Example.drill("circular-parry-of-sixte"))),
                         CardSize.A6,
                         Labels.in(Language.ENGLISH),
-                        DejaVu.family())
+                        Family.dejaVu())
                 .cards();
         java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
-        new PdfWriter(DejaVu.family()).write(cards, new DocumentInfo("Front", java.util.Locale.ENGLISH), out);
+        new PdfWriter(Family.dejaVu()).write(cards, new DocumentInfo("Front", java.util.Locale.ENGLISH), out);
         try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
             return new PDFRenderer(document).renderImageWithDPI(0, 150);
         }

@@ -15,7 +15,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.drillwright.model.Language;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Coverage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,7 +49,7 @@ class LabelsTest {
     @ParameterizedTest
     @EnumSource
     void everyLabelCanBePrinted(Language language) {
-        Coverage coverage = new Coverage(DejaVu.family());
+        Coverage coverage = new Coverage(Family.dejaVu());
         for (Label label : Label.values()) {
             assertEquals(List.of(), coverage.missing(Labels.in(language).text(label)));
         }

@@ -7,7 +7,7 @@ import org.drillwright.model.CardSize;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Millimetres;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,13 +25,13 @@ class LegibilityTest {
     @ParameterizedTest
     @EnumSource
     void theFloorMeetsTheAngles(CardSize size) {
-        double capHeight = DejaVu.family().of(Face.REGULAR).capHeight();
-        Scale floor = Scale.floor(size, DejaVu.family());
+        double capHeight = Family.dejaVu().of(Face.REGULAR).capHeight();
+        Scale floor = Scale.floor(size, Family.dejaVu());
         double turn = floor.turn() * capHeight;
         Legibility least = Legibility.of(size);
         assertTrue(turn >= least.turns() - 1e-9);
         assertTrue(floor.cue() * capHeight >= least.cues() - 1e-9);
-        assertTrue(floor.numeral() * DejaVu.family().of(Face.BOLD).capHeight() >= 2 * turn);
+        assertTrue(floor.numeral() * Family.dejaVu().of(Face.BOLD).capHeight() >= 2 * turn);
     }
 
     /**
@@ -50,9 +50,9 @@ class LegibilityTest {
         "WALL_A3, 13.963, 13.963, 6.981, 4.654"
     })
     void everySizeIsReadableAtItsDistance(CardSize size, double numerals, double names, double turns, double cues) {
-        double regular = DejaVu.family().of(Face.REGULAR).capHeight();
-        double bold = DejaVu.family().of(Face.BOLD).capHeight();
-        Scale floor = Scale.floor(size, DejaVu.family());
+        double regular = Family.dejaVu().of(Face.REGULAR).capHeight();
+        double bold = Family.dejaVu().of(Face.BOLD).capHeight();
+        Scale floor = Scale.floor(size, Family.dejaVu());
         double hair = 0.01;
         assertTrue(floor.numeral() * bold >= Millimetres.toPoints(numerals) - hair);
         assertTrue(floor.title() * bold >= Millimetres.toPoints(names) - hair);
@@ -62,8 +62,8 @@ class LegibilityTest {
 
     @Test
     void theFloorOfASmallCardIsAboutNinePoints() {
-        // 2.327 mm are 6.60 points; DejaVu's capitals are 0.729 high: 9.05.
-        assertEquals(9.05, Scale.floor(CardSize.A6, DejaVu.family()).turn(), 0.01);
+        // 2.327 mm are 6.60 points; Family's capitals are 0.729 high: 9.05.
+        assertEquals(9.05, Scale.floor(CardSize.A6, Family.dejaVu()).turn(), 0.01);
     }
 
     /** WCAG 2.1, 1.4.6, asks for 7 to 1; luminance as defined there. */

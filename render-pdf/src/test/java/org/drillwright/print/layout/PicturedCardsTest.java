@@ -19,7 +19,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Wording;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class PicturedCardsTest {
 
     private static Laid lay(Subject drill, CardSize size, Back back, Language language) {
-        return CardLayout.lay(List.of(Example.card(drill)), size, back, Labels.in(language), DejaVu.family());
+        return CardLayout.lay(List.of(Example.card(drill)), size, back, Labels.in(language), Family.dejaVu());
     }
 
     private static Laid lay(String drill, Back back) {
@@ -123,7 +123,7 @@ class PicturedCardsTest {
         CardSubject wordy = new CardSubject(
                 LongNote.of(drill.drill()), card.school(), card.place(), false, List.of(), card.replay());
         Laid laid = CardLayout.lay(
-                List.of(wordy), CardSize.A6, Back.PICTURES, Labels.in(Language.ENGLISH), DejaVu.family());
+                List.of(wordy), CardSize.A6, Back.PICTURES, Labels.in(Language.ENGLISH), Family.dejaVu());
         assertEquals(List.of(), laid.cards());
         assertEquals(Problem.Kind.NOT_PRINTED, laid.problems().get(0).kind());
     }
@@ -133,7 +133,7 @@ class PicturedCardsTest {
     void theSafetyCardIsWholeOnEverySize(CardSize size) {
         for (Language language : Language.values()) {
             Labels labels = Labels.in(language);
-            List<Frame> cards = SafetyCard.lay(size, labels, DejaVu.family());
+            List<Frame> cards = SafetyCard.lay(size, labels, Family.dejaVu());
             cards.forEach(PicturedCardsTest::inPlace);
             String letters = Flat.letters(cards);
             for (Label label : Label.values()) {
@@ -145,7 +145,7 @@ class PicturedCardsTest {
             for (Sample sample : Legend.in(language)) {
                 assertTrue(letters.contains(Flat.bare(Wording.clean(sample.words()))), sample.words());
             }
-            double floor = Scale.floor(size, DejaVu.family()).cue();
+            double floor = Scale.floor(size, Family.dejaVu()).cue();
             for (Frame card : cards) {
                 for (Mark.Text text : Flat.texts(card)) {
                     assertTrue(text.size() >= floor - 1e-9, () -> text + " is too small");
@@ -161,8 +161,8 @@ class PicturedCardsTest {
                 CardSize.A5,
                 Back.SAFETY,
                 Labels.in(Language.ENGLISH),
-                DejaVu.family());
-        List<Frame> safety = SafetyCard.lay(CardSize.A5, Labels.in(Language.ENGLISH), DejaVu.family());
+                Family.dejaVu());
+        List<Frame> safety = SafetyCard.lay(CardSize.A5, Labels.in(Language.ENGLISH), Family.dejaVu());
         assertEquals(laid.cards().size(), laid.backs().size());
         assertEquals(safety.get(0), laid.backs().get(0));
     }

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -22,9 +23,9 @@ class BookmarksTest {
 
     static final String SECOND = "Second intention: false attack, parry of the riposte, counter-riposte in the lunge";
 
-    private static byte[] pdf(List<Chapter> chapters) throws IOException {
+    private static byte[] pdf(List<Frame> pages, Contents contents) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfWriter(DejaVu.family()).writeChapters(chapters, PdfWriterTest.INFO, out);
+        new PdfWriter(Family.dejaVu()).write(pages, contents, PdfWriterTest.INFO, out);
         return out.toByteArray();
     }
 
@@ -50,6 +51,8 @@ class BookmarksTest {
         List<Frame> foil = PdfWriterTest.cards(CardSize.A6, Drills.riposte(), Drills.second());
         assertEquals(3, foil.size(), "the second drill has two cards");
         List<Frame> calls = PdfWriterTest.cards(CardSize.A6, Drills.solo());
+        List<Frame> pages = Stream.concat(foil.stream(), calls.stream()).toList();
+        Contents contents = new Contents(List.of(new Chapter("Foil", 3), new Chapter("Calls", 1)), false);
         assertEquals(
                 List.of(
                         "0 Foil 1",
@@ -57,7 +60,32 @@ class BookmarksTest {
                         "1 " + SECOND + " 2",
                         "0 Calls 4",
                         "1 Advance and retreat by call 4"),
-                bookmarks(pdf(List.of(new Chapter("Foil", foil), new Chapter("Calls", calls)))));
+                bookmarks(pdf(pages, contents)));
+    }
+
+    @Test
+    void setsThatShareASheetAreToldApart() throws IOException {
+        Contents contents = new Contents(List.of(new Chapter("Foil", 3), new Chapter("Calls", 1)), false);
+        assertEquals(
+                List.of(
+                        "0 Foil 1",
+                        "1 Parry of quarte, direct riposte 1",
+                        "1 " + SECOND + " 1",
+                        "0 Calls 1",
+                        "1 Advance and retreat by call 1"),
+                bookmarks(pdf(PdfWriterTest.sheets(SheetSize.A4), contents)));
+    }
+
+    @Test
+    void backsHaveNone() throws IOException {
+        Frame card = PdfWriterTest.cards(CardSize.A6, Drills.riposte()).get(0);
+        assertEquals(
+                List.of("0 Parry of quarte, direct riposte 1"),
+                bookmarks(pdf(
+                        List.of(
+                                card,
+                                PdfWriterTest.cards(CardSize.A6, Drills.solo()).get(0)),
+                        new Contents(List.of(), true))));
     }
 
     @Test

@@ -90,10 +90,10 @@ class ConformanceTest {
                 .toList();
         SheetPlan plan =
                 SheetPlan.on(Stock.of(SheetSize.A4)).with(Laminate.SHEET).with(Duplex.LONG_EDGE, new Shift(0.5, -0.5));
-        Frame note = SheetNote.of(Labels.in(Language.ENGLISH), DejaVu.family());
+        Frame note = SheetNote.of(Labels.in(Language.ENGLISH), Family.dejaVu());
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        List<Chapter> chapters = List.of(new Chapter("Foil", Imposition.impose(leaves, plan, note)));
-        new PdfWriter(DejaVu.family()).writeChapters(chapters, PdfWriterTest.INFO, out);
+        Contents contents = new Contents(List.of(new Chapter("Foil", 2)), true);
+        new PdfWriter(Family.dejaVu()).write(Imposition.impose(leaves, plan, note), contents, PdfWriterTest.INFO, out);
         assertEquals(List.of(), failures(out.toByteArray()));
     }
 
@@ -104,8 +104,8 @@ class ConformanceTest {
                 Stock.of(SheetSize.LETTER),
                 Duplex.SHORT_EDGE,
                 Shift.NONE,
-                SheetNote.measuringFront(labels, DejaVu.family()),
-                SheetNote.measuringBack(labels, DejaVu.family()));
+                SheetNote.measuringFront(labels, Family.dejaVu()),
+                SheetNote.measuringBack(labels, Family.dejaVu()));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
     }
 
@@ -115,7 +115,7 @@ class ConformanceTest {
                         List.of(Drills.draft(Drills.riposte())),
                         CardSize.A5,
                         Labels.in(Language.FRENCH),
-                        DejaVu.family())
+                        Family.dejaVu())
                 .cards();
         assertEquals(List.of(), failures(PdfWriterTest.pdf(cards)));
     }
@@ -130,10 +130,10 @@ class ConformanceTest {
                 CardSize.A6,
                 Back.PICTURES,
                 Labels.in(Language.ITALIAN),
-                DejaVu.family());
+                Family.dejaVu());
         pages.addAll(laid.cards());
         pages.addAll(laid.backs());
-        pages.addAll(SafetyCard.lay(CardSize.A6, Labels.in(Language.ITALIAN), DejaVu.family()));
+        pages.addAll(SafetyCard.lay(CardSize.A6, Labels.in(Language.ITALIAN), Family.dejaVu()));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
     }
 

@@ -42,13 +42,13 @@ class PdfWriterTest {
                         Arrays.stream(drills).map(Drills::subject).toList(),
                         size,
                         Labels.in(Language.ENGLISH),
-                        DejaVu.family())
+                        Family.dejaVu())
                 .cards();
     }
 
     static byte[] pdf(List<Frame> sheets) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PdfWriter(DejaVu.family()).write(sheets, INFO, out);
+        new PdfWriter(Family.dejaVu()).write(sheets, INFO, out);
         return out.toByteArray();
     }
 
@@ -56,7 +56,7 @@ class PdfWriterTest {
         return Imposition.impose(
                 cards(CardSize.A6, Drills.riposte(), Drills.second(), Drills.solo()),
                 sheet,
-                SheetNote.of(Labels.in(Language.ENGLISH), DejaVu.family()));
+                SheetNote.of(Labels.in(Language.ENGLISH), Family.dejaVu()));
     }
 
     @Test

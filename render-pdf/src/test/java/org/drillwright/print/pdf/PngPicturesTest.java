@@ -22,7 +22,7 @@ class PngPicturesTest {
 
     private static List<byte[]> pictures(List<Frame> cards, int resolution) throws IOException {
         List<byte[]> pictures = new ArrayList<>();
-        new PngPictures(DejaVu.family(), resolution).draw(cards, (at, png) -> pictures.add(png));
+        new PngPictures(Family.dejaVu(), resolution).draw(cards, (at, png) -> pictures.add(png));
         return pictures;
     }
 
@@ -73,8 +73,8 @@ class PngPicturesTest {
 
     @Test
     void aResolutionThatShowsNothingOrFillsTheMemoryIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new PngPictures(DejaVu.family(), 19));
-        assertThrows(IllegalArgumentException.class, () -> new PngPictures(DejaVu.family(), 1201));
+        assertThrows(IllegalArgumentException.class, () -> new PngPictures(Family.dejaVu(), 19));
+        assertThrows(IllegalArgumentException.class, () -> new PngPictures(Family.dejaVu(), 1201));
     }
 
     @Test

@@ -3,14 +3,14 @@ package org.drillwright.print.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CoverageTest {
 
-    private final Coverage coverage = new Coverage(DejaVu.family());
+    private final Coverage coverage = new Coverage(Family.dejaVu());
 
     @ParameterizedTest
     @ValueSource(

@@ -13,7 +13,7 @@ import net.jqwik.api.constraints.NotBlank;
 import net.jqwik.api.constraints.Size;
 import net.jqwik.api.constraints.StringLength;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 
 class ParagraphProperties {
 
@@ -22,7 +22,7 @@ class ParagraphProperties {
             @ForAll @Size(min = 1, max = 25)
                     List<@NotBlank @StringLength(max = 30) @CharRange(from = 'a', to = 'z') String> words,
             @ForAll @DoubleRange(min = 3, max = 40) double measure) {
-        Paragraph paragraph = Paragraph.of(DejaVu.family(), Face.REGULAR, String.join(" ", words));
+        Paragraph paragraph = Paragraph.of(Family.dejaVu(), Face.REGULAR, String.join(" ", words));
         List<TextLine> lines = paragraph.lines(measure);
         lines.forEach(line -> assertTrue(line.width() <= measure + 1e-6, line + " is wider than " + measure));
         String letters = lines.stream().map(TextLine::text).collect(Collectors.joining());

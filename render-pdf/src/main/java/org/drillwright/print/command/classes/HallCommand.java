@@ -72,9 +72,10 @@ public final class HallCommand implements Callable<Integer> {
             var settings = tonight.folder().school();
             file.get()
                     .write(
-                            HallSheet.pages(
-                                    floor, pairs, sheet.orElse(settings.sheet()), settings.name(), SheetFile.faces()),
-                            "The hall");
+                            tonight.folder(),
+                            "The hall",
+                            faces -> HallSheet.pages(
+                                    floor, pairs, sheet.orElse(settings.sheet()), settings.name(), faces));
             run.out().println(layout.sentence());
         } else {
             run.out().print(format == PlanFormat.JSON ? HallJson.of(floor, pairs) : HallText.of(floor, pairs));

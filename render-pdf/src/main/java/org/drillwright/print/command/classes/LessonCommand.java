@@ -75,9 +75,10 @@ public final class LessonCommand implements Callable<Integer> {
         if (file.isPresent()) {
             file.get()
                     .write(
-                            LessonSheet.pages(
-                                    tonight.plan(), pairs, settings, sheet.orElse(settings.sheet()), SheetFile.faces()),
-                            "Lesson of " + ClassHead.date(tonight.plan()));
+                            tonight.folder(),
+                            "Lesson of " + ClassHead.date(tonight.plan()),
+                            faces -> LessonSheet.pages(
+                                    tonight.plan(), pairs, settings, sheet.orElse(settings.sheet()), faces));
             run.out().println(LessonText.sentence(tonight.plan().lesson()));
             tonight.plan().lesson().advice().forEach(run.out()::println);
         } else {

@@ -113,14 +113,15 @@ public final class PairsCommand implements Callable<Integer> {
     private void print(Tonight tonight, PairingPlan plan, SheetFile file) {
         var settings = tonight.folder().school();
         file.write(
-                WallSheet.pages(
+                tonight.folder(),
+                "Partners of " + ClassHead.date(tonight.plan()),
+                faces -> WallSheet.pages(
                         tonight.plan(),
                         plan,
                         tonight.naming(initials),
                         sheet.orElse(settings.sheet()),
                         settings.name(),
-                        SheetFile.faces()),
-                "Partners of " + ClassHead.date(tonight.plan()));
+                        faces));
         plan.facts().forEach(run.out()::println);
         run.out().println(plan.verdict().sentence());
     }

@@ -72,13 +72,10 @@ public final class ProgressCommand implements Callable<Integer> {
             var settings = opened.folder().school();
             file.get()
                     .write(
-                            ProgressSheet.pages(
-                                    progress,
-                                    names,
-                                    sheet.orElse(settings.sheet()),
-                                    settings.name(),
-                                    SheetFile.faces()),
-                            "Progress");
+                            opened.folder(),
+                            "Progress",
+                            faces -> ProgressSheet.pages(
+                                    progress, names, sheet.orElse(settings.sheet()), settings.name(), faces));
         } else {
             run.out().print(format == TableFormat.CSV ? progress.csv() : ProgressText.of(progress));
         }

@@ -107,14 +107,15 @@ public final class SessionCommand implements Callable<Integer> {
             var settings = opened.folder().school();
             file.get()
                     .write(
-                            SessionSheet.pages(
+                            opened.folder(),
+                            "Training for two",
+                            faces -> SessionSheet.pages(
                                     session,
                                     hidden ? Naming.initials(roster.names()) : Naming.full(),
                                     settings,
                                     drills,
                                     sheet.orElse(settings.sheet()),
-                                    SheetFile.faces()),
-                            "Training for two");
+                                    faces));
             session.facts().forEach(run.out()::println);
         } else {
             run.out().print(SessionText.of(session, timing, drills));

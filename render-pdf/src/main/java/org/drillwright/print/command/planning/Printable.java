@@ -4,18 +4,20 @@ import java.util.List;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.pdf.DejaVu;
 import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.Typefaces;
 
 /** Looks for characters that the typeface lacks: a name must not lose letters in print. */
 final class Printable {
 
-    private final Coverage coverage = new Coverage(DejaVu.family());
+    private final Coverage coverage;
 
-    private Printable() {}
+    private Printable(Typefaces faces) {
+        this.coverage = new Coverage(faces);
+    }
 
-    static void check(List<Frame> pages) {
-        Printable printable = new Printable();
+    static void check(List<Frame> pages, Typefaces faces) {
+        Printable printable = new Printable(faces);
         pages.forEach(page -> page.content().forEach(printable::check));
     }
 

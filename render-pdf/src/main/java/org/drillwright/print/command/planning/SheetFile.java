@@ -6,14 +6,18 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
+import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.pdf.DejaVu;
 import org.drillwright.print.pdf.DocumentInfo;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PdfWriter;
+import org.drillwright.print.text.Typefaces;
+import org.drillwright.school.SchoolFolder;
 
 /** A sheet's PDF. */
 public final class SheetFile {
@@ -33,16 +37,14 @@ public final class SheetFile {
         file.mustBeFree();
     }
 
-    public static DejaVu faces() {
-        return DejaVu.family();
-    }
-
-    /** Writes the pages, and says so. */
-    public void write(List<Frame> pages, String title) {
-        Printable.check(pages);
+    /** Writes pages set in the school's faces, and says so. */
+    public void write(SchoolFolder folder, String title, Function<Typefaces, List<Frame>> laid) {
+        Family faces = SchoolFaces.of(folder);
+        List<Frame> pages = laid.apply(faces);
+        Printable.check(pages, faces);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            new PdfWriter(faces()).write(pages, new DocumentInfo(title, Locale.ENGLISH), bytes);
+            new PdfWriter(faces).write(pages, new DocumentInfo(title, Locale.ENGLISH), bytes);
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
         }

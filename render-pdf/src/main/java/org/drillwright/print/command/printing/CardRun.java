@@ -6,13 +6,10 @@ import java.util.Optional;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
-import org.drillwright.print.command.write.OutputFile;
-import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.Back;
 import org.drillwright.print.layout.CardSubject;
-import org.drillwright.print.layout.Laid;
+import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.Problem;
-import org.drillwright.print.pdf.DejaVu;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.source.Finding;
 
 /**
@@ -23,33 +20,51 @@ public final class CardRun {
     private final Invocation run;
     private final School school;
     private final Choices choices;
-    private final DejaVu faces = DejaVu.family();
+    private final Family faces;
 
-    public CardRun(Invocation run, School school, Choices choices) {
+    public CardRun(Invocation run, School school, Choices choices, Family faces) {
         this.run = run;
         this.school = school;
         this.choices = choices;
+        this.faces = faces;
     }
 
-    /** Prints what was picked to a file; whether all of it was printed. */
-    public boolean print(Picks picks, OutputFile file, String shown) {
+    /** Prints what was picked to where it was asked for; whether all of it was printed. */
+    public boolean print(Picks picks, Target target) {
         Refusal refusal = new Refusal(run, choices.draft());
         refusal.weigh(picks);
         List<CardSubject> subjects = subjects(picks, refusal);
         if (refusal.stops(subjects.size())) {
             return refusal.close();
         }
-        Cards cards = new Cards(school, choices, faces);
-        Laid laid = cards.lay(subjects, new ProgressLine(run, "Laying out"));
-        refusal.weigh(laid.problems());
-        if (refusal.stops(laid.cards().size())) {
+        Product product = target.product(choices, school, picks.title(), faces);
+        try {
+            Cards cards = new Cards(choices, Labels.in(school.language()), faces);
+            int printable = lay(subjects, cards, product);
+            refusal.weigh(cards.problems());
+            if (refusal.stops(printable)) {
+                return refusal.close();
+            }
+            product.place();
+            remark(cards.problems());
+            run.out().println(product.said());
             return refusal.close();
+        } finally {
+            product.discard();
         }
-        List<Frame> pages = cards.pages(laid);
-        file.write(cards.write(pages, picks.title()));
-        remark(laid.problems());
-        run.out().println(result(shown, laid.cards().size(), pages.size()));
-        return refusal.close();
+    }
+
+    /** How many cards were laid. */
+    private int lay(List<CardSubject> subjects, Cards cards, Product product) {
+        ProgressLine progress = new ProgressLine(run, "Laying out");
+        int laid = 0;
+        for (int at = 0; at < subjects.size(); at++) {
+            List<LaidCard> drill = cards.lay(subjects.get(at));
+            laid += drill.size();
+            product.take(drill);
+            progress.read(at + 1, subjects.size());
+        }
+        return laid;
     }
 
     /** The cards that can be printed as far as their words go. */
@@ -80,15 +95,5 @@ public final class CardRun {
         problems.stream()
                 .filter(problem -> problem.kind() == Problem.Kind.PRINTED)
                 .forEach(problem -> run.out().println("note: " + problem.drill() + ": " + problem.sentence()));
-    }
-
-    private String result(String shown, int cards, int pages) {
-        boolean backs = choices.back() != Back.NONE;
-        int sheets = backs ? pages / 2 : pages;
-        String on = choices.paper() == Paper.CARD
-                ? "one to a page"
-                : "on " + Count.of(sheets, "sheet") + " of " + choices.paper().title() + (backs ? ", both sides" : "");
-        return shown + ": " + Count.of(cards, "card") + " of size "
-                + choices.size().word() + ", " + on + ". Print at 100 % (actual size).";
     }
 }

@@ -1,16 +1,10 @@
 package org.drillwright.print.command.printing;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import org.drillwright.model.School;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.impose.Imposition;
 import org.drillwright.print.impose.Leaf;
 import org.drillwright.print.layout.Back;
 import org.drillwright.print.layout.CardLayout;
@@ -18,73 +12,54 @@ import org.drillwright.print.layout.CardSubject;
 import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.Problem;
-import org.drillwright.print.layout.SheetNote;
-import org.drillwright.print.pdf.DejaVu;
-import org.drillwright.print.pdf.DocumentInfo;
-import org.drillwright.print.pdf.PdfWriter;
-import org.drillwright.school.SchoolFolder;
+import org.drillwright.print.layout.SafetyCard;
+import org.drillwright.print.text.Typefaces;
 
-/** Lays cards and writes them as a document. */
+/** Lays drill after drill as cards, and keeps what there is to say about them. */
 final class Cards {
 
-    private final School school;
     private final Choices choices;
-    private final DejaVu faces;
     private final Labels labels;
+    private final Typefaces faces;
+    private final List<Frame> safety;
+    private final List<Problem> problems = new ArrayList<>();
+    private int laid;
 
-    Cards(School school, Choices choices, DejaVu faces) {
-        this.school = school;
+    Cards(Choices choices, Labels labels, Typefaces faces) {
         this.choices = choices;
+        this.labels = labels;
         this.faces = faces;
-        this.labels = Labels.in(school.language());
+        this.safety = choices.back() == Back.SAFETY ? SafetyCard.lay(choices.size(), labels, faces) : List.<Frame>of();
     }
 
-    /** Lays drill after drill; the safety cards behind them take turns over the whole, so these are laid at once. */
-    Laid lay(List<CardSubject> drills, SchoolFolder.Progress progress) {
-        if (choices.back() == Back.SAFETY) {
-            return CardLayout.lay(drills, choices.size(), choices.back(), labels, faces);
-        }
-        List<Frame> cards = new ArrayList<>();
-        List<Frame> backs = new ArrayList<>();
-        List<Problem> problems = new ArrayList<>();
-        for (int at = 0; at < drills.size(); at++) {
-            Laid laid = CardLayout.lay(List.of(drills.get(at)), choices.size(), choices.back(), labels, faces);
-            cards.addAll(laid.cards());
-            backs.addAll(laid.backs());
-            problems.addAll(laid.problems());
-            progress.read(at + 1, drills.size());
-        }
-        return new Laid(cards, backs, problems);
-    }
-
-    /** The pages of the document. */
-    List<Frame> pages(Laid laid) {
-        List<Leaf> leaves = leaves(laid);
-        return choices.plan()
-                .map(plan -> Imposition.impose(leaves, plan, SheetNote.of(labels, faces)))
-                .orElseGet(() -> leaves.stream()
-                        .flatMap(leaf -> Stream.concat(Stream.of(leaf.front()), leaf.back().stream()))
-                        .toList());
-    }
-
-    private static List<Leaf> leaves(Laid laid) {
-        return IntStream.range(0, laid.cards().size())
-                .mapToObj(at -> new Leaf(
-                        laid.cards().get(at),
-                        laid.backs().isEmpty()
-                                ? Optional.empty()
-                                : Optional.of(laid.backs().get(at))))
+    /** A drill's cards; none, with a problem, if it cannot be printed whole. */
+    List<LaidCard> lay(CardSubject drill) {
+        Back own = choices.back() == Back.SAFETY ? Back.NONE : choices.back();
+        Laid cards = CardLayout.lay(List.of(drill), choices.size(), own, labels, faces);
+        problems.addAll(cards.problems());
+        String set = drill.place().map(CardSubject.Place::set).orElse("");
+        int of = cards.cards().size();
+        return IntStream.range(0, of)
+                .mapToObj(at -> new LaidCard(set, drill.drill().id(), at + 1, of, leaf(cards, at)))
                 .toList();
     }
 
-    byte[] write(List<Frame> pages, String title) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        DocumentInfo info = new DocumentInfo(title, school.language().locale());
-        try {
-            new PdfWriter(faces).write(pages, info, bytes);
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
+    private Leaf leaf(Laid cards, int at) {
+        return new Leaf(cards.cards().get(at), behind(cards, at));
+    }
+
+    /** Where the safety card takes several cards, they take turns over all that is printed. */
+    private Optional<Frame> behind(Laid cards, int at) {
+        if (!safety.isEmpty()) {
+            return Optional.of(safety.get(laid++ % safety.size()));
         }
-        return bytes.toByteArray();
+        return cards.backs().isEmpty()
+                ? Optional.empty()
+                : Optional.of(cards.backs().get(at));
+    }
+
+    /** What there is to say about the cards laid so far. */
+    List<Problem> problems() {
+        return List.copyOf(problems);
     }
 }

@@ -6,13 +6,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.folder.Locations;
 
 /** Puts a whole file in its place: written beside it first, then moved, so that nobody ever sees half of it. */
 public final class OutputFile {
 
-    private static final byte[] PDF = {'%', 'P', 'D', 'F'};
+    /** How the kinds of files begin that this program writes and may therefore replace. */
+    private static final Map<String, byte[]> BEGINNINGS = Map.of(
+            "PDF", new byte[] {'%', 'P', 'D', 'F'},
+            "PNG", new byte[] {(byte) 0x89, 'P', 'N', 'G'});
 
     private final Path target;
     private final Move move;
@@ -47,24 +52,35 @@ public final class OutputFile {
             throw new CannotRun("'" + target + "' is a folder; name a file in it.");
         }
         try {
-            if (Files.isRegularFile(target) && Files.size(target) > 0 && !isPdf(target)) {
-                throw new CannotRun("'" + target + "' is there already and is not a PDF; it was left alone.");
+            if (Files.isRegularFile(target) && Files.size(target) > 0 && !isOfItsKind()) {
+                throw new CannotRun(
+                        "'" + target + "' is there already and is not a " + kind() + "; it was left alone.");
             }
         } catch (IOException problem) {
             throw new CannotRun("'" + target + "' cannot be replaced", problem);
         }
     }
 
-    private static boolean isPdf(Path file) throws IOException {
-        try (var in = Files.newInputStream(file)) {
-            return Arrays.equals(in.readNBytes(PDF.length), PDF);
+    private String kind() {
+        return String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".png") ? "PNG" : "PDF";
+    }
+
+    private boolean isOfItsKind() throws IOException {
+        byte[] beginning = BEGINNINGS.getOrDefault(kind(), new byte[0]);
+        try (var in = Files.newInputStream(target)) {
+            return Arrays.equals(in.readNBytes(beginning.length), beginning);
         }
     }
 
     /** Writes all of it or nothing. */
     public void write(byte[] bytes) {
+        take(writeBeside(bytes, 1));
+    }
+
+    /** Writes beside the place, under a name that no other process uses. */
+    Path writeBeside(byte[] bytes, int number) {
         Path beside = target.resolveSibling(
-                target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+                target.getFileName() + "." + ProcessHandle.current().pid() + "-" + number + ".part");
         try {
             Files.createDirectories(Locations.folderOf(target));
             Files.write(beside, bytes);
@@ -72,6 +88,11 @@ public final class OutputFile {
             discard(beside);
             throw new CannotRun("'" + target + "' cannot be written", problem);
         }
+        return beside;
+    }
+
+    /** Moves what was written beside into its place. */
+    void take(Path beside) {
         try {
             move.move(beside, target);
         } catch (IOException held) {
@@ -82,7 +103,7 @@ public final class OutputFile {
     /** The new file keeps a name of its own beside the old one. */
     private String kept(Path beside) {
         String name = String.valueOf(target.getFileName());
-        Path renamed = target.resolveSibling(name.replaceFirst("(\\.pdf)?$", "-new.pdf"));
+        Path renamed = target.resolveSibling(name.replaceFirst("(\\.\\w+)?$", "-new$1"));
         String refused = "'" + target + "' could not be replaced: another program holds it open. ";
         try {
             move.move(beside, renamed);
@@ -92,7 +113,7 @@ public final class OutputFile {
         }
     }
 
-    private static void discard(Path file) {
+    static void discard(Path file) {
         try {
             Files.deleteIfExists(file);
         } catch (IOException stays) {

@@ -15,7 +15,7 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.drillwright.print.text.Typeface;
 
 /** A face measured from its file: advances, the {@code kern} table, the heights that it states. */
-final class DejaVuFace implements Typeface {
+final class FontFace implements Typeface {
 
     /** Characters below this, Latin letters with their accents, and their pairs are looked up once and remembered. */
     private static final int COMMON = 0x180;
@@ -31,7 +31,7 @@ final class DejaVuFace implements Typeface {
     private final float[] advances = new float[COMMON];
     private final float[] kernings = new float[COMMON * COMMON];
 
-    DejaVuFace(TrueTypeFont font) {
+    FontFace(TrueTypeFont font) {
         try {
             this.font = font;
             this.glyphs = font.getUnicodeCmapLookup();

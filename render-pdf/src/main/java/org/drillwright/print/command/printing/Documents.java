@@ -1,0 +1,121 @@
+package org.drillwright.print.command.printing;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.drillwright.model.School;
+import org.drillwright.print.command.write.Parts;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.impose.Imposition;
+import org.drillwright.print.impose.Leaf;
+import org.drillwright.print.impose.Volumes;
+import org.drillwright.print.layout.Back;
+import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.SheetNote;
+import org.drillwright.print.pdf.Chapter;
+import org.drillwright.print.pdf.Contents;
+import org.drillwright.print.pdf.DocumentInfo;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.print.pdf.PdfWriter;
+
+/** Cards as a document with bookmarks by set; a large number as volumes, written one after another. */
+final class Documents implements Product {
+
+    private final Choices choices;
+    private final DocumentInfo info;
+    private final Labels labels;
+    private final Family faces;
+    private final Parts parts;
+    private final String shown;
+    private final int most;
+    private final List<LaidCard> open = new ArrayList<>();
+    private int cards;
+    private int pages;
+
+    Documents(Choices choices, School school, String title, Family faces, Path target, String shown) {
+        this(choices, school, title, faces, target, shown, Volumes.CARDS);
+    }
+
+    /** @param most how many cards a volume holds; the cards of a drill are never parted, a drill of more stands alone */
+    Documents(Choices choices, School school, String title, Family faces, Path target, String shown, int most) {
+        this.most = most;
+        this.choices = choices;
+        this.info = new DocumentInfo(title, school.language().locale());
+        this.labels = Labels.in(school.language());
+        this.faces = faces;
+        this.parts = new Parts(target);
+        this.shown = shown;
+    }
+
+    @Override
+    public void take(List<LaidCard> drill) {
+        if (!open.isEmpty() && open.size() + drill.size() > most) {
+            close();
+        }
+        open.addAll(drill);
+        cards += drill.size();
+    }
+
+    private void close() {
+        Map<String, Integer> sets = new LinkedHashMap<>();
+        open.forEach(card -> sets.merge(card.set(), 1, Integer::sum));
+        List<Chapter> chapters = sets.entrySet().stream()
+                .map(set -> new Chapter(set.getKey(), set.getValue()))
+                .toList();
+        List<Frame> sides = pages(open.stream().map(LaidCard::leaf).toList());
+        open.clear();
+        pages += sides.size();
+        parts.add(write(sides, new Contents(chapters, choices.back() != Back.NONE)));
+    }
+
+    private List<Frame> pages(List<Leaf> leaves) {
+        return choices.plan()
+                .map(plan -> Imposition.impose(leaves, plan, SheetNote.of(labels, faces)))
+                .orElseGet(() -> leaves.stream()
+                        .flatMap(leaf -> Stream.concat(Stream.of(leaf.front()), leaf.back().stream()))
+                        .toList());
+    }
+
+    private byte[] write(List<Frame> sides, Contents contents) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            new PdfWriter(faces).write(sides, contents, info, bytes);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+        return bytes.toByteArray();
+    }
+
+    @Override
+    public void place() {
+        if (!open.isEmpty()) {
+            close();
+        }
+        parts.place(Volumes::file);
+    }
+
+    @Override
+    public void discard() {
+        parts.discard();
+    }
+
+    @Override
+    public String said() {
+        boolean backs = choices.back() != Back.NONE;
+        int sheets = backs ? pages / 2 : pages;
+        String on = choices.paper() == Paper.CARD
+                ? "one to a page"
+                : "on " + Count.of(sheets, "sheet") + " of " + choices.paper().title() + (backs ? ", both sides" : "");
+        String name = parts.count() == 1
+                ? shown
+                : Volumes.file(shown, 1, parts.count()) + " and " + Count.of(parts.count() - 1, "more volume");
+        return name + ": " + Count.of(cards, "card") + " of size "
+                + choices.size().word() + ", " + on + ". Print at 100 % (actual size).";
+    }
+}

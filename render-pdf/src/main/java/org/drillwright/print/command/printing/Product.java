@@ -1,0 +1,19 @@
+package org.drillwright.print.command.printing;
+
+import java.util.List;
+
+/** What comes of laid cards: documents or pictures. Nothing is in its place before all of it is whole. */
+interface Product {
+
+    /** Takes the cards of one drill after another. */
+    void take(List<LaidCard> cards);
+
+    /** Puts all into place. */
+    void place();
+
+    /** Leaves nothing behind. */
+    void discard();
+
+    /** What was made, for who printed it: {@code cards.pdf: 16 cards of size a6, …}. */
+    String said();
+}

@@ -1,0 +1,58 @@
+package org.drillwright.print.command.printing;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.drillwright.model.SchoolFont;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.print.pdf.UnusableFont;
+import org.drillwright.school.SchoolFolder;
+
+/** The family that a school's cards are set in: its own files, if {@code school.yaml} names them. */
+public final class SchoolFaces {
+
+    /** Enough for any script that is set here, in bytes; fonts of all the world's characters have up to 20 million. */
+    static final int MOST = 32_000_000;
+
+    private SchoolFaces() {}
+
+    /** Refuses, in one sentence, a font that cannot be used. */
+    public static Family of(SchoolFolder folder) {
+        Optional<SchoolFont> font = folder.school().font();
+        if (font.isEmpty()) {
+            return Family.dejaVu();
+        }
+        String regular = font.get().regular();
+        String bold = font.get().bold();
+        try {
+            return Family.of(bytes(folder.root(), regular), bytes(folder.root(), bold));
+        } catch (UnusableFont why) {
+            String files = regular.equals(bold) ? "'" + regular + "'" : "'" + regular + "' and '" + bold + "'";
+            throw new CannotRun("The font " + files + " of school.yaml cannot be used: " + why.getMessage() + ".");
+        }
+    }
+
+    private static byte[] bytes(Path root, String name) {
+        try {
+            Path file = root.resolve(name).toRealPath();
+            if (!file.startsWith(root.toRealPath()) || !Files.isRegularFile(file)) {
+                throw new CannotRun("The font '" + name + "' of school.yaml is not a file in the school's folder.");
+            }
+            try (InputStream in = Files.newInputStream(file)) {
+                byte[] bytes = in.readNBytes(MOST + 1);
+                if (bytes.length > MOST) {
+                    throw new CannotRun("The font '" + name + "' of school.yaml is larger than 32 MB.");
+                }
+                return bytes;
+            }
+        } catch (IOException problem) {
+            throw new CannotRun("The font '" + name + "' of school.yaml cannot be read", problem);
+        } catch (InvalidPathException problem) {
+            throw new CannotRun("'" + name + "' of school.yaml cannot be the name of a file.");
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package org.drillwright.print.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Function;
+import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.text.Typeface;
+import org.drillwright.print.text.Typefaces;
+
+/** A family of type that documents embed, each cut read once: DejaVu Sans Condensed, or a school's own. */
+public final class Family implements Typefaces {
+
+    private static final String FOLDER = "/net/sf/jasperreports/fonts/dejavu/";
+
+    private final Map<Face, FontFace> faces = new EnumMap<>(Face.class);
+
+    private Family(Function<Face, TrueTypeFont> file) {
+        for (Face face : Face.values()) {
+            faces.put(face, new FontFace(file.apply(face)));
+        }
+    }
+
+    /** Held here, so that it is read when first asked for. */
+    private static final class Shared {
+        private static final Family DEJAVU = new Family(Family::packed);
+    }
+
+    /**
+     * DejaVu Sans Condensed: tabular numerals, accents for every language of the labels and many more, arrows and
+     * signs.
+     */
+    public static Family dejaVu() {
+        return Shared.DEJAVU;
+    }
+
+    /**
+     * A family of TrueType files.
+     *
+     * @throws UnusableFont if one of them is no TrueType font, or forbids being embedded
+     */
+    public static Family of(byte[] regular, byte[] bold) throws UnusableFont {
+        TrueTypeFont upright = own(regular);
+        TrueTypeFont heavy = own(bold);
+        return new Family(face -> face == Face.BOLD ? heavy : upright);
+    }
+
+    @Override
+    public Typeface of(Face face) {
+        return known(face);
+    }
+
+    FontFace known(Face face) {
+        FontFace known = faces.get(face);
+        if (known == null) {
+            throw new IllegalStateException("no file for " + face);
+        }
+        return known;
+    }
+
+    private static String file(Face face) {
+        return switch (face) {
+            case REGULAR -> "DejaVuSansCondensed.ttf";
+            case BOLD -> "DejaVuSansCondensed-Bold.ttf";
+        };
+    }
+
+    private static TrueTypeFont packed(Face face) {
+        try (InputStream in = Family.class.getResourceAsStream(FOLDER + file(face))) {
+            if (in == null) {
+                throw new IllegalStateException("the font " + file(face) + " is not on the class path");
+            }
+            return parse(in.readAllBytes());
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the font " + file(face) + " cannot be read", broken);
+        }
+    }
+
+    private static TrueTypeFont own(byte[] file) throws UnusableFont {
+        try {
+            TrueTypeFont font = parse(file);
+            if (font.getGlyph() == null || font.getUnicodeCmapLookup() == null) {
+                throw new UnusableFont("it is not a TrueType font");
+            }
+            if (forbidsEmbedding(font)) {
+                throw new UnusableFont("its maker forbids that it is embedded in documents");
+            }
+            return font;
+        } catch (IOException | RuntimeException broken) {
+            throw new UnusableFont("it is not a TrueType font", broken);
+        }
+    }
+
+    /** As the OpenType specification has it for {@code fsType}: bit 1 alone, Restricted License embedding. */
+    private static boolean forbidsEmbedding(TrueTypeFont font) throws IOException {
+        OS2WindowsMetricsTable rights = font.getOS2Windows();
+        return rights != null && (rights.getFsType() & 0x000F) == OS2WindowsMetricsTable.FSTYPE_RESTRICTED;
+    }
+
+    private static TrueTypeFont parse(byte[] file) throws IOException {
+        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+        // Without substitution a drawn width is the sum of advances, and copied text holds no ligatures.
+        font.setEnableGsub(false);
+        return font;
+    }
+}

@@ -1,0 +1,146 @@
+package org.drillwright.print.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Pages as two programs draw them, beside pictures that were looked at. Run with {@code -Dupdate} to draw these anew,
+ * then look at each.
+ */
+class PagePicturesTest {
+
+    /** Side of the squares whose mean greys are compared, in dots: about a line of small type. */
+    private static final int SQUARE = 12;
+
+    /** Of 255. The same program draws the same page the same but for rounding. */
+    private static final double SAME_PROGRAM = 3;
+
+    /** Of 255. Two programs smooth edges differently; a missing word differs by more. */
+    private static final double OTHER_PROGRAM = 45;
+
+    @ParameterizedTest
+    @EnumSource
+    void pdfboxDrawsThePageThatWasLookedAt(Shown shown) throws IOException {
+        byte[] drawn = png(shown.frame(), shown.dots());
+        if (System.getProperty("update") != null) {
+            Files.createDirectories(shown.file().getParent());
+            Files.write(shown.file(), drawn);
+        }
+        assertTrue(
+                difference(reference(shown), image(drawn)) <= SAME_PROGRAM,
+                shown.file().toString());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void popplerDrawsItToo(Shown shown, @TempDir Path folder) throws Exception {
+        boolean wanted = "true".equals(System.getenv("CI"));
+        assumeTrue(wanted || isInstalled("pdftoppm"), "poppler's pdftoppm is not installed");
+        Path pdf = Files.write(folder.resolve("page.pdf"), PdfWriterTest.pdf(List.of(shown.frame())));
+        Process process = new ProcessBuilder(
+                        "pdftoppm",
+                        "-r",
+                        String.valueOf(shown.dots()),
+                        "-gray",
+                        "-png",
+                        "-singlefile",
+                        pdf.toString(),
+                        folder.resolve("page").toString())
+                .inheritIO()
+                .start();
+        assertEquals(0, process.waitFor());
+        double difference = difference(reference(shown), image(Files.readAllBytes(folder.resolve("page.png"))));
+        assertTrue(difference <= OTHER_PROGRAM, () -> shown.file() + " differs by " + difference);
+    }
+
+    /** The tolerance is not so wide that a word could be lost in it. */
+    @Test
+    void aLostWordWouldBeSeen() throws IOException {
+        Frame whole = Shown.A6.frame();
+        Frame torn = new Frame(
+                whole.width(),
+                whole.height(),
+                whole.clear(),
+                whole.backdrop(),
+                without(whole.content(), "Parry quarte."));
+        assertTrue(difference(reference(Shown.A6), image(png(torn, Shown.A6.dots()))) > OTHER_PROGRAM);
+    }
+
+    private static List<Node> without(List<Node> nodes, String line) {
+        List<Node> kept = new ArrayList<>();
+        for (Node node : nodes) {
+            if (node instanceof Node.Group group) {
+                kept.add(new Node.Group(group.role(), without(group.parts(), line)));
+            } else if (node instanceof Node.Words words) {
+                List<Mark.Text> lines = words.lines().stream()
+                        .filter(text -> !text.text().equals(line))
+                        .toList();
+                kept.add(new Node.Words(words.role(), lines));
+            } else {
+                kept.add(node);
+            }
+        }
+        return kept;
+    }
+
+    private static byte[] png(Frame frame, int dots) throws IOException {
+        List<byte[]> drawn = new ArrayList<>();
+        new PngPictures(Family.dejaVu(), dots).draw(List.of(frame), (at, png) -> drawn.add(png));
+        return drawn.get(0);
+    }
+
+    private static BufferedImage reference(Shown shown) throws IOException {
+        return image(Files.readAllBytes(shown.file()));
+    }
+
+    private static BufferedImage image(byte[] png) throws IOException {
+        return ImageIO.read(new ByteArrayInputStream(png));
+    }
+
+    /** The largest difference of the mean greys of two squares in one place. Sizes may differ by a dot of rounding. */
+    private static double difference(BufferedImage one, BufferedImage other) {
+        assertEquals(one.getWidth(), other.getWidth(), 1.0);
+        assertEquals(one.getHeight(), other.getHeight(), 1.0);
+        double most = 0;
+        for (int y = 0; y + SQUARE < one.getHeight(); y += SQUARE / 2) {
+            for (int x = 0; x + SQUARE < one.getWidth(); x += SQUARE / 2) {
+                most = Math.max(most, Math.abs(mean(one, x, y) - mean(other, x, y)));
+            }
+        }
+        return most;
+    }
+
+    private static double mean(BufferedImage image, int left, int top) {
+        double sum = 0;
+        for (int y = top; y < Math.min(top + SQUARE, image.getHeight()); y++) {
+            for (int x = left; x < Math.min(left + SQUARE, image.getWidth()); x++) {
+                sum += image.getRaster().getSample(x, y, 0);
+            }
+        }
+        return sum / (SQUARE * SQUARE);
+    }
+
+    private static boolean isInstalled(String program) {
+        return Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
+                .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
+    }
+}

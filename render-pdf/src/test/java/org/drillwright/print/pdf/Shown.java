@@ -1,0 +1,95 @@
+package org.drillwright.print.pdf;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.drillwright.check.Subject;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.Language;
+import org.drillwright.print.Example;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.Back;
+import org.drillwright.print.layout.CardLayout;
+import org.drillwright.print.layout.CardSubject;
+import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.Laid;
+import org.drillwright.print.layout.SafetyCard;
+import org.drillwright.school.SchoolFolder;
+
+/** One drill on every kind of card, as the page of cards shows it. */
+enum Shown {
+    A6,
+    A6_BACK,
+    A7,
+    INDEX_4X6,
+    A5,
+    WALL_A4,
+    SABRE,
+    FRENCH,
+    ITALIAN,
+    CONDUCT;
+
+    private static final Path LANGUAGES =
+            Path.of("src", "test", "resources", "org", "drillwright", "print", "languages");
+
+    /** How many an inch. */
+    int dots() {
+        return this == WALL_A4 ? 72 : 100;
+    }
+
+    Frame frame() {
+        return switch (this) {
+            case A6 -> front(CardSize.A6);
+            case A6_BACK -> laid(CardSize.A6).backs().get(0);
+            case A7 -> front(CardSize.A7);
+            case INDEX_4X6 -> front(CardSize.INDEX_4X6);
+            case A5 -> front(CardSize.A5);
+            case WALL_A4 -> front(CardSize.WALL_A4);
+            case SABRE ->
+                lay(Example.card(Example.drill("sabre-cut-to-head")), CardSize.A6, Language.ENGLISH)
+                        .cards()
+                        .get(0);
+            case FRENCH -> translated("parade-de-quarte", Language.FRENCH);
+            case ITALIAN -> translated("parata-di-quarta", Language.ITALIAN);
+            case CONDUCT ->
+                SafetyCard.lay(CardSize.A6, Labels.in(Language.ENGLISH), Family.dejaVu())
+                        .get(0);
+        };
+    }
+
+    Path file() {
+        return Path.of("docs", "pictures", name().toLowerCase(Locale.ROOT).replace('_', '-') + ".png");
+    }
+
+    private static Frame front(CardSize size) {
+        return laid(size).cards().get(0);
+    }
+
+    private static Laid laid(CardSize size) {
+        return lay(Example.card(Example.drill("parry-of-quarte")), size, Language.ENGLISH);
+    }
+
+    private static Laid lay(CardSubject card, CardSize size, Language language) {
+        return CardLayout.lay(List.of(card), size, Back.PICTURES, Labels.in(language), Family.dejaVu());
+    }
+
+    private static Frame translated(String id, Language language) {
+        try {
+            Subject drill = SchoolFolder.open(LANGUAGES.resolve(language.word()))
+                    .entry(id)
+                    .orElseThrow()
+                    .subject()
+                    .orElseThrow();
+            CardSubject card = new CardSubject(
+                    drill.drill(), drill.school(), Optional.empty(), false, List.of(), Optional.of(drill.replay()));
+            return CardLayout.lay(List.of(card), CardSize.A6, Labels.in(language), Family.dejaVu())
+                    .cards()
+                    .get(0);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+}

@@ -61,7 +61,7 @@ public record Naming(Map<String, String> shown) {
             int[] points = words[at].codePoints().limit(wanted).toArray();
             mark.append(new String(points, 0, points.length));
         }
-        return mark.toString();
+        return mark.isEmpty() ? name : mark.toString();
     }
 
     public String of(String name) {

@@ -36,7 +36,11 @@ public final class WallSheet {
     /** The rounds that are still to be worked. */
     public static List<Frame> pages(
             ClassPlan plan, PairingPlan pairs, Naming names, SheetSize size, String school, Typefaces faces) {
-        WallSheet sheet = new WallSheet(WallWords.of(plan, pairs, names, school), faces);
+        return pages(WallWords.of(plan, pairs, names, school), size, faces);
+    }
+
+    static List<Frame> pages(WallWords words, SheetSize size, Typefaces faces) {
+        WallSheet sheet = new WallSheet(words, faces);
         List<WallGrid> ways = new ArrayList<>();
         for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
             ways.add(new WallGrid(Paper.upright(size), columns, 1, faces));

@@ -44,9 +44,15 @@ public final class GroupWords {
                 .filter(round -> round.groups().stream().anyMatch(group -> group.kind() == Group.Kind.THREE))
                 .map(Round::drill)
                 .distinct()
-                .map(drill -> drill + ": a three goes through it "
-                        + Math.max(1, Math.round(repetitions.applyAsInt(drill) * 2 / 3.0)) + " times in each role, not "
-                        + repetitions.applyAsInt(drill) + ", to end with the others.")
+                .map(drill -> drill + ": " + three(repetitions.applyAsInt(drill)))
                 .toList();
+    }
+
+    private static String three(int repetitions) {
+        long fewer = Math.round(repetitions * 2 / 3.0);
+        return fewer == 0 || fewer == repetitions
+                ? "a three takes half as long again, for equal turns."
+                : "a three goes through it " + fewer + (fewer == 1 ? " time" : " times") + " in each role, not "
+                        + repetitions + ", to end with the others.";
     }
 }

@@ -1,6 +1,5 @@
 package org.drillwright.print.command;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -65,16 +64,7 @@ final class SettingsTable {
     }
 
     private void habits() {
-        Timing timing = folder.habits().timing();
-        timed("opening", timing.opening());
-        timed("warm-up", timing.warmUp());
-        timed("closing", timing.closing());
-        timed("changeover", timing.changeover());
-        timed("swap", timing.swap());
-        timed("change", timing.change());
-        timed("reset", timing.reset());
-        timed("explain-new", timing.explainNew());
-        timed("explain-known", timing.explainKnown());
+        row("timing", seconds(folder.habits().timing()));
         row(
                 "hall",
                 folder.habits()
@@ -84,8 +74,13 @@ final class SettingsTable {
         row("initials", folder.habits().initials() ? "yes" : "no");
     }
 
-    private void timed(String key, Duration time) {
-        keyed("timing", key, time.toSeconds() + " s");
+    private static String seconds(Timing timing) {
+        return "seconds: opening " + timing.opening().toSeconds() + ", warm-up "
+                + timing.warmUp().toSeconds() + ", closing " + timing.closing().toSeconds() + ", changeover "
+                + timing.changeover().toSeconds() + ", swap " + timing.swap().toSeconds() + ", change "
+                + timing.change().toSeconds() + ", reset " + timing.reset().toSeconds() + ", explain-new "
+                + timing.explainNew().toSeconds() + ", explain-known "
+                + timing.explainKnown().toSeconds();
     }
 
     private static String font(SchoolFont font) {

@@ -45,7 +45,7 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         boolean whole = true;
         for (WallWords.Block block : words.blocks()) {
             List<Piece> rows = rows(block);
-            whole &= rows.stream().allMatch(Piece::whole);
+            whole &= rows.stream().allMatch(Piece::whole) && names().width(Face.BOLD, block.head()) <= paper.inner();
             lay(block, rows, pages, words.foot());
         }
         if (!pages.nodes.isEmpty() || pages.done.isEmpty()) {

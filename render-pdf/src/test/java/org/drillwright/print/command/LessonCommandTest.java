@@ -11,7 +11,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The riposte has 3 counts of 2 s, 3 s back, is gone through once in each role: 18 s, 10 s to change roles. */
+/** The riposte has 3 counts of 2 s, 3 s back, is gone through once, without a change of roles: 9 s. */
 class LessonCommandTest {
 
     @TempDir
@@ -22,9 +22,9 @@ class LessonCommandTest {
         Trial trial = PlanFiles.of(folder, 1, 1).run("lesson", "tonight");
         assertEquals(0, trial.code(), trial.err());
         String text = trial.out().replaceAll(" +", " ");
-        // 120 + 480 s, then 150 s of showing, 18 s and 10 s, then 300 s: 1078 s of 5400 s.
-        assertTrue(text.contains("17:58 of 90:00 minutes, 72:02 to spare. Practice: 0 % of the class."), text);
-        assertTrue(text.contains("\n 10:00 Parry of quarte, straight riposte 2:58 1 time in each role\n"), text);
+        // 120 + 480 s, then 150 s of showing and 9 s, then 300 s: 1059 s of 5400 s.
+        assertTrue(text.contains("17:39 of 90:00 minutes, 72:21 to spare. Practice: 0 % of the class."), text);
+        assertTrue(text.contains("\n 10:00 Parry of quarte, straight riposte 2:39 1 time\n"), text);
         assertTrue(text.contains("2 cards of set thrusts, no. 1"), text);
     }
 
@@ -36,7 +36,7 @@ class LessonCommandTest {
                         "date: 2026-12-02\nminutes: 16\ndrills: [riposte]\nsettings: {riposte: {must: yes}}\n")
                 .run("lesson", "tonight");
         assertEquals(1, trial.code());
-        assertTrue(trial.out().contains("1:58 too long"), trial.out());
+        assertTrue(trial.out().contains("1:39 too long"), trial.out());
     }
 
     @Test
@@ -58,8 +58,8 @@ class LessonCommandTest {
         String json = PlanFiles.of(folder, 1, 1)
                 .run("lesson", "tonight", "--format", "json")
                 .out();
-        assertTrue(json.contains("\"needed\" : 1078"), json);
-        assertTrue(json.contains("\"practice\" : 18"), json);
+        assertTrue(json.contains("\"needed\" : 1059"), json);
+        assertTrue(json.contains("\"practice\" : 9"), json);
     }
 
     /** The worked hall of 18 x 10 m holds six lanes; ten pairs work in two waves. */
@@ -71,8 +71,8 @@ class LessonCommandTest {
                         "date: 2026-12-02\ndrills: [riposte]\nrounds: 1\nhall: {length: 18, width: 10}\n");
         assertTrue(files.run("hall", "tonight").out().startsWith("6 lanes fit, 3 abreast along the hall: 12 people"));
         assertTrue(files.run("hall", "tonight", "--format", "json").out().contains("\"waves\" : 2"));
-        // Two waves: 150 + 2 x (18 + 10) s.
-        assertTrue(files.run("lesson", "tonight").out().replaceAll(" +", " ").contains("riposte 3:26"));
+        // Two waves: 150 + 2 x 9 s.
+        assertTrue(files.run("lesson", "tonight").out().replaceAll(" +", " ").contains("riposte 2:48"));
     }
 
     @Test

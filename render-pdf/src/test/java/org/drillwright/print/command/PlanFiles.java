@@ -12,9 +12,11 @@ record PlanFiles(Path root) {
     /** People called New0, New1 and so on, who are new to the riposte, and Old0 and so on, who know it. */
     static PlanFiles of(Path root, int fresh, int knowing) {
         SchoolFiles.sound(root)
-                .with("roster.yaml", "people:" + people("New", "straight", fresh)
-                        + people("Old", "straight, riposte", knowing)
-                        + (fresh + knowing == 0 ? " []" : "") + "\nassistants: []\n")
+                .with(
+                        "roster.yaml",
+                        "people:" + people("New", "straight", fresh)
+                                + people("Old", "straight, riposte", knowing)
+                                + (fresh + knowing == 0 ? " []" : "") + "\nassistants: []\n")
                 .with("classes/tonight.yaml", "date: 2026-12-02\nminutes: 90\ndrills: [riposte]\n");
         return new PlanFiles(root);
     }

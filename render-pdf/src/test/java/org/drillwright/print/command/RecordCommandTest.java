@@ -20,7 +20,8 @@ class RecordCommandTest {
         PlanFiles files = PlanFiles.of(folder, 1, 1);
         assertEquals(
                 "record.csv: 5 lines added.\n",
-                files.run("record", "tonight", "--signed-off", "New0", "riposte").out());
+                files.run("record", "tonight", "--signed-off", "New0", "riposte")
+                        .out());
         assertEquals("""
                 date,person,drill,event,with
                 2026-12-02,New0,,attended,
@@ -28,7 +29,9 @@ class RecordCommandTest {
                 2026-12-02,New0,riposte,worked with,Old0
                 2026-12-02,New0,riposte,signed off,
                 """, files.read("record.csv"));
-        assertEquals("The record tells all of this already.\n", files.run("record", "tonight").out());
+        assertEquals(
+                "The record tells all of this already.\n",
+                files.run("record", "tonight").out());
         assertTrue(files.run("progress", "--format", "csv").out().contains("\nriposte,intermediate,known,known\n"));
     }
 
@@ -41,7 +44,8 @@ class RecordCommandTest {
         assertTrue(trial.err().contains("record.csv, line 3"), trial.err());
         assertTrue(files.read("record.csv").startsWith(torn + "\n2026-12-02,"), files.read("record.csv"));
         try (Stream<Path> left = Files.list(folder)) {
-            assertEquals(0, left.filter(file -> file.toString().endsWith(".part")).count());
+            assertEquals(
+                    0, left.filter(file -> file.toString().endsWith(".part")).count());
         }
     }
 
@@ -49,8 +53,18 @@ class RecordCommandTest {
     void roundsNotWorkedAreNotRecorded() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 2, 2);
         assertEquals(0, files.run("record", "tonight", "--rounds", "0").code());
-        assertEquals(4, files.read("record.csv").lines().filter(line -> line.contains("attended")).count());
-        assertEquals(0, files.read("record.csv").lines().filter(line -> line.contains("worked")).count());
+        assertEquals(
+                4,
+                files.read("record.csv")
+                        .lines()
+                        .filter(line -> line.contains("attended"))
+                        .count());
+        assertEquals(
+                0,
+                files.read("record.csv")
+                        .lines()
+                        .filter(line -> line.contains("worked"))
+                        .count());
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.drillwright.model.School;
 import org.drillwright.model.SchoolFont;
 import org.drillwright.model.SheetSize;
 import org.drillwright.model.Weapon;
+import org.drillwright.plan.roster.Habits;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
 
@@ -34,8 +35,11 @@ public final class SchoolReader {
     private static Optional<ReadSchool> read(SourceFile file, Findings findings) {
         return YamlDocument.compose(file, findings).map(document -> {
             NodeReader nodes = new NodeReader(document, findings);
-            School school = school(nodes.root());
-            return new ReadSchool(school, file, nodes.places());
+            MappingReader keys = nodes.root();
+            School school = school(keys);
+            Habits habits = HabitReader.habits(keys, nodes);
+            keys.finish();
+            return new ReadSchool(school, habits, file, nodes.places());
         });
     }
 
@@ -43,7 +47,7 @@ public final class SchoolReader {
         School usual = School.DEFAULT;
         List<Level> levels = levels(keys);
         List<String> fundamentals = keys.texts("works-on", ReadingLimits.SHORT_TEXT);
-        School school = new School(
+        return new School(
                 keys.text("name", ReadingLimits.SHORT_TEXT).orElse(usual.name()),
                 levels,
                 sets(keys, levels),
@@ -59,8 +63,6 @@ public final class SchoolReader {
                 font(keys),
                 minutes(keys, usual.classLength()),
                 keys.seconds("seconds-a-count").orElse(usual.count()));
-        keys.finish();
-        return school;
     }
 
     /** One file for both cuts, or one for each. */

@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Finds the drill files of a folder: all that end in .yaml or .yml, but for the school's own files. */
+/** Finds the drill files of a folder: all that end in .yaml or .yml, but for the settings, the roster and the classes. */
 public final class DrillFiles {
 
     /** The file that holds a school's settings. */
@@ -37,13 +37,14 @@ public final class DrillFiles {
         Files.walkFileTree(root, EnumSet.noneOf(FileVisitOption.class), DEPTH, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-                boolean passedOver = !folder.equals(root) && isPassedOver(name(folder));
+                boolean passedOver =
+                        (!folder.equals(root) && isPassedOver(name(folder))) || ClassFiles.isClasses(root, folder);
                 return passedOver ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
             }
 
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                if (attributes.isRegularFile() && isDrill(name(file))) {
+                if (attributes.isRegularFile() && isDrill(name(file)) && !ClassFiles.isRoster(root, file)) {
                     found.add(file);
                 }
                 return FileVisitResult.CONTINUE;
@@ -98,6 +99,13 @@ public final class DrillFiles {
     static String shown(Path root, Path file) {
         String name = root.relativize(file).toString().replace('\\', '/');
         return name.isEmpty() ? name(file) : name;
+    }
+
+    /** As {@link #shown}; a file elsewhere is shown by its name alone. */
+    static String shownFrom(Path root, Path file) {
+        Path base = root.toAbsolutePath().normalize();
+        Path whole = file.toAbsolutePath().normalize();
+        return whole.startsWith(base) ? shown(base, whole) : name(file);
     }
 
     static String name(Path file) {

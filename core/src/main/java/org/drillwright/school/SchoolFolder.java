@@ -20,6 +20,7 @@ import org.drillwright.model.Drill;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
 import org.drillwright.notation.Vocabulary;
+import org.drillwright.plan.roster.Habits;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.read.ReadSchool;
@@ -116,6 +117,11 @@ public final class SchoolFolder {
     /** The settings in force. */
     public School school() {
         return school;
+    }
+
+    /** What holds for all classes of the school. */
+    public Habits habits() {
+        return settings.map(ReadSchool::habits).orElse(Habits.USUAL);
     }
 
     /** The settings as they were read, if the folder has a file of them. */

@@ -64,6 +64,18 @@ class PrintRoomsTest {
     }
 
     @Test
+    void sheetsStandOnPlansFramesTextAndLayout() {
+        standsOn(
+                "sheet",
+                "org.drillwright.model",
+                "org.drillwright.plan..",
+                "org.drillwright.tell",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.drillwright.print.layout");
+    }
+
+    @Test
     void impositionStandsOnFramesAndTheModelsSheets() {
         standsOn("impose", "org.drillwright.model", "org.drillwright.print.frame");
     }

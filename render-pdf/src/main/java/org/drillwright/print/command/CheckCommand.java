@@ -9,6 +9,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
+import org.drillwright.print.command.planning.PlannedClasses;
 import org.drillwright.report.JsonReport;
 import org.drillwright.report.Judged;
 import org.drillwright.report.LineReport;
@@ -39,7 +40,9 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "PATH",
             arity = "0..*",
-            description = "Drills by file or by id, or folders of drills. Without any: the whole school.")
+            description =
+                    "Drills by file or by id, or folders of drills. Without any: the whole school, with its roster,"
+                            + " its classes and its record.")
     List<String> paths = new ArrayList<>();
 
     @Option(
@@ -92,6 +95,9 @@ final class CheckCommand implements Callable<Integer> {
         List<Finding> findings = new ArrayList<>();
         if (selection.whole() || Schools.isUnjudged(folder)) {
             findings.addAll(folder.folderFindings());
+        }
+        if (selection.whole() && !Schools.isUnjudged(folder)) {
+            findings.addAll(PlannedClasses.findings(folder));
         }
         for (SchoolFolder.Entry entry : selection.entries()) {
             findings.addAll(entry.findings());

@@ -7,11 +7,12 @@ public final class Exit {
     public static final int MATERIAL = 1;
     public static final int UNABLE = 2;
 
-    static final String HEADING = "%nExit code:%n";
-    static final String DONE_TEXT = "0:done";
-    static final String MATERIAL_TEXT = "1:the drills or the settings have errors";
-    static final String UNABLE_TEXT = "2:could not run: a wrong option, a path that is not there, a place that cannot"
-            + " be written, a fault of the program";
+    public static final String HEADING = "%nExit code:%n";
+    public static final String DONE_TEXT = "0:done";
+    public static final String MATERIAL_TEXT = "1:the drills or the settings have errors";
+    public static final String UNABLE_TEXT =
+            "2:could not run: a wrong option, a path that is not there, a place that cannot"
+                    + " be written, a fault of the program";
 
     private Exit() {}
 }

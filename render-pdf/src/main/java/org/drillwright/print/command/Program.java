@@ -4,6 +4,16 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Hands;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.command.classes.HallCommand;
+import org.drillwright.print.command.classes.LessonCommand;
+import org.drillwright.print.command.classes.PairsCommand;
+import org.drillwright.print.command.classes.PartnersCommand;
+import org.drillwright.print.command.classes.PlanFormat;
+import org.drillwright.print.command.classes.ProgressCommand;
+import org.drillwright.print.command.classes.RecordCommand;
+import org.drillwright.print.command.classes.SessionCommand;
+import org.drillwright.print.command.classes.TableFormat;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.StreamWriter;
@@ -37,7 +47,14 @@ public final class Program {
                 .addSubcommand(new NewCommand(run, school))
                 .addSubcommand(new SchoolCommand(run, school))
                 .addSubcommand(new ExplainCommand(run, school))
-                .addSubcommand(new WordsCommand(run, school));
+                .addSubcommand(new WordsCommand(run, school))
+                .addSubcommand(new PairsCommand(run, school))
+                .addSubcommand(new LessonCommand(run, school))
+                .addSubcommand(new RecordCommand(run, school))
+                .addSubcommand(new ProgressCommand(run, school))
+                .addSubcommand(new HallCommand(run, school))
+                .addSubcommand(new PartnersCommand(run, school))
+                .addSubcommand(new SessionCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
         line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));
@@ -48,6 +65,9 @@ public final class Program {
                 Laminate.class,
                 Choice.of(Laminate.values(), laminate -> laminate.name().toLowerCase(Locale.ROOT)));
         line.registerConverter(Shift.class, new ShiftWord());
+        line.registerConverter(PlanFormat.class, Choice.of(PlanFormat.values(), PlanFormat::word));
+        line.registerConverter(TableFormat.class, Choice.of(TableFormat.values(), TableFormat::word));
+        line.registerConverter(SheetSize.class, Choice.of(SheetSize.values(), SheetSize::word));
         line.registerConverter(Paper.class, Choice.of(Paper.values(), Paper::word));
         return line.setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))

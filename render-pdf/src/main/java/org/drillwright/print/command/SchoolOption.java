@@ -5,7 +5,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 
 /** The options that every command has; they may stand before the command or after it. */
-final class SchoolOption {
+public final class SchoolOption {
 
     @Option(
             names = "--school",
@@ -21,4 +21,9 @@ final class SchoolOption {
             scope = ScopeType.INHERIT,
             description = "Shows this help.")
     boolean help;
+
+    /** The folder that was named, if one was. */
+    public Optional<String> folder() {
+        return folder;
+    }
 }

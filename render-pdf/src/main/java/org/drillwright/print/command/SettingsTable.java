@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
 import org.drillwright.model.SchoolFont;
+import org.drillwright.plan.roster.Timing;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.print.command.printing.Count;
 import org.drillwright.school.DrillFiles;
@@ -59,6 +60,27 @@ final class SettingsTable {
         row("font", school.font().map(SettingsTable::font).orElse("DejaVu Sans Condensed"));
         row("class-minutes", Long.toString(school.classLength().toMinutes()));
         row("seconds-a-count", seconds());
+        habits();
+    }
+
+    private void habits() {
+        row("timing", seconds(folder.habits().timing()));
+        row(
+                "hall",
+                folder.habits()
+                        .hall()
+                        .map(hall -> hall.length() / 100.0 + " x " + hall.width() / 100.0 + " m")
+                        .orElse("(none)"));
+        row("initials", folder.habits().initials() ? "yes" : "no");
+    }
+
+    private static String seconds(Timing timing) {
+        return "seconds: opening " + timing.opening().toSeconds() + ", warm-up "
+                + timing.warmUp().toSeconds() + ", closing " + timing.closing().toSeconds() + ", changeover "
+                + timing.changeover().toSeconds() + ", swap " + timing.swap().toSeconds() + ", change "
+                + timing.change().toSeconds() + ", reset " + timing.reset().toSeconds() + ", explain-new "
+                + timing.explainNew().toSeconds() + ", explain-known "
+                + timing.explainKnown().toSeconds();
     }
 
     private static String font(SchoolFont font) {

@@ -14,7 +14,7 @@ import org.drillwright.print.frame.Millimetres;
  * @param turns the least height of capitals in what each partner does
  * @param cues the least height of capitals in distance and safety
  */
-record Legibility(double numerals, double names, double turns, double cues) {
+public record Legibility(double numerals, double names, double turns, double cues) {
 
     private static final double IN_THE_HAND = 400;
     private static final double HELD_FOR_TWO = 700;
@@ -40,5 +40,25 @@ record Legibility(double numerals, double names, double turns, double cues) {
     /** What fills an angle in minutes of arc at a distance in millimetres, in points. */
     static double height(double arcMinutes, double distance) {
         return Millimetres.toPoints(2 * distance * Math.tan(Math.toRadians(arcMinutes / 60) / 2));
+    }
+
+    /** What is read of a sheet in the hand. */
+    public static double inTheHand() {
+        return height(PREFERRED, IN_THE_HAND);
+    }
+
+    /** What is read of a sheet on the wall from 3 m. */
+    public static double acrossTheHall() {
+        return height(LEAST, ACROSS_THE_HALL);
+    }
+
+    /** What is read of a sheet on the wall from where one stands before it. */
+    public static double beforeTheWall() {
+        return height(LEAST, BEFORE_THE_WALL);
+    }
+
+    /** What one steps up to read. */
+    public static double steppedUpTo() {
+        return height(LEAST, STEPPED_UP_TO);
     }
 }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +19,7 @@ import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
+import org.drillwright.print.command.Sheets;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
@@ -40,6 +43,7 @@ import org.drillwright.print.layout.SafetyCard;
 import org.drillwright.print.layout.SheetNote;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -135,6 +139,23 @@ class ConformanceTest {
         pages.addAll(laid.backs());
         pages.addAll(SafetyCard.lay(CardSize.A6, Labels.in(Language.ITALIAN), Family.dejaVu()));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
+    }
+
+    /** Every sheet that planning prints, of the example's class. */
+    @Test
+    void sheetsOfAClassConform(@TempDir Path folder) throws Exception {
+        String school = Path.of("..", "drills").toAbsolutePath().toString();
+        for (String command : List.of(
+                "pairs tonight --sheet a3",
+                "lesson tonight",
+                "hall tonight",
+                "progress --initials",
+                "session Ash Dee")) {
+            List<String> arguments = new ArrayList<>(List.of(command.split(" ")));
+            arguments.addAll(List.of("--school", school, "--out", "sheet.pdf"));
+            assertEquals(0, Sheets.print(folder, arguments.toArray(String[]::new)), command);
+            assertEquals(List.of(), failures(Files.readAllBytes(folder.resolve("sheet.pdf"))), command);
+        }
     }
 
     @Test

@@ -1,0 +1,39 @@
+package org.drillwright.plan.pair;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Who works together in a round.
+ *
+ * @param place on the floor, counted from 1; 0 for solo work, which needs no lane
+ * @param people one, two or three students, in the roster's order
+ * @param helper the instructor or assistant who works with them, if one does
+ */
+public record Group(Kind kind, int place, List<String> people, Optional<String> helper) {
+
+    /** What sort of group it is. */
+    public enum Kind {
+        PAIR,
+        /** A pair that a third has joined. */
+        THREE,
+        /** One student with the instructor or an assistant. */
+        HELPED,
+        /** Solo work, or watching. */
+        SOLO,
+        /** Two who are both new to the drill; made only where the instructor asked for it. */
+        BOTH_NEW
+    }
+
+    public Group {
+        people = List.copyOf(people);
+    }
+
+    public boolean holds(String person) {
+        return people.contains(person);
+    }
+
+    Group at(int spot) {
+        return new Group(kind, spot, people, helper);
+    }
+}

@@ -1,0 +1,111 @@
+package org.drillwright.plan.partner;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.model.Drill;
+import org.drillwright.model.Form;
+import org.drillwright.model.Hands;
+import org.drillwright.plan.roster.Hand;
+import org.drillwright.plan.roster.Knowledge;
+import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Timing;
+
+/**
+ * What two can work on together without a teacher: drills that both were signed off in, and nothing else.
+ *
+ * @param blocks in order
+ * @param spare time that is left
+ * @param facts what the two should know, one sentence each
+ */
+public record TwoSession(String one, String other, List<Block> blocks, Duration spare, List<String> facts) {
+
+    /** Lines that a sheet leaves to write what was agreed. */
+    public static final int LINES = 6;
+
+    /** Shorter than this no drill is worth beginning; common practice, no source. */
+    private static final Duration SHORTEST = Duration.ofMinutes(5);
+
+    /** Longer than this a drill loses attention; common practice, no source. */
+    private static final Duration LONGEST = Duration.ofMinutes(12);
+
+    /**
+     * A drill for some minutes.
+     *
+     * @param start from the beginning
+     * @param length of both roles together
+     * @param leadsFirst who leads in the first half; the two take turns from block to block
+     * @param worksOn what the drill works on
+     */
+    public record Block(String drill, Duration start, Duration length, String leadsFirst, List<String> worksOn) {
+
+        public Block {
+            worksOn = List.copyOf(worksOn);
+        }
+    }
+
+    public TwoSession {
+        blocks = List.copyOf(blocks);
+        facts = List.copyOf(facts);
+    }
+
+    /**
+     * A session of a given length.
+     *
+     * @param drills the school's, in teaching order
+     */
+    public static TwoSession of(
+            Person one, Person other, Duration length, List<Drill> drills, Knowledge knowledge, Timing timing) {
+        List<Drill> shared = drills.stream()
+                .filter(drill -> drill.form() == Form.PARTNER)
+                .filter(drill -> knowledge.knows(one.name(), drill.id()) && knowledge.knows(other.name(), drill.id()))
+                .filter(drill -> suitsHands(drill, one, other))
+                .toList();
+        Duration room = length.minus(timing.fixed());
+        int most = (int) (room.plus(timing.changeover()).toSeconds()
+                / SHORTEST.plus(timing.changeover()).toSeconds());
+        List<Drill> chosen = shared.subList(Math.max(0, shared.size() - Math.max(0, most)), shared.size());
+        return laid(one.name(), other.name(), length, chosen, timing, shared.size());
+    }
+
+    /** A drill between hands of one side is no drill for others, and the other way round. */
+    private static boolean suitsHands(Drill drill, Person one, Person other) {
+        if (one.hand().isEmpty() || other.hand().isEmpty()) {
+            return true;
+        }
+        Hand first = one.hand().get();
+        return first.equals(other.hand().get()) == (drill.hands() == Hands.SAME);
+    }
+
+    private static TwoSession laid(
+            String one, String other, Duration length, List<Drill> drills, Timing timing, int shared) {
+        Duration room = length.minus(timing.fixed());
+        Duration walks = timing.changeover().multipliedBy(Math.max(0, drills.size() - 1));
+        Duration each = drills.isEmpty() ? Duration.ZERO : wholeMinutes(room.minus(walks), drills.size());
+        List<Block> blocks = new ArrayList<>();
+        Duration at = timing.opening().plus(timing.warmUp());
+        for (Drill drill : drills) {
+            String first = blocks.size() % 2 == 0 ? one : other;
+            blocks.add(new Block(drill.id(), at, each, first, drill.worksOn()));
+            at = at.plus(each).plus(timing.changeover());
+        }
+        Duration used =
+                timing.fixed().plus(each.multipliedBy(drills.size())).plus(drills.isEmpty() ? Duration.ZERO : walks);
+        return new TwoSession(one, other, blocks, length.minus(used), facts(drills.size(), shared));
+    }
+
+    private static Duration wholeMinutes(Duration time, int parts) {
+        Duration part = Duration.ofMinutes(time.dividedBy(parts).toMinutes());
+        return part.compareTo(LONGEST) > 0 ? LONGEST : part;
+    }
+
+    private static List<String> facts(int chosen, int shared) {
+        if (shared == 0) {
+            return List.of("There is no drill yet that both know and that suits their hands.");
+        }
+        if (chosen == 0) {
+            return List.of("The time is too short for a drill beside opening, warm-up and closing.");
+        }
+        return List.of(chosen + " of the " + shared + " drills that both know, the latest in teaching order.");
+    }
+}

@@ -1,0 +1,231 @@
+package org.drillwright.plan.rounds;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.drillwright.plan.match.Edge;
+import org.drillwright.plan.match.LexicalWeights;
+import org.drillwright.plan.match.RegularFactor;
+
+/**
+ * All rounds at once, without repeats: the lightest set of pairs in which everyone has as many partners as there are
+ * rounds, split into rounds. Its cost is a bound for every table without repeats, so a split proves itself best.
+ */
+final class Factor {
+
+    /** Vertices of the reduced graph; beyond it the matcher would take longer than a class wants to wait. */
+    private static final int LARGEST = 6_000;
+
+    /** Vertices up to which the largest gap is brought down too, and more draws are made for one that splits. */
+    private static final int SMALL = 1_500;
+
+    private static final int CHANCE = 8;
+
+    /** Two who may work together, and what that costs. */
+    private static final class Pair {
+
+        private final int one;
+        private final int other;
+        private final long[] costs;
+
+        Pair(int one, int other, long[] costs) {
+            this.one = one;
+            this.other = other;
+            this.costs = costs;
+        }
+
+        int one() {
+            return one;
+        }
+
+        int other() {
+            return other;
+        }
+
+        long[] costs() {
+            return costs;
+        }
+    }
+
+    private final Problem problem;
+    private final int vertices;
+    private final int helpers;
+    private final List<Pair> pairs;
+
+    /**
+     * What came of it.
+     *
+     * @param bound below which no table is
+     * @param table the rounds, if a split was found
+     */
+    record Outcome(Tally bound, Optional<Table> table) {}
+
+    private Factor(Problem problem, int helpers, List<Pair> pairs) {
+        this.problem = problem;
+        this.vertices = problem.students() + helpers;
+        this.helpers = helpers;
+        this.pairs = pairs;
+    }
+
+    /** Empty where the method does not serve: drills that change who is new, blanks, repeats that can't be avoided. */
+    static Optional<Outcome> solve(Problem problem, List<Extras> extras) {
+        boolean serves =
+                problem.isUniform() && problem.rounds() > 0 && extras.get(0).blanks() == 0;
+        if (!serves || problem.students() == 0) {
+            return Optional.empty();
+        }
+        int helpers = extras.get(0).helpers();
+        Factor factor = new Factor(problem, helpers, pairs(problem, helpers));
+        return factor.size() <= LARGEST ? factor.solved() : Optional.empty();
+    }
+
+    private static List<Pair> pairs(Problem problem, int helpers) {
+        Reckoning before = new Reckoning(problem);
+        List<Pair> pairs = new ArrayList<>();
+        for (int one = 0; one < problem.students(); one++) {
+            for (int other = one + 1; other < problem.students() + helpers; other++) {
+                long[] costs = new long[Aim.COUNT];
+                before.cost(one, other, costs);
+                if (problem.permits(0, one, other) && costs[Aim.REPEATS.rank()] == 0) {
+                    pairs.add(new Pair(one, other, costs));
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private int size() {
+        return vertices * problem.rounds() + 2 * pairs.size();
+    }
+
+    private Factor within(long gap) {
+        List<Pair> narrow = pairs.stream()
+                .filter(pair -> pair.costs()[Aim.WIDEST.rank()] <= gap)
+                .toList();
+        return new Factor(problem, helpers, narrow);
+    }
+
+    private Optional<Outcome> solved() {
+        Optional<List<Pair>> lightest = lightest(Optional.empty());
+        if (lightest.isEmpty()) {
+            return Optional.empty();
+        }
+        Factor narrowed = size() <= SMALL ? narrowed(costs(lightest.get())) : this;
+        List<Pair> least = narrowed == this
+                ? lightest.get()
+                : narrowed.lightest(Optional.empty()).orElseThrow();
+        return Optional.of(new Outcome(narrowed.bound(least), narrowed.split(least)));
+    }
+
+    /** Leaves out wide pairs as long as everything more important than the largest gap stays as it is. */
+    private Factor narrowed(long[] costs) {
+        long[] gaps = pairs.stream()
+                .mapToLong(pair -> pair.costs()[Aim.WIDEST.rank()])
+                .filter(gap -> gap <= costs[Aim.WIDEST.rank()])
+                .sorted()
+                .distinct()
+                .toArray();
+        Factor best = this;
+        int low = 0;
+        int high = gaps.length - 1;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            Factor narrower = within(gaps[middle]);
+            if (narrower.lightest(Optional.empty())
+                    .filter(found -> asGood(found, costs))
+                    .isPresent()) {
+                best = narrower;
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return best;
+    }
+
+    private static boolean asGood(List<Pair> found, long[] costs) {
+        int end = Aim.WIDEST.rank();
+        return Arrays.compare(costs(found), 0, end, costs, 0, end) <= 0;
+    }
+
+    private static long[] costs(List<Pair> chosen) {
+        long[] sum = new long[Aim.COUNT];
+        for (Pair pair : chosen) {
+            for (int aim = 0; aim < Aim.COUNT; aim++) {
+                long cost = pair.costs()[aim];
+                sum[aim] = aim == Aim.WIDEST.rank() ? Math.max(sum[aim], cost) : sum[aim] + cost;
+            }
+        }
+        return sum;
+    }
+
+    /** Aims that found no room in the weights, or stand behind a largest gap not brought down, have no bound but 0. */
+    private Tally bound(List<Pair> least) {
+        long[] costs = costs(least);
+        int known = Math.min(weights(false).levels(), Aim.COUNT);
+        boolean narrow = size() <= SMALL || costs[Aim.WIDEST.rank()] == 0;
+        Arrays.fill(costs, narrow ? known : Math.min(known, Aim.WIDEST.rank()), Aim.COUNT, 0);
+        return Tally.of(costs);
+    }
+
+    private LexicalWeights weights(boolean shaken) {
+        long[] most = new long[Aim.COUNT + 1];
+        for (Pair pair : pairs) {
+            for (int aim = 0; aim < Aim.COUNT; aim++) {
+                most[aim] = Math.max(most[aim], pair.costs()[aim]);
+            }
+        }
+        most[Aim.WIDEST.rank()] = 0;
+        most[Aim.COUNT] = shaken ? CHANCE - 1 : 0;
+        long[] edges = new long[Aim.COUNT + 1];
+        Arrays.fill(edges, (long) vertices / 2 * problem.rounds());
+        edges[Aim.TURNS.rank()] = (long) helpers * problem.rounds();
+        return LexicalWeights.fitting(most, edges);
+    }
+
+    private Optional<List<Pair>> lightest(Optional<SplittableRandom> chance) {
+        LexicalWeights weights = weights(chance.isPresent());
+        List<Edge> edges = new ArrayList<>();
+        for (Pair pair : pairs) {
+            long[] costs = Arrays.copyOf(pair.costs(), Aim.COUNT + 1);
+            costs[Aim.WIDEST.rank()] = 0;
+            costs[Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
+            edges.add(new Edge(pair.one(), pair.other(), weights.of(costs)));
+        }
+        Optional<List<Edge>> lightest = RegularFactor.lightest(vertices, edges, problem.rounds());
+        return lightest.map(used -> {
+            var wanted = new HashSet<>(used);
+            List<Pair> chosen = new ArrayList<>();
+            for (int at = 0; at < pairs.size(); at++) {
+                if (wanted.contains(edges.get(at))) {
+                    chosen.add(pairs.get(at));
+                }
+            }
+            return chosen;
+        });
+    }
+
+    /** A factor that has no split is drawn again, shaken among equals. */
+    private Optional<Table> split(List<Pair> least) {
+        Optional<Table> table = rounds(least);
+        SplittableRandom chance = new SplittableRandom(vertices);
+        int redraws = size() <= SMALL ? 12 : 1;
+        for (int redraw = 0; redraw < redraws && table.isEmpty(); redraw++) {
+            table = lightest(Optional.of(chance)).flatMap(this::rounds);
+        }
+        return table;
+    }
+
+    private Optional<Table> rounds(List<Pair> chosen) {
+        List<Edge> edges = chosen.stream()
+                .map(pair -> new Edge(pair.one(), pair.other(), 0))
+                .toList();
+        Optional<List<int[]>> split = RegularFactor.split(vertices, edges, problem.rounds());
+        return split.map(rounds -> new Table(rounds.stream()
+                .map(mates -> Arrays.copyOf(mates, problem.students()))
+                .toArray(int[][]::new)));
+    }
+}

@@ -1,0 +1,33 @@
+package org.drillwright.plan.rounds;
+
+/** How a table was made. */
+public enum Method {
+    /** One line stands, the other steps one place a round. */
+    TWO_LINES("two lines"),
+    /** Those who know the drill move round a ring, one place a round. */
+    RING("ring"),
+    /** A ring with gaps: fewer know the drill than do not. */
+    BLANK_RING("ring with gaps"),
+    /** All rounds at once. */
+    FACTOR("all rounds at once"),
+    /** Round by round, each found anew until nothing helps. */
+    STEPWISE("round by round"),
+    /** All tables of a small class looked through. */
+    EXHAUSTIVE("all tables");
+
+    private final String words;
+
+    Method(String words) {
+        this.words = words;
+    }
+
+    /** What it is called on a sheet. */
+    public String words() {
+        return words;
+    }
+
+    /** Whether people change over by one simple movement. */
+    public boolean isWalked() {
+        return this == TWO_LINES || this == RING || this == BLANK_RING;
+    }
+}

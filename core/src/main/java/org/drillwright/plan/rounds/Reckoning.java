@@ -1,0 +1,102 @@
+package org.drillwright.plan.rounds;
+
+import java.util.Arrays;
+
+/** Counts what a table costs: meetings, turns and blanks of some of its rounds, added and taken away one by one. */
+final class Reckoning {
+
+    private final Problem problem;
+    private final int[][] met;
+    private final int[] turns;
+    private final int[] blanks;
+
+    /** Begins from what was before the table. */
+    Reckoning(Problem problem) {
+        this.problem = problem;
+        int students = problem.students();
+        this.met = new int[students][students];
+        this.turns = new int[students];
+        this.blanks = new int[students];
+        for (int one = 0; one < students; one++) {
+            turns[one] = problem.turnsBefore(one);
+            blanks[one] = problem.blanksBefore(one);
+            for (int other = 0; other < students; other++) {
+                met[one][other] = problem.metBefore(one, other);
+            }
+        }
+    }
+
+    /** Counts all rounds of a table but one; all if that one isn't among them. */
+    static Reckoning without(Problem problem, Table table, int skipped, int upTo) {
+        Reckoning reckoning = new Reckoning(problem);
+        for (int round = 0; round < upTo; round++) {
+            if (round != skipped) {
+                reckoning.add(table, round);
+            }
+        }
+        return reckoning;
+    }
+
+    static Tally tally(Problem problem, Table table) {
+        return Tally.of(costs(problem, table, problem.rounds()));
+    }
+
+    /** The costs of a table's first rounds, aim by aim. */
+    static long[] costs(Problem problem, Table table, int upTo) {
+        Reckoning reckoning = new Reckoning(problem);
+        long[] costs = new long[Aim.COUNT];
+        long[] one = new long[Aim.COUNT];
+        for (int round = 0; round < upTo; round++) {
+            for (int student = 0; student < problem.students(); student++) {
+                int mate = table.mate(round, student);
+                if (mate > student) {
+                    reckoning.cost(student, mate, one);
+                    sum(costs, one);
+                }
+            }
+            reckoning.add(table, round);
+        }
+        return costs;
+    }
+
+    private static void sum(long[] costs, long[] one) {
+        for (int aim = 0; aim < Aim.COUNT; aim++) {
+            costs[aim] = aim == Aim.WIDEST.rank() ? Math.max(costs[aim], one[aim]) : costs[aim] + one[aim];
+        }
+    }
+
+    private void add(Table table, int round) {
+        for (int student = 0; student < problem.students(); student++) {
+            int mate = table.mate(round, student);
+            if (mate < problem.students()) {
+                met[student][mate]++;
+            } else if (mate == problem.blank()) {
+                blanks[student]++;
+            } else {
+                turns[student]++;
+            }
+        }
+    }
+
+    /** What it would cost to put two together once more. */
+    void cost(int student, int mate, long[] into) {
+        Arrays.fill(into, 0);
+        if (mate == problem.blank()) {
+            into[Aim.BLANKS.rank()] = blanks[student];
+        } else if (mate >= problem.students()) {
+            into[Aim.TURNS.rank()] = turns[student];
+        } else {
+            into[Aim.REPEATS.rank()] = met[student][mate];
+            lasting(problem, student, mate, into);
+        }
+    }
+
+    /** The costs that don't depend on other rounds. */
+    static void lasting(Problem problem, int student, int mate, long[] into) {
+        into[Aim.GAP.rank()] = problem.cost(Aim.GAP, student, mate);
+        into[Aim.WIDEST.rank()] = into[Aim.GAP.rank()];
+        into[Aim.PAST.rank()] = problem.cost(Aim.PAST, student, mate);
+        into[Aim.LEVEL.rank()] = problem.cost(Aim.LEVEL, student, mate);
+        into[Aim.HANDS.rank()] = problem.cost(Aim.HANDS, student, mate);
+    }
+}

@@ -1,0 +1,57 @@
+package org.drillwright.plan.rounds;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A table and what is known of it.
+ *
+ * @param extras for each round, who helps and how many are left
+ * @param cost what the table costs
+ * @param bound what no table can be below
+ * @param walk where everyone is on the floor in each round, if people change over by one simple movement
+ */
+public record Solution(
+        Problem problem,
+        Table table,
+        Method method,
+        List<Extras> extras,
+        Tally cost,
+        Tally bound,
+        Optional<Walk> walk) {
+
+    public Solution {
+        extras = List.copyOf(extras);
+    }
+
+    /** Where on the floor a student is. */
+    @FunctionalInterface
+    public interface Walk {
+        /** The place, counted from 0. */
+        int place(int round, int student);
+    }
+
+    /** Whether no table is better. */
+    public boolean isProvedBest() {
+        return cost.compareTo(bound) <= 0;
+    }
+
+    /** The least cost if two worked together in a round and the other rounds stayed; empty if they can't. */
+    public Optional<Tally> together(int round, int one, int other) {
+        return changed(round, choices(round).forcing(one, other));
+    }
+
+    /** The least cost if two did not work together in a round and the other rounds stayed; empty if they must. */
+    public Optional<Tally> parted(int round, int one, int other) {
+        return changed(round, choices(round).parting(one, other));
+    }
+
+    private Choices choices(int round) {
+        Reckoning others = Reckoning.without(problem, table, round, problem.rounds());
+        return Choices.of(problem, round, extras.get(round), others::cost);
+    }
+
+    private Optional<Tally> changed(int round, Choices choices) {
+        return choices.least(0, Optional.empty()).map(row -> Reckoning.tally(problem, table.with(round, row)));
+    }
+}

@@ -1,0 +1,98 @@
+package org.drillwright.plan.rounds;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/**
+ * Makes a table round by round, then finds each round anew with the others fixed as long as that helps. Exact for one
+ * round; for several it comes near, and a bound says how near.
+ */
+final class Stepwise {
+
+    /** Pairs looked at in all beginnings, and in all passes, of one search. */
+    private static final int WORK = 60_000;
+
+    private final Problem problem;
+    private final List<Extras> extras;
+    private final Tally bound;
+
+    Stepwise(Problem problem, List<Extras> extras, Tally bound) {
+        this.problem = problem;
+        this.extras = extras;
+        this.bound = bound;
+    }
+
+    /** The best of several beginnings; stops at once when the bound is reached. */
+    Table best() {
+        int beginnings = atMost(10, 1);
+        Table best = improved(built(Optional.empty()));
+        for (int seed = 1; seed < beginnings && tally(best).compareTo(bound) > 0; seed++) {
+            Table other = improved(built(Optional.of(new SplittableRandom(seed))));
+            best = tally(other).compareTo(tally(best)) < 0 ? other : best;
+        }
+        return best;
+    }
+
+    private int atMost(int most, int least) {
+        int pass = problem.rounds() * problem.students() * problem.students();
+        return Math.max(least, Math.min(most, WORK / Math.max(1, pass)));
+    }
+
+    private Tally tally(Table table) {
+        return Reckoning.tally(problem, table);
+    }
+
+    private Table built(Optional<SplittableRandom> chance) {
+        Table table = Table.empty(problem);
+        for (int round = 0; round < problem.rounds(); round++) {
+            Reckoning before = Reckoning.without(problem, table, -1, round);
+            table = table.with(round, row(round, before, bound.of(Aim.WIDEST), chance));
+        }
+        return table;
+    }
+
+    private int[] row(int round, Reckoning others, long floor, Optional<SplittableRandom> chance) {
+        return Choices.of(problem, round, extras.get(round), others::cost)
+                .least(floor, chance)
+                .orElseThrow(() -> new IllegalStateException("round " + round + " has no matching"));
+    }
+
+    /** Finds each round anew, the others fixed; keeps what isn't worse; stops after passes that helped nothing. */
+    Table improved(Table table) {
+        int passes = atMost(12, 2);
+        int stalls = Math.min(3, passes - 1);
+        SplittableRandom chance = new SplittableRandom(problem.students());
+        Table best = table;
+        Tally least = tally(best);
+        for (int pass = 0, stalled = 0; pass < passes && stalled < stalls && least.compareTo(bound) > 0; pass++) {
+            Tally before = least;
+            for (int round = 0; round < problem.rounds(); round++) {
+                Table tried = anew(best, round, pass == 0 ? Optional.empty() : Optional.of(chance));
+                Tally tally = tally(tried);
+                if (tally.compareTo(least) <= 0) {
+                    best = tried;
+                    least = tally;
+                }
+            }
+            stalled = least.compareTo(before) < 0 ? 0 : stalled + 1;
+        }
+        return best;
+    }
+
+    private Table anew(Table table, int round, Optional<SplittableRandom> chance) {
+        Reckoning others = Reckoning.without(problem, table, round, problem.rounds());
+        return table.with(round, row(round, others, widestBut(table, round), chance));
+    }
+
+    private long widestBut(Table table, int skipped) {
+        long widest = 0;
+        for (int round = 0; round < problem.rounds(); round++) {
+            for (int student = 0; round != skipped && student < problem.students(); student++) {
+                int mate = table.mate(round, student);
+                widest = problem.isStudent(mate) ? Math.max(widest, problem.cost(Aim.GAP, student, mate)) : widest;
+            }
+        }
+        return widest;
+    }
+}

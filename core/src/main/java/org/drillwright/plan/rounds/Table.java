@@ -1,0 +1,38 @@
+package org.drillwright.plan.rounds;
+
+import java.util.Arrays;
+
+/**
+ * Rounds of partners: for each round and student the partner's number, a helper's, or {@link Problem#blank()}.
+ */
+public final class Table {
+
+    private final int[][] mates;
+
+    Table(int[][] mates) {
+        this.mates = mates;
+    }
+
+    static Table empty(Problem problem) {
+        int[][] mates = new int[problem.rounds()][problem.students()];
+        for (int[] round : mates) {
+            Arrays.fill(round, problem.blank());
+        }
+        return new Table(mates);
+    }
+
+    public int rounds() {
+        return mates.length;
+    }
+
+    public int mate(int round, int student) {
+        return mates[round][student];
+    }
+
+    /** This table with one round replaced. */
+    Table with(int round, int[] replacement) {
+        int[][] changed = mates.clone();
+        changed[round] = replacement.clone();
+        return new Table(changed);
+    }
+}

@@ -1,0 +1,171 @@
+package org.drillwright.read;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.drillwright.model.School;
+import org.drillwright.model.Weapon;
+import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.Habits;
+import org.drillwright.plan.roster.LeftOver;
+import org.drillwright.plan.roster.Mode;
+import org.drillwright.plan.roster.Movement;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.plan.roster.Wanted;
+import org.drillwright.source.Field;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Nearest;
+import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
+
+/**
+ * Reads what is asked for one class.
+ *
+ * <pre>{@code
+ * date: 2026-09-14
+ * minutes: 60
+ * mode: learning
+ * drills: [straight-thrust, parry-of-quarte]
+ * settings:
+ *   parry-of-quarte: {rounds: 3, repetitions: 6, value: 5}
+ * away: [Ash]
+ * hall: {length: 18, width: 10}
+ * }</pre>
+ */
+public final class ClassReader {
+
+    private final School school;
+    private final Roster roster;
+    private final Set<String> drills;
+    private final Habits habits;
+
+    /** For a school without habits of its own. */
+    public ClassReader(School school, Roster roster, Collection<String> drills) {
+        this(school, Habits.USUAL, roster, drills);
+    }
+
+    /**
+     * For the classes of a school.
+     *
+     * @param habits what holds where a class says nothing
+     * @param drills ids of the school's drills
+     */
+    public ClassReader(School school, Habits habits, Roster roster, Collection<String> drills) {
+        this.school = school;
+        this.habits = habits;
+        this.roster = roster;
+        this.drills = Set.copyOf(drills);
+    }
+
+    /** @param name the file's name as it is shown */
+    public Reading<ClassBrief> read(String name, byte[] bytes) {
+        FileText text = FileText.decode(name, bytes);
+        Findings findings = new Findings(text.file());
+        findings.addAll(text.findings());
+        Optional<ClassBrief> brief = text.usable() ? read(text.file(), findings) : Optional.empty();
+        return new Reading<>(findings.hasError() ? Optional.empty() : brief, findings.list());
+    }
+
+    private Optional<ClassBrief> read(SourceFile file, Findings findings) {
+        return YamlDocument.compose(file, findings).map(document -> brief(new NodeReader(document, findings)));
+    }
+
+    private ClassBrief brief(NodeReader nodes) {
+        MappingReader keys = nodes.root();
+        if (!keys.has("date")) {
+            keys.missing("date");
+        }
+        if (!keys.has("drills") && !keys.has("set")) {
+            keys.missing("drills");
+        }
+        OptionalInt minutes = keys.wholeNumber("minutes", 1, 1000);
+        ClassBrief brief = new ClassBrief(
+                keys.date("date").orElse(LocalDate.EPOCH),
+                minutes.isPresent() ? Optional.of(Duration.ofMinutes(minutes.getAsInt())) : Optional.empty(),
+                keys.choice("weapon", List.of(Weapon.values()), Weapon::word),
+                keys.choice("mode", List.of(Mode.values()), Mode::word).orElse(Mode.LEARNING),
+                known(keys, "drills", drills),
+                set(keys),
+                settings(keys, nodes),
+                keys.wholeNumber("rounds", 1, 40),
+                keys.choice("movement", List.of(Movement.values()), Movement::word)
+                        .orElse(Movement.WALK),
+                keys.choice("left-over", List.of(LeftOver.values()), LeftOver::word)
+                        .orElse(LeftOver.THREES),
+                keys.yesOrNo("instructor").orElse(true),
+                new HashSet<>(known(keys, "away", roster.names())),
+                new HashSet<>(known(keys, "solo", roster.names())),
+                HabitReader.timing(keys, habits.timing()),
+                HabitReader.hall(keys, nodes, habits.hall()));
+        keys.finish();
+        return brief;
+    }
+
+    private static List<String> known(MappingReader keys, String key, Collection<String> names) {
+        List<String> written = keys.texts(key, ReadingLimits.SHORT_TEXT);
+        for (int at = 0; at < written.size(); at++) {
+            if (!names.contains(written.get(at))) {
+                keys.unknownWord(
+                        keys.path().key(key).item(at),
+                        written.get(at),
+                        names.stream().sorted().toList());
+            }
+        }
+        return written;
+    }
+
+    private Optional<String> set(MappingReader keys) {
+        Optional<String> set = keys.text("set", ReadingLimits.SHORT_TEXT);
+        set.filter(name -> school.set(name).isEmpty())
+                .ifPresent(name -> keys.unknownWord(
+                        keys.path().key("set"),
+                        name,
+                        school.sets().stream().map(one -> one.name()).toList()));
+        return set;
+    }
+
+    private Map<String, Wanted> settings(MappingReader keys, NodeReader nodes) {
+        Map<String, Wanted> settings = new HashMap<>();
+        keys.mapping("settings").ifPresent(named -> {
+            for (String drill : named.keys()) {
+                named.mapping(drill).ifPresent(one -> settings.put(drill, wanted(drill, one)));
+                if (!drills.contains(drill)) {
+                    unknownDrill(drill, named.path().key(drill), nodes);
+                }
+            }
+        });
+        return settings;
+    }
+
+    private void unknownDrill(String drill, FieldPath at, NodeReader nodes) {
+        nodes.findings()
+                .error(
+                        ReadingRule.KNOWN_WORD.id(),
+                        nodes.places().field(at).map(Field::key).orElse(Span.at(0)),
+                        "'" + drill + "' is not known here.",
+                        Nearest.to(drill, drills)
+                                .map(near -> "Is '" + near + "' meant?")
+                                .orElse("Settings are for drills of this folder, by their ids."));
+    }
+
+    private static Wanted wanted(String drill, MappingReader keys) {
+        OptionalInt explain = keys.wholeNumber("explain", 0, 3_600);
+        Wanted wanted = new Wanted(
+                drill,
+                keys.wholeNumber("value", 1, 100).orElse(1),
+                keys.yesOrNo("must").orElse(false),
+                keys.wholeNumber("repetitions", 1, 999),
+                keys.wholeNumber("rounds", 1, 40),
+                explain.isPresent() ? Optional.of(Duration.ofSeconds(explain.getAsInt())) : Optional.empty());
+        keys.finish();
+        return wanted;
+    }
+}

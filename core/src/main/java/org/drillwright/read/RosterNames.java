@@ -1,0 +1,100 @@
+package org.drillwright.read;
+
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.plan.roster.Apart;
+import org.drillwright.record.History;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Nearest;
+import org.drillwright.source.Span;
+
+/** The names of a roster as they are read: each one's own, and all that are spoken of there. */
+final class RosterNames {
+
+    /** The days of the week as a roster writes them. */
+    static final List<String> DAYS = Arrays.stream(DayOfWeek.values())
+            .map(day -> day.name().toLowerCase(Locale.ROOT))
+            .toList();
+
+    private final Findings findings;
+    private final Map<String, Span> taken = new HashMap<>();
+    private final List<Spoken> apart = new ArrayList<>();
+
+    private record Spoken(Apart pair, Span span) {}
+
+    RosterNames(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** A name that somebody has. */
+    void take(String name, Span span) {
+        if (name.isEmpty()) {
+            return;
+        }
+        if (name.equals(History.INSTRUCTOR)) {
+            findings.error(
+                    ReadingRule.OWN_ID.id(),
+                    span,
+                    "'" + name + "' stands for whoever teaches, and can't be a name.",
+                    "Write the person's own name or initials.");
+        }
+        Span first = taken.putIfAbsent(name, span);
+        if (first != null) {
+            findings.error(
+                    ReadingRule.OWN_ID.id(),
+                    span,
+                    "There is a '" + name + "' already (line "
+                            + findings.file().position(first.start()).line() + ").",
+                    "Make the two names differ, for instance by a letter of the surname.");
+        }
+    }
+
+    /** Two who are kept apart; the other's name may come later. */
+    void part(String one, String other, Span span) {
+        apart.add(new Spoken(new Apart(one, other), span));
+    }
+
+    /** All who are kept apart, once everyone's name has been read; names that nobody has are findings. */
+    List<Apart> apart() {
+        for (Spoken spoken : apart) {
+            String other = spoken.pair().other();
+            if (!taken.containsKey(other) || other.equals(spoken.pair().one())) {
+                findings.error(
+                        ReadingRule.KNOWN_WORD.id(),
+                        spoken.span(),
+                        other.equals(spoken.pair().one())
+                                ? "Nobody can be kept apart from themselves."
+                                : "There is no '" + other + "' on this roster.",
+                        Nearest.to(other, taken.keySet())
+                                .filter(near -> !near.equals(other))
+                                .map(near -> "Is '" + near + "' meant?")
+                                .orElse("Write the name as it stands on the roster."));
+            }
+        }
+        return apart.stream().map(Spoken::pair).toList();
+    }
+
+    static void warnUnlessKnown(String drill, Collection<String> drills, Span span, Findings findings) {
+        if (!drills.contains(drill)) {
+            findings.warning(
+                    ReadingRule.KNOWN_WORD.id(),
+                    span,
+                    "There is no drill '" + drill + "' in this folder.",
+                    Nearest.to(drill, drills)
+                            .map(near -> "Is '" + near + "' meant?")
+                            .orElse("It counts again if the drill comes back."));
+        }
+    }
+
+    static Optional<DayOfWeek> day(String word) {
+        int at = DAYS.indexOf(Plain.fold(word));
+        return at < 0 ? Optional.empty() : Optional.of(DayOfWeek.of(at + 1));
+    }
+}

@@ -1,0 +1,128 @@
+package org.drillwright.read;
+
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.drillwright.model.School;
+import org.drillwright.plan.roster.Hand;
+import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Places;
+import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
+
+/**
+ * Reads a roster: {@code roster.yaml}, or a table ({@code roster.csv}) whose heading names the same keys.
+ *
+ * <pre>{@code
+ * people:
+ *   - {name: Ash, level: beginner, hand: left, knows: [straight-thrust], apart: [Bo]}
+ *   - name: Bo
+ * assistants: [Cy]
+ * }</pre>
+ */
+public final class RosterReader {
+
+    private final School school;
+    private final Set<String> drills;
+
+    /** @param drills ids of the school's drills; a drill known that isn't among them is a warning */
+    public RosterReader(School school, Collection<String> drills) {
+        this.school = school;
+        this.drills = Set.copyOf(drills);
+    }
+
+    /** @param name the file's name as it is shown; one that ends in {@code .csv} is read as a table */
+    public Reading<Roster> read(String name, byte[] bytes) {
+        FileText text = FileText.decode(name, bytes);
+        Findings findings = new Findings(text.file());
+        findings.addAll(text.findings());
+        Optional<Roster> roster = Optional.empty();
+        if (text.usable()) {
+            roster = name.toLowerCase(Locale.ROOT).endsWith(".csv")
+                    ? RosterTable.read(school, drills, findings)
+                    : yaml(text.file(), findings);
+        }
+        return new Reading<>(findings.hasError() ? Optional.empty() : roster, findings.list());
+    }
+
+    private Optional<Roster> yaml(SourceFile file, Findings findings) {
+        return YamlDocument.compose(file, findings).map(document -> roster(new NodeReader(document, findings)));
+    }
+
+    private Roster roster(NodeReader nodes) {
+        MappingReader keys = nodes.root();
+        RosterNames names = new RosterNames(nodes.findings());
+        List<Person> people = keys.mappings("people", ReadingLimits.ITEMS, person -> person(person, nodes, names));
+        if (!keys.has("people")) {
+            keys.missing("people");
+        }
+        List<String> assistants = keys.texts("assistants", ReadingLimits.SHORT_TEXT);
+        FieldPath path = keys.path().key("assistants");
+        for (int at = 0; at < assistants.size(); at++) {
+            names.take(assistants.get(at), nodes.places().span(path.item(at)));
+        }
+        keys.finish();
+        return new Roster(people, assistants, names.apart());
+    }
+
+    private Person person(MappingReader keys, NodeReader nodes, RosterNames names) {
+        String name = keys.needed("name", ReadingLimits.SHORT_TEXT);
+        List<String> levels =
+                school.levels().stream().map(level -> level.name()).toList();
+        Person person = new Person(
+                name,
+                keys.choice("level", levels, level -> level),
+                keys.choice("hand", List.of(Hand.values()), Hand::word),
+                keys.wholeNumber("skill", 0, 99),
+                new HashSet<>(keys.texts("knows", ReadingLimits.SHORT_TEXT)),
+                days(keys),
+                keys.yesOrNo("away").orElse(false),
+                keys.yesOrNo("solo").orElse(false));
+        Span at = nodes.places().span(keys.path().key("name"));
+        names.take(name, at);
+        keys.texts("apart", ReadingLimits.SHORT_TEXT);
+        forEach(
+                keys,
+                "knows",
+                nodes,
+                (drill, span) -> RosterNames.warnUnlessKnown(drill, drills, span, nodes.findings()));
+        forEach(keys, "apart", nodes, (other, span) -> names.part(name, other, span));
+        keys.finish();
+        return person;
+    }
+
+    /** Told of each text of a list that was read, and where it stands. */
+    private interface Item {
+        void is(String text, Span span);
+    }
+
+    private static void forEach(MappingReader keys, String key, NodeReader nodes, Item item) {
+        Places places = nodes.places();
+        FieldPath path = keys.path().key(key);
+        for (int at = 0; places.field(path.item(at)).isPresent(); at++) {
+            Span span = places.span(path.item(at));
+            places.words(path.item(at)).ifPresent(words -> item.is(words.text(), span));
+        }
+    }
+
+    private static List<DayOfWeek> days(MappingReader keys) {
+        List<String> written = keys.texts("days", ReadingLimits.SHORT_TEXT);
+        List<DayOfWeek> days = new ArrayList<>();
+        for (int at = 0; at < written.size(); at++) {
+            Optional<DayOfWeek> day = RosterNames.day(written.get(at));
+            day.ifPresent(days::add);
+            if (day.isEmpty()) {
+                keys.unknownWord(keys.path().key("days").item(at), written.get(at), RosterNames.DAYS);
+            }
+        }
+        return days;
+    }
+}

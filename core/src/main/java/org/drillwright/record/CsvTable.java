@@ -1,0 +1,98 @@
+package org.drillwright.record;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.source.Span;
+
+/** Reads a table of comma or semicolon separated cells (RFC 4180, with either separator), each cell with its place. */
+public final class CsvTable {
+
+    private final String text;
+    private final char separator;
+    private final List<CsvLine> lines = new ArrayList<>();
+    private final List<String> cells = new ArrayList<>();
+    private final List<Span> spans = new ArrayList<>();
+    private int at;
+    private int lineStart;
+
+    private CsvTable(String text) {
+        this.text = text;
+        this.separator = separatorOf(text);
+    }
+
+    /** The lines of a text that aren't blank, the heading first. */
+    public static List<CsvLine> lines(String text) {
+        CsvTable table = new CsvTable(text);
+        while (table.at < text.length()) {
+            table.line();
+        }
+        return table.lines;
+    }
+
+    /** The separator of which the heading has more; a comma if neither stands there. */
+    private static char separatorOf(String text) {
+        String heading = text.lines().findFirst().orElse("");
+        long semicolons = heading.chars().filter(unit -> unit == ';').count();
+        long commas = heading.chars().filter(unit -> unit == ',').count();
+        return semicolons > commas ? ';' : ',';
+    }
+
+    private void line() {
+        lineStart = at;
+        cells.clear();
+        spans.clear();
+        do {
+            cell();
+        } while (passed(separator));
+        Span span = new Span(lineStart, at);
+        boolean ended = lineEnd();
+        if (cells.stream().anyMatch(cell -> !cell.isBlank())) {
+            lines.add(new CsvLine(cells, spans, span, ended));
+        }
+    }
+
+    private void cell() {
+        int start = at;
+        String cell = at < text.length() && text.charAt(at) == '"' ? quoted() : "";
+        int rest = at;
+        while (at < text.length() && text.charAt(at) != separator && !isLineEnd(text.charAt(at))) {
+            at++;
+        }
+        String whole = Normalizer.normalize(cell + text.substring(rest, at), Normalizer.Form.NFC);
+        cells.add(SpreadsheetCell.unguarded(whole));
+        spans.add(new Span(start, at));
+    }
+
+    private String quoted() {
+        StringBuilder cell = new StringBuilder();
+        at++;
+        while (at < text.length()) {
+            if (text.charAt(at) != '"') {
+                cell.append(text.charAt(at++));
+            } else if (text.startsWith("\"\"", at)) {
+                cell.append('"');
+                at += 2;
+            } else {
+                at++;
+                return cell.toString();
+            }
+        }
+        return cell.toString();
+    }
+
+    private boolean passed(char wanted) {
+        boolean here = at < text.length() && text.charAt(at) == wanted;
+        at += here ? 1 : 0;
+        return here;
+    }
+
+    private boolean lineEnd() {
+        boolean carriage = passed('\r');
+        return passed('\n') || carriage;
+    }
+
+    private static boolean isLineEnd(char unit) {
+        return unit == '\n' || unit == '\r';
+    }
+}

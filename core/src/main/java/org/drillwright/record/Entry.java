@@ -1,0 +1,31 @@
+package org.drillwright.record;
+
+import java.time.LocalDate;
+
+/**
+ * One line of the record.
+ *
+ * @param drill a drill's id, empty where the line is about the class as a whole
+ * @param with the other person, empty unless the two worked together; {@link History#INSTRUCTOR} for whoever taught
+ */
+public record Entry(LocalDate date, String person, String drill, Event event, String with) {
+
+    public static Entry attended(LocalDate date, String person) {
+        return new Entry(date, person, "", Event.ATTENDED, "");
+    }
+
+    public static Entry workedWith(LocalDate date, String person, String drill, String with) {
+        return new Entry(date, person, drill, Event.WORKED_WITH, with);
+    }
+
+    public static Entry signedOff(LocalDate date, String person, String drill) {
+        return new Entry(date, person, drill, Event.SIGNED_OFF, "");
+    }
+
+    /** The same fact told from the other person's side; itself where only one is named. */
+    Entry mirrored() {
+        return event == Event.WORKED_WITH
+                ? new Entry(date, /* person= */ with, drill, event, /* with= */ person)
+                : this;
+    }
+}

@@ -1,0 +1,51 @@
+package org.drillwright.record;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Makes the lines to append to a record; what stands there is never touched. */
+public final class RecordWriter {
+
+    private RecordWriter() {}
+
+    /**
+     * The text to append to a file, empty if there is nothing new.
+     *
+     * @param existing all that the file holds now, empty if there is no file yet
+     * @param history what was read from it; what it tells already is not written again
+     */
+    public static String appended(String existing, History history, List<Entry> entries) {
+        List<Entry> fresh = fresh(history, entries);
+        if (fresh.isEmpty()) {
+            return "";
+        }
+        String heading = existing.isBlank() ? SpreadsheetCell.line(RecordReader.COLUMNS) + "\n" : "";
+        String end = existing.isEmpty() || existing.endsWith("\n") ? "" : "\n";
+        return end + heading + fresh.stream().map(entry -> line(entry) + "\n").collect(Collectors.joining());
+    }
+
+    private static List<Entry> fresh(History history, List<Entry> entries) {
+        Set<Entry> told = new HashSet<>(history.entries());
+        history.entries().forEach(entry -> told.add(entry.mirrored()));
+        List<Entry> fresh = new ArrayList<>();
+        for (Entry entry : entries) {
+            if (told.add(entry)) {
+                told.add(entry.mirrored());
+                fresh.add(entry);
+            }
+        }
+        return fresh;
+    }
+
+    private static String line(Entry entry) {
+        return SpreadsheetCell.line(List.of(
+                entry.date().toString(),
+                entry.person(),
+                entry.drill(),
+                entry.event().word(),
+                entry.with()));
+    }
+}

@@ -1,0 +1,5 @@
+/** What was done in past classes, an append-only file: its lines read with findings, its new lines written. */
+@NullMarked
+package org.drillwright.record;
+
+import org.jspecify.annotations.NullMarked;

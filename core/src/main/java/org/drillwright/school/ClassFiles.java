@@ -1,0 +1,68 @@
+package org.drillwright.school;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/** Where a school keeps its people, its classes and its record: beside the settings, and in the folder of classes. */
+public final class ClassFiles {
+
+    /** The folder in which each file is a class. */
+    public static final String CLASSES = "classes";
+
+    /** The file of past classes. */
+    public static final String RECORD = "record.csv";
+
+    static final String ROSTER = "roster.yaml";
+    static final String ROSTER_TABLE = "roster.csv";
+
+    private static final List<String> ROSTERS = List.of(ROSTER, "roster.yml", ROSTER_TABLE);
+
+    private ClassFiles() {}
+
+    static boolean isClasses(Path root, Path folder) {
+        return root.equals(folder.getParent()) && DrillFiles.name(folder).equalsIgnoreCase(CLASSES);
+    }
+
+    static boolean isRoster(Path root, Path file) {
+        return root.equals(file.getParent())
+                && ROSTERS.contains(DrillFiles.name(file).toLowerCase(Locale.ROOT));
+    }
+
+    /** The rosters of a school, the one that is read first; there should be one or none. */
+    static List<Path> rosters(Path root) throws IOException {
+        return files(root, file -> isRoster(root, file)).stream()
+                .sorted(Comparator.comparingInt(
+                        file -> ROSTERS.indexOf(DrillFiles.name(file).toLowerCase(Locale.ROOT))))
+                .toList();
+    }
+
+    static Optional<Path> record(Path root) {
+        return Optional.of(root.resolve(RECORD)).filter(Files::isRegularFile);
+    }
+
+    /** The classes by name. */
+    static List<Path> classes(Path root) throws IOException {
+        Path folder = root.resolve(CLASSES);
+        return Files.isDirectory(folder) ? files(folder, ClassFiles::isYaml) : List.of();
+    }
+
+    private static boolean isYaml(Path file) {
+        String name = DrillFiles.name(file).toLowerCase(Locale.ROOT);
+        return (name.endsWith(".yaml") || name.endsWith(".yml")) && !name.startsWith(".");
+    }
+
+    private static List<Path> files(Path folder, Predicate<Path> wanted) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> Files.isRegularFile(file) && wanted.test(file))
+                    .sorted()
+                    .toList();
+        }
+    }
+}

@@ -1,0 +1,166 @@
+package org.drillwright.school;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.model.Drill;
+import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.read.ClassReader;
+import org.drillwright.read.Reading;
+import org.drillwright.read.ReadingLimits;
+import org.drillwright.read.ReadingRule;
+import org.drillwright.read.RosterReader;
+import org.drillwright.record.History;
+import org.drillwright.record.ReadHistory;
+import org.drillwright.record.RecordReader;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Severity;
+import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
+
+/**
+ * The people of a school, its classes and its record, as they lie beside its drills.
+ *
+ * <pre>{@code
+ * ClassFolder classes = ClassFolder.open(SchoolFolder.open(Path.of("drills")));
+ * classes.read(classes.named("tonight").orElseThrow());
+ * }</pre>
+ */
+public final class ClassFolder {
+
+    private final SchoolFolder school;
+    private final Optional<Roster> roster;
+    private final ReadHistory record;
+    private final List<Path> classes;
+    private final List<Finding> findings;
+
+    private ClassFolder(
+            SchoolFolder school,
+            Optional<Roster> roster,
+            ReadHistory record,
+            List<Path> classes,
+            List<Finding> findings) {
+        this.school = school;
+        this.roster = roster;
+        this.record = record;
+        this.classes = List.copyOf(classes);
+        this.findings = List.copyOf(findings);
+    }
+
+    /**
+     * Reads roster and record; what is wrong with them is a finding.
+     *
+     * @throws IOException if a file that is there cannot be read
+     */
+    public static ClassFolder open(SchoolFolder school) throws IOException {
+        List<Path> rosters = ClassFiles.rosters(school.root());
+        List<Finding> findings = new ArrayList<>();
+        Optional<Roster> roster = Optional.of(Roster.EMPTY);
+        if (!rosters.isEmpty()) {
+            Reading<Roster> reading = new RosterReader(school.school(), KnownSets.names(school, ids(school)))
+                    .read(DrillFiles.name(rosters.get(0)), bytes(rosters.get(0)));
+            findings.addAll(reading.findings());
+            roster = reading.value().map(read -> KnownSets.spelledOut(read, school));
+            rosters.stream().skip(1).forEach(more -> findings.add(second(more, rosters.get(0))));
+        }
+        ReadHistory record = record(school, roster);
+        findings.addAll(record.findings());
+        return new ClassFolder(school, roster, record, ClassFiles.classes(school.root()), findings);
+    }
+
+    private static ReadHistory record(SchoolFolder school, Optional<Roster> roster) throws IOException {
+        Optional<Path> file = ClassFiles.record(school.root());
+        if (file.isEmpty() || roster.isEmpty()) {
+            return new ReadHistory(History.NONE, List.of());
+        }
+        return RecordReader.read(
+                ClassFiles.RECORD, Files.readAllBytes(file.get()), roster.get().names(), ids(school));
+    }
+
+    private static Finding second(Path more, Path first) {
+        return new Finding(
+                ReadingRule.OWN_ID.id(),
+                Severity.WARNING,
+                new SourceFile(DrillFiles.name(more), ""),
+                Span.at(0),
+                "This roster wasn't read: there is also " + DrillFiles.name(first) + ".",
+                "Keep one of the two.");
+    }
+
+    private static List<String> ids(SchoolFolder school) {
+        return school.entries().stream()
+                .map(entry -> DrillFiles.id(entry.file()))
+                .toList();
+    }
+
+    private static byte[] bytes(Path file) throws IOException {
+        try (var in = Files.newInputStream(file)) {
+            return in.readNBytes(ReadingLimits.FILE_BYTES + 1);
+        }
+    }
+
+    /** The people; nothing if the roster has an error, nobody if there is no roster. */
+    public Optional<Roster> roster() {
+        return roster;
+    }
+
+    /** What is on record. */
+    public History history() {
+        return record.history();
+    }
+
+    /** Where the record lies, be it there or not. */
+    public Path recordFile() {
+        return school.root().resolve(ClassFiles.RECORD);
+    }
+
+    /** The names of the classes in the school's folder. */
+    public List<String> names() {
+        return classes.stream().map(DrillFiles::id).toList();
+    }
+
+    /** The file of a class in the school's folder. */
+    public Optional<Path> named(String name) {
+        return classes.stream()
+                .filter(file -> DrillFiles.id(file).equals(name)
+                        || DrillFiles.name(file).equals(name))
+                .findFirst();
+    }
+
+    /** Reads one class, wherever it lies; the roster must have been read. */
+    public Reading<ClassBrief> read(Path file) throws IOException {
+        return new ClassReader(school.school(), school.habits(), roster.orElse(Roster.EMPTY), ids(school))
+                .read(DrillFiles.shownFrom(school.root(), file), bytes(file));
+    }
+
+    /** Findings of the roster and the record. */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** Findings of all classes in the folder, file by file; none while the roster has an error. */
+    public List<Finding> classFindings() throws IOException {
+        List<Finding> all = new ArrayList<>();
+        if (roster.isPresent()) {
+            for (Path file : classes) {
+                all.addAll(read(file).findings());
+            }
+        }
+        return all;
+    }
+
+    /** The drills that can be taught, by id, in the order of their files. */
+    public Map<String, Drill> drills() {
+        Map<String, Drill> drills = new LinkedHashMap<>();
+        school.entries()
+                .forEach(entry -> entry.subject()
+                        .ifPresent(subject -> drills.putIfAbsent(subject.drill().id(), subject.drill())));
+        return drills;
+    }
+}

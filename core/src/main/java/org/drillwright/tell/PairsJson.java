@@ -1,0 +1,61 @@
+package org.drillwright.tell;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.Locale;
+import org.drillwright.plan.evening.ClassPlan;
+import org.drillwright.plan.pair.Group;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.pair.Shortage;
+import org.drillwright.plan.roster.Naming;
+
+/** Rounds of partners for programs. */
+public final class PairsJson {
+
+    private PairsJson() {}
+
+    public static String of(ClassPlan plan, PairingPlan pairs, Naming names) {
+        return JsonText.of(json -> {
+            json.writeStringField("date", plan.brief().date().toString());
+            json.writeStringField("mode", plan.brief().mode().word());
+            json.writeNumberField("people", plan.here().size());
+            json.writeStringField("method", pairs.method().words());
+            json.writeBooleanField("provedBest", pairs.verdict().isProvedBest());
+            json.writeStringField("verdict", pairs.verdict().sentence());
+            json.writeNumberField("played", pairs.firstPlanned());
+            JsonText.objects(json, "rounds", pairs.rounds(), (round, out) -> {
+                out.writeNumberField("number", round.number());
+                out.writeStringField("drill", round.drill());
+                JsonText.objects(out, "groups", round.groups(), (group, one) -> write(group, names, one));
+                JsonText.texts(
+                        out,
+                        "toANewPlace",
+                        pairs.movers(round.number()).stream().map(names::of).toList());
+            });
+            JsonText.texts(json, "walk", pairs.walk());
+            JsonText.objects(json, "shortages", pairs.shortages(), PairsJson::write);
+            JsonText.texts(json, "facts", pairs.facts());
+            JsonText.texts(json, "remarks", plan.remarks());
+        });
+    }
+
+    private static void write(Group group, Naming names, JsonGenerator json) throws IOException {
+        json.writeStringField(
+                "kind", group.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        json.writeNumberField("place", group.place());
+        JsonText.texts(json, "people", group.people().stream().map(names::of).toList());
+        if (group.helper().isPresent()) {
+            json.writeStringField("helper", names.of(group.helper().get()));
+        }
+    }
+
+    private static void write(Shortage shortage, JsonGenerator json) throws IOException {
+        json.writeStringField("drill", shortage.drill());
+        json.writeNumberField("new", shortage.fresh());
+        json.writeNumberField("knowing", shortage.knowing());
+        json.writeNumberField("pairs", shortage.pairs());
+        json.writeNumberField("left", shortage.left());
+        json.writeNumberField("helped", shortage.helped());
+        json.writeBooleanField("onlyOdd", shortage.parity());
+    }
+}

@@ -1,0 +1,102 @@
+package org.drillwright.plan.evening;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.drillwright.plan.pair.Group;
+import org.drillwright.plan.pair.Pairing;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.Knowledge;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.school.ClassFolder;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.tell.Clock;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The example class: 24 people, 4 drills, 75 minutes. */
+class ClassPlanTest {
+
+    private static SchoolFolder folder = null;
+    private static ClassFolder classes = null;
+    private static ClassPlan plan = null;
+    private static PairingPlan pairs = null;
+
+    @BeforeAll
+    static void planIt() throws IOException {
+        folder = SchoolFolder.open(Path.of("..", "drills"));
+        classes = ClassFolder.open(folder);
+        ClassBrief brief =
+                classes.read(classes.named("tonight").orElseThrow()).value().orElseThrow();
+        plan = ClassPlan.of(
+                folder.school(),
+                classes.roster().orElseThrow(),
+                brief,
+                classes.history(),
+                Wished.of(folder.school(), brief, classes.drills()));
+        pairs = Pairing.of(plan.pairing()).plan();
+    }
+
+    @Test
+    void nothingIsWrongWithTheExample() throws IOException {
+        assertEquals(List.of(), classes.findings());
+        assertEquals(List.of(), classes.classFindings());
+        assertEquals(List.of(), plan.remarks());
+        assertEquals(24, plan.here().size());
+    }
+
+    /**
+     * By hand: keeping distance, 5 counts of 2 s and 3 s back, 3 times in 2 roles, is 78 s, with one change of roles 88 s,
+     * with 150 s of showing 238 s. Straight thrust, 3 counts: 9 s, 8 times, 2 roles, 144 s and 10 s a round.
+     */
+    @Test
+    void theLessonIsThatWorkedByHand() {
+        var lesson = plan.lesson();
+        assertEquals("10:00", Clock.of(lesson.blocks().get(2).start()));
+        assertEquals(238, lesson.blocks().get(2).length().toSeconds());
+        assertEquals("14:58", Clock.of(lesson.blocks().get(3).start()));
+        var thrust = lesson.drills().get(1);
+        assertEquals(
+                150 + thrust.rounds() * (2 * 8 * (thrust.counts() * 2 + 3) + 10) + (thrust.rounds() - 1) * 60L,
+                lesson.blocks().get(3).length().toSeconds());
+        assertTrue(lesson.fits());
+        assertEquals(1, lesson.drills().get(0).rounds());
+        assertTrue(lesson.advice().isEmpty(), lesson.advice().toString());
+    }
+
+    @Test
+    void everyoneHasAPermittedPartnerInEachRound() {
+        Roster roster = classes.roster().orElseThrow();
+        Knowledge knowledge =
+                Knowledge.of(roster, classes.history().before(plan.brief().date()));
+        Set<String> met = new HashSet<>();
+        for (Round round : pairs.rounds()) {
+            Set<String> seen = new HashSet<>();
+            for (Group group : round.groups()) {
+                String one = group.people().get(0);
+                String other = group.people().get(1);
+                assertEquals(2, group.people().size());
+                assertTrue(seen.add(one) && seen.add(other));
+                assertTrue(met.add(one + " " + other), "again: " + one + ", " + other);
+                assertTrue(knowledge.knows(one, round.drill()) || knowledge.knows(other, round.drill()));
+                assertTrue(!roster.areApart(one, other));
+            }
+            assertEquals(24, seen.size());
+        }
+        assertEquals(List.of(), pairs.shortages());
+    }
+
+    @Test
+    void aCardForEachPlaceAndOneForTheCaller() {
+        List<CardNeed> needs = CardNeed.of(folder.school(), plan, pairs);
+        assertEquals("13 cards of set intermediate, no. 1", needs.get(0).sentence());
+        assertEquals(4, needs.size());
+    }
+}

@@ -1,0 +1,124 @@
+package org.drillwright.plan.pair;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.drillwright.plan.roster.Apart;
+import org.drillwright.plan.roster.Knowledge;
+import org.drillwright.plan.roster.LeftOver;
+import org.drillwright.plan.roster.Mode;
+import org.drillwright.plan.roster.Movement;
+import org.drillwright.plan.roster.Person;
+import org.drillwright.record.Entry;
+import org.drillwright.record.History;
+
+/** Requests for tests, put together step by step. All people are invented. */
+final class Classes {
+
+    static final String DRILL = "thrust";
+
+    private final List<Person> people = new ArrayList<>();
+    private final List<String> helpers = new ArrayList<>(List.of(History.INSTRUCTOR));
+    private final List<Apart> apart = new ArrayList<>();
+    private final List<Entry> entries = new ArrayList<>();
+    private List<String> drills = List.of();
+    private Mode mode = Mode.LEARNING;
+    private Movement movement = Movement.FREE;
+    private LeftOver leftOver = LeftOver.THREES;
+
+    /** People called A0, A1 and so on, who are new, then B0, B1 and so on, who know the drill. */
+    static Classes of(int fresh, int knowing) {
+        Classes classes = new Classes();
+        for (int at = 0; at < fresh; at++) {
+            classes.people.add(Person.named("A" + at));
+        }
+        for (int at = 0; at < knowing; at++) {
+            classes.people.add(Person.named("B" + at).withKnown(Set.of(DRILL)));
+        }
+        return classes;
+    }
+
+    static Classes of(List<Person> people) {
+        Classes classes = new Classes();
+        classes.people.addAll(people);
+        return classes;
+    }
+
+    static List<Person> named(Set<String> knows, String... names) {
+        return Arrays.stream(names)
+                .map(name -> Person.named(name).withKnown(knows))
+                .toList();
+    }
+
+    Classes rounds(int rounds) {
+        drills = Collections.nCopies(rounds, DRILL);
+        return this;
+    }
+
+    Classes drills(String... each) {
+        drills = List.of(each);
+        return this;
+    }
+
+    Classes walk() {
+        movement = Movement.WALK;
+        return this;
+    }
+
+    Classes training() {
+        mode = Mode.TRAINING;
+        return this;
+    }
+
+    Classes leftOver(LeftOver choice) {
+        leftOver = choice;
+        return this;
+    }
+
+    Classes noInstructor() {
+        helpers.clear();
+        return this;
+    }
+
+    Classes assistants(String... names) {
+        helpers.addAll(List.of(names));
+        return this;
+    }
+
+    Classes apart(String one, String other) {
+        apart.add(new Apart(one, other));
+        return this;
+    }
+
+    Classes past(Entry entry) {
+        entries.add(entry);
+        return this;
+    }
+
+    PairingRequest request() {
+        Map<String, Set<String>> known = new HashMap<>();
+        people.forEach(person -> known.put(person.name(), person.knows()));
+        return new PairingRequest(
+                people,
+                List.of(),
+                helpers,
+                apart,
+                List.of("beginner", "intermediate", "training"),
+                mode,
+                movement,
+                leftOver,
+                new Knowledge(known),
+                Map.of(),
+                drills,
+                new History(entries),
+                List.of());
+    }
+
+    PairingPlan plan() {
+        return Pairing.of(request()).plan();
+    }
+}

@@ -1,0 +1,123 @@
+package org.drillwright.read;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.drillwright.model.School;
+import org.drillwright.model.Weapon;
+import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.Hall;
+import org.drillwright.plan.roster.LeftOver;
+import org.drillwright.plan.roster.Mode;
+import org.drillwright.plan.roster.Movement;
+import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.plan.roster.Timing;
+import org.drillwright.plan.roster.Wanted;
+import org.junit.jupiter.api.Test;
+
+class ClassReaderTest {
+
+    private static final Roster ROSTER =
+            new Roster(List.of(Person.named("Ash"), Person.named("Bo")), List.of("Cy"), List.of());
+
+    private static Reading<ClassBrief> read(String text) {
+        return new ClassReader(School.DEFAULT, ROSTER, List.of("thrust", "parry"))
+                .read("class.yaml", text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void every_key_is_read() {
+        Timing usual = Timing.USUAL;
+        assertEquals(
+                Optional.of(new ClassBrief(
+                        LocalDate.of(2026, 9, 14),
+                        Optional.of(Duration.ofMinutes(75)),
+                        Optional.of(Weapon.SABRE),
+                        Mode.TRAINING,
+                        List.of("parry", "thrust"),
+                        Optional.empty(),
+                        Map.of(
+                                "parry",
+                                new Wanted(
+                                        "parry",
+                                        5,
+                                        true,
+                                        OptionalInt.of(6),
+                                        OptionalInt.of(3),
+                                        Optional.of(Duration.ofSeconds(90)))),
+                        OptionalInt.of(4),
+                        Movement.FREE,
+                        LeftOver.SOLO,
+                        false,
+                        Set.of("Ash", "Cy"),
+                        Set.of("Bo"),
+                        new Timing(
+                                usual.opening(),
+                                Duration.ZERO,
+                                usual.closing(),
+                                usual.changeover(),
+                                Duration.ofSeconds(5),
+                                usual.change(),
+                                usual.reset(),
+                                usual.explainNew(),
+                                usual.explainKnown()),
+                        Optional.of(new Hall(1800, 950, 600, 200, 150, 200, 100, 100)))),
+                read("""
+                        date: 2026-09-14
+                        minutes: 75
+                        weapon: sabre
+                        mode: training
+                        drills: [parry, thrust]
+                        settings:
+                          parry: {value: 5, must: yes, repetitions: 6, rounds: 3, explain: 90}
+                        rounds: 4
+                        movement: free
+                        left-over: solo
+                        instructor: no
+                        away: [Ash, Cy]
+                        solo: [Bo]
+                        timing: {warm-up: 0, swap: 5}
+                        hall: {length: 18, width: "9,5", side-gap: 1.5}
+                        """).value());
+    }
+
+    @Test
+    void most_of_it_may_be_left_out() {
+        ClassBrief brief = read("date: 2026-09-14\nset: beginner\n").value().orElseThrow();
+        assertEquals(ClassBrief.on(brief.date()).timing(), brief.timing());
+        assertEquals(Optional.of("beginner"), brief.set());
+        assertEquals(Wanted.drill("thrust"), brief.wanted("thrust"));
+    }
+
+    @Test
+    void slips_are_shown_where_they_stand() {
+        assertEquals(
+                List.of(
+                        "1:1 'date' is missing.",
+                        "1:10 'thurst' is not known here.",
+                        "2:8 'Ahs' is not known here.",
+                        "3:7 'length' is missing.",
+                        "3:21 'lane-length' wants a length in metres.",
+                        "3:31 'width' wants a length in metres.",
+                        "4:7 'leaning' is not known here.",
+                        "5:12 'prary' is not known here."),
+                read("""
+                        drills: [thurst]
+                        away: [Ahs]
+                        hall: {lane-length: 0, width: wide}
+                        mode: leaning
+                        settings: {prary: {value: 2}}
+                        """).findings().stream()
+                        .map(finding -> finding.position().line() + ":"
+                                + finding.position().column() + " " + finding.what())
+                        .toList());
+    }
+}

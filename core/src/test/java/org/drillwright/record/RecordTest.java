@@ -1,0 +1,145 @@
+package org.drillwright.record;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import org.drillwright.source.Finding;
+import org.junit.jupiter.api.Test;
+
+/** The record is appended to and never rewritten; a bad line is told of and spoils no other. */
+class RecordTest {
+
+    private static final String HEADING = "date,person,drill,event,with\n";
+    private static final LocalDate DAY = LocalDate.of(2026, 9, 14);
+
+    private static ReadHistory read(String text) {
+        return RecordReader.read(
+                "record.csv",
+                text.getBytes(StandardCharsets.UTF_8),
+                List.of("Ash", "Bo", "Cy"),
+                List.of("thrust", "parry"));
+    }
+
+    private static List<String> places(ReadHistory read) {
+        return read.findings().stream()
+                .map(finding -> finding.rule() + " " + finding.position().line() + ":"
+                        + finding.position().column())
+                .toList();
+    }
+
+    @Test
+    void each_event_is_read() {
+        ReadHistory read = read(HEADING + """
+                2026-09-14,Ash,,attended,
+                2026-09-14,Ash,thrust,worked with,Bo
+                2026-09-14,Cy,thrust,worked with,instructor
+                2026-09-14,Ash,thrust,signed off,
+                """);
+        assertEquals(List.of(), read.findings());
+        assertEquals(
+                List.of(
+                        Entry.attended(DAY, "Ash"),
+                        Entry.workedWith(DAY, "Ash", "thrust", "Bo"),
+                        Entry.workedWith(DAY, "Cy", "thrust", "instructor"),
+                        Entry.signedOff(DAY, "Ash", "thrust")),
+                read.history().entries());
+        assertEquals(Set.of("thrust"), read.history().signedOff("Ash"));
+        assertEquals(History.NONE, read.history().before(DAY));
+    }
+
+    @Test
+    void a_torn_last_line_counts_for_nothing_and_the_next_entry_begins_a_new_one() {
+        String torn = HEADING + "2026-09-14,Ash,thrust,signed off,\n2026-09-14,Bo,thr";
+        ReadHistory read = read(torn);
+        assertEquals(List.of("record-whole-line 3:1"), places(read));
+        assertEquals(
+                List.of(Entry.signedOff(DAY, "Ash", "thrust")), read.history().entries());
+        String more = RecordWriter.appended(torn, read.history(), List.of(Entry.attended(DAY, "Cy")));
+        assertEquals("\n2026-09-14,Cy,,attended,\n", more);
+        assertEquals(List.of("record-whole-line 3:1"), places(read(torn + more)));
+        assertEquals(2, read(torn + more).history().entries().size());
+    }
+
+    @Test
+    void the_same_fact_told_from_either_side_counts_once() {
+        ReadHistory read = read(HEADING + """
+                2026-09-14,Ash,thrust,worked with,Bo
+                2026-09-14,Bo,thrust,worked with,Ash
+                2026-09-14,Ash,thrust,worked with,Bo
+                """);
+        assertEquals(List.of("record-once 3:1", "record-once 4:1"), places(read));
+        assertEquals(1, read.history().meetings().size());
+    }
+
+    @Test
+    void names_that_nobody_has_are_shown_where_they_stand() {
+        ReadHistory read = read(HEADING + "2026-09-14,Ahs,thrust,worked with,Bo\n2026-09-14,Ash,thurst,signed off,\n");
+        assertEquals(List.of("record-known-name 2:12", "record-known-name 3:16"), places(read));
+        assertEquals(
+                "Is 'Ash' meant? The line was kept as it is.",
+                read.findings().get(0).wayOut());
+        assertEquals(2, read.history().entries().size());
+    }
+
+    @Test
+    void lines_that_make_no_sense_are_told_of_one_by_one() {
+        ReadHistory read = read(HEADING + """
+                14.9.2026,Ash,thrust,signed off,
+                2026-09-14,Ash,thrust,dreamt of,
+                2026-09-14,Ash,,signed off,
+                2026-09-14,Ash,thrust
+                2026-09-14,,thrust,signed off,
+                2026-09-14,Ash,thrust,worked with,
+                """);
+        assertEquals(
+                List.of(
+                        "record-right-word 2:1",
+                        "record-right-word 3:23",
+                        "record-whole-line 4:1",
+                        "record-whole-line 5:1",
+                        "record-whole-line 6:1",
+                        "record-whole-line 7:1"),
+                places(read));
+        assertTrue(read.history().entries().isEmpty());
+    }
+
+    @Test
+    void bytes_that_are_no_text_spoil_their_own_line() {
+        byte[] bytes = (HEADING + "2026-09-14,Ash,thrust,signed off,\n2026-09-14,?,thrust,signed off,\n")
+                .getBytes(StandardCharsets.UTF_8);
+        bytes[bytes.length - 21] = (byte) 0xFF;
+        ReadHistory read = RecordReader.read("record.csv", bytes, List.of("Ash"), List.of("thrust"));
+        assertEquals(List.of("record-whole-line 3:1"), places(read));
+        assertEquals(1, read.history().entries().size());
+    }
+
+    @Test
+    void another_table_is_not_taken_for_a_record() {
+        ReadHistory read = read("name,level\nAsh,beginner\n");
+        Finding finding = read.findings().get(0);
+        assertEquals("record-columns", finding.rule());
+        assertTrue(read.history().entries().isEmpty());
+    }
+
+    @Test
+    void a_first_entry_writes_the_heading_and_known_facts_are_not_written_again() {
+        List<Entry> entries =
+                List.of(Entry.workedWith(DAY, "Ash", "thrust", "Bo"), Entry.workedWith(DAY, "Bo", "thrust", "Ash"));
+        String first = RecordWriter.appended("", History.NONE, entries);
+        assertEquals(HEADING + "2026-09-14,Ash,thrust,worked with,Bo\n", first);
+        assertEquals("", RecordWriter.appended(first, read(first).history(), entries));
+    }
+
+    @Test
+    void a_record_from_a_spreadsheet_with_semicolons_is_read() {
+        assertEquals(
+                List.of(Entry.signedOff(DAY, "Ash", "thrust")),
+                read("date;person;drill;event;with\r\n2026-09-14;Ash;thrust;signed off;\r\n")
+                        .history()
+                        .entries());
+    }
+}

@@ -1,0 +1,116 @@
+package org.drillwright.school;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.source.Finding;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ClassFolderTest {
+
+    @TempDir
+    Path root;
+
+    private ClassFolder open() throws IOException {
+        return ClassFolder.open(SchoolFolder.open(root));
+    }
+
+    private void write(String name, String text) throws IOException {
+        Path file = root.resolve(name);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+    }
+
+    private static List<String> rules(List<Finding> findings) {
+        return findings.stream().map(Finding::rule).toList();
+    }
+
+    @Test
+    void peopleAndClassesAreNoDrills() throws IOException {
+        write("school.yaml", "name: X\n");
+        write("roster.yaml", "people: [{name: Ash}]\n");
+        write("classes/tonight.yaml", "date: 2026-12-02\ndrills: []\n");
+        write("record.csv", "date,person,drill,event,with\n");
+        assertEquals(List.of(), SchoolFolder.open(root).entries());
+        assertEquals(List.of("tonight"), open().names());
+    }
+
+    @Test
+    void aRosterIsOneOnlyBesideTheSettings() throws IOException {
+        write("feet/roster.yaml", "people: []\n");
+        assertEquals(1, SchoolFolder.open(root).entries().size());
+        assertEquals(Roster.EMPTY, open().roster().orElseThrow());
+    }
+
+    @Test
+    void whoKnowsASetKnowsEachDrillOfIt() throws IOException {
+        write("school.yaml", "sets:\n  feet: {drills: [steps, lunge]}\n");
+        write("steps.yaml", "title: Steps\n");
+        write("lunge.yaml", "title: Lunge\n");
+        write("roster.yaml", "people:\n  - {name: Ash, knows: [feet]}\n  - {name: Bo, knows: [lunge, swimming]}\n");
+        ClassFolder classes = open();
+        Roster roster = classes.roster().orElseThrow();
+        assertEquals(
+                Set.of("steps", "lunge"), roster.person("Ash").orElseThrow().knows());
+        assertEquals(
+                Set.of("lunge", "swimming"), roster.person("Bo").orElseThrow().knows());
+        assertEquals(1, classes.findings().size(), classes.findings().toString());
+    }
+
+    @Test
+    void ofTwoRostersOneIsReadAndTheOtherNamed() throws IOException {
+        write("roster.yaml", "people: [{name: Ash}]\n");
+        write("roster.csv", "name\nBo\n");
+        ClassFolder classes = open();
+        assertEquals(List.of("Ash"), classes.roster().orElseThrow().names());
+        assertEquals("roster.csv", classes.findings().get(0).file().name());
+    }
+
+    @Test
+    void aBrokenRosterJudgesNoClass() throws IOException {
+        write("roster.yaml", "people: [{name: Ash}, {name: Ash}]\n");
+        write("classes/tonight.yaml", "date: 2026-12-02\ndrills: []\naway: [Ash]\n");
+        ClassFolder classes = open();
+        assertTrue(classes.roster().isEmpty());
+        assertFalse(classes.findings().isEmpty());
+        assertEquals(List.of(), classes.classFindings());
+    }
+
+    @Test
+    void findingsOfClassesAndOfTheRecordHaveTheirPlaces() throws IOException {
+        write("roster.yaml", "people: [{name: Ash}]\n");
+        write("classes/tonight.yaml", "date: 2026-12-02\ndrills: []\naway: [Ahs]\n");
+        write("record.csv", "date,person,drill,event,with\n2026-11-25,Ash,,attended,\n2026-11-25,As");
+        ClassFolder classes = open();
+        assertEquals(List.of("record-whole-line"), rules(classes.findings()));
+        assertEquals(3, classes.findings().get(0).position().line());
+        assertEquals(1, classes.history().entries().size());
+        Finding unknown = classes.classFindings().get(0);
+        assertEquals("classes/tonight.yaml", unknown.file().name());
+        assertEquals(3, unknown.position().line());
+    }
+
+    @Test
+    void aClassTakesTheHabitsOfTheSchoolWhereItSaysNothing() throws IOException {
+        write("school.yaml", "timing: {swap: 7, change: 44}\nhall: {length: 18, width: 10}\ninitials: yes\n");
+        write("classes/one.yaml", "date: 2026-12-02\ndrills: []\ntiming: {change: 5}\nhall: {width: 9.99}\n");
+        ClassFolder classes = open();
+        ClassBrief brief =
+                classes.read(classes.named("one").orElseThrow()).value().orElseThrow();
+        assertEquals(7, brief.timing().swap().toSeconds());
+        assertEquals(5, brief.timing().change().toSeconds());
+        assertEquals(120, brief.timing().opening().toSeconds());
+        assertEquals(1_800, brief.hall().orElseThrow().length());
+        assertEquals(999, brief.hall().orElseThrow().width());
+        assertTrue(SchoolFolder.open(root).habits().initials());
+    }
+}

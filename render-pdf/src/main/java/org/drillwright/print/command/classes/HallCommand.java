@@ -1,0 +1,93 @@
+package org.drillwright.print.command.classes;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.model.SheetSize;
+import org.drillwright.plan.hall.Floor;
+import org.drillwright.plan.hall.LaneLayout;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.print.command.Exit;
+import org.drillwright.print.command.SchoolOption;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.SheetFile;
+import org.drillwright.print.command.planning.Tonight;
+import org.drillwright.print.sheet.HallSheet;
+import org.drillwright.tell.HallJson;
+import org.drillwright.tell.HallText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Lays lanes in a hall. */
+@Command(
+        name = "hall",
+        header = "Lays the lanes of a class in its hall.",
+        description = "How many lanes fit with clear space round each, and in how many waves the class works if they"
+                + " are too few. The clear spaces are common practice and can be set in the class or in school.yaml;"
+                + " local rules and your own risk assessment decide.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, "1:no lane fits, or the class has errors", Exit.UNABLE_TEXT})
+public final class HallCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
+    String named = "";
+
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
+    PlanFormat format = PlanFormat.TEXT;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Writes the hall, drawn to scale, into this PDF.")
+    Optional<String> out = Optional.empty();
+
+    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    Optional<SheetSize> sheet = Optional.empty();
+
+    public HallCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
+        Optional<Tonight> tonight =
+                ClassRun.open(run, school.folder(), List.of(named)).tonight(named);
+        return tonight.map(found -> told(found, file)).orElse(Exit.MATERIAL);
+    }
+
+    private int told(Tonight tonight, Optional<SheetFile> file) {
+        LaneLayout layout = tonight.plan()
+                .lanes()
+                .orElseThrow(() -> new CannotRun("The class names no hall; write one such as"
+                        + " 'hall: {length: 18, width: 10}' into it, or into school.yaml."));
+        PairingPlan pairs = tonight.pairing(List.of()).plan();
+        Floor floor = Floor.of(layout, places(pairs));
+        if (file.isPresent()) {
+            var settings = tonight.folder().school();
+            file.get()
+                    .write(
+                            tonight.folder(),
+                            "The hall",
+                            faces -> HallSheet.pages(
+                                    floor, pairs, sheet.orElse(settings.sheet()), settings.name(), faces));
+            run.out().println(layout.sentence());
+        } else {
+            run.out().print(format == PlanFormat.JSON ? HallJson.of(floor, pairs) : HallText.of(floor, pairs));
+        }
+        return layout.count() == 0 ? Exit.MATERIAL : Exit.DONE;
+    }
+
+    private static int places(PairingPlan pairs) {
+        return pairs.rounds().stream()
+                .flatMap(round -> round.groups().stream())
+                .mapToInt(group -> group.place())
+                .max()
+                .orElse(0);
+    }
+}

@@ -1,0 +1,93 @@
+package org.drillwright.print.command.classes;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.model.SheetSize;
+import org.drillwright.plan.evening.CardNeed;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.print.command.Exit;
+import org.drillwright.print.command.SchoolOption;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.SheetFile;
+import org.drillwright.print.command.planning.Tonight;
+import org.drillwright.print.sheet.LessonSheet;
+import org.drillwright.tell.ClassHead;
+import org.drillwright.tell.LessonJson;
+import org.drillwright.tell.LessonText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Fits the drills of a class into its time. */
+@Command(
+        name = "lesson",
+        header = "Fits the drills of a class into its time.",
+        description = "Opening, warm-up and closing are kept. What doesn't fit is left out, those drills of least value"
+                + " first and none without what it needs; and it is said what could be cut to keep all. How long"
+                + " things take stands in school.yaml and in the class (timing).%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {
+            Exit.DONE_TEXT,
+            "1:what must be in the lesson doesn't fit, or the class has errors",
+            Exit.UNABLE_TEXT
+        })
+public final class LessonCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
+    String named = "";
+
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
+    PlanFormat format = PlanFormat.TEXT;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Writes the sheet for the hand into this PDF: times, then each drill with its gear, calls and"
+                    + " cautions.")
+    Optional<String> out = Optional.empty();
+
+    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    Optional<SheetSize> sheet = Optional.empty();
+
+    public LessonCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
+        Optional<Tonight> tonight =
+                ClassRun.open(run, school.folder(), List.of(named)).tonight(named);
+        return tonight.map(found -> told(found, file)).orElse(Exit.MATERIAL);
+    }
+
+    private int told(Tonight tonight, Optional<SheetFile> file) {
+        PairingPlan pairs = tonight.pairing(List.of()).plan();
+        var settings = tonight.folder().school();
+        List<CardNeed> cards = CardNeed.of(settings, tonight.plan(), pairs);
+        if (file.isPresent()) {
+            file.get()
+                    .write(
+                            tonight.folder(),
+                            "Lesson of " + ClassHead.date(tonight.plan()),
+                            faces -> LessonSheet.pages(
+                                    tonight.plan(), pairs, settings, sheet.orElse(settings.sheet()), faces));
+            run.out().println(LessonText.sentence(tonight.plan().lesson()));
+            tonight.plan().lesson().advice().forEach(run.out()::println);
+        } else {
+            run.out()
+                    .print(
+                            format == PlanFormat.JSON
+                                    ? LessonJson.of(tonight.plan(), cards)
+                                    : LessonText.of(tonight.plan(), cards));
+        }
+        return tonight.plan().lesson().fits() ? Exit.DONE : Exit.MATERIAL;
+    }
+}

@@ -1,0 +1,128 @@
+package org.drillwright.print.command.classes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.model.SheetSize;
+import org.drillwright.plan.pair.Pairing;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.roster.Naming;
+import org.drillwright.print.command.Exit;
+import org.drillwright.print.command.SchoolOption;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.People;
+import org.drillwright.print.command.planning.SheetFile;
+import org.drillwright.print.command.planning.Tonight;
+import org.drillwright.print.sheet.WallSheet;
+import org.drillwright.tell.ClassHead;
+import org.drillwright.tell.PairsJson;
+import org.drillwright.tell.PairsText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans who works with whom. */
+@Command(
+        name = "pairs",
+        header = "Plans who works with whom, round by round.",
+        description = "In a learning class one of two partners already knows the drill; those kept apart never meet;"
+                + " as many different partners as can be. Where that can't be, it is said in numbers, with the least"
+                + " bad way.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {
+            Exit.DONE_TEXT,
+            "1:not everyone can have a permitted partner (the plan is the least bad one), or the class has errors",
+            Exit.UNABLE_TEXT
+        })
+public final class PairsCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
+    String named = "";
+
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
+    PlanFormat format = PlanFormat.TEXT;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Writes the sheet for the wall into this PDF; names can be read from 3 m.")
+    Optional<String> out = Optional.empty();
+
+    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    Optional<SheetSize> sheet = Optional.empty();
+
+    @Option(names = "--initials", description = ClassWords.INITIALS)
+    boolean initials;
+
+    @Mixin
+    ChangeOptions changes = new ChangeOptions();
+
+    @Option(
+            names = "--why",
+            arity = "2",
+            paramLabel = "NAME",
+            description = "Tells why two people do or don't work together.")
+    List<String> why = new ArrayList<>();
+
+    public PairsCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
+        Optional<Tonight> tonight =
+                ClassRun.open(run, school.folder(), List.of(named)).tonight(named);
+        return tonight.map(found -> told(found, file)).orElse(Exit.MATERIAL);
+    }
+
+    private int told(Tonight tonight, Optional<SheetFile> file) {
+        Pairing pairing = tonight.pairing(changes.changes());
+        if (!why.isEmpty()) {
+            People people = new People(tonight.roster());
+            pairing.why(people.name(why.get(0)), people.name(why.get(1))).forEach(run.out()::println);
+            return Exit.DONE;
+        }
+        PairingPlan plan = pairing.plan();
+        if (file.isPresent() && plan.rounds().size() == plan.firstPlanned()) {
+            run.err()
+                    .println("Nothing was printed: the lesson has no rounds of partners left to plan. See: lesson "
+                            + named);
+            return Exit.MATERIAL;
+        }
+        if (file.isPresent()) {
+            print(tonight, plan, file.get());
+        } else {
+            run.out()
+                    .print(
+                            format == PlanFormat.JSON
+                                    ? PairsJson.of(tonight.plan(), plan, Naming.full())
+                                    : PairsText.of(tonight.plan(), plan, Naming.full()));
+        }
+        return Tonight.isShort(plan) ? Exit.MATERIAL : Exit.DONE;
+    }
+
+    private void print(Tonight tonight, PairingPlan plan, SheetFile file) {
+        var settings = tonight.folder().school();
+        file.write(
+                tonight.folder(),
+                "Partners of " + ClassHead.date(tonight.plan()),
+                faces -> WallSheet.pages(
+                        tonight.plan(),
+                        plan,
+                        tonight.naming(initials),
+                        sheet.orElse(settings.sheet()),
+                        settings.name(),
+                        faces));
+        plan.facts().forEach(run.out()::println);
+        run.out().println(plan.verdict().sentence());
+    }
+}

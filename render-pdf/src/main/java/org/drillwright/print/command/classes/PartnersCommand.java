@@ -1,0 +1,57 @@
+package org.drillwright.print.command.classes;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.drillwright.model.Level;
+import org.drillwright.plan.partner.TrainingPartners;
+import org.drillwright.plan.roster.Knowledge;
+import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.print.command.Exit;
+import org.drillwright.print.command.SchoolOption;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.People;
+import org.drillwright.tell.PartnersText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Finds training partners. */
+@Command(
+        name = "partners",
+        header = "Finds people near in skill who can train together outside class.",
+        description = "The nearest in skill first; nobody who is kept apart, nobody without a day in common.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})
+public final class PartnersCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "Somebody on the roster. Without: everybody.")
+    String named = "";
+
+    public PartnersCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        ClassRun opened = ClassRun.open(run, school.folder(), List.of());
+        return opened.roster().map(roster -> told(opened, roster)).orElse(Exit.MATERIAL);
+    }
+
+    private int told(ClassRun opened, Roster roster) {
+        TrainingPartners partners = new TrainingPartners(
+                roster,
+                opened.folder().school().levels().stream().map(Level::name).toList(),
+                Knowledge.of(roster, opened.classes().history()));
+        List<Person> people = named.isEmpty() ? roster.people() : List.of(new People(roster).person(named));
+        for (Person person : people) {
+            run.out().print(PartnersText.of(person.name(), partners.of(person)));
+        }
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,84 @@
+package org.drillwright.print.command.classes;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.model.SheetSize;
+import org.drillwright.plan.progress.Progress;
+import org.drillwright.plan.roster.Knowledge;
+import org.drillwright.plan.roster.Naming;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.print.command.Exit;
+import org.drillwright.print.command.SchoolOption;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.SheetFile;
+import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.print.sheet.ProgressSheet;
+import org.drillwright.tell.ProgressText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Shows who knows what, and what is next. */
+@Command(
+        name = "progress",
+        header = "Shows who knows which drill, and what each may learn next.",
+        description = "A drill is next when all that it needs is known. Known is what the roster says and what the"
+                + " record has as signed off.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})
+public final class ProgressCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text for people, csv for a spreadsheet. Normally text.")
+    TableFormat format = TableFormat.TEXT;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Writes the table into this PDF.")
+    Optional<String> out = Optional.empty();
+
+    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    Optional<SheetSize> sheet = Optional.empty();
+
+    @Option(names = "--initials", description = ClassWords.INITIALS)
+    boolean initials;
+
+    public ProgressCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
+        ClassRun opened = ClassRun.open(run, school.folder(), List.of());
+        return opened.roster().map(roster -> told(opened, roster, file)).orElse(Exit.MATERIAL);
+    }
+
+    private int told(ClassRun opened, Roster roster, Optional<SheetFile> file) {
+        Progress progress = Progress.of(
+                TeachingOrder.of(opened.folder()),
+                roster,
+                Knowledge.of(roster, opened.classes().history()));
+        if (file.isPresent()) {
+            boolean hidden = initials || opened.folder().habits().initials();
+            Naming names = hidden ? Naming.initials(roster.names()) : Naming.full();
+            var settings = opened.folder().school();
+            file.get()
+                    .write(
+                            opened.folder(),
+                            "Progress",
+                            faces -> ProgressSheet.pages(
+                                    progress, names, sheet.orElse(settings.sheet()), settings.name(), faces));
+        } else {
+            run.out().print(format == TableFormat.CSV ? progress.csv() : ProgressText.of(progress));
+        }
+        return Exit.DONE;
+    }
+}

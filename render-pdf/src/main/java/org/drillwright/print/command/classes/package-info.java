@@ -1,0 +1,5 @@
+/** The commands that plan classes. */
+@NullMarked
+package org.drillwright.print.command.classes;
+
+import org.jspecify.annotations.NullMarked;

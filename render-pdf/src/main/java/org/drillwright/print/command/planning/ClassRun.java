@@ -1,0 +1,125 @@
+package org.drillwright.print.command.planning;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.plan.evening.ClassPlan;
+import org.drillwright.plan.evening.Wished;
+import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Locations;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.read.Reading;
+import org.drillwright.report.TextReport;
+import org.drillwright.school.ClassFiles;
+import org.drillwright.school.ClassFolder;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Nearest;
+import org.drillwright.source.Severity;
+
+/** Opens the school for planning. What has errors is told, and planned is nothing. */
+public final class ClassRun {
+
+    private final Invocation run;
+    private final SchoolFolder folder;
+    private final ClassFolder classes;
+
+    private ClassRun(Invocation run, SchoolFolder folder) {
+        this.run = run;
+        this.folder = folder;
+        this.classes = PlannedClasses.open(folder);
+    }
+
+    /** @param near a path from which the school is searched, if it is one */
+    public static ClassRun open(Invocation run, Optional<String> school, List<String> near) {
+        return new ClassRun(run, Schools.openFilled(run, new SchoolSearch(run).find(school, near)));
+    }
+
+    public SchoolFolder folder() {
+        return folder;
+    }
+
+    public ClassFolder classes() {
+        return classes;
+    }
+
+    /** The people; nothing if the roster or the settings have errors, which are shown. */
+    public Optional<Roster> roster() {
+        if (Schools.isUnjudged(folder)) {
+            show(folder.folderFindings());
+            return Optional.empty();
+        }
+        show(classes.findings());
+        if (classes.roster().isEmpty()) {
+            run.err().println("Nothing was planned: mend the roster first.");
+        }
+        return classes.roster();
+    }
+
+    /** The class of that name or path; nothing if something of it has errors, which are shown. */
+    public Optional<Tonight> tonight(String named) {
+        Path file = file(named);
+        return roster().flatMap(roster -> brief(file).flatMap(brief -> planned(roster, brief)));
+    }
+
+    private Path file(String named) {
+        return classes.named(named)
+                .or(() -> Locations.existing(run.here(), named)
+                        .or(() -> Locations.existing(folder.root(), named))
+                        .filter(Files::isRegularFile))
+                .orElseThrow(() -> new CannotRun(unknown(named)));
+    }
+
+    private String unknown(String named) {
+        String said = "There is no class '" + named + "' in the folder " + ClassFiles.CLASSES + " of the school";
+        return Nearest.to(named, classes.names())
+                .map(near -> said + "; did you mean '" + near + "'?")
+                .orElse(said + ".");
+    }
+
+    private Optional<ClassBrief> brief(Path file) {
+        try {
+            Reading<ClassBrief> reading = classes.read(file);
+            show(reading.findings());
+            if (reading.value().isEmpty()) {
+                run.err().println("Nothing was planned: mend the class first.");
+            }
+            return reading.value();
+        } catch (IOException problem) {
+            throw new CannotRun("'" + file + "' cannot be read", problem);
+        }
+    }
+
+    private Optional<Tonight> planned(Roster roster, ClassBrief brief) {
+        Wished wished = Wished.of(folder.school(), brief, classes.drills());
+        List<Finding> errors = new ArrayList<>();
+        List<String> ids = new ArrayList<>(wished.absent());
+        wished.drills().forEach(drill -> ids.add(drill.id()));
+        for (String id : ids) {
+            folder.entry(id)
+                    .filter(entry -> !entry.isSound())
+                    .ifPresent(entry -> entry.findings().stream()
+                            .filter(finding -> finding.severity() == Severity.ERROR)
+                            .forEach(errors::add));
+        }
+        if (!errors.isEmpty() || !wished.absent().isEmpty()) {
+            show(errors);
+            run.err().println("Nothing was planned: a drill of this class has errors. Mend it, or take it out.");
+            return Optional.empty();
+        }
+        ClassPlan plan = ClassPlan.of(folder.school(), roster, brief, classes.history(), wished);
+        return Optional.of(new Tonight(folder, classes, roster, plan));
+    }
+
+    /** Findings go where they don't mix with what was asked for. */
+    private void show(List<Finding> findings) {
+        run.err().print(TextReport.of(findings, run.paint()));
+    }
+}

@@ -1,0 +1,46 @@
+package org.drillwright.print.command.planning;
+
+import java.util.List;
+import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.source.Nearest;
+
+/** Finds people by their names as they are typed: capitals don't matter, and a beginning is enough if only one has it. */
+public record People(Roster roster) {
+
+    /** The name as the roster has it. */
+    public String name(String typed) {
+        return found(typed, roster.names());
+    }
+
+    /** Somebody who trains, not only teaches. */
+    public Person person(String typed) {
+        String name = found(typed, roster.people().stream().map(Person::name).toList());
+        return roster.person(name).orElseThrow();
+    }
+
+    private static String found(String typed, List<String> names) {
+        if (names.contains(typed)) {
+            return typed;
+        }
+        List<String> same = names.stream().filter(typed::equalsIgnoreCase).toList();
+        List<String> begun = names.stream()
+                .filter(name -> name.regionMatches(true, 0, typed, 0, typed.length()))
+                .toList();
+        if (same.size() == 1) {
+            return same.get(0);
+        }
+        if (begun.size() == 1 && !typed.isBlank()) {
+            return begun.get(0);
+        }
+        if (begun.size() > 1 && !typed.isBlank()) {
+            throw new CannotRun(
+                    "'" + typed + "' is the beginning of more than one name: " + String.join(", ", begun) + ".");
+        }
+        String said = "There is nobody called '" + typed + "' on the roster";
+        throw new CannotRun(Nearest.to(typed, names)
+                .map(near -> said + "; did you mean '" + near + "'?")
+                .orElse(said + "."));
+    }
+}

@@ -1,0 +1,35 @@
+package org.drillwright.print.command.planning;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.school.ClassFolder;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.source.Finding;
+
+/** A school's roster, classes and record. */
+public final class PlannedClasses {
+
+    private PlannedClasses() {}
+
+    static ClassFolder open(SchoolFolder folder) {
+        try {
+            return ClassFolder.open(folder);
+        } catch (IOException problem) {
+            throw new CannotRun("The people and classes of " + folder.root() + " cannot be read", problem);
+        }
+    }
+
+    /** All that is wrong with them. */
+    public static List<Finding> findings(SchoolFolder folder) {
+        ClassFolder classes = open(folder);
+        List<Finding> findings = new ArrayList<>(classes.findings());
+        try {
+            findings.addAll(classes.classFindings());
+        } catch (IOException problem) {
+            throw new CannotRun("The classes of " + folder.root() + " cannot be read", problem);
+        }
+        return findings;
+    }
+}

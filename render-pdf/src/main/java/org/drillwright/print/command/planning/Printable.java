@@ -1,0 +1,40 @@
+package org.drillwright.print.command.planning;
+
+import java.util.List;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.Typefaces;
+
+/** Looks for characters that the typeface lacks: a name must not lose letters in print. */
+final class Printable {
+
+    private final Coverage coverage;
+
+    private Printable(Typefaces faces) {
+        this.coverage = new Coverage(faces);
+    }
+
+    static void check(List<Frame> pages, Typefaces faces) {
+        Printable printable = new Printable(faces);
+        pages.forEach(page -> page.content().forEach(printable::check));
+    }
+
+    private void check(Node node) {
+        if (node instanceof Node.Group group) {
+            group.parts().forEach(this::check);
+        } else if (node instanceof Node.Words words) {
+            words.lines().forEach(line -> check(line.text()));
+        }
+    }
+
+    private void check(String text) {
+        List<Integer> missing = coverage.missing(text);
+        if (!missing.isEmpty()) {
+            throw new CannotRun(
+                    "'" + text + "' can't be printed: the typeface has no " + String.format("U+%04X", missing.get(0))
+                            + ". Write it in letters that it has, or use --initials.");
+        }
+    }
+}

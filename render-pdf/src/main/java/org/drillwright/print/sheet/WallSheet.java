@@ -1,0 +1,82 @@
+package org.drillwright.print.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.SheetSize;
+import org.drillwright.plan.evening.ClassPlan;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.roster.Naming;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.text.Typefaces;
+
+/**
+ * Rounds of partners for the wall: names and places readable from 3 m, drills from half of that, how to change over
+ * from where one stands before it. On as few pages as that allows, then as large as these allow.
+ */
+public final class WallSheet {
+
+    /** Type is never larger than this, as a share of the least. */
+    private static final double LARGEST = 1.6;
+
+    private static final double STEP = 0.05;
+    private static final int MOST_COLUMNS = 3;
+
+    /** With so many pages larger type is not looked for. */
+    private static final int MANY = 60;
+
+    private final WallWords words;
+    private final Typefaces faces;
+
+    private WallSheet(WallWords words, Typefaces faces) {
+        this.words = words;
+        this.faces = faces;
+    }
+
+    /** The rounds that are still to be worked. */
+    public static List<Frame> pages(
+            ClassPlan plan, PairingPlan pairs, Naming names, SheetSize size, String school, Typefaces faces) {
+        return pages(WallWords.of(plan, pairs, names, school), size, faces);
+    }
+
+    static List<Frame> pages(WallWords words, SheetSize size, Typefaces faces) {
+        WallSheet sheet = new WallSheet(words, faces);
+        List<WallGrid> ways = new ArrayList<>();
+        for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
+            ways.add(new WallGrid(Paper.upright(size), columns, 1, faces));
+            ways.add(new WallGrid(Paper.lying(size), columns, 1, faces));
+        }
+        return sheet.best(ways);
+    }
+
+    private List<Frame> best(List<WallGrid> ways) {
+        Optional<WallGrid> best = Optional.empty();
+        int fewest = Integer.MAX_VALUE;
+        for (WallGrid way : ways) {
+            Optional<List<Frame>> laid = way.lay(words, false);
+            if (laid.isPresent() && laid.get().size() < fewest) {
+                best = Optional.of(way);
+                fewest = laid.get().size();
+            }
+        }
+        if (best.isEmpty()) {
+            return new WallGrid(ways.get(1).paper(), 1, 1, faces)
+                    .lay(words, true)
+                    .orElseThrow();
+        }
+        return fewest > MANY ? best.get().lay(words, true).orElseThrow() : largest(best.get(), fewest);
+    }
+
+    /** The largest type that needs no more pages. */
+    private List<Frame> largest(WallGrid way, int pages) {
+        List<Frame> laid = way.lay(words, true).orElseThrow();
+        for (double scale = 1 + STEP; scale <= LARGEST; scale += STEP) {
+            Optional<List<Frame>> larger = way.at(scale).lay(words, false);
+            if (larger.isEmpty() || larger.get().size() > pages) {
+                return laid;
+            }
+            laid = larger.get();
+        }
+        return laid;
+    }
+}

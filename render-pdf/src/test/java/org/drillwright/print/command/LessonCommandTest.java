@@ -1,0 +1,86 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The riposte has 3 counts of 2 s, 3 s back, is gone through once, without a change of roles: 9 s. */
+class LessonCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void timesAreThoseWorkedByHand() {
+        Trial trial = PlanFiles.of(folder, 1, 1).run("lesson", "tonight");
+        assertEquals(0, trial.code(), trial.err());
+        String text = trial.out().replaceAll(" +", " ");
+        // 120 + 480 s, then 150 s of showing and 9 s, then 300 s: 1059 s of 5400 s.
+        assertTrue(text.contains("17:39 of 90:00 minutes, 72:21 to spare. Practice: 0 % of the class."), text);
+        assertTrue(text.contains("\n 10:00 Parry of quarte, straight riposte 2:39 1 time\n"), text);
+        assertTrue(text.contains("2 cards of set thrusts, no. 1"), text);
+    }
+
+    @Test
+    void whatMustBeThereAndDoesNotFitIsOne() {
+        Trial trial = PlanFiles.of(folder, 1, 1)
+                .with(
+                        "classes/tonight.yaml",
+                        "date: 2026-12-02\nminutes: 16\ndrills: [riposte]\nsettings: {riposte: {must: yes}}\n")
+                .run("lesson", "tonight");
+        assertEquals(1, trial.code());
+        assertTrue(trial.out().contains("1:39 too long"), trial.out());
+    }
+
+    @Test
+    void theSheetHasCallsGearAndCautionsAndNobodysName() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 2, 2);
+        assertEquals(0, files.run("lesson", "tonight", "--out", "lesson.pdf").code());
+        String text;
+        try (PDDocument document = Loader.loadPDF(folder.resolve("lesson.pdf").toFile())) {
+            text = new PDFTextStripper().getText(document);
+        }
+        assertTrue(text.contains("Gear: mask, jacket, underarm protector, glove"), text);
+        assertTrue(text.contains("Riposte straight to the high inside"), text);
+        assertTrue(text.contains("On 1: Arrive softly and let the blade bend."), text);
+        assertTrue(!text.contains("New0") && !text.contains("Old0"), text);
+    }
+
+    @Test
+    void jsonHasTheSameTimes() {
+        String json = PlanFiles.of(folder, 1, 1)
+                .run("lesson", "tonight", "--format", "json")
+                .out();
+        assertTrue(json.contains("\"needed\" : 1059"), json);
+        assertTrue(json.contains("\"practice\" : 9"), json);
+    }
+
+    /** The worked hall of 18 x 10 m holds six lanes; ten pairs work in two waves. */
+    @Test
+    void theHallIsCountedIn() {
+        PlanFiles files = PlanFiles.of(folder, 10, 10)
+                .with(
+                        "classes/tonight.yaml",
+                        "date: 2026-12-02\ndrills: [riposte]\nrounds: 1\nhall: {length: 18, width: 10}\n");
+        assertTrue(files.run("hall", "tonight").out().startsWith("6 lanes fit, 3 abreast along the hall: 12 people"));
+        assertTrue(files.run("hall", "tonight", "--format", "json").out().contains("\"waves\" : 2"));
+        // Two waves: 150 + 2 x 9 s.
+        assertTrue(files.run("lesson", "tonight").out().replaceAll(" +", " ").contains("riposte 2:48"));
+    }
+
+    @Test
+    void twoWhoTrainGetASheet() {
+        PlanFiles files = PlanFiles.of(folder, 1, 2);
+        assertTrue(files.run("partners", "old0").out().contains("Old1: "));
+        Trial session = files.run("session", "Old0", "Old1", "--minutes", "45", "--out", "two.pdf");
+        assertEquals(0, session.code(), session.err());
+        assertEquals(1, files.run("session", "Old0", "Old1", "--minutes", "5").code());
+    }
+}

@@ -1,0 +1,165 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PairsCommandTest {
+
+    @TempDir
+    Path folder;
+
+    private String pdf(String name) throws IOException {
+        try (PDDocument document = Loader.loadPDF(folder.resolve(name).toFile())) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    @Test
+    void sixAndSixWalkInTwoLines() {
+        Trial trial = PlanFiles.of(folder, 6, 6).run("pairs", "tonight");
+        assertEquals(0, trial.code(), trial.err());
+        assertTrue(trial.out().startsWith("Wednesday 2026-12-02, learning: 12 people, 1 drill, 6 rounds"), trial.out());
+        assertTrue(trial.out().contains("Stand still: New0, New1, New2, New3, New4, New5."), trial.out());
+        assertTrue(trial.out().endsWith("Proved best.\n"), trial.out());
+        assertEquals("", trial.err());
+    }
+
+    /** The worked case of the issue: 9 new, 4 who know it. */
+    @Test
+    void whatCannotBeIsSaidInNumbersAndIsOne() {
+        Trial trial = PlanFiles.of(folder, 9, 4).run("pairs", "tonight");
+        assertEquals(1, trial.code());
+        String text = trial.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("9 are new to this drill and 4 know it: at most 4 safe pairs; 5 remain."), text);
+        assertFalse(text.contains("(both new)"), text);
+        assertEquals(
+                1,
+                new PlanFiles(folder)
+                        .run("pairs", "tonight", "--out", "wall.pdf")
+                        .code());
+        assertTrue(Files.exists(folder.resolve("wall.pdf")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0, 0", "0, 1, 0", "1, 0, 0", "1, 1, 0", "2, 0, 1", "0, 3, 0", "100, 100, 0"})
+    void anyNumberOfPeopleIsPlanned(int fresh, int knowing, int code) {
+        PlanFiles files = PlanFiles.of(folder, fresh, knowing);
+        Trial trial = files.run("pairs", "tonight");
+        assertEquals(code, trial.code(), trial.out() + trial.err());
+        assertEquals("", trial.err());
+        assertEquals(trial, files.run("pairs", "tonight"));
+    }
+
+    @Test
+    void lateArrivalsChangeOnlyWhatIsLeft() {
+        PlanFiles files = PlanFiles.of(folder, 6, 6);
+        String before = files.run("pairs", "tonight").out();
+        Trial late = files.run(
+                "pairs",
+                "tonight",
+                "--from-round",
+                "3",
+                "--without",
+                "new0",
+                "--without",
+                "Old0",
+                "--from-round",
+                "5",
+                "--with",
+                "Old0");
+        assertEquals(0, late.code(), late.err());
+        String played = before.substring(before.indexOf("Round 1"), before.indexOf("\n\nRound 3"));
+        for (String line : played.split("\n")) {
+            assertTrue(late.out().contains(line), line);
+        }
+        String middle =
+                late.out().substring(late.out().indexOf("Round 3"), late.out().indexOf("Round 5"));
+        assertFalse(middle.contains("New0") || middle.contains("Old0"), middle);
+        String end =
+                late.out().substring(late.out().indexOf("Round 5"), late.out().indexOf("To know"));
+        assertTrue(end.contains("Old0") && !end.contains("New0"), end);
+    }
+
+    @Test
+    void whyNamesTheReason() {
+        PlanFiles files = PlanFiles.of(folder, 6, 6);
+        assertEquals(
+                "Both are new to riposte, so neither could help the other.\n",
+                files.run("pairs", "tonight", "--why", "New0", "New1").out());
+    }
+
+    @Test
+    void theWallHasEveryNameOrInitialsOnly() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 3, 3).with("roster.yaml", """
+                people:
+                  - {name: Ann Oak, knows: [straight, riposte]}
+                  - {name: Ben Elm, knows: [straight]}
+                """);
+        assertEquals(0, files.run("pairs", "tonight", "--out", "wall.pdf").code());
+        assertTrue(pdf("wall.pdf").contains("Ann Oak") && pdf("wall.pdf").contains("Ben Elm"), pdf("wall.pdf"));
+        assertEquals(
+                0,
+                files.run("pairs", "tonight", "--out", "wall.pdf", "--initials").code());
+        assertTrue(pdf("wall.pdf").contains("AO") && pdf("wall.pdf").contains("BE"), pdf("wall.pdf"));
+        assertFalse(pdf("wall.pdf").contains("Oak"));
+        files.with("school.yaml", SchoolFiles.SETTINGS + "initials: yes\n");
+        assertEquals(0, files.run("pairs", "tonight", "--out", "wall.pdf").code());
+        assertFalse(pdf("wall.pdf").contains("Oak"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "pairs tonigh | There is no class 'tonigh' in the folder classes of the school; did you mean 'tonight'?",
+                "pairs tonight --from-round 3 --without Nwe0 | There is nobody called 'Nwe0' on the roster; did you mean",
+                "pairs tonight --from-round 99 --without New0 | There is no round 99: the class has 6.",
+                "pairs tonight --from-round 0 --without New0 | --from-round wants a round from 1 on.",
+                "pairs tonight --without New0 | Missing required argument(s): --from-round=N",
+                "pairs tonight --why New Old0 | 'New' is the beginning of more than one name",
+                "pairs tonight --out school.yaml | is there already and is not a PDF; it was left alone.",
+                "session New0 New0 | A session needs two people.",
+                "hall tonight | The class names no hall",
+                "record tonight --rounds 7 | --rounds wants a number from 0 to 6.",
+                "record tonight --signed-off New0 ripost | There is no drill 'ripost'; did you mean 'riposte'?"
+            })
+    void aMistakeIsOneLineAndTwo(String arguments, String said) {
+        Trial trial = PlanFiles.of(folder, 6, 6).run(arguments.split(" "));
+        assertEquals(2, trial.code(), trial.out());
+        assertTrue(trial.err().contains(said), trial.err());
+        assertEquals(1, trial.err().lines().count(), trial.err());
+    }
+
+    @Test
+    void aDrillWithErrorsIsNotPlanned() {
+        Trial trial = PlanFiles.of(folder, 1, 1)
+                .with("riposte.yaml", SchoolFiles.withoutSafety())
+                .run("pairs", "tonight");
+        assertEquals(1, trial.code());
+        assertTrue(trial.err().contains("error (safety-note)"), trial.err());
+        assertEquals("", trial.out());
+    }
+
+    @Test
+    void checkReadsPeopleClassesAndRecord() {
+        PlanFiles files = PlanFiles.of(folder, 1, 1)
+                .with("classes/tonight.yaml", "date: 2026-12-02\ndrills: [ripost]\n")
+                .with("record.csv", "date,person,drill,event,with\n2026-11-25,Nobody,,attended,\n");
+        Trial trial = files.run("check", "--format", "line");
+        assertEquals(1, trial.code());
+        assertTrue(trial.out().contains("classes/tonight.yaml:2:10: error"), trial.out());
+        assertTrue(trial.out().contains("record.csv:2:12: warning"), trial.out());
+    }
+}

@@ -37,8 +37,11 @@ public final class Program {
                 .addSubcommand(new NewCommand(run, school))
                 .addSubcommand(new SchoolCommand(run, school))
                 .addSubcommand(new ExplainCommand(run, school))
-                .addSubcommand(new WordsCommand(run, school));
+                .addSubcommand(new WordsCommand(run, school))
+                .addSubcommand(new SchemaCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
+        line.registerConverter(
+                SchemaCommand.Kind.class, Choice.of(SchemaCommand.Kind.values(), SchemaCommand.Kind::word));
         line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
         line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));
         line.registerConverter(

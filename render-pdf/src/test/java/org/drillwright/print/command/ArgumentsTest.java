@@ -25,7 +25,7 @@ class ArgumentsTest {
                 "check --format xml      | 'xml' is none of text, line, json",
                 "check --format          | Missing required parameter",
                 "cards --card a8         | 'a8' is none of a7, 3x5, 4x6, a6, 5x8, a5, wall-a4, wall-a3",
-                "cards --sheet b4        | 'b4' is none of a4, letter, a3, legal, card",
+                "cards --sheet b4        | 'b4' is none of a4, a3, letter, legal, card",
                 "cards --set x riposte   | Name a set or drills, not both.",
                 "new                     | Missing required parameter: 'TITLE'",
                 "school extra            | The command takes no 'extra'.",

@@ -12,9 +12,11 @@ import org.drillwright.print.command.folder.Selection;
 import org.drillwright.report.JsonReport;
 import org.drillwright.report.Judged;
 import org.drillwright.report.LineReport;
+import org.drillwright.report.SarifReport;
 import org.drillwright.report.Tally;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.JudgedCounts;
+import org.drillwright.school.RuleHelps;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -46,7 +48,8 @@ final class CheckCommand implements Callable<Integer> {
             names = "--format",
             paramLabel = "FORMAT",
             defaultValue = "text",
-            description = "text for people, line for editors (one line each), json for programs. Normally text.")
+            description = "text for people, line for editors (one line each), json for programs, sarif for code hosts."
+                    + " Normally text.")
     ReportFormat format = ReportFormat.TEXT;
 
     @Option(names = "--strict", description = "Warnings fail the check, too.")
@@ -114,8 +117,20 @@ final class CheckCommand implements Callable<Integer> {
                 run.out().println(judged.sentence() + ".");
             }
             case LINE -> run.out().print(LineReport.of(FromHere.named(findings, folder.root(), run.here())));
+            case SARIF -> run.out().print(sarif(folder, findings, judged));
             case JSON -> run.out().print(JsonReport.of(findings, tally, judged));
         }
+    }
+
+    /** Files are named from where the caller stands if the school lies there, or else from the school's folder. */
+    private String sarif(SchoolFolder folder, List<Finding> findings, Judged judged) {
+        boolean below = FromHere.isBelow(folder.root(), run.here());
+        return SarifReport.of(
+                below ? FromHere.named(findings, folder.root(), run.here()) : findings,
+                RuleHelps.all(),
+                judged,
+                VersionText.number(),
+                below ? "The folder that the check was run in." : "The folder of the school.");
     }
 
     private String verdict(Tally tally) {

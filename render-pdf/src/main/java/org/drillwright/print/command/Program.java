@@ -38,7 +38,8 @@ public final class Program {
                 .addSubcommand(new SchoolCommand(run, school))
                 .addSubcommand(new ExplainCommand(run, school))
                 .addSubcommand(new WordsCommand(run, school))
-                .addSubcommand(new SchemaCommand(run, school));
+                .addSubcommand(new SchemaCommand(run, school))
+                .addSubcommand(new TidyCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(
                 SchemaCommand.Kind.class, Choice.of(SchemaCommand.Kind.values(), SchemaCommand.Kind::word));

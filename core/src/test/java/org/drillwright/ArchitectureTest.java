@@ -41,6 +41,7 @@ class ArchitectureTest {
         "report, source model",
         "explain, check phrase notation model source",
         "tidy, read model source",
+        "mend, check read phrase notation model source",
         "schema, check read phrase notation model source",
         "school, read check report explain phrase notation model source"
     })
@@ -81,6 +82,7 @@ class ArchitectureTest {
                 "explain",
                 "schema",
                 "tidy",
+                "mend",
                 "school"));
         assertEquals(Set.of(), rooms, "rooms without a line in this test");
     }

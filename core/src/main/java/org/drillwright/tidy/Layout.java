@@ -2,7 +2,6 @@ package org.drillwright.tidy;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillwright.read.ReadingLimits;
@@ -96,25 +95,38 @@ final class Layout {
         } else if (entry.value() instanceof Items items && value instanceof Shape.Items shapes) {
             items(items, shapes, key, indent, remarks.beside(entry));
         } else if (entry.value() instanceof Entries inner) {
-            Shape.Group shapes = value instanceof Shape.Either either
-                    ? either.group()
-                    : value instanceof Shape.Group known
-                            ? known
-                            : new Shape.Group(Map.of(), Optional.empty(), List.of(), List.of());
-            group(inner, shapes, key, indent + "  ", remarks.beside(entry));
+            group(inner, value, key, indent + "  ", remarks.beside(entry));
         }
     }
 
-    private void group(Entries group, Shape.Group shapes, String key, String indent, Optional<String> beside) {
+    private void group(Entries group, Shape shape, String key, String indent, Optional<String> beside) {
+        Shape.Group shapes = shape instanceof Shape.Either either ? either.group() : (Shape.Group) shape;
+        Optional<String> line = oneLine(group, shape).filter(turn -> length(key + " " + turn) <= WIDTH);
         text.append(key)
-                .append(group.entries().isEmpty() ? " {}" : "")
+                .append(line.map(turn -> " " + turn).orElse(""))
                 .append(behind(beside))
                 .append('\n');
-        for (Entry entry : ordered(group, shapes)) {
-            remarks(remarks.above(entry), indent);
-            entry(entry, shapes, indent, indent);
+        if (line.isEmpty()) {
+            for (Entry entry : ordered(group, shapes)) {
+                remarks(remarks.above(entry), indent);
+                entry(entry, shapes, indent, indent);
+            }
         }
         remarks(remarks.below(group), indent);
+    }
+
+    /** A turn that says one thing and means another stands in one line if it fits; other groups never do. */
+    private Optional<String> oneLine(Entries group, Shape shape) {
+        if (group.entries().isEmpty()) {
+            return Optional.of("{}");
+        }
+        boolean remarked = remarks.any(group) || group.entries().stream().anyMatch(remarks::any);
+        if (remarked || !(shape instanceof Shape.Either either)) {
+            return Optional.empty();
+        }
+        return Optional.of(ordered(group, either.group()).stream()
+                .map(entry -> name(entry) + ": " + Scalars.of(words(entry.value()), true, true))
+                .collect(Collectors.joining(", ", "{", "}")));
     }
 
     private void items(Items list, Shape.Items shapes, String key, String indent, Optional<String> beside) {

@@ -69,9 +69,7 @@ class TidyTest {
                 start: On guard in sixte.
                 steps:
                   - number: 1
-                    leader: # by the count
-                      say: Parez
-                      means: Hold.
+                    leader: {say: Parez, means: Hold.} # by the count
                     follower: "Parry: quarte."
                   # Now back.
                   - leader: Recover.

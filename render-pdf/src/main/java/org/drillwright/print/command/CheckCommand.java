@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.drillwright.check.OppositeHands;
 import org.drillwright.model.Hands;
+import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
@@ -68,6 +69,15 @@ final class CheckCommand implements Callable<Integer> {
                             + " hands.")
     Hands hands = Hands.SAME;
 
+    @Option(
+            names = "--fix",
+            description = "Shows how to mend what has just one right answer: numbers of counts, a missing distance that"
+                    + " the phrase tells, missing gear. Asks before it writes; in a pipe it only shows.")
+    boolean fix;
+
+    @Option(names = "--write", description = "With --fix: writes without asking.")
+    boolean write;
+
     @Option(names = "--rules", description = "Shows every rule, why it is there, and examples; checks nothing.")
     boolean rules;
 
@@ -82,8 +92,18 @@ final class CheckCommand implements Callable<Integer> {
             run.out().print(RulesPage.text(run.paint()));
             return Exit.DONE;
         }
+        if (write && !fix) {
+            throw new CannotRun("--write goes with --fix.");
+        }
+        if (fix && format != ReportFormat.TEXT) {
+            throw new CannotRun("--fix shows what it would write, for people; leave --format out.");
+        }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, paths));
         Selection selection = Selection.of(folder, run, paths);
+        if (fix && new Fixes(run).make(selection, write)) {
+            folder = Schools.openFilled(run, folder.root());
+            selection = Selection.of(folder, run, paths);
+        }
         List<Finding> findings = findings(folder, selection);
         Tally tally = Tally.of(selection.entries().size(), findings);
         report(folder, findings, tally, selection);

@@ -40,7 +40,8 @@ final class Layout {
         }
         int part = -1;
         for (Entry entry : ordered(root, shape)) {
-            if (part >= 0 && part(entry) != part) {
+            boolean remarked = !remarks.above(entry).isEmpty();
+            if (part >= 0 && (remarked || part(entry) != part)) {
                 text.append('\n');
             }
             part = part(entry);

@@ -63,6 +63,7 @@ class TidyTest {
                 form: partner
                 weapon: foil
                 works-on: [line, timing] # both
+
                 # Who wears what.
                 gear: [mask, jacket]
 
@@ -74,6 +75,7 @@ class TidyTest {
                   # Now back.
                   - leader: Recover.
                     # nobody hurries
+
                 # The end.
                 closing: Salute.
 

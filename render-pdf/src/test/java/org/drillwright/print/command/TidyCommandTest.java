@@ -84,6 +84,16 @@ class TidyCommandTest {
         }
     }
 
+    /** What 'new' writes is tidy as it is, at every level. */
+    @Test
+    void newDrillsAreTidy() {
+        assertEquals(0, Trial.run(folder, "new", "First").code());
+        assertEquals(0, Trial.run(folder, "new", "Second", "--solo").code());
+        assertEquals(0, Trial.run(folder, "new", "Third", "--level", "beginner").code());
+        Trial trial = Trial.run(folder, "tidy", "first", "second", "third");
+        assertEquals(new Trial(0, "3 drills: nothing to tidy.\n", ""), trial);
+    }
+
     @Test
     void oneOrTheOther() {
         Trial trial = Trial.run(folder, "tidy", "--write", "--check");

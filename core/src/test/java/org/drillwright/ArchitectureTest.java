@@ -43,6 +43,9 @@ class ArchitectureTest {
         "report, source model",
         "explain, check phrase notation model source",
         "tell, plan record report model source",
+        "tidy, read model source",
+        "mend, check read phrase notation model source",
+        "schema, check read phrase notation model source",
         "school, plan record read check report explain phrase notation model source"
     })
     void each_room_stands_only_on_those_below_it(String room, String below) {
@@ -83,6 +86,9 @@ class ArchitectureTest {
                 "report",
                 "explain",
                 "tell",
+                "schema",
+                "tidy",
+                "mend",
                 "school"));
         assertEquals(Set.of(), rooms, "rooms without a line in this test");
     }
@@ -108,7 +114,10 @@ class ArchitectureTest {
         noClasses()
                 .that()
                 .resideOutsideOfPackages(
-                        "org.drillwright.report..", "org.drillwright.explain..", "org.drillwright.tell..")
+                        "org.drillwright.report..",
+                        "org.drillwright.explain..",
+                        "org.drillwright.tell..",
+                        "org.drillwright.schema..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("com.fasterxml..")

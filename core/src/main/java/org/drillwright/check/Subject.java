@@ -54,6 +54,15 @@ public final class Subject {
         return new Subject(drill.withHands(hands), file, places, surroundings);
     }
 
+    /** The drill as it would be with its file written otherwise, in the same school. */
+    public Subject rewritten(Drill other, SourceFile otherFile, Places otherPlaces) {
+        return new Subject(other, otherFile, otherPlaces, surroundings);
+    }
+
+    public Places places() {
+        return places;
+    }
+
     public Drill drill() {
         return drill;
     }

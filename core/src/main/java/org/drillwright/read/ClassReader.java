@@ -3,13 +3,15 @@ package org.drillwright.read;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.drillwright.model.DrillSet;
+import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.model.Weapon;
 import org.drillwright.plan.roster.ClassBrief;
@@ -80,20 +82,18 @@ public final class ClassReader {
 
     private ClassBrief brief(NodeReader nodes) {
         MappingReader keys = nodes.root();
-        if (!keys.has("date")) {
-            keys.missing("date");
-        }
-        if (!keys.has("drills") && !keys.has("set")) {
-            keys.missing("drills");
-        }
+        List<String> ids = drills.stream().sorted().toList();
+        List<String> people = roster.names().stream().sorted().toList();
+        keys.need("date");
+        keys.needOneOf(List.of("set", "drills"));
         OptionalInt minutes = keys.wholeNumber("minutes", 1, 1000);
         ClassBrief brief = new ClassBrief(
                 keys.date("date").orElse(LocalDate.EPOCH),
                 minutes.isPresent() ? Optional.of(Duration.ofMinutes(minutes.getAsInt())) : Optional.empty(),
                 keys.choice("weapon", List.of(Weapon.values()), Weapon::word),
                 keys.choice("mode", List.of(Mode.values()), Mode::word).orElse(Mode.LEARNING),
-                known(keys, "drills", drills),
-                set(keys),
+                keys.names("drills", ids),
+                keys.name("set", sets()),
                 settings(keys, nodes),
                 keys.wholeNumber("rounds", 1, 40),
                 keys.choice("movement", List.of(Movement.values()), Movement::word)
@@ -101,48 +101,33 @@ public final class ClassReader {
                 keys.choice("left-over", List.of(LeftOver.values()), LeftOver::word)
                         .orElse(LeftOver.THREES),
                 keys.yesOrNo("instructor").orElse(true),
-                new HashSet<>(known(keys, "away", roster.names())),
-                new HashSet<>(known(keys, "solo", roster.names())),
+                new HashSet<>(keys.names("away", people)),
+                new HashSet<>(keys.names("solo", people)),
                 HabitReader.timing(keys, habits.timing()),
-                HabitReader.hall(keys, nodes, habits.hall()));
+                HabitReader.hall(keys, habits.hall()));
         keys.finish();
         return brief;
     }
 
-    private static List<String> known(MappingReader keys, String key, Collection<String> names) {
-        List<String> written = keys.texts(key, ReadingLimits.SHORT_TEXT);
-        for (int at = 0; at < written.size(); at++) {
-            if (!names.contains(written.get(at))) {
-                keys.unknownWord(
-                        keys.path().key(key).item(at),
-                        written.get(at),
-                        names.stream().sorted().toList());
-            }
-        }
-        return written;
+    /** The school's sets, and its levels, each of which counts as one. */
+    private List<String> sets() {
+        return Stream.concat(
+                        school.sets().stream().map(DrillSet::name),
+                        school.levels().stream().map(Level::name))
+                .distinct()
+                .toList();
     }
 
-    private Optional<String> set(MappingReader keys) {
-        Optional<String> set = keys.text("set", ReadingLimits.SHORT_TEXT);
-        set.filter(name -> school.set(name).isEmpty())
-                .ifPresent(name -> keys.unknownWord(
-                        keys.path().key("set"),
-                        name,
-                        school.sets().stream().map(one -> one.name()).toList()));
-        return set;
-    }
-
-    private Map<String, Wanted> settings(MappingReader keys, NodeReader nodes) {
-        Map<String, Wanted> settings = new HashMap<>();
-        keys.mapping("settings").ifPresent(named -> {
-            for (String drill : named.keys()) {
-                named.mapping(drill).ifPresent(one -> settings.put(drill, wanted(drill, one)));
-                if (!drills.contains(drill)) {
-                    unknownDrill(drill, named.path().key(drill), nodes);
-                }
-            }
-        });
-        return settings;
+    private Map<String, Wanted> settings(Keys keys, NodeReader nodes) {
+        return keys.group("settings", named -> {
+                    Map<String, Wanted> settings =
+                            named.byName((all, drill) -> all.group(drill, one -> wanted(drill, one)));
+                    settings.keySet().stream()
+                            .filter(drill -> !drills.contains(drill))
+                            .forEach(drill -> unknownDrill(drill, named.path().key(drill), nodes));
+                    return settings;
+                })
+                .orElse(Map.of());
     }
 
     private void unknownDrill(String drill, FieldPath at, NodeReader nodes) {
@@ -156,7 +141,7 @@ public final class ClassReader {
                                 .orElse("Settings are for drills of this folder, by their ids."));
     }
 
-    private static Wanted wanted(String drill, MappingReader keys) {
+    private static Wanted wanted(String drill, Keys keys) {
         OptionalInt explain = keys.wholeNumber("explain", 0, 3_600);
         Wanted wanted = new Wanted(
                 drill,

@@ -1,12 +1,12 @@
 package org.drillwright.read;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
 import org.drillwright.model.Hands;
+import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
@@ -46,17 +46,18 @@ public final class DrillReader {
         });
     }
 
-    private Drill drill(String id, MappingReader keys) {
+    /** What a drill file may hold in this school. */
+    public Shape.Group shape() {
+        return ShapeRecorder.of(keys -> drill("", keys));
+    }
+
+    private Drill drill(String id, Keys keys) {
         String title = keys.needed("title", ReadingLimits.SHORT_TEXT);
         String level = level(keys);
+        keys.need("form");
         Optional<Form> form = keys.choice("form", List.of(Form.values()), Form::word);
-        if (!keys.has("form")) {
-            keys.missing("form");
-        }
+        keys.need("weapon");
         Optional<Weapon> weapon = keys.choice("weapon", List.of(Weapon.values()), Weapon::word);
-        if (!keys.has("weapon")) {
-            keys.missing("weapon");
-        }
         Drill drill = new Drill(
                 id,
                 title,
@@ -64,7 +65,7 @@ public final class DrillReader {
                 form.orElse(Form.PARTNER),
                 weapon.orElse(Weapon.NONE),
                 keys.choice("hands", List.of(Hands.values()), Hands::word).orElse(Hands.SAME),
-                worksOn(keys),
+                keys.names("works-on", school.fundamentals()),
                 keys.texts("needs", ReadingLimits.SHORT_TEXT),
                 keys.texts("gear", ReadingLimits.SHORT_TEXT),
                 keys.text("purpose", ReadingLimits.LINE_TEXT).orElse(""),
@@ -85,33 +86,18 @@ public final class DrillReader {
         return drill;
     }
 
-    private String level(MappingReader keys) {
-        String level = keys.needed("level", ReadingLimits.SHORT_TEXT);
-        if (!level.isEmpty() && school.level(level).isEmpty()) {
-            List<String> known = school.levels().stream().map(one -> one.name()).toList();
-            keys.unknownWord(keys.path().key("level"), level, known);
-        }
-        return level;
+    private String level(Keys keys) {
+        keys.need("level");
+        return keys.name("level", school.levels().stream().map(Level::name).toList())
+                .orElse("");
     }
 
-    private List<String> worksOn(MappingReader keys) {
-        List<String> worksOn = keys.texts("works-on", ReadingLimits.SHORT_TEXT);
-        for (int at = 0; at < worksOn.size(); at++) {
-            if (!school.fundamentals().contains(worksOn.get(at))) {
-                keys.unknownWord(keys.path().key("works-on").item(at), worksOn.get(at), school.fundamentals());
-            }
-        }
-        return worksOn;
+    private static List<Step> steps(Keys keys) {
+        keys.need("steps");
+        return keys.groups("steps", ReadingLimits.STEPS, DrillReader::step);
     }
 
-    private List<Step> steps(MappingReader keys) {
-        if (!keys.has("steps")) {
-            keys.missing("steps");
-        }
-        return keys.mappings("steps", ReadingLimits.STEPS, DrillReader::step);
-    }
-
-    private static Step step(MappingReader keys) {
+    private static Step step(Keys keys) {
         Step step = new Step(
                 keys.wholeNumber("number", 0, 999),
                 keys.text("call", ReadingLimits.SHORT_TEXT).orElse(""),
@@ -124,25 +110,21 @@ public final class DrillReader {
         return step;
     }
 
-    private static Optional<Turn> turn(MappingReader keys, String key) {
-        Optional<MappingReader> split = keys.mappingIfThere(key);
-        if (split.isEmpty()) {
-            return keys.text(key, ReadingLimits.LINE_TEXT).map(Turn::of);
-        }
-        MappingReader parts = split.get();
+    private static Optional<Turn> turn(Keys keys, String key) {
+        return keys.textOrGroup(key, ReadingLimits.LINE_TEXT, Turn::of, DrillReader::split);
+    }
+
+    private static Turn split(Keys parts) {
         Turn turn =
                 new Turn(parts.needed("say", ReadingLimits.LINE_TEXT), parts.needed("means", ReadingLimits.LINE_TEXT));
         parts.finish();
-        return Optional.of(turn);
+        return turn;
     }
 
-    private static Map<String, String> accept(MappingReader keys) {
-        Map<String, String> accepted = new HashMap<>();
-        keys.mapping("accept").ifPresent(rules -> {
-            for (String rule : rules.keys()) {
-                rules.text(rule, ReadingLimits.LINE_TEXT).ifPresent(reason -> accepted.put(rule, reason));
-            }
-        });
-        return accepted;
+    private static Map<String, String> accept(Keys keys) {
+        return keys.group(
+                        "accept",
+                        rules -> rules.<String>byName((named, rule) -> named.text(rule, ReadingLimits.LINE_TEXT)))
+                .orElse(Map.of());
     }
 }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.drillwright.source.FieldPath;
@@ -24,7 +25,7 @@ import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
 
 /** Reads the keys of one mapping, each asked for by name; at the end, {@link #finish()} reports those nobody asked for. */
-final class MappingReader {
+final class MappingReader implements Keys {
 
     private final NodeReader reader;
     private final FieldPath path;
@@ -87,11 +88,6 @@ final class MappingReader {
         return reader.findings();
     }
 
-    /** The keys that stand in the mapping, in their order. */
-    Set<String> keys() {
-        return tuples.keySet();
-    }
-
     private Optional<NodeTuple> ask(String key) {
         asked.add(key);
         return Optional.ofNullable(tuples.get(key));
@@ -104,21 +100,22 @@ final class MappingReader {
 
     private record Place(FieldPath path, Span key, Node node) {}
 
-    Optional<String> text(String key, int longest) {
+    @Override
+    public Optional<String> text(String key, int longest) {
         return ask(key, place -> reader.text(place.path(), place.key(), place.node(), longest));
     }
 
-    /** A text that may not be missing; empty, with a finding, if it is. */
-    String needed(String key, int longest) {
-        if (!tuples.containsKey(key)) {
-            missing(key);
-        }
-        return text(key, longest).orElse("");
+    /** A key that is missing is reported by {@link #finish()}, unless it stands there mistyped. */
+    @Override
+    public void need(String key) {
+        needOneOf(List.of(key));
     }
 
-    /** Notes that a key is missing; {@link #finish()} reports it, unless the key stands there mistyped. */
-    void missing(String key) {
-        missing.add(key);
+    @Override
+    public void needOneOf(List<String> keys) {
+        if (keys.stream().noneMatch(tuples::containsKey)) {
+            missing.add(keys.get(keys.size() - 1));
+        }
     }
 
     private void reportMissing(String key) {
@@ -130,19 +127,21 @@ final class MappingReader {
                         "Add a line '" + key + ": …'.");
     }
 
-    List<String> texts(String key, int longest) {
+    @Override
+    public List<String> texts(String key, int longest) {
         return ask(key, place -> Optional.of(reader.texts(place.path(), place.key(), place.node(), longest)))
                 .orElse(List.of());
     }
 
-    /** One of the named choices; a word that is none of them is a finding that names the nearest. */
-    <T> Optional<T> choice(String key, List<T> choices, Function<T, String> word) {
+    /** A word that is none of the choices is a finding that names the nearest. */
+    @Override
+    public <T> Optional<T> choice(String key, List<T> choices, Function<T, String> word) {
         return text(key, ReadingLimits.SHORT_TEXT).flatMap(written -> pick(path.key(key), written, choices, word));
     }
 
     private <T> Optional<T> pick(FieldPath at, String written, List<T> choices, Function<T, String> word) {
         Optional<T> found = choices.stream()
-                .filter(choice -> word.apply(choice).equals(Plain.fold(written)))
+                .filter(choice -> Plain.fold(word.apply(choice)).equals(Plain.fold(written)))
                 .findFirst();
         if (found.isEmpty()) {
             List<String> words = choices.stream().map(word).toList();
@@ -151,8 +150,49 @@ final class MappingReader {
         return found;
     }
 
+    @Override
+    public <T> List<T> choices(String key, List<T> choices, Function<T, String> word) {
+        List<String> written = texts(key, ReadingLimits.SHORT_TEXT);
+        return IntStream.range(0, written.size())
+                .mapToObj(at -> pick(path.key(key).item(at), written.get(at), choices, word))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    @Override
+    public FieldPath path() {
+        return path;
+    }
+
+    @Override
+    public Optional<String> name(String key, List<String> known) {
+        Optional<String> name = text(key, ReadingLimits.SHORT_TEXT);
+        name.ifPresent(written -> mustBeKnown(path.key(key), written, known));
+        return name;
+    }
+
+    @Override
+    public List<String> names(String key, List<String> known) {
+        List<String> names = texts(key, ReadingLimits.SHORT_TEXT);
+        for (int at = 0; at < names.size(); at++) {
+            mustBeKnown(path.key(key).item(at), names.get(at), known);
+        }
+        return names;
+    }
+
+    @Override
+    public Optional<String> nameOfThisFile(String key, List<String> known) {
+        return choice(key, known, name -> name);
+    }
+
+    private void mustBeKnown(FieldPath at, String written, List<String> known) {
+        if (!known.contains(written)) {
+            unknownWord(at, written, known);
+        }
+    }
+
     /** Reports a word that is not among those known here. */
-    void unknownWord(FieldPath at, String written, Collection<String> known) {
+    private void unknownWord(FieldPath at, String written, Collection<String> known) {
         Optional<String> nearest = Nearest.to(Plain.fold(written), known);
         findings()
                 .error(
@@ -165,7 +205,8 @@ final class MappingReader {
                                 + ".");
     }
 
-    OptionalInt wholeNumber(String key, int least, int most) {
+    @Override
+    public OptionalInt wholeNumber(String key, int least, int most) {
         Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
         if (written.isEmpty()) {
             return OptionalInt.empty();
@@ -180,8 +221,8 @@ final class MappingReader {
         return OptionalInt.empty();
     }
 
-    /** Seconds, with or without a fraction, above 0 and at most an hour. */
-    Optional<Duration> seconds(String key) {
+    @Override
+    public Optional<Duration> seconds(String key) {
         Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
         if (written.isPresent() && written.get().matches("\\d{1,4}([.,]\\d{1,3})?")) {
             Duration duration = Duration.ofMillis(new BigDecimal(written.get().replace(',', '.'))
@@ -195,7 +236,21 @@ final class MappingReader {
         return Optional.empty();
     }
 
-    Optional<Boolean> yesOrNo(String key) {
+    @Override
+    public OptionalInt metres(String key, boolean above0) {
+        Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
+        if (written.isPresent() && written.get().matches("\\d{1,3}([.,]\\d{1,2})?")) {
+            BigDecimal metres = new BigDecimal(written.get().replace(',', '.'));
+            if (metres.signum() > 0 || !above0) {
+                return OptionalInt.of(metres.movePointRight(2).intValueExact());
+            }
+        }
+        written.ifPresent(text -> wrong(key, "a length in metres", "Write figures alone, such as 18 or 9.5."));
+        return OptionalInt.empty();
+    }
+
+    @Override
+    public Optional<Boolean> yesOrNo(String key) {
         Optional<String> written = text(key, ReadingLimits.SHORT_TEXT).map(text -> text.toLowerCase(Locale.ROOT));
         if (written.isPresent() && List.of("true", "yes").contains(written.get())) {
             return Optional.of(true);
@@ -207,7 +262,8 @@ final class MappingReader {
         return Optional.empty();
     }
 
-    Optional<LocalDate> date(String key) {
+    @Override
+    public Optional<LocalDate> date(String key) {
         Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
         try {
             return written.map(LocalDate::parse);
@@ -226,16 +282,18 @@ final class MappingReader {
                         wayOut);
     }
 
-    Optional<MappingReader> mapping(String key) {
-        return ask(key, place -> reader.mapping(place.path(), place.key(), place.node()));
+    @Override
+    public <T> Optional<T> group(String key, Function<Keys, T> read) {
+        return ask(key, place -> reader.mapping(place.path(), place.key(), place.node()))
+                .map(read);
     }
 
-    /** Reads each item of a list of mappings. */
-    <T> List<T> mappings(String key, int most, Function<MappingReader, T> read) {
+    @Override
+    public <T> List<T> groups(String key, int most, Function<Keys, T> read) {
         return ask(key, place -> Optional.of(readItems(place, most, read))).orElse(List.of());
     }
 
-    private <T> List<T> readItems(Place place, int most, Function<MappingReader, T> read) {
+    private <T> List<T> readItems(Place place, int most, Function<Keys, T> read) {
         List<Node> items = reader.items(place.path(), place.key(), place.node(), most);
         return IntStream.range(0, items.size())
                 .mapToObj(at -> reader.mapping(place.path().item(at), reader.span(items.get(at)), items.get(at)))
@@ -244,23 +302,25 @@ final class MappingReader {
                 .toList();
     }
 
-    /** A text, or a mapping where one stands. */
-    Optional<MappingReader> mappingIfThere(String key) {
-        return Optional.ofNullable(tuples.get(key))
-                .filter(tuple -> tuple.getValueNode() instanceof MappingNode)
-                .flatMap(tuple -> mapping(key));
+    @Override
+    public <T> Optional<T> textOrGroup(String key, int longest, Function<String, T> text, Function<Keys, T> group) {
+        NodeTuple tuple = tuples.get(key);
+        return tuple != null && tuple.getValueNode() instanceof MappingNode
+                ? group(key, group)
+                : text(key, longest).map(text);
     }
 
-    boolean has(String key) {
-        return tuples.containsKey(key);
+    @Override
+    public <T> Map<String, T> byName(BiFunction<Keys, String, Optional<T>> read) {
+        Map<String, T> values = new LinkedHashMap<>();
+        for (String name : tuples.keySet()) {
+            read.apply(this, name).ifPresent(value -> values.put(name, value));
+        }
+        return values;
     }
 
-    FieldPath path() {
-        return path;
-    }
-
-    /** Reports the keys that nobody asked for, and those that are missing. */
-    void finish() {
+    @Override
+    public void finish() {
         for (Map.Entry<String, NodeTuple> entry : tuples.entrySet()) {
             if (!asked.contains(entry.getKey())) {
                 reportUnknown(entry.getKey(), reader.span(entry.getValue().getKeyNode()));

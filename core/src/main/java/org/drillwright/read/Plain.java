@@ -5,13 +5,13 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Folds a word for comparison: small letters, without accents. */
-final class Plain {
+public final class Plain {
 
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 
     private Plain() {}
 
-    static String fold(String word) {
+    public static String fold(String word) {
         String apart = Normalizer.normalize(word, Normalizer.Form.NFD);
         return MARKS.matcher(apart).replaceAll("").toLowerCase(Locale.ROOT).strip();
     }

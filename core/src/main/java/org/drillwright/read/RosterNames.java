@@ -19,15 +19,18 @@ import org.drillwright.source.Span;
 final class RosterNames {
 
     /** The days of the week as a roster writes them. */
-    static final List<String> DAYS = Arrays.stream(DayOfWeek.values())
-            .map(day -> day.name().toLowerCase(Locale.ROOT))
-            .toList();
+    static final List<String> DAYS =
+            Arrays.stream(DayOfWeek.values()).map(RosterNames::word).toList();
 
     private final Findings findings;
     private final Map<String, Span> taken = new HashMap<>();
     private final List<Spoken> apart = new ArrayList<>();
 
     private record Spoken(Apart pair, Span span) {}
+
+    static String word(DayOfWeek day) {
+        return day.name().toLowerCase(Locale.ROOT);
+    }
 
     RosterNames(Findings findings) {
         this.findings = findings;

@@ -1,7 +1,6 @@
 package org.drillwright.read;
 
 import java.time.DayOfWeek;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -60,10 +59,8 @@ public final class RosterReader {
     private Roster roster(NodeReader nodes) {
         MappingReader keys = nodes.root();
         RosterNames names = new RosterNames(nodes.findings());
-        List<Person> people = keys.mappings("people", ReadingLimits.ITEMS, person -> person(person, nodes, names));
-        if (!keys.has("people")) {
-            keys.missing("people");
-        }
+        keys.need("people");
+        List<Person> people = keys.groups("people", ReadingLimits.ITEMS, person -> person(person, nodes, names));
         List<String> assistants = keys.texts("assistants", ReadingLimits.SHORT_TEXT);
         FieldPath path = keys.path().key("assistants");
         for (int at = 0; at < assistants.size(); at++) {
@@ -73,7 +70,7 @@ public final class RosterReader {
         return new Roster(people, assistants, names.apart());
     }
 
-    private Person person(MappingReader keys, NodeReader nodes, RosterNames names) {
+    private Person person(Keys keys, NodeReader nodes, RosterNames names) {
         String name = keys.needed("name", ReadingLimits.SHORT_TEXT);
         List<String> levels =
                 school.levels().stream().map(level -> level.name()).toList();
@@ -104,7 +101,7 @@ public final class RosterReader {
         void is(String text, Span span);
     }
 
-    private static void forEach(MappingReader keys, String key, NodeReader nodes, Item item) {
+    private static void forEach(Keys keys, String key, NodeReader nodes, Item item) {
         Places places = nodes.places();
         FieldPath path = keys.path().key(key);
         for (int at = 0; places.field(path.item(at)).isPresent(); at++) {
@@ -113,16 +110,7 @@ public final class RosterReader {
         }
     }
 
-    private static List<DayOfWeek> days(MappingReader keys) {
-        List<String> written = keys.texts("days", ReadingLimits.SHORT_TEXT);
-        List<DayOfWeek> days = new ArrayList<>();
-        for (int at = 0; at < written.size(); at++) {
-            Optional<DayOfWeek> day = RosterNames.day(written.get(at));
-            day.ifPresent(days::add);
-            if (day.isEmpty()) {
-                keys.unknownWord(keys.path().key("days").item(at), written.get(at), RosterNames.DAYS);
-            }
-        }
-        return days;
+    private static List<DayOfWeek> days(Keys keys) {
+        return keys.choices("days", List.of(DayOfWeek.values()), RosterNames::word);
     }
 }

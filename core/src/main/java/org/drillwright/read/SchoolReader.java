@@ -1,8 +1,7 @@
 package org.drillwright.read;
 
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,13 +36,21 @@ public final class SchoolReader {
             NodeReader nodes = new NodeReader(document, findings);
             MappingReader keys = nodes.root();
             School school = school(keys);
-            Habits habits = HabitReader.habits(keys, nodes);
+            Habits habits = HabitReader.habits(keys);
             keys.finish();
             return new ReadSchool(school, habits, file, nodes.places());
         });
     }
 
-    private static School school(MappingReader keys) {
+    /** What a file of settings may hold. */
+    public static Shape.Group shape() {
+        return ShapeRecorder.of(keys -> {
+            var unused = school(keys);
+            return HabitReader.habits(keys);
+        });
+    }
+
+    private static School school(Keys keys) {
         School usual = School.DEFAULT;
         List<Level> levels = levels(keys);
         List<String> fundamentals = keys.texts("works-on", ReadingLimits.SHORT_TEXT);
@@ -66,28 +73,29 @@ public final class SchoolReader {
     }
 
     /** One file for both cuts, or one for each. */
-    private static Optional<SchoolFont> font(MappingReader keys) {
-        Optional<MappingReader> cuts = keys.mappingIfThere("font");
-        if (cuts.isEmpty()) {
-            return keys.text("font", ReadingLimits.SHORT_TEXT).map(file -> new SchoolFont(file, file));
-        }
-        String regular = cuts.get().needed("regular", ReadingLimits.SHORT_TEXT);
-        String bold = cuts.get().text("bold", ReadingLimits.SHORT_TEXT).orElse(regular);
-        cuts.get().finish();
-        return Optional.of(new SchoolFont(regular, bold));
+    private static Optional<SchoolFont> font(Keys keys) {
+        return keys.textOrGroup(
+                "font", ReadingLimits.SHORT_TEXT, file -> new SchoolFont(file, file), SchoolReader::cuts);
     }
 
-    private static Duration minutes(MappingReader keys, Duration usual) {
+    private static SchoolFont cuts(Keys keys) {
+        String regular = keys.needed("regular", ReadingLimits.SHORT_TEXT);
+        String bold = keys.text("bold", ReadingLimits.SHORT_TEXT).orElse(regular);
+        keys.finish();
+        return new SchoolFont(regular, bold);
+    }
+
+    private static Duration minutes(Keys keys, Duration usual) {
         int minutes = keys.wholeNumber("class-minutes", 1, 1000).orElse((int) usual.toMinutes());
         return Duration.ofMinutes(minutes);
     }
 
-    private static List<Level> levels(MappingReader keys) {
-        List<Level> levels = keys.mappings("levels", ReadingLimits.ITEMS, SchoolReader::level);
+    private static List<Level> levels(Keys keys) {
+        List<Level> levels = keys.groups("levels", ReadingLimits.ITEMS, SchoolReader::level);
         return levels.isEmpty() ? School.DEFAULT.levels() : levels;
     }
 
-    private static Level level(MappingReader keys) {
+    private static Level level(Keys keys) {
         Level level = new Level(
                 keys.needed("name", ReadingLimits.SHORT_TEXT),
                 keys.choice("turns", List.of(Level.Turns.values()), Level.Turns::word)
@@ -98,63 +106,48 @@ public final class SchoolReader {
         return level;
     }
 
-    private static List<DrillSet> sets(MappingReader keys, List<Level> levels) {
-        List<DrillSet> sets = new ArrayList<>();
-        keys.mapping("sets").ifPresent(named -> {
-            for (String name : named.keys()) {
-                named.mapping(name).ifPresent(set -> sets.add(set(name, set, levels)));
-            }
-        });
-        return sets;
+    private static List<DrillSet> sets(Keys keys, List<Level> levels) {
+        return keys.group(
+                        "sets", named -> named.byName((sets, name) -> sets.group(name, set -> set(name, set, levels))))
+                .map(sets -> List.copyOf(sets.values()))
+                .orElse(List.of());
     }
 
-    private static DrillSet set(String name, MappingReader keys, List<Level> levels) {
+    private static DrillSet set(String name, Keys keys, List<Level> levels) {
         List<String> names = levels.stream().map(Level::name).toList();
-        Optional<String> level = keys.choice("level", names, word -> word);
+        Optional<String> level = keys.nameOfThisFile("level", names);
         DrillSet set = new DrillSet(name, level, keys.texts("drills", ReadingLimits.SHORT_TEXT));
-        if (!keys.has("level") && !keys.has("drills")) {
-            keys.missing("drills");
-        }
+        keys.needOneOf(List.of("level", "drills"));
         keys.finish();
         return set;
     }
 
-    private static Map<String, List<String>> gear(MappingReader keys) {
-        Map<String, List<String>> gear = new HashMap<>();
-        keys.mapping("gear").ifPresent(named -> {
-            for (String name : named.keys()) {
-                gear.put(name, named.texts(name, ReadingLimits.SHORT_TEXT));
-            }
-        });
-        return gear;
+    private static Map<String, List<String>> gear(Keys keys) {
+        return keys.group("gear", named -> named.byName(SchoolReader::gearOf)).orElse(Map.of());
     }
 
-    private static Map<String, String> words(MappingReader keys) {
-        Map<String, String> words = new HashMap<>();
-        keys.mapping("words").ifPresent(named -> {
-            for (String form : named.keys()) {
-                named.text(form, ReadingLimits.SHORT_TEXT).ifPresent(term -> words.put(form, term));
-            }
-        });
-        return words;
+    private static Optional<List<String>> gearOf(Keys named, String name) {
+        return Optional.of(named.texts(name, ReadingLimits.SHORT_TEXT));
     }
 
-    private static Map<Weapon, Map<String, String>> parries(MappingReader keys) {
-        Map<Weapon, Map<String, String>> parries = new HashMap<>();
-        keys.mapping("parries").ifPresent(weapons -> {
-            for (Weapon weapon : Weapon.values()) {
-                weapons.mapping(weapon.word()).ifPresent(rows -> parries.put(weapon, rows(rows)));
-            }
-            weapons.finish();
-        });
-        return parries;
+    private static Map<String, String> words(Keys keys) {
+        return keys.group("words", SchoolReader::shortTexts).orElse(Map.of());
     }
 
-    private static Map<String, String> rows(MappingReader rows) {
-        Map<String, String> lines = new HashMap<>();
-        for (String position : rows.keys()) {
-            rows.text(position, ReadingLimits.SHORT_TEXT).ifPresent(line -> lines.put(position, line));
+    private static Map<String, String> shortTexts(Keys keys) {
+        return keys.byName((named, name) -> named.text(name, ReadingLimits.SHORT_TEXT));
+    }
+
+    private static Map<Weapon, Map<String, String>> parries(Keys keys) {
+        return keys.group("parries", SchoolReader::byWeapon).orElse(Map.of());
+    }
+
+    private static Map<Weapon, Map<String, String>> byWeapon(Keys weapons) {
+        Map<Weapon, Map<String, String>> parries = new EnumMap<>(Weapon.class);
+        for (Weapon weapon : Weapon.values()) {
+            weapons.group(weapon.word(), SchoolReader::shortTexts).ifPresent(rows -> parries.put(weapon, rows));
         }
-        return lines;
+        weapons.finish();
+        return parries;
     }
 }

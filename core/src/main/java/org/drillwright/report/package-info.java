@@ -1,4 +1,4 @@
-/** Findings as text, as lines and as JSON. */
+/** Findings as text, as lines, as JSON and as SARIF. */
 @NullMarked
 package org.drillwright.report;
 

@@ -2,6 +2,7 @@ package org.drillwright.check.safety;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
@@ -73,6 +74,38 @@ public final class DistanceCue implements Rule {
                                 + String.join(", ", KNOWN) + ", or two of them as in 'extension to lunge'.");
             }
         }
+    }
+
+    /**
+     * The cue that a count must be given, if it has none or a mistyped one, the phrase was played without a refusal, and the
+     * measure is known: where the count begins and where it ends.
+     */
+    public static Optional<String> toWrite(Subject subject, int step) {
+        String cue = subject.drill().steps().get(step).distance();
+        boolean doubtful = !subject.faults().isEmpty();
+        if (doubtful || MeasureCue.read(cue, subject.vocabulary()).isPresent()) {
+            return Optional.empty();
+        }
+        List<Range> measures = subject.replay().counts().get(step).measures();
+        Optional<Measure> begin = measure(measures.get(0));
+        Optional<Measure> end = measure(measures.get(measures.size() - 1));
+        return begin.flatMap(from -> end.map(to -> new MeasureCue(from, to).toString()))
+                .filter(known -> cue.isEmpty() || isMistyped(cue, known));
+    }
+
+    private static boolean isMistyped(String cue, String known) {
+        return Nearest.to(cue, KNOWN)
+                .filter(word -> List.of(known.split(" to ")).contains(word))
+                .isPresent();
+    }
+
+    /** The one measure that a range is. */
+    private static Optional<Measure> measure(Range range) {
+        return range.isExact()
+                ? Optional.of(Measure.of(range.least()))
+                : Stream.of(Measure.values())
+                        .filter(measure -> Range.of(measure).equals(range))
+                        .findFirst();
     }
 
     /** The cue may name the measure at which the count begins, ends, or from which the second turn is made. */

@@ -26,6 +26,15 @@ final class GearList {
         return items.stream().anyMatch(item -> !says(item, "none") && is(item, piece));
     }
 
+    /** Whether an item speaks of such a piece at all, be it of another kind or to say that it is not worn. */
+    boolean speaksOf(GearPiece piece) {
+        return items.stream().anyMatch(item -> switch (piece) {
+            case MASK, SABRE_MASK -> says(item, "mask");
+            case GLOVE, SABRE_GLOVE -> says(item, "glove");
+            case JACKET, UNDERARM_PROTECTOR -> is(item, piece);
+        });
+    }
+
     private static boolean is(String item, GearPiece piece) {
         return switch (piece) {
             case MASK -> says(item, "mask");

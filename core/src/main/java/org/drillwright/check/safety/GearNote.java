@@ -63,6 +63,20 @@ public final class GearNote implements Rule {
         }
     }
 
+    /**
+     * The pieces that the drill's own list must be given, as far as there is one answer: none if the list is the school's, and
+     * none that it speaks of already.
+     */
+    public static List<String> toAdd(Subject subject) {
+        List<String> own = subject.drill().gear();
+        if (own.isEmpty() && !subject.school().gearOf(subject.drill()).isEmpty()) {
+            return List.of();
+        }
+        GearList list = new GearList(own);
+        return words(
+                needed(subject).stream().filter(piece -> !list.speaksOf(piece)).toList());
+    }
+
     private static List<String> words(Iterable<GearPiece> pieces) {
         List<String> words = new ArrayList<>();
         pieces.forEach(piece -> words.add(piece.words()));

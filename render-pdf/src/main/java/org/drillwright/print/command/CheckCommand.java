@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.drillwright.check.OppositeHands;
 import org.drillwright.model.Hands;
+import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
@@ -13,9 +14,11 @@ import org.drillwright.print.command.planning.PlannedClasses;
 import org.drillwright.report.JsonReport;
 import org.drillwright.report.Judged;
 import org.drillwright.report.LineReport;
+import org.drillwright.report.SarifReport;
 import org.drillwright.report.Tally;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.JudgedCounts;
+import org.drillwright.school.RuleHelps;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -49,7 +52,8 @@ final class CheckCommand implements Callable<Integer> {
             names = "--format",
             paramLabel = "FORMAT",
             defaultValue = "text",
-            description = "text for people, line for editors (one line each), json for programs. Normally text.")
+            description = "text for people, line for editors (one line each), json for programs, sarif for code hosts."
+                    + " Normally text.")
     ReportFormat format = ReportFormat.TEXT;
 
     @Option(names = "--strict", description = "Warnings fail the check, too.")
@@ -68,6 +72,15 @@ final class CheckCommand implements Callable<Integer> {
                             + " hands.")
     Hands hands = Hands.SAME;
 
+    @Option(
+            names = "--fix",
+            description = "Shows how to mend what has just one right answer: numbers of counts, a missing distance that"
+                    + " the phrase tells, missing gear. Asks before it writes; in a pipe it only shows.")
+    boolean fix;
+
+    @Option(names = "--write", description = "With --fix: writes without asking.")
+    boolean write;
+
     @Option(names = "--rules", description = "Shows every rule, why it is there, and examples; checks nothing.")
     boolean rules;
 
@@ -82,8 +95,18 @@ final class CheckCommand implements Callable<Integer> {
             run.out().print(RulesPage.text(run.paint()));
             return Exit.DONE;
         }
+        if (write && !fix) {
+            throw new CannotRun("--write goes with --fix.");
+        }
+        if (fix && format != ReportFormat.TEXT) {
+            throw new CannotRun("--fix shows what it would write, for people; leave --format out.");
+        }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, paths));
         Selection selection = Selection.of(folder, run, paths);
+        if (fix && new Fixes(run).make(selection, write)) {
+            folder = Schools.openFilled(run, folder.root());
+            selection = Selection.of(folder, run, paths);
+        }
         List<Finding> findings = findings(folder, selection);
         Tally tally = Tally.of(selection.entries().size(), findings);
         report(folder, findings, tally, selection);
@@ -120,8 +143,20 @@ final class CheckCommand implements Callable<Integer> {
                 run.out().println(judged.sentence() + ".");
             }
             case LINE -> run.out().print(LineReport.of(FromHere.named(findings, folder.root(), run.here())));
+            case SARIF -> run.out().print(sarif(folder, findings, judged));
             case JSON -> run.out().print(JsonReport.of(findings, tally, judged));
         }
+    }
+
+    /** Files are named from where the caller stands if the school lies there, or else from the school's folder. */
+    private String sarif(SchoolFolder folder, List<Finding> findings, Judged judged) {
+        boolean below = FromHere.isBelow(folder.root(), run.here());
+        return SarifReport.of(
+                below ? FromHere.named(findings, folder.root(), run.here()) : findings,
+                RuleHelps.all(),
+                judged,
+                VersionText.number(),
+                below ? "The folder that the check was run in." : "The folder of the school.");
     }
 
     private String verdict(Tally tally) {

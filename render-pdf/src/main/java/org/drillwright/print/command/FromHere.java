@@ -30,6 +30,12 @@ final class FromHere {
                 .toList();
     }
 
+    static boolean isBelow(Path folder, Path here) {
+        return folder.toAbsolutePath()
+                .normalize()
+                .startsWith(here.toAbsolutePath().normalize());
+    }
+
     private static String name(String inSchool, Path root, Path here) {
         Path file = root.resolve(inSchool).toAbsolutePath().normalize();
         Path from = here.toAbsolutePath().normalize();

@@ -54,8 +54,12 @@ public final class Program {
                 .addSubcommand(new ProgressCommand(run, school))
                 .addSubcommand(new HallCommand(run, school))
                 .addSubcommand(new PartnersCommand(run, school))
-                .addSubcommand(new SessionCommand(run, school));
+                .addSubcommand(new SessionCommand(run, school))
+                .addSubcommand(new SchemaCommand(run, school))
+                .addSubcommand(new TidyCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
+        line.registerConverter(
+                SchemaCommand.Kind.class, Choice.of(SchemaCommand.Kind.values(), SchemaCommand.Kind::word));
         line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
         line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));
         line.registerConverter(

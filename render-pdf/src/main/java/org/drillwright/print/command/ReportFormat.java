@@ -6,7 +6,8 @@ import java.util.Locale;
 enum ReportFormat {
     TEXT,
     LINE,
-    JSON;
+    JSON,
+    SARIF;
 
     String word() {
         return name().toLowerCase(Locale.ROOT);

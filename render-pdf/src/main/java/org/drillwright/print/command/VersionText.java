@@ -8,8 +8,11 @@ final class VersionText implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
-        String version = Optional.ofNullable(VersionText.class.getPackage().getImplementationVersion())
+        return new String[] {"drillwright " + number()};
+    }
+
+    static String number() {
+        return Optional.ofNullable(VersionText.class.getPackage().getImplementationVersion())
                 .orElse("(run from class files)");
-        return new String[] {"drillwright " + version};
     }
 }

@@ -22,7 +22,7 @@ class ArgumentsTest {
                 "chek                    | There is no command 'chek'; did you mean 'check'?",
                 "frobnicate              | There is no command 'frobnicate'.",
                 "check --strickt         | There is no option '--strickt'; did you mean '--strict'?",
-                "check --format xml      | 'xml' is none of text, line, json",
+                "check --format xml      | 'xml' is none of text, line, json, sarif",
                 "check --format          | Missing required parameter",
                 "cards --card a8         | 'a8' is none of a7, 3x5, 4x6, a6, 5x8, a5, wall-a4, wall-a3",
                 "cards --sheet b4        | 'b4' is none of a4, a3, letter, legal, card",

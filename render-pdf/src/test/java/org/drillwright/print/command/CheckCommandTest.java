@@ -79,6 +79,18 @@ class CheckCommandTest {
     }
 
     @Test
+    void sarifNamesFilesFromWhereTheCallerStandsOrFromTheSchool() throws IOException {
+        SchoolFiles.sound(folder.resolve("my school")).with("riposte.yaml", SchoolFiles.withoutSafety());
+        Trial above = Trial.run(folder, "check", "--format", "sarif", "my school");
+        assertEquals(1, above.code());
+        assertTrue(above.out().contains("\"uri\" : \"my%20school/riposte.yaml\""), above.out());
+        assertTrue(above.out().contains("\"startLine\" : 13"), above.out());
+        Trial within = Trial.run(folder.resolve("my school/feet"), "check", "--format", "sarif");
+        assertTrue(within.out().contains("\"uri\" : \"riposte.yaml\""), within.out());
+        assertTrue(within.out().contains("\"text\" : \"The folder of the school.\""), within.out());
+    }
+
+    @Test
     void chosenDrillsAreJudgedAlone() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         assertEquals(0, Trial.run(folder, "check", "straight", "feet").code());

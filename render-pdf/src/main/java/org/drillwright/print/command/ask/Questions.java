@@ -9,11 +9,11 @@ import java.util.stream.IntStream;
 import org.drillwright.print.command.console.Invocation;
 
 /** Asks a person. An answer is nothing when no more answers come. */
-final class Questions {
+public final class Questions {
 
     private final Invocation run;
 
-    Questions(Invocation run) {
+    public Questions(Invocation run) {
         this.run = run;
     }
 
@@ -63,7 +63,8 @@ final class Questions {
                 : Optional.empty();
     }
 
-    boolean yes(String question) {
+    /** Whether the answer begins like a yes. */
+    public boolean yes(String question) {
         return text(question + " (yes or no)")
                 .filter(answer -> answer.toLowerCase(Locale.ROOT).startsWith("y"))
                 .isPresent();

@@ -1,0 +1,175 @@
+package org.drillwright.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Position;
+import org.drillwright.source.Severity;
+
+/** Findings in the Static Analysis Results Interchange Format (SARIF 2.1.0, OASIS 2020), which code hosts show. */
+public final class SarifReport {
+
+    private static final String SCHEMA =
+            "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
+
+    /** What relative addresses of files begin from; who reads the report knows where it lies. */
+    private static final String ROOT = "%SRCROOT%";
+
+    private static final JsonFactory FACTORY = new JsonFactory();
+
+    private final JsonGenerator json;
+    private final List<RuleHelp> rules;
+    private final List<String> ids;
+
+    private SarifReport(JsonGenerator json, List<RuleHelp> rules) {
+        this.json = json;
+        this.rules = rules;
+        this.ids = rules.stream().map(RuleHelp::id).toList();
+    }
+
+    /**
+     * A report of one run.
+     *
+     * @param findings in files whose names are relative to the root, or absolute
+     * @param rules all that could have found something
+     * @param version the program's own
+     * @param root one sentence: which folder the names of the files are relative to
+     */
+    public static String of(List<Finding> findings, List<RuleHelp> rules, Judged judged, String version, String root) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = FACTORY.createGenerator(text)) {
+            json.useDefaultPrettyPrinter();
+            new SarifReport(json, complete(rules, findings)).log(findings, judged, version, root);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+        return text + "\n";
+    }
+
+    /** Rules that are found by but not told of are listed by their ids. */
+    private static List<RuleHelp> complete(List<RuleHelp> rules, List<Finding> findings) {
+        List<RuleHelp> all = new ArrayList<>(rules);
+        List<String> told = rules.stream().map(RuleHelp::id).toList();
+        TreeSet<String> found = new TreeSet<>();
+        findings.forEach(finding -> found.add(finding.rule()));
+        found.removeAll(told);
+        found.forEach(id -> all.add(new RuleHelp(id, Severity.ERROR, id, id)));
+        return all;
+    }
+
+    private void log(List<Finding> findings, Judged judged, String version, String root) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("$schema", SCHEMA);
+        json.writeStringField("version", "2.1.0");
+        json.writeArrayFieldStart("runs");
+        json.writeStartObject();
+        tool(version);
+        invocation(judged);
+        json.writeStringField("columnKind", "unicodeCodePoints");
+        json.writeArrayFieldStart("newlineSequences");
+        for (String end : List.of("\r\n", "\n", "\r")) {
+            json.writeString(end);
+        }
+        json.writeEndArray();
+        json.writeObjectFieldStart("originalUriBaseIds");
+        json.writeObjectFieldStart(ROOT);
+        message("description", root);
+        json.writeEndObject();
+        json.writeEndObject();
+        json.writeArrayFieldStart("results");
+        for (Finding finding : findings) {
+            result(finding);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void tool(String version) throws IOException {
+        json.writeObjectFieldStart("tool");
+        json.writeObjectFieldStart("driver");
+        json.writeStringField("name", "Drillwright");
+        json.writeStringField("version", version);
+        json.writeStringField("language", "en");
+        json.writeArrayFieldStart("rules");
+        for (RuleHelp rule : rules) {
+            rule(rule);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    private void rule(RuleHelp rule) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", rule.id());
+        message("shortDescription", rule.asks());
+        message("help", rule.help());
+        json.writeObjectFieldStart("defaultConfiguration");
+        json.writeStringField("level", rule.severity().word());
+        json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    /** Silence is not approval: what was judged is said in the report, too. */
+    private void invocation(Judged judged) throws IOException {
+        json.writeArrayFieldStart("invocations");
+        json.writeStartObject();
+        json.writeBooleanField("executionSuccessful", true);
+        json.writeArrayFieldStart("toolExecutionNotifications");
+        json.writeStartObject();
+        json.writeStringField("level", "note");
+        message("message", judged.sentence() + ".");
+        json.writeEndObject();
+        json.writeEndArray();
+        json.writeEndObject();
+        json.writeEndArray();
+    }
+
+    private void result(Finding finding) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("ruleId", finding.rule());
+        json.writeNumberField("ruleIndex", ids.indexOf(finding.rule()));
+        json.writeStringField("level", finding.severity().word());
+        message("message", (finding.what() + " " + finding.wayOut()).strip());
+        json.writeArrayFieldStart("locations");
+        json.writeStartObject();
+        json.writeObjectFieldStart("physicalLocation");
+        place(finding);
+        json.writeEndObject();
+        json.writeEndObject();
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void place(Finding finding) throws IOException {
+        FileAddress address = FileAddress.of(finding.file().name());
+        json.writeObjectFieldStart("artifactLocation");
+        json.writeStringField("uri", address.uri());
+        if (address.isRelative()) {
+            json.writeStringField("uriBaseId", ROOT);
+        }
+        json.writeEndObject();
+        Position start = finding.position();
+        Position end = finding.file().position(finding.span().end());
+        json.writeObjectFieldStart("region");
+        json.writeNumberField("startLine", start.line());
+        json.writeNumberField("startColumn", start.column());
+        json.writeNumberField("endLine", end.line());
+        json.writeNumberField("endColumn", end.column());
+        json.writeEndObject();
+    }
+
+    private void message(String key, String text) throws IOException {
+        json.writeObjectFieldStart(key);
+        json.writeStringField("text", text);
+        json.writeEndObject();
+    }
+}

@@ -1,0 +1,143 @@
+package org.drillwright.schema;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.drillwright.check.Rules;
+import org.drillwright.model.School;
+import org.drillwright.model.Weapon;
+import org.drillwright.notation.Glossary;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Measure;
+import org.drillwright.notation.Position;
+import org.drillwright.notation.TermKind;
+import org.drillwright.notation.Tongue;
+import org.drillwright.notation.Vocabulary;
+import org.drillwright.read.DrillReader;
+import org.drillwright.read.SchoolReader;
+import org.drillwright.read.Shape;
+
+/**
+ * Schemas for editors, in figures and letters of ASCII alone, so that no console spoils them.
+ *
+ * <pre>{@code
+ * String schema = JsonSchema.drill(School.DEFAULT, List.of());
+ * }</pre>
+ */
+public final class JsonSchema {
+
+    private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
+
+    private static final JsonFactory FACTORY =
+            JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
+
+    private JsonSchema() {}
+
+    /**
+     * The schema of a drill file.
+     *
+     * @param school whose levels and fundamentals the drill may name
+     * @param ids the drills that it may refer to
+     */
+    public static String drill(School school, List<String> ids) {
+        Map<String, List<String>> offered = new HashMap<>();
+        Vocabulary vocabulary = Vocabulary.standard().with(school.words());
+        List<String> turns = turns(vocabulary);
+        offered.put("steps/*/leader", turns);
+        offered.put("steps/*/follower", turns);
+        offered.put("steps/*/leader/means", turns);
+        offered.put("steps/*/follower/means", turns);
+        offered.put("steps/*/distance", distances());
+        offered.put("needs/*", ids);
+        offered.put("variant-of", ids);
+        offered.put("gear/*", List.of("mask", "jacket", "underarm protector", "glove", "sabre mask", "sabre glove"));
+        Hints hints = new Hints(Hints.load("drill.keys"), offered, Map.of("accept", acceptable()));
+        return text("drill", "A drill", new DrillReader(school).shape(), hints);
+    }
+
+    /** The schema of a school's settings. */
+    public static String school() {
+        Map<String, List<String>> offered = new HashMap<>();
+        Map<String, Map<String, String>> keys = new HashMap<>();
+        offered.put("words/*", terms());
+        for (Weapon weapon : Weapon.values()) {
+            keys.put("parries/" + weapon.word(), positions());
+            offered.put("parries/" + weapon.word() + "/*", lines());
+        }
+        Hints hints = new Hints(Hints.load("school.keys"), offered, keys);
+        return text("school", "A school's settings", SchoolReader.shape(), hints);
+    }
+
+    private static List<String> terms() {
+        return Glossary.entries(Vocabulary.standard()).stream()
+                .map(entry -> entry.term().id())
+                .distinct()
+                .toList();
+    }
+
+    private static List<String> lines() {
+        return Stream.of(Line.values())
+                .map(line -> line.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .toList();
+    }
+
+    /** The rules whose warnings can be accepted. */
+    private static Map<String, String> acceptable() {
+        Map<String, String> rules = new LinkedHashMap<>();
+        Rules.texts().stream()
+                .filter(rule -> !rule.safety())
+                .forEach(rule -> rules.put(rule.id(), "A reason for leaving what this rule warns of: " + rule.asks()));
+        return rules;
+    }
+
+    private static Map<String, String> positions() {
+        Map<String, String> positions = new LinkedHashMap<>();
+        for (Position position : Position.values()) {
+            positions.put(position.word(), "The line that " + position.word() + " closes in this school.");
+        }
+        return positions;
+    }
+
+    /** Things to do, as English orders. */
+    private static List<String> turns(Vocabulary vocabulary) {
+        return Glossary.entries(vocabulary).stream()
+                .filter(entry -> entry.term().kind().isAction() && entry.term().kind() != TermKind.COURTESY)
+                .flatMap(entry -> entry.in(Tongue.ENGLISH).stream().limit(1))
+                .map(words -> words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".")
+                .distinct()
+                .toList();
+    }
+
+    private static List<String> distances() {
+        return Stream.concat(
+                        Stream.of(Measure.values()).map(Measure::word),
+                        Stream.of("advance-lunge to lunge", "lunge to advance-lunge"))
+                .toList();
+    }
+
+    private static String text(String name, String title, Shape.Group shape, Hints hints) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = FACTORY.createGenerator(text)) {
+            json.useDefaultPrettyPrinter();
+            SchemaWriter writer = new SchemaWriter(json, hints);
+            json.writeStartObject();
+            writer.put("$schema", DIALECT);
+            writer.put("$id", "urn:drillwright:" + name);
+            writer.put("title", title);
+            writer.members(shape, "");
+            json.writeEndObject();
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+        return text + "\n";
+    }
+}

@@ -1,0 +1,34 @@
+package org.drillwright.school;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Rules;
+import org.drillwright.read.ReadingRule;
+import org.drillwright.report.RuleHelp;
+import org.drillwright.source.Severity;
+
+/** What reading and the rules say of themselves, for reports. */
+public final class RuleHelps {
+
+    private RuleHelps() {}
+
+    /** In the order in which people meet them; each id once. */
+    public static List<RuleHelp> all() {
+        return Stream.concat(
+                        Stream.of(ReadingRule.values()).map(RuleHelps::of),
+                        Rules.texts().stream().map(RuleHelps::of))
+                .toList();
+    }
+
+    private static RuleHelp of(ReadingRule rule) {
+        String why = rule.why();
+        return new RuleHelp(rule.id(), Severity.ERROR, why.substring(0, why.indexOf('.') + 1), why);
+    }
+
+    private static RuleHelp of(RuleText rule) {
+        String help = rule.asks() + "\n\nWhy: " + rule.why() + "\n\nBreaks it:\n\n" + rule.breaks() + "\nKeeps it:\n\n"
+                + rule.keeps();
+        return new RuleHelp(rule.id(), rule.severity(), rule.asks(), help.stripTrailing());
+    }
+}

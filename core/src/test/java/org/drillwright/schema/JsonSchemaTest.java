@@ -1,0 +1,146 @@
+package org.drillwright.schema;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SpecVersion.VersionFlag;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.drillwright.model.Level;
+import org.drillwright.model.School;
+import org.drillwright.read.DrillReader;
+import org.drillwright.read.SchoolReader;
+import org.drillwright.read.Shape;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class JsonSchemaTest {
+
+    private static final Path DRILLS = Path.of("..", "drills");
+
+    static Stream<Path> exampleDrills() throws IOException {
+        try (Stream<Path> files = Files.walk(DRILLS)) {
+            return files
+                    .filter(file -> file.toString().endsWith(".yaml")
+                            && !file.endsWith("school.yaml")
+                            && !file.toString().contains("target"))
+                    .toList()
+                    .stream();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("exampleDrills")
+    void takes_every_example_drill(Path file) throws IOException {
+        String text = Files.readString(file);
+        assertTrue(Verdicts.readerTakesDrill(text));
+        assertEquals(Set.of(), Verdicts.schemaOfDrill(Verdicts.seen(text)));
+    }
+
+    @Test
+    void there_are_example_drills() throws IOException {
+        assertTrue(exampleDrills().count() >= 30);
+    }
+
+    @Test
+    void takes_the_example_settings() throws IOException {
+        String text = Files.readString(DRILLS.resolve("school.yaml"));
+        assertTrue(Verdicts.readerTakesSchool(text));
+        assertEquals(Set.of(), Verdicts.schemaOfSchool(Verdicts.seen(text)));
+    }
+
+    /** JSON Schema Core 2020-12, section 8.1.1: a schema is valid against its own meta-schema. */
+    @Test
+    void is_a_schema_of_its_dialect() throws JsonProcessingException {
+        var dialect = JsonSchemaFactory.getInstance(VersionFlag.V202012)
+                .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+        for (String schema : List.of(JsonSchema.drill(School.DEFAULT, List.of("a")), JsonSchema.school())) {
+            assertEquals(Set.of(), dialect.validate(Verdicts.JSON.readTree(schema)));
+            assertTrue(schema.chars().allMatch(unit -> unit < 0x80), "letters of ASCII alone");
+        }
+    }
+
+    /** Every key is told of, and nothing is told of that is no key. */
+    @Test
+    void tells_of_every_key() {
+        assertEquals(
+                paths(new DrillReader(School.DEFAULT).shape()),
+                Hints.load("drill.keys").keySet());
+        assertEquals(paths(SchoolReader.shape()), Hints.load("school.keys").keySet());
+    }
+
+    private static Set<String> paths(Shape.Group shape) {
+        Set<String> paths = new TreeSet<>();
+        gather(shape, "", paths);
+        return paths;
+    }
+
+    private static void gather(Shape shape, String path, Set<String> paths) {
+        if (shape instanceof Shape.Group group) {
+            group.keys().forEach((key, inner) -> {
+                paths.add(path + key);
+                gather(inner, path + key + "/", paths);
+            });
+            group.others().ifPresent(inner -> {
+                paths.add(path + "*");
+                gather(inner, path + "*/", paths);
+            });
+        } else if (shape instanceof Shape.Either either) {
+            gather(either.group(), path, paths);
+        } else if (shape instanceof Shape.Items items) {
+            gather(items.item(), path + "*/", paths);
+        }
+    }
+
+    @Test
+    void names_the_schools_own_levels_even_those_of_figures() throws JsonProcessingException {
+        School school = new School(
+                "",
+                List.of(
+                        new Level("1", Level.Turns.ONE, Level.Blades.NONE),
+                        new Level("blue (a+b)", Level.Turns.FREE, Level.Blades.FREE)),
+                List.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                List.of("line"),
+                School.DEFAULT.card(),
+                School.DEFAULT.sheet(),
+                School.DEFAULT.language(),
+                Optional.empty(),
+                School.DEFAULT.classLength(),
+                School.DEFAULT.count());
+        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(school, List.of("one", "two")));
+        assertEquals(Verdicts.JSON.readTree("[\"1\", 1, \"blue (a+b)\"]"), schema.at("/properties/level/anyOf/0/enum"));
+        assertEquals(Verdicts.JSON.readTree("[\"one\", \"two\"]"), schema.at("/properties/needs/items/examples"));
+        var compiled = JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(schema);
+        for (String level : List.of("1", "'1'", "blue (a+b)", "' blue (a+b) '")) {
+            String text = "{title: x, form: solo, weapon: none, steps: [], level: " + level + "}";
+            assertEquals(Set.of(), compiled.validate(Verdicts.seen(text)), level);
+        }
+    }
+
+    @Test
+    void offers_terms_and_rules() throws JsonProcessingException {
+        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(School.DEFAULT, List.of()));
+        assertTrue(schema.at("/properties/steps/items/properties/distance/examples")
+                .toString()
+                .contains("\"lunge\""));
+        JsonNode turns = schema.at("/properties/steps/items/properties/leader/examples");
+        assertTrue(turns.toString().contains("\"Advance.\""), turns.toString());
+        assertTrue(schema.at("/properties/accept/properties").has("back-to-start"));
+        assertTrue(!schema.at("/properties/accept/properties").has("safety-note"), "safety cannot be accepted away");
+    }
+}

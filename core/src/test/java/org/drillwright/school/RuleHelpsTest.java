@@ -1,0 +1,29 @@
+package org.drillwright.school;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.drillwright.check.Rules;
+import org.drillwright.read.ReadingRule;
+import org.drillwright.report.RuleHelp;
+import org.junit.jupiter.api.Test;
+
+class RuleHelpsTest {
+
+    @Test
+    void every_rule_once_with_a_sentence_and_a_reason() {
+        List<RuleHelp> all = RuleHelps.all();
+        Set<String> ids = new HashSet<>();
+        all.forEach(rule -> assertTrue(ids.add(rule.id()), rule.id()));
+        assertTrue(ids.containsAll(Rules.ids()));
+        for (ReadingRule rule : ReadingRule.values()) {
+            assertTrue(ids.contains(rule.id()), rule.id());
+        }
+        all.forEach(rule -> assertTrue(rule.asks().endsWith("."), rule.asks()));
+        all.forEach(rule -> assertTrue(rule.help().startsWith(rule.asks()), rule.id()));
+        assertEquals(ReadingRule.values().length + Rules.texts().size(), all.size());
+    }
+}

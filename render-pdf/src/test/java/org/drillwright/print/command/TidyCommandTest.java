@@ -1,0 +1,102 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TidyCommandTest {
+
+    @TempDir
+    Path folder;
+
+    private Path untidy;
+    private String before;
+
+    @BeforeEach
+    void school() {
+        SchoolFiles.sound(folder);
+        untidy = folder.resolve("riposte.yaml");
+        before = "# Ours.\n"
+                + SchoolFiles.riposte().replace("weapon: foil\n", "").replace("steps:", "weapon: \"foil\"\nsteps:");
+        new SchoolFiles(folder).with("riposte.yaml", before);
+        assertEquals(0, Trial.run(folder, "tidy", "--write", "straight", "feet").code());
+    }
+
+    @Test
+    void showsTheDifferenceAndWritesNothing() throws IOException {
+        Trial trial = Trial.run(folder, "tidy");
+        assertEquals(0, trial.code(), trial.err());
+        assertTrue(trial.out().startsWith("--- riposte.yaml\n+++ riposte.yaml\n@@ "), trial.out());
+        assertTrue(trial.out().contains("\n+weapon: foil\n"), trial.out());
+        assertTrue(trial.out().contains("\n-weapon: \"foil\"\n"), trial.out());
+        assertTrue(trial.out().endsWith("3 drills: 1 to tidy. Nothing was written; --write does that.\n"), trial.out());
+        assertEquals(before, Files.readString(untidy));
+    }
+
+    @Test
+    void writesOnceAndThenHasNothingToDo() throws IOException {
+        Trial trial = Trial.run(folder, "tidy", "--write");
+        assertEquals(new Trial(0, "Written: riposte.yaml\n3 drills: 1 tidied.\n", ""), trial);
+        String after = Files.readString(untidy);
+        assertTrue(after.startsWith("# Ours.\ntitle: Parry of quarte, straight riposte\nlevel: "), after);
+        assertEquals(new Trial(0, "3 drills: nothing to tidy.\n", ""), Trial.run(folder, "tidy", "--check"));
+        assertEquals(after, Files.readString(untidy));
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(4, files.count(), "nothing is left beside");
+        }
+    }
+
+    @Test
+    void checkNamesWhatWouldChangeAndEndsWithOne() throws IOException {
+        Trial trial = Trial.run(folder, "tidy", "--check");
+        assertEquals(1, trial.code());
+        assertTrue(trial.out().startsWith("Would change: riposte.yaml\n"), trial.out());
+        assertEquals(before, Files.readString(untidy));
+        assertEquals(0, Trial.run(folder, "tidy", "--check", "straight").code());
+    }
+
+    @Test
+    void aFileWithFindingsOfReadingIsNamedAndLeftAlone() throws IOException {
+        String warned = before.replace("weapon: \"foil\"", "weapon: \"foil\"\npurpose: two words # lost");
+        new SchoolFiles(folder).with("riposte.yaml", warned);
+        Trial trial = Trial.run(folder, "tidy", "--write");
+        assertEquals(0, trial.code());
+        assertTrue(trial.out().startsWith("riposte.yaml was left alone. "), trial.out());
+        assertEquals(warned, Files.readString(untidy));
+        new SchoolFiles(folder).with("riposte.yaml", "titel: x\n");
+        assertEquals(1, Trial.run(folder, "tidy", "--write").code());
+    }
+
+    @Test
+    void permissionsStay() throws IOException {
+        if (Files.getFileStore(folder).supportsFileAttributeView("posix")) {
+            var permissions = java.nio.file.attribute.PosixFilePermissions.fromString("rw-rw----");
+            Files.setPosixFilePermissions(untidy, permissions);
+            assertEquals(0, Trial.run(folder, "tidy", "--write").code());
+            assertEquals(permissions, Files.getPosixFilePermissions(untidy));
+        }
+    }
+
+    /** What 'new' writes is tidy as it is, at every level. */
+    @Test
+    void newDrillsAreTidy() {
+        assertEquals(0, Trial.run(folder, "new", "First").code());
+        assertEquals(0, Trial.run(folder, "new", "Second", "--solo").code());
+        assertEquals(0, Trial.run(folder, "new", "Third", "--level", "beginner").code());
+        Trial trial = Trial.run(folder, "tidy", "first", "second", "third");
+        assertEquals(new Trial(0, "3 drills: nothing to tidy.\n", ""), trial);
+    }
+
+    @Test
+    void oneOrTheOther() {
+        Trial trial = Trial.run(folder, "tidy", "--write", "--check");
+        assertEquals(new Trial(2, "", "Either --write or --check, not both.\n"), trial);
+    }
+}

@@ -98,7 +98,8 @@ public final class Corpus {
     private static List<Path> files(Path root) {
         try (Stream<Path> below = Files.walk(root)) {
             return below.filter(file -> file.toString().endsWith(".yaml"))
-                    .filter(file -> !file.endsWith("school.yaml"))
+                    .filter(file -> !file.endsWith("school.yaml") && !file.endsWith("roster.yaml"))
+                    .filter(file -> !file.getParent().endsWith("classes"))
                     .filter(file -> !file.toString().contains("target"))
                     .sorted()
                     .toList();

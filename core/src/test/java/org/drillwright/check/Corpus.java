@@ -33,7 +33,7 @@ public final class Corpus {
 
     private Corpus(Path root) {
         this.school = school(root.resolve("school.yaml"));
-        files(root).forEach(file -> texts.put(file.getFileName().toString().replace(".yaml", ""), text(file)));
+        drillFiles(root).forEach(file -> texts.put(file.getFileName().toString().replace(".yaml", ""), text(file)));
         Map<String, Drill> drills = new LinkedHashMap<>();
         texts.forEach((id, text) -> read(id, text).value().ifPresent(read -> drills.put(id, read.drill())));
         this.surroundings = new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
@@ -95,7 +95,8 @@ public final class Corpus {
                 .school();
     }
 
-    private static List<Path> files(Path root) {
+    /** The drills of a folder: neither settings nor people nor classes. */
+    public static List<Path> drillFiles(Path root) {
         try (Stream<Path> below = Files.walk(root)) {
             return below.filter(file -> file.toString().endsWith(".yaml"))
                     .filter(file -> !file.endsWith("school.yaml") && !file.endsWith("roster.yaml"))

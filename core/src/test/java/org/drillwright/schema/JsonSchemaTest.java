@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
+import org.drillwright.check.Corpus;
 import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.read.DrillReader;
@@ -30,15 +30,8 @@ class JsonSchemaTest {
 
     private static final Path DRILLS = Path.of("..", "drills");
 
-    static Stream<Path> exampleDrills() throws IOException {
-        try (Stream<Path> files = Files.walk(DRILLS)) {
-            return files
-                    .filter(file -> file.toString().endsWith(".yaml")
-                            && !file.endsWith("school.yaml")
-                            && !file.toString().contains("target"))
-                    .toList()
-                    .stream();
-        }
+    static List<Path> exampleDrills() {
+        return Corpus.drillFiles(DRILLS);
     }
 
     @ParameterizedTest
@@ -51,7 +44,7 @@ class JsonSchemaTest {
 
     @Test
     void there_are_example_drills() throws IOException {
-        assertTrue(exampleDrills().count() >= 30);
+        assertTrue(exampleDrills().size() >= 30);
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.drillwright.check.Corpus;
 import org.drillwright.read.ReadDrill;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -173,16 +174,9 @@ class TidyTest {
         assertEquals("LeftAlone[why=Reading it gives findings; 'check' shows them.]", Tidying.of(text));
     }
 
-    static Stream<Path> exampleDrills() throws IOException {
-        try (Stream<Path> own = Files.walk(Path.of("..", "drills"));
-                Stream<Path> correct = Files.walk(Path.of("src", "test", "resources", "correct"))) {
-            return Stream.concat(own, correct)
-                    .filter(file -> file.toString().endsWith(".yaml"))
-                    .filter(file ->
-                            !file.endsWith("school.yaml") && !file.toString().contains("target"))
-                    .toList()
-                    .stream();
-        }
+    static Stream<Path> exampleDrills() {
+        return Stream.of(Path.of("..", "drills"), Path.of("src", "test", "resources", "correct"))
+                .flatMap(folder -> Corpus.drillFiles(folder).stream());
     }
 
     @ParameterizedTest

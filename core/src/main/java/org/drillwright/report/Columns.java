@@ -3,7 +3,7 @@ package org.drillwright.report;
 import java.util.Arrays;
 
 /** How many columns of a terminal a text takes, and how it may be shown there. */
-final class Columns {
+public final class Columns {
 
     /** First and last of each run of wide and fullwidth characters (Unicode Annex 11, EastAsianWidth of Unicode 14). */
     private static final int[] WIDE = {
@@ -41,7 +41,7 @@ final class Columns {
     }
 
     /** The text with a stand-in for each character that would steer the terminal or turn the text. */
-    static String shown(String text) {
+    public static String shown(String text) {
         StringBuilder shown = new StringBuilder();
         text.codePoints().forEach(point -> shown.appendCodePoint(steers(point) ? 0xFFFD : point));
         return shown.toString();

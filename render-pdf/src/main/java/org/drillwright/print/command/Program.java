@@ -37,7 +37,8 @@ public final class Program {
                 .addSubcommand(new NewCommand(run, school))
                 .addSubcommand(new SchoolCommand(run, school))
                 .addSubcommand(new ExplainCommand(run, school))
-                .addSubcommand(new WordsCommand(run, school));
+                .addSubcommand(new WordsCommand(run, school))
+                .addSubcommand(new WatchCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
         line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));

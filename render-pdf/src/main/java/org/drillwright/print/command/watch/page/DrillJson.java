@@ -46,9 +46,11 @@ final class DrillJson {
         json.writeNumberField("notes", tally.notes());
     }
 
+    /** Without the empty one behind the last line's end. */
     private static List<String> lines(String text) {
         SourceFile file = new SourceFile("", text);
-        return IntStream.rangeClosed(1, file.lineCount())
+        int last = file.line(file.lineCount()).length() == 0 ? file.lineCount() - 1 : file.lineCount();
+        return IntStream.rangeClosed(1, last)
                 .mapToObj(line -> Columns.shown(file.slice(file.line(line))))
                 .toList();
     }

@@ -8,6 +8,7 @@ import java.net.InetSocketAddress;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 
 /** Serves a site to this computer: bound to 127.0.0.1, answering only those who call it by one of its own names. */
 public final class LoopbackServer implements AutoCloseable {
@@ -15,6 +16,9 @@ public final class LoopbackServer implements AutoCloseable {
     private static final byte[] LOOPBACK = {127, 0, 0, 1};
     private static final String NEWS = "/news";
     private static final String STREAM = "text/event-stream; charset=utf-8";
+
+    /** How long pages have to take their leave, in seconds. */
+    private static final int PARTING = 1;
 
     private final HttpServer server;
     private final ExecutorService workers = Executors.newCachedThreadPool(task -> {
@@ -55,8 +59,13 @@ public final class LoopbackServer implements AutoCloseable {
     @Override
     public void close() {
         news.end();
+        workers.shutdown();
+        try {
+            workers.awaitTermination(PARTING, TimeUnit.SECONDS);
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
+        }
         server.stop(0);
-        workers.shutdownNow();
     }
 
     private void handle(HttpExchange exchange) throws IOException {

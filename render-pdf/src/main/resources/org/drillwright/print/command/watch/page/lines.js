@@ -24,7 +24,7 @@ function marked(text, findings) {
 
 export function note(finding) {
   const place = `, line ${finding.line}`;
-  return element('div', { class: `finding ${finding.severity}`, tabindex: '-1', 'data-key': finding.rule + finding.what },
+  return element('div', { class: `finding ${finding.severity}`, tabindex: '-1', 'data-key': keyOf(finding) },
     element('p', {}, element('strong', {}, finding.severity), place, ' ',
       element('span', { class: 'rule' }, `(${finding.rule})`)),
     element('p', {}, finding.what),
@@ -40,6 +40,28 @@ function line(text, number, findings) {
     ...here.map(note));
 }
 
+/** How many findings are shown above; all of them stand beside their lines. */
+const FEW = 3;
+
+function worst(drill) {
+  const sorted = [...drill.findings].sort((one, other) => weight(one) - weight(other));
+  const shown = sorted.slice(0, FEW).map((finding) => {
+    const jump = element('button', { type: 'button' }, `${finding.severity}, line ${finding.line}`);
+    jump.addEventListener('click', () => beside(finding)?.focus());
+    return element('li', { class: finding.severity }, jump, finding.what);
+  });
+  if (sorted.length > FEW) {
+    shown.push(element('li', { class: 'note' }, `And ${sorted.length - FEW} more, beside your lines.`));
+  }
+  $('worst').replaceChildren(...shown);
+  $('worst').hidden = shown.length === 0;
+}
+
+const keyOf = (finding) => finding.rule + finding.line + finding.what;
+
+const beside = (finding) =>
+  [...$('lines').querySelectorAll('.finding')].find((one) => one.dataset.key === keyOf(finding));
+
 export function showLines(drill) {
   const now = JSON.stringify([drill.name, drill.lines, drill.findings]);
   if (now === key) {
@@ -47,6 +69,7 @@ export function showLines(drill) {
   }
   key = now;
   const focused = document.activeElement?.dataset?.key;
+  worst(drill);
   const lines = drill.lines.map((text, at) => line(text, at + 1, drill.findings));
   $('lines').replaceChildren(...lines);
   $('text').hidden = drill.lines.join('') === '' && drill.findings.length === 0;
@@ -62,9 +85,9 @@ export function heard(drill) {
   if (drill.findings.length === 0) {
     return `${drill.title}: nothing found.`;
   }
-  const [worst] = [...drill.findings].sort((one, other) => weight(one) - weight(other));
+  const [first] = [...drill.findings].sort((one, other) => weight(one) - weight(other));
   const count = drill.findings.length === 1 ? '1 finding' : `${drill.findings.length} findings`;
-  return `${drill.title || drill.name}: ${count}. ${worst.severity}, line ${worst.line}: ${worst.what}`;
+  return `${drill.title || drill.name}: ${count}. ${first.severity}, line ${first.line}: ${first.what}`;
 }
 
 const weight = (finding) => ['error', 'warning', 'note'].indexOf(finding.severity);

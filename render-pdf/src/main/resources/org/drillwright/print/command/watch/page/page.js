@@ -36,7 +36,7 @@ function showSchool() {
 function verdict(drill) {
   const found = ['error', 'warning', 'note'].map((kind) => [drill[kind + 's'], kind]).filter(([count]) => count);
   const all = found.length ? found.map(([count, kind]) => many(count, kind)).join(', ') : 'nothing found';
-  const judged = drill.steps ? `; ${drill.counts - drill.notJudged} of ${many(drill.counts, 'count')} judged` : '';
+  const judged = drill.steps && !drill.stale ? `; ${drill.counts - drill.notJudged} of ${many(drill.counts, 'count')} judged` : '';
   return `${drill.name}: ${drill.judged ? all + judged : 'not judged; mend the settings first'}.`;
 }
 
@@ -46,6 +46,7 @@ function showNone(name) {
   $('drill').hidden = true;
   $('text').hidden = true;
   $('kept').hidden = true;
+  $('worst').hidden = true;
   document.title = 'Drillwright';
   const empty = school.drills.length === 0;
   say($('title'), empty ? 'No drill yet' : 'This drill is not there');
@@ -107,9 +108,17 @@ async function saved(change) {
   if (!current || change.changed.includes(name) || change.gone.includes(name)) {
     await showDrill({ aloud: true });
   }
-  const what = [...change.changed, ...change.gone.map((gone) => `${gone} (gone)`)];
-  const told = what.length > 3 ? many(what.length, 'drill') : what.join(', ');
-  status(`${clock()}: ${told || 'the settings'} saved.`);
+  status(`${clock()}: ${told(change)}.`);
+}
+
+const FEW = 3;
+
+/** Some drills change because others do: their cards count the drills of their set. */
+function told(change) {
+  const changed = change.changed.length > FEW
+    ? [`${change.changed.length} drills changed`] : change.changed.map((name) => `${name} changed`);
+  const all = [...change.gone.map((name) => `${name} is gone`), ...changed];
+  return all.join('; ') || 'the settings changed';
 }
 
 function listen() {

@@ -7,8 +7,6 @@ let at = 0;
 let timer = 0;
 let drawn = 0;
 
-const quiet = window.matchMedia('(prefers-reduced-motion: reduce)');
-
 function nameOf(step) {
   return step.kind === 'start' ? 'Start' : step.kind === 'closing' ? 'Closing' : `Count ${step.number}`;
 }
@@ -187,4 +185,3 @@ export const hush = stop;
 $('back').addEventListener('click', () => go(at - 1));
 $('step').addEventListener('click', () => go(at + 1));
 $('play').addEventListener('click', play);
-quiet.addEventListener('change', stop);

@@ -13,8 +13,6 @@ public final class Picture {
     /** Between lines and plan. */
     private static final double GAP = 3;
 
-    static final double HIGHEST = Target.SIZE + GAP + PlanSketch.HEIGHT;
-
     private final Scene scene;
     private final String lines;
     private final String plan;

@@ -25,9 +25,4 @@ public final class Pictures {
         Scene scene = new Scene(replay.setting().weapon(), replay.setting().partner(), state, Map.of());
         return new Picture(scene, "", new Spoken(language).plan(scene));
     }
-
-    /** How high the highest picture is at a width, both in points. */
-    public static double height(double width) {
-        return Picture.HIGHEST * width / Pad.WIDTH;
-    }
 }

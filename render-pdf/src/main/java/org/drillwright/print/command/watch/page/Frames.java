@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.drillwright.print.command.watch.desk.Sheet;
 import org.drillwright.print.command.watch.desk.Snapshot;
 import org.drillwright.print.diagram.Picture;
-import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.svg.SvgWriter;
 
@@ -32,13 +31,16 @@ final class Frames {
                         card, cards.size() == 1 ? "The card" : "Card " + (number + 1) + " of " + cards.size()));
     }
 
-    /** One of a drill's pictures, from 0: start, counts, closing. All stand on one ground. */
+    /** One of a drill's pictures, from 0: start, counts, closing. All are of one height and stand on one ground. */
     Optional<String> picture(Sheet sheet, int number) {
-        return at(sheet.pictures(), number).map(picture -> writer.write(frame(picture), "The two from above"));
+        double height = sheet.pictures().stream()
+                .mapToDouble(picture -> picture.height(WIDTH))
+                .max()
+                .orElse(0);
+        return at(sheet.pictures(), number).map(picture -> writer.write(frame(picture, height), "The two from above"));
     }
 
-    private static Frame frame(Picture picture) {
-        double height = Pictures.height(WIDTH);
+    private static Frame frame(Picture picture, double height) {
         double top = EDGE + height - picture.height(WIDTH);
         return new Frame(WIDTH + 2 * EDGE, height + 2 * EDGE, EDGE, List.of(), List.of(picture.draw(EDGE, top, WIDTH)));
     }

@@ -70,7 +70,22 @@ function filter() {
   say($('shown'), wanted ? `${shown} of ${entries.size}` : '');
 }
 
+let current = '';
+
+/** Within the list only: the page stays where it is. */
+function bringIntoView(item) {
+  const list = $('drills');
+  const top = item.offsetTop - list.offsetTop;
+  if (top < list.scrollTop || top + item.offsetHeight > list.scrollTop + list.clientHeight) {
+    list.scrollTop = top - list.clientHeight / 2;
+  }
+}
+
 export function markCurrent(name) {
+  if (name !== current && entries.has(name)) {
+    bringIntoView(entries.get(name));
+  }
+  current = name;
   for (const [other, item] of entries) {
     if (other === name) {
       item.firstChild.setAttribute('aria-current', 'page');

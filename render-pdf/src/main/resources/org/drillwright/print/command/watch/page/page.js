@@ -155,6 +155,7 @@ document.addEventListener('visibilitychange', () => {
 window.addEventListener('hashchange', async () => {
   await showDrill().catch(broken);
   $('main').focus({ preventScroll: true });
+  $('title').scrollIntoView({ block: 'nearest' });
 });
 
 $('skip').addEventListener('click', () => $('main').focus());

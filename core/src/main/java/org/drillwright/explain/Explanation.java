@@ -62,7 +62,8 @@ public final class Explanation {
         moves.forEach(played -> line("  " + played.move().by().word() + ": " + words(played)));
     }
 
-    static String words(Played played) {
+    /** A move as it was read, in the words of the trade. */
+    public static String words(Played played) {
         return played.move().parts().stream()
                 .map(Clause::action)
                 .map(ActionWords::of)

@@ -32,7 +32,7 @@ public final class DrillFiles {
     private DrillFiles() {}
 
     /** The drill files below a folder, by name; links are not followed. */
-    static List<Path> below(Path root) throws IOException {
+    public static List<Path> below(Path root) throws IOException {
         List<Path> found = new ArrayList<>();
         Files.walkFileTree(root, EnumSet.noneOf(FileVisitOption.class), DEPTH, new SimpleFileVisitor<>() {
             @Override
@@ -77,7 +77,7 @@ public final class DrillFiles {
     }
 
     /** The file of a folder's settings, even if its name differs from the right one by capitals or ending. */
-    static Optional<Path> settings(Path root) throws IOException {
+    public static Optional<Path> settings(Path root) throws IOException {
         Path usual = root.resolve(SETTINGS);
         if (Files.isRegularFile(usual)) {
             return Optional.of(usual);

@@ -30,7 +30,7 @@ class ArchitectureTest {
             resideInAPackage("org.drillwright..").and(resideOutsideOfPackage("org.drillwright.print.."));
 
     @ParameterizedTest
-    @CsvSource({"frame, 8", "text, 8", "layout, 20", "impose, 3", "pdf, 8", "sheet, 12", "command, 25"})
+    @CsvSource({"frame, 8", "svg, 3", "text, 8", "layout, 20", "impose, 3", "pdf, 8", "sheet, 12", "command, 25"})
     void classesOfEveryRoomWereSeen(String room, int atLeast) {
         long seen =
                 CLASSES.stream().filter(resideInAPackage(PRINT + room + "..")).count();

@@ -81,6 +81,22 @@ class PrintRoomsTest {
     }
 
     @Test
+    void screensStandOnFramesAndText() {
+        standsOn("svg", "org.drillwright.print.frame", "org.drillwright.print.text");
+    }
+
+    @Test
+    void onlyOneRoomServesPages() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.drillwright.print.command.watch.web")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("com.sun.net.httpserver..")
+                .check(CLASSES);
+    }
+
+    @Test
     void onlyTheWriterKnowsPdf() {
         standsOn(
                 "pdf",

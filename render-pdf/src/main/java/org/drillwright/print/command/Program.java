@@ -56,7 +56,8 @@ public final class Program {
                 .addSubcommand(new PartnersCommand(run, school))
                 .addSubcommand(new SessionCommand(run, school))
                 .addSubcommand(new SchemaCommand(run, school))
-                .addSubcommand(new TidyCommand(run, school));
+                .addSubcommand(new TidyCommand(run, school))
+                .addSubcommand(new WatchCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(
                 SchemaCommand.Kind.class, Choice.of(SchemaCommand.Kind.values(), SchemaCommand.Kind::word));

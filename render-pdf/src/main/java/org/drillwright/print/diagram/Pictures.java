@@ -1,8 +1,10 @@
 package org.drillwright.print.diagram;
 
 import java.util.List;
+import java.util.Map;
 import org.drillwright.model.Language;
 import org.drillwright.phrase.Replay;
+import org.drillwright.phrase.State;
 
 /** The pictures of a drill. */
 public final class Pictures {
@@ -16,5 +18,11 @@ public final class Pictures {
                 .map(count -> SceneReader.read(replay.setting(), count))
                 .map(scene -> new Picture(scene, spoken.lines(scene), spoken.plan(scene)))
                 .toList();
+    }
+
+    /** How the two stand in a state, without any stroke. */
+    public static Picture standing(Replay replay, State state, Language language) {
+        Scene scene = new Scene(replay.setting().weapon(), replay.setting().partner(), state, Map.of());
+        return new Picture(scene, "", new Spoken(language).plan(scene));
     }
 }

@@ -56,6 +56,15 @@ public final class Family implements Typefaces {
         return known(face);
     }
 
+    /** The file of a cut, as it was read. */
+    public byte[] file(Face face) {
+        try (InputStream in = known(face).font().getOriginalData()) {
+            return in.readAllBytes();
+        } catch (IOException broken) {
+            throw new UncheckedIOException("a font cannot be read", broken);
+        }
+    }
+
     FontFace known(Face face) {
         FontFace known = faces.get(face);
         if (known == null) {
@@ -64,7 +73,7 @@ public final class Family implements Typefaces {
         return known;
     }
 
-    private static String file(Face face) {
+    private static String packedName(Face face) {
         return switch (face) {
             case REGULAR -> "DejaVuSansCondensed.ttf";
             case BOLD -> "DejaVuSansCondensed-Bold.ttf";
@@ -72,13 +81,13 @@ public final class Family implements Typefaces {
     }
 
     private static TrueTypeFont packed(Face face) {
-        try (InputStream in = Family.class.getResourceAsStream(FOLDER + file(face))) {
+        try (InputStream in = Family.class.getResourceAsStream(FOLDER + packedName(face))) {
             if (in == null) {
-                throw new IllegalStateException("the font " + file(face) + " is not on the class path");
+                throw new IllegalStateException("the font " + packedName(face) + " is not on the class path");
             }
             return parse(in.readAllBytes());
         } catch (IOException broken) {
-            throw new UncheckedIOException("the font " + file(face) + " cannot be read", broken);
+            throw new UncheckedIOException("the font " + packedName(face) + " cannot be read", broken);
         }
     }
 

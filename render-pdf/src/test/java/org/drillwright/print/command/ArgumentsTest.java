@@ -38,6 +38,9 @@ class ArgumentsTest {
                 "cards --out feet        | is a folder; name a file in it.",
                 "cards --out school.yaml | is there already and is not a PDF; it was left alone.",
                 "new --level beginer x   | The school has no level 'beginer'; did you mean 'beginner'?",
+                "watch --port 65536      | A port is a number from 0 to 65535, not 65536.",
+                "watch --port any        | 'any' is not an int",
+                "watch nowhere           | There is no file 'nowhere', and no drill of that name in ",
                 "new ?!                  | A title needs a letter or a digit",
                 "new Riposte             | There is a drill 'riposte' already"
             })

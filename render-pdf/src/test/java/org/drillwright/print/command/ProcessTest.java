@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -85,6 +86,30 @@ class ProcessTest {
         Trial trial = start(Map.of(), List.of());
         assertEquals(2, trial.code());
         assertTrue(trial.err().contains("Usage: drillwright"), trial.err());
+    }
+
+    /** Its input is at its end from the beginning, as in a service or behind a pipe: it goes on until it is stopped. */
+    @Test
+    void watchInAPipePrintsItsAddressAndGoesOn() throws Exception {
+        List<String> command = List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                classPath(),
+                Main.class.getName(),
+                "watch");
+        Process process = new ProcessBuilder(command).directory(folder.toFile()).start();
+        process.getOutputStream().close();
+        try (var lines = process.inputReader()) {
+            String address = lines.readLine();
+            assertTrue(address.matches("http://127\\.0\\.0\\.1:[0-9]+/"), address);
+            assertFalse(process.waitFor(500, TimeUnit.MILLISECONDS));
+            try (InputStream page = URI.create(address).toURL().openStream()) {
+                assertTrue(read(page).startsWith("<!doctype html>"));
+            }
+            process.destroy();
+            assertEquals(null, lines.readLine());
+        }
+        assertTrue(process.waitFor(60, TimeUnit.SECONDS));
     }
 
     private Trial start(Map<String, String> environment, List<String> options, String... arguments) throws Exception {

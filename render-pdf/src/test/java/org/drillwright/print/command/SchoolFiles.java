@@ -6,9 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Writes the folder of an invented school, for trying commands on. */
-record SchoolFiles(Path root) {
+public record SchoolFiles(Path root) {
 
-    static final String SETTINGS = """
+    public static final String SETTINGS = """
             name: Saltmarsh Hall (invented)
             sets:
               thrusts:
@@ -18,7 +18,7 @@ record SchoolFiles(Path root) {
             """;
 
     /** Two partner drills and one for a class, without a finding. */
-    static SchoolFiles sound(Path root) {
+    public static SchoolFiles sound(Path root) {
         return new SchoolFiles(root)
                 .with("school.yaml", SETTINGS)
                 .with("straight.yaml", straight())
@@ -26,7 +26,7 @@ record SchoolFiles(Path root) {
                 .with("feet/steps.yaml", steps());
     }
 
-    SchoolFiles with(String name, String text) {
+    public SchoolFiles with(String name, String text) {
         try {
             Path file = root.resolve(name);
             Files.createDirectories(file.getParent());
@@ -37,7 +37,7 @@ record SchoolFiles(Path root) {
         return this;
     }
 
-    static String riposte() {
+    public static String riposte() {
         return """
                 title: Parry of quarte, straight riposte
                 level: intermediate
@@ -62,7 +62,7 @@ record SchoolFiles(Path root) {
                 """;
     }
 
-    static String straight() {
+    public static String straight() {
         return """
                 title: Straight thrust with the lunge
                 level: intermediate
@@ -83,7 +83,7 @@ record SchoolFiles(Path root) {
                 """;
     }
 
-    static String steps() {
+    public static String steps() {
         return """
                 title: Steps by the call
                 level: beginner
@@ -104,12 +104,12 @@ record SchoolFiles(Path root) {
     }
 
     /** The riposte without one of its safety notes: an error. */
-    static String withoutSafety() {
+    public static String withoutSafety() {
         return riposte().replace("    safety: Stop the point on the jacket.\n", "");
     }
 
     /** A warning, and no error: the same safety note throughout. */
-    static String warned() {
+    public static String warned() {
         return riposte().replace("Stop the point on the jacket.", "Arrive softly and let the blade bend.");
     }
 }

@@ -1,0 +1,69 @@
+package org.drillwright.print.command.watch;
+
+import java.io.IOException;
+import java.net.BindException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.watch.desk.Desk;
+import org.drillwright.print.command.watch.page.Pages;
+import org.drillwright.print.command.watch.saves.Watcher;
+import org.drillwright.print.command.watch.web.LoopbackServer;
+import org.drillwright.print.command.watch.web.News;
+
+/** A folder being watched and its page being served, until closed. */
+public final class Watching implements AutoCloseable {
+
+    private final LoopbackServer server;
+    private final Watcher watcher;
+
+    private Watching(LoopbackServer server, Watcher watcher) {
+        this.server = server;
+        this.watcher = watcher;
+    }
+
+    /** @param port 0 for any that is free */
+    public static Watching start(Path root, int port) {
+        News news = new News();
+        Desk desk = desk(root);
+        LoopbackServer server = server(port, new Pages(desk), news);
+        Watcher watcher = Watcher.start(root, () -> desk.look().ifPresent(change -> news.tell(Pages.news(change))));
+        return new Watching(server, watcher);
+    }
+
+    private static Desk desk(Path root) {
+        try {
+            return Desk.open(root);
+        } catch (IOException problem) {
+            throw new CannotRun("The folder " + root + " cannot be read", problem);
+        }
+    }
+
+    private static LoopbackServer server(int port, Pages pages, News news) {
+        try {
+            return LoopbackServer.open(port, pages, news);
+        } catch (BindException taken) {
+            throw new CannotRun("Port " + port + " is taken, or not yours to take; without --port any free one is.");
+        } catch (IOException problem) {
+            throw new CannotRun("The page cannot be served", problem);
+        }
+    }
+
+    /** Where the page is. */
+    public String address() {
+        return "http://127.0.0.1:" + server.address().getPort() + "/";
+    }
+
+    /** Where the page is when it shows a drill, named as in the school's folder. */
+    public String address(String drill) {
+        return address() + "#"
+                + URLEncoder.encode(drill, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+
+    @Override
+    public void close() {
+        watcher.close();
+        server.close();
+    }
+}

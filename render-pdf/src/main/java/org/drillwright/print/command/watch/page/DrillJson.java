@@ -1,0 +1,70 @@
+package org.drillwright.print.command.watch.page;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.drillwright.check.Coverage;
+import org.drillwright.check.Subject;
+import org.drillwright.print.command.watch.desk.Sheet;
+import org.drillwright.print.command.watch.desk.Snapshot;
+import org.drillwright.report.Columns;
+import org.drillwright.report.Tally;
+import org.drillwright.source.SourceFile;
+
+/** A drill for the page: the author's lines, what was found in them, and the phrase. */
+final class DrillJson {
+
+    private DrillJson() {}
+
+    static String of(Snapshot school, Sheet sheet) {
+        return Json.of(json -> {
+            json.writeStringField("name", sheet.name());
+            json.writeNumberField("revision", sheet.revision());
+            json.writeBooleanField("readable", sheet.isReadable());
+            json.writeBooleanField("stale", sheet.isStale());
+            json.writeBooleanField("judged", !school.isUnjudged());
+            tally(sheet.tally(), json);
+            Json.findings("findings", sheet.findings(), json);
+            Json.texts("lines", lines(sheet.text()), json);
+            json.writeNumberField(
+                    "cards", sheet.preview().map(cards -> cards.cards().size()).orElse(0));
+            json.writeStringField("size", school.school().card().word());
+            Json.texts("remarks", sheet.preview().map(cards -> cards.remarks()).orElse(List.of()), json);
+            if (sheet.subject().isPresent()) {
+                drill(sheet.subject().get(), json);
+            } else {
+                json.writeStringField("title", "");
+            }
+        });
+    }
+
+    private static void tally(Tally tally, JsonGenerator json) throws IOException {
+        json.writeNumberField("errors", tally.errors());
+        json.writeNumberField("warnings", tally.warnings());
+        json.writeNumberField("notes", tally.notes());
+    }
+
+    /** Without the empty one behind the last line's end. */
+    private static List<String> lines(String text) {
+        SourceFile file = new SourceFile("", text);
+        int last = file.line(file.lineCount()).length() == 0 ? file.lineCount() - 1 : file.lineCount();
+        return IntStream.rangeClosed(1, last)
+                .mapToObj(line -> Columns.shown(file.slice(file.line(line))))
+                .toList();
+    }
+
+    private static void drill(Subject subject, JsonGenerator json) throws IOException {
+        Coverage coverage = Coverage.of(subject);
+        Duration tempo = subject.drill().tempo().orElse(subject.school().count());
+        json.writeStringField("title", subject.drill().title());
+        json.writeStringField("language", subject.school().language().locale().toLanguageTag());
+        json.writeBooleanField("partner", subject.isPartnerDrill());
+        json.writeNumberField("tempo", tempo.toMillis());
+        json.writeBooleanField("ownTempo", subject.drill().tempo().isPresent());
+        json.writeNumberField("counts", coverage.counts());
+        json.writeNumberField("notJudged", coverage.gaps().size());
+        new PhraseJson(subject, coverage, json).write();
+    }
+}

@@ -1,0 +1,51 @@
+package org.drillwright.print.command.watch.page;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.print.command.watch.desk.Sheet;
+import org.drillwright.print.command.watch.desk.Snapshot;
+import org.drillwright.print.diagram.Picture;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.svg.SvgWriter;
+
+/** Cards and pictures as SVG. */
+final class Frames {
+
+    /** How wide a picture is, in points; the page makes it as wide as it likes. */
+    private static final double WIDTH = 200;
+
+    /** Strokes at a picture's edge are not to be cut in half, in points. */
+    private static final double EDGE = 4;
+
+    private final SvgWriter writer;
+
+    Frames(Snapshot school) {
+        this.writer = new SvgWriter(school.faces(), school.school().language().locale());
+    }
+
+    /** One of a drill's cards, from 0. */
+    Optional<String> card(Sheet sheet, int number) {
+        List<Frame> cards = sheet.preview().map(preview -> preview.cards()).orElse(List.of());
+        return at(cards, number)
+                .map(card -> writer.write(
+                        card, cards.size() == 1 ? "The card" : "Card " + (number + 1) + " of " + cards.size()));
+    }
+
+    /** One of a drill's pictures, from 0: start, counts, closing. All are of one height and stand on one ground. */
+    Optional<String> picture(Sheet sheet, int number) {
+        double height = sheet.pictures().stream()
+                .mapToDouble(picture -> picture.height(WIDTH))
+                .max()
+                .orElse(0);
+        return at(sheet.pictures(), number).map(picture -> writer.write(frame(picture, height), "The two from above"));
+    }
+
+    private static Frame frame(Picture picture, double height) {
+        double top = EDGE + height - picture.height(WIDTH);
+        return new Frame(WIDTH + 2 * EDGE, height + 2 * EDGE, EDGE, List.of(), List.of(picture.draw(EDGE, top, WIDTH)));
+    }
+
+    private static <T> Optional<T> at(List<T> list, int number) {
+        return number < list.size() ? Optional.of(list.get(number)) : Optional.empty();
+    }
+}

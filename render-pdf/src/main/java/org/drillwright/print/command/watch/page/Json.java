@@ -1,0 +1,68 @@
+package org.drillwright.print.command.watch.page;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.drillwright.report.Columns;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Position;
+
+/** Writes what several answers have in common. */
+final class Json {
+
+    private static final JsonFactory FACTORY = new JsonFactory();
+
+    private Json() {}
+
+    /** Something that writes itself. */
+    @FunctionalInterface
+    interface Writing {
+        void write(JsonGenerator json) throws IOException;
+    }
+
+    static String of(Writing writing) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = FACTORY.createGenerator(text)) {
+            json.writeStartObject();
+            writing.write(json);
+            json.writeEndObject();
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+        return text.toString();
+    }
+
+    static void texts(String field, List<String> texts, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (String text : texts) {
+            json.writeString(text);
+        }
+        json.writeEndArray();
+    }
+
+    /** Findings, each with its place in code points and the line it begins in. */
+    static void findings(String field, List<Finding> findings, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (Finding finding : findings) {
+            Position start = finding.position();
+            Position end = finding.file().position(finding.span().end());
+            json.writeStartObject();
+            json.writeStringField("severity", finding.severity().word());
+            json.writeStringField("rule", finding.rule());
+            json.writeStringField("file", finding.file().name());
+            json.writeNumberField("line", start.line());
+            json.writeNumberField("column", start.column());
+            json.writeNumberField("endLine", end.line());
+            json.writeNumberField("endColumn", end.column());
+            json.writeStringField(
+                    "text", Columns.shown(finding.file().slice(finding.file().line(start.line()))));
+            json.writeStringField("what", finding.what());
+            json.writeStringField("wayOut", finding.wayOut());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+}

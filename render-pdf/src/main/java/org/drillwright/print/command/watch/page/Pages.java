@@ -1,0 +1,67 @@
+package org.drillwright.print.command.watch.page;
+
+import java.util.Optional;
+import org.drillwright.print.command.watch.desk.Change;
+import org.drillwright.print.command.watch.desk.Desk;
+import org.drillwright.print.command.watch.desk.Sheet;
+import org.drillwright.print.command.watch.desk.Snapshot;
+import org.drillwright.print.command.watch.web.Answer;
+import org.drillwright.print.command.watch.web.Query;
+import org.drillwright.print.command.watch.web.Site;
+import org.drillwright.print.command.write.Skeleton;
+import org.drillwright.print.frame.Face;
+
+/**
+ * Everything that the page can ask for. A drill is asked for by its name in the list; no address is ever made into the
+ * path of a file.
+ */
+public final class Pages implements Site {
+
+    private static final String FONT = "font/ttf";
+
+    private final Desk desk;
+
+    public Pages(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** A change as the page is told of it: one line. */
+    public static String news(Change change) {
+        return SchoolJson.of(change);
+    }
+
+    @Override
+    public Optional<Answer> answer(String path, Query query) {
+        Snapshot school = desk.now();
+        return switch (path) {
+            case "/school" -> Optional.of(Answer.json(SchoolJson.of(school)));
+            case "/words" -> Optional.of(Answer.json(WordsJson.of(school.school())));
+            case "/example" -> Optional.of(Answer.plain(example(school)));
+            case "/font/regular" -> Optional.of(Answer.of(FONT, school.faces().file(Face.REGULAR)));
+            case "/font/bold" -> Optional.of(Answer.of(FONT, school.faces().file(Face.BOLD)));
+            case "/drill" -> sheet(school, query).map(sheet -> Answer.json(DrillJson.of(school, sheet)));
+            case "/card" ->
+                sheet(school, query)
+                        .flatMap(sheet -> new Frames(school).card(sheet, number(query)))
+                        .map(Answer::svg);
+            case "/picture" ->
+                sheet(school, query)
+                        .flatMap(sheet -> new Frames(school).picture(sheet, number(query)))
+                        .map(Answer::svg);
+            default -> Resources.at(path);
+        };
+    }
+
+    private static Optional<Sheet> sheet(Snapshot school, Query query) {
+        return query.text("name").flatMap(school::sheet);
+    }
+
+    private static int number(Query query) {
+        return query.number("at").orElse(Integer.MAX_VALUE);
+    }
+
+    private static String example(Snapshot school) {
+        return Skeleton.of(school.school(), "My first drill", Optional.empty(), false)
+                .text();
+    }
+}

@@ -1,0 +1,126 @@
+package org.drillwright.print.command.watch.page;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.drillwright.check.Coverage;
+import org.drillwright.check.Subject;
+import org.drillwright.explain.Explanation;
+import org.drillwright.explain.Fate;
+import org.drillwright.explain.StateWords;
+import org.drillwright.model.Drill;
+import org.drillwright.model.Side;
+import org.drillwright.model.Step;
+import org.drillwright.model.Turn;
+import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Played;
+import org.drillwright.phrase.State;
+import org.drillwright.print.command.watch.desk.Phrase;
+
+/** The phrase for the page: how it begins, count after count, how it ends. */
+final class PhraseJson {
+
+    private final Subject subject;
+    private final Drill drill;
+    private final Map<Integer, Coverage.Gap> gaps;
+    private final JsonGenerator json;
+
+    PhraseJson(Subject subject, Coverage coverage, JsonGenerator json) {
+        this.subject = subject;
+        this.drill = subject.drill();
+        this.gaps = coverage.gaps().stream().collect(Collectors.toMap(Coverage.Gap::step, gap -> gap));
+        this.json = json;
+    }
+
+    void write() throws IOException {
+        json.writeArrayFieldStart("steps");
+        begin("start");
+        text("opening", drill.opening());
+        text("start", drill.start());
+        end(subject.replay().opening(), subject.replay().start());
+        for (int step = 0; step < subject.replay().counts().size(); step++) {
+            count(step);
+        }
+        begin("closing");
+        text("closing", drill.closing());
+        end(subject.replay().closing(), Phrase.closed(subject.replay()));
+        json.writeEndArray();
+    }
+
+    private void begin(String kind) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("kind", kind);
+    }
+
+    private void end(List<Played> moves, State state) throws IOException {
+        json.writeArrayFieldStart("read");
+        for (Played played : moves) {
+            read(played, "");
+        }
+        json.writeEndArray();
+        standing(state);
+        json.writeEndObject();
+    }
+
+    private void count(int number) throws IOException {
+        Count count = subject.replay().counts().get(number);
+        begin("count");
+        json.writeNumberField("number", subject.count(number));
+        if (number < drill.steps().size()) {
+            words(drill.steps().get(number));
+        }
+        json.writeArrayFieldStart("read");
+        for (int at = 0; at < count.moves().size(); at++) {
+            read(count.moves().get(at), Fate.of(count, at).map(Fate::words).orElse(""));
+        }
+        json.writeEndArray();
+        if (gaps.containsKey(number)) {
+            gap(gaps.get(number));
+        }
+        standing(count.end());
+        json.writeEndObject();
+    }
+
+    private void words(Step step) throws IOException {
+        text("call", step.call());
+        text("leader", step.leader().map(Turn::say).orElse(""));
+        text("follower", step.follower().map(Turn::say).orElse(""));
+        text("distance", step.distance());
+        text("safety", step.safety());
+        text("note", step.note());
+    }
+
+    private void read(Played played, String fate) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("by", played.move().by().word());
+        json.writeStringField("words", Explanation.words(played));
+        json.writeStringField("fate", fate);
+        json.writeEndObject();
+    }
+
+    private void gap(Coverage.Gap gap) throws IOException {
+        String unknown = gap.unknown().stream().sorted().collect(Collectors.joining(", "));
+        json.writeStringField("unknown", unknown + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")"));
+    }
+
+    private void standing(State state) throws IOException {
+        json.writeObjectFieldStart("standing");
+        for (Side side : Side.values()) {
+            if (subject.isPartnerDrill() || side == Side.FOLLOWER) {
+                text(side.word(), StateWords.of(state.of(side)));
+            }
+        }
+        if (subject.isPartnerDrill()) {
+            text("between", StateWords.shared(state));
+        }
+        json.writeEndObject();
+    }
+
+    private void text(String field, String text) throws IOException {
+        if (!text.isEmpty()) {
+            json.writeStringField(field, text);
+        }
+    }
+}

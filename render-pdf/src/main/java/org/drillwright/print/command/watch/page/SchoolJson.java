@@ -1,0 +1,54 @@
+package org.drillwright.print.command.watch.page;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import org.drillwright.model.Drill;
+import org.drillwright.print.command.watch.desk.Change;
+import org.drillwright.print.command.watch.desk.Sheet;
+import org.drillwright.print.command.watch.desk.Snapshot;
+import org.drillwright.report.Tally;
+
+/** The school and the list of its drills, for the page. */
+final class SchoolJson {
+
+    private SchoolJson() {}
+
+    static String of(Snapshot school) {
+        return Json.of(json -> {
+            json.writeNumberField("version", school.version());
+            json.writeStringField("name", school.school().name());
+            json.writeStringField("folder", school.place());
+            json.writeStringField("trouble", school.trouble().orElse(""));
+            json.writeBooleanField("judged", !school.isUnjudged());
+            json.writeStringField("tally", school.tally().sentence());
+            Json.findings("findings", school.folderFindings(), json);
+            json.writeArrayFieldStart("drills");
+            for (Sheet sheet : school.sheets()) {
+                drill(sheet, json);
+            }
+            json.writeEndArray();
+        });
+    }
+
+    private static void drill(Sheet sheet, JsonGenerator json) throws IOException {
+        Tally tally = Tally.of(1, sheet.judged());
+        json.writeStartObject();
+        json.writeStringField("name", sheet.name());
+        json.writeStringField(
+                "title",
+                sheet.subject().map(one -> one.drill()).map(Drill::title).orElse(""));
+        json.writeBooleanField("readable", sheet.isReadable());
+        json.writeNumberField("errors", tally.errors());
+        json.writeNumberField("warnings", tally.warnings());
+        json.writeEndObject();
+    }
+
+    /** One line. */
+    static String of(Change change) {
+        return Json.of(json -> {
+            json.writeNumberField("version", change.version());
+            Json.texts("changed", change.changed(), json);
+            Json.texts("gone", change.gone(), json);
+        });
+    }
+}

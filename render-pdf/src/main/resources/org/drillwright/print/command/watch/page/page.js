@@ -1,0 +1,162 @@
+// The page: which drill is shown, and what a save changes in it.
+
+import { $, element, say, fetched, many } from '/elements.js';
+import { showList, markCurrent, named, first } from '/list.js';
+import { showLines, heard, note } from '/lines.js';
+import { showCards } from '/cards.js';
+import { showPhrase, hush } from '/phrase.js';
+import { refreshWords } from '/words.js';
+
+let school = null;
+let current = null;
+let asked = 0;
+
+function status(text) {
+  say($('status'), text);
+}
+
+const clock = () => new Date().toLocaleTimeString();
+
+function showSchool() {
+  say($('school'), school.name || 'Drillwright');
+  say($('folder'), school.folder);
+  showList(school);
+  const notices = [];
+  if (school.trouble) {
+    notices.push(element('div', { class: 'notice' }, element('p', {}, school.trouble)));
+  }
+  for (const finding of school.findings) {
+    notices.push(element('div', { class: 'notice' },
+      element('p', {}, element('strong', {}, finding.file)),
+      element('p', { class: 'snippet' }, finding.text), note(finding)));
+  }
+  $('trouble').replaceChildren(...notices);
+}
+
+function verdict(drill) {
+  const found = ['error', 'warning', 'note'].map((kind) => [drill[kind + 's'], kind]).filter(([count]) => count);
+  const all = found.length ? found.map(([count, kind]) => many(count, kind)).join(', ') : 'nothing found';
+  const judged = drill.steps && !drill.stale ? `; ${drill.counts - drill.notJudged} of ${many(drill.counts, 'count')} judged` : '';
+  return `${drill.name}: ${drill.judged ? all + judged : 'not judged; mend the settings first'}.`;
+}
+
+function showNone(name) {
+  current = null;
+  hush();
+  $('drill').hidden = true;
+  $('text').hidden = true;
+  $('kept').hidden = true;
+  $('worst').hidden = true;
+  document.title = 'Drillwright';
+  const empty = school.drills.length === 0;
+  say($('title'), empty ? 'No drill yet' : 'This drill is not there');
+  say($('verdict'), empty
+    ? 'There is no drill in the folder. Below is a whole one to copy; save it, and it appears here.'
+    : `${name} was deleted or has another name now. Choose a drill from the list.`);
+  $('example').open = $('example').open || empty;
+}
+
+function kept(drill) {
+  $('kept').hidden = !drill.stale;
+  say($('kept'), drill.stale
+    ? 'This save could not be read. The card and the phrase are from the last one that could.' : '');
+}
+
+async function showDrill({ aloud = false } = {}) {
+  const mine = ++asked;
+  const name = named() || first();
+  markCurrent(name);
+  const answer = name ? await fetched('/drill?name=' + encodeURIComponent(name)) : null;
+  const drill = answer ? await answer.json() : null;
+  if (mine !== asked) {
+    return;
+  }
+  if (!drill) {
+    showNone(name);
+    return;
+  }
+  current = drill;
+  say($('title'), drill.title || drill.name);
+  say($('verdict'), verdict(drill));
+  document.title = `${drill.errors ? many(drill.errors, 'error') + ' – ' : ''}${drill.title || drill.name} – Drillwright`;
+  kept(drill);
+  showLines(drill);
+  say($('found'), aloud ? heard(drill) : '');
+  $('drill').hidden = !drill.steps;
+  if (drill.steps) {
+    await Promise.all([showPhrase(drill), showCards(drill)]);
+  } else {
+    hush();
+  }
+}
+
+async function readSchool() {
+  school = await (await fetched('/school')).json();
+  showSchool();
+}
+
+async function everything() {
+  await readSchool();
+  await showDrill();
+  status(`Follows each save. ${clock()}`);
+}
+
+async function saved(change) {
+  await readSchool();
+  await refreshWords();
+  const name = current?.name || named() || first();
+  if (!current || change.changed.includes(name) || change.gone.includes(name)) {
+    await showDrill({ aloud: true });
+  }
+  status(`${clock()}: ${told(change)}.`);
+}
+
+const FEW = 3;
+
+/** Some drills change because others do: their cards count the drills of their set. */
+function told(change) {
+  const changed = change.changed.length > FEW
+    ? [`${change.changed.length} drills changed`] : change.changed.map((name) => `${name} changed`);
+  const all = [...change.gone.map((name) => `${name} is gone`), ...changed];
+  return all.join('; ') || 'the settings changed';
+}
+
+function listen() {
+  const news = new EventSource('/news');
+  let lost = true;
+  news.onopen = () => {
+    if (lost) {
+      lost = false;
+      everything().catch(broken);
+    }
+  };
+  news.onmessage = (message) => saved(JSON.parse(message.data)).catch(broken);
+  news.onerror = () => {
+    lost = true;
+    status('The program has ended, or cannot be reached; this page does not follow any more.');
+  };
+  return news;
+}
+
+function broken() {
+  status('Something could not be fetched; load the page again.');
+}
+
+// A page that nobody sees lets its line go: a browser has few to one address.
+let line = listen();
+document.addEventListener('visibilitychange', () => {
+  if (document.hidden) {
+    line.close();
+  } else if (line.readyState === EventSource.CLOSED) {
+    line = listen();
+  }
+});
+
+window.addEventListener('hashchange', async () => {
+  await showDrill().catch(broken);
+  $('main').focus({ preventScroll: true });
+  $('title').scrollIntoView({ block: 'nearest' });
+});
+
+$('skip').addEventListener('click', () => $('main').focus());
+

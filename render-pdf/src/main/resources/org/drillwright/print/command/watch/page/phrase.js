@@ -1,0 +1,187 @@
+// The phrase, played count by count.
+
+import { $, element, say, drawing, withUnknowns } from '/elements.js';
+
+let drill = null;
+let at = 0;
+let timer = 0;
+let drawn = 0;
+
+function nameOf(step) {
+  return step.kind === 'start' ? 'Start' : step.kind === 'closing' ? 'Closing' : `Count ${step.number}`;
+}
+
+function pairs(target, rows) {
+  target.replaceChildren(...rows.filter(([, text]) => text).flatMap(([name, text, kind]) => [
+    element('dt', {}, name),
+    element('dd', kind ? { class: kind } : {}, ...(Array.isArray(text) ? text : [text])),
+  ]));
+}
+
+function turns(step) {
+  if (step.kind !== 'count') {
+    return [['Opening', step.opening], ['Start', step.start], ['Closing', step.closing]];
+  }
+  return [
+    ['Call', step.call],
+    [drill.partner ? 'Leader' : 'Caller', step.leader || 'nothing'],
+    [drill.partner ? 'Follower' : 'Class', step.follower || 'nothing'],
+    ['Distance', step.distance, 'small'],
+    ['Safety', step.safety, 'small'],
+    ['Note', step.note, 'small'],
+  ];
+}
+
+function title(side) {
+  return drill.partner ? side[0].toUpperCase() + side.slice(1) : 'Class';
+}
+
+function reading(step) {
+  const rows = [];
+  for (const side of ['leader', 'follower']) {
+    const read = step.read.filter((move) => move.by === side)
+      .map((move) => move.words + (move.fate ? ` (${move.fate})` : '')).join('; ');
+    rows.push([`${title(side)}, as read`, read]);
+  }
+  for (const [side, text] of Object.entries(step.standing)) {
+    rows.push([side === 'between' ? 'Between them' : `${title(side)}, after it`, withUnknowns(text)]);
+  }
+  if (step.unknown) {
+    rows.push(['Not judged', [element('span', { class: 'unknown' }, `not known: ${step.unknown}`)]]);
+  }
+  return rows;
+}
+
+function spoken(step) {
+  if (step.kind !== 'count') {
+    return `${nameOf(step)}: ${step.start || step.closing || ''}`;
+  }
+  return `${nameOf(step)}. ${turns(step).slice(0, 4).filter(([, text]) => text)
+    .map(([name, text]) => `${name}: ${text}`).join(' ')}`;
+}
+
+async function draw() {
+  const mine = ++drawn;
+  const picture = await drawing(`/picture?name=${encodeURIComponent(drill.name)}&at=${at}`);
+  if (mine === drawn && picture) {
+    $('picture').replaceChildren(picture);
+  }
+}
+
+function show({ aloud = false } = {}) {
+  const step = drill.steps[at];
+  say($('count'), nameOf(step));
+  pairs($('turns'), turns(step));
+  pairs($('read'), reading(step));
+  if (aloud) {
+    say($('called'), timer ? nameOf(step) : spoken(step));
+  }
+  const last = at === drill.steps.length - 1;
+  able($('back'), at > 0);
+  able($('step'), !last);
+  [...$('counts').children].forEach((item, number) => {
+    const button = item.firstChild;
+    if (number === at) {
+      button.setAttribute('aria-current', 'step');
+    } else {
+      button.removeAttribute('aria-current');
+    }
+  });
+  return draw();
+}
+
+/** A button that has the focus keeps it at the end of the phrase. */
+function able(button, yes) {
+  button.setAttribute('aria-disabled', String(!yes));
+}
+
+function counts() {
+  const list = $('counts');
+  while (list.children.length > drill.steps.length) {
+    list.lastChild.remove();
+  }
+  drill.steps.forEach((step, number) => {
+    if (!list.children[number]) {
+      const made = element('button', { type: 'button' });
+      made.addEventListener('click', () => go(number));
+      list.append(element('li', {}, made));
+    }
+    const button = list.children[number].firstChild;
+    say(button, step.kind === 'count' ? String(step.number) : nameOf(step));
+    button.setAttribute('aria-label', nameOf(step) + (step.unknown ? ', not judged' : ''));
+    button.className = step.unknown ? 'doubt' : '';
+  });
+}
+
+function go(number) {
+  stop();
+  move(number);
+}
+
+function move(number) {
+  const next = Math.max(0, Math.min(drill.steps.length - 1, number));
+  if (next !== at) {
+    at = next;
+    show({ aloud: true });
+  }
+}
+
+function stop() {
+  clearInterval(timer);
+  timer = 0;
+  say($('play'), 'Play');
+  $('play').setAttribute('aria-pressed', 'false');
+}
+
+function tick() {
+  if (at >= drill.steps.length - 1) {
+    stop();
+  } else {
+    move(at + 1);
+  }
+}
+
+function play() {
+  if (timer) {
+    stop();
+    return;
+  }
+  if (at >= drill.steps.length - 1) {
+    at = 0;
+  }
+  timer = setInterval(tick, drill.tempo);
+  say($('play'), 'Pause');
+  $('play').setAttribute('aria-pressed', 'true');
+  show({ aloud: true });
+}
+
+const words = (step) => JSON.stringify({ ...step, standing: 0, read: 0, unknown: 0 });
+
+/** The count that a save changed, so that its author sees it; where it is unclear, the one that was shown. */
+function edited(before, after) {
+  const changed = after.findIndex((step, number) => before[number] && words(before[number]) !== words(step));
+  return changed >= 0 ? changed : Math.min(at, after.length - 1);
+}
+
+export function showPhrase(next) {
+  const same = drill && drill.name === next.name;
+  const before = same ? drill.steps : [];
+  if (!same) {
+    stop();
+  } else if (timer && next.tempo !== drill.tempo) {
+    clearInterval(timer);
+    timer = setInterval(tick, next.tempo);
+  }
+  drill = next;
+  at = same ? (timer ? Math.min(at, next.steps.length - 1) : edited(before, next.steps)) : Math.min(1, next.steps.length - 1);
+  const seconds = Number((next.tempo / 1000).toFixed(2));
+  say($('tempo'), `${seconds} s a count, ${next.ownTempo ? "the drill's tempo" : "the school's tempo"}`);
+  counts();
+  return show();
+}
+
+export const hush = stop;
+
+$('back').addEventListener('click', () => go(at - 1));
+$('step').addEventListener('click', () => go(at + 1));
+$('play').addEventListener('click', play);

@@ -1,0 +1,186 @@
+package org.drillwright.print.svg;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.drillwright.check.Subject;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.Language;
+import org.drillwright.print.Example;
+import org.drillwright.print.Flat;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Quarter;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.CardLayout;
+import org.drillwright.print.layout.Labels;
+import org.drillwright.print.pdf.Family;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Element;
+
+class SvgWriterTest {
+
+    /** What a card may be made of; nothing that runs, fetches or links. */
+    private static final Set<String> HARMLESS = Set.of("svg", "g", "text", "line", "path");
+
+    private static final double THOUSANDTH = 0.0006;
+
+    private static Drawn drawn(Frame frame) {
+        return Drawn.read(new SvgWriter(Family.dejaVu(), Locale.ENGLISH).write(frame, "A card"));
+    }
+
+    private static List<Frame> cards(CardSize size) {
+        Labels labels = Labels.in(Language.ENGLISH);
+        List<Frame> cards = new ArrayList<>();
+        for (Subject drill : Example.drills()) {
+            cards.addAll(CardLayout.lay(List.of(Example.card(drill)), size, labels, Family.dejaVu())
+                    .cards());
+        }
+        return cards;
+    }
+
+    private static List<Mark.Text> texts(Frame frame) {
+        List<Mark.Text> texts = new ArrayList<>();
+        frame.backdrop().forEach(mark -> texts(mark, texts));
+        texts.addAll(Flat.texts(frame));
+        Flat.figures(frame).forEach(figure -> figure.marks().forEach(mark -> texts(mark, texts)));
+        return texts;
+    }
+
+    private static void texts(Mark mark, List<Mark.Text> into) {
+        if (mark instanceof Mark.Text text) {
+            into.add(text);
+        } else if (mark instanceof Mark.Named named) {
+            named.marks().forEach(part -> texts(part, into));
+        }
+    }
+
+    private static Frame saying(String text) {
+        Mark.Text run = new Mark.Text(10, 20, 8, Face.REGULAR, text, Ink.BLACK);
+        return new Frame(100, 50, 0, List.of(), List.of(new Node.Words(Role.PARAGRAPH, List.of(run))));
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = CardSize.class,
+            names = {"A6", "INDEX_3X5", "WALL_A4"})
+    void everyTextOfACardStandsWhereItStandsOnPaper(CardSize size) {
+        List<Frame> cards = cards(size);
+        assertTrue(cards.size() >= 30, "cards: " + cards.size());
+        for (Frame card : cards) {
+            List<Drawn.Run> runs = new ArrayList<>(drawn(card).runs());
+            List<Mark.Text> texts = texts(card);
+            assertEquals(texts.size(), runs.size());
+            for (Mark.Text text : texts) {
+                String shown = text.text().replaceFirst("\u00AD$", "-");
+                boolean there = runs.removeIf(run -> run.text().equals(shown)
+                        && Math.abs(run.x() - text.x()) < THOUSANDTH
+                        && Math.abs(run.y() - text.baseline()) < THOUSANDTH
+                        && Math.abs(run.size() - text.size()) < THOUSANDTH);
+                assertTrue(there, text.toString());
+            }
+        }
+    }
+
+    @Test
+    void aCardIsMadeOfHarmlessElementsAndKeepsItsSize() {
+        for (Frame card : cards(CardSize.A6)) {
+            Drawn drawn = drawn(card);
+            Set<String> names =
+                    drawn.elements("*").stream().map(Element::getLocalName).collect(Collectors.toSet());
+            assertTrue(HARMLESS.containsAll(names), names.toString());
+            Element root = drawn.document().getDocumentElement();
+            // 105 by 148 mm, the size of A6 by ISO 216, in points of 1/72 inch.
+            assertEquals("0 0 297.638 419.528", root.getAttribute("viewBox"));
+            assertEquals("297.638pt", root.getAttribute("width"));
+        }
+    }
+
+    @Test
+    void partsAreHeardAsWhatTheyAre() {
+        Frame card = cards(CardSize.A6).get(20);
+        Drawn drawn = drawn(card);
+        List<String> roles = drawn.elements("g").stream()
+                .map(group -> group.getAttribute("role"))
+                .toList();
+        assertTrue(roles.containsAll(List.of("heading", "paragraph", "table", "row", "columnheader", "rowheader")));
+        List<String> said = drawn.elements("g").stream()
+                .filter(group -> group.getAttribute("role").equals("img"))
+                .map(group -> group.getAttribute("aria-label"))
+                .toList();
+        assertEquals(Flat.figures(card).stream().map(Node.Figure::alternative).toList(), said);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "<script>alert(1)</script>",
+                "\"><img src=x onerror=alert(1)>",
+                "' onload='alert(1)",
+                "</text></svg><script>alert(1)</script>",
+                "]]><![CDATA[<b>",
+                "&lt;script&gt; &amp; &#60;",
+                "<!-- --> <?xml version='1.0'?> <!DOCTYPE x>",
+                "javascript:alert(1)"
+            })
+    void textStaysText(String payload) {
+        Drawn drawn = drawn(saying(payload));
+        assertEquals(
+                List.of(payload), drawn.runs().stream().map(Drawn.Run::text).toList());
+        assertTrue(drawn.elements("*").stream().map(Element::getLocalName).allMatch(HARMLESS::contains));
+        String label = new SvgWriter(Family.dejaVu(), Locale.ENGLISH).write(saying("x"), payload);
+        assertEquals(payload, Drawn.read(label).document().getDocumentElement().getAttribute("aria-label"));
+    }
+
+    /** XML 1.0, production 2: what may not stand in a document has a stand-in. */
+    @ParameterizedTest
+    @CsvSource({"0000", "0008", "001B", "FFFE", "FFFF", "D800"})
+    void whatXmlForbidsIsReplaced(String hex) {
+        String text = "a" + (char) Integer.parseInt(hex, 16) + "b";
+        assertEquals("a\uFFFDb", drawn(saying(text)).runs().get(0).text());
+    }
+
+    @Test
+    void aRunKeepsItsLength() {
+        Element text = drawn(saying("Parry")).elements("text").get(0);
+        double width = Family.dejaVu().of(Face.REGULAR).width("Parry") * 8;
+        assertEquals(width, Double.parseDouble(text.getAttribute("textLength")), THOUSANDTH);
+    }
+
+    /** Where the four corners of a frame of 30 by 20 come to lie when it is placed at (100, 200): worked by hand. */
+    @ParameterizedTest
+    @CsvSource({
+        "UP,    matrix(1 0 0 1 100 200)",
+        "LEFT,  matrix(0 -1 1 0 100 230)",
+        "DOWN,  matrix(-1 0 0 -1 130 220)",
+        "RIGHT, matrix(0 1 -1 0 120 200)"
+    })
+    void aFrameInAFrameIsTurned(Quarter top, String matrix) {
+        Frame inner = new Frame(30, 20, 0, List.of(), List.of());
+        Frame outer = new Frame(400, 400, 0, List.of(), List.of(new Node.Placed(100, 200, top, inner)));
+        assertTrue(drawn(outer).elements("g").stream()
+                .anyMatch(group -> group.getAttribute("transform").equals(matrix)));
+    }
+
+    @Test
+    void textThatIsTurnedIsTurnedAgainstTheClock() {
+        Mark.Text draft = new Mark.Text(10, 20, 8, Face.BOLD, "DRAFT", Ink.BLACK, 30);
+        Element text = drawn(new Frame(100, 50, 0, List.of(draft), List.of()))
+                .elements("text")
+                .get(0);
+        assertEquals("rotate(-30 10 20)", text.getAttribute("transform"));
+        assertEquals("bold", text.getAttribute("font-weight"));
+    }
+}

@@ -106,7 +106,8 @@ class ProcessTest {
             try (InputStream page = URI.create(address).toURL().openStream()) {
                 assertTrue(read(page).startsWith("<!doctype html>"));
             }
-            process.destroy();
+            process.toHandle().destroy();
+            assertEquals(null, lines.readLine());
         }
         assertTrue(process.waitFor(60, TimeUnit.SECONDS));
     }

@@ -57,6 +57,7 @@ class PrintRoomsTest {
         standsOn(
                 "layout",
                 "org.drillwright.model",
+                "org.drillwright.mark",
                 "org.drillwright.phrase",
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",

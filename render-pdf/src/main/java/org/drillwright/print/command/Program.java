@@ -1,6 +1,7 @@
 package org.drillwright.print.command;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.Locale;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Hands;
@@ -37,7 +38,8 @@ public final class Program {
                 .addSubcommand(new NewCommand(run, school))
                 .addSubcommand(new SchoolCommand(run, school))
                 .addSubcommand(new ExplainCommand(run, school))
-                .addSubcommand(new WordsCommand(run, school));
+                .addSubcommand(new WordsCommand(run, school))
+                .addSubcommand(new MarkCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
         line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));
@@ -48,6 +50,7 @@ public final class Program {
                 Laminate.class,
                 Choice.of(Laminate.values(), laminate -> laminate.name().toLowerCase(Locale.ROOT)));
         line.registerConverter(Shift.class, new ShiftWord());
+        line.registerConverter(LocalDate.class, new DayWord());
         line.registerConverter(Paper.class, Choice.of(Paper.values(), Paper::word));
         return line.setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))

@@ -28,6 +28,7 @@ public enum Label {
     SWAP,
     ONE_OF,
     REVISED,
+    MARK,
     DRAFT,
     DEFERRAL,
     UNCHECKED_COUNT,

@@ -65,6 +65,30 @@ class PrintRoomsTest {
     }
 
     @Test
+    void pagesStandOnFramesTextAndLayout() {
+        standsOn(
+                "page",
+                "org.drillwright.model",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.drillwright.print.layout");
+    }
+
+    @Test
+    void packetsStandOnPagesCardsAndSheets() {
+        standsOn(
+                "handout",
+                "org.drillwright.model",
+                "org.drillwright.mark",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.drillwright.print.diagram",
+                "org.drillwright.print.layout",
+                "org.drillwright.print.impose",
+                "org.drillwright.print.page");
+    }
+
+    @Test
     void impositionStandsOnFramesAndTheModelsSheets() {
         standsOn("impose", "org.drillwright.model", "org.drillwright.print.frame");
     }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Hands;
+import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.StreamWriter;
@@ -39,6 +40,7 @@ public final class Program {
                 .addSubcommand(new SchoolCommand(run, school))
                 .addSubcommand(new ExplainCommand(run, school))
                 .addSubcommand(new WordsCommand(run, school))
+                .addSubcommand(new HandoutCommand(run, school))
                 .addSubcommand(new MarkCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
@@ -51,6 +53,7 @@ public final class Program {
                 Choice.of(Laminate.values(), laminate -> laminate.name().toLowerCase(Locale.ROOT)));
         line.registerConverter(Shift.class, new ShiftWord());
         line.registerConverter(LocalDate.class, new DayWord());
+        line.registerConverter(SheetSize.class, Choice.of(SheetSize.values(), SheetSize::word));
         line.registerConverter(Paper.class, Choice.of(Paper.values(), Paper::word));
         return line.setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))

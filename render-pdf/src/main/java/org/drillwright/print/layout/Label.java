@@ -48,7 +48,21 @@ public enum Label {
     SAFETY_STOP,
     LEGEND_TITLE,
     MEASURE_FRONT,
-    MEASURE_BACK;
+    MEASURE_BACK,
+    DEFERRAL_PAGE,
+    CONTENTS,
+    PAGE,
+    DRILL,
+    CARDS,
+    WEAPON,
+    NUMBER,
+    MARK_HEAD,
+    PACKET_SIZE,
+    PACKET_LONG,
+    PACKET_SHORT,
+    SIGN_OFF,
+    SIGN_OFF_HOW,
+    NAME;
 
     String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '.');

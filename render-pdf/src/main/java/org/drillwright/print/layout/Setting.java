@@ -16,12 +16,12 @@ import org.drillwright.print.text.Typefaces;
  * @param height of all lines, in points
  * @param broken words that were wider than the column
  */
-record Setting(double height, List<Mark.Text> lines, List<String> broken) {
+public record Setting(double height, List<Mark.Text> lines, List<String> broken) {
 
     /** From baseline to baseline, as a share of the type size: accents of one line clear the tails of the line above. */
-    static final double LEADING = 1.17;
+    public static final double LEADING = 1.17;
 
-    Setting {
+    public Setting {
         lines = List.copyOf(lines);
         broken = List.copyOf(broken);
     }
@@ -29,13 +29,13 @@ record Setting(double height, List<Mark.Text> lines, List<String> broken) {
     static final Setting NONE = new Setting(0, List.of(), List.of());
 
     /** A column's place: its left edge, the top of its first line and its width, in points. */
-    record Column(double x, double top, double width) {}
+    public record Column(double x, double top, double width) {}
 
-    static Setting of(Typefaces faces, Paragraph words, double size, Column column) {
+    public static Setting of(Typefaces faces, Paragraph words, double size, Column column) {
         return of(faces, words, size, column, Ink.BLACK);
     }
 
-    static Setting of(Typefaces faces, Paragraph words, double size, Column column, Ink ink) {
+    public static Setting of(Typefaces faces, Paragraph words, double size, Column column, Ink ink) {
         double measure = column.width() / size;
         List<Mark.Text> marks = new ArrayList<>(4);
         double baseline = column.top() + faces.of(Face.REGULAR).ascent() * size;

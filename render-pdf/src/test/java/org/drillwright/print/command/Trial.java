@@ -18,13 +18,13 @@ import org.drillwright.print.command.console.Invocation;
  * @param out all that went to the standard output
  * @param err all that went to the standard error
  */
-record Trial(int code, String out, String err) {
+public record Trial(int code, String out, String err) {
 
     /** The day that all trials take place on: 1 September 2026. */
     private static final Instant NOON = Instant.parse("2026-09-01T12:00:00Z");
 
     /** Runs it as in a pipe. */
-    static Trial run(Path here, String... arguments) {
+    public static Trial run(Path here, String... arguments) {
         return run(here, false, false, "", arguments);
     }
 

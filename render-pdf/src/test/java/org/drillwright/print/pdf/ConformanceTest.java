@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +19,7 @@ import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
+import org.drillwright.print.command.Trial;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
@@ -40,6 +43,7 @@ import org.drillwright.print.layout.SafetyCard;
 import org.drillwright.print.layout.SheetNote;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -146,6 +150,14 @@ class ConformanceTest {
         Frame picture = new Frame(100, 100, 0, List.of(), List.of(figure));
         Frame sheet = new Frame(200, 200, 0, List.of(), List.of(new Node.Placed(20, 30, Quarter.LEFT, picture)));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(List.of(sheet))));
+    }
+
+    @Test
+    void aPacketForAnAssistantConforms(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("handout.pdf");
+        Trial trial = Trial.run(Path.of("..", "drills"), "handout", "intermediate", "--out", file.toString());
+        assertEquals(0, trial.code(), trial.out() + trial.err());
+        assertEquals(List.of(), failures(Files.readAllBytes(file)));
     }
 
     /** The validator does see faults: the same card without its tree of meaning. */

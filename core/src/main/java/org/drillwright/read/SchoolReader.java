@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.Language;
@@ -109,8 +110,10 @@ public final class SchoolReader {
     private static DrillSet set(String name, MappingReader keys, List<Level> levels) {
         List<String> names = levels.stream().map(Level::name).toList();
         Optional<String> level = keys.choice("level", names, word -> word);
-        DrillSet set = new DrillSet(name, level, keys.texts("drills", ReadingLimits.SHORT_TEXT));
-        if (!keys.has("level") && !keys.has("drills")) {
+        Optional<Weapon> weapon = keys.choice("weapon", List.of(Weapon.values()), Weapon::word);
+        Optional<String> tag = keys.text("tag", ReadingLimits.SHORT_TEXT);
+        DrillSet set = new DrillSet(name, level, weapon, tag, keys.texts("drills", ReadingLimits.SHORT_TEXT));
+        if (Stream.of("level", "weapon", "tag", "drills").noneMatch(keys::has)) {
             keys.missing("drills");
         }
         keys.finish();

@@ -74,6 +74,16 @@ class FolderRulesTest {
     }
 
     @Test
+    void a_set_by_tag_has_a_tag_that_a_drill_has() {
+        Map<String, String> drills = Map.of("a", "tags: [spring]");
+        assertEquals(
+                List.of("school.yaml error 1:20 'sprng'"),
+                Judged.folder("sets: {ring: {tag: sprng}}", drills).ofFolder("set-whole"));
+        assertEquals(
+                List.of(), Judged.folder("sets: {ring: {tag: spring}}", drills).ofFolder("set-whole"));
+    }
+
+    @Test
     void a_set_lists_drills_that_are_there_each_once() {
         assertEquals(
                 List.of("school.yaml error 1:27 'x'", "school.yaml error 1:30 'a'"),

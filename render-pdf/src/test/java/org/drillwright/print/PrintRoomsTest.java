@@ -89,6 +89,20 @@ class PrintRoomsTest {
     }
 
     @Test
+    void bookletsStandOnPagesAndCards() {
+        standsOn(
+                "booklet",
+                "org.drillwright.model",
+                "org.drillwright.mark",
+                "org.drillwright.explain",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.drillwright.print.diagram",
+                "org.drillwright.print.layout",
+                "org.drillwright.print.page");
+    }
+
+    @Test
     void impositionStandsOnFramesAndTheModelsSheets() {
         standsOn("impose", "org.drillwright.model", "org.drillwright.print.frame");
     }

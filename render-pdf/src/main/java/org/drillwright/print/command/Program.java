@@ -41,6 +41,7 @@ public final class Program {
                 .addSubcommand(new ExplainCommand(run, school))
                 .addSubcommand(new WordsCommand(run, school))
                 .addSubcommand(new HandoutCommand(run, school))
+                .addSubcommand(new BookletCommand(run, school))
                 .addSubcommand(new CoverageCommand(run, school))
                 .addSubcommand(new MarkCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));

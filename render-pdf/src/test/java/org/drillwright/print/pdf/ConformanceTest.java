@@ -160,6 +160,14 @@ class ConformanceTest {
         assertEquals(List.of(), failures(Files.readAllBytes(file)));
     }
 
+    @Test
+    void aBookletConforms(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("booklet.pdf");
+        Trial trial = Trial.run(Path.of("..", "drills"), "booklet", "--out", file.toString());
+        assertEquals(0, trial.code(), trial.out() + trial.err());
+        assertEquals(List.of(), failures(Files.readAllBytes(file)));
+    }
+
     /** The validator does see faults: the same card without its tree of meaning. */
     @Test
     void aCardWithoutTagsFailsBoth() throws Exception {

@@ -31,7 +31,7 @@ import org.drillwright.print.page.Sheet;
 import org.drillwright.print.pdf.Contents;
 
 /** The cards of a set as a packet for an assistant. */
-public final class Handout implements Product {
+final class Handout implements Product {
 
     private final School school;
     private final String title;

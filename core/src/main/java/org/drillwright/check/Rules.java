@@ -21,6 +21,7 @@ import org.drillwright.check.fencing.RearFootStays;
 import org.drillwright.check.fencing.RecoverFirst;
 import org.drillwright.check.fencing.RiposteAfterParry;
 import org.drillwright.check.folder.NoTwins;
+import org.drillwright.check.folder.OneMark;
 import org.drillwright.check.folder.OneTitleASet;
 import org.drillwright.check.folder.SetWhole;
 import org.drillwright.check.form.AcceptKnown;
@@ -72,7 +73,8 @@ public final class Rules {
             new FullyChecked());
 
     /** What is asked of the folder as a whole. */
-    public static final List<FolderRule> OF_THE_FOLDER = List.of(new SetWhole(), new OneTitleASet(), new NoTwins());
+    public static final List<FolderRule> OF_THE_FOLDER =
+            List.of(new SetWhole(), new OneTitleASet(), new NoTwins(), new OneMark());
 
     private Rules() {}
 

@@ -3,6 +3,7 @@ package org.drillwright.notation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,6 +76,18 @@ public final class Vocabulary {
         return longest(tokens, 0, form -> true)
                 .filter(match -> match.end() == tokens.size())
                 .map(Match::form);
+    }
+
+    /** The terms of the trade that a text says, in the order in which it first says them. */
+    public Set<Term> terms(String text) {
+        Set<Term> terms = new LinkedHashSet<>();
+        for (Lexeme lexeme : lexemes(text)) {
+            lexeme.form()
+                    .map(Form::term)
+                    .filter(term -> term.kind().isOfTheTrade())
+                    .ifPresent(terms::add);
+        }
+        return terms;
     }
 
     /** The known word of the trade that an unknown one was perhaps meant to be. */

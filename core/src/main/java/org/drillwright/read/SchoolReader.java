@@ -116,8 +116,10 @@ public final class SchoolReader {
     private static DrillSet set(String name, Keys keys, List<Level> levels) {
         List<String> names = levels.stream().map(Level::name).toList();
         Optional<String> level = keys.nameOfThisFile("level", names);
-        DrillSet set = new DrillSet(name, level, keys.texts("drills", ReadingLimits.SHORT_TEXT));
-        keys.needOneOf(List.of("level", "drills"));
+        Optional<Weapon> weapon = keys.choice("weapon", List.of(Weapon.values()), Weapon::word);
+        Optional<String> tag = keys.text("tag", ReadingLimits.SHORT_TEXT);
+        DrillSet set = new DrillSet(name, level, weapon, tag, keys.texts("drills", ReadingLimits.SHORT_TEXT));
+        keys.needOneOf(List.of("level", "weapon", "tag", "drills"));
         keys.finish();
         return set;
     }

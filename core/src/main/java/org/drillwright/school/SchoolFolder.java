@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -143,16 +144,26 @@ public final class SchoolFolder {
 
     /** The drills of a set in teaching order; ids that could not be read are left out. */
     public List<Entry> entriesOf(DrillSet set) {
-        if (!set.drills().isEmpty()) {
-            return set.drills().stream().flatMap(id -> entry(id).stream()).toList();
-        }
-        return entries.stream()
-                .filter(entry -> entry.subject()
-                        .filter(subject -> set.level()
-                                .filter(subject.drill().level()::equals)
-                                .isPresent())
-                        .isPresent())
-                .toList();
+        return idsOf(set).stream().flatMap(id -> entry(id).stream()).toList();
+    }
+
+    /**
+     * The ids of a set's drills in teaching order: each behind those it needs, else as they are listed; where they are
+     * not listed, by level. Ids that a set lists and the folder does not have stay in.
+     */
+    public List<String> idsOf(DrillSet set) {
+        Map<String, Drill> drills = new LinkedHashMap<>();
+        entries.stream()
+                .flatMap(entry -> entry.subject().stream())
+                .forEach(subject -> drills.putIfAbsent(subject.drill().id(), subject.drill()));
+        List<String> ids = set.isListed()
+                ? set.drills()
+                : drills.values().stream()
+                        .filter(set::holds)
+                        .sorted(Comparator.comparingInt(drill -> school.rank(drill.level())))
+                        .map(Drill::id)
+                        .toList();
+        return new TeachingOrder(drills).of(ids);
     }
 
     /** Findings in the settings and about the folder as a whole. */

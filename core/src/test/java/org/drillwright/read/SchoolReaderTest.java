@@ -96,6 +96,7 @@ class SchoolReaderTest {
                 "levels: [beginner]                  | error right-kind 1:10 'beginner'",
                 "sets: {ring: {}}                    | error needed-key 1:14 ''",
                 "sets: {ring: {level: expert}}       | error known-word 1:22 'expert'",
+                "sets: {ring: {weapon: rapier}}      | error known-word 1:23 'rapier'",
                 "sets: {ring: [a]}                   | error right-kind 1:8 'ring'",
                 "card: a8                            | error known-word 1:7 'a8'",
                 "class-minutes: an hour              | error right-kind 1:16 'an hour'",

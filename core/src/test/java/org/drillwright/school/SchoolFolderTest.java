@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.check.Example;
 import org.drillwright.model.DrillSet;
 import org.drillwright.source.Finding;
 import org.junit.jupiter.api.Test;
@@ -220,6 +221,63 @@ class SchoolFolderTest {
                 names(school, new DrillSet("ring", Optional.empty(), List.of("b", "c", "x", "a"))));
         assertEquals(List.of("a.yaml", "b.yaml"), names(school, new DrillSet("l", Optional.of("beginner"), List.of())));
         assertEquals(List.of(), names(school, new DrillSet("l", Optional.of("training"), List.of())));
+    }
+
+    private void needing(String name, String needs, String more) throws IOException {
+        String head = "title: " + name + "\nneeds: [" + needs + "]\n" + more;
+        write(name, Example.complete(head + (more.contains("level:") ? "" : "level: beginner\n")));
+    }
+
+    /** By hand: e and b need nothing in the set and keep their places; a waits for d, and c for a. */
+    @Test
+    void a_drill_stands_behind_those_it_needs_and_else_as_it_is_listed() throws IOException {
+        needing("a.yaml", "d", "");
+        needing("b.yaml", "", "");
+        needing("c.yaml", "between", "");
+        needing("d.yaml", "", "");
+        needing("e.yaml", "", "");
+        needing("between.yaml", "a", "");
+        SchoolFolder school = SchoolFolder.open(folder);
+        assertEquals(
+                List.of("e.yaml", "b.yaml", "d.yaml", "a.yaml", "c.yaml"),
+                names(school, new DrillSet("ring", Optional.empty(), List.of("c", "e", "a", "b", "d"))));
+        assertEquals(
+                List.of("d.yaml", "e.yaml", "a.yaml", "b.yaml"),
+                names(school, new DrillSet("ring", Optional.empty(), List.of("d", "e", "a", "b"))));
+    }
+
+    @Test
+    void a_circle_of_needs_loses_no_drill() throws IOException {
+        needing("a.yaml", "b", "");
+        needing("b.yaml", "a", "");
+        needing("c.yaml", "", "");
+        SchoolFolder school = SchoolFolder.open(folder);
+        assertEquals(
+                List.of("c.yaml", "a.yaml", "b.yaml"),
+                names(school, new DrillSet("ring", Optional.empty(), List.of("a", "b", "c"))));
+    }
+
+    @Test
+    void a_set_is_named_by_level_weapon_and_tag_and_goes_by_level() throws IOException {
+        needing("a.yaml", "", "weapon: sabre\ntags: [spring]\n");
+        needing("b.yaml", "", "weapon: sabre\n");
+        needing("c.yaml", "", "weapon: foil\ntags: [spring]\n");
+        needing("0.yaml", "", "level: training\nweapon: sabre\ntags: [spring]\n");
+        write("school.yaml", """
+                sets:
+                  sabre: {weapon: sabre}
+                  spring: {tag: spring}
+                  both: {weapon: sabre, tag: spring, level: beginner}
+                """);
+        SchoolFolder school = SchoolFolder.open(folder);
+        assertEquals(
+                List.of("a.yaml", "b.yaml", "0.yaml"),
+                names(school, school.school().set("sabre").orElseThrow()));
+        assertEquals(
+                List.of("a.yaml", "c.yaml", "0.yaml"),
+                names(school, school.school().set("spring").orElseThrow()));
+        assertEquals(
+                List.of("a.yaml"), names(school, school.school().set("both").orElseThrow()));
     }
 
     private static List<String> names(SchoolFolder school, DrillSet set) {

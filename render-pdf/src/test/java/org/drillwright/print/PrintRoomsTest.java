@@ -57,6 +57,7 @@ class PrintRoomsTest {
         standsOn(
                 "layout",
                 "org.drillwright.model",
+                "org.drillwright.mark",
                 "org.drillwright.phrase",
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
@@ -73,6 +74,44 @@ class PrintRoomsTest {
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
                 "org.drillwright.print.layout");
+    }
+
+    @Test
+    void pagesStandOnFramesTextAndLayout() {
+        standsOn(
+                "page",
+                "org.drillwright.model",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.drillwright.print.layout");
+    }
+
+    @Test
+    void packetsStandOnPagesCardsAndSheets() {
+        standsOn(
+                "handout",
+                "org.drillwright.model",
+                "org.drillwright.mark",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.drillwright.print.diagram",
+                "org.drillwright.print.layout",
+                "org.drillwright.print.impose",
+                "org.drillwright.print.page");
+    }
+
+    @Test
+    void bookletsStandOnPagesAndCards() {
+        standsOn(
+                "booklet",
+                "org.drillwright.model",
+                "org.drillwright.mark",
+                "org.drillwright.explain",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.drillwright.print.diagram",
+                "org.drillwright.print.layout",
+                "org.drillwright.print.page");
     }
 
     @Test

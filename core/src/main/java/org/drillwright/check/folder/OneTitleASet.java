@@ -44,7 +44,7 @@ public final class OneTitleASet implements FolderRule {
         for (DrillSet set : sets(folder)) {
             Map<String, Subject> titles = new HashMap<>();
             for (Subject subject : folder.drills()) {
-                if (belongs(subject, set)) {
+                if (set.holds(subject.drill())) {
                     judge(set, subject, titles, findings);
                 }
             }
@@ -65,11 +65,6 @@ public final class OneTitleASet implements FolderRule {
             folder.school().set(level.name()).filter(set -> !sets.contains(set)).ifPresent(sets::add);
         }
         return sets;
-    }
-
-    private static boolean belongs(Subject subject, DrillSet set) {
-        return set.drills().contains(subject.drill().id())
-                || set.level().filter(subject.drill().level()::equals).isPresent();
     }
 
     private static void judge(DrillSet set, Subject subject, Map<String, Subject> titles, List<Finding> findings) {

@@ -47,8 +47,29 @@ public final class SetWhole implements FolderRule {
         Set<String> known =
                 folder.drills().stream().map(subject -> subject.drill().id()).collect(Collectors.toSet());
         folder.settings()
-                .ifPresent(file -> folder.school().sets().forEach(set -> judge(set, known, file, folder, findings)));
+                .ifPresent(file -> folder.school().sets().forEach(set -> {
+                    judge(set, known, file, folder, findings);
+                    judgeTag(set, file, folder, findings);
+                }));
         return findings;
+    }
+
+    /** A tag that no drill has is a slip; of a file that could not be read the tags are not known. */
+    private static void judgeTag(DrillSet set, SourceFile file, Folder folder, List<Finding> findings) {
+        Set<String> tags = folder.drills().stream()
+                .flatMap(subject -> subject.drill().tags().stream())
+                .collect(Collectors.toSet());
+        boolean listed = set.isListed() || !folder.unread().isEmpty();
+        set.tag()
+                .filter(tag -> !listed && !tags.contains(tag))
+                .ifPresent(tag -> findings.add(error(
+                        file,
+                        folder.places()
+                                .span(FieldPath.of("sets").key(set.name()).key("tag")),
+                        "The set '" + set.name() + "' is of drills with the tag '" + tag + "', and no drill has it.",
+                        Nearest.to(tag, tags)
+                                .map(near -> "Is '" + near + "' meant?")
+                                .orElse("Write 'tags: [" + tag + "]' into the drills that belong to it."))));
     }
 
     private static void judge(DrillSet set, Set<String> known, SourceFile file, Folder folder, List<Finding> findings) {

@@ -74,6 +74,16 @@ class FolderRulesTest {
     }
 
     @Test
+    void a_set_by_tag_has_a_tag_that_a_drill_has() {
+        Map<String, String> drills = Map.of("a", "tags: [spring]");
+        assertEquals(
+                List.of("school.yaml error 1:20 'sprng'"),
+                Judged.folder("sets: {ring: {tag: sprng}}", drills).ofFolder("set-whole"));
+        assertEquals(
+                List.of(), Judged.folder("sets: {ring: {tag: spring}}", drills).ofFolder("set-whole"));
+    }
+
+    @Test
     void a_set_lists_drills_that_are_there_each_once() {
         assertEquals(
                 List.of("school.yaml error 1:27 'x'", "school.yaml error 1:30 'a'"),
@@ -83,5 +93,25 @@ class FolderRulesTest {
                 List.of(),
                 Judged.folder("sets: {ring: {drills: [a, b]}}", Map.of("a", "", "b", ""))
                         .ofFolder("set-whole"));
+    }
+
+    /** Found by trying titles one after another in another language: their marks are both 9KHY-JJ4T. */
+    @Test
+    void two_drills_whose_marks_happen_to_be_one_are_found() {
+        String steps = "\nsteps: []";
+        Map<String, String> drills = Map.of("a", "title: Drill 18906" + steps, "b", "title: Drill 164564" + steps);
+        assertEquals(
+                List.of("b.yaml error 1:8 'Drill 164564'"),
+                Judged.folder("", drills).ofFolder("one-mark"));
+    }
+
+    @Test
+    void a_copy_is_told_of_once() {
+        assertEquals(
+                List.of(), Judged.folder("", Map.of("a", ADVANCE, "b", ADVANCE)).ofFolder("one-mark"));
+        assertEquals(
+                List.of("b.yaml error 1:8 'An example'"),
+                Judged.folder("", Map.of("a", "steps: []", "b", "title: An example\nsteps: []"))
+                        .ofFolder("one-mark"));
     }
 }

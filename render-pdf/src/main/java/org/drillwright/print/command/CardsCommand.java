@@ -1,6 +1,7 @@
 package org.drillwright.print.command;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,8 @@ import org.drillwright.print.command.printing.Picks;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.Target;
 import org.drillwright.print.command.printing.TestSheet;
+import org.drillwright.print.command.record.PrintsFile;
+import org.drillwright.print.command.record.Reprint;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
@@ -130,6 +133,18 @@ final class CardsCommand implements Callable<Integer> {
             description = "Instead of cards a sheet that shows what --shift your printer needs.")
     boolean testSheet;
 
+    @Option(
+            names = "--changed",
+            description = "Prints only what has changed since it was last printed in this size, writes that down in "
+                    + PrintsFile.NAME + " in the school's folder, and says which older cards to take off the rings.")
+    boolean changed;
+
+    @Option(
+            names = "--date",
+            paramLabel = "DAY",
+            description = "With --changed: the day that is written down, such as 2026-09-01. Normally today.")
+    Optional<LocalDate> date = Optional.empty();
+
     @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
     boolean draft;
 
@@ -143,6 +158,7 @@ final class CardsCommand implements Callable<Integer> {
         if (!sets.isEmpty() && !paths.isEmpty()) {
             throw new CannotRun("Name a set or drills, not both.");
         }
+        mustGoTogether();
         png.filter(dots -> dots < PngPictures.LEAST || dots > PngPictures.MOST).ifPresent(dots -> {
             throw new CannotRun("Pictures have from " + PngPictures.LEAST + " to " + PngPictures.MOST
                     + " dots an inch, not " + dots + ".");
@@ -162,9 +178,27 @@ final class CardsCommand implements Callable<Integer> {
         if (testSheet) {
             return printTestSheet(settings, faces, target);
         }
-        return new CardRun(run, settings, choices(settings), faces).print(picks(folder), target)
-                ? Exit.DONE
-                : Exit.MATERIAL;
+        return print(folder, new CardRun(run, settings, choices(settings), faces), target) ? Exit.DONE : Exit.MATERIAL;
+    }
+
+    private boolean print(SchoolFolder folder, CardRun cards, Target target) {
+        if (!changed) {
+            return cards.print(picks(folder), target);
+        }
+        LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
+        return new Reprint(run, folder, card.orElse(folder.school().card()))
+                .run(picks(folder), day, picks -> cards.print(picks, target));
+    }
+
+    /** Only whole cards on paper are worth a line in the record. */
+    private void mustGoTogether() {
+        if (changed && (draft || testSheet || png.isPresent())) {
+            throw new CannotRun("--changed prints cards for the ring and writes them down: leave out "
+                    + (draft ? "--draft" : testSheet ? "--test-sheet" : "--png") + ".");
+        }
+        if (!changed && date.isPresent()) {
+            throw new CannotRun("--date is the day that --changed writes down; no other printing is dated.");
+        }
     }
 
     private int printTestSheet(School settings, Family faces, Target target) {

@@ -1,6 +1,7 @@
 package org.drillwright.print.command;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.Locale;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Hands;
@@ -57,7 +58,11 @@ public final class Program {
                 .addSubcommand(new SessionCommand(run, school))
                 .addSubcommand(new SchemaCommand(run, school))
                 .addSubcommand(new TidyCommand(run, school))
-                .addSubcommand(new WatchCommand(run, school));
+                .addSubcommand(new WatchCommand(run, school))
+                .addSubcommand(new HandoutCommand(run, school))
+                .addSubcommand(new BookletCommand(run, school))
+                .addSubcommand(new CoverageCommand(run, school))
+                .addSubcommand(new MarkCommand(run, school));
         line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
         line.registerConverter(
                 SchemaCommand.Kind.class, Choice.of(SchemaCommand.Kind.values(), SchemaCommand.Kind::word));
@@ -72,6 +77,7 @@ public final class Program {
         line.registerConverter(Shift.class, new ShiftWord());
         line.registerConverter(PlanFormat.class, Choice.of(PlanFormat.values(), PlanFormat::word));
         line.registerConverter(TableFormat.class, Choice.of(TableFormat.values(), TableFormat::word));
+        line.registerConverter(LocalDate.class, new DayWord());
         line.registerConverter(SheetSize.class, Choice.of(SheetSize.values(), SheetSize::word));
         line.registerConverter(Paper.class, Choice.of(Paper.values(), Paper::word));
         return line.setExpandAtFiles(false)

@@ -96,11 +96,17 @@ final class SettingsTable {
             row("sets", "(none; each level counts as one)");
         }
         for (DrillSet set : school.sets()) {
-            String holds = set.level()
-                    .map(level -> "every drill of level " + level)
-                    .orElseGet(() -> Count.of(set.drills().size(), "drill"));
-            keyed("sets", set.name(), holds);
+            keyed(
+                    "sets",
+                    set.name(),
+                    set.isListed() ? Count.of(set.drills().size(), "drill") : "every drill" + named(set));
         }
+    }
+
+    private static String named(DrillSet set) {
+        return set.level().map(level -> " of level " + level).orElse("")
+                + set.weapon().map(weapon -> " for " + weapon.word()).orElse("")
+                + set.tag().map(tag -> " with the tag " + tag).orElse("");
     }
 
     private void map(String key, Map<String, ?> values) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.drillwright.mark.PrintMark;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
 import org.drillwright.model.Step;
@@ -112,9 +113,13 @@ final class CardWriter {
                 .orElse("");
         String revised =
                 drill.revised().map(date -> labels.text(Label.REVISED, date)).orElse("");
+        // A draft is not for the ring, and what is mended in it may be what its card says.
+        String mark = subject.draft()
+                ? ""
+                : labels.text(Label.MARK, PrintMark.of(drill, subject.school()).shown());
         String line = String.join(
                 DOT,
-                Stream.of(subject.school().name(), place, revised)
+                Stream.of(subject.school().name(), place, revised, mark)
                         .filter(part -> !part.isBlank())
                         .toList());
         List<Paragraph> foot = new ArrayList<>();

@@ -51,7 +51,7 @@ public final class Labels {
         return text;
     }
 
-    String weapon(Weapon weapon) {
+    public String weapon(Weapon weapon) {
         return text(
                 switch (weapon) {
                     case FOIL -> Label.WEAPON_FOIL;
@@ -61,7 +61,7 @@ public final class Labels {
                 });
     }
 
-    String form(Form form) {
+    public String form(Form form) {
         return text(
                 switch (form) {
                     case PARTNER -> Label.FORM_PARTNER;

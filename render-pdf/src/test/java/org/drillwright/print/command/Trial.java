@@ -6,6 +6,9 @@ import java.io.PrintStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import org.drillwright.print.command.console.Invocation;
 
@@ -15,10 +18,13 @@ import org.drillwright.print.command.console.Invocation;
  * @param out all that went to the standard output
  * @param err all that went to the standard error
  */
-record Trial(int code, String out, String err) {
+public record Trial(int code, String out, String err) {
+
+    /** The day that all trials take place on: 1 September 2026. */
+    private static final Instant NOON = Instant.parse("2026-09-01T12:00:00Z");
 
     /** Runs it as in a pipe. */
-    static Trial run(Path here, String... arguments) {
+    public static Trial run(Path here, String... arguments) {
         return run(here, false, false, "", arguments);
     }
 
@@ -42,7 +48,8 @@ record Trial(int code, String out, String err) {
                 terminal,
                 colour,
                 here,
-                Optional.empty());
+                Optional.empty(),
+                Clock.fixed(NOON, ZoneOffset.UTC));
         int code = Program.run(run, arguments);
         return new Trial(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

@@ -20,6 +20,7 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
 import org.drillwright.print.command.Sheets;
+import org.drillwright.print.command.Trial;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
@@ -167,6 +168,22 @@ class ConformanceTest {
         Frame picture = new Frame(100, 100, 0, List.of(), List.of(figure));
         Frame sheet = new Frame(200, 200, 0, List.of(), List.of(new Node.Placed(20, 30, Quarter.LEFT, picture)));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(List.of(sheet))));
+    }
+
+    @Test
+    void aPacketForAnAssistantConforms(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("handout.pdf");
+        Trial trial = Trial.run(Path.of("..", "drills"), "handout", "intermediate", "--out", file.toString());
+        assertEquals(0, trial.code(), trial.out() + trial.err());
+        assertEquals(List.of(), failures(Files.readAllBytes(file)));
+    }
+
+    @Test
+    void aBookletConforms(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("booklet.pdf");
+        Trial trial = Trial.run(Path.of("..", "drills"), "booklet", "--out", file.toString());
+        assertEquals(0, trial.code(), trial.out() + trial.err());
+        assertEquals(List.of(), failures(Files.readAllBytes(file)));
     }
 
     /** The validator does see faults: the same card without its tree of meaning. */

@@ -3,6 +3,7 @@ package org.drillwright.print.command.console;
 import java.io.BufferedReader;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Optional;
 import org.drillwright.report.Paint;
 
@@ -16,6 +17,7 @@ import org.drillwright.report.Paint;
  * @param colour whether words may be coloured
  * @param here the folder that the caller stands in
  * @param home the folder that the program was unpacked into, if it was
+ * @param clock tells the day where a command writes one down
  */
 public record Invocation(
         PrintStream out,
@@ -24,7 +26,8 @@ public record Invocation(
         boolean terminal,
         boolean colour,
         Path here,
-        Optional<Path> home) {
+        Optional<Path> home,
+        Clock clock) {
 
     public Paint paint() {
         return colour ? new AnsiPaint() : Paint.NONE;

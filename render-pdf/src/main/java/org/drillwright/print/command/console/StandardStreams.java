@@ -10,6 +10,8 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Map;
 import java.util.Optional;
 
@@ -35,7 +37,8 @@ public final class StandardStreams {
                 console.isPresent(),
                 console.isPresent() && allowsColour(System.getenv(), System.getProperty("os.name")),
                 Path.of("").toAbsolutePath(),
-                home);
+                home,
+                Clock.system(ZoneId.systemDefault()));
     }
 
     private static PrintStream stream(FileDescriptor descriptor, Charset charset) {

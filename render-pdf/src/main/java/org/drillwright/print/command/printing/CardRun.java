@@ -3,6 +3,7 @@ package org.drillwright.print.command.printing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
@@ -31,13 +32,18 @@ public final class CardRun {
 
     /** Prints what was picked to where it was asked for; whether all of it was printed. */
     public boolean print(Picks picks, Target target) {
+        return print(picks, () -> target.product(choices, school, picks.title(), faces));
+    }
+
+    /** Prints what was picked into what is asked for once it is known that something can be printed. */
+    public boolean print(Picks picks, Supplier<Product> made) {
         Refusal refusal = new Refusal(run, choices.draft());
         refusal.weigh(picks);
         List<CardSubject> subjects = subjects(picks, refusal);
         if (refusal.stops(subjects.size())) {
             return refusal.close();
         }
-        Product product = target.product(choices, school, picks.title(), faces);
+        Product product = made.get();
         try {
             Cards cards = new Cards(choices, Labels.in(school.language()), faces);
             int printable = lay(subjects, cards, product);

@@ -11,7 +11,7 @@ import org.drillwright.print.pdf.CardName;
  * @param number which of the drill's cards, from 1
  * @param of how many the drill has
  */
-record LaidCard(String set, String drill, int number, int of, Leaf leaf) {
+public record LaidCard(String set, String drill, int number, int of, Leaf leaf) {
 
     CardName front() {
         return new CardName(drill, number, of, false);

@@ -34,7 +34,7 @@ public enum Paper {
     }
 
     /** As it is said in a sentence. */
-    String title() {
+    public String title() {
         return switch (this) {
             case A4, A3 -> name();
             case LETTER -> "Letter";

@@ -63,13 +63,11 @@ public final class Picking {
 
     private List<Pick> picks(DrillSet set) {
         List<Entry> members = school.entriesOf(set);
-        int size = Math.max(set.drills().size(), members.size());
+        List<String> ids = school.idsOf(set);
         List<Pick> picks = new ArrayList<>();
         for (Entry entry : members) {
-            int number = set.drills().isEmpty()
-                    ? members.indexOf(entry) + 1
-                    : set.drills().indexOf(DrillFiles.id(entry.file())) + 1;
-            picks.add(new Pick(entry, Optional.of(new Place(set.name(), number, size))));
+            int number = ids.indexOf(DrillFiles.id(entry.file())) + 1;
+            picks.add(new Pick(entry, Optional.of(new Place(set.name(), number, ids.size()))));
         }
         picks.addAll(maybeMembers(set));
         return picks;

@@ -3,7 +3,7 @@ package org.drillwright.print.command.printing;
 import java.util.List;
 
 /** What comes of laid cards: documents or pictures. Nothing is in its place before all of it is whole. */
-interface Product {
+public interface Product {
 
     /** Takes the cards of one drill after another. */
     void take(List<LaidCard> cards);

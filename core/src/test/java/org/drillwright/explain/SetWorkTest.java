@@ -1,0 +1,69 @@
+package org.drillwright.explain;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.drillwright.check.Subject;
+import org.drillwright.explain.SetWork.Item;
+import org.drillwright.explain.SetWork.Theme;
+import org.drillwright.school.SchoolFolder;
+import org.junit.jupiter.api.Test;
+
+/** The expected values were read off the example school's drill files by hand. */
+class SetWorkTest {
+
+    private static SetWork work(String set) throws IOException {
+        SchoolFolder folder = SchoolFolder.open(Path.of("..", "drills"));
+        List<Subject> drills = folder.entriesOf(folder.school().set(set).orElseThrow()).stream()
+                .flatMap(entry -> entry.subject().stream())
+                .toList();
+        return SetWork.of(drills, folder.school());
+    }
+
+    private static List<String> drills(SetWork work, Theme theme, String key) {
+        return work.of(theme).stream()
+                .filter(item -> item.key().equals(key))
+                .findFirst()
+                .orElseThrow()
+                .drills();
+    }
+
+    private static List<String> never(SetWork work, Theme theme) {
+        return work.never(theme).stream().map(Item::key).toList();
+    }
+
+    @Test
+    void theIntermediateSetWorksThis() throws IOException {
+        SetWork work = work("intermediate");
+        assertEquals(List.of("parry-of-septime"), drills(work, Theme.LINES, "low-inside"));
+        assertEquals(List.of("epee-parry-of-octave"), drills(work, Theme.LINES, "low-outside"));
+        assertEquals(List.of("sabre-cut-to-head", "sabre-feint-to-head"), drills(work, Theme.PARRIES, "quinte"));
+        assertEquals(List.of("sabre-feint-to-head"), drills(work, Theme.PARRIES, "tierce"));
+        assertEquals(List.of("opposite-hands-circular-quarte"), drills(work, Theme.HANDS, "opposite"));
+        assertEquals(List.of("keeping-distance-with-a-partner"), drills(work, Theme.FUNDAMENTALS, "footwork"));
+        assertTrue(drills(work, Theme.MEASURES, "advance-lunge").contains("keeping-distance-with-a-partner"));
+    }
+
+    @Test
+    void theIntermediateSetNeverTouchesThis() throws IOException {
+        SetWork work = work("intermediate");
+        assertEquals(List.of("stance"), never(work, Theme.FUNDAMENTALS));
+        assertEquals(List.of("inside", "arm"), never(work, Theme.LINES));
+        assertEquals(List.of("prime", "seconde"), never(work, Theme.PARRIES));
+        assertEquals(List.of(), never(work, Theme.HANDS));
+    }
+
+    /** Beginners cross no blades: no line, no parry, nobody's hands against another's. */
+    @Test
+    void beginnersTouchNoBlade() throws IOException {
+        SetWork work = work("beginner");
+        for (Theme theme : List.of(Theme.LINES, Theme.PARRIES, Theme.HANDS)) {
+            assertEquals(work.of(theme), work.never(theme), theme.word());
+        }
+        String text = SetWorkText.of(work, 14);
+        assertTrue(text.contains("  hands: same hands, opposite hands\n"), text);
+    }
+}

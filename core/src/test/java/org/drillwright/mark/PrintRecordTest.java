@@ -1,0 +1,81 @@
+package org.drillwright.mark;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.drillwright.mark.PrintRecord.Reading;
+import org.drillwright.model.CardSize;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PrintRecordTest {
+
+    private static final PrintMark MARK = new PrintMark("7K3MP9RX");
+    private static final Printed PARRY =
+            new Printed(LocalDate.of(2026, 3, 1), MARK, "parry-of-quarte", CardSize.INDEX_3X5);
+    private static final String TEXT = "date,mark,drill,size\n2026-03-01,7K3M-P9RX,parry-of-quarte,3x5\n";
+
+    @Test
+    void isWrittenAndReadAsLinesOfFourValues() {
+        PrintRecord record = PrintRecord.EMPTY.with(List.of(PARRY));
+        assertEquals(TEXT, record.text());
+        assertEquals(new Reading.Done(record, false), PrintRecord.read(TEXT));
+        assertEquals(new Reading.Done(record, false), PrintRecord.read("\uFEFF" + TEXT.replace("\n", "\r\n")));
+    }
+
+    /** RFC 4180, 2.6 and 2.7. */
+    @Test
+    void anIdWithCommasAndQuotationMarksStandsBetweenQuotationMarks() {
+        Printed odd = new Printed(LocalDate.of(2026, 3, 1), MARK, "one, \"two\"", CardSize.A6);
+        String text = PrintRecord.EMPTY.with(List.of(odd)).text();
+        assertTrue(text.endsWith("2026-03-01,7K3M-P9RX,\"one, \"\"two\"\"\",a6\n"), text);
+        assertEquals(new Reading.Done(new PrintRecord(List.of(odd)), false), PrintRecord.read(text));
+    }
+
+    /** Whatever is torn off the end, what is left is a beginning of what was written. */
+    @Test
+    void noTornLineIsEverReadAsAnother() {
+        Printed second = new Printed(LocalDate.of(2026, 4, 1), MARK, "parry-of-sixte", CardSize.WALL_A4);
+        String text = PrintRecord.EMPTY.with(List.of(PARRY, second)).text();
+        List<Printed> all = List.of(PARRY, second);
+        for (int end = 0; end <= text.length(); end++) {
+            Reading.Done done = (Reading.Done) PrintRecord.read(text.substring(0, end));
+            List<Printed> lines = done.record().lines();
+            assertEquals(all.subList(0, lines.size()), lines, text.substring(0, end));
+        }
+    }
+
+    @Test
+    void aTornLastLineIsTold() {
+        assertTrue(((Reading.Done) PrintRecord.read(TEXT + "2026-04-01,7K")).torn());
+        assertFalse(((Reading.Done) PrintRecord.read(TEXT.strip())).torn());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "name,level\n",
+                "date;mark;drill;size\n",
+                "date,mark,drill,size\n01/03/2026,7K3M-P9RX,parry,a6\n",
+                "date,mark,drill,size\n2026-03-01,7K3M-P9R,parry,a6\n2026-03-01,7K3M-P9RX,parry,a6\n",
+                "date,mark,drill,size\n2026-03-01,7K3M-P9RX,parry,a6,more\n"
+            })
+    void anotherFileIsNoRecord(String text) {
+        assertTrue(PrintRecord.read(text) instanceof Reading.Foreign);
+    }
+
+    @Test
+    void olderMarksAreToldOnceASizeAsPrintedLast() {
+        PrintMark current = new PrintMark("XXXXXXXX");
+        Printed again = new Printed(LocalDate.of(2026, 5, 1), MARK, "parry-of-quarte", CardSize.INDEX_3X5);
+        Printed now = new Printed(LocalDate.of(2026, 6, 1), current, "parry-of-quarte", CardSize.INDEX_3X5);
+        PrintRecord record = PrintRecord.EMPTY.with(List.of(PARRY, again, now));
+        assertEquals(List.of(again), record.older("parry-of-quarte", current));
+        assertTrue(record.has(current, CardSize.INDEX_3X5));
+        assertFalse(record.has(current, CardSize.A6));
+    }
+}

@@ -1,0 +1,121 @@
+package org.drillwright.print.command.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.check.Subject;
+import org.drillwright.mark.PrintMark;
+import org.drillwright.model.Form;
+import org.drillwright.model.School;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.printing.Choices;
+import org.drillwright.print.command.printing.Count;
+import org.drillwright.print.command.printing.LaidCard;
+import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.printing.Picks;
+import org.drillwright.print.command.printing.Product;
+import org.drillwright.print.diagram.Picture;
+import org.drillwright.print.diagram.Pictures;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.handout.Cover;
+import org.drillwright.print.handout.Listed;
+import org.drillwright.print.handout.Packet;
+import org.drillwright.print.impose.Duplex;
+import org.drillwright.print.impose.SheetPlan;
+import org.drillwright.print.impose.Stock;
+import org.drillwright.print.layout.Label;
+import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.SafetyCard;
+import org.drillwright.print.page.Sheet;
+import org.drillwright.print.pdf.Contents;
+
+/** The cards of a set as a packet for an assistant. */
+final class Handout implements Product {
+
+    private final School school;
+    private final String title;
+    private final Picks picks;
+    private final Choices choices;
+    private final SheetSize size;
+    private final Whole document;
+    private final Labels labels;
+    private final List<LaidCard> cards = new ArrayList<>();
+    private int pages;
+
+    Handout(School school, String title, Picks picks, Choices choices, SheetSize size, Whole document) {
+        this.school = school;
+        this.title = title;
+        this.picks = picks;
+        this.choices = choices;
+        this.size = size;
+        this.document = document;
+        this.labels = Labels.in(school.language());
+    }
+
+    @Override
+    public void take(List<LaidCard> drill) {
+        cards.addAll(drill);
+    }
+
+    @Override
+    public void place() {
+        Duplex duplex = choices.duplex().orElse(Duplex.LONG_EDGE);
+        SheetPlan plan = SheetPlan.on(Stock.of(size)).with(choices.laminate()).with(duplex, choices.shift());
+        Label how = duplex == Duplex.LONG_EDGE ? Label.PACKET_LONG : Label.PACKET_SHORT;
+        Packet packet = new Packet(
+                new Cover(school, title, choices.size(), how, picture(), listed()),
+                SafetyCard.lay(choices.size(), labels, document.faces()),
+                cards.stream().map(LaidCard::leaf).toList(),
+                plan);
+        if (!packet.fits()) {
+            throw new CannotRun("A card of size " + choices.size().word() + " is larger than a sheet of " + size.word()
+                    + ": choose another --card or --sheet.");
+        }
+        List<Frame> all = packet.pages(Sheet.upright(size), labels, document.faces());
+        pages = all.size();
+        document.write(all, new Contents(List.of(), true));
+    }
+
+    private List<Listed> listed() {
+        return subjects().stream()
+                .map(subject -> new Listed(
+                        subject.drill(),
+                        PrintMark.of(subject.drill(), school),
+                        (int) cards.stream()
+                                .filter(card ->
+                                        card.drill().equals(subject.drill().id()))
+                                .count(),
+                        1))
+                .filter(listed -> listed.cards() > 0)
+                .toList();
+    }
+
+    private List<Subject> subjects() {
+        return picks.drills().stream()
+                .flatMap(pick -> pick.entry().subject().stream())
+                .toList();
+    }
+
+    /** Of the set's drills for two the first count that shows most: where one is attacked, if there is such a count. */
+    private Optional<Picture> picture() {
+        return subjects().stream()
+                .filter(subject -> subject.drill().form() == Form.PARTNER)
+                .flatMap(subject -> Pictures.of(subject.replay(), school.language()).stream())
+                .reduce((one, other) -> other.height(1) > one.height(1) ? other : one);
+    }
+
+    @Override
+    public void discard() {
+        cards.clear();
+    }
+
+    @Override
+    public String said() {
+        return document.shown() + ": a cover, the safety card, "
+                + Count.of(cards.size(), "card") + " of size " + choices.size().word()
+                + " and a table to sign, on " + Count.of(pages / 2, "sheet") + " of "
+                + Paper.of(size).title()
+                + ". Print on both sides at 100 % (actual size).";
+    }
+}

@@ -1,0 +1,55 @@
+package org.drillwright.print.command.packet;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.printing.CardRun;
+import org.drillwright.print.command.printing.Choices;
+import org.drillwright.print.command.printing.Picking;
+import org.drillwright.print.command.printing.Picks;
+import org.drillwright.print.command.printing.Product;
+import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.pdf.DocumentInfo;
+import org.drillwright.school.SchoolFolder;
+
+/** Prints the cards of a school with the pages that belong around them. */
+public final class PacketRun {
+
+    private final Invocation run;
+    private final SchoolFolder folder;
+    private final Choices choices;
+    private final SheetSize sheet;
+
+    public PacketRun(Invocation run, SchoolFolder folder, Choices choices, SheetSize sheet) {
+        this.run = run;
+        this.folder = folder;
+        this.choices = choices;
+        this.sheet = sheet;
+    }
+
+    /** A set for an assistant; whether all of it was printed. */
+    public boolean handout(String set, Path target, String shown) {
+        Picks picks = new Picking(folder).sets(List.of(set));
+        Whole document = document(picks, target, shown);
+        return print(picks, document, () -> new Handout(folder.school(), set, picks, choices, sheet, document));
+    }
+
+    /** All drills to read; whether all of them were printed. */
+    public boolean booklet(Path target, String shown) {
+        Picks picks = new Picking(folder).whole();
+        Whole document = document(picks, target, shown);
+        return print(picks, document, () -> new Book(folder, picks, choices.size(), sheet, document));
+    }
+
+    private Whole document(Picks picks, Path target, String shown) {
+        DocumentInfo info =
+                new DocumentInfo(picks.title(), folder.school().language().locale());
+        return new Whole(target, shown, info, SchoolFaces.of(folder));
+    }
+
+    private boolean print(Picks picks, Whole document, Supplier<Product> made) {
+        return new CardRun(run, folder.school(), choices, document.faces()).print(picks, made);
+    }
+}

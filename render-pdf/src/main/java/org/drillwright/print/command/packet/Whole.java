@@ -1,0 +1,33 @@
+package org.drillwright.print.command.packet;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.pdf.Contents;
+import org.drillwright.print.pdf.DocumentInfo;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.print.pdf.PdfWriter;
+
+/**
+ * One whole document and its place.
+ *
+ * @param shown the file as whoever runs the program named it
+ */
+record Whole(Path target, String shown, DocumentInfo info, Family faces) {
+
+    void write(List<Frame> pages, Contents contents) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            new PdfWriter(faces).write(pages, contents, info, bytes);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+        OutputFile file = new OutputFile(target);
+        file.mustBeFree();
+        file.write(bytes.toByteArray());
+    }
+}

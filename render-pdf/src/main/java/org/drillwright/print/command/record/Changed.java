@@ -1,0 +1,69 @@
+package org.drillwright.print.command.record;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.drillwright.check.Subject;
+import org.drillwright.mark.PrintMark;
+import org.drillwright.mark.PrintRecord;
+import org.drillwright.mark.Printed;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.Drill;
+import org.drillwright.model.School;
+import org.drillwright.print.command.printing.Pick;
+import org.drillwright.print.command.printing.Picks;
+
+/** Which drills are to be printed again, and which cards they make stale. */
+public final class Changed {
+
+    private final PrintRecord record;
+    private final School school;
+    private final CardSize size;
+
+    public Changed(PrintRecord record, School school, CardSize size) {
+        this.record = record;
+        this.school = school;
+        this.size = size;
+    }
+
+    /** Those whose mark was not printed in this size; and those that cannot be read, so that this is said. */
+    public Picks of(Picks picks) {
+        List<Pick> changed = picks.drills().stream()
+                .filter(pick -> drill(pick)
+                        .filter(drill -> record.has(mark(drill), size))
+                        .isEmpty())
+                .toList();
+        return new Picks(picks.title(), changed, picks.absent());
+    }
+
+    /** What to write down once they are printed. */
+    public List<Printed> lines(Picks printed, LocalDate day) {
+        return drills(printed)
+                .map(drill -> new Printed(day, mark(drill), drill.id(), size))
+                .toList();
+    }
+
+    /** The older cards of what is printed, a line each: to be taken off the rings. */
+    public List<String> recall(Picks printed) {
+        return drills(printed)
+                .flatMap(drill -> record.older(drill.id(), mark(drill)).stream().map(old -> line(old, drill)))
+                .toList();
+    }
+
+    private static String line(Printed old, Drill drill) {
+        return old.mark().shown() + "  " + old.size().word() + "  " + drill.title() + ", printed on " + old.date();
+    }
+
+    private PrintMark mark(Drill drill) {
+        return PrintMark.of(drill, school);
+    }
+
+    private static Stream<Drill> drills(Picks picks) {
+        return picks.drills().stream().flatMap(pick -> drill(pick).stream());
+    }
+
+    private static Optional<Drill> drill(Pick pick) {
+        return pick.entry().subject().map(Subject::drill);
+    }
+}

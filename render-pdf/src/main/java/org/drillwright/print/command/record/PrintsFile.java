@@ -1,0 +1,59 @@
+package org.drillwright.print.command.record;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.drillwright.mark.PrintRecord;
+import org.drillwright.mark.Printed;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.write.OutputFile;
+
+/** The file in a school's folder that says what was printed. */
+public final class PrintsFile {
+
+    public static final String NAME = "prints.csv";
+
+    private final Path file;
+
+    public PrintsFile(Path school) {
+        this.file = school.resolve(NAME);
+    }
+
+    /** What was printed so far; refuses, in one sentence, a file that is something else. */
+    public PrintRecord read(Invocation run) {
+        PrintRecord.Reading reading = PrintRecord.read(text());
+        if (reading instanceof PrintRecord.Reading.Foreign foreign) {
+            throw new CannotRun("Line " + foreign.line() + " of '" + file + "' is not one of a print record ("
+                    + PrintRecord.HEAD + "); the file was left alone. Mend the line, or give the file another name.");
+        }
+        PrintRecord.Reading.Done done = (PrintRecord.Reading.Done) reading;
+        if (done.torn()) {
+            run.out()
+                    .println("note: the last line of " + NAME + " is torn and was passed over; what it stood for counts"
+                            + " as not printed.");
+        }
+        return done.record();
+    }
+
+    private String text() {
+        try {
+            return Files.exists(file) ? new String(Files.readAllBytes(file), StandardCharsets.UTF_8) : "";
+        } catch (IOException problem) {
+            throw new CannotRun("'" + file + "' cannot be read", problem);
+        }
+    }
+
+    /** Writes down what was printed; the whole file is written beside and moved, so that no line of it is ever torn. */
+    public void add(PrintRecord before, List<Printed> more) {
+        byte[] bytes = before.with(more).text().getBytes(StandardCharsets.UTF_8);
+        try {
+            new OutputFile(file).write(bytes);
+        } catch (CannotRun problem) {
+            throw new CannotRun("The cards are printed, but not written down: " + problem.getMessage()
+                    + " The next time they will be printed again.");
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package org.drillwright.print.command.record;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Predicate;
+import org.drillwright.mark.PrintRecord;
+import org.drillwright.model.CardSize;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.printing.Picks;
+import org.drillwright.school.SchoolFolder;
+
+/**
+ * Prints what has changed since it was last printed. The record is written after the cards are in their place: a crash
+ * between the two costs a second print, never a record of cards that do not exist.
+ */
+public final class Reprint {
+
+    private final Invocation run;
+    private final PrintsFile file;
+    private final PrintRecord record;
+    private final Changed changed;
+
+    public Reprint(Invocation run, SchoolFolder folder, CardSize size) {
+        this.run = run;
+        this.file = new PrintsFile(folder.root());
+        this.record = file.read(run);
+        this.changed = new Changed(record, folder.school(), size);
+    }
+
+    /**
+     * Whether all went well.
+     *
+     * @param print puts the cards in their place, and says whether it did
+     */
+    public boolean run(Picks all, LocalDate day, Predicate<Picks> print) {
+        Picks picks = changed.of(all);
+        if (picks.drills().isEmpty() && picks.absent().isEmpty()) {
+            run.out().println("Nothing to print: every card says what it said when it was last printed.");
+            return true;
+        }
+        if (!print.test(picks)) {
+            return false;
+        }
+        file.add(record, changed.lines(picks, day));
+        List<String> recall = changed.recall(picks);
+        if (!recall.isEmpty()) {
+            run.out().println("Take the older cards off the rings; their mark stands at the foot:");
+            recall.forEach(line -> run.out().println("  " + line));
+        }
+        return true;
+    }
+}

@@ -1,0 +1,42 @@
+package org.drillwright.print.page;
+
+import java.util.List;
+import java.util.function.IntFunction;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.Label;
+import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.Setting;
+
+/** At the foot of a page: that rules and an instructor come first, what the page is part of, and its number. */
+public final class Foot {
+
+    private Foot() {}
+
+    public static IntFunction<Block> of(Type type, Sheet sheet, Labels labels, String document) {
+        Type small = type.times(0.8);
+        double width = sheet.inner();
+        Block deferral = small.paragraph(Face.REGULAR, labels.text(Label.DEFERRAL_PAGE), width);
+        return page -> {
+            String number = String.valueOf(page);
+            double room = small.width(Face.BOLD, number) + small.size();
+            Setting named = small.set(Face.REGULAR, document, 0, 0, width - room);
+            Setting numbered = small.set(Face.BOLD, number, width - room + small.size(), 0, room);
+            Mark rule = new Mark.Line(0, 0, width, 0, 0.5, Ink.BLACK);
+            Block line = new Block(
+                    Math.max(named.height(), numbered.height()), List.of(), List.of(words(named), words(numbered)));
+            return Block.stack(List.of(
+                    Block.space(small.size()),
+                    new Block(0.5 * small.size(), List.of(rule), List.of()),
+                    deferral,
+                    line));
+        };
+    }
+
+    private static Node words(Setting set) {
+        return new Node.Words(Role.PARAGRAPH, set.lines());
+    }
+}

@@ -1,0 +1,83 @@
+package org.drillwright.print.page;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.Setting;
+
+/**
+ * The columns of a table.
+ *
+ * @param widths in points
+ * @param heading which column heads its row
+ */
+public record Table(Type type, List<Double> widths, int heading) {
+
+    private static final double PAD = 0.3;
+
+    public Table {
+        widths = List.copyOf(widths);
+    }
+
+    /** Columns whose widths are shares of a whole. */
+    public static Table shared(Type type, double whole, int heading, double... shares) {
+        double sum = Arrays.stream(shares).sum();
+        return new Table(
+                type,
+                Arrays.stream(shares).mapToObj(share -> whole * share / sum).toList(),
+                heading);
+    }
+
+    private double width() {
+        return widths.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** White on a black band. */
+    public Block head(List<String> cells) {
+        Block row = row(cells, true);
+        Mark band = Mark.Shape.filled(Outline.box(new Box(0, 0, width(), row.height())), Ink.BLACK);
+        return new Block(row.height(), List.of(band), row.nodes());
+    }
+
+    /** Over a thin rule. */
+    public Block row(List<String> cells) {
+        Block row = row(cells, false);
+        Mark rule = new Mark.Line(0, row.height(), width(), row.height(), 0.5, Ink.BLACK);
+        return new Block(row.height(), List.of(rule), row.nodes());
+    }
+
+    private Block row(List<String> cells, boolean head) {
+        List<Node> nodes = new ArrayList<>();
+        double pad = PAD * type.size();
+        double height = Setting.LEADING * type.size();
+        double x = 0;
+        for (int at = 0; at < cells.size(); at++) {
+            boolean bold = head || at == heading;
+            Setting set = type.set(
+                    bold ? Face.BOLD : Face.REGULAR,
+                    cells.get(at),
+                    x + pad,
+                    pad,
+                    widths.get(at) - 2 * pad,
+                    head ? Ink.WHITE : Ink.BLACK);
+            nodes.add(new Node.Words(role(at, head), set.lines()));
+            height = Math.max(height, set.height());
+            x += widths.get(at);
+        }
+        return new Block(height + 2 * pad, List.of(), List.of(new Node.Group(Role.ROW, nodes)));
+    }
+
+    private Role role(int at, boolean head) {
+        if (head) {
+            return Role.COLUMN_HEAD;
+        }
+        return at == heading ? Role.ROW_HEAD : Role.CELL;
+    }
+}

@@ -1,0 +1,118 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class HandoutCommandTest {
+
+    private static final Path SCHOOL = Path.of("..", "drills");
+
+    @TempDir
+    Path folder;
+
+    private Path print(String... more) {
+        Path file = folder.resolve("handout.pdf");
+        String[] arguments = new String[more.length + 3];
+        arguments[0] = "handout";
+        arguments[1] = "--out";
+        arguments[2] = file.toString();
+        System.arraycopy(more, 0, arguments, 3, more.length);
+        Trial trial = Trial.run(SCHOOL, arguments);
+        assertEquals(0, trial.code(), trial.out() + trial.err());
+        return file;
+    }
+
+    private static String text(PDDocument document, int page) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(document).replace('\u00A0', ' ');
+    }
+
+    /** 16 cards and the safety card of two sides are 17 cards of paper: 5 sheets of 4 to A4. */
+    @Test
+    void aPacketIsCoverSafetyCardCardsAndTable() throws IOException {
+        try (PDDocument document = Loader.loadPDF(print("intermediate").toFile())) {
+            assertEquals(2 + 10 + 2, document.getNumberOfPages());
+            String cover = text(document, 1);
+            assertTrue(cover.contains("Larkspur Salle (an invented school)\nIntermediate"), cover);
+            assertTrue(cover.contains("Drills: 16. Cards: 16, of size a6"), cover);
+            assertTrue(cover.contains("3 Parry of quarte and straight riposte foil 1 3 "), cover);
+            assertTrue(cover.contains("16 Sabre: feint to the head, cut to the flank sabre 1 11 "), cover);
+            assertFalse(cover.contains("Revised"), cover);
+            assertEquals("", text(document, 2).strip());
+            assertTrue(text(document, 3).startsWith("Safety and conduct"), text(document, 3));
+            assertTrue(text(document, 3).contains("Parry of quarte and straight"));
+            assertTrue(text(document, 4).contains("How to read the pictures"));
+            assertTrue(text(document, 11).contains("Sabre: feint to the head, cut"));
+            assertTrue(text(document, 13).startsWith("Sign-off"), text(document, 13));
+            assertEquals("", text(document, 14).strip());
+        }
+    }
+
+    /** One card to a sheet and its back: the page numbers of the contents are every second. */
+    @Test
+    void contentsNameThePageOfEachCard() throws IOException {
+        try (PDDocument document =
+                Loader.loadPDF(print("training", "--card", "a5", "--sheet", "letter", "--back", "none")
+                        .toFile())) {
+            String[] lines = text(document, 1).split("\n");
+            int seen = 0;
+            for (String line : lines) {
+                if (line.matches("\\d .* \\d+ \\d+ .{4}-.{4}")) {
+                    String[] words = line.split(" ");
+                    int page = Integer.parseInt(words[words.length - 2]);
+                    assertTrue(text(document, page).contains(words[words.length - 1]), line);
+                    assertEquals("", text(document, page + 1).strip());
+                    seen++;
+                }
+            }
+            assertEquals(4, seen);
+        }
+    }
+
+    @Test
+    void theRevisionIsTheLatestThatADrillStates() throws IOException {
+        SchoolFiles.sound(folder)
+                .with("riposte.yaml", SchoolFiles.riposte() + "revised: 2026-02-03\n")
+                .with("straight.yaml", SchoolFiles.straight() + "revised: 2025-12-31\n");
+        assertEquals(0, Trial.run(folder, "handout", "thrusts").code());
+        try (PDDocument document = Loader.loadPDF(folder.resolve("handout.pdf").toFile())) {
+            assertTrue(text(document, 1).contains("Revised 2026-02-03"), text(document, 1));
+            assertFalse(text(document, 1).contains("2025"), text(document, 1));
+        }
+    }
+
+    @Test
+    void theSamePacketHasTheSameBytes() throws IOException {
+        byte[] first = Files.readAllBytes(print("training"));
+        assertEquals(-1, Arrays.mismatch(first, Files.readAllBytes(print("training"))));
+    }
+
+    @Test
+    void whatCannotBePrintedIsSaidInOneLine() {
+        SchoolFiles.sound(folder);
+        Trial unknown = Trial.run(folder, "handout", "thrust");
+        assertEquals(2, unknown.code());
+        assertEquals("The school has no set 'thrust'; did you mean 'thrusts'?\n", unknown.err());
+        Trial large = Trial.run(folder, "handout", "thrusts", "--card", "wall-a3");
+        assertEquals(2, large.code());
+        assertEquals(
+                "A card of size wall-a3 is larger than a sheet of a4: choose another --card or --sheet.\n",
+                large.err());
+        new SchoolFiles(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        assertEquals(1, Trial.run(folder, "handout", "thrusts").code());
+        assertFalse(Files.exists(folder.resolve("handout.pdf")));
+    }
+}

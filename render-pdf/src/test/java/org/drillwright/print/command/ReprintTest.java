@@ -1,0 +1,183 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A season with a ring of cards: print, change a word, print again, look up what is in the hand. */
+class ReprintTest {
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void school() {
+        SchoolFiles.sound(folder);
+    }
+
+    private Trial changed(String... more) {
+        return Trial.run(
+                folder,
+                Stream.concat(Stream.of("cards", "--changed", "--set", "thrusts"), List.of(more).stream())
+                        .toArray(String[]::new));
+    }
+
+    private List<String> record() throws IOException {
+        return Files.readAllLines(folder.resolve("prints.csv"));
+    }
+
+    private static String mark(String line) {
+        return line.split(",")[1];
+    }
+
+    private String reword() {
+        SchoolFiles files = new SchoolFiles(folder);
+        files.with("riposte.yaml", SchoolFiles.riposte().replace("Arrive softly", "Arrive very softly"));
+        return "riposte";
+    }
+
+    @Test
+    void firstAllIsPrintedThenNothingThenOnlyWhatChanged() throws IOException {
+        assertEquals(0, changed("--date", "2026-03-01").code());
+        List<String> first = record();
+        assertEquals("date,mark,drill,size", first.get(0));
+        assertEquals(3, first.size());
+        assertTrue(first.get(1).matches("2026-03-01,.{4}-.{4},riposte,a6"), first.get(1));
+
+        Trial nothing = changed();
+        assertEquals(
+                new Trial(0, "Nothing to print: every card says what it said when it was last printed.\n", ""),
+                nothing);
+
+        reword();
+        Trial again = changed("--out", "again.pdf");
+        assertEquals(0, again.code(), again.err());
+        assertTrue(again.out().startsWith("again.pdf: 1 card of size a6"), again.out());
+        assertTrue(
+                again.out()
+                        .endsWith("  " + mark(first.get(1))
+                                + "  a6  Parry of quarte, straight riposte, printed on 2026-03-01\n"),
+                again.out());
+        assertEquals(4, record().size());
+        // The clock of the trial stands at 1 September 2026.
+        assertTrue(record().get(3).startsWith("2026-09-01,"), record().get(3));
+    }
+
+    @Test
+    void remarksAndTheOrderOfKeysPrintNothing() throws IOException {
+        changed();
+        Path file = folder.resolve("riposte.yaml");
+        String text = Files.readString(file);
+        Files.writeString(
+                file,
+                "# for the autumn\n" + text.substring(text.indexOf("level:"))
+                        + text.lines().findFirst().orElseThrow() + "\n");
+        assertTrue(changed().out().startsWith("Nothing to print"));
+    }
+
+    @Test
+    void anotherSizeIsAnotherRing() throws IOException {
+        changed();
+        assertTrue(changed("--card", "a5").out().startsWith("cards.pdf: 2 cards of size a5"));
+        assertEquals(5, record().size());
+    }
+
+    @Test
+    void theMarkOnTheCardIsTheOneInTheRecord() throws IOException {
+        changed();
+        try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
+            String text = new PDFTextStripper().getText(document).replace('\u00A0', ' ');
+            assertTrue(text.contains("Mark " + mark(record().get(1))), text);
+        }
+    }
+
+    @Test
+    void aCardInTheHandIsTold() throws IOException {
+        changed("--date", "2026-03-01");
+        String old = mark(record().get(1));
+        Trial current = Trial.run(folder, "mark", old.toLowerCase(Locale.ROOT).replace('-', ' '));
+        assertEquals(
+                new Trial(
+                        0,
+                        "Parry of quarte, straight riposte (riposte): this card is current. Printed on 2026-03-01"
+                                + " (a6).\n",
+                        ""),
+                current);
+        reword();
+        String told = Trial.run(folder, "mark", old).out();
+        assertTrue(
+                told.startsWith("Parry of quarte, straight riposte (riposte): older version, printed on 2026-03-01"),
+                told);
+        Files.delete(folder.resolve("riposte.yaml"));
+        assertTrue(Trial.run(folder, "mark", old).out().startsWith("riposte: a drill that is no longer in the folder"));
+    }
+
+    @Test
+    void whatCannotBeAMarkOrIsNotKnownIsSaidInOneLine() {
+        for (String sign : List.of("7K3M", "0K3M-P9RX", "7K3M-P9RX")) {
+            Trial trial = Trial.run(folder, "mark", sign);
+            assertEquals(2, trial.code());
+            assertEquals("", trial.out());
+            assertEquals(1, trial.err().lines().count(), trial.err());
+        }
+    }
+
+    @Test
+    void whereNothingIsPrintedNothingIsWrittenDown() throws IOException {
+        Files.writeString(folder.resolve("cards.pdf"), "not ours");
+        assertEquals(2, changed().code());
+        assertFalse(Files.exists(folder.resolve("prints.csv")));
+        new SchoolFiles(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        assertEquals(1, changed("--out", "other.pdf").code());
+        assertFalse(Files.exists(folder.resolve("prints.csv")));
+    }
+
+    /** As if the program had been stopped between the two: the cards lie there, the record says nothing of them. */
+    @Test
+    void aRecordThatCannotBeWrittenCostsASecondPrint() throws IOException {
+        Files.createDirectories(folder.resolve("prints.csv"));
+        assertEquals(2, changed().code());
+        Files.delete(folder.resolve("prints.csv"));
+        assertTrue(changed().out().startsWith("cards.pdf: 2 cards"));
+    }
+
+    @Test
+    void aTornLastLineIsPrintedAgainAndAForeignFileLeftAlone() throws IOException {
+        changed();
+        Path file = folder.resolve("prints.csv");
+        String whole = Files.readString(file);
+        Files.writeString(file, whole.substring(0, whole.length() - 4));
+        Trial torn = changed();
+        assertTrue(torn.out().startsWith("note: the last line of prints.csv is torn"), torn.out());
+        assertEquals(3, record().size());
+
+        Files.writeString(file, "people,hands\n");
+        Trial foreign = changed();
+        assertEquals(2, foreign.code());
+        assertTrue(foreign.err().startsWith("Line 1 of "), foreign.err());
+        assertEquals("people,hands\n", Files.readString(file));
+    }
+
+    @Test
+    void whatMakesNoSenseTogetherIsRefused() {
+        assertEquals(2, changed("--draft").code());
+        assertEquals(2, changed("--png", "100").code());
+        assertEquals(2, Trial.run(folder, "cards", "--date", "2026-03-01").code());
+        Trial day = changed("--date", "1.3.2026");
+        assertEquals(2, day.code());
+        assertTrue(day.err().contains("'1.3.2026' is not year, month and day"), day.err());
+    }
+}

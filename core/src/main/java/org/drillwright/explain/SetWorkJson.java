@@ -9,7 +9,7 @@ import java.util.List;
 import org.drillwright.explain.SetWork.Item;
 import org.drillwright.explain.SetWork.Theme;
 
-/** What a set works, for programs. The form is described on the page of formats. */
+/** What a set works, for programs. The form is described on the page of coverage. */
 public final class SetWorkJson {
 
     public static final int VERSION = 1;

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.drillwright.check.Subject;
 import org.drillwright.explain.SetWork.Item;
 import org.drillwright.explain.SetWork.Theme;
@@ -54,6 +57,19 @@ class SetWorkTest {
         assertEquals(List.of("inside", "arm"), never(work, Theme.LINES));
         assertEquals(List.of("prime", "seconde"), never(work, Theme.PARRIES));
         assertEquals(List.of(), never(work, Theme.HANDS));
+    }
+
+    /** Each field has its place on the page that describes them. */
+    @Test
+    void everyFieldIsDescribed() throws IOException {
+        String page = Files.readString(Path.of("..", "core", "docs", "coverage.md"));
+        Matcher field =
+                Pattern.compile("\"(\\w+)\" :").matcher(SetWorkJson.of(work("training"), "training", List.of()));
+        while (field.find()) {
+            String name = field.group(1);
+            assertTrue(page.contains("`" + name + "`") || page.contains("." + name + "`"), name);
+        }
+        assertTrue(page.contains("version " + SetWorkJson.VERSION), "the page names the version");
     }
 
     /** Beginners cross no blades: no line, no parry, nobody's hands against another's. */

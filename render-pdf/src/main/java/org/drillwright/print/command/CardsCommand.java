@@ -16,6 +16,7 @@ import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
+import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.printing.CardRun;
 import org.drillwright.print.command.printing.Choices;
 import org.drillwright.print.command.printing.Edge;
@@ -68,6 +69,12 @@ final class CardsCommand implements Callable<Integer> {
             paramLabel = "NAME",
             description = "The drills of a set of school.yaml, or of a level. May be given several times.")
     List<String> sets = new ArrayList<>();
+
+    @Option(
+            names = "--class",
+            paramLabel = "CLASS",
+            description = "The drills of a class's lesson, in its order: the set that this class needs.")
+    Optional<String> lesson = Optional.empty();
 
     @Option(
             names = "--card",
@@ -158,6 +165,9 @@ final class CardsCommand implements Callable<Integer> {
         if (!sets.isEmpty() && !paths.isEmpty()) {
             throw new CannotRun("Name a set or drills, not both.");
         }
+        if (lesson.isPresent() && !(sets.isEmpty() && paths.isEmpty())) {
+            throw new CannotRun("Name a class or drills, not both.");
+        }
         mustGoTogether();
         png.filter(dots -> dots < PngPictures.LEAST || dots > PngPictures.MOST).ifPresent(dots -> {
             throw new CannotRun("Pictures have from " + PngPictures.LEAST + " to " + PngPictures.MOST
@@ -182,12 +192,16 @@ final class CardsCommand implements Callable<Integer> {
     }
 
     private boolean print(SchoolFolder folder, CardRun cards, Target target) {
+        Optional<Picks> picked = picks(folder);
+        if (picked.isEmpty()) {
+            return false;
+        }
         if (!changed) {
-            return cards.print(picks(folder), target);
+            return cards.print(picked.get(), target);
         }
         LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
         return new Reprint(run, folder, card.orElse(folder.school().card()))
-                .run(picks(folder), day, picks -> cards.print(picks, target));
+                .run(picked.get(), day, picks -> cards.print(picks, target));
     }
 
     /** Only whole cards on paper are worth a line in the record. */
@@ -229,13 +243,21 @@ final class CardsCommand implements Callable<Integer> {
         return sheet.orElse(wall ? Paper.CARD : Paper.of(settings.sheet()));
     }
 
-    private Picks picks(SchoolFolder folder) {
+    /** Nothing if the class cannot be planned; why is shown. */
+    private Optional<Picks> picks(SchoolFolder folder) {
         Picking picking = new Picking(folder);
+        if (lesson.isPresent()) {
+            return ClassRun.open(run, school.folder, List.of(lesson.get()))
+                    .tonight(lesson.get())
+                    .map(tonight -> picking.these(tonight.plan().inOrder().stream()
+                            .flatMap(drill -> folder.entry(drill.id()).stream())
+                            .toList()));
+        }
         if (!sets.isEmpty()) {
-            return picking.sets(sets);
+            return Optional.of(picking.sets(sets));
         }
         Selection selection = Selection.of(folder, run, paths);
-        return selection.whole() ? picking.whole() : picking.these(selection.entries());
+        return Optional.of(selection.whole() ? picking.whole() : picking.these(selection.entries()));
     }
 
     private Target target() {

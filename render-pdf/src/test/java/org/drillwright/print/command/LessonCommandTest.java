@@ -29,6 +29,20 @@ class LessonCommandTest {
     }
 
     @Test
+    void theCardsOfAClassAreThoseOfItsLesson() throws IOException {
+        Trial trial = PlanFiles.of(folder, 1, 1).run("cards", "--class", "tonight", "--sheet", "card");
+        assertEquals(0, trial.code(), trial.err());
+        try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
+            assertEquals(1, document.getNumberOfPages());
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertTrue(text.contains("Parry of quarte, straight riposte"), text);
+        }
+        assertEquals(
+                "Name a class or drills, not both.\n",
+                Trial.run(folder, "cards", "--class", "tonight", "riposte").err());
+    }
+
+    @Test
     void whatMustBeThereAndDoesNotFitIsOne() {
         Trial trial = PlanFiles.of(folder, 1, 1)
                 .with(

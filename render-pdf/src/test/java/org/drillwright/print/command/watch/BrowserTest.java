@@ -253,7 +253,7 @@ class BrowserTest {
         page.waitFor(() -> page.text("shown").equals("1 of 203"));
         browser.findElement(By.cssSelector("#drills li:not([hidden]) a")).click();
         page.waitFor(() -> page.text("title").startsWith("177. Parry"));
-        assertEquals("main", page.focus());
+        page.waitFor(() -> page.focus().equals("main"));
     }
 
     @Test

@@ -18,43 +18,9 @@ final class Choices {
 
     private static final int CHANCE = 8;
 
-    /** Two vertices that may be put together, and what that costs. */
-    private static final class Choice {
-
-        private final int one;
-        private final int other;
-        private final long[] costs;
-
-        Choice(int one, int other, long[] costs) {
-            this.one = one;
-            this.other = other;
-            this.costs = costs;
-        }
-
-        int one() {
-            return one;
-        }
-
-        int other() {
-            return other;
-        }
-
-        long[] costs() {
-            return costs;
-        }
-
-        boolean touches(int vertex) {
-            return one == vertex || other == vertex;
-        }
-
-        boolean joins(int a, int b) {
-            return touches(a) && touches(b);
-        }
-    }
-
     private final Problem problem;
     private final Extras extras;
-    private final List<Choice> choices = new ArrayList<>();
+    private final List<Candidate> choices = new ArrayList<>();
 
     private Choices(Problem problem, Extras extras) {
         this.problem = problem;
@@ -85,7 +51,7 @@ final class Choices {
     private void add(int one, int vertex, int mate, Costs costs) {
         long[] cost = new long[Aim.COUNT];
         costs.of(one, mate, cost);
-        choices.add(new Choice(one, vertex, cost));
+        choices.add(new Candidate(one, vertex, cost));
     }
 
     /** Only those choices between two that do not differ by more than a gap. */
@@ -172,7 +138,7 @@ final class Choices {
     /** The costs of a row. */
     long[] costs(int[] row) {
         long[] sum = new long[Aim.COUNT];
-        for (Choice choice : choices) {
+        for (Candidate choice : choices) {
             boolean chosen = row[choice.one()] == mate(choice.other());
             boolean blank = mate(choice.other()) == problem.blank();
             if (chosen && (!blank || choice.other() == problem.students() + extras.helpers())) {
@@ -208,7 +174,7 @@ final class Choices {
 
     private LexicalWeights weights(Optional<SplittableRandom> chance) {
         long[] most = new long[Aim.COUNT + 1];
-        for (Choice choice : choices) {
+        for (Candidate choice : choices) {
             for (int aim = 0; aim < Aim.COUNT; aim++) {
                 most[aim] = Math.max(most[aim], choice.costs()[aim]);
             }
@@ -224,7 +190,7 @@ final class Choices {
 
     private Optional<int[]> solved(LexicalWeights weights, Optional<SplittableRandom> chance) {
         List<Edge> edges = new ArrayList<>();
-        for (Choice choice : choices) {
+        for (Candidate choice : choices) {
             long[] costs = Arrays.copyOf(choice.costs(), Aim.COUNT + 1);
             costs[Aim.WIDEST.rank()] = 0;
             costs[Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);

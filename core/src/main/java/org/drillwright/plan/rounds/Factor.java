@@ -24,36 +24,10 @@ final class Factor {
 
     private static final int CHANCE = 8;
 
-    /** Two who may work together, and what that costs. */
-    private static final class Pair {
-
-        private final int one;
-        private final int other;
-        private final long[] costs;
-
-        Pair(int one, int other, long[] costs) {
-            this.one = one;
-            this.other = other;
-            this.costs = costs;
-        }
-
-        int one() {
-            return one;
-        }
-
-        int other() {
-            return other;
-        }
-
-        long[] costs() {
-            return costs;
-        }
-    }
-
     private final Problem problem;
     private final int vertices;
     private final int helpers;
-    private final List<Pair> pairs;
+    private final List<Candidate> pairs;
 
     /**
      * What came of it.
@@ -63,7 +37,7 @@ final class Factor {
      */
     record Outcome(Tally bound, Optional<Table> table) {}
 
-    private Factor(Problem problem, int helpers, List<Pair> pairs) {
+    private Factor(Problem problem, int helpers, List<Candidate> pairs) {
         this.problem = problem;
         this.vertices = problem.students() + helpers;
         this.helpers = helpers;
@@ -82,15 +56,15 @@ final class Factor {
         return factor.size() <= LARGEST ? factor.solved() : Optional.empty();
     }
 
-    private static List<Pair> pairs(Problem problem, int helpers) {
+    private static List<Candidate> pairs(Problem problem, int helpers) {
         Reckoning before = new Reckoning(problem);
-        List<Pair> pairs = new ArrayList<>();
+        List<Candidate> pairs = new ArrayList<>();
         for (int one = 0; one < problem.students(); one++) {
             for (int other = one + 1; other < problem.students() + helpers; other++) {
                 long[] costs = new long[Aim.COUNT];
                 before.cost(one, other, costs);
                 if (problem.permits(0, one, other) && costs[Aim.REPEATS.rank()] == 0) {
-                    pairs.add(new Pair(one, other, costs));
+                    pairs.add(new Candidate(one, other, costs));
                 }
             }
         }
@@ -102,19 +76,19 @@ final class Factor {
     }
 
     private Factor within(long gap) {
-        List<Pair> narrow = pairs.stream()
+        List<Candidate> narrow = pairs.stream()
                 .filter(pair -> pair.costs()[Aim.WIDEST.rank()] <= gap)
                 .toList();
         return new Factor(problem, helpers, narrow);
     }
 
     private Optional<Outcome> solved() {
-        Optional<List<Pair>> lightest = lightest(Optional.empty());
+        Optional<List<Candidate>> lightest = lightest(Optional.empty());
         if (lightest.isEmpty()) {
             return Optional.empty();
         }
         Factor narrowed = size() <= SMALL ? narrowed(costs(lightest.get())) : this;
-        List<Pair> least = narrowed == this
+        List<Candidate> least = narrowed == this
                 ? lightest.get()
                 : narrowed.lightest(Optional.empty()).orElseThrow();
         return Optional.of(new Outcome(narrowed.bound(least), narrowed.split(least)));
@@ -146,14 +120,14 @@ final class Factor {
         return best;
     }
 
-    private static boolean asGood(List<Pair> found, long[] costs) {
+    private static boolean asGood(List<Candidate> found, long[] costs) {
         int end = Aim.WIDEST.rank();
         return Arrays.compare(costs(found), 0, end, costs, 0, end) <= 0;
     }
 
-    private static long[] costs(List<Pair> chosen) {
+    private static long[] costs(List<Candidate> chosen) {
         long[] sum = new long[Aim.COUNT];
-        for (Pair pair : chosen) {
+        for (Candidate pair : chosen) {
             for (int aim = 0; aim < Aim.COUNT; aim++) {
                 long cost = pair.costs()[aim];
                 sum[aim] = aim == Aim.WIDEST.rank() ? Math.max(sum[aim], cost) : sum[aim] + cost;
@@ -163,7 +137,7 @@ final class Factor {
     }
 
     /** Aims that found no room in the weights, or stand behind a largest gap not brought down, have no bound but 0. */
-    private Tally bound(List<Pair> least) {
+    private Tally bound(List<Candidate> least) {
         long[] costs = costs(least);
         int known = Math.min(weights(false).levels(), Aim.COUNT);
         boolean narrow = size() <= SMALL || costs[Aim.WIDEST.rank()] == 0;
@@ -173,7 +147,7 @@ final class Factor {
 
     private LexicalWeights weights(boolean shaken) {
         long[] most = new long[Aim.COUNT + 1];
-        for (Pair pair : pairs) {
+        for (Candidate pair : pairs) {
             for (int aim = 0; aim < Aim.COUNT; aim++) {
                 most[aim] = Math.max(most[aim], pair.costs()[aim]);
             }
@@ -186,10 +160,10 @@ final class Factor {
         return LexicalWeights.fitting(most, edges);
     }
 
-    private Optional<List<Pair>> lightest(Optional<SplittableRandom> chance) {
+    private Optional<List<Candidate>> lightest(Optional<SplittableRandom> chance) {
         LexicalWeights weights = weights(chance.isPresent());
         List<Edge> edges = new ArrayList<>();
-        for (Pair pair : pairs) {
+        for (Candidate pair : pairs) {
             long[] costs = Arrays.copyOf(pair.costs(), Aim.COUNT + 1);
             costs[Aim.WIDEST.rank()] = 0;
             costs[Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
@@ -198,7 +172,7 @@ final class Factor {
         Optional<List<Edge>> lightest = RegularFactor.lightest(vertices, edges, problem.rounds());
         return lightest.map(used -> {
             var wanted = new HashSet<>(used);
-            List<Pair> chosen = new ArrayList<>();
+            List<Candidate> chosen = new ArrayList<>();
             for (int at = 0; at < pairs.size(); at++) {
                 if (wanted.contains(edges.get(at))) {
                     chosen.add(pairs.get(at));
@@ -209,7 +183,7 @@ final class Factor {
     }
 
     /** A factor that has no split is drawn again, shaken among equals. */
-    private Optional<Table> split(List<Pair> least) {
+    private Optional<Table> split(List<Candidate> least) {
         Optional<Table> table = rounds(least);
         SplittableRandom chance = new SplittableRandom(vertices);
         int redraws = size() <= SMALL ? 12 : 1;
@@ -219,7 +193,7 @@ final class Factor {
         return table;
     }
 
-    private Optional<Table> rounds(List<Pair> chosen) {
+    private Optional<Table> rounds(List<Candidate> chosen) {
         List<Edge> edges = chosen.stream()
                 .map(pair -> new Edge(pair.one(), pair.other(), 0))
                 .toList();

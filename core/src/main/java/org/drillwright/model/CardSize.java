@@ -31,6 +31,11 @@ public enum CardSize {
         return word;
     }
 
+    /** Whether it hangs on the wall instead of being worn or held. */
+    public boolean isForTheWall() {
+        return this == WALL_A4 || this == WALL_A3;
+    }
+
     /** In millimetres. */
     public double width() {
         return width;

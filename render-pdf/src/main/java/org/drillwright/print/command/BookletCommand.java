@@ -18,7 +18,6 @@ import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
 import org.drillwright.print.layout.Back;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -66,17 +65,13 @@ final class BookletCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (card == CardSize.WALL_A4 || card == CardSize.WALL_A3) {
+        if (card.isForTheWall()) {
             throw new CannotRun("A sheet for the wall leaves no room on a page: choose another --card.");
         }
-        Path target = Locations.path(run.here(), out)
-                .filter(named -> named.getFileName() != null)
-                .orElseThrow(() -> new CannotRun("'" + out + "' cannot be the name of a file."));
+        Path target = Locations.file(run.here(), out);
         new OutputFile(target).mustBeFree();
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, List.of()));
-        if (Schools.isUnjudged(folder)) {
-            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
-            run.out().println("Nothing was printed: mend the settings of the school first.");
+        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
             return Exit.MATERIAL;
         }
         Choices choices = new Choices(card, Paper.CARD, Back.NONE, Optional.empty(), Laminate.NONE, Shift.NONE, draft);

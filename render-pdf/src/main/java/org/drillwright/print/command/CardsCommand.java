@@ -34,7 +34,6 @@ import org.drillwright.print.impose.Shift;
 import org.drillwright.print.layout.Back;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PngPictures;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -178,9 +177,7 @@ final class CardsCommand implements Callable<Integer> {
             new OutputFile(target.path()).mustBeFree();
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, paths));
-        if (Schools.isUnjudged(folder)) {
-            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
-            run.out().println("Nothing was printed: mend the settings of the school first.");
+        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
             return Exit.MATERIAL;
         }
         School settings = folder.school();
@@ -239,15 +236,14 @@ final class CardsCommand implements Callable<Integer> {
     /** A sheet for the wall is its own page. */
     private Paper paper(School settings) {
         CardSize size = card.orElse(settings.card());
-        boolean wall = size == CardSize.WALL_A4 || size == CardSize.WALL_A3;
-        return sheet.orElse(wall ? Paper.CARD : Paper.of(settings.sheet()));
+        return sheet.orElse(size.isForTheWall() ? Paper.CARD : Paper.of(settings.sheet()));
     }
 
     /** Nothing if the class cannot be planned; why is shown. */
     private Optional<Picks> picks(SchoolFolder folder) {
         Picking picking = new Picking(folder);
         if (lesson.isPresent()) {
-            return ClassRun.open(run, school.folder, List.of(lesson.get()))
+            return ClassRun.of(run, folder)
                     .tonight(lesson.get())
                     .map(tonight -> picking.these(tonight.plan().inOrder().stream()
                             .flatMap(drill -> folder.entry(drill.id()).stream())
@@ -263,9 +259,7 @@ final class CardsCommand implements Callable<Integer> {
     private Target target() {
         String usual = png.isPresent() ? "cards" : testSheet ? "test-sheet.pdf" : "cards.pdf";
         String shown = out.orElse(usual);
-        Path path = Locations.path(run.here(), shown)
-                .filter(named -> named.getFileName() != null)
-                .orElseThrow(() -> new CannotRun("'" + shown + "' cannot be the name of a file."));
+        Path path = Locations.file(run.here(), shown);
         return new Target(path, shown, png.map(OptionalInt::of).orElseGet(OptionalInt::empty));
     }
 }

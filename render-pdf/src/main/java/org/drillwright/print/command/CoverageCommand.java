@@ -14,7 +14,6 @@ import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.printing.Picking;
 import org.drillwright.print.command.printing.Picks;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -51,9 +50,7 @@ final class CoverageCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, List.of()));
-        if (Schools.isUnjudged(folder)) {
-            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
-            run.out().println("Nothing was looked at: mend the settings of the school first.");
+        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was looked at")) {
             return Exit.MATERIAL;
         }
         Picking picking = new Picking(folder);

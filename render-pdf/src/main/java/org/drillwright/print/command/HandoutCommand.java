@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.SheetSize;
-import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolSearch;
@@ -19,7 +18,6 @@ import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
 import org.drillwright.print.layout.Back;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -98,14 +96,10 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path target = Locations.path(run.here(), out)
-                .filter(named -> named.getFileName() != null)
-                .orElseThrow(() -> new CannotRun("'" + out + "' cannot be the name of a file."));
+        Path target = Locations.file(run.here(), out);
         new OutputFile(target).mustBeFree();
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, List.of()));
-        if (Schools.isUnjudged(folder)) {
-            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
-            run.out().println("Nothing was printed: mend the settings of the school first.");
+        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
             return Exit.MATERIAL;
         }
         SheetSize paper = sheet.orElse(folder.school().sheet());

@@ -10,7 +10,6 @@ import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.record.PrintsFile;
 import org.drillwright.print.command.record.Told;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -45,9 +44,7 @@ final class MarkCommand implements Callable<Integer> {
         String written = String.join(" ", signs);
         PrintMark mark = PrintMark.read(written).orElseThrow(() -> new CannotRun(PrintMark.wrongWith(written)));
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, List.of()));
-        if (Schools.isUnjudged(folder)) {
-            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
-            run.out().println("The mark was not looked up: mend the settings of the school first.");
+        if (Schools.isRefused(folder, run.out(), run.paint(), "The mark was not looked up")) {
             return Exit.MATERIAL;
         }
         run.out().println(new Told(folder, new PrintsFile(folder.root()).read(run)).of(mark));

@@ -16,7 +16,6 @@ import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.write.DrillPlace;
 import org.drillwright.print.command.write.Skeleton;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -56,9 +55,7 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder, List.of()));
-        if (Schools.isUnjudged(folder)) {
-            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
-            run.out().println("No drill was written: mend the settings of the school first.");
+        if (Schools.isRefused(folder, run.out(), run.paint(), "No drill was written")) {
             return Exit.MATERIAL;
         }
         Skeleton skeleton = Skeleton.of(folder.school(), String.join(" ", title), level, solo);

@@ -12,7 +12,6 @@ import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.write.TextFile;
-import org.drillwright.report.TextReport;
 import org.drillwright.schema.JsonSchema;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
@@ -68,9 +67,7 @@ final class SchemaCommand implements Callable<Integer> {
     public Integer call() {
         Optional<Path> file = out.map(this::place);
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder, List.of()));
-        if (kind == Kind.DRILL && Schools.isUnjudged(folder)) {
-            run.err().print(TextReport.of(folder.folderFindings(), run.paint()));
-            run.err().println("No schema was made: mend the settings of the school first.");
+        if (kind == Kind.DRILL && Schools.isRefused(folder, run.err(), run.paint(), "No schema was made")) {
             return Exit.MATERIAL;
         }
         String schema = kind == Kind.SCHOOL ? JsonSchema.school() : JsonSchema.drill(folder.school(), ids(folder));

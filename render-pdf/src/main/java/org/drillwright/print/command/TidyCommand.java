@@ -15,7 +15,6 @@ import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.read.DrillReader;
 import org.drillwright.report.Difference;
-import org.drillwright.report.TextReport;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
@@ -65,9 +64,7 @@ final class TidyCommand implements Callable<Integer> {
             throw new CannotRun("Either --write or --check, not both.");
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder, paths));
-        if (Schools.isUnjudged(folder)) {
-            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
-            run.out().println("Nothing was tidied: mend the settings of the school first.");
+        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was tidied")) {
             return Exit.MATERIAL;
         }
         return tidy(Selection.of(folder, run, paths).entries(), new Tidy(new DrillReader(folder.school())));

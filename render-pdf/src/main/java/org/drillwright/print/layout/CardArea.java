@@ -23,8 +23,8 @@ record CardArea(double width, double height, boolean ringed) {
     private static final double BESIDE_HOLE = Millimetres.toPoints(2);
 
     static CardArea of(CardSize size) {
-        boolean wall = size == CardSize.WALL_A4 || size == CardSize.WALL_A3;
-        return new CardArea(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), !wall);
+        return new CardArea(
+                Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), !size.isForTheWall());
     }
 
     double left() {

@@ -1,8 +1,10 @@
 package org.drillwright.print.pdf;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -51,6 +53,17 @@ public final class PdfWriter {
             tags.finish();
             document.save(out);
         }
+    }
+
+    /** The whole document at once; in memory nothing refuses to be written. */
+    public byte[] bytes(List<Frame> pages, Contents contents, DocumentInfo info) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            write(pages, contents, info, bytes);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+        return bytes.toByteArray();
     }
 
     private static PDPage page(PDDocument document, Frame frame, Fonts fonts, Tags tags) throws IOException {

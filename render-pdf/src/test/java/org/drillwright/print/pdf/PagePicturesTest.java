@@ -6,12 +6,10 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.drillwright.print.frame.Frame;
@@ -54,7 +52,7 @@ class PagePicturesTest {
     @EnumSource
     void popplerDrawsItToo(Shown shown, @TempDir Path folder) throws Exception {
         boolean wanted = "true".equals(System.getenv("CI"));
-        assumeTrue(wanted || isInstalled("pdftoppm"), "poppler's pdftoppm is not installed");
+        assumeTrue(wanted || ForkedPrinting.isInstalled("pdftoppm"), "poppler's pdftoppm is not installed");
         Path pdf = Files.write(folder.resolve("page.pdf"), PdfWriterTest.pdf(List.of(shown.frame())));
         Process process = new ProcessBuilder(
                         "pdftoppm",
@@ -137,10 +135,5 @@ class PagePicturesTest {
             }
         }
         return sum / (SQUARE * SQUARE);
-    }
-
-    private static boolean isInstalled(String program) {
-        return Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
-                .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
     }
 }

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -92,7 +91,7 @@ class PdfWriterTest {
     @Test
     void anotherReaderFindsTheWordsToo(@TempDir Path folder) throws Exception {
         boolean wanted = "true".equals(System.getenv("CI"));
-        assumeTrue(wanted || isInstalled("pdftotext"), "poppler's pdftotext is not installed");
+        assumeTrue(wanted || ForkedPrinting.isInstalled("pdftotext"), "poppler's pdftotext is not installed");
         Path file = Files.write(folder.resolve("sheet.pdf"), pdf(sheets(SheetSize.LETTER)));
         Process process = new ProcessBuilder("pdftotext", "-raw", "-enc", "UTF-8", file.toString(), "-").start();
         String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -102,11 +101,6 @@ class PdfWriterTest {
                 words.contains("Hold the lunge and take the touch. Riposte straight to the high inside line."), words);
         assertTrue(words.contains("Come to attention."), words);
         assertTrue(words.contains("Print at 100 %"), words);
-    }
-
-    private static boolean isInstalled(String program) {
-        return Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
-                .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
     }
 
     @Test

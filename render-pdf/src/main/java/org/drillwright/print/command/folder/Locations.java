@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.drillwright.print.command.console.CannotRun;
 
 /** Paths as people type them. */
 public final class Locations {
@@ -23,6 +24,13 @@ public final class Locations {
         } catch (InvalidPathException impossible) {
             return Optional.empty();
         }
+    }
+
+    /** The file that is to be written, seen from a folder; what cannot be the name of one is refused. */
+    public static Path file(Path from, String typed) {
+        return path(from, typed)
+                .filter(path -> path.getFileName() != null)
+                .orElseThrow(() -> new CannotRun("'" + typed + "' cannot be the name of a file."));
     }
 
     /** The folder that holds a file. */

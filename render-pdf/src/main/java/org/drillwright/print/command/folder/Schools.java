@@ -1,10 +1,13 @@
 package org.drillwright.print.command.folder;
 
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.file.Path;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
+import org.drillwright.report.Paint;
+import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 
 /** Opens a school's folder. */
@@ -28,6 +31,20 @@ public final class Schools {
             throw new CannotRun("There is no drill in " + root + ": a drill is a text file whose name ends in .yaml.");
         }
         return school;
+    }
+
+    /**
+     * Whether the settings have errors, so that nothing could be judged; if so they are shown.
+     *
+     * @param undone what was left undone, such as {@code Nothing was printed}
+     */
+    public static boolean isRefused(SchoolFolder school, PrintStream to, Paint paint, String undone) {
+        boolean unjudged = isUnjudged(school);
+        if (unjudged) {
+            to.print(TextReport.of(school.folderFindings(), paint));
+            to.println(undone + ": mend the settings of the school first.");
+        }
+        return unjudged;
     }
 
     /** Whether the settings have errors, so that nothing could be judged. */

@@ -1,8 +1,5 @@
 package org.drillwright.print.command.packet;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.drillwright.print.command.write.OutputFile;
@@ -20,14 +17,8 @@ import org.drillwright.print.pdf.PdfWriter;
 record Whole(Path target, String shown, DocumentInfo info, Family faces) {
 
     void write(List<Frame> pages, Contents contents) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            new PdfWriter(faces).write(pages, contents, info, bytes);
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
-        }
         OutputFile file = new OutputFile(target);
         file.mustBeFree();
-        file.write(bytes.toByteArray());
+        file.write(new PdfWriter(faces).bytes(pages, contents, info));
     }
 }

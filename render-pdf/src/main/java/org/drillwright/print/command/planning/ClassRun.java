@@ -42,6 +42,11 @@ public final class ClassRun {
         return new ClassRun(run, Schools.openFilled(run, new SchoolSearch(run).find(school, near)));
     }
 
+    /** For a school that is open already. */
+    public static ClassRun of(Invocation run, SchoolFolder folder) {
+        return new ClassRun(run, folder);
+    }
+
     public SchoolFolder folder() {
         return folder;
     }

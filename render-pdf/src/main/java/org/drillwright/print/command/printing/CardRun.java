@@ -2,7 +2,6 @@ package org.drillwright.print.command.printing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
@@ -80,14 +79,7 @@ public final class CardRun {
         List<CardSubject> subjects = new ArrayList<>();
         for (Pick pick : picks.drills()) {
             pick.entry().subject().ifPresent(drill -> {
-                boolean sound = pick.entry().isSound();
-                CardSubject card = new CardSubject(
-                        drill.drill(),
-                        school,
-                        pick.place(),
-                        !sound,
-                        Unjudged.remark(pick, labels),
-                        Optional.of(drill.replay()));
+                CardSubject card = pick.card(drill, school, labels);
                 List<Finding> lacking = glyphs.lacking(drill, card);
                 refusal.weigh(pick, lacking);
                 if (lacking.isEmpty()) {

@@ -1,8 +1,5 @@
 package org.drillwright.print.command.printing;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -83,13 +80,7 @@ final class Documents implements Product {
     }
 
     private byte[] write(List<Frame> sides, Contents contents) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            new PdfWriter(faces).write(sides, contents, info, bytes);
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
-        }
-        return bytes.toByteArray();
+        return new PdfWriter(faces).bytes(sides, contents, info);
     }
 
     @Override

@@ -1,7 +1,10 @@
 package org.drillwright.print.command.printing;
 
 import java.util.Optional;
+import org.drillwright.check.Subject;
+import org.drillwright.model.School;
 import org.drillwright.print.layout.CardSubject;
+import org.drillwright.print.layout.Labels;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder.Entry;
 
@@ -14,6 +17,17 @@ public record Pick(Entry entry, Optional<CardSubject.Place> place) {
 
     public String id() {
         return DrillFiles.id(entry.file());
+    }
+
+    /** What its card says, marked as a draft if the drill has errors. */
+    CardSubject card(Subject drill, School school, Labels labels) {
+        return new CardSubject(
+                drill.drill(),
+                school,
+                place,
+                !entry.isSound(),
+                Unjudged.remark(this, labels),
+                Optional.of(drill.replay()));
     }
 
     /** Whether there is a whole drill to print; a file never half-loads. */

@@ -1,7 +1,6 @@
 package org.drillwright.print.command.printing;
 
 import java.util.List;
-import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.model.School;
 import org.drillwright.print.frame.Frame;
@@ -31,13 +30,7 @@ public record Preview(List<Frame> cards, List<Finding> lacking, List<String> rem
 
     public static Preview of(Pick pick, Subject drill, School school, Typefaces faces) {
         Labels labels = Labels.in(school.language());
-        CardSubject card = new CardSubject(
-                drill.drill(),
-                school,
-                pick.place(),
-                !pick.entry().isSound(),
-                Unjudged.remark(pick, labels),
-                Optional.of(drill.replay()));
+        CardSubject card = pick.card(drill, school, labels);
         List<Finding> lacking = new Glyphs(faces).lacking(drill, card);
         if (!lacking.isEmpty()) {
             return new Preview(List.of(), lacking, List.of());

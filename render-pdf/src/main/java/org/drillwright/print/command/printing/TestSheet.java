@@ -1,8 +1,5 @@
 package org.drillwright.print.command.printing;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
@@ -13,6 +10,7 @@ import org.drillwright.print.impose.Shift;
 import org.drillwright.print.impose.Stock;
 import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.SheetNote;
+import org.drillwright.print.pdf.Contents;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PdfWriter;
@@ -30,16 +28,10 @@ public final class TestSheet {
                 shift,
                 SheetNote.measuringFront(labels, faces),
                 SheetNote.measuringBack(labels, faces));
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            new PdfWriter(faces)
-                    .write(
-                            pages,
-                            new DocumentInfo("Test sheet", school.language().locale()),
-                            bytes);
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
-        }
-        return bytes.toByteArray();
+        return new PdfWriter(faces)
+                .bytes(
+                        pages,
+                        Contents.PLAIN,
+                        new DocumentInfo("Test sheet", school.language().locale()));
     }
 }

@@ -92,7 +92,7 @@ class ArchitectureTest {
     void onlyTheCommandsKnowPicocli() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages(PRINT + "command", PRINT + "command.classes")
+                .resideOutsideOfPackages(PRINT + "command", PRINT + "command.classes", PRINT + "command.install")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("picocli..")

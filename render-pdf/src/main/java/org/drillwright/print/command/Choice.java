@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -25,7 +24,11 @@ record Choice<T>(List<T> values, Function<T, String> word) implements ITypeConve
         return values.stream()
                 .filter(value -> word.apply(value).equals(wanted))
                 .findFirst()
-                .orElseThrow(() -> new TypeConversionException("'" + written + "' is none of "
-                        + values.stream().map(word).collect(Collectors.joining(", "))));
+                .orElseThrow(() ->
+                        new TypeConversionException("'" + written + "' is none of " + String.join(", ", words())));
+    }
+
+    List<String> words() {
+        return values.stream().map(word).toList();
     }
 }

@@ -1,6 +1,7 @@
 package org.drillwright.print.command;
 
 import java.net.URISyntaxException;
+import java.net.URL;
 import java.nio.file.Path;
 import java.security.CodeSource;
 import java.util.Optional;
@@ -10,6 +11,9 @@ import org.drillwright.print.command.console.StandardStreams;
 /** Starts the program; the only place that ends the process. */
 public final class Main {
 
+    /** In an image with a Java of its own the program lies in no archive that could tell its folder. */
+    private static final String HOME = "drillwright.home";
+
     private Main() {}
 
     public static void main(String[] arguments) {
@@ -18,13 +22,19 @@ public final class Main {
         System.exit(Delivery.confirm(run, code));
     }
 
-    /** The folder that the program's own archive lies in. */
+    /** The folder that the program was unpacked into: as whoever started it says, or else where its archive lies. */
     private static Optional<Path> home() {
-        CodeSource source = Main.class.getProtectionDomain().getCodeSource();
+        return Optional.ofNullable(System.getProperty(HOME))
+                .map(Path::of)
+                .or(() -> Optional.ofNullable(Main.class.getProtectionDomain().getCodeSource())
+                        .map(CodeSource::getLocation)
+                        .filter(place -> place.getProtocol().equals("file"))
+                        .flatMap(Main::folderOf));
+    }
+
+    private static Optional<Path> folderOf(URL archive) {
         try {
-            return source == null
-                    ? Optional.empty()
-                    : Optional.ofNullable(Path.of(source.getLocation().toURI()).getParent());
+            return Optional.ofNullable(Path.of(archive.toURI()).getParent());
         } catch (URISyntaxException | IllegalArgumentException elsewhere) {
             return Optional.empty();
         }

@@ -2,27 +2,17 @@ package org.drillwright.print.command;
 
 import java.io.PrintWriter;
 import java.time.LocalDate;
-import java.util.Locale;
-import org.drillwright.model.CardSize;
-import org.drillwright.model.Hands;
-import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.classes.HallCommand;
 import org.drillwright.print.command.classes.LessonCommand;
 import org.drillwright.print.command.classes.PairsCommand;
 import org.drillwright.print.command.classes.PartnersCommand;
-import org.drillwright.print.command.classes.PlanFormat;
 import org.drillwright.print.command.classes.ProgressCommand;
 import org.drillwright.print.command.classes.RecordCommand;
 import org.drillwright.print.command.classes.SessionCommand;
-import org.drillwright.print.command.classes.TableFormat;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.StreamWriter;
-import org.drillwright.print.command.printing.Edge;
-import org.drillwright.print.command.printing.Paper;
-import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.Back;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
@@ -40,7 +30,8 @@ public final class Program {
         }
     }
 
-    static CommandLine commands(Invocation run) {
+    /** The commands with their options, as the command line, the help and the manual know them. */
+    public static CommandLine commands(Invocation run) {
         SchoolOption school = new SchoolOption();
         CommandLine line = new CommandLine(new RootCommand(run, school))
                 .addSubcommand(new CheckCommand(run, school))
@@ -63,23 +54,9 @@ public final class Program {
                 .addSubcommand(new BookletCommand(run, school))
                 .addSubcommand(new CoverageCommand(run, school))
                 .addSubcommand(new MarkCommand(run, school));
-        line.registerConverter(ReportFormat.class, Choice.of(ReportFormat.values(), ReportFormat::word));
-        line.registerConverter(
-                SchemaCommand.Kind.class, Choice.of(SchemaCommand.Kind.values(), SchemaCommand.Kind::word));
-        line.registerConverter(Hands.class, Choice.of(Hands.values(), Hands::word));
-        line.registerConverter(CardSize.class, Choice.of(CardSize.values(), CardSize::word));
-        line.registerConverter(
-                Back.class, Choice.of(Back.values(), back -> back.name().toLowerCase(Locale.ROOT)));
-        line.registerConverter(Edge.class, Choice.of(Edge.values(), Edge::word));
-        line.registerConverter(
-                Laminate.class,
-                Choice.of(Laminate.values(), laminate -> laminate.name().toLowerCase(Locale.ROOT)));
+        Choices.register(line);
         line.registerConverter(Shift.class, new ShiftWord());
-        line.registerConverter(PlanFormat.class, Choice.of(PlanFormat.values(), PlanFormat::word));
-        line.registerConverter(TableFormat.class, Choice.of(TableFormat.values(), TableFormat::word));
         line.registerConverter(LocalDate.class, new DayWord());
-        line.registerConverter(SheetSize.class, Choice.of(SheetSize.values(), SheetSize::word));
-        line.registerConverter(Paper.class, Choice.of(Paper.values(), Paper::word));
         return line.setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))
                 .setOut(new PrintWriter(new StreamWriter(run.out()), true))

@@ -1,9 +1,10 @@
 package org.drillwright.print.command;
 
+import java.lang.module.ModuleDescriptor;
 import java.util.Optional;
 import picocli.CommandLine.IVersionProvider;
 
-/** The version that the archive's manifest states. */
+/** The version that the archive's manifest states, or else the module. */
 final class VersionText implements IVersionProvider {
 
     @Override
@@ -13,6 +14,13 @@ final class VersionText implements IVersionProvider {
 
     static String number() {
         return Optional.ofNullable(VersionText.class.getPackage().getImplementationVersion())
+                .or(VersionText::ofTheModule)
                 .orElse("(run from class files)");
+    }
+
+    /** In an image with a Java of its own there is no archive, but a module. */
+    private static Optional<String> ofTheModule() {
+        return Optional.ofNullable(VersionText.class.getModule().getDescriptor())
+                .flatMap(ModuleDescriptor::rawVersion);
     }
 }

@@ -1,0 +1,60 @@
+package org.drillwright.print.command;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.Hands;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.command.classes.PlanFormat;
+import org.drillwright.print.command.classes.TableFormat;
+import org.drillwright.print.command.printing.Edge;
+import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.impose.Laminate;
+import org.drillwright.print.layout.Back;
+import picocli.CommandLine;
+
+/** The arguments that are one of a few words, and their words. */
+public final class Choices {
+
+    private static final Map<Class<?>, Choice<?>> ALL = new LinkedHashMap<>();
+
+    static {
+        put(ReportFormat.class, ReportFormat::word);
+        put(SchemaCommand.Kind.class, SchemaCommand.Kind::word);
+        put(Hands.class, Hands::word);
+        put(CardSize.class, CardSize::word);
+        put(SheetSize.class, SheetSize::word);
+        put(Paper.class, Paper::word);
+        put(Back.class, back -> back.name().toLowerCase(Locale.ROOT));
+        put(Edge.class, Edge::word);
+        put(Laminate.class, laminate -> laminate.name().toLowerCase(Locale.ROOT));
+        put(PlanFormat.class, PlanFormat::word);
+        put(TableFormat.class, TableFormat::word);
+    }
+
+    private Choices() {}
+
+    private static <T> void put(Class<T> kind, Function<T, String> word) {
+        ALL.put(kind, Choice.of(kind.getEnumConstants(), word));
+    }
+
+    /** Lets the command line read them. */
+    static void register(CommandLine line) {
+        ALL.forEach((kind, choice) -> register(line, kind, choice));
+    }
+
+    /** Each choice stands beside its own kind in the map. */
+    @SuppressWarnings("unchecked")
+    private static <T> void register(CommandLine line, Class<T> kind, Choice<?> choice) {
+        line.registerConverter(kind, (Choice<T>) choice);
+    }
+
+    /** The words that an argument of this kind may be; none if it may be anything. */
+    public static Optional<List<String>> words(Class<?> kind) {
+        return Optional.ofNullable(ALL.get(kind)).map(Choice::words);
+    }
+}

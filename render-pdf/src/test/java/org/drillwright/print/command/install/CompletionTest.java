@@ -1,0 +1,87 @@
+package org.drillwright.print.command.install;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What bash itself offers when the script is loaded and the tabulator is pressed. */
+class CompletionTest {
+
+    /** Completes the last of its arguments, as bash calls a completion function (bash(1), Programmable Completion). */
+    private static final String PRESS_TAB = """
+            compopt() { :; }
+            source "$1"; shift
+            COMP_WORDS=("$@"); COMP_CWORD=$(($# - 1)); COMP_LINE="$*"; COMP_POINT=${#COMP_LINE}
+            _complete_drillwright "$1" "${COMP_WORDS[COMP_CWORD]}"
+            printf '%s\\n' "${COMPREPLY[@]}"
+            """;
+
+    private static final Path BASH = Path.of("/bin/bash");
+
+    @TempDir
+    static Path folder;
+
+    @BeforeAll
+    static void bashIsHere() throws IOException {
+        assumeTrue(Files.isExecutable(BASH), "no bash on this machine");
+        WriteManual.write(folder, "2026-09-01");
+    }
+
+    private static Set<String> offered(String... words) throws IOException, InterruptedException {
+        String[] command = new String[words.length + 6];
+        System.arraycopy(
+                new String[] {
+                    BASH.toString(),
+                    "-c",
+                    PRESS_TAB,
+                    "bash",
+                    folder.resolve("completion/drillwright").toString(),
+                    "drillwright"
+                },
+                0,
+                command,
+                0,
+                6);
+        System.arraycopy(words, 0, command, 6, words.length);
+        Process bash = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String reply = new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertTrue(bash.waitFor(30, TimeUnit.SECONDS));
+        return new TreeSet<>(reply.lines().filter(line -> !line.isBlank()).toList());
+    }
+
+    @Test
+    void aBegunCommandIsCompleted() throws Exception {
+        assertEquals(Set.of("check"), offered("ch"));
+        assertTrue(offered("").containsAll(Set.of("check", "cards", "pairs", "mark")));
+    }
+
+    @Test
+    void aBegunOptionIsCompleted() throws Exception {
+        assertEquals(Set.of("--strict"), offered("check", "--str"));
+    }
+
+    @Test
+    void anOptionsWordsAreThoseThatItTakes() throws Exception {
+        assertEquals(Set.of("text", "line", "json", "sarif"), offered("check", "--format", ""));
+        assertEquals(
+                Set.of("a7", "a6", "a5", "3x5", "4x6", "5x8", "wall-a4", "wall-a3"), offered("cards", "--card", ""));
+        assertEquals(Set.of("a4", "a3", "letter", "legal", "card"), offered("cards", "--sheet", ""));
+        assertEquals(Set.of("none", "pouch", "sheet"), offered("cards", "--laminate", ""));
+    }
+
+    @Test
+    void aCommandsWordIsOffered() throws Exception {
+        assertEquals(Set.of("drill", "school"), offered("schema", ""));
+    }
+}

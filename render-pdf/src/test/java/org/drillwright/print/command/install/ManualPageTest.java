@@ -1,0 +1,100 @@
+package org.drillwright.print.command.install;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Pages as man-pages(7) asks for them: its sections, in its order; hyphens that can be copied. */
+class ManualPageTest {
+
+    private static final Map<String, String> PAGES = WriteManual.all()
+            .map(command -> new ManualPage(command, "2026-09-01"))
+            .collect(Collectors.toMap(ManualPage::name, ManualPage::source));
+
+    private static List<String> sections(String page) {
+        return page.lines()
+                .filter(line -> line.startsWith(".SH "))
+                .map(line -> line.substring(5, line.length() - 1))
+                .toList();
+    }
+
+    @Test
+    void eachCommandHasAPage() {
+        assertTrue(PAGES.keySet()
+                .containsAll(List.of("drillwright", "drillwright-check", "drillwright-cards", "drillwright-mark")));
+        PAGES.values()
+                .forEach(page -> assertTrue(
+                        page.contains("\\fBdrillwright"),
+                        () -> "no synopsis: " + page.lines().findFirst()));
+    }
+
+    @Test
+    void sectionsStandInTheUsualOrder() {
+        assertEquals(
+                List.of("NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "EXIT STATUS", "CAUTIONS", "SEE ALSO"),
+                sections(PAGES.getOrDefault("drillwright-check", "")));
+        assertEquals(
+                List.of(
+                        "NAME",
+                        "SYNOPSIS",
+                        "DESCRIPTION",
+                        "COMMANDS",
+                        "OPTIONS",
+                        "EXIT STATUS",
+                        "CAUTIONS",
+                        "SEE ALSO"),
+                sections(PAGES.getOrDefault("drillwright", "")));
+    }
+
+    @Test
+    void optionsAreNamedAsTheyAreTyped() {
+        String cards = PAGES.getOrDefault("drillwright-cards", "");
+        assertTrue(cards.contains("\n.TP\n\\fB\\-\\-card=SIZE\\fR\n"), cards);
+        assertTrue(cards.contains("\\-\\-test\\-sheet"), cards);
+    }
+
+    @Test
+    void noLineCanBeTakenForAMacroThatIsNone() {
+        PAGES.forEach((name, page) -> page.lines()
+                .filter(line -> line.startsWith("."))
+                .forEach(line -> assertTrue(line.matches("\\.(TH|SH|TP|PP)( .*)?"), name + ": " + line)));
+        assertEquals("\\&.yaml is the ending", words(".yaml is the ending"));
+        assertEquals("C:\\edrills", words("C:\\drills"));
+    }
+
+    private static String words(String text) {
+        return new Roff("x", "2026-09-01", "X")
+                .plain(text)
+                .toString()
+                .lines()
+                .reduce((one, two) -> two)
+                .orElse("");
+    }
+
+    @Test
+    void noPageSaysThatADrillIsSafe() {
+        PAGES.forEach((name, page) -> assertTrue(page.contains("No check makes a drill safe."), name));
+        PAGES.forEach((name, page) -> assertFalse(page.contains("%n"), name));
+    }
+
+    @Test
+    void pagesAndScriptAreWrittenWhereTheyArePackedFrom(@TempDir Path folder) throws IOException {
+        WriteManual.main(new String[] {folder.toString(), "2026-09-01"});
+        try (Stream<Path> pages = Files.list(folder.resolve("man1"))) {
+            assertEquals(
+                    PAGES.keySet().stream().map(name -> name + ".1").sorted().toList(),
+                    pages.map(page -> page.getFileName().toString()).sorted().toList());
+        }
+        assertTrue(Files.size(folder.resolve("completion/drillwright")) > 0);
+    }
+}

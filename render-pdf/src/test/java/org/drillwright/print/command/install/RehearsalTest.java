@@ -1,0 +1,33 @@
+package org.drillwright.print.command.install;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class RehearsalTest {
+
+    private static Set<Path> rehearsals() throws IOException {
+        try (Stream<Path> all = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
+            return all.filter(path -> path.getFileName().toString().startsWith("drillwright-rehearsal"))
+                    .collect(Collectors.toSet());
+        }
+    }
+
+    @Test
+    void nothingOfItIsLeft() throws IOException {
+        Set<Path> before = rehearsals();
+        Rehearsal.main(new String[0]);
+        assertEquals(before, rehearsals());
+    }
+
+    @Test
+    void whatIsRehearsedSucceeds() throws IOException {
+        Rehearsal.day().forEach((command, code) -> assertEquals(0, code, () -> String.join(" ", command)));
+    }
+}

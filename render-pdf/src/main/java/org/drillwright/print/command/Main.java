@@ -1,7 +1,6 @@
 package org.drillwright.print.command;
 
 import java.net.URISyntaxException;
-import java.net.URL;
 import java.nio.file.Path;
 import java.security.CodeSource;
 import java.util.Optional;
@@ -24,17 +23,16 @@ public final class Main {
 
     /** The folder that the program was unpacked into: as whoever started it says, or else where its archive lies. */
     private static Optional<Path> home() {
-        return Optional.ofNullable(System.getProperty(HOME))
-                .map(Path::of)
-                .or(() -> Optional.ofNullable(Main.class.getProtectionDomain().getCodeSource())
-                        .map(CodeSource::getLocation)
-                        .filter(place -> place.getProtocol().equals("file"))
-                        .flatMap(Main::folderOf));
-    }
-
-    private static Optional<Path> folderOf(URL archive) {
+        String told = System.getProperty(HOME);
+        if (told != null) {
+            return Optional.of(Path.of(told));
+        }
+        CodeSource source = Main.class.getProtectionDomain().getCodeSource();
+        if (source == null || !source.getLocation().getProtocol().equals("file")) {
+            return Optional.empty();
+        }
         try {
-            return Optional.ofNullable(Path.of(archive.toURI()).getParent());
+            return Optional.ofNullable(Path.of(source.getLocation().toURI()).getParent());
         } catch (URISyntaxException | IllegalArgumentException elsewhere) {
             return Optional.empty();
         }

@@ -38,7 +38,7 @@ public final class TextReport {
                     .append(paint.caret(finding.severity(), snippet.mark()))
                     .append('\n');
         }
-        text.append("  ").append(finding.what()).append('\n');
+        text.append("  ").append(Columns.shown(finding.what())).append('\n');
         if (!finding.wayOut().isEmpty()) {
             text.append("  ").append(finding.wayOut()).append('\n');
         }

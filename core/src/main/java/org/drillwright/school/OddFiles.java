@@ -14,8 +14,8 @@ import org.drillwright.source.Span;
 /** Finds what has the name of a file that a school may have, and is none: a folder, a pipe, a link that leads nowhere. */
 final class OddFiles {
 
-    private static final String WHAT = "This is not a file that can be read: it is a folder, a device, or a link that"
-            + " leads to no file.";
+    private static final String WHAT =
+            "This is not a file that can be read: it is a folder, a device, or a link that" + " leads to no file.";
 
     private OddFiles() {}
 

@@ -168,8 +168,7 @@ public final class SchoolFolder {
 
     /** Whether the settings have errors, so that nothing could be judged. */
     public boolean isUnjudged() {
-        return settings.isEmpty()
-                && folderFindings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
+        return settings.isEmpty() && folderFindings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
     }
 
     /** Findings in the settings and about the folder as a whole. */

@@ -28,8 +28,9 @@ final class Faults {
             long most = Runtime.getRuntime().maxMemory() >> 20;
             boolean stack = cause instanceof StackOverflowError;
             run.err()
-                    .println("Drillwright ran out of memory" + (stack ? " for its stack" : ", of which it may use " + most
-                            + " MB") + ". Set the environment variable JDK_JAVA_OPTIONS to "
+                    .println("Drillwright ran out of memory"
+                            + (stack ? " for its stack" : ", of which it may use " + most + " MB")
+                            + ". Set the environment variable JDK_JAVA_OPTIONS to "
                             + (stack ? "-Xss8m" : "-Xmx" + Math.max(1, most / 512) * 2 + "g")
                             + " and run this again, or choose fewer drills.");
             return Exit.UNABLE;

@@ -37,7 +37,8 @@ final class Busy {
                     started.countDown();
                 }
                 switch (kind) {
-                    case "cards" -> run(folder, "cards", "straight", "--card", at % 2 == 0 ? "a6" : "a7", "--out", "cards.pdf");
+                    case "cards" ->
+                        run(folder, "cards", "straight", "--card", at % 2 == 0 ? "a6" : "a7", "--out", "cards.pdf");
                     case "tidy" -> again(folder, "tidy", "--write");
                     case "fix" -> again(folder, "check", "--fix", "--write");
                     default -> evening(folder, kind, at);

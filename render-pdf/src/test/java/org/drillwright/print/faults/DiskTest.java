@@ -35,22 +35,52 @@ class DiskTest {
             "tidy --write untidy",
             "check --fix --write x-mendable");
 
+    /** Bytes that a disk in memory hands out at once; on most machines. */
+    private static final int PAGE = 4096;
+
     @TempDir
     Path temporary;
 
     private static Path school(Path disk) throws IOException {
         Path folder = Files.createDirectories(disk.resolve("school"));
         PlanFiles.of(folder, 1, 1)
-                .with("record.csv", "date,person,drill,event,with\n2026-09-01,New0,,attended,\n")
+                .with("record.csv", record())
                 .with("prints.csv", "date,mark,drill,size\n")
                 .with("untidy.yaml", "# Ours.\n" + SchoolFiles.straight().replace("thrust with", "thrust and"))
-                .with("x-mendable.yaml", SchoolFiles.riposte().replace("straight riposte", "riposte").replace("    distance: extension\n", ""));
+                .with(
+                        "x-mendable.yaml",
+                        SchoolFiles.riposte()
+                                .replace("straight riposte", "riposte")
+                                .replace("    distance: extension\n", ""));
         new SchoolFiles(folder)
-                .with("classes/tonight.yaml", "date: 2026-12-02\nminutes: 90\ndrills: [riposte]\nhall: {length: 18, width: 10}\n");
-        for (String file : List.of("cards.pdf", "handout.pdf", "booklet.pdf", "pairs.pdf", "lesson.pdf", "hall.pdf", "progress.pdf", "session.pdf", "sheet.pdf")) {
+                .with(
+                        "classes/tonight.yaml",
+                        "date: 2026-12-02\nminutes: 90\ndrills: [riposte]\nhall: {length: 18, width: 10}\n");
+        for (String file : List.of(
+                "cards.pdf",
+                "handout.pdf",
+                "booklet.pdf",
+                "pairs.pdf",
+                "lesson.pdf",
+                "hall.pdf",
+                "progress.pdf",
+                "session.pdf",
+                "sheet.pdf")) {
             Files.writeString(folder.resolve(file), "%PDF-1.7 the old one");
         }
         return folder;
+    }
+
+    /** A record that ends just before a page of the disk does, so that what is added needs another one. */
+    private static String record() {
+        String head = "date,person,drill,event,with\n2026-09-01,New0,,attended,\n";
+        String line = "2026-09-01,%s,,attended,\n";
+        int room = PAGE - 6 - head.length();
+        int lines = 4;
+        String last = line.formatted("x".repeat(room / lines + room % lines - line.length() + 2));
+        return head
+                + line.formatted("x".repeat(room / lines - line.length() + 2)).repeat(lines - 1)
+                + last;
     }
 
     /** @param cause how the sentence ends */
@@ -70,6 +100,7 @@ class DiskTest {
     void a_full_disk_costs_a_sentence() throws Exception {
         try (FullDisk disk = FullDisk.at(temporary.resolve("disk"))) {
             Path folder = school(temporary.resolve("disk"));
+            assertEquals(PAGE - 6, Files.size(folder.resolve("record.csv")));
             disk.fill();
             assertNothingHappens(folder, "the disk is full");
             disk.empty();

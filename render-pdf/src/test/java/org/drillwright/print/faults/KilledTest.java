@@ -48,7 +48,8 @@ class KilledTest {
     private void kill(int times) throws Exception {
         List<byte[]> cards = cards();
         String tidied = again("tidy", SchoolFiles.straight(), "tidy", "--write");
-        String fixed = again("fix", SchoolFiles.riposte().replace("    distance: extension\n", ""), "check", "--fix", "--write");
+        String fixed = again(
+                "fix", SchoolFiles.riposte().replace("    distance: extension\n", ""), "check", "--fix", "--write");
         int lines = 0;
         for (int time = 0; time < times; time++) {
             evenings("class");
@@ -76,7 +77,10 @@ class KilledTest {
         return record.isEmpty()
                 || record.endsWith("\n")
                         && record.startsWith(HEAD)
-                        && record.lines().skip(1).allMatch(line -> line.matches("\\d{4}-\\d\\d-\\d\\d,(New|Old)\\d,(riposte)?,[a-z ]+,(Old0)?"));
+                        && record.lines()
+                                .skip(1)
+                                .allMatch(line ->
+                                        line.matches("\\d{4}-\\d\\d-\\d\\d,(New|Old)\\d,(riposte)?,[a-z ]+,(Old0)?"));
     }
 
     private void assertPartsAreNoDrills() {
@@ -103,7 +107,10 @@ class KilledTest {
         SchoolFiles.sound(folder);
         List<byte[]> cards = new ArrayList<>();
         for (String size : List.of("a6", "a7")) {
-            assertEquals(0, Trial.run(folder, "cards", "straight", "--card", size, "--out", "cards.pdf").code());
+            assertEquals(
+                    0,
+                    Trial.run(folder, "cards", "straight", "--card", size, "--out", "cards.pdf")
+                            .code());
             cards.add(Files.readAllBytes(folder.resolve("cards.pdf")));
         }
         return cards;
@@ -127,7 +134,8 @@ class KilledTest {
             IntStream.range(0, Busy.EVENINGS)
                     .forEach(at -> files.with(
                             "classes/" + kind + at + ".yaml",
-                            "date: " + java.time.LocalDate.of(2026, 12, 2).plusDays(at) + "\nminutes: 90\ndrills: [riposte]\n"));
+                            "date: " + java.time.LocalDate.of(2026, 12, 2).plusDays(at)
+                                    + "\nminutes: 90\ndrills: [riposte]\n"));
         }
         if (Files.exists(folder.resolve("record.csv")) && random.nextInt(4) == 0) {
             Files.move(folder.resolve("record.csv"), folder.resolve("old.csv"), StandardCopyOption.REPLACE_EXISTING);
@@ -152,7 +160,9 @@ class KilledTest {
         assertEquals(0, trial.code());
         assertTrue(trial.err().contains("The last line has no end: writing it was cut short."), trial.err());
         assertTrue(text("record.csv").startsWith(torn + "\n2026-12-02,New0,,attended,\n"), text("record.csv"));
-        assertEquals("The record tells all of this already.\n", Trial.run(root, "record", "tonight").out());
+        assertEquals(
+                "The record tells all of this already.\n",
+                Trial.run(root, "record", "tonight").out());
         assertTrue(files.root().equals(root));
     }
 }

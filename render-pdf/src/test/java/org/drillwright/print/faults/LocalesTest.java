@@ -58,7 +58,11 @@ class LocalesTest {
         folder = temporary.resolve("school");
         PlanFiles.of(folder, 3, 3)
                 .with("record.csv", "date,person,drill,event,with\n2026-09-01,New0,riposte,signed off,\n")
-                .with("x-mendable.yaml", SchoolFiles.riposte().replace("straight riposte", "riposte").replace("    distance: extension\n", ""));
+                .with(
+                        "x-mendable.yaml",
+                        SchoolFiles.riposte()
+                                .replace("straight riposte", "riposte")
+                                .replace("    distance: extension\n", ""));
     }
 
     /** Runs all of them in one process and prints what they say. */
@@ -70,9 +74,14 @@ class LocalesTest {
             StringBuilder all = new StringBuilder();
             for (String command : COMMANDS) {
                 Trial trial = Trial.run(Path.of(folder[0]), command.split(" "));
-                all.append(command).append('\n').append(trial.code()).append(trial.out()).append(trial.err());
+                all.append(command)
+                        .append('\n')
+                        .append(trial.code())
+                        .append(trial.out())
+                        .append(trial.err());
             }
-            PrintStream out = new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), false, StandardCharsets.UTF_8);
+            PrintStream out = new PrintStream(
+                    new java.io.FileOutputStream(java.io.FileDescriptor.out), false, StandardCharsets.UTF_8);
             out.print(all);
             out.flush();
         }
@@ -86,11 +95,15 @@ class LocalesTest {
         Path out = temporary.resolve("out");
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().put("LC_ALL", "C.UTF-8");
-        Process process = builder.redirectOutput(out.toFile()).redirectError(temporary.resolve("err").toFile()).start();
+        Process process = builder.redirectOutput(out.toFile())
+                .redirectError(temporary.resolve("err").toFile())
+                .start();
         assertTrue(process.waitFor(120, TimeUnit.SECONDS));
         assertEquals("", Files.readString(temporary.resolve("err")));
         try (var made = Files.list(folder)) {
-            for (Path drill : made.filter(file -> String.valueOf(file.getFileName()).startsWith("ill")).toList()) {
+            for (Path drill : made.filter(
+                            file -> String.valueOf(file.getFileName()).startsWith("ill"))
+                    .toList()) {
                 Files.delete(drill);
             }
         }

@@ -36,8 +36,7 @@ class StreamsTest {
         String java = Started.java(List.of(), Started.classPath(), Main.class).stream()
                 .map(word -> "'" + word + "'")
                 .collect(Collectors.joining(" "));
-        return Started.run(
-                new ProcessBuilder("sh", "-c", line.replace("PROGRAM", java)).directory(folder.toFile()));
+        return Started.run(new ProcessBuilder("sh", "-c", line.replace("PROGRAM", java)).directory(folder.toFile()));
     }
 
     @Test
@@ -74,11 +73,14 @@ class StreamsTest {
 
     @Test
     void in_a_folder_that_is_gone_the_starter_says_so() throws Exception {
-        Path starter = Path.of("..", "drills", "src", "drillwright").toAbsolutePath().normalize();
+        Path starter =
+                Path.of("..", "drills", "src", "drillwright").toAbsolutePath().normalize();
         assumeTrue(Files.exists(starter), "the starter is not beside this module");
         Started gone = shell("mkdir gone && cd gone && rmdir ../gone && sh '" + starter + "' check");
         assertEquals(2, gone.code());
-        assertTrue(gone.err().endsWith("The folder you are in is gone. Go to another one and start Drillwright again.\n"), gone.err());
+        assertTrue(
+                gone.err().endsWith("The folder you are in is gone. Go to another one and start Drillwright again.\n"),
+                gone.err());
     }
 
     /** The cards that lie there stay, and nothing is left beside them. */

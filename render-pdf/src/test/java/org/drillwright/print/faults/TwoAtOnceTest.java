@@ -32,7 +32,10 @@ class TwoAtOnceTest {
         for (List<String> command : commands) {
             List<String> all = Started.java(List.of(), Started.testClassPath(), Row.class);
             all.addAll(command);
-            running.add(new ProcessBuilder(all).directory(folder.toFile()).inheritIO().start());
+            running.add(new ProcessBuilder(all)
+                    .directory(folder.toFile())
+                    .inheritIO()
+                    .start());
         }
         for (Process process : running) {
             assertTrue(process.waitFor(60, TimeUnit.SECONDS));
@@ -48,7 +51,9 @@ class TwoAtOnceTest {
         public static void main(String[] lines) {
             int worst = 0;
             for (String line : lines) {
-                worst = Math.max(worst, Trial.run(Path.of("").toAbsolutePath(), line.split(" ")).code());
+                worst = Math.max(
+                        worst,
+                        Trial.run(Path.of("").toAbsolutePath(), line.split(" ")).code());
             }
             Runtime.getRuntime().halt(worst);
         }
@@ -89,8 +94,12 @@ class TwoAtOnceTest {
         together(
                 root,
                 List.of(
-                        IntStream.range(0, 5).mapToObj(at -> "cards --card a6 --out cards.pdf").toList(),
-                        IntStream.range(0, 5).mapToObj(at -> "cards --card a7 --out cards.pdf").toList()));
+                        IntStream.range(0, 5)
+                                .mapToObj(at -> "cards --card a6 --out cards.pdf")
+                                .toList(),
+                        IntStream.range(0, 5)
+                                .mapToObj(at -> "cards --card a7 --out cards.pdf")
+                                .toList()));
         byte[] left = Files.readAllBytes(root.resolve("cards.pdf"));
         assertArrayEquals(left.length == whole.get(0).length ? whole.get(0) : whole.get(1), left);
         try (var files = Files.list(root)) {
@@ -124,7 +133,11 @@ class TwoAtOnceTest {
         assertTrue(one.waitFor(60, TimeUnit.SECONDS) && two.waitFor(60, TimeUnit.SECONDS));
         String after = Files.readString(root.resolve("riposte.yaml"));
         assertTrue(after.startsWith("title: Parry of quarte") && after.endsWith("Masks off. Salute.\n"), after);
-        assertTrue(after.equals(before) || after.lines().filter(line -> !line.isBlank()).count() >= before.lines().count(), after);
+        assertTrue(
+                after.equals(before)
+                        || after.lines().filter(line -> !line.isBlank()).count()
+                                >= before.lines().count(),
+                after);
         assertTrue(after.length() <= fixed.length() + 50);
     }
 

@@ -41,10 +41,16 @@ class LargeTest {
 
     @Test
     void of_twenty_thousand_keys_nobody_knows_five_hundred_are_told() {
-        String keys = IntStream.range(0, 20_000).mapToObj(at -> "k" + at + ": 1\n").collect(Collectors.joining());
+        String keys =
+                IntStream.range(0, 20_000).mapToObj(at -> "k" + at + ": 1\n").collect(Collectors.joining());
         Trial trial = School.in(folder).with("drill.yaml", keys).run("check", "--format", "line", "drill.yaml");
         assertEquals(1, trial.code());
-        assertEquals(501, trial.out().lines().filter(line -> line.startsWith("drill.yaml:")).count());
+        assertEquals(
+                501,
+                trial.out()
+                        .lines()
+                        .filter(line -> line.startsWith("drill.yaml:"))
+                        .count());
         // 20,000 unknown keys and the five that every drill needs, less the 500 that are told.
         assertTrue(trial.out().contains("There is more like this in the file: 19505 that are not shown."), trial.out());
     }
@@ -53,7 +59,8 @@ class LargeTest {
     @Test
     void a_hundred_counts_of_words_that_nobody_knows_are_read() {
         String steps = ("  - leader: " + "zzz thrust ".repeat(36) + "\n").repeat(100);
-        School school = School.in(folder).with("drill.yaml", SchoolFiles.riposte().replace("steps:\n", "steps:\n" + steps));
+        School school =
+                School.in(folder).with("drill.yaml", SchoolFiles.riposte().replace("steps:\n", "steps:\n" + steps));
         assertEquals(1, school.run("check", "drill.yaml").code());
     }
 
@@ -87,7 +94,10 @@ class LargeTest {
     @Test
     void a_line_of_a_record_that_is_too_long_costs_that_line_only() {
         School school = School.in(folder)
-                .with("record.csv", HEAD + "2026-09-01," + "x".repeat(1_000_000) + ",,attended,\n2026-09-01,New0,riposte,signed off,\n");
+                .with(
+                        "record.csv",
+                        HEAD + "2026-09-01," + "x".repeat(1_000_000)
+                                + ",,attended,\n2026-09-01,New0,riposte,signed off,\n");
         Trial trial = school.run("progress", "--format", "csv");
         assertTrue(trial.err().contains("This line has more than 2000 characters."), trial.err());
         assertTrue(trial.out().contains("riposte,intermediate,known,known"), trial.out());
@@ -99,7 +109,10 @@ class LargeTest {
         fill(10_001);
         Trial trial = School.in(folder).run("check");
         assertEquals(2, trial.code());
-        assertTrue(trial.err().endsWith("it holds more than 10000 drill files, so it is hardly the folder that is meant.\n"), trial.err());
+        assertTrue(
+                trial.err()
+                        .endsWith("it holds more than 10000 drill files, so it is hardly the folder that is meant.\n"),
+                trial.err());
         assertEquals(1, trial.err().lines().count());
     }
 

@@ -58,17 +58,18 @@ class NamesTest {
         School school = School.in(folder)
                 .with("roster.yaml", "people:\n  - {name: A, knows: [\"" + escape + "\"]}\n\"\\e[3m\": 1\n");
         assertHarmless(school.run("pairs", "tonight").err());
-        school = School.in(folder).with("classes/tonight.yaml", "date: \"" + escape + "\"\nminutes: 90\ndrills: [\"" + escape + "\"]\n");
+        school = School.in(folder)
+                .with("classes/tonight.yaml", "date: \"" + escape + "\"\nminutes: 90\ndrills: [\"" + escape + "\"]\n");
         assertHarmless(school.run("pairs", "tonight").err());
-        school = School.in(folder).with("record.csv", "date,person,drill,event,with\n\u001B[31m,\u001B]0;x\u0007,\u202Ex,z\u009B2J,\n");
+        school = School.in(folder)
+                .with("record.csv", "date,person,drill,event,with\n\u001B[31m,\u001B]0;x\u0007,\u202Ex,z\u009B2J,\n");
         assertHarmless(school.run("progress").err());
     }
 
     @Test
     void arguments_steer_no_terminal() throws Exception {
         SchoolFiles.sound(folder);
-        for (List<String> arguments : List.of(
-                List.of("check", "\u001B[2J"), List.of("--\u001B[2J"))) {
+        for (List<String> arguments : List.of(List.of("check", "\u001B[2J"), List.of("--\u001B[2J"))) {
             Started run = Started.run(folder, arguments.toArray(String[]::new));
             assertEquals(2, run.code());
             assertTrue(run.isOneSentence(), run.err());
@@ -81,7 +82,9 @@ class NamesTest {
         School school = School.in(folder).with("-x.yaml", SchoolFiles.straight());
         Trial refused = school.run("check", "-x.yaml");
         assertEquals(2, refused.code());
-        assertTrue(refused.err().startsWith("'-x.yaml' looks like an option; to name a file write './-x.yaml'."), refused.err());
+        assertTrue(
+                refused.err().startsWith("'-x.yaml' looks like an option; to name a file write './-x.yaml'."),
+                refused.err());
         assertTrue(school.run("check", "./-x.yaml").out().startsWith("1 drill: "));
         assertTrue(school.run("check", "--", "-x.yaml").out().startsWith("1 drill: "));
     }

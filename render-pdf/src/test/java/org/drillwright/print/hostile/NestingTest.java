@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** YAML that grows when it is unfolded, or stands deeper than anybody can look: in each file of a school. */
 class NestingTest {
 
-    private static final List<String> FILES = List.of("drill.yaml", "school.yaml", "roster.yaml", "classes/tonight.yaml");
+    private static final List<String> FILES =
+            List.of("drill.yaml", "school.yaml", "roster.yaml", "classes/tonight.yaml");
 
     private static final String REFUSED = "more than 12 deep, or refer to one another too often";
 
@@ -24,9 +25,15 @@ class NestingTest {
     Path folder;
 
     static Stream<Arguments> refused() {
-        return Stream.of(laughs(), "a: " + "[".repeat(100_000), "a: " + "[".repeat(100_000) + "]".repeat(100_000),
-                        "a: " + "{a: ".repeat(60_000), "a:\n" + "- ".repeat(120_000), blocks(700),
-                        "a:\n  - " + "{b: [".repeat(40_000), "? ".repeat(100_000))
+        return Stream.of(
+                        laughs(),
+                        "a: " + "[".repeat(100_000),
+                        "a: " + "[".repeat(100_000) + "]".repeat(100_000),
+                        "a: " + "{a: ".repeat(60_000),
+                        "a:\n" + "- ".repeat(120_000),
+                        blocks(700),
+                        "a:\n  - " + "{b: [".repeat(40_000),
+                        "? ".repeat(100_000))
                 .flatMap(text -> FILES.stream().map(file -> Arguments.of(file, text)));
     }
 

@@ -37,7 +37,8 @@ class OddFilesTest {
 
     private static void pipe(Path file) throws Exception {
         Files.deleteIfExists(file);
-        assertEquals(0, Started.run(new ProcessBuilder("mkfifo", file.toString())).code());
+        assertEquals(
+                0, Started.run(new ProcessBuilder("mkfifo", file.toString())).code());
     }
 
     private void link(String name, String target) throws IOException {
@@ -57,8 +58,10 @@ class OddFilesTest {
         link("round", ".");
         Trial trial = school.run("check", "--format", "line");
         assertEquals(0, trial.code(), trial.out());
-        assertEquals("a.yaml:1:1: note: This and 5 more are links or devices, not files; they were not read. Put the"
-                + " file itself here; links are not followed. (plain-text)", trial.out().lines().findFirst().orElseThrow());
+        assertEquals(
+                "a.yaml:1:1: note: This and 5 more are links or devices, not files; they were not read. Put the"
+                        + " file itself here; links are not followed. (plain-text)",
+                trial.out().lines().findFirst().orElseThrow());
     }
 
     @ParameterizedTest
@@ -96,7 +99,8 @@ class OddFilesTest {
         pipe(folder.resolve("pipe.pdf"));
         link("nowhere.pdf", "/nowhere/at/all.pdf");
         link("full.pdf", "/dev/full");
-        for (String out : List.of("pipe.pdf", "nowhere.pdf", "full.pdf", "/dev/null", ".", "feet", "", "straight.yaml/c.pdf")) {
+        for (String out :
+                List.of("pipe.pdf", "nowhere.pdf", "full.pdf", "/dev/null", ".", "feet", "", "straight.yaml/c.pdf")) {
             for (String command : List.of("cards", "progress", "booklet")) {
                 Trial trial = school.run(command, "--out", out);
                 assertEquals(2, trial.code(), command + " " + out + trial);
@@ -117,7 +121,8 @@ class OddFilesTest {
         assertEquals(0, school.run("cards", "straight", "--out", "c.pdf").code());
         assertTrue(Files.isSymbolicLink(folder.resolve("c.pdf")));
         assertTrue(Files.size(elsewhere.resolve("c.pdf")) > 1000);
-        assertEquals(0, school.run("cards", "straight", "--out", "new/folder/c.pdf").code());
+        assertEquals(
+                0, school.run("cards", "straight", "--out", "new/folder/c.pdf").code());
     }
 
     /** Root may read everything, so root has somebody else try it. */
@@ -154,7 +159,8 @@ class OddFilesTest {
     private static void open(Path root) throws IOException {
         try (var all = Files.walk(root)) {
             for (Path one : all.toList()) {
-                Files.setPosixFilePermissions(one, PosixFilePermissions.fromString(Files.isDirectory(one) ? "rwxr-xr-x" : "rw-r--r--"));
+                Files.setPosixFilePermissions(
+                        one, PosixFilePermissions.fromString(Files.isDirectory(one) ? "rwxr-xr-x" : "rw-r--r--"));
             }
         }
     }

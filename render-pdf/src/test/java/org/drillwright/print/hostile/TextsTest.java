@@ -57,7 +57,9 @@ class TextsTest {
         Trial trial = school.run("record", "tonight");
         assertEquals(1, trial.code());
         assertTrue(trial.err().contains("The record's first line isn't its heading."), trial.err());
-        assertTrue(trial.err().endsWith("Nothing was recorded: mend record.csv first, or give it another name.\n"), trial.err());
+        assertTrue(
+                trial.err().endsWith("Nothing was recorded: mend record.csv first, or give it another name.\n"),
+                trial.err());
     }
 
     /** Classic Mac OS ended a line with a carriage return alone. */
@@ -77,11 +79,23 @@ class TextsTest {
      * a text.
      */
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "=cmd|' /C calc'!A0", "=HYPERLINK(\"http://x.example\")", "\uFF1D1"})
+    @ValueSource(
+            strings = {
+                "=1+1",
+                "+1",
+                "-1",
+                "@SUM(A1)",
+                "=cmd|' /C calc'!A0",
+                "=HYPERLINK(\"http://x.example\")",
+                "\uFF1D1"
+            })
     void a_spreadsheet_runs_no_name(String name) {
         School school = School.in(folder)
-                .with("roster.yaml", "people:\n  - {name: '" + name.replace("'", "''") + "', knows: [straight]}\n  - {name: Bo}\n");
-        for (List<String> command : List.of(List.of("progress", "--format", "csv"), List.of("record", "tonight", "--dry-run"))) {
+                .with(
+                        "roster.yaml",
+                        "people:\n  - {name: '" + name.replace("'", "''") + "', knows: [straight]}\n  - {name: Bo}\n");
+        for (List<String> command :
+                List.of(List.of("progress", "--format", "csv"), List.of("record", "tonight", "--dry-run"))) {
             String table = school.run(command.toArray(String[]::new)).out();
             assertTrue(table.contains("'" + name.substring(0, 2)), table);
             assertTrue(

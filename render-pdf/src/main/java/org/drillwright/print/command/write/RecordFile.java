@@ -52,8 +52,8 @@ public final class RecordFile {
     public String append(UnaryOperator<String> lines) {
         Part.mustTakeAFile(file);
         HeldFile.read(file);
-        try (FileChannel channel = FileChannel.open(
-                file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+        try (FileChannel channel =
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
             waitForTurn(channel);
             String added = lines.apply(text(bytes(channel)));
             if (!added.isEmpty()) {

@@ -1,6 +1,7 @@
 package org.drillwright.print.command;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,7 +24,7 @@ final class Fixes {
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
     /** All that a file holds, and all that it shall hold. */
-    private record Mended(byte[] before, String after) {}
+    private record Mended(ByteBuffer before, String after) {}
 
     private final Invocation run;
 
@@ -50,7 +51,7 @@ final class Fixes {
                 || (run.terminal()
                         && new Questions(run).yes("Write this into " + Count.of(mended.size(), "file") + "?"));
         if (wished) {
-            mended.forEach((entry, both) -> TextFile.replace(entry.file(), both.before(), both.after()));
+            mended.forEach((entry, both) -> TextFile.replace(entry.file(), both.before().array(), both.after()));
         }
         run.out()
                 .println(
@@ -76,7 +77,7 @@ final class Fixes {
         try {
             byte[] before = Files.readAllBytes(file);
             boolean marked = new String(before, StandardCharsets.UTF_8).startsWith(BYTE_ORDER_MARK);
-            return new Mended(before, (marked ? BYTE_ORDER_MARK : "") + text);
+            return new Mended(ByteBuffer.wrap(before), (marked ? BYTE_ORDER_MARK : "") + text);
         } catch (IOException problem) {
             throw new CannotRun("'" + file + "' cannot be read", problem);
         }

@@ -54,11 +54,15 @@ final class FullDisk implements AutoCloseable {
     }
 
     @Override
-    public void close() throws Exception {
-        command("umount", place.toString());
+    public void close() throws IOException {
+        try {
+            command("umount", place.toString());
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
+        }
     }
 
-    private static Started command(String... words) throws Exception {
+    private static Started command(String... words) throws IOException, InterruptedException {
         return Started.run(new ProcessBuilder(words));
     }
 }

@@ -7,15 +7,13 @@ import org.drillwright.source.Written;
 /** Refuses characters that cannot be seen but change what is read or shown. */
 final class HiddenCharacters {
 
-    private static final int REPORTED = 20;
-
     private HiddenCharacters() {}
 
     static void report(Findings findings) {
         String text = findings.file().text();
         int found = 0;
         int length;
-        for (int at = 0; at < text.length() && found < REPORTED; at += length) {
+        for (int at = 0; at < text.length() && found < ReadingLimits.HIDDEN; at += length) {
             int point = text.codePointAt(at);
             length = Character.charCount(point);
             if (isHidden(point)) {

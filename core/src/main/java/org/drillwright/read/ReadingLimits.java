@@ -3,6 +3,9 @@ package org.drillwright.read;
 /** How large a file may be; far above any drill, far below what would hurt the machine. */
 public final class ReadingLimits {
 
+    /** Drill files below one folder. */
+    public static final int DRILLS = 10_000;
+
     /** Bytes of one file. */
     public static final int FILE_BYTES = 256 * 1024;
 
@@ -23,6 +26,9 @@ public final class ReadingLimits {
 
     /** Characters of a longer text. */
     public static final int LONG_TEXT = 2_000;
+
+    /** Hidden characters of one file that are told one by one. */
+    public static final int HIDDEN = 20;
 
     private ReadingLimits() {}
 }

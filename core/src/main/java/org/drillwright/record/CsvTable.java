@@ -31,7 +31,7 @@ public final class CsvTable {
     }
 
     /** The separator of which the heading has more; a comma if neither stands there. */
-    private static char separatorOf(String text) {
+    static char separatorOf(String text) {
         String heading = text.lines().findFirst().orElse("");
         long semicolons = heading.chars().filter(unit -> unit == ';').count();
         long commas = heading.chars().filter(unit -> unit == ',').count();

@@ -12,12 +12,19 @@ import java.util.Set;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
 
 /**
  * Reads a record. A line that cannot be read counts for nothing and is a warning: the record is never rewritten, so one
  * bad line must not lock the rest away, and a sign-off that is lost makes a plan more careful, not less.
  */
 public final class RecordReader {
+
+    /** Bytes of a record: years of classes, and no more than a machine reads in a moment. */
+    public static final int MOST_BYTES = 32 * 1024 * 1024;
+
+    /** Characters of one line. */
+    public static final int MOST_LINE = 2_000;
 
     static final List<String> COLUMNS = List.of("date", "person", "drill", "event", "with");
 
@@ -40,8 +47,17 @@ public final class RecordReader {
         this.drills = Set.copyOf(drills);
     }
 
-    /** Reads a record's bytes, however many; bytes that are no UTF-8 spoil their own line only. */
+    /** Reads a record's bytes; bytes that are no UTF-8 spoil their own line only. */
     public static ReadHistory read(String name, byte[] bytes, Collection<String> people, Collection<String> drills) {
+        if (bytes.length > MOST_BYTES) {
+            Findings findings = new Findings(new SourceFile(name, ""));
+            findings.error(
+                    RecordRule.COLUMNS.id(),
+                    Span.at(0),
+                    "This record is larger than " + MOST_BYTES / (1024 * 1024) + " MiB. Nothing of it was read.",
+                    "Give it another name; a new one is begun with the next class.");
+            return new ReadHistory(History.NONE, findings.list());
+        }
         String text = new String(bytes, StandardCharsets.UTF_8);
         return read(new SourceFile(name, text.startsWith(MARK) ? text.substring(1) : text), people, drills);
     }
@@ -82,6 +98,8 @@ public final class RecordReader {
                     "It wasn't"
                             + " counted. If it's whole, put an end of line behind it; if it isn't, the next entry begins on a"
                             + " new line.");
+        } else if (line.span().length() > MOST_LINE) {
+            doubt(RecordRule.WHOLE_LINE, line, "This line has more than " + MOST_LINE + " characters.", NOT_COUNTED);
         } else if (findings.file().slice(line.span()).contains(NOT_UTF_8)) {
             doubt(RecordRule.WHOLE_LINE, line, "This line isn't whole: some of its bytes are no text.", NOT_COUNTED);
         } else if (line.cells().size() != COLUMNS.size()) {

@@ -24,7 +24,10 @@ public final class RecordWriter {
         }
         String heading = existing.isBlank() ? SpreadsheetCell.line(RecordReader.COLUMNS) + "\n" : "";
         String end = existing.isEmpty() || existing.endsWith("\n") ? "" : "\n";
-        return end + heading + fresh.stream().map(entry -> line(entry) + "\n").collect(Collectors.joining());
+        char separator = CsvTable.separatorOf(existing);
+        return end
+                + heading
+                + fresh.stream().map(entry -> line(entry, separator) + "\n").collect(Collectors.joining());
     }
 
     private static List<Entry> fresh(History history, List<Entry> entries) {
@@ -40,12 +43,15 @@ public final class RecordWriter {
         return fresh;
     }
 
-    private static String line(Entry entry) {
-        return SpreadsheetCell.line(List.of(
-                entry.date().toString(),
-                entry.person(),
-                entry.drill(),
-                entry.event().word(),
-                entry.with()));
+    /** With the separator that the table has: a spreadsheet may have saved it with another. */
+    private static String line(Entry entry, char separator) {
+        return SpreadsheetCell.line(
+                List.of(
+                        entry.date().toString(),
+                        entry.person(),
+                        entry.drill(),
+                        entry.event().word(),
+                        entry.with()),
+                separator);
     }
 }

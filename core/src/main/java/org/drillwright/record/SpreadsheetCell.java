@@ -17,7 +17,11 @@ public final class SpreadsheetCell {
 
     /** One line of a table, without its end. */
     public static String line(List<String> cells) {
-        return cells.stream().map(SpreadsheetCell::written).collect(Collectors.joining(","));
+        return line(cells, ',');
+    }
+
+    static String line(List<String> cells, char separator) {
+        return cells.stream().map(SpreadsheetCell::written).collect(Collectors.joining(String.valueOf(separator)));
     }
 
     static String written(String text) {

@@ -1,6 +1,7 @@
 package org.drillwright.report;
 
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Position;
 
@@ -30,7 +31,7 @@ public final class TextReport {
                 .append(")\n");
         if (!finding.file().text().isEmpty()) {
             Snippet snippet = Snippet.of(finding);
-            text.append(paint.quiet(String.format("%5d | ", snippet.number())))
+            text.append(paint.quiet(String.format(Locale.ROOT, "%5d | ", snippet.number())))
                     .append(snippet.line())
                     .append('\n')
                     .append(paint.quiet("      | "))
@@ -38,7 +39,7 @@ public final class TextReport {
                     .append(paint.caret(finding.severity(), snippet.mark()))
                     .append('\n');
         }
-        text.append("  ").append(finding.what()).append('\n');
+        text.append("  ").append(Columns.shown(finding.what())).append('\n');
         if (!finding.wayOut().isEmpty()) {
             text.append("  ").append(finding.wayOut()).append('\n');
         }

@@ -22,7 +22,7 @@ public final class ClassFiles {
     static final String ROSTER = "roster.yaml";
     static final String ROSTER_TABLE = "roster.csv";
 
-    private static final List<String> ROSTERS = List.of(ROSTER, "roster.yml", ROSTER_TABLE);
+    static final List<String> ROSTERS = List.of(ROSTER, "roster.yml", ROSTER_TABLE);
 
     private ClassFiles() {}
 

@@ -1,6 +1,7 @@
 package org.drillwright.school;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -64,11 +65,13 @@ public final class ClassFolder {
         Optional<Roster> roster = Optional.of(Roster.EMPTY);
         if (!rosters.isEmpty()) {
             Reading<Roster> reading = new RosterReader(school.school(), KnownSets.names(school, ids(school)))
-                    .read(DrillFiles.name(rosters.get(0)), bytes(rosters.get(0)));
+                    .read(DrillFiles.name(rosters.get(0)), bytes(rosters.get(0), ReadingLimits.FILE_BYTES));
             findings.addAll(reading.findings());
             roster = reading.value().map(read -> KnownSets.spelledOut(read, school));
             rosters.stream().skip(1).forEach(more -> findings.add(second(more, rosters.get(0))));
         }
+        OddFiles.find(school.root(), ClassFiles.ROSTERS).ifPresent(findings::add);
+        roster = findings.stream().anyMatch(OddFiles::isOdd) ? Optional.empty() : roster;
         ReadHistory record = record(school, roster);
         findings.addAll(record.findings());
         return new ClassFolder(school, roster, record, ClassFiles.classes(school.root()), findings);
@@ -76,11 +79,18 @@ public final class ClassFolder {
 
     private static ReadHistory record(SchoolFolder school, Optional<Roster> roster) throws IOException {
         Optional<Path> file = ClassFiles.record(school.root());
+        Optional<Finding> odd = OddFiles.find(school.root(), List.of(ClassFiles.RECORD));
+        if (odd.isPresent()) {
+            return new ReadHistory(History.NONE, List.of(odd.get()));
+        }
         if (file.isEmpty() || roster.isEmpty()) {
             return new ReadHistory(History.NONE, List.of());
         }
         return RecordReader.read(
-                ClassFiles.RECORD, Files.readAllBytes(file.get()), roster.get().names(), ids(school));
+                ClassFiles.RECORD,
+                bytes(file.get(), RecordReader.MOST_BYTES),
+                roster.get().names(),
+                ids(school));
     }
 
     private static Finding second(Path more, Path first) {
@@ -99,9 +109,10 @@ public final class ClassFolder {
                 .toList();
     }
 
-    private static byte[] bytes(Path file) throws IOException {
+    /** As much of a file as its reader wants to see: one byte more than it accepts. */
+    private static byte[] bytes(Path file, int most) throws IOException {
         try (var in = Files.newInputStream(file)) {
-            return in.readNBytes(ReadingLimits.FILE_BYTES + 1);
+            return in.readNBytes(most + 1);
         }
     }
 
@@ -113,6 +124,21 @@ public final class ClassFolder {
     /** What is on record. */
     public History history() {
         return record.history();
+    }
+
+    /** What a record's text tells, read as this school's own was; of what has become of it since it was opened. */
+    public History history(String text) {
+        return RecordReader.read(
+                        ClassFiles.RECORD,
+                        text.getBytes(StandardCharsets.UTF_8),
+                        roster.orElse(Roster.EMPTY).names(),
+                        ids(school))
+                .history();
+    }
+
+    /** Whether what lies in the record's place is no record, so that nothing may be added to it. */
+    public boolean isRecordBroken() {
+        return record.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
     }
 
     /** Where the record lies, be it there or not. */
@@ -136,7 +162,7 @@ public final class ClassFolder {
     /** Reads one class, wherever it lies; the roster must have been read. */
     public Reading<ClassBrief> read(Path file) throws IOException {
         return new ClassReader(school.school(), school.habits(), roster.orElse(Roster.EMPTY), ids(school))
-                .read(DrillFiles.shownFrom(school.root(), file), bytes(file));
+                .read(DrillFiles.shownFrom(school.root(), file), bytes(file, ReadingLimits.FILE_BYTES));
     }
 
     /** Findings of the roster and the record. */

@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.drillwright.read.ReadingLimits;
 
 /** Finds the drill files of a folder: all that end in .yaml or .yml, but for the settings, the roster and the classes. */
 public final class DrillFiles {
@@ -23,17 +24,35 @@ public final class DrillFiles {
     /** The file that holds a school's settings. */
     public static final String SETTINGS = "school.yaml";
 
-    /** Folders inside one another. */
-    private static final int DEPTH = 8;
+    /** Folders inside one another that are looked into. */
+    public static final int DEPTH = 8;
 
     /** Folders that programs fill, and hidden ones, hold no drills. */
     private static final Set<String> PASSED_OVER = Set.of("target");
 
     private DrillFiles() {}
 
+    /**
+     * What was found below a folder, by name.
+     *
+     * @param drills the drill files, and what could not be looked at
+     * @param odd what is named like a drill and is no file: links, which are not followed, pipes, devices
+     */
+    record Found(List<Path> drills, List<Path> odd) {}
+
     /** The drill files below a folder, by name; links are not followed. */
     public static List<Path> below(Path root) throws IOException {
+        return find(root).drills();
+    }
+
+    /**
+     * Looks through a folder.
+     *
+     * @throws IOException if it cannot be listed, or holds more drill files than {@link ReadingLimits#DRILLS}
+     */
+    static Found find(Path root) throws IOException {
         List<Path> found = new ArrayList<>();
+        List<Path> odd = new ArrayList<>();
         Files.walkFileTree(root, EnumSet.noneOf(FileVisitOption.class), DEPTH, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
@@ -43,9 +62,13 @@ public final class DrillFiles {
             }
 
             @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                if (attributes.isRegularFile() && isDrill(name(file)) && !ClassFiles.isRoster(root, file)) {
-                    found.add(file);
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                if (isDrill(name(file)) && !ClassFiles.isRoster(root, file) && !attributes.isDirectory()) {
+                    (attributes.isRegularFile() ? found : odd).add(file);
+                    if (found.size() > ReadingLimits.DRILLS) {
+                        throw new IOException("it holds more than " + ReadingLimits.DRILLS
+                                + " drill files, so it is hardly the folder that is meant");
+                    }
                 }
                 return FileVisitResult.CONTINUE;
             }
@@ -58,8 +81,10 @@ public final class DrillFiles {
                 return FileVisitResult.CONTINUE;
             }
         });
-        found.sort(Comparator.comparing(file -> shown(root, file)));
-        return found;
+        Comparator<Path> byName = Comparator.comparing(file -> shown(root, file));
+        found.sort(byName);
+        odd.sort(byName);
+        return new Found(found, odd);
     }
 
     private static boolean isPassedOver(String folder) {

@@ -166,6 +166,11 @@ public final class SchoolFolder {
         return new TeachingOrder(drills).of(ids);
     }
 
+    /** Whether the settings have errors, so that nothing could be judged. */
+    public boolean isUnjudged() {
+        return settings.isEmpty() && folderFindings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
+    }
+
     /** Findings in the settings and about the folder as a whole. */
     public List<Finding> folderFindings() {
         return folderFindings;
@@ -195,7 +200,9 @@ public final class SchoolFolder {
             Optional<ReadSchool> settings = readSettings();
             School school = settings.map(ReadSchool::school).orElse(School.DEFAULT);
             boolean broken = settings.isEmpty() && !folderFindings.isEmpty();
-            List<Path> files = DrillFiles.below(root);
+            DrillFiles.Found found = DrillFiles.find(root);
+            List<Path> files = found.drills();
+            OddFiles.note(root, found.odd()).ifPresent(folderFindings::add);
             DrillReader reader = new DrillReader(school);
             Map<Path, Reading<ReadDrill>> readings = new LinkedHashMap<>();
             for (Path file : files) {
@@ -209,6 +216,7 @@ public final class SchoolFolder {
         private Optional<ReadSchool> readSettings() throws IOException {
             Optional<Path> file = DrillFiles.settings(root);
             if (file.isEmpty()) {
+                OddFiles.find(root, List.of(DrillFiles.SETTINGS)).ifPresent(folderFindings::add);
                 return Optional.empty();
             }
             settingsName = DrillFiles.name(file.get());
@@ -319,17 +327,12 @@ public final class SchoolFolder {
                     settings.map(ReadSchool::places).orElseGet(() -> new Places(Map.of())),
                     entries.stream().flatMap(entry -> entry.subject().stream()).toList(),
                     surroundings.unread());
-            List<Finding> found = Judge.folder(folder);
-            List<Entry> result = new ArrayList<>();
-            for (Entry entry : entries) {
-                result.add(entry.with(found.stream()
-                        .filter(finding -> finding.file().name().equals(entry.name()))
-                        .toList()));
-            }
-            found.stream()
-                    .filter(finding -> finding.file().name().equals(settingsName))
-                    .forEach(folderFindings::add);
-            return result;
+            Map<String, List<Finding>> found = Judge.folder(folder).stream()
+                    .collect(Collectors.groupingBy(finding -> finding.file().name()));
+            folderFindings.addAll(found.getOrDefault(settingsName, List.of()));
+            return entries.stream()
+                    .map(entry -> entry.with(found.getOrDefault(entry.name(), List.of())))
+                    .toList();
         }
 
         private Entry entry(Path file, Optional<Subject> subject, List<Finding> findings) {

@@ -3,11 +3,16 @@ package org.drillwright.source;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Gathers what is found in one file. */
+/** Gathers what is found in one file: so much of it as anybody reads, and that there is more. */
 public final class Findings {
+
+    /** Findings that are told one by one. */
+    public static final int MOST = 500;
 
     private final SourceFile file;
     private final List<Finding> found = new ArrayList<>();
+    private final List<Finding> untold = new ArrayList<>();
+    private int more;
 
     public Findings(SourceFile file) {
         this.file = file;
@@ -30,18 +35,39 @@ public final class Findings {
     }
 
     public void add(String rule, Severity severity, Span span, String what, String wayOut) {
-        found.add(new Finding(rule, severity, file, span, what, wayOut));
+        add(new Finding(rule, severity, file, span, what, wayOut));
     }
 
     public void addAll(List<Finding> others) {
-        found.addAll(others);
+        others.forEach(this::add);
+    }
+
+    /** Of those that are not told the heaviest is kept, so that it is known how bad the file is. */
+    private void add(Finding finding) {
+        if (found.size() < MOST) {
+            found.add(finding);
+            return;
+        }
+        more++;
+        if (untold.isEmpty() || finding.severity().compareTo(untold.get(0).severity()) < 0) {
+            untold.clear();
+            untold.add(finding);
+        }
     }
 
     public boolean hasError() {
-        return found.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
+        return list().stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
     }
 
     public List<Finding> list() {
-        return List.copyOf(found);
+        List<Finding> all = new ArrayList<>(found);
+        untold.forEach(finding -> all.add(new Finding(
+                finding.rule(),
+                finding.severity(),
+                file,
+                finding.span(),
+                "There is more like this in the file: " + more + " that are not shown.",
+                "Mend those before first.")));
+        return List.copyOf(all);
     }
 }

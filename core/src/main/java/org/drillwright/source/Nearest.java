@@ -7,17 +7,30 @@ import java.util.Optional;
 /** Finds the known word that a mistyped one was probably meant to be. */
 public final class Nearest {
 
+    /** Characters of the longest word that is compared; a longer one is no slip of the hand. */
+    public static final int LONGEST = 200;
+
     private Nearest() {}
 
     /**
      * The nearest of the known words, if it is near enough: a third of the letters may differ (insertions, deletions,
-     * changes and swaps of neighbours each count as one). Of equally near ones the first in the alphabet.
+     * changes and swaps of neighbours each count as one). Of equally near ones the first in the alphabet; none for a word
+     * of more than {@value #LONGEST} characters.
      */
     public static Optional<String> to(String word, Collection<String> known) {
+        if (word.length() > LONGEST) {
+            return Optional.empty();
+        }
         return known.stream()
-                .filter(candidate -> distance(word, candidate) <= allowance(word, candidate))
+                .filter(candidate -> isNear(word, candidate))
                 .min(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
                         .thenComparing(Comparator.naturalOrder()));
+    }
+
+    /** The lengths are compared first: two words differ in at least as many letters as one has more than the other. */
+    private static boolean isNear(String word, String candidate) {
+        int allowed = allowance(word, candidate);
+        return Math.abs(word.length() - candidate.length()) <= allowed && distance(word, candidate) <= allowed;
     }
 
     private static int allowance(String word, String candidate) {

@@ -142,4 +142,11 @@ class RecordTest {
                         .history()
                         .entries());
     }
+
+    @Test
+    void a_record_with_semicolons_is_gone_on_with_in_semicolons() {
+        String existing = "date;person;drill;event;with\n2026-09-01;Alva;;attended;\n";
+        Entry entry = Entry.attended(LocalDate.of(2026, 9, 8), "Alva");
+        assertEquals("2026-09-08;Alva;;attended;\n", RecordWriter.appended(existing, History.NONE, List.of(entry)));
+    }
 }

@@ -14,6 +14,7 @@ import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.printing.Picking;
 import org.drillwright.print.command.printing.Picks;
+import org.drillwright.report.Columns;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -81,10 +82,10 @@ final class CoverageCommand implements Callable<Integer> {
         }
         run.err()
                 .println("Left out, because they cannot be read or are not there: "
-                        + String.join(
+                        + Columns.shown(String.join(
                                 ", ",
                                 Stream.concat(unread.stream(), picks.absent().stream())
-                                        .toList())
+                                        .toList()))
                         + ".");
         return Exit.MATERIAL;
     }

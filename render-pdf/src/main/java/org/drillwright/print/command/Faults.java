@@ -18,6 +18,26 @@ final class Faults {
         return Exit.UNABLE;
     }
 
+    /** The memory was too small; classes that could not be set up for want of it come as another error. */
+    static int ofMemory(Invocation run, Error error) {
+        Throwable cause = error;
+        while (cause.getCause() != null && !(cause instanceof VirtualMachineError)) {
+            cause = cause.getCause();
+        }
+        if (cause instanceof VirtualMachineError) {
+            long most = Runtime.getRuntime().maxMemory() >> 20;
+            boolean stack = cause instanceof StackOverflowError;
+            run.err()
+                    .println("Drillwright ran out of memory"
+                            + (stack ? " for its stack" : ", of which it may use " + most + " MB")
+                            + ". Set the environment variable JDK_JAVA_OPTIONS to "
+                            + (stack ? "-Xss8m" : "-Xmx" + Math.max(1, most / 512) * 2 + "g")
+                            + " and run this again, or choose fewer drills.");
+            return Exit.UNABLE;
+        }
+        return ours(run, error);
+    }
+
     /** We are at fault ourselves. */
     static int ours(Invocation run, Throwable fault) {
         String where = Arrays.stream(fault.getStackTrace())
@@ -56,6 +76,9 @@ final class Faults {
                 : List.copyOf(at.getSubcommands().keySet());
         if (known.isEmpty()) {
             return "The command takes no '" + argument + "'.";
+        }
+        if (option && argument.matches("-[^-].*\\.ya?ml")) {
+            return "'" + argument + "' looks like an option; to name a file write './" + argument + "'.";
         }
         String kind = option ? "option" : "command";
         return Nearest.to(argument, known)

@@ -1,6 +1,7 @@
 package org.drillwright.print.command;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +23,9 @@ final class Fixes {
 
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
+    /** All that a file holds, and all that it shall hold. */
+    private record Mended(ByteBuffer before, String after) {}
+
     private final Invocation run;
 
     Fixes(Invocation run) {
@@ -35,7 +39,7 @@ final class Fixes {
      * @return whether files were written
      */
     boolean make(Selection selection, boolean write) {
-        Map<Entry, String> mended = new LinkedHashMap<>();
+        Map<Entry, Mended> mended = new LinkedHashMap<>();
         for (Entry entry : selection.entries()) {
             entry.subject().ifPresent(subject -> mend(entry, subject, mended));
         }
@@ -47,7 +51,7 @@ final class Fixes {
                 || (run.terminal()
                         && new Questions(run).yes("Write this into " + Count.of(mended.size(), "file") + "?"));
         if (wished) {
-            mended.forEach((entry, text) -> TextFile.write(entry.file(), text));
+            mended.forEach((entry, both) -> TextFile.replace(entry.file(), both.before().array(), both.after()));
         }
         run.out()
                 .println(
@@ -58,21 +62,22 @@ final class Fixes {
         return wished;
     }
 
-    private void mend(Entry entry, Subject subject, Map<Entry, String> mended) {
+    private void mend(Entry entry, Subject subject, Map<Entry, Mended> mended) {
         String text = Mending.of(subject);
         String before = subject.file().text();
         if (!text.equals(before)) {
             run.out().print(Difference.unified(entry.name(), before, text));
             run.out().println();
-            mended.put(entry, mark(entry.file()) + text);
+            mended.put(entry, mended(entry.file(), text));
         }
     }
 
     /** The invisible mark at the beginning of some files is no part of the text that was read, and stays. */
-    private static String mark(Path file) {
+    private static Mended mended(Path file, String text) {
         try {
-            String text = Files.readString(file, StandardCharsets.UTF_8);
-            return text.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
+            byte[] before = Files.readAllBytes(file);
+            boolean marked = new String(before, StandardCharsets.UTF_8).startsWith(BYTE_ORDER_MARK);
+            return new Mended(ByteBuffer.wrap(before), (marked ? BYTE_ORDER_MARK : "") + text);
         } catch (IOException problem) {
             throw new CannotRun("'" + file + "' cannot be read", problem);
         }

@@ -1,21 +1,16 @@
 package org.drillwright.print.command;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.write.DrillPlace;
 import org.drillwright.print.command.write.Skeleton;
+import org.drillwright.print.command.write.TextFile;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -60,19 +55,9 @@ final class NewCommand implements Callable<Integer> {
         }
         Skeleton skeleton = Skeleton.of(folder.school(), String.join(" ", title), level, solo);
         Path file = DrillPlace.of(folder, skeleton);
-        write(file, skeleton.text());
+        TextFile.create(file, skeleton.text());
         run.out().println("Written: " + file);
         run.out().println("Open it in a text editor and make it yours. Then: drillwright check " + skeleton.id());
         return Exit.DONE;
-    }
-
-    private static void write(Path file, String text) {
-        try {
-            Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-        } catch (FileAlreadyExistsException there) {
-            throw new CannotRun("'" + file + "' is there already; it was left alone.");
-        } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be written", problem);
-        }
     }
 }

@@ -25,8 +25,8 @@ public final class Program {
     public static int run(Invocation run, String... arguments) {
         try {
             return commands(run).execute(arguments);
-        } catch (StackOverflowError | OutOfMemoryError tooMuch) {
-            return Faults.ours(run, tooMuch);
+        } catch (VirtualMachineError | LinkageError tooMuch) {
+            return Faults.ofMemory(run, tooMuch);
         }
     }
 

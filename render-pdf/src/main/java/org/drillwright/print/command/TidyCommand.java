@@ -14,6 +14,7 @@ import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.read.DrillReader;
+import org.drillwright.report.Columns;
 import org.drillwright.report.Difference;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
@@ -74,12 +75,13 @@ final class TidyCommand implements Callable<Integer> {
         int changed = 0;
         boolean unread = false;
         for (Entry entry : entries) {
-            Outcome outcome = tidy.of(DrillFiles.id(entry.file()), entry.name(), bytes(entry.file()));
+            byte[] before = bytes(entry.file());
+            Outcome outcome = tidy.of(DrillFiles.id(entry.file()), entry.name(), before);
             if (outcome instanceof Tidied tidied && tidied.changes()) {
                 changed++;
-                change(entry, tidied);
+                change(entry, before, tidied);
             } else if (outcome instanceof LeftAlone left) {
-                run.out().println(entry.name() + " was left alone. " + left.why());
+                run.out().println(Columns.shown(entry.name()) + " was left alone. " + left.why());
                 unread |= entry.subject().isEmpty();
             }
         }
@@ -87,12 +89,12 @@ final class TidyCommand implements Callable<Integer> {
         return unread || (check && changed > 0) ? Exit.MATERIAL : Exit.DONE;
     }
 
-    private void change(Entry entry, Tidied tidied) {
+    private void change(Entry entry, byte[] before, Tidied tidied) {
         if (write) {
-            TextFile.write(entry.file(), tidied.text());
-            run.out().println("Written: " + entry.name());
+            TextFile.replace(entry.file(), before, tidied.text());
+            run.out().println("Written: " + Columns.shown(entry.name()));
         } else if (check) {
-            run.out().println("Would change: " + entry.name());
+            run.out().println("Would change: " + Columns.shown(entry.name()));
         } else {
             run.out().print(Difference.unified(entry.name(), tidied.file().text(), tidied.text()));
         }

@@ -7,10 +7,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** An invented school with people and a class, for trying the commands that plan. */
-record PlanFiles(Path root) {
+public record PlanFiles(Path root) {
 
     /** People called New0, New1 and so on, who are new to the riposte, and Old0 and so on, who know it. */
-    static PlanFiles of(Path root, int fresh, int knowing) {
+    public static PlanFiles of(Path root, int fresh, int knowing) {
         SchoolFiles.sound(root)
                 .with(
                         "roster.yaml",
@@ -27,7 +27,7 @@ record PlanFiles(Path root) {
                 .collect(Collectors.joining());
     }
 
-    PlanFiles with(String name, String text) {
+    public PlanFiles with(String name, String text) {
         new SchoolFiles(root).with(name, text);
         return this;
     }

@@ -16,7 +16,7 @@ import org.yaml.snakeyaml.Yaml;
 import picocli.CommandLine;
 
 /** What the runnable archive is made of, told by one class of each part: the tests' class path holds more. */
-final class RuntimeClassPath {
+public final class RuntimeClassPath {
 
     private static final List<Class<?>> OURS = List.of(Main.class, Drill.class);
 
@@ -43,7 +43,7 @@ final class RuntimeClassPath {
         return archives;
     }
 
-    static List<Path> all() {
+    public static List<Path> all() {
         List<Path> all =
                 new ArrayList<>(OURS.stream().map(RuntimeClassPath::home).toList());
         all.addAll(others());

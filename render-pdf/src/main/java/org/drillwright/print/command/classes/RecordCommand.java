@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.PlanEntries;
 import org.drillwright.print.command.Exit;
@@ -76,17 +77,23 @@ public final class RecordCommand implements Callable<Integer> {
     }
 
     private int recorded(Tonight tonight) {
-        RecordFile file = RecordFile.open(tonight.classes().recordFile());
-        String lines = RecordWriter.appended(file.text(), tonight.classes().history(), entries(tonight));
+        if (tonight.classes().isRecordBroken()) {
+            run.err().println("Nothing was recorded: mend " + ClassFiles.RECORD + " first, or give it another name.");
+            return Exit.MATERIAL;
+        }
+        RecordFile file = RecordFile.of(tonight.classes().recordFile());
+        List<Entry> entries = entries(tonight);
+        UnaryOperator<String> fresh =
+                text -> RecordWriter.appended(text, tonight.classes().history(text), entries);
         if (dryRun) {
-            run.out().print(lines);
+            run.out().print(fresh.apply(file.text()));
             return Exit.DONE;
         }
+        String lines = file.append(fresh);
         if (lines.isEmpty()) {
             run.out().println("The record tells all of this already.");
             return Exit.DONE;
         }
-        file.append(lines);
         long added = lines.lines().filter(line -> !line.isBlank()).count();
         run.out().println(ClassFiles.RECORD + ": " + added + (added == 1 ? " line" : " lines") + " added.");
         return Exit.DONE;

@@ -1,5 +1,6 @@
 package org.drillwright.print.command.console;
 
+import java.io.BufferedOutputStream;
 import java.io.BufferedReader;
 import java.io.Console;
 import java.io.FileDescriptor;
@@ -30,20 +31,21 @@ public final class StandardStreams {
                 .map(BufferedReader::new)
                 .orElseGet(() -> new BufferedReader(
                         new InputStreamReader(new FileInputStream(FileDescriptor.in), StandardCharsets.UTF_8)));
+        boolean colour = console.isPresent() && allowsColour(System.getenv(), System.getProperty("os.name"));
         return new Invocation(
-                stream(FileDescriptor.out, charset),
-                stream(FileDescriptor.err, charset),
+                stream(FileDescriptor.out, 1, charset, colour),
+                stream(FileDescriptor.err, 2, charset, colour),
                 in,
                 console.isPresent(),
-                console.isPresent() && allowsColour(System.getenv(), System.getProperty("os.name")),
+                colour,
                 Path.of("").toAbsolutePath(),
                 home,
                 Clock.system(ZoneId.systemDefault()));
     }
 
-    private static PrintStream stream(FileDescriptor descriptor, Charset charset) {
-        return new PrintStream(
-                new java.io.BufferedOutputStream(new FileOutputStream(descriptor), BUFFER), false, charset);
+    private static PrintStream stream(FileDescriptor descriptor, int number, Charset charset, boolean colour) {
+        Outlet outlet = new Outlet(new FileOutputStream(descriptor), number);
+        return new ShownStream(new BufferedOutputStream(outlet, BUFFER), charset, colour);
     }
 
     /** From Java 22 on there is a console object in a pipe, too; it has to be asked. */

@@ -49,6 +49,6 @@ public final class Schools {
 
     /** Whether the settings have errors, so that nothing could be judged. */
     public static boolean isUnjudged(SchoolFolder school) {
-        return school.settings().isEmpty() && !school.folderFindings().isEmpty();
+        return school.isUnjudged();
     }
 }

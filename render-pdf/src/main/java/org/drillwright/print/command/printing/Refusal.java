@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.layout.Problem;
+import org.drillwright.report.Columns;
 import org.drillwright.report.TextReport;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -76,7 +77,7 @@ final class Refusal {
             return true;
         }
         if (draft) {
-            run.out().println("Not printed: " + String.join(", ", lost) + ".");
+            run.out().println("Not printed: " + Columns.shown(String.join(", ", lost)) + ".");
         } else {
             run.out().println("Nothing was printed, because of: " + names() + ".");
             run.out()
@@ -89,6 +90,6 @@ final class Refusal {
     private String names() {
         Set<String> all = new LinkedHashSet<>(faulty);
         all.addAll(lost);
-        return String.join(", ", all);
+        return Columns.shown(String.join(", ", all));
     }
 }

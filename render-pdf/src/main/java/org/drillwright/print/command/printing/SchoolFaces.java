@@ -16,7 +16,7 @@ import org.drillwright.school.SchoolFolder;
 public final class SchoolFaces {
 
     /** Enough for any script that is set here, in bytes; fonts of all the world's characters have up to 20 million. */
-    static final int MOST = 32_000_000;
+    public static final int MOST = 32_000_000;
 
     private SchoolFaces() {}
 

@@ -1,14 +1,13 @@
 package org.drillwright.print.command.record;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.drillwright.mark.PrintRecord;
 import org.drillwright.mark.Printed;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.write.HeldFile;
 import org.drillwright.print.command.write.OutputFile;
 
 /** The file in a school's folder that says what was printed. */
@@ -39,11 +38,7 @@ public final class PrintsFile {
     }
 
     private String text() {
-        try {
-            return Files.exists(file) ? new String(Files.readAllBytes(file), StandardCharsets.UTF_8) : "";
-        } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
-        }
+        return new String(HeldFile.read(file), StandardCharsets.UTF_8);
     }
 
     /** Writes down what was printed; the whole file is written beside and moved, so that no line of it is ever torn. */

@@ -1,15 +1,12 @@
 package org.drillwright.print.command.write;
 
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.print.command.folder.Locations;
 
 /** Puts a whole file in its place: written beside it first, then moved, so that nobody ever sees half of it. */
 public final class OutputFile {
@@ -29,7 +26,7 @@ public final class OutputFile {
     }
 
     public OutputFile(Path target) {
-        this(target, OutputFile::replace);
+        this(target, Part::replace);
     }
 
     OutputFile(Path target, Move move) {
@@ -37,10 +34,9 @@ public final class OutputFile {
         this.move = move;
     }
 
-    /** Where a link leads; replacing the link itself would surprise who made it. */
     private static Path followed(Path target) {
         try {
-            return Files.isSymbolicLink(target) ? target.toRealPath() : target;
+            return Part.followed(target);
         } catch (IOException leadsNowhere) {
             return target;
         }
@@ -48,9 +44,7 @@ public final class OutputFile {
 
     /** Refuses a place where something lies that is not a document of ours to replace. */
     public void mustBeFree() {
-        if (Files.isDirectory(target)) {
-            throw new CannotRun("'" + target + "' is a folder; name a file in it.");
-        }
+        Part.mustTakeAFile(target);
         try {
             if (Files.isRegularFile(target) && Files.size(target) > 0 && !isOfItsKind()) {
                 throw new CannotRun(
@@ -79,16 +73,12 @@ public final class OutputFile {
 
     /** Writes beside the place, under a name that no other process uses. */
     Path writeBeside(byte[] bytes, int number) {
-        Path beside = target.resolveSibling(
-                target.getFileName() + "." + ProcessHandle.current().pid() + "-" + number + ".part");
+        Part.mustTakeAFile(target);
         try {
-            Files.createDirectories(Locations.folderOf(target));
-            Files.write(beside, bytes);
+            return Part.write(target, bytes, number);
         } catch (IOException problem) {
-            discard(beside);
             throw new CannotRun("'" + target + "' cannot be written", problem);
         }
-        return beside;
     }
 
     /** Moves what was written beside into its place. */
@@ -96,36 +86,21 @@ public final class OutputFile {
         try {
             move.move(beside, target);
         } catch (IOException held) {
-            throw new CannotRun(kept(beside));
+            throw new CannotRun(kept(beside, held));
         }
     }
 
     /** The new file keeps a name of its own beside the old one. */
-    private String kept(Path beside) {
+    private String kept(Path beside, IOException held) {
         String name = String.valueOf(target.getFileName());
         Path renamed = target.resolveSibling(name.replaceFirst("(\\.\\w+)?$", "-new$1"));
-        String refused = "'" + target + "' could not be replaced: another program holds it open. ";
+        String refused = new CannotRun("'" + target + "' could not be replaced", held).getMessage()
+                + " Is it open in another program? ";
         try {
             move.move(beside, renamed);
             return refused + "The new file is '" + renamed + "'.";
         } catch (IOException again) {
             return refused + "The new file is '" + beside + "'.";
-        }
-    }
-
-    static void discard(Path file) {
-        try {
-            Files.deleteIfExists(file);
-        } catch (IOException stays) {
-            // What could not be written cannot be deleted either; there is nothing more to be done about it.
-        }
-    }
-
-    private static void replace(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException unsupported) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 }

@@ -53,6 +53,6 @@ public final class Parts {
 
     /** Deletes what was written and not placed. */
     public void discard() {
-        written.forEach(OutputFile::discard);
+        written.forEach(Part::discard);
     }
 }

@@ -1,78 +1,112 @@
 package org.drillwright.print.command.write;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
+import java.util.function.UnaryOperator;
 import org.drillwright.print.command.console.CannotRun;
 
 /**
- * A file to which lines are added and nothing else: what it held stays byte for byte, and it holds the new lines whole
- * or not at all.
+ * A file to which lines are added and nothing else: what it held is never written again, so nothing can happen to it.
+ * Two runs that add at once take turns. Where adding breaks off the file is cut back; after a pulled plug its last line
+ * may be torn, which reading notices and the next run ends.
  */
 public final class RecordFile {
 
+    /** How often a run looks whether another one is done, in milliseconds; and how long. */
+    private static final int LOOK = 20;
+
+    private static final int PATIENCE = 20_000;
+
     private final Path file;
-    private final byte[] before;
 
-    private RecordFile(Path file, byte[] before) {
+    private RecordFile(Path file) {
         this.file = file;
-        this.before = before;
     }
 
-    /** As it is now; empty if it isn't there yet. */
-    public static RecordFile open(Path file) {
-        try {
-            return new RecordFile(file, Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
-        } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
-        }
+    /** The file of that name, be it there or not. */
+    public static RecordFile of(Path file) {
+        return new RecordFile(file);
     }
 
-    /** All it holds. */
+    /** All it holds now; nothing if it isn't there. */
     public String text() {
-        return new String(before, StandardCharsets.UTF_8);
+        return text(HeldFile.read(file));
     }
 
-    /** Adds lines. Refuses if somebody else has changed the file since it was opened. */
-    public void append(String lines) {
-        Path beside = file.resolveSibling(
-                file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-        try {
-            ByteArrayOutputStream all = new ByteArrayOutputStream();
-            all.writeBytes(before);
-            all.writeBytes(lines.getBytes(StandardCharsets.UTF_8));
-            Files.write(beside, all.toByteArray());
-            if (!Arrays.equals(before, open(file).before)) {
-                throw new CannotRun("'" + file + "' was changed by another program just now. Nothing was recorded; run"
-                        + " this again.");
+    private static String text(byte[] bytes) {
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    /**
+     * Adds lines.
+     *
+     * @param lines made of what the file holds at that moment, which nobody changes meanwhile; empty for none
+     * @return what was added
+     */
+    public String append(UnaryOperator<String> lines) {
+        Part.mustTakeAFile(file);
+        HeldFile.read(file);
+        try (FileChannel channel =
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+            waitForTurn(channel);
+            String added = lines.apply(text(bytes(channel)));
+            if (!added.isEmpty()) {
+                add(channel, added.getBytes(StandardCharsets.UTF_8));
             }
-            replace(beside);
+            return added;
         } catch (IOException problem) {
-            throw new CannotRun(
-                    "Nothing was recorded: '" + file + "' cannot be written; is it open in another program?", problem);
-        } finally {
-            discard(beside);
+            throw new CannotRun("Nothing was recorded: '" + file + "' cannot be written", problem);
         }
     }
 
-    private void replace(Path beside) throws IOException {
+    private static byte[] bytes(FileChannel channel) throws IOException {
+        ByteBuffer all = ByteBuffer.allocate(Math.toIntExact(channel.size()));
+        while (all.hasRemaining() && channel.read(all) >= 0) {
+            // A read may bring less than there is.
+        }
+        return Arrays.copyOf(all.array(), all.position());
+    }
+
+    private static void add(FileChannel channel, byte[] bytes) throws IOException {
+        long before = channel.size();
         try {
-            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException unsupported) {
-            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+            channel.position(before);
+            Part.writeAll(channel, bytes);
+        } catch (IOException problem) {
+            cutBack(channel, before);
+            throw problem;
         }
     }
 
-    private static void discard(Path part) {
+    private static void cutBack(FileChannel channel, long size) {
         try {
-            Files.deleteIfExists(part);
+            channel.truncate(size);
         } catch (IOException stays) {
-            // It holds nothing that isn't elsewhere, and the next run of this number writes over it.
+            // Then the last line is torn, which the next reading notices.
         }
+    }
+
+    /** The turn lasts until the channel is closed, or the process is killed; where a disk knows no locks nobody waits. */
+    private void waitForTurn(FileChannel channel) {
+        try {
+            for (int waited = 0; waited <= PATIENCE; waited += LOOK) {
+                FileLock lock = channel.tryLock();
+                if (lock != null) {
+                    return;
+                }
+                Thread.sleep(LOOK);
+            }
+        } catch (IOException noLocks) {
+            return;
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
+        }
+        throw new CannotRun("Nothing was recorded: another program is writing '" + file + "'. Run this again.");
     }
 }

@@ -2,13 +2,12 @@ package org.drillwright.print.command.write;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Arrays;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.print.command.folder.Locations;
 
 /** Puts a text in a file's place: written beside it first, then moved, so that the old text stays whole until then. */
 public final class TextFile {
@@ -17,37 +16,72 @@ public final class TextFile {
 
     /** Writes all of it or nothing; a file that is there keeps its permissions, and a link leads on to its file. */
     public static void write(Path file, String text) {
+        Part.mustTakeAFile(file);
         try {
-            Path target = Files.isSymbolicLink(file) ? file.toRealPath() : file;
-            Path folder = Locations.folderOf(target.toAbsolutePath());
-            Path beside = Files.createTempFile(folder, String.valueOf(target.getFileName()), ".part");
-            try {
-                Files.writeString(beside, text, StandardCharsets.UTF_8);
-                copyPermissions(target, beside);
-                move(beside, target);
-            } finally {
-                Files.deleteIfExists(beside);
-            }
+            Path target = Part.followed(file);
+            place(target, text, () -> {});
         } catch (IOException problem) {
             throw new CannotRun("'" + file + "' cannot be written and was left as it is", problem);
         }
     }
 
-    private static void copyPermissions(Path from, Path to) throws IOException {
-        PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
-        if (view != null) {
-            view.setPermissions(
-                    Files.exists(from)
-                            ? Files.getPosixFilePermissions(from)
-                            : java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
+    /**
+     * As {@link #write}; refuses if the file no longer holds what it did when it was read.
+     *
+     * @param before all it held
+     */
+    public static void replace(Path file, byte[] before, String text) {
+        Part.mustTakeAFile(file);
+        try {
+            Path target = Part.followed(file);
+            place(target, text, () -> {
+                if (!Arrays.equals(before, Files.readAllBytes(target))) {
+                    throw new CannotRun("'" + file + "' was changed by another program just now, and was left as it is."
+                            + " Run this again.");
+                }
+            });
+        } catch (IOException problem) {
+            throw new CannotRun("'" + file + "' cannot be written and was left as it is", problem);
         }
     }
 
-    private static void move(Path from, Path to) throws IOException {
+    /** Writes a new file, all of it or nothing; one that is there is left alone. */
+    public static void create(Path file, String text) {
         try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException unsupported) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+            Path part = Part.write(file, text.getBytes(StandardCharsets.UTF_8), 1);
+            try {
+                Files.move(part, file);
+            } finally {
+                Part.discard(part);
+            }
+        } catch (FileAlreadyExistsException there) {
+            throw new CannotRun("'" + file + "' is there already; it was left alone.");
+        } catch (IOException problem) {
+            throw new CannotRun("'" + file + "' cannot be written", problem);
+        }
+    }
+
+    /** Looked at last of all before the old file goes. */
+    @FunctionalInterface
+    private interface LastLook {
+        void look() throws IOException;
+    }
+
+    private static void place(Path target, String text, LastLook last) throws IOException {
+        Path part = Part.write(target, text.getBytes(StandardCharsets.UTF_8), 1);
+        try {
+            copyPermissions(target, part);
+            last.look();
+            Part.replace(part, target);
+        } finally {
+            Part.discard(part);
+        }
+    }
+
+    private static void copyPermissions(Path from, Path to) throws IOException {
+        PosixFileAttributeView view = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+        if (view != null && Files.exists(from)) {
+            view.setPermissions(Files.getPosixFilePermissions(from));
         }
     }
 }

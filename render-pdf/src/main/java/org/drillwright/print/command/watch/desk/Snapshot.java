@@ -105,7 +105,7 @@ public final class Snapshot {
 
     /** Whether the settings have errors, so that no drill could be judged. */
     public boolean isUnjudged() {
-        return folder.settings().isEmpty() && !folder.folderFindings().isEmpty();
+        return folder.isUnjudged();
     }
 
     public Tally tally() {

@@ -13,7 +13,7 @@ import java.util.concurrent.TimeUnit;
 public final class News {
 
     /** More than anybody has open. */
-    static final int READERS = 32;
+    public static final int READERS = 32;
 
     /** A page that is so far behind is let go; when it comes back it asks for everything anew. */
     private static final int BEHIND = 64;

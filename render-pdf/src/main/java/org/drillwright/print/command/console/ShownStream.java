@@ -1,0 +1,51 @@
+package org.drillwright.print.command.console;
+
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.util.regex.Pattern;
+
+/**
+ * What people see. No control character gets through that a file, a name or an argument may have brought along: a
+ * terminal would obey it. Only line ends, tabs and, where colours are wished, the colours themselves pass.
+ */
+final class ShownStream extends PrintStream {
+
+    private static final String STAND_IN = "\uFFFD";
+
+    private static final String CONTROL = "[\\p{Cc}&&[^\\n\\r\\t]]";
+
+    /** Weights and colours of letters (ECMA-48, 8.3.117): nothing that hides a text. */
+    private static final String COLOUR = "\\x1B\\[(?:[0-3]|2[1-4]|3[1-9]|;)*m";
+
+    private final Pattern obeyed;
+
+    ShownStream(OutputStream out, Charset charset, boolean colour) {
+        super(out, false, charset);
+        this.obeyed = Pattern.compile(colour ? "(?!" + COLOUR + ")" + CONTROL : CONTROL);
+    }
+
+    private String shown(String text) {
+        return obeyed.matcher(text).replaceAll(STAND_IN);
+    }
+
+    @Override
+    public void print(String text) {
+        super.print(shown(String.valueOf(text)));
+    }
+
+    @Override
+    public void print(Object thing) {
+        print(String.valueOf(thing));
+    }
+
+    @Override
+    public void print(char unit) {
+        print(String.valueOf(unit));
+    }
+
+    @Override
+    public void print(char[] text) {
+        print(String.valueOf(text));
+    }
+}

@@ -51,7 +51,8 @@ final class Fixes {
                 || (run.terminal()
                         && new Questions(run).yes("Write this into " + Count.of(mended.size(), "file") + "?"));
         if (wished) {
-            mended.forEach((entry, both) -> TextFile.replace(entry.file(), both.before().array(), both.after()));
+            mended.forEach((entry, both) ->
+                    TextFile.replace(entry.file(), both.before().array(), both.after()));
         }
         run.out()
                 .println(

@@ -17,7 +17,11 @@ final class Busy {
 
     private Busy() {}
 
-    /** @param arguments a folder, and the kinds of work to do there, at once */
+    /**
+     * Works until it is killed.
+     *
+     * @param arguments a folder, and the kinds of work to do there, at once
+     */
     public static void main(String[] arguments) throws InterruptedException {
         Path root = Path.of(arguments[0]);
         List<String> kinds = List.of(arguments).subList(1, arguments.length);

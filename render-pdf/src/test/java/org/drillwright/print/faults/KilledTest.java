@@ -74,13 +74,13 @@ class KilledTest {
 
     /** Every line stands whole, and what is left to tell is told by the next run. */
     private boolean isWhole(String record) {
-        return record.isEmpty()
-                || record.endsWith("\n")
-                        && record.startsWith(HEAD)
-                        && record.lines()
-                                .skip(1)
-                                .allMatch(line ->
-                                        line.matches("\\d{4}-\\d\\d-\\d\\d,(New|Old)\\d,(riposte)?,[a-z ]+,(Old0)?"));
+        return record.isEmpty() || (record.endsWith("\n") && record.startsWith(HEAD) && linesAreWhole(record));
+    }
+
+    private static boolean linesAreWhole(String record) {
+        return record.lines()
+                .skip(1)
+                .allMatch(line -> line.matches("\\d{4}-\\d\\d-\\d\\d,(New|Old)\\d,(riposte)?,[a-z ]+,(Old0)?"));
     }
 
     private void assertPartsAreNoDrills() {

@@ -77,9 +77,11 @@ public record Started(int code, String out, String err) {
         return join(copies.stream());
     }
 
-    /** The same and the tests. */
+    /** The tests' own, less a logging library that the program is packed without and that would speak up. */
     static String testClassPath() {
-        return System.getProperty("java.class.path");
+        return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .filter(part -> !part.contains("slf4j"))
+                .collect(Collectors.joining(File.pathSeparator));
     }
 
     private static String join(Stream<Path> paths) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.FileVisitOption;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -35,10 +36,11 @@ public final class DrillFiles {
     /**
      * What was found below a folder, by name.
      *
-     * @param drills the drill files, and what could not be looked at
+     * @param drills the drill files, and those that could not be looked at
      * @param odd what is named like a drill and is no file: links, which are not followed, pipes, devices
+     * @param closed folders that could not be looked into
      */
-    record Found(List<Path> drills, List<Path> odd) {}
+    record Found(List<Path> drills, List<Path> odd, List<Path> closed) {}
 
     /** The drill files below a folder, by name; links are not followed. */
     public static List<Path> below(Path root) throws IOException {
@@ -53,6 +55,7 @@ public final class DrillFiles {
     static Found find(Path root) throws IOException {
         List<Path> found = new ArrayList<>();
         List<Path> odd = new ArrayList<>();
+        List<Path> closed = new ArrayList<>();
         Files.walkFileTree(root, EnumSet.noneOf(FileVisitOption.class), DEPTH, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
@@ -75,7 +78,9 @@ public final class DrillFiles {
 
             @Override
             public FileVisitResult visitFileFailed(Path file, IOException problem) {
-                if (isDrill(name(file)) || Files.isDirectory(file)) {
+                if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
+                    closed.add(file);
+                } else if (isDrill(name(file))) {
                     found.add(file);
                 }
                 return FileVisitResult.CONTINUE;
@@ -84,7 +89,8 @@ public final class DrillFiles {
         Comparator<Path> byName = Comparator.comparing(file -> shown(root, file));
         found.sort(byName);
         odd.sort(byName);
-        return new Found(found, odd);
+        closed.sort(byName);
+        return new Found(found, odd, closed);
     }
 
     private static boolean isPassedOver(String folder) {

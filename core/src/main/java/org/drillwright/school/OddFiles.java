@@ -29,19 +29,41 @@ final class OddFiles {
 
     /** One note on all that is named like a drill and is none; it hinders nothing. */
     static Optional<Finding> note(Path root, List<Path> odd) {
-        if (odd.isEmpty()) {
-            return Optional.empty();
-        }
         boolean one = odd.size() == 1;
-        return Optional.of(new Finding(
-                ReadingRule.PLAIN_TEXT.id(),
+        return told(
+                root,
+                odd,
                 Severity.NOTE,
-                new SourceFile(DrillFiles.shown(root, odd.get(0)), ""),
-                Span.at(0),
                 one
                         ? "This is a link or a device, not a file; it was not read."
                         : "This and " + (odd.size() - 1) + " more are links or devices, not files; they were not read.",
-                "Put the file itself here; links are not followed."));
+                "Put the file itself here; links are not followed.");
+    }
+
+    /** One warning of all folders that could not be looked into. */
+    static Optional<Finding> warning(Path root, List<Path> closed) {
+        boolean one = closed.size() == 1;
+        return told(
+                root,
+                closed,
+                Severity.WARNING,
+                one
+                        ? "This folder could not be opened; what it holds was not read."
+                        : "This folder and " + (closed.size() - 1)
+                                + " more could not be opened; what they hold was not read.",
+                "May you open it? If it holds no drills, keep it elsewhere.");
+    }
+
+    private static Optional<Finding> told(Path root, List<Path> places, Severity severity, String what, String wayOut) {
+        return places.stream()
+                .findFirst()
+                .map(first -> new Finding(
+                        ReadingRule.PLAIN_TEXT.id(),
+                        severity,
+                        new SourceFile(DrillFiles.shown(root, first), ""),
+                        Span.at(0),
+                        what,
+                        wayOut));
     }
 
     private static boolean isOdd(Path file) {

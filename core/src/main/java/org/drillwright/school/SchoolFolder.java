@@ -203,6 +203,7 @@ public final class SchoolFolder {
             DrillFiles.Found found = DrillFiles.find(root);
             List<Path> files = found.drills();
             OddFiles.note(root, found.odd()).ifPresent(folderFindings::add);
+            OddFiles.warning(root, found.closed()).ifPresent(folderFindings::add);
             DrillReader reader = new DrillReader(school);
             Map<Path, Reading<ReadDrill>> readings = new LinkedHashMap<>();
             for (Path file : files) {

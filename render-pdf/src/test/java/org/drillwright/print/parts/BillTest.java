@@ -19,24 +19,22 @@ import org.junit.jupiter.api.Test;
 class BillTest {
 
     /** The schema as CycloneDX publishes it; the library that reads such bills carries a copy. */
-    private static JsonSchema schema() {
-        return JsonSchemaFactory.getInstance(
-                        VersionFlag.V7,
-                        factory -> factory.schemaMappers(
-                                mappers -> mappers.mapPrefix("http://cyclonedx.org/schema/", "classpath:")))
-                .getSchema(SchemaLocation.of("http://cyclonedx.org/schema/bom-1.6.schema.json"));
-    }
+    private static final JsonSchema SCHEMA = JsonSchemaFactory.getInstance(
+                    VersionFlag.V7,
+                    factory -> factory.schemaMappers(
+                            mappers -> mappers.mapPrefix("http://cyclonedx.org/schema/", "classpath:")))
+            .getSchema(SchemaLocation.of("http://cyclonedx.org/schema/bom-1.6.schema.json"));
 
     @Test
     void fitsTheSchemaOfCycloneDx() throws IOException {
-        assertEquals(Set.of(), schema().validate(Bill.json()));
+        assertEquals(Set.of(), SCHEMA.validate(Bill.json()));
     }
 
     @Test
     void theSchemaRefusesAPartWithoutAName() throws IOException {
         JsonNode bill = Bill.json();
         ((ObjectNode) bill.get("components").get(0)).remove("name");
-        Set<ValidationMessage> refused = schema().validate(bill);
+        Set<ValidationMessage> refused = SCHEMA.validate(bill);
         assertTrue(refused.stream().anyMatch(one -> one.getMessage().contains("name")), refused.toString());
     }
 

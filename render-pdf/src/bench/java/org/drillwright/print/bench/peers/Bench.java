@@ -35,7 +35,7 @@ record Bench(int rounds, Path sources, Path work, Jars jars, Optional<Path> imag
     }
 
     int fewRounds() {
-        return Math.max(3, rounds / 3);
+        return Math.max(1, rounds / 3);
     }
 
     Path example() {
@@ -65,7 +65,8 @@ record Bench(int rounds, Path sources, Path work, Jars jars, Optional<Path> imag
 
     /** The program as it is packed. */
     List<String> program(Object... arguments) {
-        List<String> command = new ArrayList<>(List.of(java(), "-jar", jars.runnable().toString()));
+        List<String> command =
+                new ArrayList<>(List.of(java(), "-jar", jars.runnable().toString()));
         for (Object argument : arguments) {
             command.add(String.valueOf(argument));
         }

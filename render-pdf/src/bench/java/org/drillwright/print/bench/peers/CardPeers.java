@@ -57,7 +57,8 @@ final class CardPeers {
 
     private void versions() throws IOException, InterruptedException {
         page.line("openhtmltopdf " + bench.jars().version("openhtmltopdf-pdfbox") + ", Apache FOP "
-                + bench.jars().version("fop-core") + ", Drillwright with PDFBox " + bench.jars().version("pdfbox") + ".");
+                + bench.jars().version("fop-core") + ", Drillwright with PDFBox "
+                + bench.jars().version("pdfbox") + ".");
         for (Optional<Tool> tool : List.of(chromium, pdflatex)) {
             if (tool.isPresent()) {
                 page.line(tool.get().version() + ".");
@@ -75,7 +76,7 @@ final class CardPeers {
         Files.writeString(folder.resolve("cards.fo"), Fo.of(cards));
         Files.writeString(folder.resolve("cards.tex"), Tex.of(cards));
         List<Cold> jvm = jvm(school, folder);
-        int passes = cards.size() > 100 ? 1 : cards.size() > 1 ? 3 : 50;
+        int passes = cards.size() > 100 ? 1 : cards.size() > 1 ? 2 : 30;
         int rounds = cards.size() > 100 ? bench.fewRounds() : bench.rounds();
         Map<String, Path> files = new LinkedHashMap<>();
         files.put(OURS, folder.resolve("ours.pdf"));
@@ -95,10 +96,18 @@ final class CardPeers {
     }
 
     private List<Cold> jvm(CopiedSchool school, Path folder) {
-        String openhtml = bench.jars()
-                .of("openhtmltopdf-", "pdfbox-", "fontbox-", "xmpbox-", "graphics2d-", "commons-logging-");
+        String openhtml =
+                bench.jars().of("openhtmltopdf-", "pdfbox-", "fontbox-", "xmpbox-", "graphics2d-", "commons-logging-");
         String fop = bench.jars()
-                .of("fop-", "batik-", "xmlgraphics-commons-", "commons-io-", "commons-logging-", "fontbox-", "pdfbox-io-", "xml-apis-");
+                .of(
+                        "fop-",
+                        "batik-",
+                        "xmlgraphics-commons-",
+                        "commons-io-",
+                        "commons-logging-",
+                        "fontbox-",
+                        "pdfbox-io-",
+                        "xml-apis-");
         Path folderOfFonts = fonts.regular().resolveSibling(".").normalize();
         return List.of(
                 new Cold(
@@ -116,7 +125,8 @@ final class CardPeers {
         List<Contender> warm = new ArrayList<>();
         try {
             for (Cold one : jvm) {
-                warm.add(Warm.start(one.name() + ", warm", one.folder(), one.command(), passes, cards > 100 ? 3 : passes * 12));
+                warm.add(Warm.start(
+                        one.name() + ", warm", one.folder(), one.command(), passes, cards > 100 ? 1 : passes * 10));
             }
             rows(Turns.of(warm, rounds), cards, true);
         } finally {
@@ -156,10 +166,7 @@ final class CardPeers {
             throws IOException, InterruptedException {
         List<String> program = bench.program(
                 "cards", "--school", school.folder(), "--card", "a6", "--sheet", "card", "--out", "pictures.pdf");
-        rows(
-                Turns.of(List.of(new Cold("Drillwright, `cards`, with pictures", folder, program)), rounds),
-                cards,
-                false);
+        rows(Turns.of(List.of(new Cold("Drillwright, `cards`, with pictures", folder, program)), rounds), cards, false);
     }
 
     private void rows(Turns turns, int cards, boolean ratios) {

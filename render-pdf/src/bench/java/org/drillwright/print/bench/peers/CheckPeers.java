@@ -54,13 +54,14 @@ final class CheckPeers {
         for (String file : List.of("package.json", "package-lock.json", "validate.mjs")) {
             Files.copy(sources.resolve(file), folder.resolve(file));
         }
-        new Cold("npm", folder, List.of(npm.get().path().toString(), "ci", "--no-audit", "--no-fund", "--silent")).run();
+        new Cold("npm", folder, List.of(npm.get().path().toString(), "ci", "--no-audit", "--no-fund", "--silent"))
+                .run();
         return Optional.of(folder.resolve("validate.mjs"));
     }
 
     private void versions() throws IOException, InterruptedException {
-        page.line("networknt json-schema-validator " + bench.jars().version("json-schema-validator") + " with Jackson YAML "
-                + bench.jars().version("jackson-dataformat-yaml") + ".");
+        page.line("networknt json-schema-validator " + bench.jars().version("json-schema-validator")
+                + " with Jackson YAML " + bench.jars().version("jackson-dataformat-yaml") + ".");
         if (script.isPresent()) {
             page.line("ajv " + version("ajv") + " with yaml " + version("yaml") + " on Node "
                     + Tool.named("node").orElseThrow().version() + ".");
@@ -68,7 +69,8 @@ final class CheckPeers {
     }
 
     private String version(String library) throws IOException {
-        String lock = Files.readString(bench.file("node").resolve("node_modules").resolve(library).resolve("package.json"));
+        String lock = Files.readString(
+                bench.file("node").resolve("node_modules").resolve(library).resolve("package.json"));
         return lock.replaceFirst("(?s).*?\"version\": \"([^\"]+)\".*", "$1");
     }
 
@@ -124,23 +126,22 @@ final class CheckPeers {
 
     private void compare(CopiedSchool school) throws IOException, InterruptedException {
         boolean large = school.drills() > 100;
-        page.table(
-                school.drills() + " drills",
-                "ms a drill",
-                "theirs to ours, by the clock",
-                "by the processor");
+        page.table(school.drills() + " drills", "ms a drill", "theirs to ours, by the clock", "by the processor");
         List<Contender> warm = new ArrayList<>();
         try {
             for (Cold one : commands(school.folder())) {
-                warm.add(Warm.start(one.name() + ", warm", bench.work(), one.command(), large ? 1 : 10, large ? 5 : 150));
+                warm.add(Warm.start(
+                        one.name() + ", warm", bench.work(), one.command(), large ? 1 : 10, large ? 2 : 100));
             }
             rows(Turns.of(warm, bench.rounds()), school);
         } finally {
             warm.forEach(Contender::close);
         }
-        List<Contender> cold = new ArrayList<>(List.of(new Cold(
-                "Drillwright, `check`", bench.work(), bench.program("check", "--school", school.folder()))));
-        contenders(school.folder()).stream().skip(1).forEach(one -> cold.add(new Cold(one.name() + ", command", bench.work(), ((Cold) one).command())));
+        List<Contender> cold = new ArrayList<>(List.of(
+                new Cold("Drillwright, `check`", bench.work(), bench.program("check", "--school", school.folder()))));
+        contenders(school.folder()).stream()
+                .skip(1)
+                .forEach(one -> cold.add(new Cold(one.name() + ", command", bench.work(), ((Cold) one).command())));
         rows(Turns.of(cold, bench.rounds()), school);
     }
 

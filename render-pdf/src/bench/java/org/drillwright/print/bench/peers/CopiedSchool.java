@@ -15,8 +15,7 @@ import java.util.stream.Stream;
  */
 record CopiedSchool(Path folder, int drills) {
 
-    private static final Pattern BEGINNING =
-            Pattern.compile("(?im)^(start:.*?)(on guard|at attention)");
+    private static final Pattern BEGINNING = Pattern.compile("(?im)^(start:.*?)(on guard|at attention)");
     private static final Pattern NEEDS = Pattern.compile("(?m)^needs:.*\n");
     private static final Pattern TITLE = Pattern.compile("(?m)^title: \"?(.*?)\"?$");
 
@@ -45,7 +44,8 @@ record CopiedSchool(Path folder, int drills) {
     static CopiedSchool one(Path example, Path folder) throws IOException {
         Files.createDirectories(folder);
         String drill = Files.readString(example.resolve("intermediate/parry-of-quarte.yaml"));
-        Files.writeString(folder.resolve("parry-of-quarte.yaml"), NEEDS.matcher(drill).replaceFirst(""));
+        Files.writeString(
+                folder.resolve("parry-of-quarte.yaml"), NEEDS.matcher(drill).replaceFirst(""));
         return new CopiedSchool(folder, 1);
     }
 
@@ -57,7 +57,8 @@ record CopiedSchool(Path folder, int drills) {
         try (Stream<Path> files = Files.walk(school, 2)) {
             return files.filter(file -> file.toString().endsWith(".yaml"))
                     .filter(file -> List.of("beginner", "intermediate", "training")
-                            .contains(String.valueOf(Objects.requireNonNull(file.getParent()).getFileName())))
+                            .contains(String.valueOf(
+                                    Objects.requireNonNull(file.getParent()).getFileName())))
                     .sorted()
                     .toList();
         }
@@ -79,7 +80,11 @@ record CopiedSchool(Path folder, int drills) {
         StringBuilder words = new StringBuilder("words:\n");
         for (int number = 1; number <= more; number++) {
             for (String of : List.of("on guard", "at attention")) {
-                words.append("  ").append(variant(of, number)).append(": ").append(of).append('\n');
+                words.append("  ")
+                        .append(variant(of, number))
+                        .append(": ")
+                        .append(of)
+                        .append('\n');
             }
         }
         return words.toString();

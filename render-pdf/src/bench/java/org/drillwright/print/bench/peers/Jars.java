@@ -39,15 +39,13 @@ final class Jars {
 
     /** The bench's classes and the archives whose names begin so. */
     String of(String... names) {
-        return path(Stream.concat(
-                Stream.of(classes),
-                Arrays.stream(names).flatMap(name -> {
-                    List<Path> found = all.stream().filter(jar -> isNamed(jar, name)).toList();
-                    if (found.isEmpty()) {
-                        throw new IllegalStateException("no archive is named " + name);
-                    }
-                    return found.stream();
-                })));
+        return path(Stream.concat(Stream.of(classes), Arrays.stream(names).flatMap(name -> {
+            List<Path> found = all.stream().filter(jar -> isNamed(jar, name)).toList();
+            if (found.isEmpty()) {
+                throw new IllegalStateException("no archive is named " + name);
+            }
+            return found.stream();
+        })));
     }
 
     /** The version of an archive, from its name. */

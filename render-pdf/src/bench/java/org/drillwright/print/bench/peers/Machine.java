@@ -14,7 +14,7 @@ final class Machine {
                 Locale.ROOT,
                 "Rounds: %d, of long turns %d. %s %s, %d processors. %s",
                 rounds,
-                Math.max(3, rounds / 3),
+                Math.max(1, rounds / 3),
                 System.getProperty("os.name"),
                 System.getProperty("os.arch"),
                 Runtime.getRuntime().availableProcessors(),

@@ -5,11 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** All comparisons in one run: {@code Peers ROUNDS}. With {@code -Dupdate} the figures go into docs/peers.md. */
+/** All comparisons in one run: {@code Peers ROUNDS}. {@code -Dlarge} is the size of the large school. With {@code -Dupdate} the figures go into docs/peers.md. */
 public final class Peers {
 
     private static final String MARK = "<!-- figures -->\n";
-    private static final int LARGE = 1_000;
     private static final int FIFTY = 50;
 
     private Peers() {}
@@ -21,7 +20,7 @@ public final class Peers {
         CopiedSchool example =
                 CopiedSchool.of(bench.example(), bench.file("example"), CopiedSchool.drillsIn(bench.example()));
         CopiedSchool fifty = CopiedSchool.of(bench.example(), bench.file("fifty"), FIFTY);
-        CopiedSchool large = CopiedSchool.of(bench.example(), bench.file("large"), LARGE);
+        CopiedSchool large = CopiedSchool.of(bench.example(), bench.file("large"), Integer.getInteger("large", 1_000));
         CopiedSchool one = CopiedSchool.one(bench.example(), bench.file("one"));
         StartFigures.measure(bench, page, one, fifty);
         CheckPeers.compare(bench, page, List.of(example, large));

@@ -16,8 +16,8 @@ import java.util.Optional;
 record Tool(String name, Path path) {
 
     static Optional<Tool> named(String name) {
-        return Arrays.stream(Objects.requireNonNullElse(System.getenv("PATH"), "")
-                        .split(File.pathSeparator))
+        return Arrays.stream(
+                        Objects.requireNonNullElse(System.getenv("PATH"), "").split(File.pathSeparator))
                 .map(folder -> Path.of(folder, name))
                 .filter(Files::isExecutable)
                 .map(path -> new Tool(name, path))

@@ -43,7 +43,11 @@ public final class Fo {
 
     private void part(Part part) {
         switch (part.role()) {
-            case TITLE -> words(part, "<fo:block role=\"H1\" font-size=\"9pt\" font-weight=\"bold\" margin-left=\"8mm\">", "</fo:block>");
+            case TITLE ->
+                words(
+                        part,
+                        "<fo:block role=\"H1\" font-size=\"9pt\" font-weight=\"bold\" margin-left=\"8mm\">",
+                        "</fo:block>");
             case PARAGRAPH -> words(part, "<fo:block space-after=\"1pt\">", "</fo:block>");
             case TABLE -> table(part);
             default -> throw new IllegalStateException("no " + part.role() + " outside a table");
@@ -51,7 +55,8 @@ public final class Fo {
     }
 
     private void table(Part table) {
-        page.append("<fo:table table-layout=\"fixed\" width=\"95mm\" space-before=\"2pt\" space-after=\"2pt\">").append(COLUMNS);
+        page.append("<fo:table table-layout=\"fixed\" width=\"95mm\" space-before=\"2pt\" space-after=\"2pt\">")
+                .append(COLUMNS);
         page.append("<fo:table-header>");
         row(table.parts().get(0));
         page.append("</fo:table-header><fo:table-body>");
@@ -64,7 +69,8 @@ public final class Fo {
         for (Part cell : row.parts()) {
             String open =
                     switch (cell.role()) {
-                        case COLUMN_HEAD -> CELL.formatted(" background-color=\"#000\"", "5pt", " color=\"#fff\" font-weight=\"bold\"");
+                        case COLUMN_HEAD ->
+                            CELL.formatted(" background-color=\"#000\"", "5pt", " color=\"#fff\" font-weight=\"bold\"");
                         case ROW_HEAD -> CELL.formatted(" role=\"TH\"", "6pt", " font-weight=\"bold\"");
                         default -> CELL.formatted("", "6pt", "");
                     };

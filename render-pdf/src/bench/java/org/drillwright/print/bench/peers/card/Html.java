@@ -39,7 +39,8 @@ public final class Html {
     public static String of(List<Part> cards, FontFiles fonts) {
         return of(
                 cards,
-                FACE.formatted("normal", fonts.regular().toUri()) + FACE.formatted("bold", fonts.bold().toUri()));
+                FACE.formatted("normal", fonts.regular().toUri())
+                        + FACE.formatted("bold", fonts.bold().toUri()));
     }
 
     private static String of(List<Part> cards, String faces) {

@@ -21,8 +21,7 @@ public final class Tex {
             \\begin{document}\\hyphenpenalty=10000\\exhyphenpenalty=10000\\raggedright\\size{5.4}
             """;
 
-    private static final String TABLE =
-            "\\begin{tabular}{p{8mm}p{23.4mm}p{23.4mm}p{13.4mm}p{23.4mm}}\\hline\n";
+    private static final String TABLE = "\\begin{tabular}{p{8mm}p{23.4mm}p{23.4mm}p{13.4mm}p{23.4mm}}\\hline\n";
 
     private final StringBuilder page = new StringBuilder(HEAD);
 

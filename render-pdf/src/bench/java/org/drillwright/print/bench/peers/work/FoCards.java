@@ -35,7 +35,8 @@ public final class FoCards {
         String page = Files.readString(Path.of(args[0]));
         FontFiles fonts = FontFiles.in(Path.of(args[1]));
         Path file = Path.of(args[2]);
-        String settings = SETTINGS.formatted(fonts.regular().toUri(), fonts.bold().toUri());
+        String settings =
+                SETTINGS.formatted(fonts.regular().toUri(), fonts.bold().toUri());
         FopFactory factory = FopFactory.newInstance(
                 file.toUri(), new ByteArrayInputStream(settings.getBytes(StandardCharsets.UTF_8)));
         Work.of(() -> write(page, factory, file), List.of(args));

@@ -20,7 +20,8 @@ public final class Peers {
         CopiedSchool example =
                 CopiedSchool.of(bench.example(), bench.file("example"), CopiedSchool.drillsIn(bench.example()));
         CopiedSchool fifty = CopiedSchool.of(bench.example(), bench.file("fifty"), FIFTY);
-        CopiedSchool large = CopiedSchool.of(bench.example(), bench.file("large"), Integer.getInteger("large", 1_000));
+        CopiedSchool large = CopiedSchool.of(
+                bench.example(), bench.file("large"), Integer.parseInt(System.getProperty("large", "1000")));
         CopiedSchool one = CopiedSchool.one(bench.example(), bench.file("one"));
         StartFigures.measure(bench, page, one, fifty);
         CheckPeers.compare(bench, page, List.of(example, large));

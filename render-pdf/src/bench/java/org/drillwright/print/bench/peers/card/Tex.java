@@ -16,9 +16,9 @@ public final class Tex {
             \\renewcommand*\\familydefault{\\sfdefault}
             \\pagestyle{empty}\\parindent=0pt\\parskip=1pt\\tabcolsep=1pt
             \\newcommand\\size[1]{\\fontsize{#1pt}{\\dimexpr 1.17\\dimexpr #1pt}\\selectfont}
-            \\newcommand\\cell{\\raggedright\\arraybackslash\\hyphenpenalty=10000\\exhyphenpenalty=10000\\size{6}}
+            \\newcommand\\cell{\\raggedright\\arraybackslash\\hyphenpenalty=10000\\size{6}}
             \\newcommand\\arraybackslash{\\let\\\\\\tabularnewline}
-            \\begin{document}\\hyphenpenalty=10000\\exhyphenpenalty=10000\\raggedright\\size{5.4}
+            \\begin{document}\\hyphenpenalty=10000\\raggedright\\size{5.4}
             """;
 
     private static final String TABLE = "\\begin{tabular}{p{8mm}p{23.4mm}p{23.4mm}p{13.4mm}p{23.4mm}}\\hline\n";

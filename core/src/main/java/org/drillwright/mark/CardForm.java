@@ -71,9 +71,19 @@ final class CardForm {
         values.forEach(value -> put(key, value));
     }
 
+    /** With single spaces between its words, as nearly every value is from the start. */
+    private static String joined(String value) {
+        boolean single = true;
+        for (int at = 0; at < value.length(); at++) {
+            char sign = value.charAt(at);
+            single &= sign != ' ' ? sign > '\r' || sign < '\t' : value.charAt(at + 1) != ' ';
+        }
+        return single ? value : value.replaceAll("\\s+", " ");
+    }
+
     /** With its length, so that no text can pass for two. */
     private void put(String key, String value) {
-        String words = value.strip().replaceAll("\\s+", " ");
+        String words = joined(value.strip());
         text.append(key)
                 .append(' ')
                 .append(words.length())

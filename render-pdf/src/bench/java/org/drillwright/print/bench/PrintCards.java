@@ -12,8 +12,8 @@ import org.drillwright.model.Language;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Labels;
-import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.DocumentInfo;
+import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PdfWriter;
 
 /** Lays drills as A6 cards and writes them, as the program does: {@code PrintCards DRILLS FILE}. */
@@ -29,8 +29,7 @@ public final class PrintCards {
     }
 
     static List<Frame> lay(int drills) {
-        return CardLayout.lay(
-                        InventedDrills.first(drills), CardSize.A6, Labels.in(Language.ENGLISH), Family.dejaVu())
+        return CardLayout.lay(InventedDrills.first(drills), CardSize.A6, Labels.in(Language.ENGLISH), Family.dejaVu())
                 .cards();
     }
 }

@@ -135,7 +135,12 @@ public final class RecordCards {
     private void text(Mark.Text text, String joint) throws IOException {
         out.writeByte(Recorded.TEXT);
         out.writeByte(text.face() == Face.BOLD ? 1 : 0);
-        floats(text.size(), text.x(), height - text.baseline(), text.degrees(), text.ink().lightness());
+        floats(
+                text.size(),
+                text.x(),
+                height - text.baseline(),
+                text.degrees(),
+                text.ink().lightness());
         List<Object> pieces = Recorded.pieces(text.text() + joint, face(text.face()));
         out.writeShort(pieces.size());
         for (Object piece : pieces) {

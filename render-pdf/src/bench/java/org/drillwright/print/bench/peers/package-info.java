@@ -1,0 +1,5 @@
+/** The program beside general tools that do a part of the same; see docs/peers.md. */
+@NullMarked
+package org.drillwright.print.bench.peers;
+
+import org.jspecify.annotations.NullMarked;

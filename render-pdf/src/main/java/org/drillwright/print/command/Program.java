@@ -2,6 +2,7 @@ package org.drillwright.print.command;
 
 import java.io.PrintWriter;
 import java.time.LocalDate;
+import java.util.List;
 import org.drillwright.print.command.classes.HallCommand;
 import org.drillwright.print.command.classes.LessonCommand;
 import org.drillwright.print.command.classes.PairsCommand;
@@ -21,39 +22,54 @@ public final class Program {
 
     private Program() {}
 
+    /** In the order in which the help names them. */
+    private static final List<String> NAMES = List.of(
+            "check",
+            "cards",
+            "new",
+            "school",
+            "explain",
+            "words",
+            "pairs",
+            "lesson",
+            "record",
+            "progress",
+            "hall",
+            "partners",
+            "session",
+            "schema",
+            "tidy",
+            "watch",
+            "handout",
+            "booklet",
+            "coverage",
+            "mark");
+
     /** Runs one command; the exit code. */
     public static int run(Invocation run, String... arguments) {
         try {
-            return commands(run).execute(arguments);
+            return commands(run, needed(arguments)).execute(arguments);
         } catch (VirtualMachineError | LinkageError tooMuch) {
             return Faults.ofMemory(run, tooMuch);
         }
     }
 
+    /** If a command comes first, only that one: to read the options of all of them is a quarter of a cold start. */
+    private static List<String> needed(String... arguments) {
+        return arguments.length > 0 && NAMES.contains(arguments[0]) ? List.of(arguments[0]) : NAMES;
+    }
+
     /** The commands with their options, as the command line, the help and the manual know them. */
     public static CommandLine commands(Invocation run) {
+        return commands(run, NAMES);
+    }
+
+    private static CommandLine commands(Invocation run, List<String> names) {
         SchoolOption school = new SchoolOption();
-        CommandLine line = new CommandLine(new RootCommand(run, school))
-                .addSubcommand(new CheckCommand(run, school))
-                .addSubcommand(new CardsCommand(run, school))
-                .addSubcommand(new NewCommand(run, school))
-                .addSubcommand(new SchoolCommand(run, school))
-                .addSubcommand(new ExplainCommand(run, school))
-                .addSubcommand(new WordsCommand(run, school))
-                .addSubcommand(new PairsCommand(run, school))
-                .addSubcommand(new LessonCommand(run, school))
-                .addSubcommand(new RecordCommand(run, school))
-                .addSubcommand(new ProgressCommand(run, school))
-                .addSubcommand(new HallCommand(run, school))
-                .addSubcommand(new PartnersCommand(run, school))
-                .addSubcommand(new SessionCommand(run, school))
-                .addSubcommand(new SchemaCommand(run, school))
-                .addSubcommand(new TidyCommand(run, school))
-                .addSubcommand(new WatchCommand(run, school))
-                .addSubcommand(new HandoutCommand(run, school))
-                .addSubcommand(new BookletCommand(run, school))
-                .addSubcommand(new CoverageCommand(run, school))
-                .addSubcommand(new MarkCommand(run, school));
+        CommandLine line = new CommandLine(new RootCommand(run, school));
+        for (String name : names) {
+            line.addSubcommand(name, command(name, run, school));
+        }
         Choices.register(line);
         line.registerConverter(Shift.class, new ShiftWord());
         line.registerConverter(LocalDate.class, new DayWord());
@@ -64,5 +80,31 @@ public final class Program {
                 .setParameterExceptionHandler((problem, arguments) -> Faults.ofArguments(run, problem))
                 .setExecutionExceptionHandler((problem, at, parsed) ->
                         problem instanceof CannotRun ? Faults.ofTheWorld(run, problem) : Faults.ours(run, problem));
+    }
+
+    private static Object command(String name, Invocation run, SchoolOption school) {
+        return switch (name) {
+            case "check" -> new CheckCommand(run, school);
+            case "cards" -> new CardsCommand(run, school);
+            case "new" -> new NewCommand(run, school);
+            case "school" -> new SchoolCommand(run, school);
+            case "explain" -> new ExplainCommand(run, school);
+            case "words" -> new WordsCommand(run, school);
+            case "pairs" -> new PairsCommand(run, school);
+            case "lesson" -> new LessonCommand(run, school);
+            case "record" -> new RecordCommand(run, school);
+            case "progress" -> new ProgressCommand(run, school);
+            case "hall" -> new HallCommand(run, school);
+            case "partners" -> new PartnersCommand(run, school);
+            case "session" -> new SessionCommand(run, school);
+            case "schema" -> new SchemaCommand(run, school);
+            case "tidy" -> new TidyCommand(run, school);
+            case "watch" -> new WatchCommand(run, school);
+            case "handout" -> new HandoutCommand(run, school);
+            case "booklet" -> new BookletCommand(run, school);
+            case "coverage" -> new CoverageCommand(run, school);
+            case "mark" -> new MarkCommand(run, school);
+            default -> throw new IllegalArgumentException(name);
+        };
     }
 }

@@ -92,7 +92,7 @@ class DependencyTableTest {
         for (String pom : poms) {
             Matcher named = Pattern.compile(
                             "<(?:dependency|path)>[^/]*?<groupId>[^<]+</groupId>\\s*<artifactId>([^<]+)</artifactId>\\s*"
-                                + "<version>\\$\\{([^}]+)\\}</version>")
+                                    + "<version>\\$\\{([^}]+)\\}</version>")
                     .matcher(pom);
             while (named.find()) {
                 if (!named.group(2).equals("project.version")) {

@@ -43,7 +43,11 @@ public final class RecordReader {
     /** Reads a record's bytes, however many; bytes that are no UTF-8 spoil their own line only. */
     public static ReadHistory read(String name, byte[] bytes, Collection<String> people, Collection<String> drills) {
         String text = new String(bytes, StandardCharsets.UTF_8);
-        return read(new SourceFile(name, text.startsWith(MARK) ? text.substring(1) : text), people, drills);
+        return read(new SourceFile(name, unmarked(text)), people, drills);
+    }
+
+    static String unmarked(String text) {
+        return text.startsWith(MARK) ? text.substring(1) : text;
     }
 
     /**

@@ -22,9 +22,20 @@ public final class RecordWriter {
         if (fresh.isEmpty()) {
             return "";
         }
-        String heading = existing.isBlank() ? SpreadsheetCell.line(RecordReader.COLUMNS) + "\n" : "";
-        String end = existing.isEmpty() || existing.endsWith("\n") ? "" : "\n";
-        return end + heading + fresh.stream().map(entry -> line(entry) + "\n").collect(Collectors.joining());
+        char separator = CsvTable.separatorOf(existing);
+        boolean begins = CsvTable.lines(RecordReader.unmarked(existing)).isEmpty();
+        String heading = begins ? SpreadsheetCell.line(RecordReader.COLUMNS, separator) + "\n" : "";
+        return lastLineEnd(existing)
+                + heading
+                + fresh.stream().map(entry -> line(entry, separator) + "\n").collect(Collectors.joining());
+    }
+
+    /** What a last line that was cut short lacks, so that it spoils nothing but itself. */
+    private static String lastLineEnd(String existing) {
+        if (CsvTable.endsInsideQuotes(existing)) {
+            return "\"\n";
+        }
+        return existing.isEmpty() || existing.endsWith("\n") ? "" : "\n";
     }
 
     private static List<Entry> fresh(History history, List<Entry> entries) {
@@ -40,12 +51,13 @@ public final class RecordWriter {
         return fresh;
     }
 
-    private static String line(Entry entry) {
-        return SpreadsheetCell.line(List.of(
+    private static String line(Entry entry, char separator) {
+        List<String> cells = List.of(
                 entry.date().toString(),
                 entry.person(),
                 entry.drill(),
                 entry.event().word(),
-                entry.with()));
+                entry.with());
+        return SpreadsheetCell.line(cells, separator);
     }
 }

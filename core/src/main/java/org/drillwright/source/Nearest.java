@@ -15,9 +15,15 @@ public final class Nearest {
      */
     public static Optional<String> to(String word, Collection<String> known) {
         return known.stream()
-                .filter(candidate -> distance(word, candidate) <= allowance(word, candidate))
+                .filter(candidate -> isNear(word, candidate))
                 .min(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
                         .thenComparing(Comparator.naturalOrder()));
+    }
+
+    /** Lengths are compared first: a whole file can stand behind one quotation mark, and the distance costs its square. */
+    private static boolean isNear(String word, String candidate) {
+        int allowed = allowance(word, candidate);
+        return Math.abs(word.length() - candidate.length()) <= allowed && distance(word, candidate) <= allowed;
     }
 
     private static int allowance(String word, String candidate) {

@@ -1,6 +1,7 @@
 package org.drillwright.notation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,11 @@ public final class ClauseReader {
         List<Clause> clauses = pass.drafts.stream()
                 .flatMap(draft -> ClauseMaker.make(draft).stream())
                 .toList();
-        return new Utterance(clauses, pass.unread, pass.readings, pass.tradeWords);
+        // What turns out to hang on nothing is known to be unread only when its sentence ends.
+        List<Span> unread = pass.unread.stream()
+                .sorted(Comparator.comparingInt(Span::start))
+                .toList();
+        return new Utterance(clauses, unread, pass.readings, pass.tradeWords);
     }
 
     /** One reading of one text from left to right. */

@@ -7,7 +7,7 @@ import org.drillwright.source.Span;
  * What the reader made of a text.
  *
  * @param clauses the actions in their order
- * @param unread words that are not known, within the text
+ * @param unread words that are not known, within the text, in its order
  * @param readings words that can be read two ways
  * @param tradeWords how many of its words are terms of the trade
  */

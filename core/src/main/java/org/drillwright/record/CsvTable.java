@@ -15,6 +15,7 @@ public final class CsvTable {
     private final List<Span> spans = new ArrayList<>();
     private int at;
     private int lineStart;
+    private boolean open;
 
     private CsvTable(String text) {
         this.text = text;
@@ -23,16 +24,26 @@ public final class CsvTable {
 
     /** The lines of a text that aren't blank, the heading first. */
     public static List<CsvLine> lines(String text) {
+        return read(text).lines;
+    }
+
+    /** Whether a text ends inside quotes, so that whatever is put behind it would belong to its last cell. */
+    static boolean endsInsideQuotes(String text) {
+        return read(text).open;
+    }
+
+    private static CsvTable read(String text) {
         CsvTable table = new CsvTable(text);
         while (table.at < text.length()) {
             table.line();
         }
-        return table.lines;
+        return table;
     }
 
     /** The separator of which the heading has more; a comma if neither stands there. */
     static char separatorOf(String text) {
-        String heading = text.lines().findFirst().orElse("");
+        String heading =
+                text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
         long semicolons = heading.chars().filter(unit -> unit == ';').count();
         long commas = heading.chars().filter(unit -> unit == ',').count();
         return semicolons > commas ? ';' : ',';
@@ -78,6 +89,7 @@ public final class CsvTable {
                 return cell.toString();
             }
         }
+        open = true;
         return cell.toString();
     }
 

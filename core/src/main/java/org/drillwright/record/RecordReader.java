@@ -59,7 +59,11 @@ public final class RecordReader {
             return new ReadHistory(History.NONE, findings.list());
         }
         String text = new String(bytes, StandardCharsets.UTF_8);
-        return read(new SourceFile(name, text.startsWith(MARK) ? text.substring(1) : text), people, drills);
+        return read(new SourceFile(name, unmarked(text)), people, drills);
+    }
+
+    static String unmarked(String text) {
+        return text.startsWith(MARK) ? text.substring(1) : text;
     }
 
     /**

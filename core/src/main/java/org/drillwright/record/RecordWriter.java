@@ -22,12 +22,20 @@ public final class RecordWriter {
         if (fresh.isEmpty()) {
             return "";
         }
-        String heading = existing.isBlank() ? SpreadsheetCell.line(RecordReader.COLUMNS) + "\n" : "";
-        String end = existing.isEmpty() || existing.endsWith("\n") ? "" : "\n";
         char separator = CsvTable.separatorOf(existing);
-        return end
+        boolean begins = CsvTable.lines(RecordReader.unmarked(existing)).isEmpty();
+        String heading = begins ? SpreadsheetCell.line(RecordReader.COLUMNS, separator) + "\n" : "";
+        return lastLineEnd(existing)
                 + heading
                 + fresh.stream().map(entry -> line(entry, separator) + "\n").collect(Collectors.joining());
+    }
+
+    /** What a last line that was cut short lacks, so that it spoils nothing but itself. */
+    private static String lastLineEnd(String existing) {
+        if (CsvTable.endsInsideQuotes(existing)) {
+            return "\"\n";
+        }
+        return existing.isEmpty() || existing.endsWith("\n") ? "" : "\n";
     }
 
     private static List<Entry> fresh(History history, List<Entry> entries) {
@@ -43,15 +51,13 @@ public final class RecordWriter {
         return fresh;
     }
 
-    /** With the separator that the table has: a spreadsheet may have saved it with another. */
     private static String line(Entry entry, char separator) {
-        return SpreadsheetCell.line(
-                List.of(
-                        entry.date().toString(),
-                        entry.person(),
-                        entry.drill(),
-                        entry.event().word(),
-                        entry.with()),
-                separator);
+        List<String> cells = List.of(
+                entry.date().toString(),
+                entry.person(),
+                entry.drill(),
+                entry.event().word(),
+                entry.with());
+        return SpreadsheetCell.line(cells, separator);
     }
 }

@@ -15,11 +15,12 @@ public final class SpreadsheetCell {
 
     private SpreadsheetCell() {}
 
-    /** One line of a table, without its end. */
+    /** One line of a table with commas, without its end. */
     public static String line(List<String> cells) {
         return line(cells, ',');
     }
 
+    /** One line of a table, without its end. */
     static String line(List<String> cells, char separator) {
         return cells.stream().map(SpreadsheetCell::written).collect(Collectors.joining(String.valueOf(separator)));
     }

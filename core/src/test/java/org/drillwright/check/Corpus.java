@@ -6,10 +6,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
@@ -21,7 +23,10 @@ import org.drillwright.read.Reading;
 import org.drillwright.read.SchoolReader;
 import org.drillwright.source.Finding;
 
-/** A folder of drills with the school around it, in which other texts can be judged as if they stood there. */
+/**
+ * A folder of drills with the school around it, in which other texts can be judged as if they stood there. Nothing that was
+ * judged is kept: each asking plays and judges anew.
+ */
 public final class Corpus {
 
     private static final Path RESOURCES = Path.of("src", "test", "resources");
@@ -29,7 +34,6 @@ public final class Corpus {
     private final School school;
     private final Map<String, String> texts = new LinkedHashMap<>();
     private final Surroundings surroundings;
-    private final List<Sample> samples;
 
     private Corpus(Path root) {
         this.school = school(root.resolve("school.yaml"));
@@ -37,9 +41,6 @@ public final class Corpus {
         Map<String, Drill> drills = new LinkedHashMap<>();
         texts.forEach((id, text) -> read(id, text).value().ifPresent(read -> drills.put(id, read.drill())));
         this.surroundings = new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
-        this.samples = texts.entrySet().stream()
-                .map(entry -> judge(entry.getKey(), entry.getValue()))
-                .toList();
     }
 
     /** Drills that were written as correct before anybody looked at the vocabulary. */
@@ -61,9 +62,23 @@ public final class Corpus {
         return school;
     }
 
-    /** All drills of the folder, in the order of their ids. */
+    /** The ids of all drills of the folder, in their order. */
+    public Set<String> ids() {
+        return Collections.unmodifiableSet(texts.keySet());
+    }
+
+    /** All drills of the folder, in the order of their ids, judged now. */
     public List<Sample> samples() {
-        return samples;
+        return texts.keySet().stream().map(this::sample).toList();
+    }
+
+    /** The drill of an id, judged now. */
+    public Sample sample(String id) {
+        String text = texts.get(id);
+        if (text == null) {
+            throw new IllegalArgumentException("there is no drill " + id);
+        }
+        return judge(id, text);
     }
 
     /** A text, judged as if it stood in this folder under that id. */

@@ -20,14 +20,10 @@ class HandbookTest {
     private static final Pattern SOURCE = Pattern.compile("(?m)^# source: (.{10,})$");
     private static final Pattern EXPECTED = Pattern.compile("(?m)^# expect: (plays|([a-z-]+) at (\\d+))$");
 
-    private static final List<Sample> SAMPLES = Corpus.handbook().samples();
+    private static final Corpus HANDBOOK = Corpus.handbook();
 
     static Stream<String> ids() {
-        return SAMPLES.stream().map(Sample::id);
-    }
-
-    static Sample sample(String id) {
-        return SAMPLES.stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+        return HANDBOOK.ids().stream();
     }
 
     static String expected(Sample sample) {
@@ -43,7 +39,7 @@ class HandbookTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("ids")
     void comes_out_as_its_source_says(String id) {
-        Sample sample = sample(id);
+        Sample sample = HANDBOOK.sample(id);
         List<String> errors = sample.said(sample.errors());
         if (plays(sample)) {
             assertEquals(List.of(), errors);
@@ -59,13 +55,14 @@ class HandbookTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("ids")
     void names_its_source(String id) {
-        assertTrue(SOURCE.matcher(sample(id).text()).find());
+        assertTrue(SOURCE.matcher(HANDBOOK.sample(id).text()).find());
     }
 
     @Test
     void there_are_enough_of_both_kinds() {
-        long failing = SAMPLES.stream().filter(sample -> !plays(sample)).count();
-        assertTrue(SAMPLES.size() >= 40, () -> SAMPLES.size() + " phrases");
+        List<Sample> samples = HANDBOOK.samples();
+        long failing = samples.stream().filter(sample -> !plays(sample)).count();
+        assertTrue(samples.size() >= 40, () -> samples.size() + " phrases");
         assertTrue(failing >= 12, () -> failing + " of them fail");
     }
 }

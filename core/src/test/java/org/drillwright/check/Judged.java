@@ -74,9 +74,14 @@ public final class Judged {
         return reading.value().orElseThrow(() -> new AssertionError(reading.findings() + "\n" + text));
     }
 
+    /** The one drill, played. */
+    public Subject subject() {
+        return subjects.values().iterator().next();
+    }
+
     /** All that the rules find in the one drill. */
     public List<Finding> all() {
-        return Judge.drill(subjects.values().iterator().next());
+        return Judge.drill(subject());
     }
 
     /** What one rule finds in the one drill: {@code severity line:column 'the words'}. */

@@ -144,9 +144,32 @@ class RecordTest {
     }
 
     @Test
-    void a_record_with_semicolons_is_gone_on_with_in_semicolons() {
-        String existing = "date;person;drill;event;with\n2026-09-01;Alva;;attended;\n";
-        Entry entry = Entry.attended(LocalDate.of(2026, 9, 8), "Alva");
-        assertEquals("2026-09-08;Alva;;attended;\n", RecordWriter.appended(existing, History.NONE, List.of(entry)));
+    void a_record_with_semicolons_is_carried_on_with_semicolons() {
+        String saved = "date;person;drill;event;with\r\n2026-09-14;Ash;thrust;signed off;\r\n";
+        String more = RecordWriter.appended(saved, read(saved).history(), List.of(Entry.attended(DAY, "Bo")));
+        assertEquals("2026-09-14;Bo;;attended;\n", more);
+        assertEquals(2, read(saved + more).history().entries().size());
+    }
+
+    /** Lines put behind an open quote would all belong to the cell that was cut short. */
+    @Test
+    void a_line_cut_short_inside_quotes_spoils_only_itself() {
+        String torn = HEADING + "2026-09-14,Ash,thrust,signed off,\n2026-09-14,\"B";
+        String more = RecordWriter.appended(torn, read(torn).history(), List.of(Entry.attended(DAY, "Cy")));
+        assertEquals("\"\n2026-09-14,Cy,,attended,\n", more);
+        assertEquals(2, read(torn + more).history().entries().size());
+    }
+
+    @Test
+    void a_record_of_nothing_but_the_mark_of_unicode_gets_its_heading() {
+        String more = RecordWriter.appended("\uFEFF", History.NONE, List.of(Entry.attended(DAY, "Cy")));
+        assertEquals("\n" + HEADING + "2026-09-14,Cy,,attended,\n", more);
+    }
+
+    @Test
+    void findings_of_one_line_stand_in_the_order_of_its_cells() {
+        assertEquals(
+                List.of("record-known-name 2:12", "record-known-name 2:16", "record-known-name 2:35"),
+                places(read(HEADING + "2026-09-14,Ahs,thurst,worked with,Ob\n")));
     }
 }

@@ -18,7 +18,7 @@ import org.drillwright.read.SchoolReader;
 import org.drillwright.source.Severity;
 
 /** One file put to the reader and to the schema. */
-final class Verdicts {
+public final class Verdicts {
 
     static final ObjectMapper JSON = new ObjectMapper();
     static final YAMLMapper YAML = new YAMLMapper();
@@ -47,7 +47,7 @@ final class Verdicts {
         return !error;
     }
 
-    static Set<ValidationMessage> schemaOfDrill(JsonNode drill) {
+    public static Set<ValidationMessage> schemaOfDrill(JsonNode drill) {
         return DRILL.validate(drill);
     }
 
@@ -56,7 +56,7 @@ final class Verdicts {
     }
 
     /** As an editor sees a file. */
-    static JsonNode seen(String yaml) {
+    public static JsonNode seen(String yaml) {
         try {
             return YAML.readTree(yaml);
         } catch (JsonProcessingException problem) {

@@ -50,7 +50,7 @@ public final class Flat {
         return words(frame).stream().flatMap(words -> words.lines().stream()).toList();
     }
 
-    /** All words without the spaces between and without the hyphens of broken words. */
+    /** All words without the spaces between, the hyphens of broken words and the places where they may be broken. */
     public static String letters(List<Frame> frames) {
         StringBuilder letters = new StringBuilder();
         frames.forEach(frame -> texts(frame).forEach(text -> letters.append(text.text())));
@@ -58,7 +58,7 @@ public final class Flat {
     }
 
     public static String bare(String text) {
-        return text.replaceAll("[\\s\\u00A0\\u00AD]+", "");
+        return text.replaceAll("[\\s\\u00A0\\u00AD\\u200B]+", "");
     }
 
     /** What a run covers: numerals have neither accents nor tails. */

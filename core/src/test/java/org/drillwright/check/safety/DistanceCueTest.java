@@ -55,4 +55,52 @@ class DistanceCueTest {
                             follower: Wait.
                         """).findings("distance-cue"));
     }
+
+    /** From lunge distance (1) a lunge leads to extension distance (0); the follower's parry steps nowhere. */
+    @ParameterizedTest
+    @ValueSource(strings = {"lunge", "extension", "lunge to extension", "extension to lunge"})
+    void a_measure_of_the_count_is_silent(String cue) {
+        assertEquals(List.of(), measured(cue));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"out", "close", "advance-lunge", "lunge to out", "out to lunge"})
+    void a_measure_that_the_count_never_has_is_a_warning(String cue) {
+        assertEquals(List.of("Count 1 begins at lunge distance and ends at extension distance."), measured(cue));
+    }
+
+    private static List<String> measured(String cue) {
+        return Judged.drill("""
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Parry quarte.
+                            distance: %s
+                            safety: Arrive softly and let the blade bend.
+                        """.formatted(cue)).all().stream()
+                .filter(finding -> finding.rule().equals("distance-cue"))
+                .map(finding -> finding.what())
+                .toList();
+    }
+
+    /** A half step leaves the measure unknown until it is stated again. */
+    @Test
+    void where_the_measure_is_unknown_any_cue_will_do() {
+        assertEquals(List.of(), Judged.drill("""
+                        steps:
+                          - leader: Half step forward.
+                            follower: Hold on guard.
+                            distance: close
+                        """).findings("distance-cue"));
+    }
+
+    @Test
+    void a_mistyped_cue_is_told_its_nearest() {
+        assertEquals(
+                List.of("Is 'lunge' meant? Known: close, extension, lunge, advance-lunge, out, or two of them as in"
+                        + " 'extension to lunge'."),
+                Judged.drill("steps:\n  - leader: Hold.\n    follower: Hold.\n    distance: lange\n").all().stream()
+                        .filter(finding -> finding.rule().equals("distance-cue"))
+                        .map(finding -> finding.wayOut())
+                        .toList());
+    }
 }

@@ -1,0 +1,140 @@
+package org.drillwright.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.drillwright.check.Suggestions.Proposal;
+import org.drillwright.model.Side;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What is proposed for a turn that is empty. Which moves are open is written out by hand in {@code HandCountedTest}; here they
+ * stand in words, the plainest first: a parry by the shorter way (Warford 1884, p. 16), a riposte before a step, five at most.
+ */
+class SuggestionsTest {
+
+    private static final String ATTACKED = """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+            """;
+
+    private static final String PARRIED = """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte.
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+            """;
+
+    private static List<Proposal> of(String steps) {
+        return Suggestions.of(Judged.drill(steps).subject());
+    }
+
+    @Test
+    void who_is_attacked_in_sixte_parries_takes_the_touch_or_steps_back() {
+        assertEquals(
+                List.of(new Proposal(
+                        0,
+                        Side.FOLLOWER,
+                        List.of("Parry quarte.", "Circular parry of sixte.", "Take the touch.", "Retreat."))),
+                of(ATTACKED));
+    }
+
+    /** From quarte septime is below (half-circular), and octave lies across (diagonal); neither meets a high attack. */
+    @Test
+    void a_low_attack_is_met_by_the_half_circle_before_the_diagonal() {
+        assertEquals(
+                List.of(new Proposal(0, Side.FOLLOWER, List.of("Parry septime.", "Take the touch.", "Retreat."))),
+                of(ATTACKED.replace("high inside", "low inside")));
+    }
+
+    @Test
+    void who_has_parried_is_offered_the_riposte_and_to_stay() {
+        assertEquals(
+                List.of(new Proposal(
+                        1,
+                        Side.FOLLOWER,
+                        List.of(
+                                "Riposte straight to the high inside line.",
+                                "Riposte straight to the low inside line.",
+                                "Riposte straight to the low outside line.",
+                                "Riposte by disengage to the high outside line.",
+                                "Riposte by cut-over to the high outside line.",
+                                "Hold on guard."))),
+                of(PARRIED + """
+                          - leader: Hold the lunge.
+                            distance: extension
+                            safety: Stop the point on the jacket.
+                        """));
+    }
+
+    @Test
+    void who_was_parried_is_offered_to_recover_first() {
+        assertEquals(
+                List.of(new Proposal(
+                        1,
+                        Side.LEADER,
+                        List.of(
+                                "Recover on guard.",
+                                "Recover forward on guard.",
+                                "Thrust straight to the high outside line.",
+                                "Thrust straight to the low inside line.",
+                                "Thrust straight to the low outside line.",
+                                "Hold the lunge."))),
+                of(PARRIED + """
+                          - follower: Hold on guard.
+                            distance: extension
+                            safety: Stop the point on the jacket.
+                        """));
+    }
+
+    @Test
+    void who_may_begin_is_offered_steps_and_positions_before_an_attack() {
+        assertEquals(
+                List.of(
+                        "Advance.",
+                        "Retreat.",
+                        "Move the hand to quarte.",
+                        "Move the hand to septime.",
+                        "Move the hand to octave.",
+                        "Hold on guard."),
+                of("""
+                        steps:
+                          - follower: Hold on guard.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                        """).get(0).turns());
+    }
+
+    @Test
+    void a_parried_riposte_is_answered_by_a_counter_riposte() {
+        List<Proposal> proposals = of(PARRIED + """
+                  - leader: Parry quarte in the lunge.
+                    follower: Riposte straight to the high inside line.
+                    distance: extension
+                    safety: Stop the point on the jacket.
+                  - follower: Hold on guard.
+                    distance: extension
+                    safety: Stop the point on the jacket and no further.
+                """);
+        assertEquals(
+                "Counter-riposte straight to the high inside line.",
+                proposals.get(0).turns().get(2));
+    }
+
+    @Test
+    void the_follower_of_an_empty_count_may_move_too() {
+        List<Proposal> proposals = of("steps:\n  - distance: lunge\n");
+        assertEquals(
+                List.of(Side.LEADER, Side.FOLLOWER),
+                proposals.stream().map(Proposal::side).toList());
+    }
+
+    @Test
+    void a_turn_that_is_there_and_a_solo_drill_get_no_proposal() {
+        assertEquals(List.of(), of(PARRIED));
+        assertEquals(List.of(), of("form: solo\nsteps:\n  - leader: Lunge!\n    distance: out\n"));
+    }
+}

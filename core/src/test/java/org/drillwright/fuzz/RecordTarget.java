@@ -1,0 +1,78 @@
+package org.drillwright.fuzz;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import org.drillwright.record.Entry;
+import org.drillwright.record.History;
+import org.drillwright.record.ReadHistory;
+import org.drillwright.record.RecordReader;
+import org.drillwright.record.RecordWriter;
+
+/** Any bytes as a record: read, lines added to it, read again. */
+public final class RecordTarget {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 9, 14);
+    private static final List<String> PEOPLE = List.of("Ash", "Bo", "=Cy");
+    private static final List<String> DRILLS = List.of("a-drill");
+    private static final List<Entry> NEW = List.of(
+            Entry.attended(DAY, "Ash"),
+            Entry.workedWith(DAY, "Ash", "a-drill", "=Cy"),
+            Entry.workedWith(DAY, "=Cy", "a-drill", "Ash"),
+            Entry.signedOff(DAY, "Bo, the \"second\"", "a-drill"));
+
+    private RecordTarget() {}
+
+    public static void fuzzerTestOneInput(byte[] bytes) {
+        ReadHistory before = read(bytes);
+        assertEquals(before.history(), read(bytes).history());
+        Told.inOrder(before.findings());
+        whatWasReadIsWrittenAsItWas(before.history());
+        if (!isAnotherTable(before)) {
+            linesAreAdded(bytes, before);
+        }
+    }
+
+    /** A table with another heading, to which the command adds nothing: it shows the error. */
+    private static boolean isAnotherTable(ReadHistory read) {
+        return read.findings().stream().anyMatch(finding -> finding.rule().equals("record-columns"));
+    }
+
+    private static void linesAreAdded(byte[] bytes, ReadHistory before) {
+        String lines = RecordWriter.appended(new String(bytes, StandardCharsets.UTF_8), before.history(), NEW);
+        byte[] together = together(bytes, lines);
+        ReadHistory after = read(together);
+        Told.inOrder(after.findings());
+        everyGoodLineIsKept(before.history(), after.history());
+        String more = RecordWriter.appended(new String(together, StandardCharsets.UTF_8), after.history(), NEW);
+        assertEquals("", more, () -> "what was added is lost: " + after.findings());
+    }
+
+    private static ReadHistory read(byte[] bytes) {
+        return RecordReader.read("record.csv", bytes, PEOPLE, DRILLS);
+    }
+
+    /** As {@code record} does: what stands there stays, byte for byte. */
+    private static byte[] together(byte[] bytes, String lines) {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        all.writeBytes(bytes);
+        all.writeBytes(lines.getBytes(StandardCharsets.UTF_8));
+        return all.toByteArray();
+    }
+
+    private static void everyGoodLineIsKept(History before, History after) {
+        assertEquals(
+                before.entries(), after.entries().subList(0, before.entries().size()));
+    }
+
+    private static void whatWasReadIsWrittenAsItWas(History history) {
+        String text = RecordWriter.appended("", History.NONE, history.entries());
+        ReadHistory again = read(text.getBytes(StandardCharsets.UTF_8));
+        assertEquals(history, again.history(), text);
+        assertTrue(again.findings().stream().allMatch(finding -> finding.rule().equals("record-known-name")), text);
+    }
+}

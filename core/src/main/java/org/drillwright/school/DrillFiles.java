@@ -32,8 +32,8 @@ public final class DrillFiles {
     private DrillFiles() {}
 
     /** The drill files below a folder, by name; links are not followed. */
-    public static List<Path> below(Path root) throws IOException {
-        List<Path> found = new ArrayList<>();
+    public static List<DrillFile> below(Path root) throws IOException {
+        List<DrillFile> found = new ArrayList<>();
         Files.walkFileTree(root, EnumSet.noneOf(FileVisitOption.class), DEPTH, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
@@ -45,7 +45,7 @@ public final class DrillFiles {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
                 if (attributes.isRegularFile() && isDrill(name(file)) && !ClassFiles.isRoster(root, file)) {
-                    found.add(file);
+                    found.add(new DrillFile(file, shown(root, file), Optional.of(Stamp.of(attributes))));
                 }
                 return FileVisitResult.CONTINUE;
             }
@@ -53,12 +53,12 @@ public final class DrillFiles {
             @Override
             public FileVisitResult visitFileFailed(Path file, IOException problem) {
                 if (isDrill(name(file)) || Files.isDirectory(file)) {
-                    found.add(file);
+                    found.add(new DrillFile(file, shown(root, file), Optional.empty()));
                 }
                 return FileVisitResult.CONTINUE;
             }
         });
-        found.sort(Comparator.comparing(file -> shown(root, file)));
+        found.sort(Comparator.comparing(DrillFile::name));
         return found;
     }
 

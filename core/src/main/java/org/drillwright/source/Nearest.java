@@ -15,6 +15,7 @@ public final class Nearest {
      */
     public static Optional<String> to(String word, Collection<String> known) {
         return known.stream()
+                .filter(candidate -> Math.abs(word.length() - candidate.length()) <= allowance(word, candidate))
                 .filter(candidate -> distance(word, candidate) <= allowance(word, candidate))
                 .min(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
                         .thenComparing(Comparator.naturalOrder()));

@@ -48,8 +48,8 @@ class DeskTest {
     }
 
     private Desk desk() throws IOException {
-        String all = IntStream.range(0, DRILLS).mapToObj(drill -> "d" + drill).collect(Collectors.joining(", "));
-        Files.writeString(folder.resolve("school.yaml"), "sets:\n  all: {drills: [" + all + "]}\n");
+        String listed = IntStream.range(0, DRILLS).mapToObj(drill -> "d" + drill).collect(Collectors.joining(", "));
+        Files.writeString(folder.resolve("school.yaml"), "sets:\n  all: {drills: [" + listed + "]}\n");
         for (int drill = DRILLS - 1; drill >= 0; drill--) {
             save(drill, "beginner", "softly");
         }

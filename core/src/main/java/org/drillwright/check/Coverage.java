@@ -37,7 +37,7 @@ public record Coverage(int counts, List<Gap> gaps) {
         }
     }
 
-    public static Coverage of(Subject subject) {
+    static Coverage of(Subject subject) {
         List<Gap> gaps = new ArrayList<>();
         List<Count> counts = subject.replay().counts();
         for (int step = 0; step < counts.size(); step++) {

@@ -7,12 +7,13 @@ import org.drillwright.model.Side;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Refusal;
+import org.drillwright.phrase.Replay;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
 
 /** All refusals of a drill's replay, each in its place, in the order in which they came. */
-public final class Faults {
+final class Faults {
 
     private final Subject subject;
     private final List<Fault> faults = new ArrayList<>();
@@ -21,13 +22,13 @@ public final class Faults {
         this.subject = subject;
     }
 
-    public static List<Fault> of(Subject subject) {
+    static List<Fault> of(Subject subject, Replay replay) {
         Faults faults = new Faults(subject);
-        faults.addAll(subject.replay().opening(), subject.words(FieldPath.of("opening")), "the opening");
-        for (int step = 0; step < subject.replay().counts().size(); step++) {
-            faults.addCount(step, subject.replay().counts().get(step));
+        faults.addAll(replay.opening(), subject.words(FieldPath.of("opening")), "the opening");
+        for (int step = 0; step < replay.counts().size(); step++) {
+            faults.addCount(step, replay.counts().get(step));
         }
-        faults.addAll(subject.replay().closing(), subject.words(FieldPath.of("closing")), "the closing");
+        faults.addAll(replay.closing(), subject.words(FieldPath.of("closing")), "the closing");
         return List.copyOf(faults.faults);
     }
 

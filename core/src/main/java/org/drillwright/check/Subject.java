@@ -1,5 +1,6 @@
 package org.drillwright.check;
 
+import java.lang.ref.WeakReference;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +11,6 @@ import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
-import org.drillwright.notation.ClauseReader;
 import org.drillwright.notation.Utterance;
 import org.drillwright.notation.Vocabulary;
 import org.drillwright.phrase.Replay;
@@ -20,7 +20,11 @@ import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
 
-/** What a rule looks at: a drill with its places, what its words were read as, and the school around it. */
+/**
+ * What a rule looks at: a drill with its places, what its words were read as, and the school around it. The drill is
+ * played when somebody asks, and what was played is let go when nobody looks at it any more: a school has thousands of
+ * drills, and one at a time is looked at.
+ */
 public final class Subject {
 
     private static final Written NOTHING = Written.asItStands("", 0);
@@ -29,9 +33,8 @@ public final class Subject {
     private final SourceFile file;
     private final Places places;
     private final Surroundings surroundings;
-    private final Script script;
-    private final Replay replay;
-    private final List<Fault> faults;
+    private volatile WeakReference<Performance> performed = new WeakReference<>(null);
+    private volatile Optional<Coverage> covered = Optional.empty();
 
     /**
      * @param drill as it was read
@@ -44,14 +47,18 @@ public final class Subject {
         this.file = file;
         this.places = places;
         this.surroundings = surroundings;
-        this.script = Script.read(drill, new ClauseReader(surroundings.vocabulary()));
-        this.replay = script.play(drill, surroundings.school());
-        this.faults = Faults.of(this);
     }
 
     /** The same drill, played by other hands. */
     Subject withHands(Hands hands) {
         return new Subject(drill.withHands(hands), file, places, surroundings);
+    }
+
+    /** The same drill in its school as it is now, where nothing has changed that bears on the drill. */
+    public Subject in(Surroundings now) {
+        Subject moved = new Subject(drill, file, places, now);
+        moved.covered = covered;
+        return moved;
     }
 
     /** The drill as it would be with its file written otherwise, in the same school. */
@@ -94,19 +101,42 @@ public final class Subject {
         return surroundings.unread().contains(id);
     }
 
+    /** Whether the drill's needs may lead back to itself. */
+    public boolean mayCircle() {
+        return surroundings.circling().contains(drill.id());
+    }
+
+    private Performance performance() {
+        Performance known = performed.get();
+        if (known != null) {
+            return known;
+        }
+        Performance played = Performance.of(this);
+        performed = new WeakReference<>(played);
+        return played;
+    }
+
     /** What the drill's words were read as. */
     public Script script() {
-        return script;
+        return performance().script();
     }
 
     /** The drill as it was played. */
     public Replay replay() {
-        return replay;
+        return performance().replay();
     }
 
     /** What the phrase refused, each in its place. */
     public List<Fault> faults() {
-        return faults;
+        return performance().faults();
+    }
+
+    /** Which counts could be judged; found out once, for it is asked of all drills when they have been judged. */
+    public Coverage coverage() {
+        if (covered.isEmpty()) {
+            covered = Optional.of(Coverage.of(this));
+        }
+        return covered.get();
     }
 
     public boolean isPartnerDrill() {
@@ -115,7 +145,7 @@ public final class Subject {
 
     /** What one side's turn was read as. */
     public Utterance turn(int step, Side side) {
-        return script.turn(step, side);
+        return script().turn(step, side);
     }
 
     /** The words of a turn that carry its meaning, with their places; empty if the side has none. */

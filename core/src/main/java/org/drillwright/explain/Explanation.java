@@ -81,7 +81,7 @@ public final class Explanation {
     }
 
     private void coverage() {
-        Coverage coverage = Coverage.of(subject);
+        Coverage coverage = subject.coverage();
         line("");
         line(coverage.counts() - coverage.gaps().size() + " of " + coverage.counts() + " counts were judged.");
         for (Coverage.Gap gap : coverage.gaps()) {

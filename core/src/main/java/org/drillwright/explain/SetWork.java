@@ -92,7 +92,7 @@ public record SetWork(Map<Theme, List<Item>> items, int counts, int unjudged) {
                                 .ifPresent(
                                         item -> item.drills().add(drill.drill().id())));
             }
-            Coverage judged = Coverage.of(drill);
+            Coverage judged = drill.coverage();
             counts += judged.counts();
             unjudged += judged.gaps().size();
         }

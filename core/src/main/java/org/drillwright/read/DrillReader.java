@@ -14,14 +14,17 @@ import org.drillwright.model.Weapon;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
 
-/** Reads a drill file. */
+/** Reads drill files; several threads may read with one. */
 public final class DrillReader {
 
     private final School school;
+    private final List<String> levels;
+    private final KnownPaths paths = new KnownPaths();
 
     /** @param school whose levels and fundamentals the drill may name */
     public DrillReader(School school) {
         this.school = school;
+        this.levels = school.levels().stream().map(Level::name).toList();
     }
 
     /**
@@ -40,7 +43,7 @@ public final class DrillReader {
 
     private Optional<ReadDrill> read(String id, SourceFile file, Findings findings) {
         return YamlDocument.compose(file, findings).map(document -> {
-            NodeReader nodes = new NodeReader(document, findings);
+            NodeReader nodes = new NodeReader(document, findings, paths);
             Drill drill = drill(id, nodes.root());
             return new ReadDrill(drill, file, nodes.places());
         });
@@ -88,8 +91,7 @@ public final class DrillReader {
 
     private String level(Keys keys) {
         keys.need("level");
-        return keys.name("level", school.levels().stream().map(Level::name).toList())
-                .orElse("");
+        return keys.name("level", levels).orElse("");
     }
 
     private static List<Step> steps(Keys keys) {

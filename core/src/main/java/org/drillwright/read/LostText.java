@@ -32,6 +32,9 @@ final class LostText {
 
     private static void reportSign(Span span, Findings findings) {
         String text = findings.file().text();
+        if (!at(text, span.start(), '&', '!')) {
+            return;
+        }
         Matcher sign = SIGN.matcher(text);
         if (!sign.region(span.start(), text.length()).lookingAt()) {
             return;
@@ -44,13 +47,19 @@ final class LostText {
                 mended(text.substring(span.start(), span.end()).strip(), span, findings));
     }
 
+    /** Whether one of two signs stands there: looked at first, since it almost never does. */
+    private static boolean at(String text, int offset, char one, char other) {
+        return offset < text.length() && (text.charAt(offset) == one || text.charAt(offset) == other);
+    }
+
     /** A remark behind a plain text of several words is shown, since it may have been meant as text. */
     private static void reportRemark(ScalarNode scalar, Span span, Findings findings) {
+        String text = findings.file().text();
         if (scalar.getScalarStyle() != ScalarStyle.PLAIN
+                || !at(text, span.end(), ' ', '\t')
                 || SINGLE_WORD.matcher(scalar.getValue()).matches()) {
             return;
         }
-        String text = findings.file().text();
         Matcher remark = REMARK.matcher(text);
         if (remark.region(span.end(), text.length()).lookingAt()) {
             findings.warning(

@@ -15,6 +15,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
@@ -26,6 +27,10 @@ import org.yaml.snakeyaml.nodes.NodeTuple;
 
 /** Reads the keys of one mapping, each asked for by name; at the end, {@link #finish()} reports those nobody asked for. */
 final class MappingReader implements Keys {
+
+    private static final Pattern WHOLE = Pattern.compile("\\d{1,6}");
+    private static final Pattern SECONDS = Pattern.compile("\\d{1,4}([.,]\\d{1,3})?");
+    private static final Pattern METRES = Pattern.compile("\\d{1,3}([.,]\\d{1,2})?");
 
     private final NodeReader reader;
     private final FieldPath path;
@@ -211,7 +216,7 @@ final class MappingReader implements Keys {
         if (written.isEmpty()) {
             return OptionalInt.empty();
         }
-        if (written.get().matches("\\d{1,6}")) {
+        if (WHOLE.matcher(written.get()).matches()) {
             int number = Integer.parseInt(written.get());
             if (number >= least && number <= most) {
                 return OptionalInt.of(number);
@@ -224,7 +229,7 @@ final class MappingReader implements Keys {
     @Override
     public Optional<Duration> seconds(String key) {
         Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
-        if (written.isPresent() && written.get().matches("\\d{1,4}([.,]\\d{1,3})?")) {
+        if (written.isPresent() && SECONDS.matcher(written.get()).matches()) {
             Duration duration = Duration.ofMillis(new BigDecimal(written.get().replace(',', '.'))
                     .movePointRight(3)
                     .longValueExact());
@@ -239,7 +244,7 @@ final class MappingReader implements Keys {
     @Override
     public OptionalInt metres(String key, boolean above0) {
         Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
-        if (written.isPresent() && written.get().matches("\\d{1,3}([.,]\\d{1,2})?")) {
+        if (written.isPresent() && METRES.matcher(written.get()).matches()) {
             BigDecimal metres = new BigDecimal(written.get().replace(',', '.'));
             if (metres.signum() > 0 || !above0) {
                 return OptionalInt.of(metres.movePointRight(2).intValueExact());

@@ -12,7 +12,7 @@ final class MarkOffsets {
 
     MarkOffsets(String text) {
         this.text = text;
-        this.plain = text.codePoints().allMatch(point -> Character.charCount(point) == 1);
+        this.plain = text.chars().noneMatch(unit -> Character.isSurrogate((char) unit));
     }
 
     String text() {

@@ -29,12 +29,19 @@ final class NodeReader {
 
     private final YamlDocument document;
     private final Findings findings;
+    private final KnownPaths paths;
     private final Map<FieldPath, Field> fields = new HashMap<>();
     private final Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
 
     NodeReader(YamlDocument document, Findings findings) {
+        this(document, findings, new KnownPaths());
+    }
+
+    /** @param paths shared by files of one kind */
+    NodeReader(YamlDocument document, Findings findings, KnownPaths paths) {
         this.document = document;
         this.findings = findings;
+        this.paths = paths;
     }
 
     Findings findings() {
@@ -139,7 +146,7 @@ final class NodeReader {
     }
 
     private void note(FieldPath path, Span key, Node node, Written words) {
-        fields.put(path, new Field(key, span(node), words));
+        fields.put(paths.once(path), new Field(key, span(node), words));
         if (!seen.add(node)) {
             findings.error(
                     ReadingRule.RIGHT_KIND.id(),
@@ -169,7 +176,7 @@ final class NodeReader {
     }
 
     private void wrongKind(FieldPath path, Span key, Node node, String wanted) {
-        fields.put(path, new Field(key, span(node), NO_WORDS));
+        fields.put(paths.once(path), new Field(key, span(node), NO_WORDS));
         if (isNothing(node)) {
             findings.error(
                     ReadingRule.TEXT_LENGTH.id(),

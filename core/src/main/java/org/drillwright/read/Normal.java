@@ -11,7 +11,7 @@ final class Normal {
     private Normal() {}
 
     static Written form(Written written) {
-        if (Normalizer.isNormalized(written.text(), Normalizer.Form.NFC)) {
+        if (isPlain(written.text()) || Normalizer.isNormalized(written.text(), Normalizer.Form.NFC)) {
             return written;
         }
         StringBuilder text = new StringBuilder();
@@ -28,6 +28,16 @@ final class Normal {
         }
         int length = text.length();
         return new Written(text.toString(), Arrays.copyOf(starts, length), Arrays.copyOf(ends, length));
+    }
+
+    /** Whether all is below the first character that normal form C can change (Unicode Annex 15: U+0300). */
+    private static boolean isPlain(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            if (text.charAt(at) >= 0x300) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

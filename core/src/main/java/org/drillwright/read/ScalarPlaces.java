@@ -31,6 +31,10 @@ final class ScalarPlaces {
      * @param text the text that the YAML library made of it
      */
     static Written find(SourceFile file, Span written, ScalarStyle style, String text) {
+        int quote = style == ScalarStyle.SINGLE_QUOTED || style == ScalarStyle.DOUBLE_QUOTED ? 1 : 0;
+        if (written.length() == text.length() + 2 * quote && file.text().startsWith(text, written.start() + quote)) {
+            return Written.asItStands(text, written.start() + quote);
+        }
         ScalarAtoms atoms = ScalarAtoms.cut(file.text(), written, style);
         return new ScalarPlaces(text, atoms).pair(written);
     }

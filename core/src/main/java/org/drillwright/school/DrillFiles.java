@@ -40,10 +40,10 @@ public final class DrillFiles {
      * @param odd what is named like a drill and is no file: links, which are not followed, pipes, devices
      * @param closed folders that could not be looked into
      */
-    record Found(List<Path> drills, List<Path> odd, List<Path> closed) {}
+    record Found(List<DrillFile> drills, List<Path> odd, List<Path> closed) {}
 
     /** The drill files below a folder, by name; links are not followed. */
-    public static List<Path> below(Path root) throws IOException {
+    public static List<DrillFile> below(Path root) throws IOException {
         return find(root).drills();
     }
 
@@ -53,7 +53,7 @@ public final class DrillFiles {
      * @throws IOException if it cannot be listed, or holds more drill files than {@link ReadingLimits#DRILLS}
      */
     static Found find(Path root) throws IOException {
-        List<Path> found = new ArrayList<>();
+        List<DrillFile> found = new ArrayList<>();
         List<Path> odd = new ArrayList<>();
         List<Path> closed = new ArrayList<>();
         Files.walkFileTree(root, EnumSet.noneOf(FileVisitOption.class), DEPTH, new SimpleFileVisitor<>() {
@@ -66,12 +66,16 @@ public final class DrillFiles {
 
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                if (isDrill(name(file)) && !ClassFiles.isRoster(root, file) && !attributes.isDirectory()) {
-                    (attributes.isRegularFile() ? found : odd).add(file);
-                    if (found.size() > ReadingLimits.DRILLS) {
-                        throw new IOException("it holds more than " + ReadingLimits.DRILLS
-                                + " drill files, so it is hardly the folder that is meant");
-                    }
+                if (!isDrill(name(file)) || ClassFiles.isRoster(root, file) || attributes.isDirectory()) {
+                    return FileVisitResult.CONTINUE;
+                }
+                if (!attributes.isRegularFile()) {
+                    odd.add(file);
+                } else if (found.size() < ReadingLimits.DRILLS) {
+                    found.add(new DrillFile(file, shown(root, file), Optional.of(Stamp.of(attributes))));
+                } else {
+                    throw new IOException("it holds more than " + ReadingLimits.DRILLS
+                            + " drill files, so it is hardly the folder that is meant");
                 }
                 return FileVisitResult.CONTINUE;
             }
@@ -81,13 +85,13 @@ public final class DrillFiles {
                 if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
                     closed.add(file);
                 } else if (isDrill(name(file))) {
-                    found.add(file);
+                    found.add(new DrillFile(file, shown(root, file), Optional.empty()));
                 }
                 return FileVisitResult.CONTINUE;
             }
         });
         Comparator<Path> byName = Comparator.comparing(file -> shown(root, file));
-        found.sort(byName);
+        found.sort(Comparator.comparing(DrillFile::name));
         odd.sort(byName);
         closed.sort(byName);
         return new Found(found, odd, closed);

@@ -17,7 +17,7 @@ public final class JudgedCounts {
         for (SchoolFolder.Entry entry : entries) {
             if (entry.subject().isPresent()) {
                 Subject subject = entry.subject().get();
-                Coverage coverage = Coverage.of(subject);
+                Coverage coverage = subject.coverage();
                 counts += coverage.counts();
                 if (!coverage.gaps().isEmpty()) {
                     gaps.add(new Judged.Gap(subject.drill().id(), numbers(subject, coverage)));

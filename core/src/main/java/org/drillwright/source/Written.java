@@ -1,6 +1,6 @@
 package org.drillwright.source;
 
-import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A text together with the place in the file of each of its UTF-16 units, so that a caret stands under the very word
@@ -9,8 +9,8 @@ import java.util.Arrays;
 public final class Written {
 
     private final String text;
-    private final int[] starts;
-    private final int[] ends;
+    private final int origin;
+    private final Stretches places;
 
     /**
      * @param starts for each unit of the text, the offset in the file at which it begins
@@ -21,17 +21,19 @@ public final class Written {
             throw new IllegalArgumentException("one place for each unit of the text");
         }
         this.text = text;
-        this.starts = starts.clone();
-        this.ends = ends.clone();
+        this.origin = text.isEmpty() ? 0 : starts[0];
+        this.places = text.isEmpty() ? Stretches.ONE : Stretches.of(starts, ends);
+    }
+
+    private Written(String text, int origin) {
+        this.text = text;
+        this.origin = origin;
+        this.places = Stretches.ONE;
     }
 
     /** A text that stands in the file unit by unit, beginning at an offset. */
     public static Written asItStands(String text, int offset) {
-        int[] starts = new int[text.length()];
-        int[] ends = new int[text.length()];
-        Arrays.setAll(starts, at -> offset + at);
-        Arrays.setAll(ends, at -> offset + at + 1);
-        return new Written(text, starts, ends);
+        return new Written(text, offset);
     }
 
     public String text() {
@@ -44,9 +46,9 @@ public final class Written {
             return Span.at(0);
         }
         if (from >= to) {
-            return Span.at(from < text.length() ? starts[from] : ends[text.length() - 1]);
+            return Span.at(from < text.length() ? start(from) : end(text.length() - 1));
         }
-        return new Span(starts[from], Math.max(starts[from], ends[to - 1]));
+        return new Span(start(from), Math.max(start(from), end(to - 1)));
     }
 
     /** The span in the file of a stretch of the text. */
@@ -59,10 +61,26 @@ public final class Written {
         return span(0, text.length());
     }
 
-    /** A stretch of this text, with its places. */
+    private int start(int unit) {
+        return origin + places.start(unit);
+    }
+
+    private int end(int unit) {
+        return origin + places.end(unit);
+    }
+
+    /** A part of this text, with its places. */
     public Written slice(int from, int to) {
-        return new Written(
-                text.substring(from, to), Arrays.copyOfRange(starts, from, to), Arrays.copyOfRange(ends, from, to));
+        if (from == 0 && to == text.length()) {
+            return this;
+        }
+        String part = text.substring(from, to);
+        return places == Stretches.ONE
+                ? new Written(part, origin + from)
+                : new Written(
+                        part,
+                        IntStream.range(from, to).map(this::start).toArray(),
+                        IntStream.range(from, to).map(this::end).toArray());
     }
 
     @Override

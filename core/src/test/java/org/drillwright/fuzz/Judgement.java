@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.drillwright.check.Coverage;
 import org.drillwright.check.Judge;
 import org.drillwright.check.Rules;
 import org.drillwright.check.Subject;
@@ -119,8 +118,8 @@ final class Judgement {
         JsonNode json = json(ExplanationJson.of(subject));
         int counts = subject.drill().steps().size();
         assertEquals(counts, json.path("counts").size());
-        assertEquals(counts, Coverage.of(subject).counts());
-        Coverage.of(subject).gaps().forEach(gap -> assertTrue(gap.step() >= 0 && gap.step() < counts));
+        assertEquals(counts, subject.coverage().counts());
+        subject.coverage().gaps().forEach(gap -> assertTrue(gap.step() >= 0 && gap.step() < counts));
     }
 
     private static JsonNode json(String text) {

@@ -43,7 +43,7 @@ public final class FullyChecked implements Rule {
 
     @Override
     public void judge(Subject subject, Findings findings) {
-        List<Coverage.Gap> gaps = Coverage.of(subject).gaps();
+        List<Coverage.Gap> gaps = subject.coverage().gaps();
         if (gaps.isEmpty()) {
             return;
         }

@@ -12,6 +12,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.Level;
+import org.drillwright.model.Shelves;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -41,12 +42,12 @@ public final class OneTitleASet implements FolderRule {
     @Override
     public List<Finding> judge(Folder folder) {
         List<Finding> findings = new ArrayList<>();
+        Shelves shelves =
+                new Shelves(folder.drills().stream().map(Subject::drill).toList());
         for (DrillSet set : sets(folder)) {
             Map<String, Subject> titles = new HashMap<>();
-            for (Subject subject : folder.drills()) {
-                if (set.holds(subject.drill())) {
-                    judge(set, subject, titles, findings);
-                }
+            for (int number : shelves.numbers(set)) {
+                judge(set, folder.drills().get(number), titles, findings);
             }
         }
         return firstOfEachPlace(findings);

@@ -1,6 +1,7 @@
 package org.drillwright.check.folder;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -46,19 +47,20 @@ public final class SetWhole implements FolderRule {
         List<Finding> findings = new ArrayList<>();
         Set<String> known =
                 folder.drills().stream().map(subject -> subject.drill().id()).collect(Collectors.toSet());
+        Set<String> tags = folder.drills().stream()
+                .flatMap(subject -> subject.drill().tags().stream())
+                .collect(Collectors.toSet());
         folder.settings()
                 .ifPresent(file -> folder.school().sets().forEach(set -> {
                     judge(set, known, file, folder, findings);
-                    judgeTag(set, file, folder, findings);
+                    judgeTag(set, tags, file, folder, findings);
                 }));
         return findings;
     }
 
     /** A tag that no drill has is a slip; of a file that could not be read the tags are not known. */
-    private static void judgeTag(DrillSet set, SourceFile file, Folder folder, List<Finding> findings) {
-        Set<String> tags = folder.drills().stream()
-                .flatMap(subject -> subject.drill().tags().stream())
-                .collect(Collectors.toSet());
+    private static void judgeTag(
+            DrillSet set, Set<String> tags, SourceFile file, Folder folder, List<Finding> findings) {
         boolean listed = set.isListed() || !folder.unread().isEmpty();
         set.tag()
                 .filter(tag -> !listed && !tags.contains(tag))
@@ -73,8 +75,10 @@ public final class SetWhole implements FolderRule {
     }
 
     private static void judge(DrillSet set, Set<String> known, SourceFile file, Folder folder, List<Finding> findings) {
+        Set<String> listed = new HashSet<>();
         for (int at = 0; at < set.drills().size(); at++) {
             String id = set.drills().get(at);
+            boolean again = !listed.add(id);
             Span span = folder.places()
                     .span(FieldPath.of("sets").key(set.name()).key("drills").item(at));
             if (!known.contains(id) && !folder.unread().contains(id)) {
@@ -86,7 +90,7 @@ public final class SetWhole implements FolderRule {
                         span,
                         "The set '" + set.name() + "' lists '" + id + "', which is not in this folder.",
                         hint));
-            } else if (set.drills().indexOf(id) != at) {
+            } else if (again) {
                 findings.add(error(
                         file,
                         span,

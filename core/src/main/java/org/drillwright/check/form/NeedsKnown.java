@@ -53,7 +53,7 @@ public final class NeedsKnown implements Rule {
             return;
         }
         Drill needed = Optional.ofNullable(subject.others().get(id)).orElse(subject.drill());
-        List<String> way = wayBack(subject, id);
+        List<String> way = subject.mayCircle() ? wayBack(subject, id) : List.of();
         if (!way.isEmpty()) {
             findings.error(
                     TEXT.id(),

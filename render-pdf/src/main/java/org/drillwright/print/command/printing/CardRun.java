@@ -6,7 +6,6 @@ import java.util.function.Supplier;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
-import org.drillwright.print.layout.CardSubject;
 import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.Problem;
 import org.drillwright.print.pdf.Family;
@@ -38,16 +37,16 @@ public final class CardRun {
     public boolean print(Picks picks, Supplier<Product> made) {
         Refusal refusal = new Refusal(run, choices.draft());
         refusal.weigh(picks);
-        List<CardSubject> subjects = subjects(picks, refusal);
-        if (refusal.stops(subjects.size())) {
+        List<Pick> printable = printable(picks, refusal);
+        if (refusal.stops(printable.size())) {
             return refusal.close();
         }
         Product product = made.get();
         try {
             Cards cards = new Cards(choices, Labels.in(school.language()), faces);
-            int printable = lay(subjects, cards, product);
+            int laid = lay(printable, cards, product);
             refusal.weigh(cards.problems());
-            if (refusal.stops(printable)) {
+            if (refusal.stops(laid)) {
                 return refusal.close();
             }
             product.place();
@@ -59,35 +58,38 @@ public final class CardRun {
         }
     }
 
-    /** How many cards were laid. */
-    private int lay(List<CardSubject> subjects, Cards cards, Product product) {
+    /** How many cards were laid. A drill is played and laid when its turn comes, and let go with its pictures. */
+    private int lay(List<Pick> picks, Cards cards, Product product) {
         ProgressLine progress = new ProgressLine(run, "Laying out");
+        Labels labels = Labels.in(school.language());
         int laid = 0;
-        for (int at = 0; at < subjects.size(); at++) {
-            List<LaidCard> drill = cards.lay(subjects.get(at));
+        for (int at = 0; at < picks.size(); at++) {
+            Pick pick = picks.get(at);
+            List<LaidCard> drill = pick.entry().subject().stream()
+                    .flatMap(subject -> cards.lay(pick.card(subject, school, labels)).stream())
+                    .toList();
             laid += drill.size();
             product.take(drill);
-            progress.read(at + 1, subjects.size());
+            progress.read(at + 1, picks.size());
         }
         return laid;
     }
 
-    /** The cards that can be printed as far as their words go. */
-    private List<CardSubject> subjects(Picks picks, Refusal refusal) {
+    /** What can be printed as far as its words go. */
+    private List<Pick> printable(Picks picks, Refusal refusal) {
         Glyphs glyphs = new Glyphs(faces);
         Labels labels = Labels.in(school.language());
-        List<CardSubject> subjects = new ArrayList<>();
+        List<Pick> printable = new ArrayList<>();
         for (Pick pick : picks.drills()) {
             pick.entry().subject().ifPresent(drill -> {
-                CardSubject card = pick.card(drill, school, labels);
-                List<Finding> lacking = glyphs.lacking(drill, card);
+                List<Finding> lacking = glyphs.lacking(drill, pick.words(drill, school, labels));
                 refusal.weigh(pick, lacking);
                 if (lacking.isEmpty()) {
-                    subjects.add(card);
+                    printable.add(pick);
                 }
             });
         }
-        return subjects;
+        return printable;
     }
 
     private void remark(List<Problem> problems) {

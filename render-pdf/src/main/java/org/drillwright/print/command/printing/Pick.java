@@ -3,6 +3,7 @@ package org.drillwright.print.command.printing;
 import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.model.School;
+import org.drillwright.phrase.Replay;
 import org.drillwright.print.layout.CardSubject;
 import org.drillwright.print.layout.Labels;
 import org.drillwright.school.DrillFiles;
@@ -21,13 +22,16 @@ public record Pick(Entry entry, Optional<CardSubject.Place> place) {
 
     /** What its card says, marked as a draft if the drill has errors. */
     CardSubject card(Subject drill, School school, Labels labels) {
-        return new CardSubject(
-                drill.drill(),
-                school,
-                place,
-                !entry.isSound(),
-                Unjudged.remark(this, labels),
-                Optional.of(drill.replay()));
+        return card(drill, school, labels, Optional.of(drill.replay()));
+    }
+
+    /** The same without its pictures, for who looks at the words alone. */
+    CardSubject words(Subject drill, School school, Labels labels) {
+        return card(drill, school, labels, Optional.empty());
+    }
+
+    private CardSubject card(Subject drill, School school, Labels labels, Optional<Replay> replay) {
+        return new CardSubject(drill.drill(), school, place, !entry.isSound(), Unjudged.remark(this, labels), replay);
     }
 
     /** Whether there is a whole drill to print; a file never half-loads. */

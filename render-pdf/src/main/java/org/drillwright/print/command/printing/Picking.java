@@ -11,7 +11,6 @@ import org.drillwright.check.Subject;
 import org.drillwright.model.DrillSet;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.layout.CardSubject.Place;
-import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.source.Nearest;
@@ -20,9 +19,14 @@ import org.drillwright.source.Nearest;
 public final class Picking {
 
     private final SchoolFolder school;
+    private final List<Pick> unread;
 
     public Picking(SchoolFolder school) {
         this.school = school;
+        this.unread = school.entries().stream()
+                .filter(entry -> entry.subject().isEmpty())
+                .map(entry -> new Pick(entry, Optional.empty()))
+                .toList();
     }
 
     /** The drills of sets, set after set. */
@@ -62,12 +66,11 @@ public final class Picking {
     }
 
     private List<Pick> picks(DrillSet set) {
-        List<Entry> members = school.entriesOf(set);
         List<String> ids = school.idsOf(set);
         List<Pick> picks = new ArrayList<>();
-        for (Entry entry : members) {
-            int number = ids.indexOf(DrillFiles.id(entry.file())) + 1;
-            picks.add(new Pick(entry, Optional.of(new Place(set.name(), number, ids.size()))));
+        for (int at = 0; at < ids.size(); at++) {
+            Optional<Place> place = Optional.of(new Place(set.name(), at + 1, ids.size()));
+            school.entry(ids.get(at)).ifPresent(entry -> picks.add(new Pick(entry, place)));
         }
         picks.addAll(maybeMembers(set));
         return picks;
@@ -75,10 +78,7 @@ public final class Picking {
 
     /** Of a file that cannot be read the level is not known: it may well belong to a level's set. */
     private List<Pick> maybeMembers(DrillSet set) {
-        return school.entries().stream()
-                .filter(entry -> set.drills().isEmpty() && entry.subject().isEmpty())
-                .map(entry -> new Pick(entry, Optional.empty()))
-                .toList();
+        return set.isListed() ? List.of() : unread;
     }
 
     private static Map<Entry, Pick> byEntry(List<Pick> picks) {

@@ -8,24 +8,29 @@ import org.drillwright.school.SchoolFolder;
 /** Holds what was last read of a folder. */
 public final class Desk {
 
-    private final Path root;
+    private final SchoolFolder.Progress progress;
     private volatile Snapshot now;
 
-    private Desk(Path root, Snapshot now) {
-        this.root = root;
+    private Desk(Snapshot now, SchoolFolder.Progress progress) {
+        this.progress = progress;
         this.now = now;
     }
 
     /** @throws IOException if the folder cannot be listed */
     public static Desk open(Path root) throws IOException {
-        return new Desk(root, Snapshot.of(SchoolFolder.open(root), Optional.empty()));
+        return open(root, (done, all) -> {});
+    }
+
+    /** @param progress told of each file that is read, now and later */
+    static Desk open(Path root, SchoolFolder.Progress progress) throws IOException {
+        return new Desk(Snapshot.of(SchoolFolder.open(root, progress), Optional.empty()), progress);
     }
 
     public Snapshot now() {
         return now;
     }
 
-    /** Reads the folder again; what changed, if anything did. Problems are shown, never thrown. */
+    /** Reads again what may have changed in the folder; what changed, if anything did. Problems are shown, never thrown. */
     public synchronized Optional<Change> look() {
         Snapshot before = now;
         Snapshot after = read(before);
@@ -38,7 +43,7 @@ public final class Desk {
 
     private Snapshot read(Snapshot before) {
         try {
-            return Snapshot.of(SchoolFolder.open(root), Optional.of(before));
+            return Snapshot.of(before.folder().again(progress), Optional.of(before));
         } catch (IOException gone) {
             return before.troubled("The folder cannot be read any more; what is shown is from before.");
         } catch (RuntimeException fault) {

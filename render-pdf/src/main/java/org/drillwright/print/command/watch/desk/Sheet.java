@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.model.School;
+import org.drillwright.phrase.Replay;
 import org.drillwright.print.command.printing.Pick;
 import org.drillwright.print.command.printing.Preview;
 import org.drillwright.print.diagram.Picture;
@@ -13,6 +14,7 @@ import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.report.Tally;
 import org.drillwright.source.Finding;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One drill file. While it cannot be read, say because it is half written, its card and its phrase are those of the
@@ -26,31 +28,38 @@ public final class Sheet {
     private final School school;
     private final Typefaces faces;
     private final Said said;
-    private Optional<Preview> preview = Optional.empty();
-    private List<Picture> pictures = List.of();
+    private final Drawn drawn;
+
+    /** What is drawn when the page asks for it first. */
+    private static final class Drawn {
+        private Optional<Preview> preview = Optional.empty();
+        private List<Picture> pictures = List.of();
+    }
 
     /** What two readings are compared by: the text, the findings, the drill's place in its set. */
     private record Said(String text, List<String> findings, Optional<?> place, boolean readable) {}
 
-    private Sheet(int revision, Pick pick, Pick shown, School school, Typefaces faces) {
+    private Sheet(int revision, Pick pick, Pick shown, School school, Typefaces faces, Said said, Drawn drawn) {
         this.revision = revision;
         this.pick = pick;
         this.shown = shown;
         this.school = school;
         this.faces = faces;
-        this.said = said(pick);
+        this.said = said;
+        this.drawn = drawn;
     }
 
-    /** The sheet of a file, or the one from before if there is nothing new on it. */
+    /** The sheet of a file; if there is nothing new on it, of the revision from before. */
     static Sheet of(Pick pick, Optional<Sheet> before, int revision, School school, Typefaces faces) {
-        boolean same = before.filter(old -> old.said.equals(said(pick)))
+        Said said = said(pick);
+        boolean same = before.filter(old -> old.said.equals(said))
                 .filter(old -> old.school.equals(school) && old.faces == faces)
                 .isPresent();
-        if (same) {
-            return before.get();
-        }
         Pick shown = pick.isReadable() ? pick : before.map(old -> old.shown).orElse(pick);
-        return new Sheet(revision, pick, shown, school, faces);
+        // A sheet from before would keep the whole school from before.
+        return same
+                ? new Sheet(before.get().revision, pick, shown, school, faces, before.get().said, before.get().drawn)
+                : new Sheet(revision, pick, shown, school, faces, said, new Drawn());
     }
 
     private static Said said(Pick pick) {
@@ -118,23 +127,36 @@ public final class Sheet {
     }
 
     /** The cards as they would be printed; none without a drill. */
-    public synchronized Optional<Preview> preview() {
-        if (preview.isEmpty()) {
-            preview = subject().map(drill -> Preview.of(shown, drill, school, faces));
+    public Optional<Preview> preview() {
+        synchronized (drawn) {
+            if (drawn.preview.isEmpty()) {
+                drawn.preview = subject().map(drill -> Preview.of(shown, drill, school, faces));
+            }
+            return drawn.preview;
         }
-        return preview;
     }
 
     /** The start, each count, and the end of the closing, drawn; none without a drill. */
-    public synchronized List<Picture> pictures() {
-        if (pictures.isEmpty() && subject().isPresent()) {
-            var replay = subject().get().replay();
-            List<Picture> drawn = new ArrayList<>();
-            drawn.add(Pictures.standing(replay, replay.start(), school.language()));
-            drawn.addAll(Pictures.of(replay, school.language()));
-            drawn.add(Pictures.standing(replay, Phrase.closed(replay), school.language()));
-            pictures = List.copyOf(drawn);
+    public List<Picture> pictures() {
+        synchronized (drawn) {
+            if (drawn.pictures.isEmpty()) {
+                drawn.pictures = subject().map(this::draw).orElse(List.of());
+            }
+            return drawn.pictures;
         }
-        return pictures;
+    }
+
+    private List<Picture> draw(Subject drill) {
+        Replay replay = drill.replay();
+        List<Picture> pictures = new ArrayList<>();
+        pictures.add(Pictures.standing(replay, replay.start(), school.language()));
+        pictures.addAll(Pictures.of(replay, school.language()));
+        pictures.add(Pictures.standing(replay, Phrase.closed(replay), school.language()));
+        return List.copyOf(pictures);
+    }
+
+    /** Whether nothing on it has changed since it was another one. */
+    boolean isAsOn(@Nullable Sheet other) {
+        return other != null && drawn == other.drawn;
     }
 }

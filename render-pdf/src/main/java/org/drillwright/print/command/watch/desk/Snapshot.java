@@ -67,6 +67,10 @@ public final class Snapshot {
         return new Snapshot(version + 1, folder, faces, sheets, Optional.of(sentence));
     }
 
+    SchoolFolder folder() {
+        return folder;
+    }
+
     public int version() {
         return version;
     }
@@ -115,7 +119,7 @@ public final class Snapshot {
     /** What is different in a later one. */
     Change to(Snapshot later) {
         List<String> changed = later.sheets.values().stream()
-                .filter(sheet -> sheets.get(sheet.name()) != sheet)
+                .filter(sheet -> !sheet.isAsOn(sheets.get(sheet.name())))
                 .map(Sheet::name)
                 .toList();
         List<String> gone = sheets.keySet().stream()

@@ -56,7 +56,7 @@ final class DrillJson {
     }
 
     private static void drill(Subject subject, JsonGenerator json) throws IOException {
-        Coverage coverage = Coverage.of(subject);
+        Coverage coverage = subject.coverage();
         Duration tempo = subject.drill().tempo().orElse(subject.school().count());
         json.writeStringField("title", subject.drill().title());
         json.writeStringField("language", subject.school().language().locale().toLanguageTag());

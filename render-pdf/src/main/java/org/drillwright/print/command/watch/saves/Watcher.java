@@ -24,13 +24,13 @@ public final class Watcher implements AutoCloseable {
     private final Runnable saved;
     private final Bell bell;
     private final Thread thread;
-    private Stamp last;
+    private Stamps last;
 
     private Watcher(Path root, Runnable saved) {
         this.root = root;
         this.saved = saved;
         this.bell = new Bell(root);
-        this.last = Stamp.of(root);
+        this.last = Stamps.of(root);
         this.thread = new Thread(this::watch, "saves");
         thread.setDaemon(true);
     }
@@ -58,7 +58,7 @@ public final class Watcher implements AutoCloseable {
                 for (int rings = 0; rang && rings < BUSY && bell.rings(QUIET); rings++) {
                     // Until it is quiet.
                 }
-                Stamp now = Stamp.of(root);
+                Stamps now = Stamps.of(root);
                 if (rang || !now.equals(last)) {
                     last = now;
                     listen();

@@ -1,0 +1,216 @@
+package org.drillwright.school;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.drillwright.check.Folder;
+import org.drillwright.check.Judge;
+import org.drillwright.check.Subject;
+import org.drillwright.check.Surroundings;
+import org.drillwright.model.Drill;
+import org.drillwright.model.School;
+import org.drillwright.notation.Vocabulary;
+import org.drillwright.read.DrillReader;
+import org.drillwright.read.ReadDrill;
+import org.drillwright.read.ReadSchool;
+import org.drillwright.read.Reading;
+import org.drillwright.read.ReadingLimits;
+import org.drillwright.read.ReadingRule;
+import org.drillwright.read.SchoolReader;
+import org.drillwright.school.SchoolFolder.Entry;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Places;
+import org.drillwright.source.Severity;
+import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
+
+/** One opening of one folder, the first or another one. */
+final class FolderReading {
+
+    private final Path root;
+    private final SchoolFolder.Progress progress;
+    private final Optional<SchoolFolder> before;
+    private final List<Finding> folderFindings = new ArrayList<>();
+    private String settingsName = DrillFiles.SETTINGS;
+
+    /** @param before the same folder as it was read last, if it was */
+    FolderReading(Path root, SchoolFolder.Progress progress, Optional<SchoolFolder> before) {
+        this.root = root;
+        this.progress = progress;
+        this.before = before;
+    }
+
+    SchoolFolder read() throws IOException {
+        Optional<ReadSchool> settings = readSettings();
+        School school = settings.map(ReadSchool::school).orElse(School.DEFAULT);
+        boolean broken = settings.isEmpty() && !folderFindings.isEmpty();
+        Optional<Opened> known = before.map(SchoolFolder::opened)
+                .filter(old ->
+                        old.judged() && !broken && old.surroundings().school().equals(school));
+        List<Known> files = files(school, known);
+        Surroundings surroundings = surroundings(files, school, known);
+        List<Known> judged = broken ? files : judged(files, surroundings, known);
+        List<Entry> entries = judged.stream().map(FolderReading::entry).toList();
+        List<Entry> whole = broken ? entries : withFolderFindings(entries, settings, surroundings);
+        return new SchoolFolder(
+                root, settings, SameIds.report(whole), folderFindings, new Opened(surroundings, judged, !broken));
+    }
+
+    private Optional<ReadSchool> readSettings() throws IOException {
+        Optional<Path> file = DrillFiles.settings(root);
+        if (file.isEmpty()) {
+            OddFiles.find(root, List.of(DrillFiles.SETTINGS)).ifPresent(folderFindings::add);
+            return Optional.empty();
+        }
+        settingsName = DrillFiles.name(file.get());
+        Reading<ReadSchool> reading = readSchool(file.get());
+        folderFindings.addAll(reading.findings());
+        SourceFile source = reading.value()
+                .map(ReadSchool::file)
+                .orElseGet(() -> reading.findings().get(0).file());
+        if (!settingsName.equals(DrillFiles.SETTINGS)) {
+            noteOnSettings(
+                    ReadingRule.OWN_ID,
+                    source,
+                    "These were read as the school's settings.",
+                    "Rename the file to " + DrillFiles.SETTINGS + ", so that every computer finds it.");
+        }
+        if (reading.value().isEmpty()) {
+            noteOnSettings(
+                    ReadingRule.YAML_SYNTAX,
+                    source,
+                    "The drills were read, but not judged.",
+                    "Mend the settings first; the rules depend on them.");
+        }
+        return reading.value();
+    }
+
+    private void noteOnSettings(ReadingRule rule, SourceFile source, String what, String wayOut) {
+        folderFindings.add(new Finding(rule.id(), Severity.NOTE, source, Span.at(0), what, wayOut));
+    }
+
+    private Reading<ReadSchool> readSchool(Path file) {
+        try {
+            return SchoolReader.read(settingsName, bytes(file));
+        } catch (IOException problem) {
+            return unopened(settingsName);
+        }
+    }
+
+    private static <T> Reading<T> unopened(String name) {
+        Finding finding = new Finding(
+                ReadingRule.PLAIN_TEXT.id(),
+                Severity.ERROR,
+                new SourceFile(name, ""),
+                Span.at(0),
+                "This file could not be opened.",
+                "Is it still there, and may you read it?");
+        return new Reading<>(Optional.empty(), List.of(finding));
+    }
+
+    /** All drill files, read now or known from before. */
+    private List<Known> files(School school, Optional<Opened> known) throws IOException {
+        DrillFiles.Found folder = DrillFiles.find(root);
+        OddFiles.note(root, folder.odd()).ifPresent(folderFindings::add);
+        OddFiles.warning(root, folder.closed()).ifPresent(folderFindings::add);
+        List<DrillFile> found = folder.drills();
+        Map<DrillFile, Known> same = known.map(Opened::unchanging).orElse(Map.of());
+        int open = (int) found.stream().filter(file -> !same.containsKey(file)).count();
+        DrillReader reader = new DrillReader(school);
+        List<Known> files = new ArrayList<>();
+        int done = 0;
+        for (DrillFile file : found) {
+            Known held = same.get(file);
+            files.add(held == null ? new Known(file, readDrill(file, reader)) : held);
+            if (held == null) {
+                progress.read(++done, open);
+            }
+        }
+        return files;
+    }
+
+    private static Reading<ReadDrill> readDrill(DrillFile file, DrillReader reader) {
+        try {
+            return reader.read(file.id(), file.name(), bytes(file.path()));
+        } catch (IOException problem) {
+            return unopened(file.name());
+        }
+    }
+
+    /** As much of a file as the reader wants to see: one byte more than it accepts. */
+    private static byte[] bytes(Path file) throws IOException {
+        try (var in = Files.newInputStream(file)) {
+            return in.readNBytes(ReadingLimits.FILE_BYTES + 1);
+        }
+    }
+
+    private static Surroundings surroundings(List<Known> files, School school, Optional<Opened> known) {
+        Map<String, Drill> drills = new LinkedHashMap<>();
+        files.stream()
+                .flatMap(file -> file.reading().value().stream())
+                .forEach(read -> drills.putIfAbsent(read.drill().id(), read.drill()));
+        Set<String> unread = files.stream()
+                .filter(file -> file.reading().value().isEmpty())
+                .map(file -> file.file().id())
+                .collect(Collectors.toSet());
+        Vocabulary vocabulary = known.map(old -> old.surroundings().vocabulary())
+                .orElseGet(() -> Vocabulary.standard().with(school.words()));
+        return new Surroundings(school, vocabulary, drills, unread);
+    }
+
+    /** What is known from before holds for a drill on which nothing bears that has changed. */
+    private static List<Known> judged(List<Known> files, Surroundings surroundings, Optional<Opened> known) {
+        Set<String> touched = known.map(old -> Touched.between(old.surroundings(), surroundings))
+                .orElse(Set.of());
+        Predicate<Known> holds = file ->
+                file.subject().isPresent() && !touched.contains(file.file().id());
+        return files.stream()
+                .map(file -> holds.test(file) ? file.movedTo(surroundings) : file.judgedIn(surroundings))
+                .toList();
+    }
+
+    private static Entry entry(Known known) {
+        String name = known.file().name();
+        List<Finding> all = new ArrayList<>(known.reading().findings());
+        all.addAll(known.judged());
+        if (name.toLowerCase(Locale.ROOT).endsWith(".yml")) {
+            SourceFile source = all.isEmpty()
+                    ? known.subject().map(Subject::file).orElseGet(() -> new SourceFile(name, ""))
+                    : all.get(0).file();
+            all.add(new Finding(
+                    ReadingRule.OWN_ID.id(),
+                    Severity.NOTE,
+                    source,
+                    Span.at(0),
+                    "This file ends in .yml; it was read like one that ends in .yaml.",
+                    "Rename it, so that all drills end alike."));
+        }
+        return new Entry(known.file().path(), name, known.subject(), all);
+    }
+
+    /** Findings of the folder rules go to the drill they stand in, or to the folder. */
+    private List<Entry> withFolderFindings(
+            List<Entry> entries, Optional<ReadSchool> settings, Surroundings surroundings) {
+        Folder folder = new Folder(
+                surroundings.school(),
+                settings.map(ReadSchool::file),
+                settings.map(ReadSchool::places).orElseGet(() -> new Places(Map.of())),
+                entries.stream().flatMap(entry -> entry.subject().stream()).toList(),
+                surroundings.unread());
+        Map<String, List<Finding>> found = Judge.folder(folder).stream()
+                .collect(Collectors.groupingBy(finding -> finding.file().name()));
+        folderFindings.addAll(found.getOrDefault(settingsName, List.of()));
+        return entries.stream()
+                .map(entry -> entry.with(found.getOrDefault(entry.name(), List.of())))
+                .toList();
+    }
+}

@@ -115,6 +115,7 @@ class ProcessTest {
     private Trial start(Map<String, String> environment, List<String> options, String... arguments) throws Exception {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         command.addAll(options);
         command.addAll(List.of("-cp", classPath(), Main.class.getName()));
         command.addAll(List.of(arguments));

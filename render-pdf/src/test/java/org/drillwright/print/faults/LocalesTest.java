@@ -13,6 +13,7 @@ import org.drillwright.print.command.PlanFiles;
 import org.drillwright.print.command.SchoolFiles;
 import org.drillwright.print.command.Trial;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -113,16 +114,26 @@ class LocalesTest {
         return Files.readString(folder.resolve(name), StandardCharsets.ISO_8859_1);
     }
 
+    /** The dotless i of Turkish; figures of their own and lines from the right in Egypt. */
     @Test
-    void every_locale_prints_the_same_bytes() throws Exception {
-        Said english = said("-Duser.language=en", "-Duser.country=GB");
-        assertTrue(english.words().contains("Parry of quarte, straight riposte (riposte)"), english.words());
-        for (List<String> locale : List.of(
-                List.of("tr", "TR", "", "UTF-8"),
-                List.of("ar", "EG", "nu-arab", "UTF-8"),
+    void another_locale_prints_the_same_bytes() throws Exception {
+        assertSame(List.of(List.of("tr", "TR", "", "ISO-8859-1"), List.of("ar", "EG", "nu-arab", "UTF-8")));
+    }
+
+    /** Commas in numbers, two calendars of their own, and an encoding without accents. */
+    @Test
+    @Tag("deep")
+    void more_locales_print_the_same_bytes() throws Exception {
+        assertSame(List.of(
                 List.of("de", "DE", "", "ISO-8859-1"),
                 List.of("th", "TH", "ca-buddhist-nu-thai", "US-ASCII"),
-                List.of("ja", "JP", "ca-japanese", "UTF-8"))) {
+                List.of("ja", "JP", "ca-japanese", "UTF-8")));
+    }
+
+    private void assertSame(List<List<String>> locales) throws Exception {
+        Said english = said("-Duser.language=en", "-Duser.country=GB");
+        assertTrue(english.words().contains("Parry of quarte, straight riposte (riposte)"), english.words());
+        for (List<String> locale : locales) {
             Said other = said(
                     "-Duser.language=" + locale.get(0),
                     "-Duser.country=" + locale.get(1),

@@ -2,6 +2,7 @@ package org.drillwright.print.bench;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,7 +67,7 @@ public final class CardSizes {
         Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
-        String said = new String(process.getInputStream().readAllBytes()).strip();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
         return process.waitFor() == 0 ? said : "";
     }
 }

@@ -73,6 +73,8 @@ public final class Program {
         Choices.register(line);
         line.registerConverter(Shift.class, new ShiftWord());
         line.registerConverter(LocalDate.class, new DayWord());
+        line.registerConverter(Integer.class, new WholeNumber());
+        line.registerConverter(int.class, new WholeNumber());
         return line.setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))
                 .setOut(new PrintWriter(new StreamWriter(run.out()), true))

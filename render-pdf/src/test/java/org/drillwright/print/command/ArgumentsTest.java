@@ -39,7 +39,7 @@ class ArgumentsTest {
                 "cards --out school.yaml | is there already and is not a PDF; it was left alone.",
                 "new --level beginer x   | The school has no level 'beginer'; did you mean 'beginner'?",
                 "watch --port 65536      | A port is a number from 0 to 65535, not 65536.",
-                "watch --port any        | 'any' is not an int",
+                "watch --port any        | 'any' is not a whole number",
                 "watch nowhere           | There is no file 'nowhere', and no drill of that name in ",
                 "new ?!                  | A title needs a letter or a digit",
                 "new Riposte             | There is a drill 'riposte' already"

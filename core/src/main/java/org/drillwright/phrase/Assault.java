@@ -67,7 +67,9 @@ final class Assault {
         judgeRight(before, strike);
         new PathJudge(before, setting, moment.by(), strike, ledger).judge();
         Fact<Line> line = sighting.line();
-        judgeLine(before, strike, line);
+        if (sighting.offTarget().isEmpty()) {
+            judgeLine(before, strike, line);
+        }
         boolean meant = judgeReach(set, strike, sighting.reach(), lunges, wasLunged, standing);
         return after(before, set, strike, line, meant, sighting);
     }
@@ -109,9 +111,7 @@ final class Assault {
     private void judgeLine(State before, Action.Strike strike, Fact<Line> line) {
         Side other = moment.other();
         boolean bareExtension = strike.role() == Role.EXTENSION && !strike.aim().isStated();
-        boolean arm = strike.aim().target().map(Target::isOfTheArm).orElse(false)
-                && !strike.aim().height().isPresent();
-        if (bareExtension || isMereChange(strike) || (arm && !line.isKnown())) {
+        if (bareExtension || isMereChange(strike) || roundTheGuard(strike)) {
             return;
         }
         boolean said = ledger.asks("line", line.isKnown() || offTarget(strike), line.since());
@@ -129,6 +129,12 @@ final class Assault {
         List<Line> open = lines.open(strike);
         closing.ifPresent(
                 guard -> ledger.refuse(new Refusal.ClosedLine(line.value().orElse(Line.HEAD), guard, open)));
+    }
+
+    /** The arm can be reached round any guard, over it, under it or beside it, unless the words say where. */
+    private static boolean roundTheGuard(Action.Strike strike) {
+        return strike.aim().target().map(Target::isOfTheArm).orElse(false)
+                && strike.aim().height().isEmpty();
     }
 
     private static boolean offTarget(Action.Strike strike) {
@@ -193,7 +199,7 @@ final class Assault {
                 meant,
                 contact,
                 false,
-                sighting.offTarget().isPresent(),
+                sighting.offTarget().isPresent() || roundTheGuard(strike),
                 sighting.reach());
         boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
         State next = set.with(by, set.of(by).threatening(line))

@@ -13,7 +13,8 @@ import org.drillwright.notation.Line;
  * @param meant whether it means to touch and an answer is owed; a feint or a mere extension does not
  * @param contact whether it goes along the partner's blade (opposition, a bind, a glide)
  * @param drawn whether its first movement has drawn a parry
- * @param offTarget whether it goes where the weapon's rules leave out, so that no parry of the table is meant for it
+ * @param beyondTable whether the table of parries says nothing of it: it goes where the weapon's rules leave out, or to an
+ *     arm, which is reached round any guard
  * @param reach the greatest measure from which it arrives: 0, or 1 at an épée's forearm
  */
 public record Attack(
@@ -23,10 +24,10 @@ public record Attack(
         boolean meant,
         boolean contact,
         boolean drawn,
-        boolean offTarget,
+        boolean beyondTable,
         int reach) {
 
     Attack afterDrawing() {
-        return new Attack(line, feintLine, role, meant, contact, true, offTarget, reach);
+        return new Attack(line, feintLine, role, meant, contact, true, beyondTable, reach);
     }
 }

@@ -57,7 +57,7 @@ final class Defence {
 
     private State meet(State state, Action.Parry parry, Attack attack) {
         Side by = moment.by();
-        if (parry.position().isPresent() && !attack.offTarget()) {
+        if (parry.position().isPresent() && !attack.beyondTable()) {
             ParryJudge judge = new ParryJudge(setting, state.of(by), parry, ledger);
             if (attack.feintLine().isPresent()
                     && !attack.drawn()

@@ -88,7 +88,7 @@ record Unknowing(String part, UnaryOperator<State> change) {
                 attack.meant(),
                 attack.contact(),
                 attack.drawn(),
-                attack.offTarget(),
+                attack.beyondTable(),
                 attack.reach());
     }
 

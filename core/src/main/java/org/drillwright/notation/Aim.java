@@ -18,7 +18,7 @@ public record Aim(Optional<Height> height, Optional<Width> width, Optional<Targe
     }
 
     /** This aim, completed by what the other says. */
-    Aim completedBy(Aim other) {
+    public Aim completedBy(Aim other) {
         return new Aim(height.or(other::height), width.or(other::width), target.or(other::target));
     }
 

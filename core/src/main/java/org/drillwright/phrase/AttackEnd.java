@@ -47,11 +47,6 @@ record AttackEnd(State after, Optional<Refusal> refusal) {
         return played.stream()
                 .filter(one -> one.move().by() == side)
                 .map(one -> one.move().action())
-                .anyMatch(action -> action instanceof Action.Withdraw
-                        || (action instanceof Action.Step step
-                                && (step.foot() == Action.Foot.RETREAT
-                                        || step.foot() == Action.Foot.JUMP_BACK
-                                        || step.foot() == Action.Foot.HALF_RETREAT
-                                        || step.foot() == Action.Foot.CROSS_BACK)));
+                .anyMatch(Footwork::goesBack);
     }
 }

@@ -55,7 +55,7 @@ final class CountOrder {
         if (action instanceof Action.Recover || action instanceof Action.OnGuard) {
             return state.of(by).isLunged() ? 3 : 4;
         }
-        if (isStepBack(action)) {
+        if (Footwork.goesBack(action)) {
             return threatens(others) ? 8 : 4;
         }
         return 4;
@@ -79,14 +79,5 @@ final class CountOrder {
 
     private static boolean threatens(Deque<Move> moves) {
         return moves.stream().anyMatch(Move::isAssault);
-    }
-
-    private static boolean isStepBack(Action action) {
-        return action instanceof Action.Withdraw
-                || (action instanceof Action.Step step
-                        && (step.foot() == Action.Foot.RETREAT
-                                || step.foot() == Action.Foot.JUMP_BACK
-                                || step.foot() == Action.Foot.CROSS_BACK
-                                || step.foot() == Action.Foot.HALF_RETREAT));
     }
 }

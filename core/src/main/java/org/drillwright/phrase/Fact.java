@@ -28,11 +28,6 @@ public record Fact<T>(Optional<T> value, String since) {
         return value.isPresent() && value.get().equals(wanted);
     }
 
-    /** Whether it is known to be something else. */
-    public boolean isNot(T wanted) {
-        return value.isPresent() && !value.get().equals(wanted);
-    }
-
     public <R> Fact<R> map(Function<T, R> change) {
         return new Fact<>(value.map(change), since);
     }

@@ -39,6 +39,13 @@ final class Footwork {
         return from.with(half ? Range.UNKNOWN : from.measure().shift(shift));
     }
 
+    /** Whether an action is a step away, of any kind, that may take somebody out of reach. */
+    static boolean goesBack(Action action) {
+        return action instanceof Action.Withdraw
+                || (action instanceof Action.Step step
+                        && (shift(step.foot()) > 0 || step.foot() == Action.Foot.HALF_RETREAT));
+    }
+
     private static int shift(Action.Foot foot) {
         return switch (foot) {
             case ADVANCE, JUMP_FORWARD, CROSS_FORWARD -> -1;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
-import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
 import org.drillwright.source.Span;
 
@@ -45,7 +44,7 @@ public record Move(Side by, List<Clause> parts) {
             }
         }
         return strike.map(
-                found -> lunge().map(lunge -> aimed(found, lunge.aim())).orElse(found));
+                found -> lunge().map(lunge -> found.aimed(lunge.aim())).orElse(found));
     }
 
     Optional<Action.Lunge> lunge() {
@@ -79,28 +78,10 @@ public record Move(Side by, List<Clause> parts) {
         return new Action.Strike(
                 main.role(),
                 main.path() == Action.Path.UNSTATED ? other.path() : main.path(),
-                completed(main.aim(), other.aim()),
+                main.aim().completedBy(other.aim()),
                 main.cut() || other.cut(),
                 main.feint(),
                 main.falseAttack(),
                 main.opposition() || other.opposition());
-    }
-
-    private static Action.Strike aimed(Action.Strike strike, Aim more) {
-        return new Action.Strike(
-                strike.role(),
-                strike.path(),
-                completed(strike.aim(), more),
-                strike.cut(),
-                strike.feint(),
-                strike.falseAttack(),
-                strike.opposition());
-    }
-
-    private static Aim completed(Aim aim, Aim more) {
-        return new Aim(
-                aim.height().or(more::height),
-                aim.width().or(more::width),
-                aim.target().or(more::target));
     }
 }

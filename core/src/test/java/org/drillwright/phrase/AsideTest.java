@@ -1,0 +1,60 @@
+package org.drillwright.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What is done beside the phrase: masks, the arm bent, the blade lowered, and the state named in a turn. */
+class AsideTest {
+
+    static Stream<Scene> scenes() {
+        return Scene.in("""
+                = On guard in sixte, blades apart, at lunge distance.
+                L Take off the mask.
+                F Hold.
+                > L sixte closed, unmasked | F sixte closed | at 1
+                ! L MaskOffInReach[measure=1]
+                = On guard in sixte, blades apart, out of distance.
+                L Take off the mask.
+                F Hold.
+                > L sixte closed, unmasked | F sixte closed | at 3+
+                L Put on the mask.
+                F Hold.
+                > L sixte closed | F sixte closed | at 3+
+                = On guard in sixte, blades apart, at lunge distance.
+                L Extend to the high inside line.
+                F Hold.
+                L Bend the arm.
+                F Hold.
+                > L sixte open | F sixte closed | at 1 | on F high-inside, extension, threat
+                = On guard in sixte, blades apart, at lunge distance.
+                L Lower the point.
+                F Hold.
+                > L ? open | F sixte closed | at 1
+                = On guard in sixte, blades apart, at lunge distance.
+                L Breathe.
+                F Hold.
+                > L sixte closed | F sixte closed | at 1
+                = On guard in sixte, blades engaged, at lunge distance.
+                L Blades apart.
+                F Hold.
+                > L sixte closed | F sixte closed | at 1
+                = On guard in sixte, blades apart, at lunge distance.
+                L Blades engaged.
+                F Hold.
+                > L sixte closed | F sixte closed | at 1 | blades high-outside
+                = On guard in sixte, blades apart, at lunge distance.
+                L Salute.
+                F Hold.
+                > L sixte closed | F sixte closed | at 1
+                """);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("scenes")
+    void leads_to_what_was_written(Scene scene) {
+        assertEquals(scene.written(), scene.played());
+    }
+}

@@ -1,0 +1,128 @@
+package org.drillwright.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Who has the right to riposte, and what a riposte and a counter-riposte lead to. The right after the Technical Rules,
+ * t.11: the riposte follows the parry.
+ */
+class RiposteTest {
+
+    static Stream<Scene> scenes() {
+        return Scene.in("""
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Hold the lunge.
+                F Riposte straight to the high inside line.
+                > L sixte open, arm to nothing, lunge | F quarte open, arm to high-inside | at 0 | blades high-inside held by F
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Hold the lunge and parry quarte.
+                F Riposte straight to the high inside line.
+                > L quarte closed, lunge | F quarte open, arm to nothing | at 0 | blades high-inside held by L | right L quarte, against riposte
+                L Counter-riposte straight to the high inside line.
+                F Take the touch.
+                > L quarte open, arm to high-inside, lunge | F quarte open, arm to nothing | at 0 | blades high-inside held by L
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Parry quarte.
+                F Riposte straight to the high inside line.
+                > L quarte closed, lunge | F quarte open, arm to nothing | at 0 | blades high-inside held by L | right L quarte, against riposte
+                ! L NotRecovered[what=parries on guard]
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Take the touch.
+                F Counter-riposte straight to the high inside line.
+                > L sixte open, arm to nothing, lunge | F quarte open, arm to high-inside | at 0 | blades high-inside held by F
+                ! F NoParryBefore[counter=true]
+                = On guard in sixte, blades apart, at extension distance.
+                L Take the touch.
+                F Riposte to the high inside line.
+                > L sixte closed | F sixte open, arm to high-inside | at 0
+                ! F NoParryBefore[counter=false]
+                = On guard in sixte, blades apart, at lunge distance.
+                L Parry quarte.
+                F Thrust to the high inside line with a lunge.
+                > L quarte closed | F sixte open, arm to nothing, lunge | at 0 | blades high-inside held by L | right L quarte
+                L Take the touch.
+                F Riposte to the low inside line.
+                > L quarte closed | F sixte open, arm to low-inside, lunge | at 0 | blades high-inside held by L
+                ! F NoParryBefore[counter=false]
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Hold the lunge.
+                F Feint a riposte to the high inside line.
+                > L sixte open, arm to nothing, lunge | F quarte open, arm to high-inside | at 0 | blades high-inside held by F | on L high-inside, riposte, threat, along the blade
+                L Take the touch.
+                F Riposte to the low inside line.
+                > L sixte open, arm to nothing, lunge | F quarte open, arm to low-inside | at 0 | blades high-inside held by F
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Hold the lunge and parry quarte.
+                F Feint a riposte to the high inside line.
+                > L quarte closed, reaching, lunge | F quarte open, arm to high-inside | at 0 | blades ? | right L quarte, against riposte, of a feint
+                L Take the touch.
+                F Riposte to the low inside line.
+                > L quarte closed, reaching, lunge | F quarte open, arm to low-inside | at 0 | blades ?
+                = On guard in sixte, blades apart, at lunge distance.
+                L Feint to the high inside line.
+                F Parry quarte.
+                > L sixte open, arm to high-inside | F quarte closed, reaching | at 1 | blades ? | right F quarte, of a feint
+                L Riposte to the low inside line with a lunge.
+                F Take the touch.
+                > L sixte open, arm to low-inside, lunge | F quarte closed, reaching | at 0 | blades ?
+                ! L NoParryBefore[counter=false]
+                = On guard in sixte, blades apart, at lunge distance.
+                L Feint to the high inside line.
+                F Hold.
+                L Riposte to the low inside line with a lunge.
+                F Take the touch.
+                > L sixte open, arm to low-inside, lunge | F sixte closed | at 0
+                ! L NoParryBefore[counter=false]
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Take the touch.
+                F Riposte straight to the high outside line.
+                > L sixte open, arm to nothing, lunge | F quarte open, arm to high-outside | at 0 | blades high-inside held by F
+                ! F NotStraight[parry=QUARTE, expected=HIGH_INSIDE, named=HIGH_OUTSIDE]
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Take the touch.
+                F Riposte straight to the high inside line with a lunge.
+                > L sixte open, arm to nothing, lunge | F quarte open, arm to high-inside, lunge | at -1 | blades high-inside held by F
+                ! F LungeTooClose
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Take the touch.
+                F Riposte straight.
+                * L sixte open, arm to nothing, lunge | F quarte open, arm to high-inside | at 0 | blades high-inside held by F | on L high-inside, riposte, along the blade
+                > L sixte open, arm to nothing, lunge | F quarte open, arm to high-inside | at 0 | blades high-inside held by F
+                = opposite On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Parry quarte.
+                L Take the touch.
+                F Riposte straight.
+                * L sixte open, arm to nothing, lunge | F quarte open, arm to high-outside | at 0 | blades high-outside/high-inside held by F | on L high-outside, riposte, along the blade
+                > L sixte open, arm to nothing, lunge | F quarte open, arm to high-outside | at 0 | blades high-outside/high-inside held by F
+                """);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("scenes")
+    void leads_to_what_was_written(Scene scene) {
+        assertEquals(scene.written(), scene.played());
+    }
+}

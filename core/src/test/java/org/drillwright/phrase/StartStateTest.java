@@ -1,0 +1,38 @@
+package org.drillwright.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The state in which the first count begins, out of the words of the start and the opening before it. */
+class StartStateTest {
+
+    static Stream<Scene> scenes() {
+        return Scene.in("""
+                = On guard in sixte, blades apart, at lunge distance.
+                > L sixte closed | F sixte closed | at 1
+                = On guard in quarte, blades engaged, at extension distance.
+                > L quarte closed | F quarte closed | at 0 | blades high-inside
+                = opposite On guard in quarte, blades engaged, at lunge distance.
+                > L quarte closed | F quarte closed | at 1 | blades high-inside/high-outside
+                = Leader on guard in quarte, follower on guard in sixte, blades apart, at lunge distance.
+                > L quarte closed | F sixte closed | at 1
+                = On guard in octave, blades apart, out of distance.
+                > L octave closed | F octave closed | at 3+
+                = On guard in octave, blades apart, at close distance.
+                > L octave closed | F octave closed | at close
+                = At lunge distance.
+                > L sixte closed | F sixte closed | at 1 | blades ?
+                = On guard, blades engaged, at lunge distance.
+                > L sixte closed | F sixte closed | at 1 | blades ?
+                """);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("scenes")
+    void leads_to_what_was_written(Scene scene) {
+        assertEquals(scene.written(), scene.played());
+    }
+}

@@ -3,7 +3,9 @@ package org.drillwright.check.courtesy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.drillwright.check.Corpus;
 import org.drillwright.check.Judged;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -39,6 +41,30 @@ class SaluteBothEndsTest {
             })
     void a_salute_that_is_absent_or_by_one_alone_is_found(String opening) {
         assertEquals(List.of("error 1:10 '" + opening + "'"), found("opening: " + opening));
+    }
+
+    @Test
+    void a_drill_without_opening_and_closing_is_told_what_to_add() {
+        List<String> said = Corpus.correct().judge("bare", """
+                title: Bare
+                level: intermediate
+                form: partner
+                weapon: foil
+                gear: [mask, jacket, underarm protector, glove]
+                start: On guard in sixte, blades apart, at lunge distance.
+                steps:
+                  - {leader: Hold., follower: Hold., distance: lunge}
+                """).findings().stream()
+                .filter(finding -> finding.rule().equals("salute-both-ends"))
+                .map(finding -> finding.what() + " " + finding.wayOut())
+                .toList();
+        assertEquals(
+                List.of(
+                        "The drill has no opening, and so no salute at its beginning."
+                                + " Add a line: opening: Salute. Masks on. On guard.",
+                        "The drill has no closing, and so no salute at its end."
+                                + " Add a line: closing: Step back out of distance. Masks off. Salute."),
+                said);
     }
 
     @ParameterizedTest

@@ -43,6 +43,13 @@ class OneThingACountTest {
                 "Advance and lunge.",
                 "Beat and thrust to the high inside line.",
                 "Parry quarte with a retreat.",
+                "Duck with a retreat.",
+                "Open the outside line and thrust to the high inside line.",
+                "Step back out of distance and parry quarte.",
+                "Come to attention and salute.",
+                "Take off the mask and retreat.",
+                "Parry quarte with an advance.",
+                "Parry quarte and retreat.",
             })
     void what_is_joined_is_one_action_where_joining_is_allowed(String turn) {
         assertEquals(List.of(), found("joined", turn));
@@ -58,6 +65,11 @@ class OneThingACountTest {
                 "Lunge and recover on guard.                       | recover on guard",
                 "Parry quarte, then parry sixte.                   | parry sixte",
                 "Salute and lunge.                                 | lunge",
+                "Thrust to the high inside line and advance.       | advance",
+                "Lunge and advance.                                | advance",
+                "Parry quarte and advance.                         | advance",
+                "Parry quarte, jump forward.                       | jump forward",
+                "Take quarte and cross step forward.               | cross step forward",
             })
     void a_second_action_is_found_where_it_stands(String turn, String second) {
         List<String> found = found("joined", turn);

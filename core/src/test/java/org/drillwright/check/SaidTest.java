@@ -1,0 +1,392 @@
+package org.drillwright.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.drillwright.source.Finding;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * What an instructor reads of a fault, word for word: what is the matter, and behind {@code >} the way out. Each scene is a
+ * start, the two turns of each count, and all that one rule says of it. Lines that begin with a key change the drill.
+ */
+class SaidTest {
+
+    /** A drill in few lines, a rule, and what the rule says of it. */
+    record Scene(String drill, String rule, List<String> said) {
+
+        @Override
+        public String toString() {
+            return rule + " " + said;
+        }
+    }
+
+    private static final String SCENES = """
+            L Extend to the high inside line and lunge.
+            F Bend the arm.
+            answer-to-attack
+            error The attack in the high inside line is not met by the follower.
+            > Parry it, evade it, or write 'take the touch'. From sixte, quarte (a simple parry) or circular sixte would close it.
+
+            L Thrust to the low outside line with a lunge.
+            F Bend the arm.
+            answer-to-attack
+            error The attack in the low outside line is not met by the follower.
+            > Parry it, evade it, or write 'take the touch'. From sixte, octave (a half-circular parry) would close it.
+
+            start: Leader on guard in sixte, follower on guard in prime, blades apart, at lunge distance.
+            opening: Salute. Masks on.
+            L Thrust to the high outside line with a lunge.
+            F Bend the arm.
+            answer-to-attack
+            error The attack in the high outside line is not met by the follower.
+            > Parry it, evade it, or write 'take the touch'. From prime, sixte would close it.
+
+            L Advance, thrust to the high inside line and lunge.
+            F Retreat.
+            answer-to-attack
+            error This retreat does not get out of reach: the measure after it is extension distance.
+            > Go back one step more, or parry.
+
+            L Extend to the high inside line and lunge.
+            F Hold on guard.
+            answer-to-attack
+            warning An attack is under way, and the follower only holds.
+            > If the touch is taken on purpose, say so: 'take the touch'.
+
+            L Thrust to the high inside line.
+            F Take the touch.
+            in-reach
+            error This cannot touch: it is made at lunge distance.
+            > Add a lunge, or come nearer first.
+
+            start: On guard in sixte, blades apart, out of distance.
+            L Thrust to the high inside line with a lunge.
+            F Take the touch.
+            in-reach
+            error This cannot touch: even with the lunge it ends at somewhere from advance-lunge distance outward.
+            > Advance first, or begin nearer.
+
+            L Thrust to the high inside line with a lunge.
+            F Parry quarte with a retreat.
+            L Hold the lunge and parry quarte.
+            F Riposte straight to the high inside line.
+            in-reach
+            error This cannot touch: it is made at lunge distance.
+            > Add a lunge, or come nearer first.
+
+            L Thrust to the high inside line with a lunge.
+            F Retreat.
+            L Thrust to the low inside line.
+            F Take the touch.
+            in-reach
+            error This cannot touch: it is made at lunge distance.
+            > Recover first, or let the partner stay nearer.
+
+            L Thrust to the high inside line with a lunge.
+            F Parry quarte.
+            L Take the touch.
+            F Riposte straight to the high inside line with a lunge.
+            in-reach
+            warning This riposte lunges from extension distance.
+            > The arm alone reaches; a lunge from so near bends the blade hard.
+
+            L Thrust to the high outside line with a lunge.
+            F Take the touch.
+            open-line
+            error This goes to the high outside line, but the follower stands in sixte, which closes it.
+            > Open are the high inside line, the low inside line, the low outside line.
+
+            start: On guard in quinte, blades engaged, at lunge distance.
+            L Thrust to the high inside line with a lunge.
+            F Take the touch.
+            open-line
+            error This goes to the high inside line, but the follower's blade is in contact there and closes it.
+            > Open are the high outside line, the low inside line, the low outside line.
+
+            L Extend to the high inside line and lunge.
+            F Parry octave.
+            parry-closes
+            error Octave closes the low outside line; the attack arrives in the high inside line.
+            > From sixte, quarte (a simple parry) or circular sixte would close it.
+
+            L Extend to the low outside line and lunge.
+            F Parry prime.
+            parry-closes
+            warning Prime closes the high inside line or the low inside line; the attack arrives in the low outside line.
+            > Schools differ on this position. From sixte, octave (a half-circular parry) would close it.
+
+            L Extend to the high inside line and lunge.
+            F Parry circular quarte.
+            parry-closes
+            error A circular parry of quarte starts in quarte, and the hand stands in sixte.
+            > From sixte, quarte (a simple parry) or circular sixte would close it.
+
+            start: On guard in sixte, blades engaged, at lunge distance.
+            L Thrust to the high outside line with opposition and lunge.
+            F Parry circular sixte.
+            parry-closes
+            error The attack arrives in the high outside line, which sixte closes without a circle.
+            > A circular parry meets an attack in the other line of the same height.
+
+            L Extend to the high inside line and lunge.
+            F Parry sixte.
+            parry-closes
+            warning The hand stands in sixte already, and the attack arrives in the high inside line.
+            > Only the circular parry meets it from there: write 'circular parry of sixte'.
+
+            L Extend to the high inside line and lunge.
+            F Half-circular parry of quarte.
+            parry-closes
+            warning From sixte to quarte is a simple parry, not a half-circular parry.
+            > Leave the kind out, or name it as it is.
+
+            L Advance.
+            F Parry quarte.
+            parry-closes
+            warning There is no attack here to parry.
+            > Write the attack into the other's turn, or another action here.
+
+            start: On guard in octave, blades apart, at lunge distance.
+            L Move the hand to sixte.
+            F Hold on guard in octave.
+            L Disengage to the high inside line and lunge.
+            F Parry quarte.
+            line-change
+            error There is no blade to pass: the blades are apart and the partner's does not stand in the high outside line, before the point.
+            > A thrust that passes nothing is a straight thrust; or engage first.
+
+            start: On guard in sixte, blades engaged, at lunge distance.
+            L One-two to the high inside line with a lunge.
+            F Take the touch.
+            line-change
+            error A one-two from the high outside line ends in the high outside line, not in the high inside line.
+            > Name the line it ends in, or the action that leads to this one.
+
+            L Thrust to the high inside line with a lunge.
+            F Parry quarte.
+            L Take the touch.
+            F Riposte straight to the high outside line.
+            line-change
+            error A straight riposte from quarte goes to the high inside line; to the high outside line it has to pass the blade.
+            > Write 'riposte by disengage', or name the line of the parry.
+
+            start: On guard in quarte, blades engaged, at lunge distance.
+            L Counter-disengage to the high outside line with a lunge.
+            F Take the touch.
+            line-change
+            error There is no change of engagement here to deceive.
+            > A counter-disengage follows the partner's blade round; let the partner change the engagement first.
+
+            L Extend to the high inside line and lunge.
+            F Lunge to the high inside line and take the touch.
+            not-both-at-once
+            error Both lunge on count 1.
+            > Give the second lunge a count of its own, after the first is recovered.
+
+            level: training
+            cautions: [Both lunge here; keep the points low.]
+            L Extend to the high inside line and lunge.
+            F Lunge to the high inside line and take the touch.
+            not-both-at-once
+
+            level: training
+            cautions: [Keep the points low.]
+            L Extend to the high inside line and lunge.
+            F Lunge to the high inside line and take the touch.
+            not-both-at-once
+            error Both lunge on count 1.
+            > Give the second lunge a count of its own, after the first is recovered.
+
+            cautions: [Both lunge here; keep the points low.]
+            L Extend to the high inside line and lunge.
+            F Lunge to the high inside line and take the touch.
+            not-both-at-once
+            error Both lunge on count 1.
+            > Give the second lunge a count of its own, after the first is recovered.
+
+            opening: Salute. On guard in sixte.
+            L Extend to the high inside line and lunge.
+            F Parry quarte.
+            L Take the touch.
+            F Riposte straight.
+            mask-first
+            error A point goes to the follower, whose mask is not on.
+            > Write 'Masks on' into the opening, before anybody comes on guard.
+
+            closing: Masks off. Salute.
+            L Recover on guard in sixte.
+            F Hold.
+            mask-first
+            error Masks come off at lunge distance.
+            > Step back out of distance first: 'Step back out of distance. Masks off.'
+
+            L Lunge.
+            F Hold.
+            L Advance.
+            F Hold.
+            recover-first
+            error The leader goes forward from a lunge that is not recovered.
+            > Recover first, forward or back.
+
+            L Thrust to the high inside line with a lunge.
+            F Parry quarte.
+            L Parry quarte.
+            F Riposte straight to the high inside line.
+            recover-first
+            error The leader parries on guard from a lunge that is not recovered.
+            > Recover first, or write 'parry … in the lunge'.
+
+            start: On guard in sixte, blades apart, at extension distance.
+            L Take the touch.
+            F Riposte to the high inside line.
+            riposte-after-parry
+            error The follower has not parried, so this is no riposte.
+            > Parry first, or call it an attack.
+
+            L Thrust to the high inside line with a lunge.
+            F Parry quarte.
+            L Take the touch.
+            F Counter-riposte to the high inside line.
+            riposte-after-parry
+            error A counter-riposte follows the parry of a riposte, and the follower has parried none.
+            > Parry the riposte first; what follows the parry of an attack is a riposte.
+
+            L Thrust to the thigh with a lunge.
+            F Retreat.
+            off-target
+            error The thigh is no target with the foil.
+            > Name a place on the target, or another weapon.
+
+            closing: Step back out of distance. Masks off.
+            salute-both-ends
+            error The closing holds no salute.
+            > Write: closing: Step back out of distance. Masks off. Salute.
+
+            opening: Masks on. Leader, salute.
+            salute-both-ends
+            error In the opening only one side salutes.
+            > Write: opening: Salute. Masks on. Leader, salute.
+
+            L Lunge.
+            F Take quarte.
+            back-to-start
+            warning After the last count the leader is still on the lunge; the follower's hand is in quarte, not in sixte; the measure is extension distance, not lunge distance.
+            > Add what brings both back to the start, or accept it with a reason.
+
+            start: On guard in sixte, blades engaged, at lunge distance.
+            L Hold.
+            F Leave the blade, then return to guard in sixte, blades apart.
+            back-to-start
+            warning After the last count the blades are apart, and they touched.
+            > Add what brings both back to the start, or accept it with a reason.
+
+            L Engage in sixte.
+            F Hold.
+            back-to-start
+            warning After the last count the blades touch, and they were apart.
+            > Add what brings both back to the start, or accept it with a reason.
+
+            start: On guard in sixte, blades apart, out of distance.
+            L Advance.
+            F Hold.
+            back-to-start
+
+            form: solo
+            start: On guard in sixte.
+            L Lunge!
+            F Lunge.
+            back-to-start
+            warning After the last count the class is still on the lunge.
+            > Add what brings both back to the start, or accept it with a reason.
+
+            L Wobble gracefully.
+            F Hold on guard.
+            fully-checked
+            warning Not fully checked: count 1.
+            > Not known here: what the leader does. State it in words of the trade.
+
+            L Extend to the high inside line and lunge.
+            F Parry quatre.
+            words-read
+            note 'quatre' could not be read. Is 'quarte' meant?
+            > To teach it, write into school.yaml: words: {quatre: quarte}, with a word of the trade that says the same behind the colon.
+
+            start: On guard in sixte, wobbling, blades apart, at lunge distance.
+            words-read
+            note 'wobbling' could not be read.
+            > To teach it, write into school.yaml: words: {wobbling: …}, with a word of the trade that says the same behind the colon.
+
+            L Parry quarte and riposte to the high inside line.
+            F Hold.
+            one-thing-a-count
+            error This turn asks for a second thing: 'riposte to the high inside line'.
+            > Give it a count of its own; only what belongs to one action may be joined, such as 'extend and lunge'.
+
+            level: beginner
+            L Extend to the high inside line and lunge.
+            F Parry quarte.
+            one-thing-a-count
+            error This turn asks for a second thing: 'lunge'.
+            > At this level a count holds one action: give this one a count of its own.
+
+            L Advance.
+            both-turns
+            error Count 1 has nothing for the follower.
+            > Write what the follower does, be it 'follower: Hold.'.
+
+            form: solo
+            F Advance.
+            both-turns
+            error Count 1 has nothing for the leader.
+            > Write what the caller says: 'leader: Advance!'.
+            """;
+
+    static Stream<Scene> scenes() {
+        return Stream.of(SCENES.split("\n\n")).map(SaidTest::scene);
+    }
+
+    private static Scene scene(String text) {
+        StringBuilder keys = new StringBuilder();
+        StringBuilder steps = new StringBuilder();
+        List<String> said = new ArrayList<>();
+        String rule = "";
+        for (String line : text.lines().toList()) {
+            if (!rule.isEmpty()) {
+                said.add(line);
+            } else if (line.startsWith("L ")) {
+                steps.append("  - leader: ").append(line.substring(2)).append("\n    distance: lunge\n");
+            } else if (line.startsWith("F ")) {
+                boolean alone = steps.isEmpty();
+                steps.append(alone ? "  - follower: " : "    follower: ").append(line.substring(2));
+                steps.append(alone ? "\n    distance: lunge\n" : "\n");
+            } else if (line.contains(": ")) {
+                keys.append(line).append('\n');
+            } else {
+                rule = line;
+            }
+        }
+        return new Scene(keys + (steps.isEmpty() ? "" : "steps:\n" + steps), rule, said);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("scenes")
+    void is_said_as_it_was_written(Scene scene) {
+        List<String> said = Judged.drill(scene.drill()).all().stream()
+                .filter(finding -> finding.rule().equals(scene.rule()))
+                .flatMap(SaidTest::lines)
+                .toList();
+        assertEquals(
+                scene.said().stream().collect(Collectors.joining("\n")),
+                said.stream().collect(Collectors.joining("\n")),
+                scene.drill());
+    }
+
+    private static Stream<String> lines(Finding finding) {
+        return Stream.of(finding.severity().word() + " " + finding.what(), "> " + finding.wayOut());
+    }
+}

@@ -48,6 +48,13 @@ final class RosterNames {
                     "'" + name + "' stands for whoever teaches, and can't be a name.",
                     "Write the person's own name or initials.");
         }
+        if (name.lines().count() > 1) {
+            findings.error(
+                    ReadingRule.RIGHT_KIND.id(),
+                    span,
+                    "This name has a line end in it.",
+                    "Write the name on one line; sheets and the record give a person one line.");
+        }
         Span first = taken.putIfAbsent(name, span);
         if (first != null) {
             findings.error(

@@ -5,39 +5,42 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.source.Span;
 
-/** Reads a table of comma or semicolon separated cells (RFC 4180, with either separator), each cell with its place. */
+/**
+ * Reads a table of comma or semicolon separated cells (RFC 4180, with either separator), each cell with its place. A cell in
+ * quotes may hold line ends, unless each line of the table is said to stand for itself.
+ */
 public final class CsvTable {
 
     private final String text;
     private final char separator;
+    private final boolean lineByLine;
     private final List<CsvLine> lines = new ArrayList<>();
     private final List<String> cells = new ArrayList<>();
     private final List<Span> spans = new ArrayList<>();
     private int at;
     private int lineStart;
-    private boolean open;
 
-    private CsvTable(String text) {
+    private CsvTable(String text, boolean lineByLine) {
         this.text = text;
+        this.lineByLine = lineByLine;
         this.separator = separatorOf(text);
     }
 
     /** The lines of a text that aren't blank, the heading first. */
     public static List<CsvLine> lines(String text) {
-        return read(text).lines;
+        return new CsvTable(text, false).read();
     }
 
-    /** Whether a text ends inside quotes, so that whatever is put behind it would belong to its last cell. */
-    static boolean endsInsideQuotes(String text) {
-        return read(text).open;
+    /** The same where a line's end ends its cells too, so that a quote left open spoils no line but its own. */
+    static List<CsvLine> lineByLine(String text) {
+        return new CsvTable(text, true).read();
     }
 
-    private static CsvTable read(String text) {
-        CsvTable table = new CsvTable(text);
-        while (table.at < text.length()) {
-            table.line();
+    private List<CsvLine> read() {
+        while (at < text.length()) {
+            line();
         }
-        return table;
+        return lines;
     }
 
     /** The separator of which the heading has more; a comma if neither stands there. */
@@ -78,7 +81,7 @@ public final class CsvTable {
     private String quoted() {
         StringBuilder cell = new StringBuilder();
         at++;
-        while (at < text.length()) {
+        while (at < text.length() && !(lineByLine && isLineEnd(text.charAt(at)))) {
             if (text.charAt(at) != '"') {
                 cell.append(text.charAt(at++));
             } else if (text.startsWith("\"\"", at)) {
@@ -89,7 +92,6 @@ public final class CsvTable {
                 return cell.toString();
             }
         }
-        open = true;
         return cell.toString();
     }
 

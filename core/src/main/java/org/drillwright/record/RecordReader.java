@@ -74,7 +74,7 @@ public final class RecordReader {
      */
     public static ReadHistory read(SourceFile file, Collection<String> people, Collection<String> drills) {
         RecordReader reader = new RecordReader(file, people, drills);
-        reader.lines(CsvTable.lines(file.text()));
+        reader.lines(CsvTable.lineByLine(file.text()));
         return new ReadHistory(new History(reader.entries), reader.findings.list());
     }
 
@@ -106,6 +106,14 @@ public final class RecordReader {
             doubt(RecordRule.WHOLE_LINE, line, "This line has more than " + MOST_LINE + " characters.", NOT_COUNTED);
         } else if (findings.file().slice(line.span()).contains(NOT_UTF_8)) {
             doubt(RecordRule.WHOLE_LINE, line, "This line isn't whole: some of its bytes are no text.", NOT_COUNTED);
+        } else if (findings.file()
+                                .slice(line.span())
+                                .chars()
+                                .filter(unit -> unit == '"')
+                                .count()
+                        % 2
+                != 0) {
+            doubt(RecordRule.WHOLE_LINE, line, "A quotation mark in this line has no partner.", NOT_COUNTED);
         } else if (line.cells().size() != COLUMNS.size()) {
             doubt(
                     RecordRule.WHOLE_LINE,

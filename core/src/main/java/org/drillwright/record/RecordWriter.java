@@ -23,7 +23,7 @@ public final class RecordWriter {
             return "";
         }
         char separator = CsvTable.separatorOf(existing);
-        boolean begins = CsvTable.lines(RecordReader.unmarked(existing)).isEmpty();
+        boolean begins = CsvTable.lineByLine(RecordReader.unmarked(existing)).isEmpty();
         String heading = begins ? SpreadsheetCell.line(RecordReader.COLUMNS, separator) + "\n" : "";
         return lastLineEnd(existing)
                 + heading
@@ -32,9 +32,6 @@ public final class RecordWriter {
 
     /** What a last line that was cut short lacks, so that it spoils nothing but itself. */
     private static String lastLineEnd(String existing) {
-        if (CsvTable.endsInsideQuotes(existing)) {
-            return "\"\n";
-        }
         return existing.isEmpty() || existing.endsWith("\n") ? "" : "\n";
     }
 

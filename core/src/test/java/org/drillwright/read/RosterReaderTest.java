@@ -134,6 +134,14 @@ class RosterReaderTest {
     }
 
     @Test
+    void a_name_stands_on_one_line() {
+        List<String> table = places(read("roster.csv", "name,level\n\"Ash\nFenwick\",beginner\n"));
+        assertEquals(List.of("ERROR 2:1 This name has a line end in it."), table);
+        List<String> yaml = places(read("roster.yaml", "people:\n  - {name: \"Ash\\nFenwick\"}\n"));
+        assertEquals(List.of("ERROR 2:12 This name has a line end in it."), yaml);
+    }
+
+    @Test
     void a_table_without_names_is_no_roster() {
         Reading<Roster> reading = read("roster.csv", "level,hand\nbeginner,left\n");
         assertTrue(reading.value().isEmpty());

@@ -151,13 +151,26 @@ class RecordTest {
         assertEquals(2, read(saved + more).history().entries().size());
     }
 
-    /** Lines put behind an open quote would all belong to the cell that was cut short. */
     @Test
     void a_line_cut_short_inside_quotes_spoils_only_itself() {
         String torn = HEADING + "2026-09-14,Ash,thrust,signed off,\n2026-09-14,\"B";
         String more = RecordWriter.appended(torn, read(torn).history(), List.of(Entry.attended(DAY, "Cy")));
-        assertEquals("\"\n2026-09-14,Cy,,attended,\n", more);
+        assertEquals("\n2026-09-14,Cy,,attended,\n", more);
         assertEquals(2, read(torn + more).history().entries().size());
+    }
+
+    /** By RFC 4180 the quote would go on to the next one, and take every line between with it. */
+    @Test
+    void a_quote_left_open_in_the_middle_spoils_only_its_own_line() {
+        ReadHistory read = read(HEADING
+                + "2026-09-14,\"Ash,thrust,signed off,\n2026-09-14,Bo,,attended,\n2026-09-14,\"Cy\",,attended,\n");
+        assertEquals(List.of("record-whole-line 2:1"), places(read));
+        assertEquals(
+                "A quotation mark in this line has no partner.",
+                read.findings().get(0).what());
+        assertEquals(
+                List.of(Entry.attended(DAY, "Bo"), Entry.attended(DAY, "Cy")),
+                read.history().entries());
     }
 
     @Test

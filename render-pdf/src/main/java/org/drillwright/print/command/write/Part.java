@@ -78,10 +78,14 @@ final class Part {
     }
 
     private static Path beside(Path target, int number) {
-        String name = String.valueOf(target.getFileName());
-        int shown = name.offsetByCodePoints(0, Math.min(NAME, name.codePointCount(0, name.length())));
         return target.resolveSibling(
-                name.substring(0, shown) + "." + ProcessHandle.current().pid() + "-" + number + ENDING);
+                shownName(target) + "." + ProcessHandle.current().pid() + "-" + number + ENDING);
+    }
+
+    /** What the names of a file's parts begin with. */
+    static String shownName(Path target) {
+        String name = String.valueOf(target.getFileName());
+        return name.substring(0, name.offsetByCodePoints(0, Math.min(NAME, name.codePointCount(0, name.length()))));
     }
 
     /** Moves a part into its place, over what is there. */

@@ -26,7 +26,11 @@ public final class Parts {
     /** Writes one more part beside its place. */
     public void add(byte[] bytes) {
         count++;
-        written.add(new OutputFile(target).writeBeside(bytes, count));
+        Path part = new OutputFile(target).writeBeside(bytes, count);
+        written.add(part);
+        if (count == 1) {
+            LeftParts.sweep(target, part);
+        }
     }
 
     /** How many there are, placed or not. */

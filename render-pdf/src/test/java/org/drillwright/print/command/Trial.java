@@ -25,20 +25,26 @@ public record Trial(int code, String out, String err) {
 
     /** Runs it as in a pipe. */
     public static Trial run(Path here, String... arguments) {
-        return run(here, false, false, "", arguments);
+        return run(here, NOON, false, false, "", arguments);
+    }
+
+    /** Runs it as in a pipe, on a machine whose clock shows another moment. */
+    public static Trial at(String moment, Path here, String... arguments) {
+        return run(here, Instant.parse(moment), false, false, "", arguments);
     }
 
     /** Runs it as on a terminal, with a person's answers. */
     static Trial talk(Path here, String answers, String... arguments) {
-        return run(here, true, false, answers, arguments);
+        return run(here, NOON, true, false, answers, arguments);
     }
 
     /** Runs it as on a terminal that takes colours. */
     static Trial inColour(Path here, String... arguments) {
-        return run(here, true, true, "", arguments);
+        return run(here, NOON, true, true, "", arguments);
     }
 
-    private static Trial run(Path here, boolean terminal, boolean colour, String answers, String... arguments) {
+    private static Trial run(
+            Path here, Instant now, boolean terminal, boolean colour, String answers, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Invocation run = new Invocation(
@@ -49,7 +55,7 @@ public record Trial(int code, String out, String err) {
                 colour,
                 here,
                 Optional.empty(),
-                Clock.fixed(NOON, ZoneOffset.UTC));
+                Clock.fixed(now, ZoneOffset.UTC));
         int code = Program.run(run, arguments);
         return new Trial(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

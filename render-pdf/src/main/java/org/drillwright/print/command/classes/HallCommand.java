@@ -3,7 +3,6 @@ package org.drillwright.print.command.classes;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.drillwright.model.SheetSize;
 import org.drillwright.plan.hall.Floor;
 import org.drillwright.plan.hall.LaneLayout;
 import org.drillwright.plan.pair.PairingPlan;
@@ -11,15 +10,14 @@ import org.drillwright.print.command.Exit;
 import org.drillwright.print.command.SchoolOption;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.sheet.HallSheet;
 import org.drillwright.tell.HallJson;
 import org.drillwright.tell.HallText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Lays lanes in a hall. */
 @Command(
@@ -36,17 +34,11 @@ public final class HallCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
-    String named = "";
-
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
-    PlanFormat format = PlanFormat.TEXT;
+    @Mixin
+    NamedClass named = new NamedClass();
 
     @Option(names = "--out", paramLabel = "FILE", description = "Writes the hall, drawn to scale, into this PDF.")
     Optional<String> out = Optional.empty();
-
-    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
-    Optional<SheetSize> sheet = Optional.empty();
 
     public HallCommand(Invocation run, SchoolOption school) {
         this.run = run;
@@ -56,9 +48,7 @@ public final class HallCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
-        Optional<Tonight> tonight =
-                ClassRun.open(run, school.folder(), List.of(named)).tonight(named);
-        return tonight.map(found -> told(found, file)).orElse(Exit.MATERIAL);
+        return named.tonight(run, school).map(found -> told(found, file)).orElse(Exit.MATERIAL);
     }
 
     private int told(Tonight tonight, Optional<SheetFile> file) {
@@ -74,11 +64,10 @@ public final class HallCommand implements Callable<Integer> {
                     .write(
                             tonight.folder(),
                             "The hall",
-                            faces -> HallSheet.pages(
-                                    floor, pairs, sheet.orElse(settings.sheet()), settings.name(), faces));
+                            faces -> HallSheet.pages(floor, pairs, named.sheet(settings), settings.name(), faces));
             run.out().println(layout.sentence());
         } else {
-            run.out().print(format == PlanFormat.JSON ? HallJson.of(floor, pairs) : HallText.of(floor, pairs));
+            run.out().print(named.asJson() ? HallJson.of(floor, pairs) : HallText.of(floor, pairs));
         }
         return layout.count() == 0 ? Exit.MATERIAL : Exit.DONE;
     }

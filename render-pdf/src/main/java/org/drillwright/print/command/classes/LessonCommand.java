@@ -3,13 +3,11 @@ package org.drillwright.print.command.classes;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.drillwright.model.SheetSize;
 import org.drillwright.plan.evening.CardNeed;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.print.command.Exit;
 import org.drillwright.print.command.SchoolOption;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.sheet.LessonSheet;
@@ -17,8 +15,8 @@ import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.LessonJson;
 import org.drillwright.tell.LessonText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Fits the drills of a class into its time. */
 @Command(
@@ -39,11 +37,8 @@ public final class LessonCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
-    String named = "";
-
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
-    PlanFormat format = PlanFormat.TEXT;
+    @Mixin
+    NamedClass named = new NamedClass();
 
     @Option(
             names = "--out",
@@ -51,9 +46,6 @@ public final class LessonCommand implements Callable<Integer> {
             description = "Writes the sheet for the hand into this PDF: times, then each drill with its gear, calls and"
                     + " cautions.")
     Optional<String> out = Optional.empty();
-
-    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
-    Optional<SheetSize> sheet = Optional.empty();
 
     public LessonCommand(Invocation run, SchoolOption school) {
         this.run = run;
@@ -63,9 +55,7 @@ public final class LessonCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
-        Optional<Tonight> tonight =
-                ClassRun.open(run, school.folder(), List.of(named)).tonight(named);
-        return tonight.map(found -> told(found, file)).orElse(Exit.MATERIAL);
+        return named.tonight(run, school).map(found -> told(found, file)).orElse(Exit.MATERIAL);
     }
 
     private int told(Tonight tonight, Optional<SheetFile> file) {
@@ -77,14 +67,13 @@ public final class LessonCommand implements Callable<Integer> {
                     .write(
                             tonight.folder(),
                             "Lesson of " + ClassHead.date(tonight.plan()),
-                            faces -> LessonSheet.pages(
-                                    tonight.plan(), pairs, settings, sheet.orElse(settings.sheet()), faces));
+                            faces -> LessonSheet.pages(tonight.plan(), pairs, settings, named.sheet(settings), faces));
             run.out().println(LessonText.sentence(tonight.plan().lesson()));
             tonight.plan().lesson().advice().forEach(run.out()::println);
         } else {
             run.out()
                     .print(
-                            format == PlanFormat.JSON
+                            named.asJson()
                                     ? LessonJson.of(tonight.plan(), cards)
                                     : LessonText.of(tonight.plan(), cards));
         }

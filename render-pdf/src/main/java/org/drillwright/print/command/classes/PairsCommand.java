@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.drillwright.model.SheetSize;
 import org.drillwright.plan.pair.Pairing;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.command.Exit;
 import org.drillwright.print.command.SchoolOption;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.Tonight;
@@ -22,7 +20,6 @@ import org.drillwright.tell.PairsText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Plans who works with whom. */
 @Command(
@@ -43,20 +40,14 @@ public final class PairsCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
-    String named = "";
-
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
-    PlanFormat format = PlanFormat.TEXT;
+    @Mixin
+    NamedClass named = new NamedClass();
 
     @Option(
             names = "--out",
             paramLabel = "FILE",
             description = "Writes the sheet for the wall into this PDF; names can be read from 3 m.")
     Optional<String> out = Optional.empty();
-
-    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
-    Optional<SheetSize> sheet = Optional.empty();
 
     @Option(names = "--initials", description = ClassWords.INITIALS)
     boolean initials;
@@ -79,9 +70,7 @@ public final class PairsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
-        Optional<Tonight> tonight =
-                ClassRun.open(run, school.folder(), List.of(named)).tonight(named);
-        return tonight.map(found -> told(found, file)).orElse(Exit.MATERIAL);
+        return named.tonight(run, school).map(found -> told(found, file)).orElse(Exit.MATERIAL);
     }
 
     private int told(Tonight tonight, Optional<SheetFile> file) {
@@ -95,7 +84,7 @@ public final class PairsCommand implements Callable<Integer> {
         if (file.isPresent() && plan.rounds().size() == plan.firstPlanned()) {
             run.err()
                     .println("Nothing was printed: the lesson has no rounds of partners left to plan. See: lesson "
-                            + named);
+                            + named.named);
             return Exit.MATERIAL;
         }
         if (file.isPresent()) {
@@ -103,7 +92,7 @@ public final class PairsCommand implements Callable<Integer> {
         } else {
             run.out()
                     .print(
-                            format == PlanFormat.JSON
+                            named.asJson()
                                     ? PairsJson.of(tonight.plan(), plan, Naming.full())
                                     : PairsText.of(tonight.plan(), plan, Naming.full()));
         }
@@ -116,12 +105,7 @@ public final class PairsCommand implements Callable<Integer> {
                 tonight.folder(),
                 "Partners of " + ClassHead.date(tonight.plan()),
                 faces -> WallSheet.pages(
-                        tonight.plan(),
-                        plan,
-                        tonight.naming(initials),
-                        sheet.orElse(settings.sheet()),
-                        settings.name(),
-                        faces));
+                        tonight.plan(), plan, tonight.naming(initials), named.sheet(settings), settings.name(), faces));
         plan.facts().forEach(run.out()::println);
         run.out().println(plan.verdict().sentence());
     }

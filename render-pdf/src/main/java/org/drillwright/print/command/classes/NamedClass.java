@@ -1,0 +1,38 @@
+package org.drillwright.print.command.classes;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.School;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.command.SchoolOption;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.Tonight;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What the commands that plan one class are all given: which class, and how it is told. */
+final class NamedClass {
+
+    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
+    String named = "";
+
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
+    PlanFormat format = PlanFormat.TEXT;
+
+    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    Optional<SheetSize> sheet = Optional.empty();
+
+    /** The class and all that belongs to it; nothing if something of it has errors, which are shown. */
+    Optional<Tonight> tonight(Invocation run, SchoolOption school) {
+        return ClassRun.open(run, school.folder(), List.of(named)).tonight(named);
+    }
+
+    SheetSize sheet(School settings) {
+        return sheet.orElse(settings.sheet());
+    }
+
+    boolean asJson() {
+        return format == PlanFormat.JSON;
+    }
+}

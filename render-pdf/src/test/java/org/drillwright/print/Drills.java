@@ -16,7 +16,7 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.model.Weapon;
-import org.drillwright.print.layout.CardSubject;
+import org.drillwright.print.layout.words.CardSubject;
 
 /** Drills of an invented school, for the tests of printing. */
 public final class Drills {

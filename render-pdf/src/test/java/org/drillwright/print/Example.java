@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.check.Subject;
-import org.drillwright.print.layout.CardSubject;
+import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.school.SchoolFolder;
 
 /** The drills of the example school, read and played. */

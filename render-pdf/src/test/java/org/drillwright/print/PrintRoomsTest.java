@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The walls between the rooms of printing. */
@@ -64,6 +65,22 @@ class PrintRoomsTest {
                 "org.drillwright.print.diagram");
     }
 
+    /** What is to be set, then how much room there is for it, then the parts, and the whole card last. */
+    @Test
+    void withinLayoutWordsStandBelowFitAndFitBelowBlocks() {
+        String model = "org.drillwright.model";
+        String[] below = {
+            model, "org.drillwright.print.frame", "org.drillwright.print.text", "org.drillwright.print.diagram"
+        };
+        standsOn("layout.words", and(below, "org.drillwright.mark", "org.drillwright.phrase"));
+        standsOn("layout.fit", and(below, "org.drillwright.print.layout.words"));
+        standsOn("layout.block", and(below, "org.drillwright.print.layout.words", "org.drillwright.print.layout.fit"));
+    }
+
+    private static String[] and(String[] some, String... more) {
+        return Stream.of(some, more).flatMap(Stream::of).toArray(String[]::new);
+    }
+
     @Test
     void sheetsStandOnPlansFramesTextAndLayout() {
         standsOn(
@@ -73,7 +90,7 @@ class PrintRoomsTest {
                 "org.drillwright.tell",
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
-                "org.drillwright.print.layout");
+                "org.drillwright.print.layout..");
     }
 
     @Test
@@ -83,7 +100,7 @@ class PrintRoomsTest {
                 "org.drillwright.model",
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
-                "org.drillwright.print.layout");
+                "org.drillwright.print.layout..");
     }
 
     @Test
@@ -95,7 +112,7 @@ class PrintRoomsTest {
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
                 "org.drillwright.print.diagram",
-                "org.drillwright.print.layout",
+                "org.drillwright.print.layout..",
                 "org.drillwright.print.impose",
                 "org.drillwright.print.page");
     }
@@ -110,7 +127,7 @@ class PrintRoomsTest {
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
                 "org.drillwright.print.diagram",
-                "org.drillwright.print.layout",
+                "org.drillwright.print.layout..",
                 "org.drillwright.print.page");
     }
 

@@ -17,7 +17,7 @@ import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Vocabulary;
-import org.drillwright.print.layout.CardSubject;
+import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.DrillWriter;
 import org.drillwright.read.ReadDrill;

@@ -11,7 +11,7 @@ import org.drillwright.model.CardSize;
 import org.drillwright.model.Language;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.CardLayout;
-import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PdfWriter;

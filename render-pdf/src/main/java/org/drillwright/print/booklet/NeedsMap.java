@@ -16,9 +16,9 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
-import org.drillwright.print.layout.Label;
-import org.drillwright.print.layout.Labels;
-import org.drillwright.print.layout.Setting;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.page.Type;
 
 /** The drills of a school and what they need, drawn from left to right; a box is greyer the higher its drill's level. */

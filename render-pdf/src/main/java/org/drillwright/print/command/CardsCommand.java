@@ -31,7 +31,7 @@ import org.drillwright.print.command.record.Reprint;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.Back;
+import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PngPictures;
 import org.drillwright.school.SchoolFolder;

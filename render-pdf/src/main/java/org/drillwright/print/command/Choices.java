@@ -14,7 +14,7 @@ import org.drillwright.print.command.classes.TableFormat;
 import org.drillwright.print.command.printing.Edge;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.impose.Laminate;
-import org.drillwright.print.layout.Back;
+import org.drillwright.print.layout.words.Back;
 import picocli.CommandLine;
 
 /** The arguments that are one of a few words, and their words. */

@@ -17,7 +17,7 @@ import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.Back;
+import org.drillwright.print.layout.words.Back;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

@@ -8,8 +8,8 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Imposition;
 import org.drillwright.print.impose.Leaf;
 import org.drillwright.print.impose.SheetPlan;
-import org.drillwright.print.layout.Labels;
-import org.drillwright.print.layout.SheetNote;
+import org.drillwright.print.layout.block.SheetNote;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.text.Typefaces;
 

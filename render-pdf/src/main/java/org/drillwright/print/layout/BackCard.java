@@ -12,6 +12,13 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Plate;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.Slab;
+import org.drillwright.print.layout.fit.CardArea;
+import org.drillwright.print.layout.fit.Columns;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
 
 /**
  * Backs with pictures and longer notes: behind the first card of a drill its purpose and note, behind each card the

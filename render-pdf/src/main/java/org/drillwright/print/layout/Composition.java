@@ -8,6 +8,20 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.CountBlock;
+import org.drillwright.print.layout.block.CountTable;
+import org.drillwright.print.layout.block.DraftMark;
+import org.drillwright.print.layout.block.HeaderBlock;
+import org.drillwright.print.layout.block.HeadsBlock;
+import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.layout.block.Slab;
+import org.drillwright.print.layout.block.StripBlock;
+import org.drillwright.print.layout.fit.CardArea;
+import org.drillwright.print.layout.fit.Pagination;
+import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.layout.words.CardText;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Typefaces;
 
 /** The pieces of a drill set at one scale, shared out on as many cards as they need. */

@@ -5,6 +5,8 @@ import java.util.List;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
+import org.drillwright.print.layout.words.Back;
+import org.drillwright.print.layout.words.CardSubject;
 
 /** Every text of a drill that its card prints, front and back, with the name of its field. */
 final class Fields {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.fit.Scale;
 
 /**
  * A composition at the largest scale that fits.

@@ -4,6 +4,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
 import org.drillwright.model.CardSize;
+import org.drillwright.print.layout.fit.CardArea;
+import org.drillwright.print.layout.fit.Legibility;
+import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.layout.words.CardText;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Typefaces;
 
 /** Which sizes of cards hold the words of one drill, each at the distance from which it is read. */

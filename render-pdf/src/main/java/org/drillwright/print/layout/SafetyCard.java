@@ -12,6 +12,15 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Plate;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.Slab;
+import org.drillwright.print.layout.fit.CardArea;
+import org.drillwright.print.layout.fit.Columns;
+import org.drillwright.print.layout.fit.Largest;
+import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Typefaces;
 
 /**

@@ -7,9 +7,9 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.Label;
-import org.drillwright.print.layout.Labels;
-import org.drillwright.print.layout.Setting;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
 
 /** At the foot of a page: that rules and an instructor come first, what the page is part of, and its number. */
 public final class Foot {

@@ -10,7 +10,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.Setting;
+import org.drillwright.print.layout.block.Setting;
 
 /**
  * The columns of a table.

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.Setting;
+import org.drillwright.print.layout.block.Setting;
 
 /** What stands at the foot of a sheet's pages. */
 final class Feet {

@@ -8,7 +8,7 @@ import org.drillwright.plan.roster.Hall;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.Legibility;
+import org.drillwright.print.layout.fit.Legibility;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.HallText;
 

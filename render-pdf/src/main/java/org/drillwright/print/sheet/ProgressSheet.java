@@ -15,7 +15,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.Legibility;
+import org.drillwright.print.layout.fit.Legibility;
 import org.drillwright.print.text.Typefaces;
 
 /** A table of drills by people for the hand; people who don't fit side by side follow on further pages. */

@@ -13,7 +13,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.Legibility;
+import org.drillwright.print.layout.fit.Legibility;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.Clock;
 import org.drillwright.tell.SessionText;

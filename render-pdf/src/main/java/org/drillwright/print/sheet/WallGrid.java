@@ -10,8 +10,8 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.Legibility;
-import org.drillwright.print.layout.Setting;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.fit.Legibility;
 import org.drillwright.print.text.Typefaces;
 
 /**

@@ -11,6 +11,8 @@ import org.drillwright.model.Drill;
 import org.drillwright.model.Language;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
+import org.drillwright.print.layout.words.CardSubject;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
 
 /** What holds of every card, whatever the drill. */

@@ -17,6 +17,9 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.fit.CardArea;
+import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Wording;
 

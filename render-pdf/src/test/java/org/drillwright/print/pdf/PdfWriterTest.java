@@ -27,8 +27,8 @@ import org.drillwright.print.Drills;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Imposition;
 import org.drillwright.print.layout.CardLayout;
-import org.drillwright.print.layout.Labels;
-import org.drillwright.print.layout.SheetNote;
+import org.drillwright.print.layout.block.SheetNote;
+import org.drillwright.print.layout.words.Labels;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -11,12 +11,12 @@ import org.drillwright.model.CardSize;
 import org.drillwright.model.Language;
 import org.drillwright.print.Example;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.Back;
 import org.drillwright.print.layout.CardLayout;
-import org.drillwright.print.layout.CardSubject;
-import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.SafetyCard;
+import org.drillwright.print.layout.words.Back;
+import org.drillwright.print.layout.words.CardSubject;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.school.SchoolFolder;
 
 /** One drill on every kind of card, as the page of cards shows it. */

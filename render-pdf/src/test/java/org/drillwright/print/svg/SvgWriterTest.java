@@ -21,7 +21,7 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Quarter;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.CardLayout;
-import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

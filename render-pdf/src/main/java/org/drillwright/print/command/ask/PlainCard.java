@@ -8,8 +8,8 @@ import org.drillwright.model.School;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.print.command.console.TextColumn;
-import org.drillwright.print.layout.Label;
-import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
 
 /** A drill's card as plain text. */
 final class PlainCard {

@@ -23,8 +23,8 @@ import org.drillwright.print.command.printing.Product;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.Label;
-import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Contents;
 import org.drillwright.school.SchoolFolder;
 

@@ -24,9 +24,9 @@ import org.drillwright.print.handout.Packet;
 import org.drillwright.print.impose.Duplex;
 import org.drillwright.print.impose.SheetPlan;
 import org.drillwright.print.impose.Stock;
-import org.drillwright.print.layout.Label;
-import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.SafetyCard;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.pdf.Contents;
 

@@ -6,8 +6,8 @@ import java.util.function.Supplier;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
-import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.Problem;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.source.Finding;
 

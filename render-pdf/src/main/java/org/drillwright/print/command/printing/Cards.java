@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Leaf;
-import org.drillwright.print.layout.Back;
 import org.drillwright.print.layout.CardLayout;
-import org.drillwright.print.layout.CardSubject;
-import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.Problem;
 import org.drillwright.print.layout.SafetyCard;
+import org.drillwright.print.layout.words.Back;
+import org.drillwright.print.layout.words.CardSubject;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Typefaces;
 
 /** Lays drill after drill as cards, and keeps what there is to say about them. */

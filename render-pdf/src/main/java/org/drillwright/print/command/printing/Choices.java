@@ -7,7 +7,7 @@ import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.SheetPlan;
 import org.drillwright.print.impose.Shift;
 import org.drillwright.print.impose.Stock;
-import org.drillwright.print.layout.Back;
+import org.drillwright.print.layout.words.Back;
 
 /**
  * How cards are to be printed.

@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.model.School;
 import org.drillwright.phrase.Replay;
-import org.drillwright.print.layout.CardSubject;
-import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.words.CardSubject;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder.Entry;
 

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
 import org.drillwright.model.DrillSet;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.print.layout.CardSubject.Place;
+import org.drillwright.print.layout.words.CardSubject.Place;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.source.Nearest;

@@ -4,12 +4,12 @@ import java.util.List;
 import org.drillwright.check.Subject;
 import org.drillwright.model.School;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.Back;
 import org.drillwright.print.layout.CardLayout;
-import org.drillwright.print.layout.CardSubject;
-import org.drillwright.print.layout.Labels;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.Problem;
+import org.drillwright.print.layout.words.Back;
+import org.drillwright.print.layout.words.CardSubject;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.source.Finding;
 

@@ -2,8 +2,8 @@ package org.drillwright.print.command.printing;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.drillwright.print.layout.Label;
-import org.drillwright.print.layout.Labels;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.report.Judged;
 import org.drillwright.school.JudgedCounts;
 

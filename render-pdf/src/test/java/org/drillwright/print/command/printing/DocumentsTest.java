@@ -18,7 +18,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Leaf;
 import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.Back;
+import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.pdf.Family;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -1,0 +1,5 @@
+/** The parts that a card is put together from, each set as a slab of marks with its tags. */
+@NullMarked
+package org.drillwright.print.layout.block;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,71 @@
+package org.drillwright.print.layout.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Properties;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.drillwright.model.Language;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.print.text.Coverage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class LabelsTest {
+
+    @ParameterizedTest
+    @EnumSource
+    void everyLanguageHasEveryLabelAndNoOther(Language language) throws IOException {
+        Properties words = new Properties();
+        try (InputStream in = Labels.class.getResourceAsStream("labels_" + language.word() + ".properties")) {
+            words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+        }
+        assertEquals(
+                Arrays.stream(Label.values()).map(Label::key).collect(Collectors.toCollection(TreeSet::new)),
+                new TreeSet<>(words.stringPropertyNames()));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void noLabelIsBlankAndAllLeaveTheSameGaps(Language language) {
+        Labels labels = Labels.in(language);
+        Labels english = Labels.in(Language.ENGLISH);
+        for (Label label : Label.values()) {
+            assertFalse(labels.text(label).isBlank(), label + " in " + language);
+            assertEquals(gaps(english.text(label)), gaps(labels.text(label)), label + " in " + language);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyLabelCanBePrinted(Language language) {
+        Coverage coverage = new Coverage(Family.dejaVu());
+        for (Label label : Label.values()) {
+            assertEquals(List.of(), coverage.missing(Labels.in(language).text(label)));
+        }
+    }
+
+    @Test
+    void gapsAreFilled() {
+        assertEquals("2 sur 3", Labels.in(Language.FRENCH).text(Label.ONE_OF, 2, 3));
+    }
+
+    private static List<String> gaps(String text) {
+        return Pattern.compile("\\{\\d}")
+                .matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .sorted()
+                .toList();
+    }
+}

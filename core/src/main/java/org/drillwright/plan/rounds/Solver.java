@@ -27,7 +27,7 @@ public final class Solver {
     private Optional<Solution> posted(Formation formation) {
         Tally least = Bound.of(problem, extras);
         Posting posting = new Posting(problem, formation).improved(least);
-        if (posting.forbidden() > 0) {
+        if (!posting.isPermitted()) {
             return Optional.empty();
         }
         Table table = posting.table();

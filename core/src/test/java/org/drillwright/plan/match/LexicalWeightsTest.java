@@ -51,10 +51,10 @@ class LexicalWeightsTest {
         assertEquals(0, fitting(new long[] {1_000_000_001}, 1).of(new long[] {1_000_000_001}));
     }
 
-    /** 2^29 * 2^35 = 2^64, which a long holds as 0: the first cost would then count as little as the second. */
+    /** 2^29 * 3 * 2^35 = 3 * 2^64, which a long holds as 0: the first cost would then count as little as the second. */
     @Test
     void a_product_beyond_all_numbers_is_too_large_and_not_small() {
-        assertEquals(1, fitting(new long[] {1, 1L << 29}, 1, 1L << 35).levels());
+        assertEquals(1, fitting(new long[] {1, 1L << 29}, 1, 3L << 35).levels());
     }
 
     @Test

@@ -139,6 +139,7 @@ final class Posting {
             } else if (!problem.isStudent(mate)) {
                 costs[1 + Aim.TURNS.rank()] += problem.turnsBefore(student);
             } else {
+                pair[Aim.REPEATS.rank()] = problem.metBefore(student, mate);
                 Reckoning.lasting(problem, student, mate, pair);
                 for (int aim = 0; aim < Aim.COUNT; aim++) {
                     int at = 1 + aim;

@@ -207,4 +207,15 @@ class PostingTest {
         }
         assertEquals("2 3 0 1 5 4", mates(improved(problem, new TwoLines(3)), 6, 0));
     }
+
+    /** With 1 and 2 exchanged the lines would make 0-1 and 2-3, without gaps; but 0 and 1 met earlier today. */
+    @Test
+    void smaller_gaps_do_not_buy_a_meeting_of_earlier_today() {
+        Problem problem = problem(4, 0, 2);
+        allCost(problem, Aim.GAP, 1);
+        problem.cost(Aim.GAP, 0, 1, 0).cost(Aim.GAP, 2, 3, 0).met(0, 1, 1);
+        Posting posting = improved(problem, new TwoLines(2));
+        assertEquals("2 3 0 1", mates(posting, 4, 0));
+        assertEquals("3 2 1 0", mates(posting, 4, 1));
+    }
 }

@@ -34,7 +34,8 @@ final class Stepwise {
         return best;
     }
 
-    private int atMost(int most, int least) {
+    /** How many beginnings, or passes, the work allows for, between a least and a most. */
+    int atMost(int most, int least) {
         int pass = problem.rounds() * problem.students() * problem.students();
         return Math.max(least, Math.min(most, WORK / Math.max(1, pass)));
     }

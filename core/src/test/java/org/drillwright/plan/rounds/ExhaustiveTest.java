@@ -97,4 +97,44 @@ class ExhaustiveTest {
         assertTrue(search(new Problem(3, 0, List.of(new BitSet())), nothing).isEmpty());
         assertTrue(search(new Problem(4, 0, Collections.nCopies(2, fresh)), nothing).isPresent());
     }
+
+    /** Three ways cost 2, 6 and 7: whichever is looked at first, the one below 5 is found. */
+    @ParameterizedTest
+    @MethodSource("org.drillwright.plan.rounds.Four#orders")
+    void a_hopeless_round_does_not_hide_a_better_one(String order) {
+        Four four = new Four(order, 1).cost(0, Aim.GAP, 1, 1).cost(1, Aim.GAP, 3, 3).cost(2, Aim.GAP, 4, 3);
+        Table better = search(four.problem(), 0, 0, 0, 5, 3, 0, 0, 0)
+                .flatMap(Exhaustive.Outcome::better)
+                .orElseThrow();
+        assertArrayEquals(four.row(0), row(better, 4));
+    }
+
+    /** Each way has a sum of 6; with 3 + 3 twice the largest gap is 3, below the 4 that is known. */
+    @ParameterizedTest
+    @MethodSource("org.drillwright.plan.rounds.Four#orders")
+    void the_largest_gap_of_two_rounds_is_not_their_sum(String order) {
+        Problem problem = new Four(order, 2)
+                .cost(0, Aim.GAP, 3, 3)
+                .cost(1, Aim.GAP, 3, 3)
+                .cost(2, Aim.GAP, 4, 2)
+                .problem();
+        Table better = search(problem, 0, 0, 0, 12, 4, 0, 0, 0)
+                .flatMap(Exhaustive.Outcome::better)
+                .orElseThrow();
+        assertEquals(Tally.of(0, 0, 0, 12, 3, 0, 0, 0), Reckoning.tally(problem, better));
+    }
+
+    /** The cheapest way twice is met first, with two repeats, less than the three that are known; then it goes on. */
+    @ParameterizedTest
+    @MethodSource("org.drillwright.plan.rounds.Four#orders")
+    void the_search_goes_on_after_its_first_find(String order) {
+        Problem problem = new Four(order, 2)
+                .cost(1, Aim.PAST, 1, 1)
+                .cost(2, Aim.PAST, 2, 2)
+                .problem();
+        Table better = search(problem, 3, 0, 0, 0, 0, 0, 0, 0)
+                .flatMap(Exhaustive.Outcome::better)
+                .orElseThrow();
+        assertEquals(Tally.of(0, 0, 0, 0, 0, 2, 0, 0), Reckoning.tally(problem, better));
+    }
 }

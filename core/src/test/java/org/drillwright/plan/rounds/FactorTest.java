@@ -264,6 +264,20 @@ class FactorTest {
         assertEquals(Tally.of(0, 0, 0, sum, widest, 0, 0, 0), bound(problem));
     }
 
+    /** All pairs have a gap of 1, so nothing can be narrower: with 1500 vertices that is known, with more it isn't. */
+    @ParameterizedTest(name = "{0} pairs")
+    @CsvSource({"730,1", "731,0"})
+    void up_to_1500_vertices_the_largest_gap_is_known(int pairs, int widest) {
+        Problem problem = problem(40, 0, 1);
+        for (int one = 0; one < 40; one++) {
+            for (int other = one + 1; other < 40; other++) {
+                problem.cost(Aim.GAP, one, other, 1);
+            }
+        }
+        leave(pairs, problem);
+        assertEquals(Tally.of(0, 0, 0, 20, widest, 0, 0, 0), bound(problem));
+    }
+
     /** 40 people are 20 pairs; each has met once. Without gaps nothing stands before the past. */
     @Test
     void in_a_large_class_without_gaps_the_past_has_a_bound() {

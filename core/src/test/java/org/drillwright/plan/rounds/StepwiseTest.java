@@ -29,16 +29,6 @@ class StepwiseTest {
                 .toArray();
     }
 
-    /** 60000 pairs looked at, students times students a round. */
-    @ParameterizedTest(name = "{0} rounds of {1}: {2} beginnings, {3} passes")
-    @CsvSource({"10,30,6,6", "10,100,1,2", "3,50,8,8", "2,50,10,12", "2,100,3,3", "0,0,10,12"})
-    void the_larger_the_class_the_fewer_times_all_is_done_again(int rounds, int students, int beginnings, int passes) {
-        Stepwise stepwise =
-                stepwise(new Problem(students, 0, Collections.nCopies(rounds, new BitSet())));
-        assertEquals(beginnings, stepwise.atMost(10, 1));
-        assertEquals(passes, stepwise.atMost(12, 2));
-    }
-
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void one_round_is_found_exactly_whatever_it_was_before(String order) {

@@ -22,14 +22,12 @@ class MatchingTest {
 
     @Test
     void the_lightest_pairs_win_though_one_of_them_is_not_the_lightest_pair() {
-        assertArrayEquals(
-                new int[] {2, 3, 0, 1}, Matching.leastWeight(4, FOUR).orElseThrow());
+        assertArrayEquals(new int[] {2, 3, 0, 1}, Matching.leastWeight(4, FOUR).orElseThrow());
     }
 
     @Test
     void nobody_is_matched_without_effort() {
-        assertArrayEquals(
-                new int[0], Matching.leastWeight(0, List.of()).orElseThrow());
+        assertArrayEquals(new int[0], Matching.leastWeight(0, List.of()).orElseThrow());
     }
 
     @Test
@@ -50,7 +48,8 @@ class MatchingTest {
         List<Edge> star = List.of(new Edge(0, 1, 0), new Edge(0, 2, 0), new Edge(0, 3, 0));
         assertTrue(Matching.leastWeight(4, star).isEmpty());
         int[] mates = Matching.largest(4, star);
-        assertEquals(2, Arrays.stream(mates).filter(mate -> mate == Matching.NOBODY).count());
+        assertEquals(
+                2, Arrays.stream(mates).filter(mate -> mate == Matching.NOBODY).count());
         assertEquals(0, mates[mates[0]]);
     }
 

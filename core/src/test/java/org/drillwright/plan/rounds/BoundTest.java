@@ -194,7 +194,8 @@ class BoundTest {
     /** A round that one student passes alone costs what the other two cost. */
     @Test
     void who_stands_alone_or_is_helped_has_no_gap() {
-        Problem problem = problem(3, 0, 1).cost(Aim.GAP, 0, 1, 4).cost(Aim.GAP, 0, 2, 5).cost(Aim.GAP, 1, 2, 6);
+        Problem problem =
+                problem(3, 0, 1).cost(Aim.GAP, 0, 1, 4).cost(Aim.GAP, 0, 2, 5).cost(Aim.GAP, 1, 2, 6);
         assertEquals(4, bound(problem, Aim.GAP));
         assertEquals(4, bound(problem, Aim.WIDEST));
     }

@@ -42,7 +42,8 @@ class ChoicesTest {
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void of_equal_sums_of_gaps_the_one_with_the_smaller_largest_is_taken(String order) {
-        Four four = new Four(order, 1).cost(0, Aim.GAP, 5, 0).cost(1, Aim.GAP, 2, 3).cost(2, Aim.GAP, 9, 9);
+        Four four =
+                new Four(order, 1).cost(0, Aim.GAP, 5, 0).cost(1, Aim.GAP, 2, 3).cost(2, Aim.GAP, 9, 9);
         assertArrayEquals(four.row(1), least(four, 0));
     }
 
@@ -50,7 +51,8 @@ class ChoicesTest {
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void a_smaller_largest_gap_does_not_buy_a_larger_sum(String order) {
-        Four four = new Four(order, 1).cost(0, Aim.GAP, 5, 0).cost(1, Aim.GAP, 3, 3).cost(2, Aim.GAP, 9, 9);
+        Four four =
+                new Four(order, 1).cost(0, Aim.GAP, 5, 0).cost(1, Aim.GAP, 3, 3).cost(2, Aim.GAP, 9, 9);
         assertArrayEquals(four.row(0), least(four, 0));
     }
 
@@ -155,10 +157,14 @@ class ChoicesTest {
         Choices all = choices(four.problem(), NO_EXTRAS);
         assertArrayEquals(
                 four.row(2),
-                all.forcing(four.one(2), four.other(2)).least(0, Optional.empty()).orElseThrow());
+                all.forcing(four.one(2), four.other(2))
+                        .least(0, Optional.empty())
+                        .orElseThrow());
         assertArrayEquals(
                 four.row(1),
-                all.parting(four.one(0), four.other(0)).least(0, Optional.empty()).orElseThrow());
+                all.parting(four.one(0), four.other(0))
+                        .least(0, Optional.empty())
+                        .orElseThrow());
     }
 
     @Test

@@ -8,10 +8,10 @@ import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.api.Test;
 
 /** The search through all tables of a small class, against what is known of it. */
 class ExhaustiveTest {
@@ -50,8 +50,7 @@ class ExhaustiveTest {
                 .cost(1, Aim.PAST, 4, 1)
                 .cost(2, Aim.PAST, 3, 0);
         assertEquals(
-                Optional.of(new Exhaustive.Outcome(Optional.empty())),
-                search(four.problem(), 0, 0, 0, 0, 0, 2, 0, 0));
+                Optional.of(new Exhaustive.Outcome(Optional.empty())), search(four.problem(), 0, 0, 0, 0, 0, 2, 0, 0));
     }
 
     /** Gaps of 2, 4 and 6 a way; in four rounds the first comes twice: 2 + 4 + 6 + 2, and two pairs repeat. */
@@ -67,8 +66,7 @@ class ExhaustiveTest {
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
         assertEquals(Tally.of(2, 0, 0, 14, 3, 0, 0, 0), Reckoning.tally(problem, better));
-        assertEquals(
-                Optional.of(new Exhaustive.Outcome(Optional.empty())), search(problem, 2, 0, 0, 14, 3, 0, 0, 0));
+        assertEquals(Optional.of(new Exhaustive.Outcome(Optional.empty())), search(problem, 2, 0, 0, 14, 3, 0, 0, 0));
     }
 
     /** 0 and 1 have had a turn with the helper, 3; so it is 2's. */
@@ -93,16 +91,19 @@ class ExhaustiveTest {
         BitSet fresh = BitSet.valueOf(new long[] {0b0011});
         long[] nothing = new long[Aim.COUNT];
         assertTrue(search(new Problem(4, 0, List.of()), nothing).isEmpty());
-        assertTrue(search(new Problem(4, 0, List.of(fresh, new BitSet())), nothing).isEmpty());
+        assertTrue(
+                search(new Problem(4, 0, List.of(fresh, new BitSet())), nothing).isEmpty());
         assertTrue(search(new Problem(3, 0, List.of(new BitSet())), nothing).isEmpty());
-        assertTrue(search(new Problem(4, 0, Collections.nCopies(2, fresh)), nothing).isPresent());
+        assertTrue(search(new Problem(4, 0, Collections.nCopies(2, fresh)), nothing)
+                .isPresent());
     }
 
     /** Three ways cost 2, 6 and 7: whichever is looked at first, the one below 5 is found. */
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void a_hopeless_round_does_not_hide_a_better_one(String order) {
-        Four four = new Four(order, 1).cost(0, Aim.GAP, 1, 1).cost(1, Aim.GAP, 3, 3).cost(2, Aim.GAP, 4, 3);
+        Four four =
+                new Four(order, 1).cost(0, Aim.GAP, 1, 1).cost(1, Aim.GAP, 3, 3).cost(2, Aim.GAP, 4, 3);
         Table better = search(four.problem(), 0, 0, 0, 5, 3, 0, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();

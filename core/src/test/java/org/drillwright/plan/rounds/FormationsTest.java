@@ -46,8 +46,7 @@ class FormationsTest {
     })
     void the_simplest_that_lasts_all_rounds(int fresh, int knowing, int helpers, int rounds, String movement) {
         assertEquals(
-                movement,
-                chosen(new Problem(fresh + knowing, helpers, Collections.nCopies(rounds, first(fresh)))));
+                movement, chosen(new Problem(fresh + knowing, helpers, Collections.nCopies(rounds, first(fresh)))));
     }
 
     /** Of six, 0 is new to one drill and 1 to the other: both fit into one line. */

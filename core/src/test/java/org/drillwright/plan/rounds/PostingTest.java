@@ -201,7 +201,9 @@ class PostingTest {
     @Test
     void exchanges_go_on_until_none_helps() {
         Problem problem = problem(6, 0, 1);
-        int[][] past = {{0, 3, 2}, {0, 4, 2}, {0, 5, 3}, {1, 4, 2}, {1, 5, 2}, {2, 3, 1}, {2, 4, 2}, {2, 5, 2}, {3, 4, 1}};
+        int[][] past = {
+            {0, 3, 2}, {0, 4, 2}, {0, 5, 3}, {1, 4, 2}, {1, 5, 2}, {2, 3, 1}, {2, 4, 2}, {2, 5, 2}, {3, 4, 1}
+        };
         for (int[] pair : past) {
             problem.cost(Aim.PAST, pair[0], pair[1], pair[2]);
         }

@@ -46,21 +46,18 @@ class ProblemTest {
     void what_was_before_is_kept_for_each() {
         problem.met(0, 2, 3).turns(1, 4).blanks(2, 5).cost(Aim.PAST, 1, 2, 6);
         assertEquals(
-                List.of(3, 3, 0),
-                List.of(problem.metBefore(0, 2), problem.metBefore(2, 0), problem.metBefore(0, 1)));
+                List.of(3, 3, 0), List.of(problem.metBefore(0, 2), problem.metBefore(2, 0), problem.metBefore(0, 1)));
         assertEquals(List.of(0, 4), List.of(problem.turnsBefore(0), problem.turnsBefore(1)));
         assertEquals(List.of(0, 5), List.of(problem.blanksBefore(1), problem.blanksBefore(2)));
         assertEquals(
                 List.of(6L, 6L, 0L),
-                List.of(
-                        problem.cost(Aim.PAST, 1, 2),
-                        problem.cost(Aim.PAST, 2, 1),
-                        problem.cost(Aim.LEVEL, 1, 2)));
+                List.of(problem.cost(Aim.PAST, 1, 2), problem.cost(Aim.PAST, 2, 1), problem.cost(Aim.LEVEL, 1, 2)));
     }
 
     @Test
     void the_blank_comes_after_students_and_helpers() {
-        assertEquals(List.of(3, 2, 2, 5), List.of(problem.students(), problem.helpers(), problem.rounds(), problem.blank()));
+        assertEquals(
+                List.of(3, 2, 2, 5), List.of(problem.students(), problem.helpers(), problem.rounds(), problem.blank()));
         assertTrue(problem.isStudent(2));
         assertFalse(problem.isStudent(3));
     }

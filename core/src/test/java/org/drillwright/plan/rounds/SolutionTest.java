@@ -18,13 +18,7 @@ class SolutionTest {
         Table table = new Table(new int[][] {four.row(0), four.row(1)});
         Tally cost = Reckoning.tally(four.problem(), table);
         return new Solution(
-                four.problem(),
-                table,
-                Method.STEPWISE,
-                Extras.ofAll(four.problem()),
-                cost,
-                cost,
-                Optional.empty());
+                four.problem(), table, Method.STEPWISE, Extras.ofAll(four.problem()), cost, cost, Optional.empty());
     }
 
     private static Optional<Tally> costs(long repeats, long past) {
@@ -60,6 +54,8 @@ class SolutionTest {
         Four four = four(order);
         four.problem().apart(four.one(2), four.other(2));
         assertEquals(Optional.empty(), solution(four).together(0, four.one(2), four.other(2)));
-        assertEquals(List.of(new Extras(2, 0, 0), new Extras(2, 0, 0)), solution(four).extras());
+        assertEquals(
+                List.of(new Extras(2, 0, 0), new Extras(2, 0, 0)),
+                solution(four).extras());
     }
 }

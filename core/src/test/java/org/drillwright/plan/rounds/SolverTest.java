@@ -16,7 +16,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SolverTest {
 
     private static Four four(String order, int rounds) {
-        return new Four(order, rounds).cost(0, Aim.GAP, 1, 1).cost(1, Aim.GAP, 2, 2).cost(2, Aim.GAP, 3, 3);
+        return new Four(order, rounds)
+                .cost(0, Aim.GAP, 1, 1)
+                .cost(1, Aim.GAP, 2, 2)
+                .cost(2, Aim.GAP, 3, 3);
     }
 
     private static Tally repeatsAndGaps(long repeats, long sum, long widest) {
@@ -89,8 +92,9 @@ class SolverTest {
     /** 0 may only work with 3, so two lines, in which it meets two, don't serve: 0-3 and 1-2 work together twice. */
     @Test
     void a_movement_that_would_break_a_rule_is_not_walked() {
-        Problem problem =
-                new Problem(4, 0, List.of(new BitSet(), new BitSet())).apart(0, 1).apart(0, 2);
+        Problem problem = new Problem(4, 0, List.of(new BitSet(), new BitSet()))
+                .apart(0, 1)
+                .apart(0, 2);
         Solution solution = Solver.solve(problem, true);
         assertFalse(solution.method().isWalked());
         assertEquals(repeatsAndGaps(2, 0, 0), solution.cost());

@@ -36,8 +36,7 @@ class StepwiseTest {
         Stepwise stepwise = stepwise(four.problem());
         assertArrayEquals(four.row(0), row(stepwise.best(), 0, 4));
         for (int part = 0; part < 3; part++) {
-            assertArrayEquals(
-                    four.row(0), row(stepwise.improved(new Table(new int[][] {four.row(part)})), 0, 4));
+            assertArrayEquals(four.row(0), row(stepwise.improved(new Table(new int[][] {four.row(part)})), 0, 4));
         }
     }
 
@@ -109,7 +108,8 @@ class StepwiseTest {
                 problem.cost(Aim.PAST, one, other, chance.nextInt(100) < decoys ? 0 : 1 + chance.nextInt(3));
             }
         }
-        List<Integer> names = new ArrayList<>(IntStream.range(0, students).boxed().toList());
+        List<Integer> names =
+                new ArrayList<>(IntStream.range(0, students).boxed().toList());
         Collections.shuffle(names, chance);
         Ring ring = new Ring(1, students - 1);
         for (int round = 0; round < rounds; round++) {

@@ -30,13 +30,11 @@ public final class LexicalWeights {
      * @param edges for each cost, how many edges of one matching can have it above 0
      */
     public static LexicalWeights fitting(long[] most, long[] edges) {
-        for (int levels = most.length; levels > 0; levels--) {
-            long[] factors = factors(most, edges, levels);
-            if (largest(factors, most) <= LARGEST) {
-                return new LexicalWeights(factors);
-            }
+        int levels = most.length;
+        while (largest(factors(most, edges, levels), most) > LARGEST) {
+            levels--;
         }
-        return new LexicalWeights(new long[0]);
+        return new LexicalWeights(factors(most, edges, levels));
     }
 
     private static long[] factors(long[] most, long[] edges, int levels) {

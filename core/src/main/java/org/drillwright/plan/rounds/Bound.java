@@ -1,7 +1,6 @@
 package org.drillwright.plan.rounds;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -200,7 +199,6 @@ final class Bound {
     }
 
     private void lasting(int student, int mate, long[] into) {
-        Arrays.fill(into, 0);
         if (problem.isStudent(mate)) {
             Reckoning.lasting(problem, student, mate, into);
         }

@@ -156,7 +156,6 @@ final class Factor {
         most[Aim.COUNT] = shaken ? CHANCE - 1 : 0;
         long[] edges = new long[Aim.COUNT + 1];
         Arrays.fill(edges, (long) vertices / 2 * problem.rounds());
-        edges[Aim.TURNS.rank()] = (long) helpers * problem.rounds();
         return LexicalWeights.fitting(most, edges);
     }
 

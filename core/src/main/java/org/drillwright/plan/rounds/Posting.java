@@ -11,6 +11,9 @@ final class Posting {
 
     private static final int PASSES = 20;
 
+    /** Where the largest gap stands among the costs of two, behind the pairs that may not be made. */
+    private static final int WIDEST = 1 + Aim.WIDEST.rank();
+
     private final Problem problem;
     private final Formation formation;
     private final BitSet novices;
@@ -56,7 +59,7 @@ final class Posting {
     }
 
     private boolean isBest(Tally bound) {
-        return forbidden() == 0 && Reckoning.tally(problem, table()).compareTo(bound) <= 0;
+        return isPermitted() && Reckoning.tally(problem, table()).compareTo(bound) <= 0;
     }
 
     private boolean pass() {
@@ -77,15 +80,39 @@ final class Posting {
         return !novices.get(student) || at < formation.novicePosts();
     }
 
-    /** Exchanges two if that helps. No pair meets twice in a formation, so only what the two themselves cost changes. */
+    /**
+     * Exchanges two if that helps. No pair meets twice in a formation, and how many turns a post has with helpers or gaps
+     * stays as it is. So only what the two themselves cost changes; but the largest gap is that of the whole table.
+     */
     private boolean exchangeHelps(int one, int other) {
         long[] before = costs(one, other);
         exchange(one, other);
-        boolean helps = Arrays.compare(costs(one, other), before) < 0;
+        long[] after = costs(one, other);
+        if (Arrays.mismatch(before, after) == WIDEST) {
+            long others = widestBesides(one, other);
+            before[WIDEST] = Math.max(before[WIDEST], others);
+            after[WIDEST] = Math.max(after[WIDEST], others);
+        }
+        boolean helps = Arrays.compare(after, before) < 0;
         if (!helps) {
             exchange(one, other);
         }
         return helps;
+    }
+
+    /** The largest gap of all pairs without these two. */
+    private long widestBesides(int one, int other) {
+        long widest = 0;
+        for (int round = 0; round < problem.rounds(); round++) {
+            for (int student = 0; student < problem.students(); student++) {
+                int mate = mate(round, student);
+                boolean counts = student != one && student != other && mate != one && mate != other;
+                if (counts && problem.isStudent(mate)) {
+                    widest = Math.max(widest, problem.cost(Aim.GAP, student, mate));
+                }
+            }
+        }
+        return widest;
     }
 
     private void exchange(int one, int other) {
@@ -97,42 +124,46 @@ final class Posting {
     /** What two cost with all their partners, pairs that may not be made before all else. */
     private long[] costs(int one, int other) {
         long[] costs = new long[Aim.COUNT + 1];
-        add(one, -1, costs);
-        add(other, one, costs);
+        add(one, costs);
+        add(other, costs);
         return costs;
     }
 
-    private void add(int student, int counted, long[] costs) {
+    private void add(int student, long[] costs) {
         long[] pair = new long[Aim.COUNT];
-        int turns = problem.turnsBefore(student);
-        int blanks = problem.blanksBefore(student);
         for (int round = 0; round < problem.rounds(); round++) {
             int mate = mate(round, student);
-            boolean permitted = mate == problem.blank() || problem.permits(round, student, mate);
-            costs[0] += permitted ? 0 : 1;
+            costs[0] += permits(round, student) ? 0 : 1;
             if (mate == problem.blank()) {
-                costs[1 + Aim.BLANKS.rank()] += blanks++;
+                costs[1 + Aim.BLANKS.rank()] += problem.blanksBefore(student);
             } else if (!problem.isStudent(mate)) {
-                costs[1 + Aim.TURNS.rank()] += turns++;
-            } else if (mate != counted) {
+                costs[1 + Aim.TURNS.rank()] += problem.turnsBefore(student);
+            } else {
+                pair[Aim.REPEATS.rank()] = problem.metBefore(student, mate);
                 Reckoning.lasting(problem, student, mate, pair);
                 for (int aim = 0; aim < Aim.COUNT; aim++) {
-                    costs[1 + aim] += pair[aim];
+                    int at = 1 + aim;
+                    costs[at] = at == WIDEST ? Math.max(costs[at], pair[aim]) : costs[at] + pair[aim];
                 }
             }
         }
     }
 
-    /** How many pairs of the table may not be made. */
-    int forbidden() {
-        int forbidden = 0;
+    /** Whether all pairs of the table may be made. */
+    boolean isPermitted() {
         for (int round = 0; round < problem.rounds(); round++) {
             for (int student = 0; student < problem.students(); student++) {
-                int mate = mate(round, student);
-                forbidden += mate != problem.blank() && !problem.permits(round, student, mate) ? 1 : 0;
+                if (!permits(round, student)) {
+                    return false;
+                }
             }
         }
-        return forbidden;
+        return true;
+    }
+
+    private boolean permits(int round, int student) {
+        int mate = mate(round, student);
+        return mate == problem.blank() || problem.permits(round, student, mate);
     }
 
     private int mate(int round, int student) {

@@ -32,31 +32,11 @@ public final class Problem {
         this.costs = new long[Aim.COUNT][students][students];
     }
 
-    private Problem(Problem other) {
-        this(other.students, other.helpers, other.novices);
-        for (int one = 0; one < apart.length; one++) {
-            System.arraycopy(other.apart[one], 0, apart[one], 0, apart.length);
-        }
-        for (int one = 0; one < students; one++) {
-            System.arraycopy(other.met[one], 0, met[one], 0, students);
-            turns[one] = other.turns[one];
-            blanks[one] = other.blanks[one];
-            for (int aim = 0; aim < Aim.COUNT; aim++) {
-                System.arraycopy(other.costs[aim][one], 0, costs[aim][one], 0, students);
-            }
-        }
-    }
-
     /** Keeps two apart; either may be a helper. */
     public Problem apart(int one, int other) {
         apart[one][other] = true;
         apart[other][one] = true;
         return this;
-    }
-
-    /** This problem, with two more kept apart; this one stays as it is. */
-    public Problem withApart(int one, int other) {
-        return new Problem(this).apart(one, other);
     }
 
     /** What a pair costs each time it works together. */
@@ -127,10 +107,6 @@ public final class Problem {
         boolean bothHelp = !isStudent(one) && !isStudent(other);
         boolean bothNew = novices.get(round).get(one) && novices.get(round).get(other);
         return one != other && !apart[one][other] && !bothHelp && !bothNew;
-    }
-
-    boolean areApart(int one, int other) {
-        return one != blank() && other != blank() && apart[one][other];
     }
 
     long cost(Aim aim, int one, int other) {

@@ -31,11 +31,6 @@ public record Solution(
         int place(int round, int student);
     }
 
-    /** Whether no table is better. */
-    public boolean isProvedBest() {
-        return cost.compareTo(bound) <= 0;
-    }
-
     /** The least cost if two worked together in a round and the other rounds stayed; empty if they can't. */
     public Optional<Tally> together(int round, int one, int other) {
         return changed(round, choices(round).forcing(one, other));

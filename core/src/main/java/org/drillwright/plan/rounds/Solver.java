@@ -1,5 +1,6 @@
 package org.drillwright.plan.rounds;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,7 +28,7 @@ public final class Solver {
     private Optional<Solution> posted(Formation formation) {
         Tally least = Bound.of(problem, extras);
         Posting posting = new Posting(problem, formation).improved(least);
-        if (posting.forbidden() > 0) {
+        if (!posting.isPermitted()) {
             return Optional.empty();
         }
         Table table = posting.table();
@@ -74,6 +75,6 @@ public final class Solver {
     }
 
     private static Tally greater(Tally one, Tally other) {
-        return one.compareTo(other) >= 0 ? one : other;
+        return Collections.max(List.of(one, other));
     }
 }

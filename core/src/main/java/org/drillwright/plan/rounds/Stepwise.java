@@ -1,5 +1,7 @@
 package org.drillwright.plan.rounds;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -10,33 +12,26 @@ import java.util.SplittableRandom;
  */
 final class Stepwise {
 
-    /** Pairs looked at in all beginnings, and in all passes, of one search. */
-    private static final int WORK = 60_000;
-
     private final Problem problem;
     private final List<Extras> extras;
     private final Tally bound;
+    private final Effort effort;
 
     Stepwise(Problem problem, List<Extras> extras, Tally bound) {
         this.problem = problem;
         this.extras = extras;
         this.bound = bound;
+        this.effort = Effort.of(problem);
     }
 
     /** The best of several beginnings; stops at once when the bound is reached. */
     Table best() {
-        int beginnings = atMost(10, 1);
         Table best = improved(built(Optional.empty()));
-        for (int seed = 1; seed < beginnings && tally(best).compareTo(bound) > 0; seed++) {
+        for (int seed = 1; effort.allowsBeginningAfter(seed) && tally(best).compareTo(bound) > 0; seed++) {
             Table other = improved(built(Optional.of(new SplittableRandom(seed))));
-            best = tally(other).compareTo(tally(best)) < 0 ? other : best;
+            best = Collections.min(List.of(best, other), Comparator.comparing(this::tally));
         }
         return best;
-    }
-
-    private int atMost(int most, int least) {
-        int pass = problem.rounds() * problem.students() * problem.students();
-        return Math.max(least, Math.min(most, WORK / Math.max(1, pass)));
     }
 
     private Tally tally(Table table) {
@@ -60,12 +55,10 @@ final class Stepwise {
 
     /** Finds each round anew, the others fixed; keeps what isn't worse; stops after passes that helped nothing. */
     Table improved(Table table) {
-        int passes = atMost(12, 2);
-        int stalls = Math.min(3, passes - 1);
         SplittableRandom chance = new SplittableRandom(problem.students());
         Table best = table;
         Tally least = tally(best);
-        for (int pass = 0, stalled = 0; pass < passes && stalled < stalls && least.compareTo(bound) > 0; pass++) {
+        for (int pass = 0, stalled = 0; effort.allowsPassAfter(pass, stalled) && least.compareTo(bound) > 0; pass++) {
             Tally before = least;
             for (int round = 0; round < problem.rounds(); round++) {
                 Table tried = anew(best, round, pass == 0 ? Optional.empty() : Optional.of(chance));
@@ -75,7 +68,7 @@ final class Stepwise {
                     least = tally;
                 }
             }
-            stalled = least.compareTo(before) < 0 ? 0 : stalled + 1;
+            stalled = least.equals(before) ? stalled + 1 : 0;
         }
         return best;
     }

@@ -21,10 +21,6 @@ public final class Table {
         return new Table(mates);
     }
 
-    public int rounds() {
-        return mates.length;
-    }
-
     public int mate(int round, int student) {
         return mates[round][student];
     }

@@ -1,0 +1,124 @@
+package org.drillwright.plan.rounds;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** How four people are served, whose three ways to pair up have gaps of 1 + 1, 2 + 2 and 3 + 3; and who is told what. */
+class SolverTest {
+
+    private static Four four(String order, int rounds) {
+        return new Four(order, rounds)
+                .cost(0, Aim.GAP, 1, 1)
+                .cost(1, Aim.GAP, 2, 2)
+                .cost(2, Aim.GAP, 3, 3);
+    }
+
+    private static Tally repeatsAndGaps(long repeats, long sum, long widest) {
+        return Tally.of(repeats, 0, 0, sum, widest, 0, 0, 0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.drillwright.plan.rounds.Four#orders")
+    void two_rounds_without_repeat_are_found_at_once(String order) {
+        Solution solution = Solver.solve(four(order, 2).problem(), false);
+        assertEquals(Method.FACTOR, solution.method());
+        assertEquals(repeatsAndGaps(0, 6, 2), solution.cost());
+        assertEquals(solution.cost(), solution.bound());
+        assertTrue(solution.walk().isEmpty());
+    }
+
+    /** All three ways and the first once more: 2 + 4 + 6 + 2. Each round by itself would be 2; so all are looked through. */
+    @ParameterizedTest
+    @MethodSource("org.drillwright.plan.rounds.Four#orders")
+    void a_fourth_round_repeats_the_cheapest_way_and_a_search_proves_it(String order) {
+        Solution solution = Solver.solve(four(order, 4).problem(), false);
+        assertEquals(Method.STEPWISE, solution.method());
+        assertEquals(repeatsAndGaps(2, 14, 3), solution.cost());
+        assertEquals(solution.cost(), solution.bound());
+    }
+
+    /**
+     * Twelve people who are kept apart but within three fours, each as above: too many to look through. Four rounds have a
+     * gap of 14 for each four; what is known beforehand is 4 * 2.
+     */
+    @Test
+    void too_many_people_to_look_through_get_no_proof() {
+        Problem problem = new Problem(12, 0, Collections.nCopies(4, new BitSet()));
+        int[][] gaps = {{0, 1, 2, 3}, {1, 0, 3, 2}, {2, 3, 0, 1}, {3, 2, 1, 0}};
+        for (int one = 0; one < 12; one++) {
+            for (int other = one + 1; other < 12; other++) {
+                if (one / 4 == other / 4) {
+                    problem.cost(Aim.GAP, one, other, gaps[one % 4][other % 4]);
+                } else {
+                    problem.apart(one, other);
+                }
+            }
+        }
+        Solution solution = Solver.solve(problem, false);
+        assertEquals(repeatsAndGaps(6, 42, 3), solution.cost());
+        assertEquals(repeatsAndGaps(6, 24, 1), solution.bound());
+        assertEquals(Method.STEPWISE, solution.method());
+    }
+
+    /** 0 and 1 have met, so 2 and 3 can't work together either, and ways 1 and 2 are left: 4 + 6. */
+    @Test
+    void two_lines_are_told_the_bound_of_all_rounds_at_once() {
+        Problem problem = four("012", 2).problem().met(0, 1, 1);
+        assertEquals(8, Bound.of(problem, Extras.ofAll(problem)).of(Aim.GAP));
+        Solution solution = Solver.solve(problem, true);
+        assertEquals(Method.TWO_LINES, solution.method());
+        assertEquals(repeatsAndGaps(0, 10, 3), solution.cost());
+        assertEquals(repeatsAndGaps(0, 10, 3), solution.bound());
+        assertFalse(solution.walk().isEmpty());
+    }
+
+    /** The same without walking: again the bound is that of all rounds at once. */
+    @Test
+    void the_greater_of_two_bounds_is_told() {
+        Solution solution = Solver.solve(four("012", 2).problem().met(0, 1, 1), false);
+        assertEquals(Method.FACTOR, solution.method());
+        assertEquals(repeatsAndGaps(0, 10, 3), solution.bound());
+    }
+
+    /** 0 may only work with 3, so two lines, in which it meets two, don't serve: 0-3 and 1-2 work together twice. */
+    @Test
+    void a_movement_that_would_break_a_rule_is_not_walked() {
+        Problem problem = new Problem(4, 0, List.of(new BitSet(), new BitSet()))
+                .apart(0, 1)
+                .apart(0, 2);
+        Solution solution = Solver.solve(problem, true);
+        assertFalse(solution.method().isWalked());
+        assertEquals(repeatsAndGaps(2, 0, 0), solution.cost());
+        assertEquals(3, solution.table().mate(1, 0));
+    }
+
+    @Test
+    void nobody_and_no_rounds_are_served_too() {
+        Solution nobody = Solver.solve(new Problem(0, 1, List.of(new BitSet())), true);
+        assertEquals(Tally.of(new long[Aim.COUNT]), nobody.cost());
+        assertEquals(nobody.cost(), nobody.bound());
+        Solution never = Solver.solve(new Problem(4, 0, List.of()), true);
+        assertEquals(Tally.of(new long[Aim.COUNT]), never.cost());
+        assertEquals(List.of(), never.extras());
+    }
+
+    @Test
+    void one_round_is_the_best_there_is() {
+        Four four = four("201", 1);
+        Solution solution = Solver.solve(four.problem(), false);
+        int[] row = {0, 0, 0, 0};
+        for (int student = 0; student < 4; student++) {
+            row[student] = solution.table().mate(0, student);
+        }
+        assertArrayEquals(four.row(0), row);
+    }
+}

@@ -122,7 +122,7 @@ final class DrillChoice {
         // Parts are fractions: what misses a whole number by this little is that number.
         double slip = 1e-6;
         boolean noMoreValue = hoped < bestValue + 1 - slip;
-        boolean noLessTime = bestValue >= 0 && least > bestSeconds - slip;
+        boolean noLessTime = least > bestSeconds - slip;
         return hoped < bestValue - slip || (noMoreValue && noLessTime);
     }
 }

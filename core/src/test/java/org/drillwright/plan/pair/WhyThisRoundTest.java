@@ -153,6 +153,14 @@ class WhyThisRoundTest {
         return why.subList(why.size() - 1, why.size());
     }
 
+    /** With B0 and B1 together B2 and B3 would be left, who are kept apart. */
+    @Test
+    void two_who_would_leave_no_permitted_pair_to_others() {
+        assertEquals(
+                List.of("If they worked together, no round could be filled with permitted pairs."),
+                why(Classes.of(0, 4).noInstructor().apart("B2", "B3").rounds(2), "B0", "B1"));
+    }
+
     /** Four who have never met can be paired in three ways, all just as good; the plan is held to cost 3 more. */
     @Test
     void what_a_search_that_stopped_early_has_missed_is_owned() {

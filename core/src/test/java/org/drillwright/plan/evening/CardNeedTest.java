@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.drillwright.model.Drill;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
@@ -18,17 +19,12 @@ class CardNeedTest {
 
     private final Map<String, Drill> drills = Larks.all(
             Larks.drill("salute", "beginner", "solo", "none"), Larks.drill("thrust", "beginner", "partner", "foil"));
-    private final School school =
-            Larks.school(new DrillSet("ring", Optional.empty(), List.of("lunge", "thrust")));
+    private final School school = Larks.school(new DrillSet("ring", Optional.empty(), List.of("lunge", "thrust")));
 
     private List<String> sentences(int people) {
-        var brief = Larks.in(Hall.of(1800, 1000), java.util.Set.of(), "salute", "thrust");
+        var brief = Larks.in(Hall.of(1800, 1000), Set.of(), "salute", "thrust");
         var plan = ClassPlan.of(
-                school,
-                Larks.roster(people, drills),
-                brief,
-                History.NONE,
-                Wished.of(school, brief, drills));
+                school, Larks.roster(people, drills), brief, History.NONE, Wished.of(school, brief, drills));
         return CardNeed.of(school, plan, Pairing.of(plan.pairing()).plan()).stream()
                 .map(CardNeed::sentence)
                 .toList();
@@ -48,11 +44,11 @@ class CardNeedTest {
     /** Of two drills each is counted by its own rounds: here the second is worked by nobody. */
     @Test
     void rounds_of_another_drill_do_not_count() {
-        var brief = Larks.in(Hall.of(1800, 1000), java.util.Set.of(), "thrust");
+        var brief = Larks.in(Hall.of(1800, 1000), Set.of(), "thrust");
         var roster = Larks.roster(6, drills);
         var plan = ClassPlan.of(school, roster, brief, History.NONE, Wished.of(school, brief, drills));
         var other = Larks.all(Larks.drill("lunge", "beginner", "partner", "foil"));
-        var lunge = Larks.in(Hall.of(1800, 1000), java.util.Set.of(), "lunge");
+        var lunge = Larks.in(Hall.of(1800, 1000), Set.of(), "lunge");
         var pairs = Pairing.of(ClassPlan.of(school, roster, lunge, History.NONE, Wished.of(school, lunge, other))
                         .pairing())
                 .plan();

@@ -92,7 +92,9 @@ class LanesOfAnEveningTest {
     @Test
     void the_evening_knows_its_drills_by_title_and_repetitions() {
         ClassPlan plan = plan(SIX, 6);
-        assertEquals(List.of("salute", "thrust"), plan.inOrder().stream().map(Drill::id).toList());
+        assertEquals(
+                List.of("salute", "thrust"),
+                plan.inOrder().stream().map(Drill::id).toList());
         assertEquals("the thrust", plan.title("thrust"));
         assertEquals("lunge", plan.title("lunge"));
         assertEquals(7, plan.repetitions("salute"));

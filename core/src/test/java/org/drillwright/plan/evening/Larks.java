@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.drillwright.model.Drill;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
@@ -70,11 +71,7 @@ final class Larks {
     }
 
     private static ClassBrief brief(
-            Optional<Weapon> weapon,
-            Optional<String> set,
-            List<String> drills,
-            Set<String> solo,
-            Optional<Hall> hall) {
+            Optional<Weapon> weapon, Optional<String> set, List<String> drills, Set<String> solo, Optional<Hall> hall) {
         ClassBrief usual = ClassBrief.on(LocalDate.of(2026, 9, 14));
         return new ClassBrief(
                 usual.date(),
@@ -97,7 +94,7 @@ final class Larks {
     /** As many as are wanted, called P0, P1 and so on; all know all drills. */
     static Roster roster(int people, Map<String, Drill> drills) {
         return new Roster(
-                java.util.stream.IntStream.range(0, people)
+                IntStream.range(0, people)
                         .mapToObj(at -> Person.named("P" + at).withKnown(drills.keySet()))
                         .toList(),
                 List.of(),

@@ -25,7 +25,8 @@ class FullLessonTest {
         assertEquals(List.of("D1", "D1", "D1"), plan.drillOfEachRound());
         assertEquals(Duration.ZERO, plan.spare());
         assertTrue(plan.fits());
-        assertEquals(List.of("D1", "D1"), filled(1469, List.of(Larkspur.THRUST), 12).drillOfEachRound());
+        assertEquals(
+                List.of("D1", "D1"), filled(1469, List.of(Larkspur.THRUST), 12).drillOfEachRound());
     }
 
     /** 12 rounds of 120 s are 1440 of 3600 s: 40 %. With one round less it is 1320 s, 37 %. */
@@ -40,7 +41,7 @@ class FullLessonTest {
     /** D1 and D2 take 410 + 774 s and a changeover of 60 s: 1244 of 1500 s; D3, of 410 s, finds no room. */
     @Test
     void what_finds_no_room_is_left_out() {
-        LessonPlan plan = new Lesson(Duration.ofSeconds(2400), Larkspur.TIMING)
+        LessonPlan plan = new Lesson(Duration.ofMinutes(40), Larkspur.TIMING)
                 .plan(List.of(Larkspur.THRUST, Larkspur.PARRY, Larkspur.STEP));
         assertEquals(List.of("D1", "D2"), Larkspur.ids(plan.drills()));
         assertEquals(List.of("D3"), Larkspur.ids(plan.leftOut()));

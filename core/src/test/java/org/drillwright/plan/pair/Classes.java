@@ -120,8 +120,7 @@ final class Classes {
         for (String text : round.split(" ")) {
             List<String> names = new ArrayList<>(List.of(text.split("-")));
             boolean helped = names.removeAll(helpers);
-            Group.Kind kind =
-                    helped ? Group.Kind.HELPED : names.size() == 1 ? Group.Kind.SOLO : Group.Kind.PAIR;
+            Group.Kind kind = helped ? Group.Kind.HELPED : names.size() == 1 ? Group.Kind.SOLO : Group.Kind.PAIR;
             int place = kind == Group.Kind.SOLO ? 0 : groups.size() + 1;
             groups.add(new Group(kind, place, names, helped ? Optional.of(helpers.get(0)) : Optional.empty()));
         }

@@ -3,6 +3,7 @@ package org.drillwright.plan.pair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.plan.roster.LeftOver;
@@ -20,7 +21,7 @@ class FactsTest {
     /** Bo and Cy may not work with Dee, the only one who knows the drill. */
     @Test
     void two_new_ones_who_work_together_are_named_in_each_round() {
-        List<Person> people = new java.util.ArrayList<>(Classes.named(Set.of(), "Ash", "Bo", "Cy"));
+        List<Person> people = new ArrayList<>(Classes.named(Set.of(), "Ash", "Bo", "Cy"));
         people.addAll(Classes.named(Set.of(Classes.DRILL), "Dee"));
         List<String> facts = Classes.of(people)
                 .apart("Bo", "Dee")
@@ -42,16 +43,17 @@ class FactsTest {
     @Test
     void those_who_meet_again_today_are_counted() {
         assertEquals(
-                List.of("Some meet again today, as there are more rounds than permitted partners (repeats count 3; below 3"
-                        + " it can't be)."),
+                List.of(
+                        "Some meet again today, as there are more rounds than permitted partners (repeats count 3; below 3"
+                                + " it can't be)."),
                 Classes.of(0, 2).rounds(3).plan().facts());
     }
 
     @Test
     void in_training_a_missing_skill_number_is_told() {
         List<Person> some = List.of(Person.named("Ash").withSkill(3), Person.named("Bo"));
-        List<Person> all = List.of(
-                Person.named("Ash").withSkill(3), Person.named("Bo").withSkill(4));
+        List<Person> all =
+                List.of(Person.named("Ash").withSkill(3), Person.named("Bo").withSkill(4));
         String told = "Not everyone has a skill number, so levels were compared instead.";
         assertEquals(List.of(told), Classes.of(some).training().rounds(1).plan().facts());
         assertEquals(List.of(), Classes.of(all).training().rounds(1).plan().facts());
@@ -68,11 +70,11 @@ class FactsTest {
      */
     @Test
     void the_instructors_turn_counts_in_the_ring_with_gaps() {
-        String fair = "In 7 rounds each who is new works once with each who knows the drill, and has 3 turns without one of"
-                + " them.";
+        String fair =
+                "In 7 rounds each who is new works once with each who knows the drill, and has 3 turns without one of"
+                        + " them.";
         assertTrue(Classes.of(7, 3).walk().rounds(7).plan().facts().contains(fair));
-        assertTrue(Classes.of(7, 3).walk().rounds(6).plan().facts().stream()
-                .noneMatch(fact -> fact.startsWith("In ")));
+        assertTrue(Classes.of(7, 3).walk().rounds(6).plan().facts().stream().noneMatch(fact -> fact.startsWith("In ")));
     }
 
     /** In training nobody counts as new: the five are only an odd number. */

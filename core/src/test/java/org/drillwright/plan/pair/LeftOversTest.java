@@ -46,8 +46,7 @@ class LeftOversTest {
 
     @Test
     void solo_work_needs_no_place() {
-        assertEquals(
-                "Ash-Bo PAIR at 1, Cy SOLO at 0, Dee SOLO at 0", placed(LeftOver.SOLO, "Ash-Bo", "Cy Dee"));
+        assertEquals("Ash-Bo PAIR at 1, Cy SOLO at 0, Dee SOLO at 0", placed(LeftOver.SOLO, "Ash-Bo", "Cy Dee"));
     }
 
     @Test
@@ -59,8 +58,7 @@ class LeftOversTest {
 
     @Test
     void two_new_ones_work_together_where_it_was_asked_for() {
-        assertEquals(
-                "Ash-Bo PAIR at 1, Cy-Dee BOTH_NEW at 0", placed(LeftOver.BOTH_NEW, "Ash-Bo", "Cy Dee"));
+        assertEquals("Ash-Bo PAIR at 1, Cy-Dee BOTH_NEW at 0", placed(LeftOver.BOTH_NEW, "Ash-Bo", "Cy Dee"));
     }
 
     /** Cy may work with neither Dee nor Eli, so they work together. */
@@ -84,8 +82,7 @@ class LeftOversTest {
     @Test
     void two_new_ones_kept_apart_are_alone() {
         classes.apart("Cy", "Dee");
-        assertEquals(
-                "Ash-Bo PAIR at 1, Cy SOLO at 0, Dee SOLO at 0", placed(LeftOver.BOTH_NEW, "Ash-Bo", "Cy Dee"));
+        assertEquals("Ash-Bo PAIR at 1, Cy SOLO at 0, Dee SOLO at 0", placed(LeftOver.BOTH_NEW, "Ash-Bo", "Cy Dee"));
     }
 
     @Test
@@ -114,12 +111,8 @@ class LeftOversTest {
 
     @Test
     void a_third_joins_a_helper_before_a_pair() {
-        assertEquals(
-                "Ash-Bo PAIR at 1, Cy-Dee THREE at 2",
-                placed(LeftOver.THREES, "Ash-Bo Cy-instructor", "Dee"));
-        assertEquals(
-                "Ash-Dee THREE at 1, Bo-Cy PAIR at 2",
-                placed(LeftOver.THREES, "Ash-instructor Bo-Cy", "Dee"));
+        assertEquals("Ash-Bo PAIR at 1, Cy-Dee THREE at 2", placed(LeftOver.THREES, "Ash-Bo Cy-instructor", "Dee"));
+        assertEquals("Ash-Dee THREE at 1, Bo-Cy PAIR at 2", placed(LeftOver.THREES, "Ash-instructor Bo-Cy", "Dee"));
     }
 
     @Test
@@ -140,9 +133,7 @@ class LeftOversTest {
     @Test
     void a_third_joins_no_helper_from_whom_it_is_kept_apart() {
         classes.apart(HELPER, "Dee");
-        assertEquals(
-                "Ash-Bo-Dee THREE at 1, Cy HELPED at 2",
-                placed(LeftOver.THREES, "Ash-Bo Cy-instructor", "Dee"));
+        assertEquals("Ash-Bo-Dee THREE at 1, Cy HELPED at 2", placed(LeftOver.THREES, "Ash-Bo Cy-instructor", "Dee"));
     }
 
     @Test

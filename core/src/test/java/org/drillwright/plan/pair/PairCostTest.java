@@ -152,8 +152,7 @@ class PairCostTest {
         Person ash = named("Ash").withHand(Hand.RIGHT);
         Person bo = named("Bo").withHand(Hand.LEFT);
         assertEquals(0, cost(two(ash, bo), Aim.HANDS));
-        assertEquals(
-                0, cost(two(ash, bo).hands("thrust", Hands.SAME).hands("parry", Hands.OPPOSITE), Aim.HANDS));
+        assertEquals(0, cost(two(ash, bo).hands("thrust", Hands.SAME).hands("parry", Hands.OPPOSITE), Aim.HANDS));
     }
 
     @Test

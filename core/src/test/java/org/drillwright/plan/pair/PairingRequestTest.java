@@ -28,8 +28,8 @@ import org.junit.jupiter.api.Test;
 class PairingRequestTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 9, 14);
-    private static final History HISTORY = new History(List.of(
-            Entry.signedOff(DAY.minusDays(7), "Bo", "thrust"), Entry.signedOff(DAY, "Ash", "thrust")));
+    private static final History HISTORY = new History(
+            List.of(Entry.signedOff(DAY.minusDays(7), "Bo", "thrust"), Entry.signedOff(DAY, "Ash", "thrust")));
 
     private final Roster roster = new Roster(
             List.of(
@@ -80,7 +80,11 @@ class PairingRequestTest {
     private PairingRequest request(boolean instructor) {
         Drill thrust = drill("thrust", "same");
         return PairingRequest.of(
-                School.DEFAULT, roster, brief(instructor), HISTORY, List.of(thrust, thrust, drill("parry", "opposite")));
+                School.DEFAULT,
+                roster,
+                brief(instructor),
+                HISTORY,
+                List.of(thrust, thrust, drill("parry", "opposite")));
     }
 
     private static List<String> students(PairingRequest request) {
@@ -101,7 +105,8 @@ class PairingRequestTest {
 
     @Test
     void levels_and_hands_are_those_of_the_school_and_its_drills() {
-        assertEquals(List.of("beginner", "intermediate", "training"), request(true).levels());
+        assertEquals(
+                List.of("beginner", "intermediate", "training"), request(true).levels());
         assertEquals(
                 Map.of("thrust", Hands.SAME, "parry", Hands.OPPOSITE),
                 request(true).hands());

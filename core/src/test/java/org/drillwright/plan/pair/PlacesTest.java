@@ -18,8 +18,7 @@ class PlacesTest {
         List<Group> groups = new ArrayList<>();
         for (String names : text.split(" ")) {
             List<String> people = Arrays.asList(names.split("-"));
-            groups.add(new Group(
-                    people.size() == 1 ? Group.Kind.SOLO : Group.Kind.PAIR, 0, people, Optional.empty()));
+            groups.add(new Group(people.size() == 1 ? Group.Kind.SOLO : Group.Kind.PAIR, 0, people, Optional.empty()));
         }
         return groups;
     }

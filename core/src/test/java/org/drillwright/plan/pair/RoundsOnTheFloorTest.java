@@ -32,8 +32,7 @@ class RoundsOnTheFloorTest {
     void two_new_ones_meet_where_the_first_of_them_stands() {
         PairingPlan plan = threeNewAndOne(LeftOver.BOTH_NEW);
         assertEquals(Method.BLANK_RING, plan.method());
-        assertEquals(
-                List.of("A0-B0:1 A1-A2:2", "A0-A2:1 A1-B0:2", "A0-A1:1 A2-B0:3"), rounds(plan));
+        assertEquals(List.of("A0-B0:1 A1-A2:2", "A0-A2:1 A1-B0:2", "A0-A1:1 A2-B0:3"), rounds(plan));
         assertEquals(List.of("A1", "A2", "B0"), plan.movers(3).stream().sorted().toList());
     }
 

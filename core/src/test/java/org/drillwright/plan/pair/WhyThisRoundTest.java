@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.plan.roster.Movement;
@@ -139,8 +140,9 @@ class WhyThisRoundTest {
         PairingRequest request = classes.request();
         boolean walk = request.movement() == Movement.WALK;
         Solution found = Solver.solve(ProblemMaker.of(request), walk);
-        long[] dear = found.cost().costs().stream().mapToLong(cost -> cost).toArray();
-        dear[Aim.PAST.ordinal()] += more;
+        long[] dear = Arrays.stream(Aim.values())
+                .mapToLong(aim -> found.cost().of(aim) + (aim == Aim.PAST ? more : 0))
+                .toArray();
         Solution dearer = new Solution(
                 found.problem(),
                 found.table(),
@@ -169,8 +171,7 @@ class WhyThisRoundTest {
                 ? "Round 1: parting them"
                 : "They could meet, but putting them together in round 1";
         assertEquals(
-                List.of(change
-                        + " would save 3 in repeats of past classes; the search stopped before it found that."),
+                List.of(change + " would save 3 in repeats of past classes; the search stopped before it found that."),
                 whyOfADearTable(classes, 3));
     }
 

@@ -3,6 +3,7 @@ package org.drillwright.plan.partner;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.DayOfWeek;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +38,7 @@ class NearestPartnerTest {
     }
 
     private static List<TrainingPartner> partners(Person ash, Person... others) {
-        List<Person> all = new java.util.ArrayList<>(Arrays.asList(others));
+        List<Person> all = new ArrayList<>(Arrays.asList(others));
         all.add(ash);
         Roster roster = new Roster(all, List.of(), List.of());
         return new TrainingPartners(

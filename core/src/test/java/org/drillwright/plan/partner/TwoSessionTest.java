@@ -33,8 +33,8 @@ class TwoSessionTest {
             drill("c", "partner", "same"),
             drill("d", "partner", "opposite"),
             drill("f", "partner", "same"));
-    private static final Knowledge KNOWLEDGE = new Knowledge(Map.of(
-            "Ash", Set.of("a", "b", "c", "d", "e", "f"), "Bo", Set.of("a", "b", "c", "d", "e"), "Cy", Set.of()));
+    private static final Knowledge KNOWLEDGE = new Knowledge(
+            Map.of("Ash", Set.of("a", "b", "c", "d", "e", "f"), "Bo", Set.of("a", "b", "c", "d", "e"), "Cy", Set.of()));
     private static final Person ASH = Person.named("Ash").withHand(Hand.RIGHT);
     private static final Person BO = Person.named("Bo").withHand(Hand.RIGHT);
 

@@ -40,10 +40,17 @@ class ClassBriefTest {
         Person cy = new Person(
                 "Cy", usual.level(), usual.hand(), usual.skill(), usual.knows(), usual.days(), /* away= */ true, false);
         Person dee = new Person(
-                "Dee", usual.level(), usual.hand(), usual.skill(), usual.knows(), usual.days(), false, /* solo= */ true);
-        Roster roster =
-                new Roster(List.of(Person.named("Ash"), Person.named("Bo"), cy, dee), List.of(), List.of());
-        assertEquals(List.of(Person.named("Ash"), dee), brief(Map.of(), Set.of("Bo")).here(roster));
+                "Dee",
+                usual.level(),
+                usual.hand(),
+                usual.skill(),
+                usual.knows(),
+                usual.days(),
+                false,
+                /* solo= */ true);
+        Roster roster = new Roster(List.of(Person.named("Ash"), Person.named("Bo"), cy, dee), List.of(), List.of());
+        assertEquals(
+                List.of(Person.named("Ash"), dee), brief(Map.of(), Set.of("Bo")).here(roster));
     }
 
     @Test

@@ -97,7 +97,8 @@ public record ClassPlan(
         lanes.filter(layout -> layout.count() == 0).ifPresent(layout -> remarks.add(layout.sentence()));
         lanes.filter(layout -> waves > 1)
                 .ifPresent(layout -> remarks.add("The hall holds " + layout.count()
-                        + " pairs at once, so each round is worked in " + waves + " waves; the time counts that in."));
+                        + (layout.count() == 1 ? " pair" : " pairs") + " at once, so each round is worked in " + waves
+                        + " waves; the time counts that in."));
         return remarks;
     }
 

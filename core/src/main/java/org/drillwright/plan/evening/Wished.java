@@ -49,13 +49,9 @@ public record Wished(List<Drill> drills, List<String> absent, List<String> other
     }
 
     private static List<String> idsOf(DrillSet set, Map<String, Drill> all) {
-        if (!set.drills().isEmpty()) {
-            return set.drills();
-        }
-        return all.values().stream()
-                .filter(drill -> set.level().filter(drill.level()::equals).isPresent())
-                .map(Drill::id)
-                .toList();
+        return set.isListed()
+                ? set.drills()
+                : all.values().stream().filter(set::holds).map(Drill::id).toList();
     }
 
     private static boolean suits(Drill drill, ClassBrief brief) {

@@ -39,7 +39,7 @@ final class Cuts {
         Map<String, Integer> off = new LinkedHashMap<>();
         Duration saved = Duration.ZERO;
         boolean found = true;
-        while (found && saved.compareTo(over) < 0) {
+        while (found) {
             found = false;
             for (DrillLoad load : all) {
                 int less = off.getOrDefault(load.drill(), 0);

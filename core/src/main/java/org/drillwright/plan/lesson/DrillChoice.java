@@ -14,6 +14,7 @@ final class DrillChoice {
 
     private final List<DrillLoad> drills;
     private final long[] seconds;
+    private final boolean[] wanted;
     private final int[] byThrift;
     private final long capacity;
     private final boolean[] taken;
@@ -28,9 +29,11 @@ final class DrillChoice {
                 .mapToLong(load -> load.total().plus(changeover).toMillis())
                 .toArray();
         this.capacity = time.plus(changeover).toMillis();
+        this.wanted = wanted();
         this.byThrift = IntStream.range(0, drills.size())
                 .boxed()
-                .sorted(Comparator.comparingDouble(at -> (double) seconds[at] / Math.max(1, value(at))))
+                .sorted(Comparator.comparing((Integer at) -> !wanted[at])
+                        .thenComparingDouble(at -> (double) seconds[at] / Math.max(1, value(at))))
                 .mapToInt(Integer::intValue)
                 .toArray();
         this.taken = new boolean[drills.size()];
@@ -69,7 +72,7 @@ final class DrillChoice {
             best = taken.clone();
             return;
         }
-        boolean must = isWanted(at);
+        boolean must = wanted[at];
         if (hasNeeds(at) && (must || used + seconds[at] + reserved(at + 1) <= capacity)) {
             taken[at] = true;
             branch(at + 1, value + value(at), used + seconds[at]);
@@ -83,15 +86,20 @@ final class DrillChoice {
     /** Time for those that must come later. */
     private long reserved(int from) {
         return IntStream.range(from, drills.size())
-                .filter(this::isWanted)
+                .filter(at -> wanted[at])
                 .mapToLong(at -> seconds[at])
                 .sum();
     }
 
-    /** Must be there itself, or is needed by one that must. */
-    private boolean isWanted(int at) {
-        return drills.get(at).must()
-                || IntStream.range(at + 1, drills.size()).anyMatch(later -> isNeededBy(at, later) && isWanted(later));
+    /** Those that must be there themselves, or are needed by one that must. */
+    private boolean[] wanted() {
+        boolean[] found = new boolean[drills.size()];
+        for (int last = drills.size() - 1; last >= 0; last--) {
+            int at = last;
+            found[at] = drills.get(at).must()
+                    || IntStream.range(at + 1, found.length).anyMatch(later -> found[later] && isNeededBy(at, later));
+        }
+        return found;
     }
 
     private boolean isNeededBy(int at, int later) {
@@ -102,7 +110,10 @@ final class DrillChoice {
         return IntStream.range(0, at).noneMatch(earlier -> isNeededBy(earlier, at) && !taken[earlier]);
     }
 
-    /** Whether even parts of drills, those of most value for their time first, could not make it better than the best. */
+    /**
+     * Whether even parts of drills, those that must be there and then those of most value for their time first, could not
+     * make it better than the best.
+     */
     private boolean isHopeless(int at, long value, long used) {
         double room = Math.max(0, capacity - used);
         double hoped = value;
@@ -112,7 +123,7 @@ final class DrillChoice {
             if (drill < at) {
                 continue;
             }
-            double part = isWanted(drill) ? 1 : Math.min(1, room / Math.max(1, seconds[drill]));
+            double part = wanted[drill] ? 1 : Math.min(1, room / Math.max(1, seconds[drill]));
             hoped += part * value(drill);
             room = Math.max(0, room - seconds[drill]);
             double wantedPart = Math.min(1, Math.max(0, missing) / Math.max(1, value(drill)));
@@ -122,7 +133,7 @@ final class DrillChoice {
         // Parts are fractions: what misses a whole number by this little is that number.
         double slip = 1e-6;
         boolean noMoreValue = hoped < bestValue + 1 - slip;
-        boolean noLessTime = bestValue >= 0 && least > bestSeconds - slip;
+        boolean noLessTime = least > bestSeconds - slip;
         return hoped < bestValue - slip || (noMoreValue && noLessTime);
     }
 }

@@ -48,22 +48,6 @@ public record PairingPlan(
         return movers;
     }
 
-    /** The partners of one person, round by round; empty lists where the person works alone or isn't there. */
-    public List<List<String>> partners(String person) {
-        return rounds.stream()
-                .map(round -> round.groupOf(person)
-                        .map(group -> others(group, person))
-                        .orElse(List.of()))
-                .toList();
-    }
-
-    private static List<String> others(Group group, String person) {
-        List<String> others = new ArrayList<>(group.people());
-        others.remove(person);
-        group.helper().ifPresent(others::add);
-        return others;
-    }
-
     /** How many rounds join two. */
     public int meetings(String one, String other) {
         return (int) rounds.stream().filter(round -> round.joins(one, other)).count();

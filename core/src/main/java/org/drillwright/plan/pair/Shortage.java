@@ -9,7 +9,7 @@ import java.util.List;
  * @param fresh students who are new to it
  * @param knowing students who know it
  * @param pairs the most pairs that can be made with nobody kept from a safe partner
- * @param left students who then remain
+ * @param left students who then remain: one only if the number of students is odd
  * @param helped of these, how many work with the instructor or assistants
  * @param parity whether they remain only because the number of students is odd
  */
@@ -25,21 +25,11 @@ public record Shortage(String drill, int fresh, int knowing, int pairs, int left
                     + (helped == 1 ? " and works with the instructor, by turns." : ".");
         }
         if (fresh > knowing) {
-            return fresh + " " + are(fresh) + " new to this drill and " + knowing + " " + know(knowing)
-                    + " it: at most " + pairs + " safe " + (pairs == 1 ? "pair" : "pairs") + "; " + left + " "
-                    + (left == 1 ? "remains" : "remain") + ".";
+            return fresh + " are new to this drill and " + counted(knowing, "knows", "know") + " it: at most "
+                    + counted(pairs, "safe pair", "safe pairs") + "; " + left + " remain.";
         }
-        return "With those kept apart, at most " + pairs + " safe " + (pairs == 1 ? "pair" : "pairs")
-                + " can be made of " + (fresh + knowing) + " students; " + left
-                + (left == 1 ? " remains." : " remain.");
-    }
-
-    private static String are(int count) {
-        return count == 1 ? "is" : "are";
-    }
-
-    private static String know(int count) {
-        return count == 1 ? "knows" : "know";
+        return "With those kept apart, at most " + counted(pairs, "safe pair", "safe pairs") + " can be made of "
+                + (fresh + knowing) + " students; " + left + " remain.";
     }
 
     /** What can be done about it, one sentence for each choice; {@code helpers} is how many could work with a student. */
@@ -52,14 +42,14 @@ public record Shortage(String drill, int fresh, int knowing, int pairs, int left
         int threes = Math.min(rest, pairs);
         String first = taken == 0
                 ? "all " + left + " do solo work or watch"
-                : counted(taken, "works", "work") + " with the instructor or an assistant, " + rest
-                        + " do solo work or watch";
-        String second = threes + (threes == 1 ? " three" : " threes") + ", each with one who knows the drill"
+                : counted(taken, "works", "work") + " with the instructor or an assistant, "
+                        + counted(rest, "does solo work or watches", "do solo work or watch");
+        String second = counted(threes, "three", "threes") + ", each with one who knows the drill"
                 + (taken == 0 ? "" : ", and " + taken + " with the instructor or an assistant")
                 + (rest == threes
                         ? ": everyone is with someone who knows it"
                         : "; " + counted(rest - threes, "does", "do") + " solo work");
-        String third = "allow " + left / 2 + (left / 2 == 1 ? " pair" : " pairs") + " of two who are both new";
+        String third = "allow " + counted(left / 2, "pair", "pairs") + " of two who are both new";
         return List.of("solo: " + first + ".", "threes: " + second + ".", "both-new: " + third + ".");
     }
 

@@ -9,11 +9,11 @@ import org.junit.jupiter.api.Test;
 /** The worked hall of 18 x 10 m: six lanes, three abreast in two rows. */
 class FloorTest {
 
-    private static final LaneLayout LAYOUT = LaneLayout.of(Hall.of(1_800, 1_000));
+    private final LaneLayout layout = LaneLayout.of(Hall.of(1_800, 1_000));
 
     @Test
     void everySecondRowIsNumberedBackwards() {
-        Floor floor = Floor.of(LAYOUT, 6);
+        Floor floor = Floor.of(layout, 6);
         assertEquals(
                 List.of("100 100", "100 400", "100 700", "900 700", "900 400", "900 100"),
                 floor.lanes().stream().map(lane -> lane.x() + " " + lane.y()).toList());
@@ -21,7 +21,7 @@ class FloorTest {
 
     @Test
     void tenPairsWorkInTwoWaves() {
-        Floor floor = Floor.of(LAYOUT, 10);
+        Floor floor = Floor.of(layout, 10);
         assertEquals(2, floor.waves());
         assertEquals(
                 List.of(List.of(1, 7), List.of(2, 8), List.of(3, 9), List.of(4, 10), List.of(5), List.of(6)),
@@ -30,7 +30,7 @@ class FloorTest {
 
     @Test
     void nobodyNeedsNoLane() {
-        assertEquals(0, Floor.of(LAYOUT, 0).waves());
+        assertEquals(0, Floor.of(layout, 0).waves());
         assertEquals(List.of(), Floor.of(LaneLayout.of(Hall.of(300, 300)), 4).places());
     }
 }

@@ -6,7 +6,9 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Apart;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.LeftOver;
@@ -25,6 +27,9 @@ final class Classes {
     private final List<String> helpers = new ArrayList<>(List.of(History.INSTRUCTOR));
     private final List<Apart> apart = new ArrayList<>();
     private final List<Entry> entries = new ArrayList<>();
+    private final List<String> soloists = new ArrayList<>();
+    private final Map<String, Hands> hands = new HashMap<>();
+    private final List<Round> played = new ArrayList<>();
     private List<String> drills = List.of();
     private Mode mode = Mode.LEARNING;
     private Movement movement = Movement.FREE;
@@ -99,12 +104,36 @@ final class Classes {
         return this;
     }
 
+    Classes soloists(String... names) {
+        soloists.addAll(List.of(names));
+        return this;
+    }
+
+    Classes hands(String drill, Hands same) {
+        hands.put(drill, same);
+        return this;
+    }
+
+    /** A round of the drill that was worked already, as in {@code Ash-Bo Cy-instructor Dee}. */
+    Classes played(String round) {
+        List<Group> groups = new ArrayList<>();
+        for (String text : round.split(" ")) {
+            List<String> names = new ArrayList<>(List.of(text.split("-")));
+            boolean helped = names.removeAll(helpers);
+            Group.Kind kind = helped ? Group.Kind.HELPED : names.size() == 1 ? Group.Kind.SOLO : Group.Kind.PAIR;
+            int place = kind == Group.Kind.SOLO ? 0 : groups.size() + 1;
+            groups.add(new Group(kind, place, names, helped ? Optional.of(helpers.get(0)) : Optional.empty()));
+        }
+        played.add(new Round(played.size() + 1, DRILL, groups));
+        return this;
+    }
+
     PairingRequest request() {
         Map<String, Set<String>> known = new HashMap<>();
         people.forEach(person -> known.put(person.name(), person.knows()));
         return new PairingRequest(
                 people,
-                List.of(),
+                soloists,
                 helpers,
                 apart,
                 List.of("beginner", "intermediate", "training"),
@@ -112,10 +141,10 @@ final class Classes {
                 movement,
                 leftOver,
                 new Knowledge(known),
-                Map.of(),
+                hands,
                 drills,
                 new History(entries),
-                List.of());
+                played);
     }
 
     PairingPlan plan() {

@@ -47,6 +47,7 @@ class ProgressTest {
         assertEquals(List.of("compound"), ids(progress().next("=Ash")));
         assertEquals(List.of("thrust"), ids(progress().next("Bo")));
         assertEquals(List.of("thrust", "parry"), progress().lacking("Bo", DRILLS.get(2)));
+        assertEquals(List.of(), progress().lacking("=Ash", DRILLS.get(2)));
     }
 
     @Test

@@ -20,6 +20,7 @@ class NamingTest {
         "Ash Fir; Ada Fern; Al Gum, AFi; AFe; AG",
         "Élise Ørn,                 ÉØ",
         "Bo; Bob,                   Bo; Bob",
+        "A B; A-B; A - B,           AB; AB2; AB3",
         "-; Bo,                     -; B"
     })
     void initialsTellPeopleApart(String names, String initials) {

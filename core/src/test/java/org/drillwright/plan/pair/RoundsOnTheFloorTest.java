@@ -1,0 +1,84 @@
+package org.drillwright.plan.pair;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.drillwright.plan.roster.LeftOver;
+import org.drillwright.plan.rounds.Method;
+import org.junit.jupiter.api.Test;
+
+/** Where people stand in each round and who walks between them; worked by hand. */
+class RoundsOnTheFloorTest {
+
+    private static List<String> rounds(PairingPlan plan) {
+        return plan.rounds().stream()
+                .map(round -> round.groups().stream()
+                        .map(group -> String.join("-", group.people()) + ":" + group.place())
+                        .collect(Collectors.joining(" ")))
+                .toList();
+    }
+
+    private static PairingPlan threeNewAndOne(LeftOver choice) {
+        return Classes.of(3, 1).walk().noInstructor().leftOver(choice).rounds(3).plan();
+    }
+
+    /**
+     * The three who are new stand still at places 1, 2 and 3; B0 begins at place 1 and moves one place a round. The other two
+     * meet where the first of them stands.
+     */
+    @Test
+    void two_new_ones_meet_where_the_first_of_them_stands() {
+        PairingPlan plan = threeNewAndOne(LeftOver.BOTH_NEW);
+        assertEquals(Method.BLANK_RING, plan.method());
+        assertEquals(List.of("A0-B0:1 A1-A2:2", "A0-A2:1 A1-B0:2", "A0-A1:1 A2-B0:3"), rounds(plan));
+        assertEquals(List.of("A1", "A2", "B0"), plan.movers(3).stream().sorted().toList());
+    }
+
+    @Test
+    void those_without_a_partner_stand_at_no_place_and_come_last() {
+        assertEquals(
+                List.of("A0-B0:1 A1:0 A2:0", "A1-B0:2 A0:0 A2:0", "A2-B0:3 A0:0 A1:0"),
+                rounds(threeNewAndOne(LeftOver.SOLO)));
+    }
+
+    @Test
+    void those_who_do_solo_work_are_in_every_round() {
+        PairingPlan plan = Classes.of(0, 2).soloists("Zoe", "Yan").rounds(2).plan();
+        assertEquals(List.of("B0-B1:1 Zoe:0 Yan:0", "B0-B1:1 Zoe:0 Yan:0"), rounds(plan));
+        assertEquals(
+                List.of(Group.Kind.PAIR, Group.Kind.SOLO, Group.Kind.SOLO),
+                plan.rounds().get(0).groups().stream().map(Group::kind).toList());
+    }
+
+    /** Four who know the drill make two lines of two; in the second round the one line has stepped. */
+    @Test
+    void two_lines_are_told_in_words_from_the_second_round_on() {
+        assertEquals(List.of(), Classes.of(0, 4).walk().rounds(1).plan().walk());
+        PairingPlan plan = Classes.of(0, 4).walk().rounds(2).plan();
+        assertEquals(
+                List.of(
+                        "Stand still: B0, B1.",
+                        "All others step one place down, from place 2 to place 1 and so on; whoever is at place 1 walks"
+                                + " to the last place."),
+                plan.walk());
+        assertEquals(List.of(), plan.movers(1));
+        assertEquals(Set.of("B2", "B3"), Set.copyOf(plan.movers(2)));
+    }
+
+    @Test
+    void without_one_movement_for_all_the_sheet_is_read() {
+        assertEquals(
+                List.of("At each change everyone reads the sheet: there is no one movement for all."),
+                Classes.of(0, 4).rounds(2).plan().walk());
+    }
+
+    /** Of three rounds of two people all join the two, and none joins either with a third who isn't there. */
+    @Test
+    void meetings_are_counted_round_by_round() {
+        PairingPlan plan = Classes.of(0, 2).rounds(3).plan();
+        assertEquals(3, plan.meetings("B0", "B1"));
+        assertEquals(0, plan.meetings("B0", "Zed"));
+    }
+}

@@ -1,0 +1,97 @@
+package org.drillwright.plan.pair;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What is said where not everyone has a partner. With k new to a drill and m who know it there are at most m safe pairs
+ * where k is more than m, and k - m remain.
+ */
+class ShortageTest {
+
+    @ParameterizedTest(name = "{0} students, helped {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1 | 1 | One student alone works with the instructor.",
+                "1 | 0 | One student alone does solo work.",
+                "5 | 1 | 5 students are an odd number: one is left over each round and works with the instructor, by turns.",
+                "5 | 0 | 5 students are an odd number: one is left over each round."
+            })
+    void an_odd_number(int students, int helped, String sentence) {
+        for (int fresh = 0; fresh <= students; fresh++) {
+            Shortage shortage =
+                    new Shortage("thrust", fresh, students - fresh, students / 2, 1, helped, /* parity= */ true);
+            assertEquals(sentence, shortage.sentence());
+            assertEquals(List.of(), shortage.choices(3));
+        }
+    }
+
+    @ParameterizedTest(name = "{0} new, {1} who know it")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "3 | 1 | 3 are new to this drill and 1 knows it: at most 1 safe pair; 2 remain.",
+                "6 | 2 | 6 are new to this drill and 2 know it: at most 2 safe pairs; 4 remain.",
+                "2 | 0 | 2 are new to this drill and 0 know it: at most 0 safe pairs; 2 remain."
+            })
+    void more_are_new_than_know_the_drill(int fresh, int knowing, String sentence) {
+        assertEquals(sentence, shortage(fresh, knowing).sentence());
+    }
+
+    private static Shortage shortage(int fresh, int knowing) {
+        return new Shortage("thrust", fresh, knowing, knowing, fresh - knowing, 0, /* parity= */ false);
+    }
+
+    /** With as many who know it as are new, only those kept apart can be the reason. */
+    @ParameterizedTest(name = "{0} new, {1} who know it, {2} pairs")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "2 | 2 | 1 | With those kept apart, at most 1 safe pair can be made of 4 students; 2 remain.",
+                "2 | 6 | 2 | With those kept apart, at most 2 safe pairs can be made of 8 students; 4 remain."
+            })
+    void some_are_kept_apart(int fresh, int knowing, int pairs, String sentence) {
+        assertEquals(
+                sentence,
+                new Shortage("thrust", fresh, knowing, pairs, fresh + knowing - 2 * pairs, 0, /* parity= */ false)
+                        .sentence());
+    }
+
+    @Test
+    void two_left_and_nobody_to_help() {
+        assertEquals(
+                List.of(
+                        "solo: all 2 do solo work or watch.",
+                        "threes: 1 three, each with one who knows the drill; 1 does solo work.",
+                        "both-new: allow 1 pair of two who are both new."),
+                shortage(3, 1).choices(0));
+    }
+
+    @Test
+    void two_left_and_one_helper() {
+        assertEquals(
+                List.of(
+                        "solo: 1 works with the instructor or an assistant, 1 does solo work or watches.",
+                        "threes: 1 three, each with one who knows the drill, and 1 with the instructor or an assistant:"
+                                + " everyone is with someone who knows it.",
+                        "both-new: allow 1 pair of two who are both new."),
+                shortage(3, 1).choices(1));
+    }
+
+    /** Of seven left two are taken; of the other five two join the two pairs, and three are alone. */
+    @Test
+    void more_left_than_helpers_and_pairs_can_take() {
+        assertEquals(
+                List.of(
+                        "solo: 2 work with the instructor or an assistant, 5 do solo work or watch.",
+                        "threes: 2 threes, each with one who knows the drill, and 2 with the instructor or an assistant;"
+                                + " 3 do solo work.",
+                        "both-new: allow 3 pairs of two who are both new."),
+                shortage(9, 2).choices(2));
+    }
+}

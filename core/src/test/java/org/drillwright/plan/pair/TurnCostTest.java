@@ -1,0 +1,103 @@
+package org.drillwright.plan.pair;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.LocalDate;
+import java.util.Set;
+import org.drillwright.plan.rounds.Aim;
+import org.drillwright.record.Entry;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What a turn with the instructor costs. Ash is kept apart from Bo and Cy, the only others, so in each round it is Ash's
+ * turn, and that is what the plan costs.
+ */
+class TurnCostTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 9, 7);
+
+    private final Classes classes = Classes.of(Classes.named(Set.of(Classes.DRILL), "Ash", "Bo", "Cy"))
+            .apart("Ash", "Bo")
+            .apart("Cy", "Ash")
+            .rounds(1);
+
+    private void turns(String student, int turns, String helper) {
+        for (int turn = 0; turn < turns; turn++) {
+            classes.past(Entry.workedWith(DAY.minusWeeks(turn), student, "thrust", helper));
+        }
+    }
+
+    private long cost(Aim aim) {
+        return classes.plan().verdict().cost().of(aim);
+    }
+
+    @Test
+    void a_first_turn_costs_nothing() {
+        assertEquals(0, cost(Aim.TURNS));
+    }
+
+    @Test
+    void turns_count_beyond_those_of_whoever_had_fewest() {
+        turns("Ash", 5, "instructor");
+        turns("Bo", 2, "instructor");
+        turns("Cy", 3, "instructor");
+        assertEquals(5 - 2, cost(Aim.TURNS));
+    }
+
+    @Test
+    void the_record_may_name_the_instructor_first() {
+        turns("instructor", 2, "Ash");
+        assertEquals(2, cost(Aim.TURNS));
+    }
+
+    @Test
+    void turns_of_past_classes_count_nine_at_most() {
+        turns("Ash", 12, "instructor");
+        assertEquals(9, cost(Aim.TURNS));
+    }
+
+    @Test
+    void turns_with_todays_assistants_count_too() {
+        classes.assistants("Wren");
+        turns("Ash", 1, "Wren");
+        turns("Ash", 1, "instructor");
+        assertEquals(2, cost(Aim.TURNS));
+    }
+
+    @Test
+    void a_meeting_of_two_students_is_no_turn() {
+        turns("Bo", 3, "Cy");
+        turns("Ash", 3, "Wren");
+        assertEquals(0, cost(Aim.TURNS));
+    }
+
+    @Test
+    void where_an_assistant_stands_in_the_instructors_turns_count_as_well() {
+        classes.noInstructor().assistants("Wren");
+        turns("Ash", 2, "instructor");
+        assertEquals(2, cost(Aim.TURNS));
+    }
+
+    /** A turn in the past, one in the first round today; the second today is the third of all. */
+    @Test
+    void a_turn_earlier_today_counts_one_more() {
+        turns("Ash", 1, "instructor");
+        classes.rounds(2).played("Ash-instructor Bo-Cy");
+        assertEquals(1 + 1, cost(Aim.TURNS));
+        assertEquals(0, cost(Aim.BLANKS));
+    }
+
+    @Test
+    void a_turn_of_someone_else_today_does_not_count() {
+        classes.rounds(2).played("Bo-instructor Ash Cy");
+        assertEquals(0, cost(Aim.TURNS));
+    }
+
+    /** Alone in two rounds that were played, Ash is alone a third time. */
+    @Test
+    void a_turn_without_a_partner_costs_as_many_as_there_were_today() {
+        classes.noInstructor().rounds(3).played("Ash Bo-Cy").played("Bo-Cy Ash");
+        assertEquals(2, cost(Aim.BLANKS));
+        assertEquals(0, cost(Aim.TURNS));
+    }
+}

@@ -1,0 +1,189 @@
+package org.drillwright.plan.pair;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import org.drillwright.plan.roster.Movement;
+import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Solution;
+import org.drillwright.plan.rounds.Solver;
+import org.drillwright.plan.rounds.Tally;
+import org.drillwright.record.Entry;
+import org.junit.jupiter.api.Test;
+
+/** What is answered about single rounds; all that a change would cost is worked by hand. */
+class WhyThisRoundTest {
+
+    private static final LocalDate LAST = LocalDate.of(2026, 9, 7);
+
+    private static List<String> why(Classes classes, String one, String other) {
+        return Pairing.of(classes.request()).why(one, other);
+    }
+
+    private static Entry met(LocalDate day, String one, String other) {
+        return Entry.workedWith(day, one, "thrust", other);
+    }
+
+    @Test
+    void one_person_is_no_pair() {
+        assertEquals(List.of("That is one person."), why(Classes.of(0, 2).rounds(1), "B0", "B0"));
+    }
+
+    @Test
+    void a_round_that_was_played_stays_as_it_was() {
+        assertEquals(
+                List.of(
+                        "They work together in round 1, 2.",
+                        "Round 1: it was played already.",
+                        "Round 2: without the two as a pair the round can't be filled."),
+                why(Classes.of(0, 2).noInstructor().rounds(2).played("B0-B1"), "B0", "B1"));
+    }
+
+    /** Ash 1, Bo 2, Cy 8, Dee 9: as they are the gaps are 1 and 1; otherwise 7 and 7, or 8 and 6. */
+    @Test
+    void parting_a_pair_costs_what_the_next_best_round_costs_more() {
+        List<Person> people = List.of(
+                Person.named("Ash").withSkill(1),
+                Person.named("Bo").withSkill(2),
+                Person.named("Cy").withSkill(8),
+                Person.named("Dee").withSkill(9));
+        assertEquals(
+                List.of(
+                        "They work together in round 1.",
+                        "Round 1: parting them would cost 12 more in the sum of gaps in skill, all else staying as it is."),
+                why(Classes.of(people).training().rounds(1), "Ash", "Bo"));
+    }
+
+    /** Two of three are a pair, and the third joins them. */
+    @Test
+    void who_joined_a_pair_is_told_so() {
+        Classes classes = Classes.of(0, 3).noInstructor().rounds(1);
+        List<String> told = new ArrayList<>();
+        for (String pair : List.of("B0 B1", "B0 B2", "B1 B2")) {
+            List<String> why = why(classes, pair.split(" ")[0], pair.split(" ")[1]);
+            assertEquals("They work together in round 1.", why.get(0));
+            told.add(why.get(1));
+        }
+        assertEquals(
+                2,
+                told.stream()
+                        .filter("Round 1: one of them joined the other's pair, as no partner was left."::equals)
+                        .count());
+    }
+
+    /** Both are new to the thrust; A1 knows the cut. They worked together in the last class, which costs 4. */
+    @Test
+    void two_who_are_both_new_to_one_drill_could_meet_on_the_other() {
+        List<Person> people = new ArrayList<>(Classes.named(Set.of(), "A0"));
+        people.addAll(Classes.named(Set.of("cut"), "A1"));
+        people.addAll(Classes.named(Set.of("thrust", "cut"), "B0", "B1"));
+        assertEquals(
+                List.of(
+                        "Both are new to thrust, so neither could help the other.",
+                        "They could meet, but putting them together in round 2 would cost 4 more in repeats of past"
+                                + " classes, all else staying as it is."),
+                why(Classes.of(people).drills("thrust", "cut").past(met(LAST, "A0", "A1")), "A0", "A1"));
+    }
+
+    /**
+     * Four can be paired in three ways. B0 with B1 costs 4, met in the last class; B0 with B3 costs 3, met in the one before;
+     * B0 with B2 costs nothing. The two rounds take the last two ways. B0 with B1 instead of the round of B0 and B3 costs 1
+     * more, instead of the other 4 more.
+     */
+    @Test
+    void the_round_is_named_in_which_it_costs_least() {
+        Classes classes = Classes.of(0, 4)
+                .noInstructor()
+                .past(met(LAST, "B0", "B1"))
+                .past(met(LAST.minusDays(7), "B0", "B3"))
+                .rounds(2);
+        PairingPlan plan = classes.plan();
+        int dear = plan.rounds().get(0).joins("B0", "B3") ? 1 : 2;
+        assertTrue(plan.rounds().get(dear - 1).joins("B0", "B3"));
+        assertEquals(
+                List.of("They could meet, but putting them together in round " + dear
+                        + " would cost 1 more in repeats of past classes, all else staying as it is."),
+                why(classes, "B0", "B1"));
+    }
+
+    @Test
+    void of_rounds_that_cost_the_same_the_first_is_named() {
+        Classes classes =
+                Classes.of(0, 4).noInstructor().past(met(LAST, "B0", "B1")).rounds(2);
+        assertEquals(
+                List.of("They could meet, but putting them together in round 1 would cost 4 more in repeats of past"
+                        + " classes, all else staying as it is."),
+                why(classes, "B0", "B1"));
+    }
+
+    @Test
+    void rounds_are_counted_from_the_first_that_was_played() {
+        Classes classes = Classes.of(0, 4)
+                .noInstructor()
+                .past(met(LAST, "B0", "B1"))
+                .rounds(2)
+                .played("B0-B2 B1-B3");
+        assertEquals(
+                List.of("They could meet, but putting them together in round 2 would cost 4 more in repeats of past"
+                        + " classes, all else staying as it is."),
+                why(classes, "B0", "B1"));
+    }
+
+    /** The answer about B0 and B1 if the plan is held to cost more in past meetings than its table does. */
+    private static List<String> whyOfADearTable(Classes classes, long more) {
+        PairingRequest request = classes.request();
+        boolean walk = request.movement() == Movement.WALK;
+        Solution found = Solver.solve(ProblemMaker.of(request), walk);
+        long[] dear = Arrays.stream(Aim.values())
+                .mapToLong(aim -> found.cost().of(aim) + (aim == Aim.PAST ? more : 0))
+                .toArray();
+        Solution dearer = new Solution(
+                found.problem(),
+                found.table(),
+                found.method(),
+                found.extras(),
+                Tally.of(dear),
+                found.bound(),
+                found.walk());
+        List<String> why = new Why(request, dearer, Pairing.of(request).plan()).of("B0", "B1");
+        return why.subList(why.size() - 1, why.size());
+    }
+
+    /** With B0 and B1 together B2 and B3 would be left, who are kept apart. */
+    @Test
+    void two_who_would_leave_no_permitted_pair_to_others() {
+        assertEquals(
+                List.of("If they worked together, no round could be filled with permitted pairs."),
+                why(Classes.of(0, 4).noInstructor().apart("B2", "B3").rounds(2), "B0", "B1"));
+    }
+
+    /** Four who have never met can be paired in three ways, all just as good; the plan is held to cost 3 more. */
+    @Test
+    void what_a_search_that_stopped_early_has_missed_is_owned() {
+        Classes classes = Classes.of(0, 4).noInstructor().rounds(1);
+        String change = classes.plan().rounds().get(0).joins("B0", "B1")
+                ? "Round 1: parting them"
+                : "They could meet, but putting them together in round 1";
+        assertEquals(
+                List.of(change + " would save 3 in repeats of past classes; the search stopped before it found that."),
+                whyOfADearTable(classes, 3));
+    }
+
+    @Test
+    void what_a_movement_costs_is_owned() {
+        Classes classes = Classes.of(0, 4).noInstructor().walk().rounds(1);
+        String change = classes.plan().rounds().get(0).joins("B0", "B1")
+                ? "Round 1: parting them"
+                : "They could meet, but putting them together in round 1";
+        assertEquals(
+                List.of(change + " would save 3 in repeats of past classes, but then people couldn't change over by one"
+                        + " movement."),
+                whyOfADearTable(classes, 3));
+    }
+}

@@ -57,9 +57,13 @@ public record Range(int least, int most) {
         if (isExact()) {
             return named(Measure.of(least));
         }
-        return least >= Measure.OUT.steps()
-                ? "out of distance"
-                : most < 0 ? "close distance" : "somewhere from " + named(Measure.of(least)) + " outward";
+        if (least >= Measure.OUT.steps()) {
+            return "out of distance";
+        }
+        if (far(least)) {
+            return named(Measure.of(most)) + (most < 0 ? "" : " or nearer");
+        }
+        return "somewhere from " + named(Measure.of(least)) + " outward";
     }
 
     private static String named(Measure measure) {

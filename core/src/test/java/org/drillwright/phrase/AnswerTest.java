@@ -64,6 +64,21 @@ class AnswerTest implements Staged {
                 F Retreat.
                 > L sixte open, arm to high-inside | F sixte closed | at 1
                 ! on F RetreatTooShort[measure=1]
+                = On guard in sixte, blades apart, at lunge distance.
+                L Thrust to the high inside line with a lunge.
+                F Stamp the foot.
+                > L sixte open, arm to high-inside, lunge | F sixte closed | at 0
+                ! on F Unanswered[line=HIGH_INSIDE]
+                = On guard in sixte, blades apart, at extension distance.
+                L Thrust to the high inside line, then retreat.
+                F Bend the arm.
+                > L sixte open, arm to high-inside | F sixte closed | at 1
+                ! on F Unanswered[line=HIGH_INSIDE]
+                = On guard in sixte, blades apart, at advance-lunge distance.
+                L Thrust to the high inside line.
+                F Take the touch.
+                > L sixte open, arm to high-inside | F sixte closed | at 2
+                ! L OutOfReach[measure=2, lunges=false, lunged=false]
                 """);
     }
 }

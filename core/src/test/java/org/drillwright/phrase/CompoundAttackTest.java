@@ -68,6 +68,11 @@ class CompoundAttackTest implements Staged {
                 L Counter-disengage to the high inside line with a lunge.
                 F Take the touch.
                 > L sixte open, arm to high-inside, lunge | F sixte closed, reaching | at 0
+                = On guard in sixte, blades engaged, at lunge distance.
+                L One-two to the high outside line with a lunge.
+                F Half-circular parry of quarte.
+                > L sixte open, arm to high-outside, lunge | F quarte closed, reaching | at 0 | blades ? | on F high-outside, shown in high-inside, drawn | right F quarte, of a feint
+                ! F KindDiffers[from=SIXTE, to=QUARTE, called=HALF_CIRCULAR, is=SIMPLE]
                 """);
     }
 }

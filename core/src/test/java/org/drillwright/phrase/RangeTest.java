@@ -36,6 +36,14 @@ class RangeTest {
     }
 
     @Test
+    void who_steps_back_from_close_distance_is_at_extension_or_still_nearer() {
+        assertEquals(
+                "extension distance or nearer", Range.of(Measure.CLOSE).shift(1).words());
+        assertEquals("close distance", Range.of(Measure.CLOSE).shift(-1).words());
+        assertEquals("out of distance", Range.of(Measure.OUT).shift(1).words());
+    }
+
+    @Test
     void far_apart_and_close_have_no_end_that_a_step_could_shift() {
         assertEquals(
                 new Range(5, Range.of(Measure.OUT).most()),

@@ -113,6 +113,21 @@ class RiposteTest implements Staged {
                 F Riposte straight.
                 * L sixte open, arm to nothing, lunge | F quarte open, arm to high-outside | at 0 | blades high-outside/high-inside held by F | on L high-outside, riposte, along the blade
                 > L sixte open, arm to nothing, lunge | F quarte open, arm to high-outside | at 0 | blades high-outside/high-inside held by F
+                = On guard in sixte, blades apart, at lunge distance.
+                L Parry quarte.
+                F Thrust to the high inside line with a lunge.
+                L Take the touch.
+                F Riposte straight to the high outside line.
+                > L quarte closed | F sixte open, arm to high-outside, lunge | at 0 | blades high-inside held by L
+                ! F NoParryBefore[counter=false]
+                = On guard in sixte, blades apart, at lunge distance.
+                L Parry quarte.
+                F Thrust to the high inside line with a lunge.
+                L Take the touch.
+                F Riposte straight.
+                > L quarte closed | F sixte open, arm to ?, lunge | at 0 | blades high-inside held by L
+                ! F NoParryBefore[counter=false]
+                ? F line
                 """);
     }
 }

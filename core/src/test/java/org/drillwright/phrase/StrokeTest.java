@@ -181,6 +181,13 @@ class StrokeTest implements Staged {
                 F Take the touch.
                 * L tierce open, arm to head, lunge | F tierce closed | at 0 | on F head
                 > L tierce open, arm to head, lunge | F tierce closed | at 0
+                = On guard in quarte, blades engaged, at lunge distance.
+                L Change the engagement.
+                F Hold.
+                L Counter-disengage with a lunge.
+                F Take the touch.
+                > L sixte open, arm to ?, lunge | F quarte closed | at 0 | changed by L from high-inside
+                ! L NothingToCounter
                 """);
     }
 }

@@ -1,6 +1,7 @@
 package org.drillwright.print;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -161,6 +162,36 @@ class PrintRoomsTest {
                 "org.apache..",
                 "javax.imageio..",
                 "org.w3c.dom..");
+    }
+
+    /** The front door knows all commands; none of them knows it, but what is made of them all when the program is built. */
+    @Test
+    void commandsDoNotLookBackAtTheFrontDoor() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.drillwright.print.command.(*)..")
+                .and()
+                .resideOutsideOfPackage("org.drillwright.print.command.install")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.drillwright.print.command")
+                .check(CLASSES);
+    }
+
+    @Test
+    void roomsDoNotLeanOnOneAnotherInACircle() {
+        slices().matching("org.drillwright.print.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .check(CLASSES);
+        slices().matching("org.drillwright.print.layout.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .check(CLASSES);
+        slices().matching("org.drillwright.print.command.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .check(CLASSES);
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.drillwright.print.command;
 
+import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 
 /** Makes sure that what was written has left: a report that a full disk swallowed is no report. */

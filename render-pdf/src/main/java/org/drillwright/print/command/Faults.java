@@ -3,6 +3,7 @@ package org.drillwright.print.command;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.source.Nearest;
 import picocli.CommandLine;

@@ -2,7 +2,10 @@ package org.drillwright.print.command;
 
 import java.util.concurrent.Callable;
 import org.drillwright.print.command.ask.Dialogue;
+import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.VersionText;
+import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -52,7 +55,7 @@ final class RootCommand implements Callable<Integer> {
             line.usage(line.getErr());
             return Exit.UNABLE;
         }
-        new Dialogue(run, new SchoolSearch(run).findForTalk(school.folder), arguments -> Program.run(run, arguments))
+        new Dialogue(run, new SchoolSearch(run).findForTalk(school.folder()), arguments -> Program.run(run, arguments))
                 .hold();
         return Exit.DONE;
     }

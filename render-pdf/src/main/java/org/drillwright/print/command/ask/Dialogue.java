@@ -9,7 +9,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.printing.Count;
-import org.drillwright.print.command.printing.Picking;
+import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;

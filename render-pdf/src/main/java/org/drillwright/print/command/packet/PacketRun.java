@@ -7,10 +7,10 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.CardRun;
 import org.drillwright.print.command.printing.Choices;
-import org.drillwright.print.command.printing.Picking;
-import org.drillwright.print.command.printing.Picks;
 import org.drillwright.print.command.printing.Product;
 import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.printing.picks.Picking;
+import org.drillwright.print.command.printing.picks.Picks;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.school.SchoolFolder;
 

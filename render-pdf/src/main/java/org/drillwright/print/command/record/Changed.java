@@ -11,8 +11,8 @@ import org.drillwright.mark.Printed;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
-import org.drillwright.print.command.printing.Pick;
-import org.drillwright.print.command.printing.Picks;
+import org.drillwright.print.command.printing.picks.Pick;
+import org.drillwright.print.command.printing.picks.Picks;
 
 /** Which drills are to be printed again, and which cards they make stale. */
 public final class Changed {

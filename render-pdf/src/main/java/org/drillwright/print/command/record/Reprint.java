@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import org.drillwright.mark.PrintRecord;
 import org.drillwright.model.CardSize;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.printing.Picks;
+import org.drillwright.print.command.printing.picks.Picks;
 import org.drillwright.school.SchoolFolder;
 
 /**

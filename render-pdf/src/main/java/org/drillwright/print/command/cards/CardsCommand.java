@@ -1,0 +1,267 @@
+package org.drillwright.print.command.cards;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.School;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Locations;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.folder.Selection;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.printing.CardRun;
+import org.drillwright.print.command.printing.Choices;
+import org.drillwright.print.command.printing.Edge;
+import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.printing.Target;
+import org.drillwright.print.command.printing.TestSheet;
+import org.drillwright.print.command.printing.picks.Picking;
+import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.print.command.record.PrintsFile;
+import org.drillwright.print.command.record.Reprint;
+import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.impose.Laminate;
+import org.drillwright.print.impose.Shift;
+import org.drillwright.print.layout.words.Back;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.print.pdf.PngPictures;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints cards. */
+@Command(
+        name = "cards",
+        header = "Prints drills as cards into one PDF.",
+        description = {
+            "Without a set and without drills every drill of the school is printed: set after set in teaching order,"
+                    + " then the drills that are in no set. A drill that is in several sets is printed once.%n",
+            "If a drill has errors, nothing is printed and the errors are shown; --draft prints it all the same, with"
+                    + " DRAFT across the card.%n"
+        },
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+public final class CardsCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(
+            paramLabel = "PATH",
+            arity = "0..*",
+            description = "Drills by file or by id, or folders of drills; printed in that order.")
+    List<String> paths = new ArrayList<>();
+
+    @Option(
+            names = "--set",
+            paramLabel = "NAME",
+            description = "The drills of a set of school.yaml, or of a level. May be given several times.")
+    List<String> sets = new ArrayList<>();
+
+    @Option(
+            names = "--class",
+            paramLabel = "CLASS",
+            description = "The drills of a class's lesson, in its order: the set that this class needs.")
+    Optional<String> lesson = Optional.empty();
+
+    @Option(
+            names = "--card",
+            paramLabel = "SIZE",
+            description = "The card's size: a7, a6, a5, 3x5, 4x6 or 5x8 (inches), wall-a4 or wall-a3. Normally what"
+                    + " school.yaml says, or a6.")
+    Optional<CardSize> card = Optional.empty();
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "SIZE",
+            description =
+                    "The paper: a4, a3, letter or legal, with as many cards on it as fit at true size; or card, one card to"
+                            + " a page. Normally what school.yaml says, or a4.")
+    Optional<Paper> sheet = Optional.empty();
+
+    @Option(
+            names = "--back",
+            paramLabel = "BACK",
+            defaultValue = "none",
+            description = "What is printed behind each card: none; pictures, the phrase drawn count by count, with the"
+                    + " drill's purpose and notes; or safety, the conduct of the hall and what the pictures mean.")
+    Back back = Back.NONE;
+
+    @Option(
+            names = "--duplex",
+            paramLabel = "EDGE",
+            defaultValue = "long",
+            description = "Over which edge the printer turns the sheet for backs: long or short. Normally long.")
+    Edge duplex = Edge.LONG;
+
+    @Option(
+            names = "--shift",
+            paramLabel = "X,Y",
+            description = "Moves all backs by so many millimetres to the right and down, at most 5 either way, for a"
+                    + " printer that prints them beside their place.")
+    Optional<Shift> shift = Optional.empty();
+
+    @Option(
+            names = "--laminate",
+            paramLabel = "HOW",
+            defaultValue = "none",
+            description = "none; pouch, cards are cut first, with guides for round corners; or sheet, the sheet is"
+                    + " laminated first, with room round each card for the film to seal.")
+    Laminate laminate = Laminate.NONE;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "The file to write; with --png the folder. Normally cards.pdf (or cards), where you are."
+                    + " A PDF of that name is replaced. More than 1000 cards become several files.")
+    Optional<String> out = Optional.empty();
+
+    @Option(
+            names = "--png",
+            paramLabel = "DPI",
+            description = "Instead of a PDF a picture of each side of each card, with so many dots an inch, from "
+                    + PngPictures.LEAST + " to " + PngPictures.MOST + "; 300 is usual for printing.")
+    Optional<Integer> png = Optional.empty();
+
+    @Option(
+            names = "--test-sheet",
+            description = "Instead of cards a sheet that shows what --shift your printer needs.")
+    boolean testSheet;
+
+    @Option(
+            names = "--changed",
+            description = "Prints only what has changed since it was last printed in this size, writes that down in "
+                    + PrintsFile.NAME + " in the school's folder, and says which older cards to take off the rings.")
+    boolean changed;
+
+    @Option(
+            names = "--date",
+            paramLabel = "DAY",
+            description = "With --changed: the day that is written down, such as 2026-09-01. Normally today.")
+    Optional<LocalDate> date = Optional.empty();
+
+    @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
+    boolean draft;
+
+    public CardsCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        if (!sets.isEmpty() && !paths.isEmpty()) {
+            throw new CannotRun("Name a set or drills, not both.");
+        }
+        if (lesson.isPresent() && !(sets.isEmpty() && paths.isEmpty())) {
+            throw new CannotRun("Name a class or drills, not both.");
+        }
+        mustGoTogether();
+        png.filter(dots -> dots < PngPictures.LEAST || dots > PngPictures.MOST).ifPresent(dots -> {
+            throw new CannotRun("Pictures have from " + PngPictures.LEAST + " to " + PngPictures.MOST
+                    + " dots an inch, not " + dots + ".");
+        });
+        Target target = target();
+        if (png.isEmpty()) {
+            new OutputFile(target.path()).mustBeFree();
+        }
+        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
+        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
+            return Exit.MATERIAL;
+        }
+        School settings = folder.school();
+        Family faces = SchoolFaces.of(folder);
+        if (testSheet) {
+            return printTestSheet(settings, faces, target);
+        }
+        return print(folder, new CardRun(run, settings, choices(settings), faces), target) ? Exit.DONE : Exit.MATERIAL;
+    }
+
+    private boolean print(SchoolFolder folder, CardRun cards, Target target) {
+        Optional<Picks> picked = picks(folder);
+        if (picked.isEmpty()) {
+            return false;
+        }
+        if (!changed) {
+            return cards.print(picked.get(), target);
+        }
+        LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
+        return new Reprint(run, folder, card.orElse(folder.school().card()))
+                .run(picked.get(), day, picks -> cards.print(picks, target));
+    }
+
+    /** Only whole cards on paper are worth a line in the record. */
+    private void mustGoTogether() {
+        if (changed && (draft || testSheet || png.isPresent())) {
+            throw new CannotRun("--changed prints cards for the ring and writes them down: leave out "
+                    + (draft ? "--draft" : testSheet ? "--test-sheet" : "--png") + ".");
+        }
+        if (!changed && date.isPresent()) {
+            throw new CannotRun("--date is the day that --changed writes down; no other printing is dated.");
+        }
+    }
+
+    private int printTestSheet(School settings, Family faces, Target target) {
+        SheetSize size = sheet.orElse(Paper.of(settings.sheet()))
+                .sheet()
+                .orElseThrow(() -> new CannotRun("A test sheet needs a sheet: a4, a3, letter or legal."));
+        new OutputFile(target.path())
+                .write(TestSheet.of(settings, size, duplex.duplex(), shift.orElse(Shift.NONE), faces));
+        run.out().println(target.shown() + ": print it on both sides at 100 %, hold it against the light, and read.");
+        return Exit.DONE;
+    }
+
+    private Choices choices(School settings) {
+        return new Choices(
+                card.orElse(settings.card()),
+                paper(settings),
+                back,
+                Optional.of(duplex.duplex()),
+                laminate,
+                shift.orElse(Shift.NONE),
+                draft);
+    }
+
+    /** A sheet for the wall is its own page. */
+    private Paper paper(School settings) {
+        CardSize size = card.orElse(settings.card());
+        return sheet.orElse(size.isForTheWall() ? Paper.CARD : Paper.of(settings.sheet()));
+    }
+
+    /** Nothing if the class cannot be planned; why is shown. */
+    private Optional<Picks> picks(SchoolFolder folder) {
+        Picking picking = new Picking(folder);
+        if (lesson.isPresent()) {
+            return ClassRun.of(run, folder)
+                    .tonight(lesson.get())
+                    .map(tonight -> picking.these(tonight.plan().inOrder().stream()
+                            .flatMap(drill -> folder.entry(drill.id()).stream())
+                            .toList()));
+        }
+        if (!sets.isEmpty()) {
+            return Optional.of(picking.sets(sets));
+        }
+        Selection selection = Selection.of(folder, run, paths);
+        return Optional.of(selection.whole() ? picking.whole() : picking.these(selection.entries()));
+    }
+
+    private Target target() {
+        String usual = png.isPresent() ? "cards" : testSheet ? "test-sheet.pdf" : "cards.pdf";
+        String shown = out.orElse(usual);
+        Path path = Locations.file(run.here(), shown);
+        return new Target(path, shown, png.map(OptionalInt::of).orElseGet(OptionalInt::empty));
+    }
+}

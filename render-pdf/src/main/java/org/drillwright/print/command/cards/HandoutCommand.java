@@ -1,0 +1,118 @@
+package org.drillwright.print.command.cards;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Locations;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.packet.PacketRun;
+import org.drillwright.print.command.printing.Choices;
+import org.drillwright.print.command.printing.Edge;
+import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.impose.Laminate;
+import org.drillwright.print.impose.Shift;
+import org.drillwright.print.layout.words.Back;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints a packet for an assistant. */
+@Command(
+        name = "handout",
+        header = "Prints a set for an assistant: cover, safety card, cards, a table to sign.",
+        description = "One PDF for both sides of the paper. The cover and the table are whole pages; the cards lie on"
+                + " their sheets at true size, as many as fit, to be cut out for the ring, in teaching order.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+public final class HandoutCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "SET", arity = "1", description = "A set of school.yaml, or a level.")
+    String set = "";
+
+    @Option(
+            names = "--card",
+            paramLabel = "SIZE",
+            description = "The cards' size: a7, a6, a5, 3x5, 4x6 or 5x8 (inches), wall-a4 or wall-a3. Normally what"
+                    + " school.yaml says, or a6.")
+    Optional<CardSize> card = Optional.empty();
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "SIZE",
+            description = "The paper: a4, a3, letter or legal. Normally what school.yaml says, or a4.")
+    Optional<SheetSize> sheet = Optional.empty();
+
+    @Option(
+            names = "--back",
+            paramLabel = "BACK",
+            defaultValue = "pictures",
+            description = "What is printed behind each card: pictures, none or safety. Normally pictures.")
+    Back back = Back.PICTURES;
+
+    @Option(
+            names = "--duplex",
+            paramLabel = "EDGE",
+            defaultValue = "long",
+            description = "Over which edge the printer turns the sheet: long or short. Normally long.")
+    Edge duplex = Edge.LONG;
+
+    @Option(
+            names = "--shift",
+            paramLabel = "X,Y",
+            description = "Moves all backs by so many millimetres to the right and down; see cards --test-sheet.")
+    Optional<Shift> shift = Optional.empty();
+
+    @Option(
+            names = "--laminate",
+            paramLabel = "HOW",
+            defaultValue = "none",
+            description = "none; pouch, cards are cut first; or sheet, the sheet is laminated first.")
+    Laminate laminate = Laminate.NONE;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "The file to write. Normally handout.pdf, where you are. A PDF of that name is replaced.")
+    String out = "handout.pdf";
+
+    @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
+    boolean draft;
+
+    public HandoutCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        Path target = Locations.file(run.here(), out);
+        new OutputFile(target).mustBeFree();
+        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
+        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
+            return Exit.MATERIAL;
+        }
+        SheetSize paper = sheet.orElse(folder.school().sheet());
+        Choices choices = new Choices(
+                card.orElse(folder.school().card()),
+                Paper.of(paper),
+                back,
+                Optional.of(duplex.duplex()),
+                laminate,
+                shift.orElse(Shift.NONE),
+                draft);
+        return new PacketRun(run, folder, choices, paper).handout(set, target, out) ? Exit.DONE : Exit.MATERIAL;
+    }
+}

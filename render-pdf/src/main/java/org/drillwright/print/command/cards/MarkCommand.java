@@ -1,0 +1,55 @@
+package org.drillwright.print.command.cards;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.drillwright.mark.PrintMark;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.record.PrintsFile;
+import org.drillwright.print.command.record.Told;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Tells a card by its mark. */
+@Command(
+        name = "mark",
+        header = "Tells which drill a card in the hand is, and whether it is current.",
+        description = "The mark stands at the card's foot: 8 signs such as 7K3M-P9RX. It changes with every word that"
+                + " the card prints.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+public final class MarkCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(
+            paramLabel = "SIGN",
+            arity = "1..*",
+            description = "The mark; small letters, spaces and the hyphen do not matter.")
+    List<String> signs = new ArrayList<>();
+
+    public MarkCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        String written = String.join(" ", signs);
+        PrintMark mark = PrintMark.read(written).orElseThrow(() -> new CannotRun(PrintMark.wrongWith(written)));
+        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
+        if (Schools.isRefused(folder, run.out(), run.paint(), "The mark was not looked up")) {
+            return Exit.MATERIAL;
+        }
+        run.out().println(new Told(folder, new PrintsFile(folder.root()).read(run)).of(mark));
+        return Exit.DONE;
+    }
+}

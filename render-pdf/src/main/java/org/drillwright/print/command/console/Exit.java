@@ -1,0 +1,18 @@
+package org.drillwright.print.command.console;
+
+/** The exit codes of all commands, and how they are told of in the help. */
+public final class Exit {
+
+    public static final int DONE = 0;
+    public static final int MATERIAL = 1;
+    public static final int UNABLE = 2;
+
+    public static final String HEADING = "%nExit code:%n";
+    public static final String DONE_TEXT = "0:done";
+    public static final String MATERIAL_TEXT = "1:the drills or the settings have errors";
+    public static final String UNABLE_TEXT =
+            "2:could not run: a wrong option, a path that is not there, a place that cannot"
+                    + " be written, a fault of the program";
+
+    private Exit() {}
+}

@@ -1,0 +1,169 @@
+package org.drillwright.print.command.drills;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.drillwright.check.OppositeHands;
+import org.drillwright.model.Hands;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.VersionText;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.folder.Selection;
+import org.drillwright.print.command.planning.PlannedClasses;
+import org.drillwright.report.JsonReport;
+import org.drillwright.report.Judged;
+import org.drillwright.report.LineReport;
+import org.drillwright.report.SarifReport;
+import org.drillwright.report.Tally;
+import org.drillwright.report.TextReport;
+import org.drillwright.school.JudgedCounts;
+import org.drillwright.school.RuleHelps;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Severity;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Reads and judges drills. */
+@Command(
+        name = "check",
+        header = "Reads drills and says what is wrong with them.",
+        description = "Each finding names the file, the line and the column, shows the very words, and says why it"
+                + " matters or how to mend it. Notes never change the exit code.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+public final class CheckCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(
+            paramLabel = "PATH",
+            arity = "0..*",
+            description =
+                    "Drills by file or by id, or folders of drills. Without any: the whole school, with its roster,"
+                            + " its classes and its record.")
+    List<String> paths = new ArrayList<>();
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text for people, line for editors (one line each), json for programs, sarif for code hosts."
+                    + " Normally text.")
+    ReportFormat format = ReportFormat.TEXT;
+
+    @Option(names = "--strict", description = "Warnings fail the check, too.")
+    boolean strict;
+
+    @Option(
+            names = "--suggest",
+            description = "Proposes turns, from the phrase itself, where a count leaves a side without one.")
+    boolean suggest;
+
+    @Option(
+            names = "--hands",
+            paramLabel = "HANDS",
+            description =
+                    "With 'opposite': notes on the words that would change if the two held their weapons in opposite"
+                            + " hands.")
+    Hands hands = Hands.SAME;
+
+    @Option(
+            names = "--fix",
+            description = "Shows how to mend what has just one right answer: numbers of counts, a missing distance that"
+                    + " the phrase tells, missing gear. Asks before it writes; in a pipe it only shows.")
+    boolean fix;
+
+    @Option(names = "--write", description = "With --fix: writes without asking.")
+    boolean write;
+
+    @Option(names = "--rules", description = "Shows every rule, why it is there, and examples; checks nothing.")
+    boolean rules;
+
+    public CheckCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        if (rules) {
+            run.out().print(RulesPage.text(run.paint()));
+            return Exit.DONE;
+        }
+        if (write && !fix) {
+            throw new CannotRun("--write goes with --fix.");
+        }
+        if (fix && format != ReportFormat.TEXT) {
+            throw new CannotRun("--fix shows what it would write, for people; leave --format out.");
+        }
+        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
+        Selection selection = Selection.of(folder, run, paths);
+        if (fix && new Fixes(run).make(selection, write)) {
+            folder = Schools.openFilled(run, folder.root());
+            selection = Selection.of(folder, run, paths);
+        }
+        List<Finding> findings = findings(folder, selection);
+        Tally tally = Tally.of(selection.entries().size(), findings);
+        report(folder, findings, tally, selection);
+        return tally.errors() > 0 || (strict && tally.warnings() > 0) ? Exit.MATERIAL : Exit.DONE;
+    }
+
+    /** Settings that cannot be read concern every drill; what else is wrong with the folder concerns the whole. */
+    private List<Finding> findings(SchoolFolder folder, Selection selection) {
+        List<Finding> findings = new ArrayList<>();
+        if (selection.whole() || Schools.isUnjudged(folder)) {
+            findings.addAll(folder.folderFindings());
+        }
+        if (selection.whole() && !Schools.isUnjudged(folder)) {
+            findings.addAll(PlannedClasses.findings(folder));
+        }
+        for (SchoolFolder.Entry entry : selection.entries()) {
+            findings.addAll(entry.findings());
+            if (hands == Hands.OPPOSITE) {
+                entry.subject().map(OppositeHands::notes).ifPresent(findings::addAll);
+            }
+        }
+        return findings;
+    }
+
+    private void report(SchoolFolder folder, List<Finding> findings, Tally tally, Selection selection) {
+        Judged judged = JudgedCounts.of(selection.entries());
+        switch (format) {
+            case TEXT -> {
+                run.out().print(TextReport.of(findings, run.paint()));
+                if (suggest) {
+                    run.out().print(Proposals.text(selection));
+                }
+                run.out().println(tally.sentence() + "." + verdict(tally));
+                run.out().println(judged.sentence() + ".");
+            }
+            case LINE -> run.out().print(LineReport.of(FromHere.named(findings, folder.root(), run.here())));
+            case SARIF -> run.out().print(sarif(folder, findings, judged));
+            case JSON -> run.out().print(JsonReport.of(findings, tally, judged));
+        }
+    }
+
+    /** Files are named from where the caller stands if the school lies there, or else from the school's folder. */
+    private String sarif(SchoolFolder folder, List<Finding> findings, Judged judged) {
+        boolean below = FromHere.isBelow(folder.root(), run.here());
+        return SarifReport.of(
+                below ? FromHere.named(findings, folder.root(), run.here()) : findings,
+                RuleHelps.all(),
+                judged,
+                VersionText.number(),
+                below ? "The folder that the check was run in." : "The folder of the school.");
+    }
+
+    private String verdict(Tally tally) {
+        boolean onlyStrict = strict && tally.errors() == 0 && tally.warnings() > 0;
+        return onlyStrict ? " With --strict a " + Severity.WARNING.word() + " fails the check." : "";
+    }
+}

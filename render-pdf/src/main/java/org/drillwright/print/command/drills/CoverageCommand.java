@@ -1,0 +1,94 @@
+package org.drillwright.print.command.drills;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.drillwright.check.Subject;
+import org.drillwright.explain.SetWork;
+import org.drillwright.explain.SetWorkJson;
+import org.drillwright.explain.SetWorkText;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.printing.Count;
+import org.drillwright.print.command.printing.picks.Picking;
+import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.report.Columns;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows what a set works. */
+@Command(
+        name = "coverage",
+        header = "Shows what a set works and what it never touches.",
+        description = "Fundamentals as the drills state them; lines, parries, measures and hands as the drills were"
+                + " played.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+public final class CoverageCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(
+            paramLabel = "SET",
+            arity = "0..1",
+            description = "A set of school.yaml, or a level. Normally the whole school.")
+    Optional<String> set = Optional.empty();
+
+    @Option(names = "--json", description = "For programs.")
+    boolean json;
+
+    public CoverageCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
+        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was looked at")) {
+            return Exit.MATERIAL;
+        }
+        Picking picking = new Picking(folder);
+        Picks picks = set.map(name -> picking.sets(List.of(name))).orElseGet(picking::whole);
+        List<Subject> drills = picks.drills().stream()
+                .flatMap(pick -> pick.entry().subject().stream())
+                .toList();
+        SetWork work = SetWork.of(drills, folder.school());
+        if (json) {
+            List<String> ids = drills.stream().map(drill -> drill.drill().id()).toList();
+            run.out().print(SetWorkJson.of(work, set.orElse(""), ids));
+        } else {
+            String of = set.map(name -> "The set " + name).orElse("The whole school");
+            run.out().println(of + ", " + Count.of(drills.size(), "drill") + ":\n");
+            run.out().print(SetWorkText.of(work, drills.size()));
+        }
+        return unread(picks);
+    }
+
+    /** What is left out is said, for silence would be taken for a whole table. */
+    private int unread(Picks picks) {
+        List<String> unread = picks.drills().stream()
+                .filter(pick -> !pick.isReadable())
+                .map(pick -> pick.id())
+                .toList();
+        if (unread.isEmpty() && picks.absent().isEmpty()) {
+            return Exit.DONE;
+        }
+        run.err()
+                .println("Left out, because they cannot be read or are not there: "
+                        + Columns.shown(String.join(
+                                ", ",
+                                Stream.concat(unread.stream(), picks.absent().stream())
+                                        .toList()))
+                        + ".");
+        return Exit.MATERIAL;
+    }
+}

@@ -1,0 +1,64 @@
+package org.drillwright.print.command.drills;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.drillwright.check.Subject;
+import org.drillwright.explain.Explanation;
+import org.drillwright.explain.ExplanationJson;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.folder.Selection;
+import org.drillwright.report.TextReport;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Tells a drill count by count as it was played. */
+@Command(
+        name = "explain",
+        header = "Tells a drill count by count, as the checker saw it.",
+        description =
+                "Each turn as it was read, how both stand after the count, what became of each attack, and what is"
+                        + " unknown and since when.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+public final class ExplainCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "DRILL", arity = "1", description = "A drill by file or by id.")
+    String drill = "";
+
+    @Option(names = "--json", description = "For programs.")
+    boolean json;
+
+    public ExplainCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of(drill)));
+        boolean whole = true;
+        for (SchoolFolder.Entry entry :
+                Selection.of(folder, run, List.of(drill)).entries()) {
+            whole &= entry.subject().isPresent();
+            entry.subject().ifPresent(this::tell);
+            if (entry.subject().isEmpty()) {
+                run.out().print(TextReport.of(entry.findings(), run.paint()));
+            }
+        }
+        return whole ? Exit.DONE : Exit.MATERIAL;
+    }
+
+    private void tell(Subject subject) {
+        run.out().print(json ? ExplanationJson.of(subject) : Explanation.text(subject));
+    }
+}

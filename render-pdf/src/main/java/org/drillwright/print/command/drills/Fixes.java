@@ -1,0 +1,86 @@
+package org.drillwright.print.command.drills;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.drillwright.check.Subject;
+import org.drillwright.mend.Mending;
+import org.drillwright.print.command.ask.Questions;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Selection;
+import org.drillwright.print.command.printing.Count;
+import org.drillwright.print.command.write.TextFile;
+import org.drillwright.report.Difference;
+import org.drillwright.school.SchoolFolder.Entry;
+
+/** Shows what can be mended in the chosen drills, and writes it if that is wished. */
+public final class Fixes {
+
+    private static final String BYTE_ORDER_MARK = "\ufeff";
+
+    /** All that a file holds, and all that it shall hold. */
+    private record Mended(ByteBuffer before, String after) {}
+
+    private final Invocation run;
+
+    Fixes(Invocation run) {
+        this.run = run;
+    }
+
+    /**
+     * Shows the differences, then writes them.
+     *
+     * @param write whether to write without a question; else a person at a terminal is asked
+     * @return whether files were written
+     */
+    boolean make(Selection selection, boolean write) {
+        Map<Entry, Mended> mended = new LinkedHashMap<>();
+        for (Entry entry : selection.entries()) {
+            entry.subject().ifPresent(subject -> mend(entry, subject, mended));
+        }
+        if (mended.isEmpty()) {
+            run.out().println("Nothing here has just one right answer; it is for you to mend what is found.");
+            return false;
+        }
+        boolean wished = write
+                || (run.terminal()
+                        && new Questions(run).yes("Write this into " + Count.of(mended.size(), "file") + "?"));
+        if (wished) {
+            mended.forEach((entry, both) ->
+                    TextFile.replace(entry.file(), both.before().array(), both.after()));
+        }
+        run.out()
+                .println(
+                        wished
+                                ? "Written: " + Count.of(mended.size(), "file") + "."
+                                : "Nothing was written; --write does that.");
+        run.out().println();
+        return wished;
+    }
+
+    private void mend(Entry entry, Subject subject, Map<Entry, Mended> mended) {
+        String text = Mending.of(subject);
+        String before = subject.file().text();
+        if (!text.equals(before)) {
+            run.out().print(Difference.unified(entry.name(), before, text));
+            run.out().println();
+            mended.put(entry, mended(entry.file(), text));
+        }
+    }
+
+    /** The invisible mark at the beginning of some files is no part of the text that was read, and stays. */
+    private static Mended mended(Path file, String text) {
+        try {
+            byte[] before = Files.readAllBytes(file);
+            boolean marked = new String(before, StandardCharsets.UTF_8).startsWith(BYTE_ORDER_MARK);
+            return new Mended(ByteBuffer.wrap(before), (marked ? BYTE_ORDER_MARK : "") + text);
+        } catch (IOException problem) {
+            throw new CannotRun("'" + file + "' cannot be read", problem);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package org.drillwright.print.command.drills;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.write.DrillPlace;
+import org.drillwright.print.command.write.Skeleton;
+import org.drillwright.print.command.write.TextFile;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Begins a new drill. */
+@Command(
+        name = "new",
+        header = "Begins a new drill: a short one that is whole, to be changed into yours.",
+        description = "The file is named after the title. It goes into the folder named like the level if the school"
+                + " has one, or else into the school's folder. A file that is there already is left alone.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+public final class NewCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "TITLE", arity = "1..*", description = "The drill's title, as it stands on the card.")
+    List<String> title = new ArrayList<>();
+
+    @Option(
+            names = "--level",
+            paramLabel = "LEVEL",
+            description = "A level of the school. Normally the first on which blades meet; with --solo the first.")
+    Optional<String> level = Optional.empty();
+
+    @Option(names = "--solo", description = "A caller and a class, instead of a leader and a follower.")
+    boolean solo;
+
+    public NewCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
+        if (Schools.isRefused(folder, run.out(), run.paint(), "No drill was written")) {
+            return Exit.MATERIAL;
+        }
+        Skeleton skeleton = Skeleton.of(folder.school(), String.join(" ", title), level, solo);
+        Path file = DrillPlace.of(folder, skeleton);
+        TextFile.create(file, skeleton.text());
+        run.out().println("Written: " + file);
+        run.out().println("Open it in a text editor and make it yours. Then: drillwright check " + skeleton.id());
+        return Exit.DONE;
+    }
+}

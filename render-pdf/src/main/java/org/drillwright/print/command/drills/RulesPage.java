@@ -1,0 +1,49 @@
+package org.drillwright.print.command.drills;
+
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Rules;
+import org.drillwright.print.command.console.TextColumn;
+import org.drillwright.read.ReadingRule;
+import org.drillwright.report.Paint;
+import org.drillwright.source.Severity;
+
+/** Every rule with its reason and its examples, as text. */
+public final class RulesPage {
+
+    private RulesPage() {}
+
+    static String text(Paint paint) {
+        StringBuilder page = new StringBuilder();
+        page.append("What a file must be before a drill can be read\n\n");
+        for (ReadingRule rule : ReadingRule.values()) {
+            page.append(paint.place(rule.id())).append('\n');
+            indented(page, rule.why());
+            page.append('\n');
+        }
+        page.append("What is asked of a drill, and of a school as a whole\n\n");
+        Rules.texts().forEach(rule -> page.append(text(rule, paint)).append('\n'));
+        return page.toString();
+    }
+
+    private static String text(RuleText rule, Paint paint) {
+        StringBuilder part = new StringBuilder();
+        Severity severity = rule.severity();
+        part.append(paint.place(rule.id()))
+                .append(" (")
+                .append(paint.severity(severity, severity.word()))
+                .append(rule.safety() ? ", safety: cannot be accepted away" : "")
+                .append(")\n");
+        indented(part, rule.asks());
+        indented(part, "Why: " + rule.why());
+        part.append("  Breaks it:\n");
+        rule.breaks().lines().forEach(line -> part.append("    ").append(line).append('\n'));
+        part.append("  Keeps it:\n");
+        rule.keeps().lines().forEach(line -> part.append("    ").append(line).append('\n'));
+        return part.toString();
+    }
+
+    private static void indented(StringBuilder page, String paragraph) {
+        TextColumn.wrap(paragraph, TextColumn.WIDTH - 2)
+                .forEach(line -> page.append("  ").append(line).append('\n'));
+    }
+}

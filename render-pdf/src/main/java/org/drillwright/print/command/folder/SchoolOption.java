@@ -1,0 +1,29 @@
+package org.drillwright.print.command.folder;
+
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** The options that every command has; they may stand before the command or after it. */
+public final class SchoolOption {
+
+    @Option(
+            names = "--school",
+            paramLabel = "DIR",
+            scope = ScopeType.INHERIT,
+            description = "The folder of the school. Without it: the nearest folder upward from where you are that"
+                    + " holds a school.yaml, or else the only one just below, or else the folder you are in.")
+    Optional<String> folder = Optional.empty();
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            scope = ScopeType.INHERIT,
+            description = "Shows this help.")
+    boolean help;
+
+    /** The folder that was named, if one was. */
+    public Optional<String> folder() {
+        return folder;
+    }
+}

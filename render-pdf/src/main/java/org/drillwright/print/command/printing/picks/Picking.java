@@ -1,0 +1,136 @@
+package org.drillwright.print.command.printing.picks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.drillwright.check.Subject;
+import org.drillwright.model.DrillSet;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.layout.words.CardSubject.Place;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.school.SchoolFolder.Entry;
+import org.drillwright.source.Nearest;
+
+/** Picks drills by set, by name, or all of a school, each with its place in its set. */
+public final class Picking {
+
+    private final SchoolFolder school;
+    private final List<Pick> unread;
+
+    public Picking(SchoolFolder school) {
+        this.school = school;
+        this.unread = school.entries().stream()
+                .filter(entry -> entry.subject().isEmpty())
+                .map(entry -> new Pick(entry, Optional.empty()))
+                .toList();
+    }
+
+    /** The drills of sets, set after set. */
+    public Picks sets(List<String> names) {
+        List<DrillSet> sets = names.stream().map(this::set).toList();
+        return picks(title(String.join(", ", names)), sets);
+    }
+
+    /** Every drill of the school: those of its sets in the order of these, then those in no set, by level. */
+    public Picks whole() {
+        Picks inSets = picks(title(""), sets());
+        Map<Entry, Pick> picked = byEntry(inSets.drills());
+        school.entries().stream()
+                .sorted(Comparator.comparingInt(this::rank))
+                .forEach(entry -> picked.putIfAbsent(entry, new Pick(entry, Optional.empty())));
+        return new Picks(inSets.title(), List.copyOf(picked.values()), inSets.absent());
+    }
+
+    /** Just these, with the place that they have in the first set that holds them. */
+    public Picks these(List<Entry> entries) {
+        Map<Entry, Pick> inSets = byEntry(picks("", sets()).drills());
+        List<Pick> picks = entries.stream()
+                .map(entry -> inSets.getOrDefault(entry, new Pick(entry, Optional.empty())))
+                .toList();
+        String title = picks.stream().map(Picking::name).collect(Collectors.joining(", "));
+        return new Picks(title(title), picks, List.of());
+    }
+
+    private Picks picks(String title, List<DrillSet> sets) {
+        List<Pick> picks = new ArrayList<>();
+        List<String> absent = new ArrayList<>();
+        for (DrillSet set : sets) {
+            picks.addAll(picks(set));
+            set.drills().stream().filter(id -> school.entry(id).isEmpty()).forEach(absent::add);
+        }
+        return new Picks(title, List.copyOf(byEntry(picks).values()), absent);
+    }
+
+    private List<Pick> picks(DrillSet set) {
+        List<String> ids = school.idsOf(set);
+        List<Pick> picks = new ArrayList<>();
+        for (int at = 0; at < ids.size(); at++) {
+            Optional<Place> place = Optional.of(new Place(set.name(), at + 1, ids.size()));
+            school.entry(ids.get(at)).ifPresent(entry -> picks.add(new Pick(entry, place)));
+        }
+        picks.addAll(maybeMembers(set));
+        return picks;
+    }
+
+    /** Of a file that cannot be read the level is not known: it may well belong to a level's set. */
+    private List<Pick> maybeMembers(DrillSet set) {
+        return set.isListed() ? List.of() : unread;
+    }
+
+    private static Map<Entry, Pick> byEntry(List<Pick> picks) {
+        Map<Entry, Pick> byEntry = new LinkedHashMap<>();
+        picks.forEach(pick -> byEntry.putIfAbsent(pick.entry(), pick));
+        return byEntry;
+    }
+
+    private List<DrillSet> sets() {
+        return names().stream()
+                .flatMap(name -> school.school().set(name).stream())
+                .toList();
+    }
+
+    /** The names of the school's sets, or of its levels if it has made no sets. */
+    public List<String> names() {
+        List<String> sets = school.school().sets().stream().map(DrillSet::name).toList();
+        return sets.isEmpty()
+                ? school.school().levels().stream().map(level -> level.name()).toList()
+                : sets;
+    }
+
+    private DrillSet set(String name) {
+        return school.school().set(name).orElseThrow(() -> new CannotRun(unknown(name)));
+    }
+
+    private String unknown(String name) {
+        String known = "The school has no set '" + name + "'; it has " + String.join(", ", names()) + ".";
+        return Nearest.to(name, names())
+                .map(near -> "The school has no set '" + name + "'; did you mean '" + near + "'?")
+                .orElse(known);
+    }
+
+    private int rank(Entry entry) {
+        return entry.subject()
+                .map(subject -> school.school().rank(subject.drill().level()))
+                .orElse(Integer.MAX_VALUE);
+    }
+
+    private static String name(Pick pick) {
+        return pick.entry()
+                .subject()
+                .map(Subject::drill)
+                .map(drill -> drill.title())
+                .orElseGet(pick::id);
+    }
+
+    private String title(String of) {
+        String name = school.school().name();
+        if (name.isEmpty()) {
+            return of.isEmpty() ? "Drill cards" : of;
+        }
+        return of.isEmpty() ? name : name + ": " + of;
+    }
+}

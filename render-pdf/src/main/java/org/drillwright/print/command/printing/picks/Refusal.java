@@ -1,0 +1,95 @@
+package org.drillwright.print.command.printing.picks;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.layout.Problem;
+import org.drillwright.report.Columns;
+import org.drillwright.report.TextReport;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Severity;
+
+/** Gathers why drills are not printed, shows the findings behind it, and says how to go on. */
+public final class Refusal {
+
+    private final Invocation run;
+    private final boolean draft;
+    private final Set<String> faulty = new LinkedHashSet<>();
+    private final Set<String> lost = new LinkedHashSet<>();
+    private final List<String> sentences = new ArrayList<>();
+
+    public Refusal(Invocation run, boolean draft) {
+        this.run = run;
+        this.draft = draft;
+    }
+
+    /** Drills with errors, files that cannot be read, ids that lead nowhere. */
+    public void weigh(Picks picks) {
+        for (Pick pick : picks.faulty()) {
+            if (pick.isReadable() && draft) {
+                continue;
+            }
+            (pick.isReadable() ? faulty : lost).add(pick.id());
+            show(pick.entry().findings());
+        }
+        for (String id : picks.absent()) {
+            lost.add(id);
+            sentences.add("'" + id + "' is named by a set, but there is no such drill in the folder.");
+        }
+    }
+
+    /** Characters that cannot be printed. */
+    public void weigh(Pick pick, List<Finding> lacking) {
+        if (!lacking.isEmpty()) {
+            lost.add(pick.id());
+            show(lacking);
+        }
+    }
+
+    /** What could not be laid whole. */
+    public void weigh(List<Problem> problems) {
+        for (Problem problem : problems) {
+            if (problem.kind() == Problem.Kind.NOT_PRINTED) {
+                lost.add(problem.drill());
+                sentences.add(problem.drill() + ": " + problem.sentence());
+            }
+        }
+    }
+
+    private void show(List<Finding> findings) {
+        List<Finding> errors = findings.stream()
+                .filter(finding -> finding.severity() == Severity.ERROR)
+                .toList();
+        run.out().print(TextReport.of(errors, run.paint()));
+    }
+
+    /** Whether nothing is to be printed at all. */
+    public boolean stops(int printable) {
+        return printable == 0 || !faulty.isEmpty() || (!draft && !lost.isEmpty());
+    }
+
+    /** Says what was left out, if anything, and how to go on; whether nothing was. */
+    public boolean close() {
+        sentences.forEach(run.out()::println);
+        if (faulty.isEmpty() && lost.isEmpty()) {
+            return true;
+        }
+        if (draft) {
+            run.out().println("Not printed: " + Columns.shown(String.join(", ", lost)) + ".");
+        } else {
+            run.out().println("Nothing was printed, because of: " + names() + ".");
+            run.out()
+                    .println("Mend what is shown above, or print with --draft: " + "drills with errors are then marked"
+                            + " DRAFT, and what cannot be printed at all is left out.");
+        }
+        return false;
+    }
+
+    private String names() {
+        Set<String> all = new LinkedHashSet<>(faulty);
+        all.addAll(lost);
+        return Columns.shown(String.join(", ", all));
+    }
+}

@@ -1,0 +1,103 @@
+package org.drillwright.print.command.school;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Locations;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.write.TextFile;
+import org.drillwright.schema.JsonSchema;
+import org.drillwright.school.DrillFiles;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows what a file may hold, for editors. */
+@Command(
+        name = "schema",
+        header = "For text editors: what a drill file may hold, as a JSON Schema.",
+        description = "An editor that knows YAML offers keys and words from it, tells what each is for, and marks what"
+                + " cannot be read. The levels, the fundamentals and the drills are those of your school.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+public final class SchemaCommand implements Callable<Integer> {
+
+    private static final String ENDING = ".json";
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    /** The files that have a schema. */
+    public enum Kind {
+        DRILL,
+        SCHOOL;
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    @Parameters(
+            paramLabel = "KIND",
+            arity = "0..1",
+            defaultValue = "drill",
+            description = "drill, or school for school.yaml. Normally drill.")
+    Kind kind = Kind.DRILL;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Writes it to a file that ends in .json, instead of showing it.")
+    Optional<String> out = Optional.empty();
+
+    public SchemaCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Path> file = out.map(this::place);
+        SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
+        if (kind == Kind.DRILL && Schools.isRefused(folder, run.err(), run.paint(), "No schema was made")) {
+            return Exit.MATERIAL;
+        }
+        String schema = kind == Kind.SCHOOL ? JsonSchema.school() : JsonSchema.drill(folder.school(), ids(folder));
+        if (file.isEmpty()) {
+            run.out().print(schema);
+        } else {
+            TextFile.write(file.get(), schema);
+            run.out().println("Written: " + file.get());
+        }
+        return Exit.DONE;
+    }
+
+    private Path place(String named) {
+        Path file = Locations.path(run.here(), named)
+                .orElseThrow(() -> new CannotRun("There can be no file '" + named + "'."));
+        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(ENDING)) {
+            throw new CannotRun("'" + named + "' does not end in " + ENDING + ".");
+        }
+        if (Files.isDirectory(file)) {
+            throw new CannotRun("'" + named + "' is a folder; name a file in it.");
+        }
+        return file;
+    }
+
+    private static List<String> ids(SchoolFolder folder) {
+        return folder.entries().stream()
+                .map(entry -> DrillFiles.id(entry.file()))
+                .distinct()
+                .toList();
+    }
+}

@@ -1,0 +1,43 @@
+package org.drillwright.print.command.school;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.report.TextReport;
+import org.drillwright.school.SchoolFolder;
+import picocli.CommandLine.Command;
+
+/** Shows the settings in force. */
+@Command(
+        name = "school",
+        header = "Shows the settings in force, and where each comes from.",
+        description = "A setting that school.yaml does not state has a default.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+public final class SchoolCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    public SchoolCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
+        if (Schools.isUnjudged(folder)) {
+            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
+            run.out().println("No settings are in force until these are mended.");
+            return Exit.MATERIAL;
+        }
+        run.out().print(SettingsTable.of(folder));
+        return Exit.DONE;
+    }
+}

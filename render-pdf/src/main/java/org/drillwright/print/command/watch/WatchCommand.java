@@ -1,0 +1,103 @@
+package org.drillwright.print.command.watch;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.folder.Selection;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows drills on a local page that follows each save. */
+@Command(
+        name = "watch",
+        header = "Shows drills in your browser while you write them.",
+        description = {
+            "The page shows the card as it will print, what was found beside your lines, and the phrase count by count."
+                    + " It follows each save. It is served by this computer to this computer only, and needs no"
+                    + " network.%n",
+            "Press Enter, or Ctrl-C, to end. In a pipe the address is printed on one line, no browser is opened, and"
+                    + " the program runs until it is stopped.%n"
+        },
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, Exit.UNABLE_TEXT})
+public final class WatchCommand implements Callable<Integer> {
+
+    private static final int PORTS = 65_535;
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "DRILL", arity = "0..1", description = "The drill to begin with, by file or by id.")
+    Optional<String> drill = Optional.empty();
+
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            defaultValue = "0",
+            description = "The port of the page, up to 65535; 0, which is normal, takes any that is free.")
+    int port;
+
+    @Option(names = "--no-browser", description = "Only prints the address.")
+    boolean noBrowser;
+
+    public WatchCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        if (port < 0 || port > PORTS) {
+            throw new CannotRun("A port is a number from 0 to " + PORTS + ", not " + port + ".");
+        }
+        List<String> named = drill.map(List::of).orElse(List.of());
+        Path root = new SchoolSearch(run).find(school.folder(), named);
+        Optional<String> first = named.isEmpty() ? Optional.empty() : Optional.of(first(root, named));
+        try (Watching watching = Watching.start(root, port)) {
+            String address = first.map(watching::address).orElseGet(watching::address);
+            announce(address);
+            waitForTheEnd();
+        }
+        return Exit.DONE;
+    }
+
+    private String first(Path root, List<String> named) {
+        return Selection.of(Schools.openFilled(run, root), run, named)
+                .entries()
+                .get(0)
+                .name();
+    }
+
+    private void announce(String address) {
+        run.out().println(address);
+        if (run.terminal()) {
+            if (!noBrowser && !Browser.open(address)) {
+                run.out().println("No browser could be opened; open this address yourself.");
+            }
+            run.out().println("Save a drill and the page follows. Press Enter here to end.");
+        }
+        run.out().flush();
+    }
+
+    /** A line ends it. The end of the input does so on a terminal only: in a pipe there may never have been any. */
+    private void waitForTheEnd() {
+        try {
+            if (run.in().readLine() == null && !run.terminal()) {
+                new CountDownLatch(1).await();
+            }
+        } catch (InterruptedException | IOException ended) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

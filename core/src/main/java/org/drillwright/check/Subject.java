@@ -4,6 +4,8 @@ import java.lang.ref.WeakReference;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import org.drillwright.mark.PrintMark;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
 import org.drillwright.model.Hands;
@@ -35,6 +37,8 @@ public final class Subject {
     private final Surroundings surroundings;
     private volatile WeakReference<Performance> performed = new WeakReference<>(null);
     private volatile Optional<Coverage> covered = Optional.empty();
+    private volatile Optional<PrintMark> marked = Optional.empty();
+    private volatile OptionalInt hashed = OptionalInt.empty();
 
     /**
      * @param drill as it was read
@@ -58,12 +62,30 @@ public final class Subject {
     public Subject in(Surroundings now) {
         Subject moved = new Subject(drill, file, places, now);
         moved.covered = covered;
+        moved.hashed = hashed;
+        moved.marked = marked;
         return moved;
     }
 
     /** The drill as it would be with its file written otherwise, in the same school. */
     public Subject rewritten(Drill other, SourceFile otherFile, Places otherPlaces) {
         return new Subject(other, otherFile, otherPlaces, surroundings);
+    }
+
+    /** The mark of the drill's card in its school. */
+    public PrintMark mark() {
+        if (marked.isEmpty()) {
+            marked = Optional.of(PrintMark.of(drill, school()));
+        }
+        return marked.get();
+    }
+
+    /** The hash of {@link TurnWords}, which need not be held themselves: most drills have another. */
+    public int turnsHash() {
+        if (hashed.isEmpty()) {
+            hashed = OptionalInt.of(TurnWords.of(drill).hashCode());
+        }
+        return hashed.getAsInt();
     }
 
     public Places places() {

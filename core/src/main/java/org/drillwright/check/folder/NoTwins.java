@@ -3,14 +3,13 @@ package org.drillwright.check.folder;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
+import java.util.Optional;
 import org.drillwright.check.Folder;
 import org.drillwright.check.FolderRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
-import org.drillwright.model.Step;
+import org.drillwright.check.TurnWords;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -38,8 +37,6 @@ public final class NoTwins implements FolderRule {
                 distance: out
             """);
 
-    private static final Pattern NEITHER_LETTER_NOR_DIGIT = Pattern.compile("[^\\p{L}\\p{N}]+");
-
     @Override
     public RuleText text() {
         return TEXT;
@@ -48,38 +45,34 @@ public final class NoTwins implements FolderRule {
     @Override
     public List<Finding> judge(Folder folder) {
         List<Finding> findings = new ArrayList<>();
-        Map<List<String>, Subject> seen = new HashMap<>();
+        Map<Integer, List<Subject>> seen = new HashMap<>();
         for (Subject subject : folder.drills()) {
-            Subject first = seen.putIfAbsent(turns(subject), subject);
-            if (first != null && !subject.drill().steps().isEmpty()) {
-                findings.add(new Finding(
-                        TEXT.id(),
-                        Severity.ERROR,
-                        subject.file(),
-                        subject.keySpan(FieldPath.of("steps")),
-                        "All turns are those of " + first.drill().id() + ".",
-                        "Change what this drill was copied for, or delete it."));
-            }
+            List<Subject> alike = seen.computeIfAbsent(subject.turnsHash(), hash -> new ArrayList<>(1));
+            first(alike, subject).ifPresentOrElse(first -> report(first, subject, findings), () -> alike.add(subject));
         }
         return findings;
     }
 
-    private static List<String> turns(Subject subject) {
-        List<String> turns = new ArrayList<>(List.of(
-                subject.drill().weapon().word(),
-                subject.drill().hands().word(),
-                fold(subject.drill().start())));
-        for (Step step : subject.drill().steps()) {
-            turns.add(step.leader().map(turn -> fold(turn.read())).orElse(""));
-            turns.add(step.follower().map(turn -> fold(turn.read())).orElse(""));
+    /** Of those whose turns may be the same, the one whose turns are. */
+    private static Optional<Subject> first(List<Subject> alike, Subject subject) {
+        if (alike.isEmpty()) {
+            return Optional.empty();
         }
-        return turns;
+        TurnWords words = TurnWords.of(subject.drill());
+        return alike.stream()
+                .filter(one -> TurnWords.of(one.drill()).equals(words))
+                .findFirst();
     }
 
-    private static String fold(String text) {
-        return NEITHER_LETTER_NOR_DIGIT
-                .matcher(text.toLowerCase(Locale.ROOT))
-                .replaceAll(" ")
-                .strip();
+    private static void report(Subject first, Subject subject, List<Finding> findings) {
+        if (!subject.drill().steps().isEmpty()) {
+            findings.add(new Finding(
+                    TEXT.id(),
+                    Severity.ERROR,
+                    subject.file(),
+                    subject.keySpan(FieldPath.of("steps")),
+                    "All turns are those of " + first.drill().id() + ".",
+                    "Change what this drill was copied for, or delete it."));
+        }
     }
 }

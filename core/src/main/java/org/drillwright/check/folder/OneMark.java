@@ -43,7 +43,7 @@ public final class OneMark implements FolderRule {
         List<Finding> findings = new ArrayList<>();
         Map<PrintMark, Subject> seen = new HashMap<>();
         for (Subject subject : folder.drills()) {
-            Subject first = seen.putIfAbsent(PrintMark.of(subject.drill(), folder.school()), subject);
+            Subject first = seen.putIfAbsent(subject.mark(), subject);
             if (first != null && !isTwin(first, subject, folder)) {
                 findings.add(new Finding(
                         TEXT.id(),

@@ -3,11 +3,13 @@ package org.drillwright.check;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Target;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Move;
 import org.drillwright.phrase.ParryTravel;
@@ -136,11 +138,16 @@ public final class Suggestions {
         String role = switch (strike.role()) {
             case RIPOSTE -> "Riposte";
             case COUNTER_RIPOSTE -> "Counter-riposte";
-            default -> "Thrust";
+            default -> strike.cut() ? "Cut" : "Thrust";
         };
+        String end = lunges ? " with a lunge." : ".";
+        Optional<Target> target = strike.aim().target();
+        if (target.isPresent()) {
+            return role + " to the " + target.get().word() + end;
+        }
         String way = strike.path() == Path.DIRECT ? " straight" : " by " + Sentence.path(strike.path());
         Line line = Line.of(
                 strike.aim().height().orElseThrow(), strike.aim().width().orElseThrow());
-        return role + way + " to " + Sentence.the(line) + (lunges ? " with a lunge." : ".");
+        return role + way + " to " + Sentence.the(line) + end;
     }
 }

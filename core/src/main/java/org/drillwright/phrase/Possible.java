@@ -17,10 +17,12 @@ import org.drillwright.notation.Clause;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
+import org.drillwright.notation.Target;
 import org.drillwright.source.Span;
 
 /**
- * Lists what is open to either side, out of a closed alphabet of simple actions with a thrusting weapon.
+ * Lists what is open to either side, out of a closed alphabet of simple actions, one for thrusting weapons and one for the
+ * sabre.
  *
  * <p>If an attack that means to touch is under way at somebody, only that one moves: a parry to quarte, sixte, septime or
  * octave (circular if the hand stands there already, else by the shortest way), a step back, or the touch taken. Who is on
@@ -35,12 +37,19 @@ import org.drillwright.source.Span;
  *       counter-ripostes.
  * </ul>
  *
+ * <p>At sabre the positions are tierce, quarte and quinte (no parry is circular), and the strokes are cuts to head, chest and
+ * flank, after the phrases of Waite 1880.
+ *
  * <p>A move is open if the phrase refuses nothing of it and it would not be idle: a stroke must be able to touch.
  */
 public final class Possible {
 
     private static final List<Position> POSITIONS =
             List.of(Position.QUARTE, Position.SIXTE, Position.SEPTIME, Position.OCTAVE);
+
+    private static final List<Position> SABRE_POSITIONS = List.of(Position.TIERCE, Position.QUARTE, Position.QUINTE);
+
+    private static final List<Target> CUTS = List.of(Target.HEAD, Target.CHEST, Target.FLANK);
 
     private static final List<Line> LINES =
             List.of(Line.HIGH_INSIDE, Line.HIGH_OUTSIDE, Line.LOW_INSIDE, Line.LOW_OUTSIDE);
@@ -115,9 +124,9 @@ public final class Possible {
     private List<List<Action>> answers(Side side) {
         boolean lunged = state.of(side).isLunged();
         List<List<Action>> answers = new ArrayList<>();
-        for (Position position : POSITIONS) {
-            boolean stands = state.of(side).hand().is(position);
-            ParryKind kind = stands ? ParryKind.CIRCULAR : ParryKind.UNSTATED;
+        for (Position position : positions()) {
+            boolean circles = state.of(side).hand().is(position) && !setting.isSabre();
+            ParryKind kind = circles ? ParryKind.CIRCULAR : ParryKind.UNSTATED;
             answers.add(List.of(new Action.Parry(Optional.of(position), kind, Aim.UNSTATED, lunged)));
         }
         if (!lunged) {
@@ -135,7 +144,7 @@ public final class Possible {
         } else {
             initiatives.add(List.of(new Action.Step(Foot.ADVANCE, 1)));
             initiatives.add(List.of(new Action.Step(Foot.RETREAT, 1)));
-            POSITIONS.stream()
+            positions().stream()
                     .filter(position -> !state.of(side).hand().is(position))
                     .forEach(position -> initiatives.add(List.of(new Action.Place(position, false))));
         }
@@ -151,6 +160,9 @@ public final class Possible {
     private List<Action.Strike> strokes(Side side) {
         List<Action.Strike> strokes = new ArrayList<>();
         Role role = role(side);
+        if (setting.isSabre()) {
+            return CUTS.stream().map(target -> cut(role, target)).toList();
+        }
         LINES.forEach(line -> strokes.add(stroke(role, Path.DIRECT, Aim.at(line))));
         for (Path path : List.of(Path.DISENGAGE, Path.CUT_OVER)) {
             Action.Strike bare = stroke(role, path, Aim.UNSTATED);
@@ -160,6 +172,15 @@ public final class Possible {
                     .ifPresent(line -> strokes.add(stroke(role, path, Aim.at(line))));
         }
         return strokes;
+    }
+
+    private List<Position> positions() {
+        return setting.isSabre() ? SABRE_POSITIONS : POSITIONS;
+    }
+
+    private static Action.Strike cut(Role role, Target target) {
+        Aim aim = new Aim(Optional.empty(), Optional.empty(), Optional.of(target));
+        return new Action.Strike(role, Path.UNSTATED, aim, true, false, false, false);
     }
 
     private Role role(Side side) {

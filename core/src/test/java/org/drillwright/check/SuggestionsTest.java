@@ -137,4 +137,52 @@ class SuggestionsTest {
         assertEquals(List.of(), of(PARRIED));
         assertEquals(List.of(), of("form: solo\nsteps:\n  - leader: Lunge!\n    distance: out\n"));
     }
+
+    private static final String SABRE = """
+            weapon: sabre
+            start: On guard in tierce, blades apart, at lunge distance.
+            opening: Salute. Masks on. On guard in tierce.
+            steps:
+            """;
+
+    /** Quinte closes the head, tierce the flank, quarte the chest (Waite 1880, p. 30-58; quinte from memory). */
+    @Test
+    void at_sabre_a_cut_is_met_by_the_parry_of_its_line() {
+        for (String cut : List.of("head: quinte", "chest: quarte")) {
+            String[] words = cut.split(": ");
+            assertEquals(
+                    List.of(new Proposal(
+                            0, Side.FOLLOWER, List.of("Parry " + words[1] + ".", "Take the touch.", "Retreat."))),
+                    of(SABRE + "  - leader: Cut to the " + words[0] + " with a lunge.\n    distance: lunge\n"));
+        }
+    }
+
+    /** Both stand in tierce, which closes the flank. */
+    @Test
+    void at_sabre_cuts_go_to_the_open_lines() {
+        List<String> turns =
+                of(SABRE + "  - follower: Hold.\n    distance: lunge\n").get(0).turns();
+        assertEquals(
+                List.of(
+                        "Advance.",
+                        "Retreat.",
+                        "Move the hand to quarte.",
+                        "Move the hand to quinte.",
+                        "Cut to the head with a lunge.",
+                        "Hold on guard."),
+                turns);
+    }
+
+    @Test
+    void at_sabre_who_has_parried_is_offered_the_riposte() {
+        List<String> turns = of(SABRE + """
+                  - leader: Cut to the head with a lunge.
+                    follower: Parry quinte.
+                    distance: lunge
+                  - leader: Hold the lunge.
+                    distance: extension
+                """).get(0).turns();
+        assertEquals(
+                List.of("Riposte to the head.", "Riposte to the chest.", "Riposte to the flank."), turns.subList(0, 3));
+    }
 }

@@ -86,13 +86,26 @@ class ArchitectureTest {
                 .should()
                 .beFreeOfCycles()
                 .check(CLASSES);
+        slices().matching("org.drillwright.print.layout.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .check(CLASSES);
     }
 
     @Test
     void onlyTheCommandsKnowPicocli() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages(PRINT + "command", PRINT + "command.classes", PRINT + "command.install")
+                .resideOutsideOfPackages(
+                        PRINT + "command",
+                        PRINT + "command.cards",
+                        PRINT + "command.classes",
+                        PRINT + "command.console",
+                        PRINT + "command.drills",
+                        PRINT + "command.folder",
+                        PRINT + "command.install",
+                        PRINT + "command.school",
+                        PRINT + "command.watch")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("picocli..")

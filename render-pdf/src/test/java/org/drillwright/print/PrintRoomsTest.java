@@ -1,7 +1,6 @@
 package org.drillwright.print;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -175,22 +174,6 @@ class PrintRoomsTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.drillwright.print.command")
-                .check(CLASSES);
-    }
-
-    @Test
-    void roomsDoNotLeanOnOneAnotherInACircle() {
-        slices().matching("org.drillwright.print.(*)..")
-                .should()
-                .beFreeOfCycles()
-                .check(CLASSES);
-        slices().matching("org.drillwright.print.layout.(*)..")
-                .should()
-                .beFreeOfCycles()
-                .check(CLASSES);
-        slices().matching("org.drillwright.print.command.(*)..")
-                .should()
-                .beFreeOfCycles()
                 .check(CLASSES);
     }
 

@@ -67,7 +67,8 @@ final class Assault {
         judgeRight(before, strike);
         new PathJudge(before, setting, moment.by(), strike, ledger).judge();
         Fact<Line> line = sighting.line();
-        if (sighting.offTarget().isEmpty()) {
+        boolean beyondTable = sighting.offTarget().isPresent() || sighting.goesRoundTheGuard();
+        if (!beyondTable) {
             judgeLine(before, strike, line);
         }
         boolean meant = judgeReach(set, strike, sighting.reach(), lunges, wasLunged, standing);
@@ -111,7 +112,7 @@ final class Assault {
     private void judgeLine(State before, Action.Strike strike, Fact<Line> line) {
         Side other = moment.other();
         boolean bareExtension = strike.role() == Role.EXTENSION && !strike.aim().isStated();
-        if (bareExtension || isMereChange(strike) || roundTheGuard(strike)) {
+        if (bareExtension || isMereChange(strike)) {
             return;
         }
         boolean said = ledger.asks("line", line.isKnown() || offTarget(strike), line.since());
@@ -129,12 +130,6 @@ final class Assault {
         List<Line> open = lines.open(strike);
         closing.ifPresent(
                 guard -> ledger.refuse(new Refusal.ClosedLine(line.value().orElse(Line.HEAD), guard, open)));
-    }
-
-    /** The arm can be reached round any guard, over it, under it or beside it, unless the words say where. */
-    private static boolean roundTheGuard(Action.Strike strike) {
-        return strike.aim().target().map(Target::isOfTheArm).orElse(false)
-                && strike.aim().height().isEmpty();
     }
 
     private static boolean offTarget(Action.Strike strike) {
@@ -199,7 +194,7 @@ final class Assault {
                 meant,
                 contact,
                 false,
-                sighting.offTarget().isPresent() || roundTheGuard(strike),
+                sighting.offTarget().isPresent() || sighting.goesRoundTheGuard(),
                 sighting.reach());
         boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
         State next = set.with(by, set.of(by).threatening(line))

@@ -29,6 +29,9 @@ final class Sighting {
 
     /** The line it arrives in. */
     Fact<Line> line() {
+        if (goesRoundTheGuard()) {
+            return Fact.unknown("these words");
+        }
         Aim aim = strike.aim();
         Optional<Line> said = setting.isSabre() ? sabreLine(aim) : thrustLine(aim);
         if (said.isPresent()) {
@@ -36,6 +39,12 @@ final class Sighting {
         }
         Fact<Line> expected = expected();
         return agrees(expected, aim) ? expected : Fact.unknown("these words");
+    }
+
+    /** A thrust reaches an arm round any guard, over it, under it or beside it, unless the words say where. */
+    boolean goesRoundTheGuard() {
+        boolean arm = strike.aim().target().map(Target::isOfTheArm).orElse(false);
+        return arm && strike.aim().height().isEmpty() && !setting.isSabre();
     }
 
     private boolean agrees(Fact<Line> expected, Aim aim) {

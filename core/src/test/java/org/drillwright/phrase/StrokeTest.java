@@ -123,16 +123,16 @@ class StrokeTest implements Staged {
                 = epee On guard in sixte, blades apart, at advance-lunge distance.
                 L Extend to the forearm.
                 F Hold.
-                > L sixte open, arm to high-outside | F sixte closed | at 2 | on F high-outside, extension, threat, beyond the table, from 1
+                > L sixte open, arm to ? | F sixte closed | at 2 | on F ?, extension, threat, beyond the table, from 1
                 = epee On guard in sixte, blades apart, at lunge distance.
                 L Extend to the forearm.
                 F Take the touch.
-                * L sixte open, arm to high-outside | F sixte closed | at 1 | on F high-outside, extension, beyond the table, from 1
-                > L sixte open, arm to high-outside | F sixte closed | at 1
+                * L sixte open, arm to ? | F sixte closed | at 1 | on F ?, extension, beyond the table, from 1
+                > L sixte open, arm to ? | F sixte closed | at 1
                 = On guard in sixte, blades apart, at lunge distance.
                 L Extend to the forearm.
                 F Hold.
-                > L sixte open, arm to high-outside | F sixte closed | at 1 | on F high-outside, extension, threat, beyond the table
+                > L sixte open, arm to ? | F sixte closed | at 1 | on F ?, extension, threat, beyond the table
                 ! L OffTarget[target=FOREARM]
                 = On guard in sixte, blades apart, at lunge distance.
                 L Extend to the front thigh.

@@ -22,7 +22,7 @@ public final class RecordWriter {
         if (fresh.isEmpty()) {
             return "";
         }
-        char separator = CsvTable.separatorOf(existing);
+        char separator = CsvTable.separatorOf(RecordReader.unmarked(existing));
         boolean begins = CsvTable.lineByLine(RecordReader.unmarked(existing)).isEmpty();
         String heading = begins ? SpreadsheetCell.line(RecordReader.COLUMNS, separator) + "\n" : "";
         return lastLineEnd(existing)

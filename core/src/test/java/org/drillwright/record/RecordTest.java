@@ -180,6 +180,14 @@ class RecordTest {
     }
 
     @Test
+    void the_separator_is_told_by_the_first_line_behind_the_mark_of_unicode() {
+        String begun = "\uFEFF\r;";
+        String more = RecordWriter.appended(begun, History.NONE, List.of(Entry.attended(DAY, "Cy")));
+        assertEquals("\n" + HEADING.replace(',', ';') + "2026-09-14;Cy;;attended;\n", more);
+        assertEquals(1, read((begun + more).substring(1)).history().entries().size());
+    }
+
+    @Test
     void findings_of_one_line_stand_in_the_order_of_its_cells() {
         assertEquals(
                 List.of("record-known-name 2:12", "record-known-name 2:16", "record-known-name 2:35"),

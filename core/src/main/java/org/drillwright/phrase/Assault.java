@@ -67,8 +67,7 @@ final class Assault {
         judgeRight(before, strike);
         new PathJudge(before, setting, moment.by(), strike, ledger).judge();
         Fact<Line> line = sighting.line();
-        boolean beyondTable = sighting.offTarget().isPresent() || sighting.goesRoundTheGuard();
-        if (!beyondTable) {
+        if (!sighting.isBeyondTable()) {
             judgeLine(before, strike, line);
         }
         boolean meant = judgeReach(set, strike, sighting.reach(), lunges, wasLunged, standing);
@@ -188,14 +187,7 @@ final class Assault {
         Optional<Line> shown = compound ? shown(sighting) : Optional.empty();
         boolean contact = strike.opposition() || strike.path() == Path.GLIDE || holdsContact(before);
         Attack attack = new Attack(
-                line,
-                shown,
-                strike.role(),
-                meant,
-                contact,
-                false,
-                sighting.offTarget().isPresent() || sighting.goesRoundTheGuard(),
-                sighting.reach());
+                line, shown, strike.role(), meant, contact, false, sighting.isBeyondTable(), sighting.reach());
         boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
         State next = set.with(by, set.of(by).threatening(line))
                 .withAttackOn(moment.other(), Fact.of(Optional.of(attack)))

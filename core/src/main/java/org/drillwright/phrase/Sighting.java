@@ -42,7 +42,7 @@ final class Sighting {
     }
 
     /** A thrust reaches an arm round any guard, over it, under it or beside it, unless the words say where. */
-    boolean goesRoundTheGuard() {
+    private boolean goesRoundTheGuard() {
         boolean arm = strike.aim().target().map(Target::isOfTheArm).orElse(false);
         return arm && strike.aim().height().isEmpty() && !setting.isSabre();
     }
@@ -181,6 +181,11 @@ final class Sighting {
             case FOIL -> target.isBelowTheHip() || target.isOfTheArm() || target == Target.HEAD;
             case EPEE, NONE -> false;
         });
+    }
+
+    /** Whether neither guard nor parry of the table is meant for it. */
+    boolean isBeyondTable() {
+        return offTarget().isPresent() || goesRoundTheGuard();
     }
 
     /** The greatest measure from which it arrives: hand and forearm are one foot action nearer at épée. */

@@ -106,13 +106,7 @@ public final class RecordReader {
             doubt(RecordRule.WHOLE_LINE, line, "This line has more than " + MOST_LINE + " characters.", NOT_COUNTED);
         } else if (findings.file().slice(line.span()).contains(NOT_UTF_8)) {
             doubt(RecordRule.WHOLE_LINE, line, "This line isn't whole: some of its bytes are no text.", NOT_COUNTED);
-        } else if (findings.file()
-                                .slice(line.span())
-                                .chars()
-                                .filter(unit -> unit == '"')
-                                .count()
-                        % 2
-                != 0) {
+        } else if (leavesQuoteOpen(line)) {
             doubt(RecordRule.WHOLE_LINE, line, "A quotation mark in this line has no partner.", NOT_COUNTED);
         } else if (line.cells().size() != COLUMNS.size()) {
             doubt(
@@ -123,6 +117,15 @@ public final class RecordReader {
         } else {
             entry(line).ifPresent(entry -> keep(entry, line));
         }
+    }
+
+    private boolean leavesQuoteOpen(CsvLine line) {
+        long quotes = findings.file()
+                .slice(line.span())
+                .chars()
+                .filter(unit -> unit == '"')
+                .count();
+        return quotes % 2 != 0;
     }
 
     private void doubt(RecordRule rule, CsvLine line, String what, String wayOut) {

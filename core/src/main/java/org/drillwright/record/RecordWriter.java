@@ -22,8 +22,9 @@ public final class RecordWriter {
         if (fresh.isEmpty()) {
             return "";
         }
-        char separator = CsvTable.separatorOf(RecordReader.unmarked(existing));
-        boolean begins = CsvTable.lineByLine(RecordReader.unmarked(existing)).isEmpty();
+        String unmarked = RecordReader.unmarked(existing);
+        char separator = CsvTable.separatorOf(unmarked);
+        boolean begins = CsvTable.lineByLine(unmarked).isEmpty();
         String heading = begins ? SpreadsheetCell.line(RecordReader.COLUMNS, separator) + "\n" : "";
         return lastLineEnd(existing)
                 + heading

@@ -50,22 +50,7 @@ class FullLessonTest {
     /** D1 must be there and takes 410 s where 409 are left. */
     @Test
     void a_lesson_too_short_for_what_must_be_there_does_not_fit_and_is_given_no_rounds() {
-        DrillLoad one = Larkspur.THRUST;
-        DrillLoad must = new DrillLoad(
-                one.drill(),
-                one.counts(),
-                one.perCount(),
-                one.reset(),
-                one.repetitions(),
-                one.roles(),
-                one.rounds(),
-                one.explain(),
-                one.swap(),
-                one.change(),
-                one.waves(),
-                one.value(),
-                true,
-                one.needs());
+        DrillLoad must = Larkspur.required(Larkspur.THRUST);
         LessonPlan plan = filled(1309, List.of(must), 12);
         assertFalse(plan.fits());
         assertEquals(2, plan.drills().get(0).rounds());

@@ -45,6 +45,34 @@ final class Larkspur {
                 List.of(needs));
     }
 
+    /** The same drill, which must be in the lesson. */
+    static DrillLoad required(DrillLoad load) {
+        return changed(load, true, load.needs());
+    }
+
+    /** The same drill with other needs. */
+    static DrillLoad needing(DrillLoad load, String... needs) {
+        return changed(load, load.must(), List.of(needs));
+    }
+
+    private static DrillLoad changed(DrillLoad load, boolean must, List<String> needs) {
+        return new DrillLoad(
+                load.drill(),
+                load.counts(),
+                load.perCount(),
+                load.reset(),
+                load.repetitions(),
+                load.roles(),
+                load.rounds(),
+                load.explain(),
+                load.swap(),
+                load.change(),
+                load.waves(),
+                load.value(),
+                must,
+                needs);
+    }
+
     static List<String> ids(List<DrillLoad> loads) {
         return loads.stream().map(DrillLoad::drill).toList();
     }

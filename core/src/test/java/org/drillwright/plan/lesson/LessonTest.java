@@ -153,22 +153,7 @@ class LessonTest {
 
     @Test
     void a_circle_is_named() {
-        DrillLoad one = Larkspur.THRUST;
-        DrillLoad circle = new DrillLoad(
-                one.drill(),
-                one.counts(),
-                one.perCount(),
-                one.reset(),
-                one.repetitions(),
-                one.roles(),
-                one.rounds(),
-                one.explain(),
-                one.swap(),
-                one.change(),
-                one.waves(),
-                one.value(),
-                false,
-                List.of("D2"));
+        DrillLoad circle = Larkspur.needing(Larkspur.THRUST, "D2");
         LessonPlan plan = plan(60, List.of(Larkspur.STEP, circle, Larkspur.PARRY));
         assertEquals(List.of("These need one another in a circle: D1, D2."), plan.advice());
         assertEquals(List.of(), plan.drills());

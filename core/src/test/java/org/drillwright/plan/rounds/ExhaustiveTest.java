@@ -20,14 +20,6 @@ class ExhaustiveTest {
         return Exhaustive.search(problem, Extras.ofAll(problem), Tally.of(known));
     }
 
-    private static int[] row(Table table, int students) {
-        int[] row = new int[students];
-        for (int student = 0; student < students; student++) {
-            row[student] = table.mate(0, student);
-        }
-        return row;
-    }
-
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void a_table_that_costs_less_is_found(String order) {
@@ -38,7 +30,7 @@ class ExhaustiveTest {
         Table better = search(four.problem(), 0, 0, 0, 0, 0, 5, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
-        assertArrayEquals(four.row(0), row(better, 4));
+        assertArrayEquals(four.row(0), Rows.of(better, 0, 4));
     }
 
     /** The search went to its end, so 2 is the least; but it is known. */
@@ -76,7 +68,7 @@ class ExhaustiveTest {
         Table better = search(problem, 0, 1, 0, 0, 0, 0, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
-        assertArrayEquals(new int[] {1, 0, 3}, row(better, 3));
+        assertArrayEquals(new int[] {1, 0, 3}, Rows.of(better, 0, 3));
     }
 
     @ParameterizedTest(name = "{0} students, {1} help")
@@ -107,7 +99,7 @@ class ExhaustiveTest {
         Table better = search(four.problem(), 0, 0, 0, 5, 3, 0, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
-        assertArrayEquals(four.row(0), row(better, 4));
+        assertArrayEquals(four.row(0), Rows.of(better, 0, 4));
     }
 
     /** Each way has a sum of 6; with 3 + 3 twice the largest gap is 3, below the 4 that is known. */

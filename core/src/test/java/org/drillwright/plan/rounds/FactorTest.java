@@ -3,7 +3,6 @@ package org.drillwright.plan.rounds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashSet;
@@ -46,11 +45,7 @@ class FactorTest {
     private static Set<List<Integer>> rows(Table table, int rounds, int students) {
         Set<List<Integer>> rows = new HashSet<>();
         for (int round = 0; round < rounds; round++) {
-            List<Integer> row = new ArrayList<>();
-            for (int student = 0; student < students; student++) {
-                row.add(table.mate(round, student));
-            }
-            rows.add(row);
+            rows.add(IntStream.of(Rows.of(table, round, students)).boxed().toList());
         }
         return rows;
     }

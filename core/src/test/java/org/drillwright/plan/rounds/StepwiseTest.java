@@ -23,20 +23,14 @@ class StepwiseTest {
         return new Stepwise(problem, Extras.ofAll(problem), NOTHING);
     }
 
-    private static int[] row(Table table, int round, int students) {
-        return IntStream.range(0, students)
-                .map(student -> table.mate(round, student))
-                .toArray();
-    }
-
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void one_round_is_found_exactly_whatever_it_was_before(String order) {
         Four four = new Four(order, 1).cost(1, Aim.PAST, 1, 1).cost(2, Aim.PAST, 2, 2);
         Stepwise stepwise = stepwise(four.problem());
-        assertArrayEquals(four.row(0), row(stepwise.best(), 0, 4));
+        assertArrayEquals(four.row(0), Rows.of(stepwise.best(), 0, 4));
         for (int part = 0; part < 3; part++) {
-            assertArrayEquals(four.row(0), row(stepwise.improved(new Table(new int[][] {four.row(part)})), 0, 4));
+            assertArrayEquals(four.row(0), Rows.of(stepwise.improved(new Table(new int[][] {four.row(part)})), 0, 4));
         }
     }
 
@@ -47,7 +41,7 @@ class StepwiseTest {
         Four four = new Four(order, 1);
         for (int part = 0; part < 3; part++) {
             Table table = new Table(new int[][] {four.row(part)});
-            assertArrayEquals(four.row(part), row(stepwise(four.problem()).improved(table), 0, 4));
+            assertArrayEquals(four.row(part), Rows.of(stepwise(four.problem()).improved(table), 0, 4));
         }
     }
 

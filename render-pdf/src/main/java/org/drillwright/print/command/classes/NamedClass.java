@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
 final class NamedClass {
 
     @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
-    String named = "";
+    String name = "";
 
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
     PlanFormat format = PlanFormat.TEXT;
@@ -25,7 +25,7 @@ final class NamedClass {
 
     /** The class and all that belongs to it; nothing if something of it has errors, which are shown. */
     Optional<Tonight> tonight(Invocation run, SchoolOption school) {
-        return ClassRun.open(run, school.folder(), List.of(named)).tonight(named);
+        return ClassRun.open(run, school.folder(), List.of(name)).tonight(name);
     }
 
     SheetSize sheet(School settings) {

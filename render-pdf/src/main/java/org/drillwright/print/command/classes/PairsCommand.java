@@ -84,7 +84,7 @@ public final class PairsCommand implements Callable<Integer> {
         if (file.isPresent() && plan.rounds().size() == plan.firstPlanned()) {
             run.err()
                     .println("Nothing was printed: the lesson has no rounds of partners left to plan. See: lesson "
-                            + named.named);
+                            + named.name);
             return Exit.MATERIAL;
         }
         if (file.isPresent()) {

@@ -19,7 +19,7 @@ import org.drillwright.report.Difference;
 import org.drillwright.school.SchoolFolder.Entry;
 
 /** Shows what can be mended in the chosen drills, and writes it if that is wished. */
-public final class Fixes {
+final class Fixes {
 
     private static final String BYTE_ORDER_MARK = "\ufeff";
 

@@ -8,7 +8,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.SourceFile;
 
 /** Names files as seen from where the caller stands, so that an editor can open them. */
-public final class FromHere {
+final class FromHere {
 
     private FromHere() {}
 

@@ -6,7 +6,7 @@ import org.drillwright.print.command.folder.Selection;
 import org.drillwright.school.SchoolFolder;
 
 /** What the phrase would allow where a count leaves a side without a turn, for people. */
-public final class Proposals {
+final class Proposals {
 
     private Proposals() {}
 

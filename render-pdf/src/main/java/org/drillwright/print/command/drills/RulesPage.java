@@ -8,7 +8,7 @@ import org.drillwright.report.Paint;
 import org.drillwright.source.Severity;
 
 /** Every rule with its reason and its examples, as text. */
-public final class RulesPage {
+final class RulesPage {
 
     private RulesPage() {}
 

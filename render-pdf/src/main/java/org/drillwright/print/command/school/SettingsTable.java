@@ -15,7 +15,7 @@ import org.drillwright.source.FieldPath;
 import org.drillwright.source.SourceFile;
 
 /** The settings in force as a table: the key, its value, and where that comes from. */
-public final class SettingsTable {
+final class SettingsTable {
 
     private static final int KEY = 16;
     private static final int VALUE = 40;

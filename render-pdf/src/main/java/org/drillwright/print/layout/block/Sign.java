@@ -10,7 +10,7 @@ import org.drillwright.print.frame.Outline;
  *
  * @param width that it takes before the words, in points
  */
-public record Sign(double width, List<Mark> marks) {
+record Sign(double width, List<Mark> marks) {
 
     /** A sign as high as the capitals of the first line of a column. */
     static Sign before(double x, double top, double size, Ink body, Ink bar) {

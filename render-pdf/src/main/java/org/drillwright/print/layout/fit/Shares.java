@@ -4,7 +4,7 @@ import java.util.List;
 import org.drillwright.print.layout.words.CardText;
 
 /** How the two sides share a width: so that the counts take fewest lines, and of such ways the most equal. */
-public final class Shares {
+final class Shares {
 
     private static final double STEP = 0.025;
     private static final int STEPS = 8;

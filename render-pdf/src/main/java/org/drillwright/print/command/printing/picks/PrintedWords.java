@@ -10,7 +10,7 @@ import org.drillwright.source.FieldPath;
 import org.drillwright.source.Written;
 
 /** The words behind a printed field's name, such as {@code step 3, leader}, with their places in the file. */
-public final class PrintedWords {
+final class PrintedWords {
 
     private static final Pattern IN_STEP = Pattern.compile("step (\\d+), (\\w+)");
 

@@ -8,7 +8,7 @@ import org.drillwright.report.Judged;
 import org.drillwright.school.JudgedCounts;
 
 /** What the foot of a card says of counts that could not be judged: silence would be taken for approval. */
-public final class Unjudged {
+final class Unjudged {
 
     private Unjudged() {}
 

@@ -21,8 +21,10 @@ public record Utterance(List<Clause> clauses, List<Span> unread, List<TwoReading
         readings = List.copyOf(readings);
     }
 
-    /** Whether all of the text could be read. */
+    /** Whether all of the text could be read: no word is left over, and no action is in doubt. */
     public boolean isRead() {
-        return unread.isEmpty() && clauses.stream().noneMatch(clause -> clause.action() instanceof Action.Unread);
+        return unread.isEmpty()
+                && clauses.stream()
+                        .allMatch(clause -> clause.isCertain() && !(clause.action() instanceof Action.Unread));
     }
 }

@@ -5,6 +5,8 @@ import java.util.Locale;
 /** A place that a point or an edge is sent to. */
 public enum Target {
     HEAD,
+    /** Either cheek: which one is not said. */
+    CHEEK,
     INSIDE_CHEEK,
     OUTSIDE_CHEEK,
     CHEST,

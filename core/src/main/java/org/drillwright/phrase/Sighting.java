@@ -75,7 +75,7 @@ final class Sighting {
     /** From the parts of the body: common practice, no source; the flank's line after L'Abbat IX. */
     private Optional<Height> heightOf(Target target) {
         return switch (target) {
-            case HEAD, CHEST, SHOULDER, INSIDE_CHEEK, OUTSIDE_CHEEK -> Optional.of(Height.HIGH);
+            case HEAD, CHEEK, CHEST, SHOULDER, INSIDE_CHEEK, OUTSIDE_CHEEK -> Optional.of(Height.HIGH);
             case FLANK, BELLY, THIGH, KNEE, LEG, FOOT -> Optional.of(Height.LOW);
             case BACK, BODY, HAND, WRIST, FOREARM, ELBOW, MARK -> Optional.empty();
         };
@@ -101,7 +101,7 @@ final class Sighting {
             case INSIDE_CHEEK, CHEST, BELLY -> Optional.of(Line.INSIDE);
             case OUTSIDE_CHEEK, FLANK, SHOULDER, BACK -> Optional.of(Line.OUTSIDE);
             case HAND, WRIST, FOREARM, ELBOW -> Optional.of(Line.ARM);
-            case BODY, THIGH, KNEE, LEG, FOOT, MARK -> Optional.empty();
+            case CHEEK, BODY, THIGH, KNEE, LEG, FOOT, MARK -> Optional.empty();
         };
     }
 

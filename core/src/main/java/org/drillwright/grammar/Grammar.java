@@ -1,0 +1,95 @@
+package org.drillwright.grammar;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The constructions of one language. Beside rules its file says which categories are nouns ({@code noun …}: each may be
+ * an object or stand behind a preposition) and which may follow a head behind a comma ({@code late …}).
+ */
+public final class Grammar {
+
+    private final List<Rule> rules = new ArrayList<>();
+    private final Map<String, List<Rule>> byFirst = new HashMap<>();
+    private final Set<String> nouns = new HashSet<>();
+    private final Set<String> late = new HashSet<>();
+    private final Set<String> literals = new HashSet<>();
+
+    private Grammar() {}
+
+    /**
+     * Builds a grammar.
+     *
+     * @throws IllegalArgumentException if a line is no rule, with the line
+     */
+    public static Grammar read(List<String> lines) {
+        Grammar grammar = new Grammar();
+        Set<String> seen = new HashSet<>();
+        for (String line : lines) {
+            String text = line.replaceFirst("(^|\\s)#.*", "").strip();
+            if (text.startsWith("noun ")) {
+                grammar.nouns.addAll(Arrays.asList(text.substring(5).split("\\s+")));
+            } else if (text.startsWith("late ")) {
+                grammar.late.addAll(Arrays.asList(text.substring(5).split("\\s+")));
+            } else if (!text.isEmpty()) {
+                Rule rule = Rule.parse(text);
+                if (!seen.add(text)) {
+                    throw new IllegalArgumentException("stands twice: " + text);
+                }
+                grammar.add(rule);
+            }
+        }
+        return grammar;
+    }
+
+    private void add(Rule rule) {
+        rules.add(rule);
+        byFirst.computeIfAbsent(rule.children().get(0).category(), first -> new ArrayList<>())
+                .add(rule);
+        for (Rule.Child child : rule.children()) {
+            if (Rule.isLiteral(child.category())) {
+                literals.add(child.category().startsWith("'") ? child.category().substring(1) : child.category());
+            }
+        }
+    }
+
+    List<Rule> beginningWith(String category) {
+        return byFirst.getOrDefault(category, List.of());
+    }
+
+    boolean isNoun(String category) {
+        return nouns.contains(category);
+    }
+
+    boolean mayComeLate(String sort) {
+        return late.contains(sort);
+    }
+
+    /** Whether a construction asks for this very word. */
+    public boolean names(String word) {
+        return literals.contains(word);
+    }
+
+    /** Each construction as it is written. */
+    public List<String> lines() {
+        return rules.stream().map(Rule::line).toList();
+    }
+
+    /** Every category that a construction makes or asks for. */
+    public Set<String> categories() {
+        Set<String> all = new HashSet<>(nouns);
+        for (Rule rule : rules) {
+            all.add(rule.parent());
+            rule.children().stream()
+                    .map(Rule.Child::category)
+                    .filter(name -> !Rule.isLiteral(name))
+                    .forEach(all::add);
+        }
+        return all;
+    }
+}

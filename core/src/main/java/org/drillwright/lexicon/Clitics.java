@@ -1,0 +1,48 @@
+package org.drillwright.lexicon;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Words that are written as one: {@code don't}, {@code l'épée}, {@code nel}.
+ *
+ * @param whole a word as written, and the words that it stands for
+ * @param leading what stands before an apostrophe, and the words for it
+ * @param trailing what stands behind a word's last apostrophe, with it, and the words for it
+ */
+record Clitics(Map<String, List<String>> whole, Map<String, List<String>> leading, Map<String, List<String>> trailing) {
+
+    Clitics {
+        whole = Map.copyOf(whole);
+        leading = Map.copyOf(leading);
+        trailing = Map.copyOf(trailing);
+    }
+
+    /** The words of something that was written as one word, folded already. */
+    List<String> parts(String word) {
+        if (whole.containsKey(word)) {
+            return whole.get(word);
+        }
+        int sign = word.indexOf('\'');
+        if (sign < 0) {
+            return List.of(word);
+        }
+        List<String> parts = new ArrayList<>();
+        String rest = word;
+        if (leading.containsKey(word.substring(0, sign + 1))) {
+            parts.addAll(leading.get(word.substring(0, sign + 1)));
+            rest = word.substring(sign + 1);
+        }
+        int last = rest.lastIndexOf('\'');
+        if (last < 0 || !trailing.containsKey(rest.substring(last))) {
+            parts.addAll(whole.getOrDefault(rest, List.of(rest.replace("'", ""))));
+        } else {
+            if (last > 0) {
+                parts.add(rest.substring(0, last).replace("'", ""));
+            }
+            parts.addAll(trailing.get(rest.substring(last)));
+        }
+        return parts;
+    }
+}

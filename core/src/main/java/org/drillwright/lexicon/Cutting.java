@@ -1,0 +1,127 @@
+package org.drillwright.lexicon;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.drillwright.source.Span;
+
+/**
+ * Cuts a text into sentences of words and stops. Letters and digits part, a hyphen inside a word parts it; dashes,
+ * slashes and brackets are commas; what stands in quotation marks is one call.
+ */
+final class Cutting {
+
+    private static final Pattern PIECE =
+            Pattern.compile("(?<call>\"[^\"]{1,300}\"|\u201c[^\u201d]{1,300}\u201d|\u00ab[^\u00bb]{1,300}\u00bb"
+                    + "|\u201e[^\u201c\u201d]{1,300}[\u201c\u201d]|(?<![\\p{L}\\p{N}])['\u2018][^'\u2018\u2019\\n]{1,80}['\u2019](?![\\p{L}\\p{N}]))"
+                    + "|(?<word>['\u2019]?[\\p{L}\\p{M}]+(?:['\u2019][\\p{L}\\p{M}]+)*['\u2019]?)"
+                    + "|(?<number>\\p{N}+)"
+                    + "|(?<with>w/)"
+                    + "|(?<arrow>[-=]+>|\u2192)"
+                    + "|(?<dash>[\u2014\u2013]|(?<=\\s)-+(?=\\s))"
+                    + "|(?<sign>[.;:,!?()\\[\\]/&+\u00d7\u2026\u2019'])");
+
+    private final Clitics clitics;
+    private final Set<String> shortened;
+
+    /** @param shortened words behind which a full stop may stand for letters left out */
+    Cutting(Clitics clitics, Set<String> shortened) {
+        this.clitics = clitics;
+        this.shortened = Set.copyOf(shortened);
+    }
+
+    /** The sentences of a text; none is empty. */
+    List<List<Token>> sentences(String text) {
+        List<List<Token>> sentences = new ArrayList<>();
+        List<Token> sentence = new ArrayList<>();
+        Matcher piece = PIECE.matcher(text);
+        int from = 0;
+        while (piece.find(from)) {
+            from = piece.end();
+            Span span = new Span(piece.start(), piece.end());
+            if (piece.group("call") != null) {
+                sentence.add(new Token(Token.QUOTE, span));
+            } else if (piece.group("word") != null) {
+                word(text, span, sentence);
+            } else if (piece.group("number") != null) {
+                sentence.add(new Token(piece.group(), span));
+            } else if (piece.group("with") != null) {
+                sentence.add(new Token("w", span));
+            } else if (piece.group("sign") == null) {
+                sentence.add(new Token(",", span));
+            } else if (!sign(text, span, sentence)) {
+                end(sentence, sentences);
+                sentence = new ArrayList<>();
+            }
+        }
+        end(sentence, sentences);
+        return sentences;
+    }
+
+    private void word(String text, Span span, List<Token> sentence) {
+        String folded = Spelling.fold(text.substring(span.start(), span.end()));
+        String bare = clitics.whole().containsKey(folded) ? folded : stripped(folded);
+        int at = span.start() + folded.indexOf(bare);
+        List<String> tail = folded.endsWith("'") ? clitics.trailing().getOrDefault("'", List.of()) : List.<String>of();
+        Span place = folded.length() == span.length() ? new Span(at, at + bare.length()) : span;
+        List<String> parts = clitics.parts(bare);
+        for (String part : parts) {
+            sentence.add(new Token(part, place));
+        }
+        for (String part : tail) {
+            sentence.add(new Token(part, place));
+        }
+    }
+
+    private static String stripped(String word) {
+        String bare = word.startsWith("'") ? word.substring(1) : word;
+        return bare.endsWith("'") ? bare.substring(0, bare.length() - 1) : bare;
+    }
+
+    /** Takes a sign into the sentence; false if it ends it. */
+    private boolean sign(String text, Span span, List<Token> sentence) {
+        String sign = text.substring(span.start(), span.end());
+        switch (sign) {
+            case ",", ":", "(", ")", "[", "]", "/" -> sentence.add(new Token(sign.equals(":") ? ":" : ",", span));
+            case "&", "+" -> sentence.add(new Token("&", span));
+            case "\u00d7" -> sentence.add(new Token("x", span));
+            case "'", "\u2019" -> {}
+            case "." -> {
+                return !endsAt(text, span.end(), sentence, span);
+            }
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A full stop ends a sentence unless it shortens a word, or what follows goes on small. */
+    private boolean endsAt(String text, int behind, List<Token> sentence, Span span) {
+        int next = behind;
+        while (next < text.length() && Character.isWhitespace(text.charAt(next))) {
+            next++;
+        }
+        boolean goesOn = next < text.length()
+                && (Character.isLowerCase(text.charAt(next))
+                        || Character.isDigit(text.charAt(next))
+                        || ",;+&".indexOf(text.charAt(next)) >= 0);
+        boolean shortens = !sentence.isEmpty()
+                && shortened.contains(sentence.get(sentence.size() - 1).folded());
+        if (!goesOn) {
+            return true;
+        }
+        if (!shortens) {
+            sentence.add(new Token(",", span));
+        }
+        return false;
+    }
+
+    private static void end(List<Token> sentence, List<List<Token>> sentences) {
+        if (!sentence.isEmpty()) {
+            sentences.add(List.copyOf(sentence));
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package org.drillwright.lexicon;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** All words of one language, in all their forms. Immutable once built. */
+public final class Lexicon {
+
+    private final Cutting cutting;
+    private final Node root = new Node();
+    private final Map<String, List<Entry>> lemmas = new LinkedHashMap<>();
+    private final Map<Entry, Map<String, String>> forms = new HashMap<>();
+    private final Set<String> single = new TreeSet<>();
+
+    /** A word, what may follow it, and the senses that end here. */
+    private static final class Node {
+        private final Map<String, Node> next = new HashMap<>();
+        private final Set<Entry> here = new java.util.LinkedHashSet<>();
+    }
+
+    /**
+     * A sense found in a sentence.
+     *
+     * @param end behind its last token
+     */
+    public record Match(Entry entry, int end) {}
+
+    /** One form of an entry: how it is spelt, and the entry with what the form adds. */
+    record Spelt(String words, Entry entry, Entry of, String form) {}
+
+    Lexicon(Cutting cutting, Collection<Spelt> spelt) {
+        this.cutting = cutting;
+        for (Spelt one : spelt) {
+            add(one);
+        }
+    }
+
+    private void add(Spelt one) {
+        Node node = root;
+        List<Token> tokens = words(one.words());
+        for (Token token : tokens) {
+            node = node.next.computeIfAbsent(token.folded(), word -> new Node());
+        }
+        if (node.here.add(one.entry())) {
+            lemmas.computeIfAbsent(one.entry().lemma(), lemma -> new ArrayList<>())
+                    .add(one.entry());
+        }
+        forms.computeIfAbsent(one.of(), entry -> new LinkedHashMap<>()).putIfAbsent(one.form(), one.words());
+        if (tokens.size() == 1) {
+            single.add(tokens.get(0).folded());
+        }
+    }
+
+    /** A text cut into sentences. */
+    public List<List<Token>> sentences(String text) {
+        return cutting.sentences(text);
+    }
+
+    /** A text cut into words and stops, as one sentence. */
+    public List<Token> words(String text) {
+        return sentences(text).stream().flatMap(List::stream).toList();
+    }
+
+    /** The senses that begin at a token, of one word and of several. */
+    public List<Match> at(List<Token> sentence, int from) {
+        List<Match> found = new ArrayList<>();
+        Node node = root;
+        for (int at = from; at < sentence.size(); at++) {
+            Node next = node.next.get(sentence.get(at).folded());
+            if (next == null) {
+                break;
+            }
+            for (Entry entry : next.here) {
+                found.add(new Match(entry, at + 1));
+            }
+            node = next;
+        }
+        return found;
+    }
+
+    /** The senses of some words taken as a whole. */
+    public List<Entry> entries(String words) {
+        List<Token> tokens = words(words);
+        return at(tokens, 0).stream()
+                .filter(match -> match.end() == tokens.size())
+                .map(Match::entry)
+                .toList();
+    }
+
+    /** Whether a word alone is listed. */
+    public boolean lists(String folded) {
+        return single.contains(folded);
+    }
+
+    /** All words that are listed alone, sorted. */
+    public Set<String> single() {
+        return Set.copyOf(single);
+    }
+
+    /** Every entry, as listed, with its forms by name. */
+    public Map<Entry, Map<String, String>> forms() {
+        return new HashMap<>(forms);
+    }
+
+    /** The lemmas of a category. */
+    public Set<String> lemmas(String category) {
+        Set<String> found = new HashSet<>();
+        lemmas.forEach((lemma, entries) -> {
+            if (entries.stream().anyMatch(entry -> entry.category().equals(category))) {
+                found.add(lemma);
+            }
+        });
+        return found;
+    }
+}

@@ -1,0 +1,130 @@
+package org.drillwright.lexicon;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Reads a word list. A line is {@code CATEGORY lemma|lemma feature=value … [par=…]}, or begins with a word in small
+ * letters that says how the language is written: {@code paradigm}, {@code forms}, {@code whole}, {@code leading},
+ * {@code trailing}, {@code shortened}.
+ */
+public final class LexiconFile {
+
+    private final List<Paradigm> paradigms = new ArrayList<>();
+    private final List<String> listedForms = new ArrayList<>();
+    private final Map<String, List<String>> whole = new HashMap<>();
+    private final Map<String, List<String>> leading = new HashMap<>();
+    private final Map<String, List<String>> trailing = new HashMap<>();
+    private final Set<String> shortened = new HashSet<>();
+    private final List<Lexicon.Spelt> spelt = new ArrayList<>();
+    private final Set<String> seen = new HashSet<>();
+
+    private LexiconFile() {}
+
+    /**
+     * Builds the word list of a language.
+     *
+     * @param lines of its file and of what a school adds, in this order
+     * @throws IllegalArgumentException if a line cannot be used, with the line
+     */
+    public static Lexicon read(List<String> lines) {
+        LexiconFile file = new LexiconFile();
+        for (String line : lines) {
+            String text = line.replaceFirst("(^|\\s)#.*", "").strip();
+            if (!text.isEmpty()) {
+                try {
+                    file.take(Arrays.asList(text.split("\\s+")));
+                } catch (IllegalArgumentException e) {
+                    throw new IllegalArgumentException(e.getMessage() + " in the line: " + line, e);
+                }
+            }
+        }
+        Cutting cutting = new Cutting(new Clitics(file.whole, file.leading, file.trailing), file.shortened);
+        return new Lexicon(cutting, file.spelt);
+    }
+
+    private void take(List<String> words) {
+        switch (words.get(0)) {
+            case "paradigm" -> paradigms.add(Paradigm.parse(words.subList(1, words.size())));
+            case "forms" -> listedForms.addAll(words.subList(1, words.size()));
+            case "whole" -> whole.put(words.get(1), words.subList(2, words.size()));
+            case "leading" -> leading.put(words.get(1), words.subList(2, words.size()));
+            case "trailing" -> trailing.put(words.get(1), words.subList(2, words.size()));
+            case "shortened" -> shortened.addAll(words.subList(1, words.size()));
+            default -> entries(words);
+        }
+    }
+
+    private void entries(List<String> words) {
+        if (words.size() < 2 || !Character.isUpperCase(words.get(0).charAt(0))) {
+            throw new IllegalArgumentException("neither an entry nor a rule of spelling");
+        }
+        List<String> rest = new ArrayList<>(words.subList(2, words.size()));
+        Optional<String> paradigm =
+                rest.stream().filter(word -> word.startsWith("par=")).findFirst();
+        rest.removeIf(word -> word.startsWith("par="));
+        Features features = Features.parse(rest);
+        for (String lemma : words.get(1).split("\\|")) {
+            String plain = Spelling.fold(lemma.replace('_', ' '));
+            Entry entry = new Entry(words.get(0), features, plain);
+            if (!seen.add(entry.toString())) {
+                throw new IllegalArgumentException("'" + lemma + "' stands twice as " + words.get(0) + " " + features);
+            }
+            forms(entry, paradigm.map(word -> word.substring(4)).orElse(""));
+        }
+    }
+
+    private void forms(Entry entry, String paradigm) {
+        if (paradigm.contains("/")) {
+            String[] forms = paradigm.split("/");
+            for (int at = 0; at < forms.length; at++) {
+                for (String form : forms[at].split(";")) {
+                    spell(entry, listedForms.get(Math.min(at, listedForms.size() - 1)), Spelling.fold(form));
+                }
+            }
+            return;
+        }
+        String name = paradigm.isEmpty() ? entry.category() : paradigm;
+        boolean verb = entry.category().equals("V");
+        String inflected = verb ? firstWord(entry.lemma()) : lastWord(entry.lemma());
+        for (Paradigm one : paradigms) {
+            Optional<List<Map.Entry<String, String>>> forms =
+                    one.name().equals(name) ? one.inflect(inflected) : Optional.empty();
+            if (forms.isPresent()) {
+                forms.get().forEach(form -> spell(entry, form.getKey(), form.getValue()));
+                return;
+            }
+        }
+        if (!paradigm.isEmpty() && !paradigm.equals("inv")) {
+            throw new IllegalArgumentException("no paradigm " + paradigm + " for '" + entry.lemma() + "'");
+        }
+        spelt.add(new Lexicon.Spelt(entry.lemma(), entry, entry, ""));
+    }
+
+    private static String firstWord(String lemma) {
+        int end = lemma.indexOf(' ');
+        return end < 0 ? lemma : lemma.substring(0, end);
+    }
+
+    private static String lastWord(String lemma) {
+        return lemma.substring(lemma.lastIndexOf(' ') + 1);
+    }
+
+    /** An inflected form: of a verb its first word, of a noun its last. */
+    private void spell(Entry entry, String form, String inflected) {
+        boolean verb = entry.category().equals("V");
+        String lemma = entry.lemma();
+        String words = verb
+                ? inflected + lemma.substring(firstWord(lemma).length())
+                : lemma.substring(0, lemma.length() - lastWord(lemma).length()) + inflected;
+        Features more = form.equals("sg") ? Features.NONE : Features.of(Map.of(verb ? "form" : "num", form));
+        Entry inflectedEntry = new Entry(entry.category(), entry.features().overlaidBy(more), lemma);
+        spelt.add(new Lexicon.Spelt(words, inflectedEntry, entry, form));
+    }
+}

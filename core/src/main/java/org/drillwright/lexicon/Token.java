@@ -1,0 +1,19 @@
+package org.drillwright.lexicon;
+
+import org.drillwright.source.Span;
+
+/**
+ * A word, a number or a stop of a text.
+ *
+ * @param folded without capitals and accents; for a quotation {@link #QUOTE}
+ * @param span where it stands in the text as written; words that were one as written share it
+ */
+public record Token(String folded, Span span) {
+
+    /** A call in quotation marks, whatever it says. */
+    public static final String QUOTE = "<quote>";
+
+    public boolean isWord() {
+        return folded.equals(QUOTE) || Character.isLetterOrDigit(folded.codePointAt(0));
+    }
+}

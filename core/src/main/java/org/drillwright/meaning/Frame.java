@@ -1,0 +1,209 @@
+package org.drillwright.meaning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.drillwright.grammar.Argument;
+import org.drillwright.lexicon.Condition;
+import org.drillwright.lexicon.Features;
+
+/**
+ * What a concept means with certain arguments: {@code CONCEPT[condition] : relation:SORT[condition]? … => actions @weight}.
+ *
+ * @param heads the concepts it is for, each with what is asked of it
+ * @param roles its arguments
+ * @param template what it means
+ * @param weight what it costs beside other frames
+ * @param line as it is written
+ */
+record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template template, double weight, String line) {
+
+    /** The relations that {@code ~} stands for: those that differ by usage only. */
+    private static final Set<String> ANY = Set.of("obj", "to", "in", "at", "on", "along", "against", "for", "adv");
+
+    /**
+     * An argument that a frame takes.
+     *
+     * @param relations how it may hang on the head
+     * @param sorts what it may be, each with what is asked of it
+     * @param needed whether the frame needs it
+     * @param lookedAt whether it says nothing that the actions have to say
+     */
+    record Role(Set<String> relations, Map<String, List<Condition>> sorts, boolean needed, boolean lookedAt) {
+
+        Role {
+            relations = Set.copyOf(relations);
+            sorts = Map.copyOf(sorts);
+        }
+
+        /** What is asked of an argument that fits here; empty if it does not. */
+        Optional<Condition> fits(Argument<Meant> argument) {
+            if (!relations.contains(argument.relation())) {
+                return Optional.empty();
+            }
+            return sorts.getOrDefault(argument.sort(), List.of()).stream()
+                    .filter(condition -> condition.holds(argument.features()))
+                    .findFirst();
+        }
+    }
+
+    Frame {
+        heads = new LinkedHashMap<>(heads);
+        roles = List.copyOf(roles);
+    }
+
+    static Frame parse(String line) {
+        int colon = line.indexOf(" : ");
+        int arrow = line.indexOf("=>");
+        if (colon < 0 || arrow < colon) {
+            throw new IllegalArgumentException("no frame: " + line);
+        }
+        List<Role> roles = new ArrayList<>();
+        String between = line.substring(colon + 3, arrow).strip();
+        for (String word : between.isEmpty() ? new String[0] : between.split("\\s+")) {
+            roles.add(role(word));
+        }
+        String means = line.substring(arrow + 2).strip();
+        double weight = 0;
+        int at = means.lastIndexOf('@');
+        if (at >= 0) {
+            weight = Double.parseDouble(means.substring(at + 1));
+            means = means.substring(0, at).strip();
+        }
+        return new Frame(
+                conditioned(line.substring(0, colon).strip()), roles, Template.parse(means), weight, line.strip());
+    }
+
+    private static Role role(String word) {
+        boolean needed = true;
+        boolean lookedAt = false;
+        String rest = word;
+        while (rest.endsWith("?") || rest.endsWith("!")) {
+            needed = needed && !rest.endsWith("?");
+            lookedAt = lookedAt || rest.endsWith("!");
+            rest = rest.substring(0, rest.length() - 1);
+        }
+        int colon = rest.indexOf(':');
+        if (colon < 0) {
+            throw new IllegalArgumentException("no role: " + word);
+        }
+        Set<String> relations = new TreeSet<>();
+        for (String relation : rest.substring(0, colon).split("\\|")) {
+            relations.addAll(relation.equals("~") ? ANY : Set.of(relation));
+        }
+        return new Role(relations, conditioned(rest.substring(colon + 1)), needed, lookedAt);
+    }
+
+    /** Reads {@code A[x]|B|A[y]}. */
+    private static Map<String, List<Condition>> conditioned(String text) {
+        Map<String, List<Condition>> all = new LinkedHashMap<>();
+        for (String one : text.split("\\|(?![^\\[]*\\])")) {
+            int bracket = one.indexOf('[');
+            String name = bracket < 0 ? one : one.substring(0, bracket);
+            Condition condition =
+                    bracket < 0 ? Condition.NONE : Condition.parse(one.substring(bracket + 1, one.length() - 1));
+            all.computeIfAbsent(name, key -> new ArrayList<>()).add(condition);
+        }
+        return all;
+    }
+
+    /** Whether the head with these arguments could become this frame, perhaps with more arguments. */
+    boolean mayTake(String concept, Features head, List<Argument<Meant>> arguments) {
+        return asked(concept, head).isPresent() && assigned(arguments, 0, new Role[arguments.size()]);
+    }
+
+    /** What is asked of the head, if it fits. */
+    private Optional<Condition> asked(String concept, Features head) {
+        return heads.getOrDefault(concept, List.of()).stream()
+                .filter(condition -> condition.holds(head))
+                .findFirst();
+    }
+
+    private boolean assigned(List<Argument<Meant>> arguments, int at, Role[] to) {
+        if (at == arguments.size()) {
+            return true;
+        }
+        for (Role role : roles) {
+            if (!isTaken(role, to, at) && role.fits(arguments.get(at)).isPresent()) {
+                to[at] = role;
+                if (assigned(arguments, at + 1, to)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean isTaken(Role role, Role[] to, int before) {
+        for (int at = 0; at < before; at++) {
+            if (to[at] == role) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * What the head means with just these arguments; empty if they do not fit, or if one of them says something that
+     * would be lost.
+     *
+     * @param loose features that say nothing of what is done
+     */
+    Optional<Filled> fill(String concept, Features head, List<Argument<Meant>> arguments, Set<String> loose) {
+        Optional<Condition> asked = asked(concept, head);
+        Role[] to = new Role[arguments.size()];
+        if (asked.isEmpty() || !assigned(arguments, 0, to) || !allThere(to)) {
+            return Optional.empty();
+        }
+        Set<String> said = new TreeSet<>(template.uses());
+        said.addAll(loose);
+        Set<String> ofHead = new TreeSet<>(said);
+        ofHead.addAll(asked.get().asked());
+        Features all = head;
+        if (!ofHead.containsAll(head.without("c").names())) {
+            return Optional.empty();
+        }
+        List<Meant> meant = new ArrayList<>();
+        for (int at = 0; at < to.length; at++) {
+            Argument<Meant> argument = arguments.get(at);
+            meant.addAll(argument.meant());
+            if (to[at].lookedAt() || argument.sort().equals("GER")) {
+                continue;
+            }
+            Set<String> used = new TreeSet<>(said);
+            used.addAll(to[at].fits(argument).orElseThrow().asked());
+            Features says = argument.features().without("c");
+            if (!used.containsAll(says.names())) {
+                return Optional.empty();
+            }
+            Optional<Features> both = all.and(says);
+            if (both.isEmpty()) {
+                return Optional.empty();
+            }
+            all = both.get();
+        }
+        Features complete = all;
+        return template.filled(complete, concept).map(texts -> new Filled(texts, meant));
+    }
+
+    /**
+     * A frame with its blanks filled.
+     *
+     * @param texts actions in their short form, or {@code &}
+     * @param carried what its arguments mean by themselves
+     */
+    record Filled(List<String> texts, List<Meant> carried) {}
+
+    private boolean allThere(Role[] to) {
+        for (Role role : roles) {
+            if (role.needed() && !isTaken(role, to, to.length)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,149 @@
+package org.drillwright.meaning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.drillwright.grammar.Argument;
+import org.drillwright.grammar.Sense;
+import org.drillwright.lexicon.Features;
+import org.drillwright.notation.Action;
+
+/**
+ * All frames: what concepts mean with their arguments, one table for all languages. Beside frames its file names the
+ * features that say nothing of what is done ({@code loose …}) and what constructions mean by themselves
+ * ({@code named NAME => actions}).
+ */
+public final class Frames implements Sense<Meant> {
+
+    private final List<Frame> all = new ArrayList<>();
+    private final Map<String, List<Frame>> byConcept = new HashMap<>();
+    private final Map<String, List<Meant>> named = new LinkedHashMap<>();
+    private final Set<String> loose = new HashSet<>();
+    private final Map<String, List<Meant>> known = new ConcurrentHashMap<>();
+
+    private Frames() {}
+
+    /**
+     * Builds the table.
+     *
+     * @throws IllegalArgumentException if a line cannot be used, with the line
+     */
+    public static Frames read(List<String> lines) {
+        Frames frames = new Frames();
+        Set<String> seen = new HashSet<>();
+        for (String line : lines) {
+            String text = line.replaceFirst("(^|\\s)#.*", "").strip();
+            if (text.startsWith("loose ")) {
+                frames.loose.addAll(Arrays.asList(text.substring(6).split("\\s+")));
+            } else if (text.startsWith("named ")) {
+                frames.name(text.substring(6));
+            } else if (!text.isEmpty()) {
+                if (!seen.add(text)) {
+                    throw new IllegalArgumentException("stands twice: " + text);
+                }
+                frames.add(Frame.parse(text));
+            }
+        }
+        return frames;
+    }
+
+    private void name(String text) {
+        int arrow = text.indexOf("=>");
+        List<Meant> meant = new ArrayList<>();
+        for (String action : text.substring(arrow + 2).split(";")) {
+            if (!action.isBlank()) {
+                meant.addAll(ActionText.read(action));
+            }
+        }
+        named.put(text.substring(0, arrow).strip(), meant);
+    }
+
+    private void add(Frame frame) {
+        all.add(frame);
+        for (String concept : frame.heads().keySet()) {
+            byConcept.computeIfAbsent(concept, key -> new ArrayList<>()).add(frame);
+        }
+    }
+
+    /** Each frame as it is written. */
+    public List<String> lines() {
+        return all.stream().map(Frame::line).toList();
+    }
+
+    /** The concepts that have a frame. */
+    public Set<String> concepts() {
+        return Set.copyOf(byConcept.keySet());
+    }
+
+    @Override
+    public boolean mayTake(Features head, List<Argument<Meant>> arguments) {
+        String concept = head.get("c").orElse("");
+        for (Frame frame : byConcept.getOrDefault(concept, List.of())) {
+            if (frame.mayTake(concept, head, arguments)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public List<Sensed<Meant>> of(Features head, List<Argument<Meant>> arguments) {
+        String concept = head.get("c").orElse("");
+        List<Sensed<Meant>> found = new ArrayList<>();
+        for (Frame frame : byConcept.getOrDefault(concept, List.of())) {
+            Optional<Frame.Filled> filled = frame.fill(concept, head, arguments, loose);
+            if (filled.isPresent()) {
+                found.add(new Sensed<>(meant(filled.get()), frame.weight()));
+            }
+        }
+        found.sort((one, other) -> Double.compare(one.weight(), other.weight()));
+        return found.subList(0, Math.min(1, found.size()));
+    }
+
+    private List<Meant> meant(Frame.Filled filled) {
+        List<Meant> meant = new ArrayList<>();
+        for (String text : filled.texts()) {
+            switch (text) {
+                case "&" -> meant.addAll(filled.carried());
+                case "&parry" -> filled.carried().forEach(one -> meant.add(asParry(one)));
+                case "aside" -> {}
+                default -> meant.addAll(known.computeIfAbsent(text, ActionText::read));
+            }
+        }
+        return meant;
+    }
+
+    /** To carry the hand somewhere against a blade is to parry there. */
+    private static Meant asParry(Meant meant) {
+        if (meant instanceof Meant.Does does && does.action() instanceof Action.Place place) {
+            Action parry = new Action.Parry(
+                    Optional.of(place.position()),
+                    Action.ParryKind.UNSTATED,
+                    org.drillwright.notation.Aim.UNSTATED,
+                    place.inTheLunge());
+            return new Meant.Does(parry);
+        }
+        return meant;
+    }
+
+    @Override
+    public List<Meant> named(String name) {
+        List<Meant> meant = named.get(name);
+        if (meant == null) {
+            throw new IllegalArgumentException("nothing is named '" + name + "'");
+        }
+        return meant;
+    }
+
+    /** The names that constructions may use. */
+    public Set<String> names() {
+        return Set.copyOf(named.keySet());
+    }
+}

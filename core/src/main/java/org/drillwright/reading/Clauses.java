@@ -1,0 +1,263 @@
+package org.drillwright.reading;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.drillwright.lexicon.Token;
+import org.drillwright.meaning.Meant;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Path;
+import org.drillwright.notation.Action.Role;
+import org.drillwright.notation.Clause;
+import org.drillwright.notation.Doubt;
+import org.drillwright.notation.Utterance;
+import org.drillwright.source.Span;
+
+/** Makes clauses of the pieces of sentences: who does it, what completes what, and what gaps leave in doubt. */
+final class Clauses {
+
+    private final List<Clause> clauses = new ArrayList<>();
+    private final List<Span> unread = new ArrayList<>();
+    private boolean said;
+
+    private List<Token> sentence = List.of();
+    private int begins;
+
+    /** Who acts until somebody else is named: empty for the one whose turn it is. */
+    private Optional<Side> subject = Optional.empty();
+
+    private boolean calledUpon;
+    private boolean others;
+    private Clause.Join join = Clause.Join.BEGINS;
+    private boolean explains;
+
+    /** Clauses of the stretch between two signs, and what of it was not read. */
+    private int stretch;
+
+    private final List<Piece> gaps = new ArrayList<>();
+    private final List<Piece> beside = new ArrayList<>();
+    private boolean choice;
+
+    void sentence(List<Token> tokens, List<Piece> pieces) {
+        sentence = tokens;
+        begins = clauses.size();
+        stretch = clauses.size();
+        subject = Optional.empty();
+        calledUpon = false;
+        others = false;
+        choice = false;
+        join = Clause.Join.BEGINS;
+        for (Piece piece : pieces) {
+            take(piece);
+        }
+        endStretch();
+    }
+
+    /** A word that nobody looks at any more. */
+    void beyond(Token token) {
+        unread.add(token.span());
+        clauses.add(new Clause(new Action.Unread(token.folded()), Optional.empty(), token.span(), Clause.Join.WITH));
+    }
+
+    Utterance utterance() {
+        if (clauses.isEmpty() && said) {
+            clauses.add(new Clause(
+                    new Action.Aside(Action.Trifle.OTHER), Optional.empty(), Span.at(0), Clause.Join.BEGINS));
+        }
+        return new Utterance(clauses, unread, List.of(), said ? 1 : 0);
+    }
+
+    private Span span(Piece piece) {
+        return sentence.get(piece.from()).span().to(sentence.get(piece.to() - 1).span());
+    }
+
+    private void take(Piece piece) {
+        switch (piece.kind()) {
+            case COMMA, COLON -> {
+                endStretch();
+                explains = piece.kind() == Piece.Kind.COLON;
+                join = join == Clause.Join.BEGINS ? join : Clause.Join.COMMA;
+            }
+            case AND -> {
+                endStretch();
+                join = Clause.Join.AND;
+            }
+            case OR -> {
+                endStretch();
+                choice = true;
+                doubt(clauses.size() - 1, Doubt.CHOICE);
+            }
+            case GAP -> {
+                gaps.add(piece);
+                unread.add(span(piece));
+            }
+            case COUNT -> said = true;
+            case MANNER -> said = true;
+            case ABOUT -> about(piece);
+            case CLAUSE, FRAGMENT -> clause(piece);
+        }
+    }
+
+    private void about(Piece piece) {
+        said = true;
+        others = piece.who().filter("other"::equals).isPresent();
+        choice = choice || piece.features().has("cond");
+        if (!piece.features().has("cond")) {
+            return;
+        }
+        for (int at = stretch; at < clauses.size(); at++) {
+            doubt(at, Doubt.CHOICE);
+        }
+    }
+
+    private void clause(Piece piece) {
+        said = true;
+        Optional<Side> named = piece.who().flatMap(Clauses::side);
+        if (piece.features().has("voc")) {
+            subject = named;
+            calledUpon = true;
+            return;
+        }
+        if (piece.who().isPresent()) {
+            subject = named;
+            others = false;
+        } else if (piece.isForm("base") && !calledUpon) {
+            subject = Optional.empty();
+            others = false;
+        }
+        if (others && piece.isForm("3")) {
+            return;
+        }
+        others = false;
+        for (Meant meant : piece.meant()) {
+            add(meant, span(piece));
+        }
+        if (!piece.meant().isEmpty()) {
+            beside.add(piece);
+            join = Clause.Join.WITH;
+            explains = false;
+        }
+    }
+
+    private static Optional<Side> side(String who) {
+        return switch (who) {
+            case "leader" -> Optional.of(Side.LEADER);
+            case "follower" -> Optional.of(Side.FOLLOWER);
+            default -> Optional.empty();
+        };
+    }
+
+    private void add(Meant meant, Span span) {
+        if (meant instanceof Meant.Lands lands) {
+            land(lands, span);
+        } else if (meant instanceof Meant.Does does) {
+            if (explains && does.action() instanceof Action.Strike strike && explained(strike, span)) {
+                return;
+            }
+            add(does.action(), span);
+        }
+    }
+
+    private void add(Action action, Span span) {
+        Set<Doubt> doubts = choice ? EnumSet.of(Doubt.CHOICE) : EnumSet.noneOf(Doubt.class);
+        clauses.add(new Clause(action, subject, span, join, doubts));
+        join = Clause.Join.WITH;
+    }
+
+    /** The stroke told last in this sentence, if it is a real one. */
+    private Optional<Action.Strike> last() {
+        return clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Strike strike
+                ? Optional.of(strike).filter(one -> !one.feint())
+                : Optional.empty();
+    }
+
+    /** "Slide the point under and hit low" is one stroke. */
+    private void land(Meant.Lands lands, Span span) {
+        Optional<Action.Strike> open = last().filter(strike -> !strike.aim().isStated());
+        boolean onItsWay = open.filter(strike -> strike.path() != Path.UNSTATED && strike.path() != Path.DIRECT)
+                .isPresent();
+        if (onItsWay || (open.isPresent() && !lands.strikes())) {
+            replace(open.orElseThrow().aimed(lands.aim()), span);
+            return;
+        }
+        Path path = lands.strikes() ? Path.DIRECT : Path.UNSTATED;
+        add(new Action.Strike(Role.ATTACK, path, lands.aim(), false, false, false, false), span);
+    }
+
+    /** "Deceive the parry: disengage" says one stroke twice. */
+    private boolean explained(Action.Strike strike, Span span) {
+        Optional<Action.Strike> open = last().filter(
+                        before -> before.path() == Path.UNSTATED || before.path() == Path.DECEIVE)
+                .filter(before -> strike.role() == Role.ATTACK && !strike.feint());
+        open.ifPresent(before -> replace(
+                new Action.Strike(
+                        before.role(),
+                        strike.path(),
+                        strike.aim().completedBy(before.aim()),
+                        before.cut() || strike.cut(),
+                        false,
+                        before.falseAttack(),
+                        before.opposition() || strike.opposition()),
+                span));
+        return open.isPresent();
+    }
+
+    private void replace(Action action, Span more) {
+        Clause last = clauses.remove(clauses.size() - 1);
+        clauses.add(new Clause(action, last.subject(), last.span().to(more), last.join(), last.doubts()));
+    }
+
+    // ---- what was not read
+
+    private void doubt(int at, Doubt doubt) {
+        if (at >= begins && at < clauses.size()) {
+            Clause clause = clauses.get(at);
+            Set<Doubt> doubts = EnumSet.of(doubt);
+            doubts.addAll(clause.doubts());
+            clauses.set(at, new Clause(clause.action(), clause.subject(), clause.span(), clause.join(), doubts));
+        }
+    }
+
+    /** Gaps leave in doubt what stands beside them up to the next sign; alone they are a thing unread. */
+    private void endStretch() {
+        if (!gaps.isEmpty()) {
+            if (clauses.size() == stretch) {
+                Span span = span(gaps.get(0)).to(span(gaps.get(gaps.size() - 1)));
+                clauses.add(new Clause(new Action.Unread("words"), subject, span, join));
+            } else {
+                for (int at = stretch; at < clauses.size(); at++) {
+                    for (Doubt doubt : doubts(clauses.get(at))) {
+                        doubt(at, doubt);
+                    }
+                }
+            }
+        }
+        gaps.clear();
+        beside.clear();
+        stretch = clauses.size();
+    }
+
+    private Set<Doubt> doubts(Clause clause) {
+        Set<Doubt> doubts = EnumSet.noneOf(Doubt.class);
+        for (Piece gap : gaps) {
+            boolean before = span(gap).start() < clause.span().start();
+            boolean finite = beside.stream().anyMatch(piece -> piece.isForm("3"));
+            if (before) {
+                doubts.add(finite ? Doubt.WHO : Doubt.DONE);
+            } else {
+                doubts.add(behind(clause.action()));
+            }
+        }
+        return doubts;
+    }
+
+    private static Doubt behind(Action action) {
+        if (action instanceof Action.Step || action instanceof Action.Withdraw || action instanceof Action.Lunge) {
+            return Doubt.STEPS;
+        }
+        return action instanceof Action.Mask ? Doubt.MASK : Doubt.MANNER;
+    }
+}

@@ -1,0 +1,210 @@
+package org.drillwright.reading;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.grammar.Chart;
+import org.drillwright.grammar.Phrase;
+import org.drillwright.lexicon.Features;
+import org.drillwright.lexicon.Token;
+import org.drillwright.meaning.Meant;
+
+/**
+ * The cheapest divisions of a sentence into phrases and gaps, found from left to right. There is no construction for a
+ * whole sentence: that something is left over is the normal case.
+ */
+final class Cover {
+
+    /** Divisions kept for each place. */
+    private static final int KEPT = 8;
+
+    private static final double CLAUSE = 1;
+    private static final double ABOUT = 0.6;
+    private static final double MANNER = 0.9;
+    private static final double FRAGMENT = 1.6;
+    private static final double THIRD_PERSON = 3;
+    private static final double CHOICE = 2;
+
+    /** A known word is dearer to pass over, so that the gap falls on the stranger. */
+    private static final double LISTED = 10;
+
+    private static final double UNLISTED = 8;
+    private static final double CROWDED = 4;
+    private static final double CROWDED_TRIFLE = 12;
+
+    private final Tongue tongue;
+    private final List<Token> sentence;
+    private final Chart<Meant> chart;
+    private final List<List<Division>> best = new ArrayList<>();
+
+    /**
+     * A sentence divided up to some place.
+     *
+     * @param cost the less, the more likely it is meant
+     */
+    record Division(List<Piece> pieces, double cost) {
+
+        Division {
+            pieces = List.copyOf(pieces);
+        }
+
+        Optional<Piece> last() {
+            return pieces.isEmpty() ? Optional.empty() : Optional.of(pieces.get(pieces.size() - 1));
+        }
+
+        /** Whether a new thought may begin here. */
+        boolean isOpen() {
+            return last().map(piece -> piece.parts() || piece.kind() == Piece.Kind.COUNT)
+                    .orElse(true);
+        }
+
+        private Division with(Piece piece, double more) {
+            List<Piece> longer = new ArrayList<>(pieces);
+            longer.add(piece);
+            return new Division(longer, cost + more);
+        }
+
+        private boolean meansTheSame(Division other) {
+            return isOpen() == other.isOpen()
+                    && meant().equals(other.meant())
+                    && gaps().equals(other.gaps())
+                    && last().map(Piece::acts).equals(other.last().map(Piece::acts));
+        }
+
+        List<Meant> meant() {
+            return pieces.stream().flatMap(piece -> piece.meant().stream()).toList();
+        }
+
+        List<Integer> gaps() {
+            return pieces.stream()
+                    .filter(piece -> piece.kind() == Piece.Kind.GAP)
+                    .map(Piece::from)
+                    .toList();
+        }
+    }
+
+    private Cover(Tongue tongue, List<Token> sentence, Chart<Meant> chart) {
+        this.tongue = tongue;
+        this.sentence = sentence;
+        this.chart = chart;
+    }
+
+    /** The divisions of a sentence, the cheapest first; at least one. */
+    static List<Division> of(Tongue tongue, List<Token> sentence, Chart<Meant> chart) {
+        return new Cover(tongue, sentence, chart).divide();
+    }
+
+    private List<Division> divide() {
+        int length = sentence.size();
+        for (int at = 0; at <= length; at++) {
+            best.add(new ArrayList<>());
+        }
+        best.get(0).add(new Division(List.of(), 0));
+        for (int at = 0; at < length; at++) {
+            List<Phrase<Meant>> phrases = chart.from(at);
+            for (Division before : List.copyOf(best.get(at))) {
+                extend(before, at, phrases);
+            }
+        }
+        return best.get(length);
+    }
+
+    private void extend(Division before, int at, List<Phrase<Meant>> phrases) {
+        Token token = sentence.get(at);
+        if (!token.isWord()) {
+            Piece.Kind kind = token.folded().equals(":") ? Piece.Kind.COLON : Piece.Kind.COMMA;
+            keep(before.with(new Piece(kind, at, at + 1, Features.NONE, List.of()), 0), at + 1);
+        }
+        double gap = tongue.knows(token.folded()) ? LISTED : UNLISTED;
+        keep(before.with(new Piece(Piece.Kind.GAP, at, at + 1, Features.NONE, List.of()), gap), at + 1);
+        for (Phrase<Meant> phrase : phrases) {
+            piece(before, phrase);
+        }
+    }
+
+    private void piece(Division before, Phrase<Meant> phrase) {
+        boolean closed = !before.isOpen();
+        switch (phrase.category()) {
+            case "SEP" -> add(before, phrase, Piece.Kind.AND, 0);
+            case "SEPOR" -> add(before, phrase, Piece.Kind.OR, CHOICE);
+            case "COUNT" -> {
+                if (before.isOpen() && endsAt(phrase.to())) {
+                    add(before, phrase, Piece.Kind.COUNT, 1);
+                }
+            }
+            case "MANNER" -> add(before, phrase, Piece.Kind.MANNER, phrase.weight() + MANNER);
+            case "ADJUNCT" -> add(before, phrase, Piece.Kind.ABOUT, phrase.weight() + ABOUT);
+            case "FRAG" -> {
+                if (before.isOpen() && endsAt(phrase.to())) {
+                    add(before, phrase, Piece.Kind.FRAGMENT, phrase.weight() + FRAGMENT);
+                }
+            }
+            case "S" -> {
+                boolean others = phrase.features().is("who", "other");
+                add(
+                        before,
+                        phrase,
+                        others ? Piece.Kind.ABOUT : Piece.Kind.CLAUSE,
+                        phrase.weight() + (others ? ABOUT : CLAUSE) + crowding(before, phrase));
+            }
+            case "ACT" -> {
+                String form = phrase.features().get("form").orElse("");
+                double more = switch (form) {
+                    case "base" -> 0;
+                    case "3" -> THIRD_PERSON;
+                    case "n", "ing" -> 0;
+                    default -> Double.NaN;
+                };
+                boolean onlyFresh = !form.equals("base");
+                if (!Double.isNaN(more) && !(onlyFresh && closed)) {
+                    add(before, phrase, Piece.Kind.CLAUSE, phrase.weight() + CLAUSE + more + crowding(before, phrase));
+                }
+            }
+            default -> {}
+        }
+    }
+
+    /** Whether a thought may end before this token. */
+    private boolean endsAt(int at) {
+        return at == sentence.size()
+                || !sentence.get(at).isWord()
+                || chart.from(at).stream()
+                        .anyMatch(phrase -> phrase.category().equals("SEP")
+                                || phrase.category().equals("SEPOR"));
+    }
+
+    /** A clause directly behind a clause, without a sign or an 'and' between them, is seldom meant. */
+    private static double crowding(Division before, Phrase<Meant> phrase) {
+        Optional<Piece> last =
+                before.last().filter(piece -> piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT);
+        if (last.isEmpty()) {
+            return 0;
+        }
+        return phrase.meant().isEmpty() || !last.get().acts() ? CROWDED_TRIFLE : CROWDED;
+    }
+
+    private void add(Division before, Phrase<Meant> phrase, Piece.Kind kind, double cost) {
+        boolean about = kind == Piece.Kind.ABOUT || kind == Piece.Kind.MANNER;
+        List<Meant> meant = about ? List.of() : phrase.meant();
+        keep(before.with(new Piece(kind, phrase.from(), phrase.to(), phrase.features(), meant), cost), phrase.to());
+    }
+
+    private void keep(Division division, int at) {
+        List<Division> kept = best.get(at);
+        for (int one = 0; one < kept.size(); one++) {
+            if (kept.get(one).meansTheSame(division)) {
+                if (kept.get(one).cost() > division.cost()) {
+                    kept.set(one, division);
+                    kept.sort(Comparator.comparingDouble(Division::cost));
+                }
+                return;
+            }
+        }
+        kept.add(division);
+        kept.sort(Comparator.comparingDouble(Division::cost));
+        if (kept.size() > KEPT) {
+            kept.remove(kept.size() - 1);
+        }
+    }
+}

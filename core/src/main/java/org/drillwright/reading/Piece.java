@@ -1,0 +1,58 @@
+package org.drillwright.reading;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.lexicon.Features;
+import org.drillwright.meaning.Meant;
+
+/**
+ * A part of a sentence as it is divided: each of its words is in just one.
+ *
+ * @param from its first token
+ * @param to behind its last token
+ * @param features what the phrase says of itself: form, who does it
+ * @param meant what is done
+ */
+record Piece(Kind kind, int from, int to, Features features, List<Meant> meant) {
+
+    /** What a part of a sentence is there for. */
+    enum Kind {
+        /** Something is done. */
+        CLAUSE,
+        /** What another does, when, why, or what is not to be done. */
+        ABOUT,
+        /** How it is done, by a closed list. */
+        MANNER,
+        /** A stance, a measure, a mask, a posture or a call by itself. */
+        FRAGMENT,
+        /** The number that the caller says. */
+        COUNT,
+        COMMA,
+        COLON,
+        AND,
+        OR,
+        /** A word that nothing accounts for. */
+        GAP
+    }
+
+    Piece {
+        meant = List.copyOf(meant);
+    }
+
+    boolean parts() {
+        return kind == Kind.COMMA || kind == Kind.COLON || kind == Kind.AND || kind == Kind.OR;
+    }
+
+    /** Whether something may be done in it. */
+    boolean acts() {
+        return !meant.isEmpty();
+    }
+
+    Optional<String> who() {
+        return features.get("who");
+    }
+
+    boolean isForm(String form) {
+        return features.is("form", form);
+    }
+}

@@ -1,0 +1,63 @@
+package org.drillwright.reading;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.grammar.Grammar;
+import org.drillwright.lexicon.Lexicon;
+import org.drillwright.lexicon.LexiconFile;
+
+/**
+ * A language that turns are written in: its words and its constructions.
+ *
+ * @param tag of the language (BCP 47)
+ */
+record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
+
+    /** The parts of a language's word list. */
+    private static final List<String> WORDS =
+            List.of("spelling", "lines", "actions", "things", "people", "small", "manner", "short");
+
+    /**
+     * The language as it comes with the program, and with what a school adds.
+     *
+     * @param more entries in the form of the language's word list
+     */
+    static Tongue load(String tag, List<String> more) {
+        List<String> words = new ArrayList<>();
+        for (String part : WORDS) {
+            words.addAll(lines(tag + "/" + part + ".lexicon"));
+        }
+        words.addAll(more);
+        return new Tongue(tag, LexiconFile.read(words), Grammar.read(lines(tag + "/constructions.grammar")));
+    }
+
+    /** How many of these words are listed. */
+    long known(String text) {
+        return lexicon.words(text).stream()
+                .filter(token -> knows(token.folded()))
+                .count();
+    }
+
+    boolean knows(String folded) {
+        return lexicon.lists(folded) || grammar.names(folded);
+    }
+
+    static List<String> lines(String name) {
+        try (InputStream file = Tongue.class.getResourceAsStream(name)) {
+            if (file == null) {
+                throw new IllegalStateException("the program was packed without " + name);
+            }
+            return new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))
+                    .lines()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

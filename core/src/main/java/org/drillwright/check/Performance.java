@@ -1,14 +1,13 @@
 package org.drillwright.check;
 
 import java.util.List;
-import org.drillwright.notation.ClauseReader;
 import org.drillwright.phrase.Replay;
 
 /** What a drill's words were read as, the drill as it was played, and what the phrase refused. */
 record Performance(Script script, Replay replay, List<Fault> faults) {
 
     static Performance of(Subject subject) {
-        Script script = Script.read(subject.drill(), new ClauseReader(subject.vocabulary()));
+        Script script = Script.read(subject.drill(), subject.reader());
         Replay replay = script.play(subject.drill(), subject.school());
         return new Performance(script, replay, Faults.of(subject, replay));
     }

@@ -10,12 +10,12 @@ import org.drillwright.model.School;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
-import org.drillwright.notation.ClauseReader;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Rehearsal;
 import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.SettingReader;
+import org.drillwright.reading.TurnReader;
 
 /**
  * A drill's words as they were read.
@@ -28,7 +28,7 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
         steps = List.copyOf(steps);
     }
 
-    static Script read(Drill drill, ClauseReader reader) {
+    static Script read(Drill drill, TurnReader reader) {
         List<Map<Side, Utterance>> steps = new ArrayList<>();
         for (Step step : drill.steps()) {
             Map<Side, Utterance> turns = new EnumMap<>(Side.class);

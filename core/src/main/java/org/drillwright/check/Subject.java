@@ -14,8 +14,8 @@ import org.drillwright.model.School;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.notation.Utterance;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.phrase.Replay;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
@@ -104,8 +104,9 @@ public final class Subject {
         return surroundings.school();
     }
 
-    public Vocabulary vocabulary() {
-        return surroundings.vocabulary();
+    /** Reads words as the drill's own are read. */
+    public TurnReader reader() {
+        return surroundings.reader();
     }
 
     /** All drills of the folder by their ids, this one among them. */

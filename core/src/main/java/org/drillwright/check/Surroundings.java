@@ -4,41 +4,41 @@ import java.util.Map;
 import java.util.Set;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
-import org.drillwright.notation.Vocabulary;
+import org.drillwright.reading.TurnReader;
 
 /** The school around a drill. */
 public final class Surroundings {
 
     private final School school;
-    private final Vocabulary vocabulary;
+    private final TurnReader reader;
     private final Map<String, Drill> drills;
     private final Set<String> unread;
     private final Set<String> circling;
 
     /**
-     * @param vocabulary the words of the trade with the school's own
+     * @param reader reads turns, with the school's own words
      * @param drills all drills of the folder that could be read, by their ids
      * @param unread ids of files that are there and could not be read; nothing is said of what refers to them
      */
-    public Surroundings(School school, Vocabulary vocabulary, Map<String, Drill> drills, Set<String> unread) {
+    public Surroundings(School school, TurnReader reader, Map<String, Drill> drills, Set<String> unread) {
         this.school = school;
-        this.vocabulary = vocabulary;
+        this.reader = reader;
         this.drills = Map.copyOf(drills);
         this.unread = Set.copyOf(unread);
         this.circling = Circles.ledInto(this.drills);
     }
 
     /** The surroundings of a folder in which every file could be read. */
-    public Surroundings(School school, Vocabulary vocabulary, Map<String, Drill> drills) {
-        this(school, vocabulary, drills, Set.of());
+    public Surroundings(School school, TurnReader reader, Map<String, Drill> drills) {
+        this(school, reader, drills, Set.of());
     }
 
     public School school() {
         return school;
     }
 
-    public Vocabulary vocabulary() {
-        return vocabulary;
+    public TurnReader reader() {
+        return reader;
     }
 
     public Map<String, Drill> drills() {

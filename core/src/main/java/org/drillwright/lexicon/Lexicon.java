@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** All words of one language, in all their forms. Immutable once built. */
 public final class Lexicon {
 
     private final Cutting cutting;
+    private final List<Paradigm> verbs;
     private final Node root = new Node();
     private final Map<String, List<Entry>> lemmas = new LinkedHashMap<>();
     private final Map<Entry, Map<String, String>> forms = new HashMap<>();
@@ -35,8 +37,11 @@ public final class Lexicon {
     /** One form of an entry: how it is spelt, and the entry with what the form adds. */
     record Spelt(String words, Entry entry, Entry of, String form) {}
 
-    Lexicon(Cutting cutting, Collection<Spelt> spelt) {
+    Lexicon(Cutting cutting, List<Paradigm> paradigms, Collection<Spelt> spelt) {
         this.cutting = cutting;
+        this.verbs = paradigms.stream()
+                .filter(paradigm -> paradigm.name().equals("V"))
+                .toList();
         for (Spelt one : spelt) {
             add(one);
         }
@@ -107,6 +112,36 @@ public final class Lexicon {
     /** Every entry, as listed, with its forms by name. */
     public Map<Entry, Map<String, String>> forms() {
         return new HashMap<>(forms);
+    }
+
+    /**
+     * A new verb's forms, each with the form of the known verb that it stands for.
+     *
+     * @param lemma of the new verb; its first word takes the endings
+     * @param known a listed verb; none is made if it is not one
+     */
+    public Map<String, String> inflected(String lemma, String known) {
+        Map<String, String> made = new LinkedHashMap<>();
+        List<Token> words = words(lemma);
+        if (words.isEmpty()) {
+            return made;
+        }
+        String first = words.get(0).folded();
+        String rest = words.stream().skip(1).map(token -> " " + token.folded()).collect(Collectors.joining());
+        forms.forEach((entry, spelt) -> {
+            if (entry.category().equals("V") && entry.lemma().equals(Spelling.fold(known.strip()))) {
+                verbs.stream()
+                        .flatMap(paradigm -> paradigm.inflect(first).stream())
+                        .findFirst()
+                        .ifPresent(forms -> forms.forEach(form -> {
+                            String same = spelt.get(form.getKey());
+                            if (same != null) {
+                                made.put(form.getValue() + rest, same);
+                            }
+                        }));
+            }
+        });
+        return made;
     }
 
     /** The lemmas of a category. */

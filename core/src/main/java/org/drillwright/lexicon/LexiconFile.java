@@ -46,7 +46,7 @@ public final class LexiconFile {
             }
         }
         Cutting cutting = new Cutting(new Clitics(file.whole, file.leading, file.trailing), file.shortened);
-        return new Lexicon(cutting, file.spelt);
+        return new Lexicon(cutting, file.paradigms, file.spelt);
     }
 
     private void take(List<String> words) {

@@ -113,7 +113,7 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
 
     /** Whether the head with these arguments could become this frame, perhaps with more arguments. */
     boolean mayTake(String concept, Features head, List<Argument<Meant>> arguments) {
-        return asked(concept, head).isPresent() && assigned(arguments, 0, new Role[arguments.size()]);
+        return asked(concept, head).isPresent() && assigned(arguments, 0, new int[arguments.size()]);
     }
 
     /** What is asked of the head, if it fits. */
@@ -123,12 +123,13 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
                 .findFirst();
     }
 
-    private boolean assigned(List<Argument<Meant>> arguments, int at, Role[] to) {
+    private boolean assigned(List<Argument<Meant>> arguments, int at, int[] to) {
         if (at == arguments.size()) {
             return true;
         }
-        for (Role role : roles) {
-            if (!isTaken(role, to, at) && role.fits(arguments.get(at)).isPresent()) {
+        for (int role = 0; role < roles.size(); role++) {
+            if (!isTaken(role, to, at)
+                    && roles.get(role).fits(arguments.get(at)).isPresent()) {
                 to[at] = role;
                 if (assigned(arguments, at + 1, to)) {
                     return true;
@@ -138,7 +139,7 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
         return false;
     }
 
-    private static boolean isTaken(Role role, Role[] to, int before) {
+    private static boolean isTaken(int role, int[] to, int before) {
         for (int at = 0; at < before; at++) {
             if (to[at] == role) {
                 return true;
@@ -155,7 +156,7 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
      */
     Optional<Filled> fill(String concept, Features head, List<Argument<Meant>> arguments, Set<String> loose) {
         Optional<Condition> asked = asked(concept, head);
-        Role[] to = new Role[arguments.size()];
+        int[] to = new int[arguments.size()];
         if (asked.isEmpty() || !assigned(arguments, 0, to) || !allThere(to)) {
             return Optional.empty();
         }
@@ -171,11 +172,12 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
         for (int at = 0; at < to.length; at++) {
             Argument<Meant> argument = arguments.get(at);
             meant.addAll(argument.meant());
-            if (to[at].lookedAt() || argument.sort().equals("GER")) {
+            Role role = roles.get(to[at]);
+            if (role.lookedAt() || argument.sort().equals("GER")) {
                 continue;
             }
             Set<String> used = new TreeSet<>(said);
-            used.addAll(to[at].fits(argument).orElseThrow().asked());
+            used.addAll(role.fits(argument).orElseThrow().asked());
             Features says = argument.features().without("c");
             if (!used.containsAll(says.names())) {
                 return Optional.empty();
@@ -198,9 +200,9 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
      */
     record Filled(List<String> texts, List<Meant> carried) {}
 
-    private boolean allThere(Role[] to) {
-        for (Role role : roles) {
-            if (role.needed() && !isTaken(role, to, to.length)) {
+    private boolean allThere(int[] to) {
+        for (int role = 0; role < roles.size(); role++) {
+            if (roles.get(role).needed() && !isTaken(role, to, to.length)) {
                 return false;
             }
         }

@@ -7,17 +7,20 @@ import org.drillwright.source.Span;
  * What the reader made of a text.
  *
  * @param clauses the actions in their order
- * @param unread words that are not known, within the text, in its order
+ * @param unread words that nothing accounts for, within the text, in its order
+ * @param open words that leave something open: 'or', 'if', 'maybe'
  * @param readings words that can be read two ways
  * @param tradeWords how many of its words are terms of the trade
  */
-public record Utterance(List<Clause> clauses, List<Span> unread, List<TwoReadings> readings, int tradeWords) {
+public record Utterance(
+        List<Clause> clauses, List<Span> unread, List<Span> open, List<TwoReadings> readings, int tradeWords) {
 
-    public static final Utterance NOTHING = new Utterance(List.of(), List.of(), List.of(), 0);
+    public static final Utterance NOTHING = new Utterance(List.of(), List.of(), List.of(), List.of(), 0);
 
     public Utterance {
         clauses = List.copyOf(clauses);
         unread = List.copyOf(unread);
+        open = List.copyOf(open);
         readings = List.copyOf(readings);
     }
 

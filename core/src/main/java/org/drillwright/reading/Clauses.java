@@ -19,7 +19,9 @@ import org.drillwright.source.Span;
 /** Makes clauses of the pieces of sentences: who does it, what completes what, and what gaps leave in doubt. */
 final class Clauses {
 
+    private final Tongue tongue;
     private final List<Clause> clauses = new ArrayList<>();
+    private final List<Span> open = new ArrayList<>();
     private final List<Span> unread = new ArrayList<>();
     private boolean said;
 
@@ -40,6 +42,11 @@ final class Clauses {
     private final List<Piece> gaps = new ArrayList<>();
     private final List<Piece> beside = new ArrayList<>();
     private boolean choice;
+
+    /** @param tongue the language that the sentences are of */
+    Clauses(Tongue tongue) {
+        this.tongue = tongue;
+    }
 
     void sentence(List<Token> tokens, List<Piece> pieces) {
         sentence = tokens;
@@ -67,7 +74,7 @@ final class Clauses {
             clauses.add(new Clause(
                     new Action.Aside(Action.Trifle.OTHER), Optional.empty(), Span.at(0), Clause.Join.BEGINS));
         }
-        return new Utterance(clauses, unread, List.of(), said ? 1 : 0);
+        return new Utterance(clauses, unread, open, List.of(), said ? 1 : 0);
     }
 
     private Span span(Piece piece) {
@@ -88,10 +95,14 @@ final class Clauses {
             case OR -> {
                 endStretch();
                 choice = true;
+                open.add(span(piece));
                 doubt(clauses.size() - 1, Doubt.CHOICE);
             }
             case GAP -> {
                 gaps.add(piece);
+                if (tongue.leavesOpen(sentence.get(piece.from()).folded())) {
+                    open.add(span(piece));
+                }
                 unread.add(span(piece));
             }
             case COUNT -> said = true;
@@ -108,6 +119,7 @@ final class Clauses {
         if (!piece.features().has("cond")) {
             return;
         }
+        open.add(sentence.get(piece.from()).span());
         for (int at = stretch; at < clauses.size(); at++) {
             doubt(at, Doubt.CHOICE);
         }

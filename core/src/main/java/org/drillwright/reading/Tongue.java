@@ -48,6 +48,13 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
         return lexicon.lists(folded) || grammar.names(folded);
     }
 
+    /** Whether a word leaves something open by itself: or, maybe. */
+    boolean leavesOpen(String folded) {
+        return lexicon.entries(folded).stream()
+                .anyMatch(entry ->
+                        entry.category().equals("OR") || entry.features().has("open"));
+    }
+
     static List<String> lines(String name) {
         try (InputStream file = Tongue.class.getResourceAsStream(name)) {
             if (file == null) {

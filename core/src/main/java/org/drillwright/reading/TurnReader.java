@@ -2,34 +2,47 @@ package org.drillwright.reading;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.drillwright.grammar.Chart;
+import org.drillwright.lexicon.Spelling;
 import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Frames;
 import org.drillwright.meaning.Meant;
+import org.drillwright.notation.MeasureCue;
 import org.drillwright.notation.Utterance;
+import org.drillwright.source.Nearest;
+import org.drillwright.source.Span;
 
-/** Reads the words of a turn, an opening, a closing or a start; never throws, whatever stands in them. */
+/**
+ * Reads the words of a turn, an opening, a closing or a start, in whichever of its languages accounts for most of them;
+ * never throws, whatever stands there.
+ */
 public final class TurnReader {
 
     /** Words of one sentence that are looked at; what stands behind them is unread. */
     private static final int LONGEST = 60;
 
     private static final int REMEMBERED = 4000;
-    private static final List<String> TAGS = List.of("en");
+
     private static final List<String> FRAMES = List.of("feet", "strokes", "parries", "blade", "answers", "courtesy");
 
     private final List<Tongue> tongues;
     private final Frames frames;
-    private final Map<String, Utterance> known = new LinkedHashMap<>();
+    private final Map<String, OwnWords> own;
+    private final Map<String, Utterance> known = new HashMap<>();
+    private volatile Optional<Glossary> glossary = Optional.empty();
 
-    private TurnReader(List<Tongue> tongues, Frames frames) {
+    private TurnReader(List<Tongue> tongues, Frames frames, Map<String, OwnWords> own) {
         this.tongues = List.copyOf(tongues);
         this.frames = frames;
+        this.own = Map.copyOf(own);
     }
 
     /** The reader that comes with the program. */
@@ -39,13 +52,35 @@ public final class TurnReader {
 
     private static final class Standard {
         private static final TurnReader READER = new TurnReader(
-                TAGS.stream().map(tag -> Tongue.load(tag, List.of())).toList(),
+                Tongue.lines("tongues").stream()
+                        .map(tag -> Tongue.load(tag, List.of()))
+                        .toList(),
                 Frames.read(FRAMES.stream()
                         .flatMap(name -> Tongue.lines("frames/" + name + ".frames").stream())
-                        .toList()));
+                        .toList()),
+                Map.of());
     }
 
-    /** Reads a text in the language that accounts for most of its words. */
+    /**
+     * This reader with a school's own words.
+     *
+     * @param words each with words that say the same
+     */
+    public TurnReader with(Map<String, String> words) {
+        if (words.isEmpty()) {
+            return this;
+        }
+        Map<String, OwnWords> all = new HashMap<>();
+        tongues.forEach(tongue -> all.put(tongue.tag(), OwnWords.of(words, tongue)));
+        return new TurnReader(tongues, frames, all);
+    }
+
+    /** The tags of the languages it reads. */
+    public List<String> tags() {
+        return tongues.stream().map(Tongue::tag).toList();
+    }
+
+    /** What a text says is done. */
     public Utterance read(String text) {
         synchronized (known) {
             Utterance before = known.get(text);
@@ -53,12 +88,7 @@ public final class TurnReader {
                 return before;
             }
         }
-        Utterance read = tongues.stream()
-                .sorted(Comparator.comparingLong(tongue -> -tongue.known(text)))
-                .map(tongue -> new Attempt(read(text, tongue)))
-                .reduce((one, other) -> one.gaps() <= other.gaps() ? one : other)
-                .orElseThrow()
-                .utterance();
+        Utterance read = best(text).utterance();
         synchronized (known) {
             if (known.size() >= REMEMBERED) {
                 known.clear();
@@ -68,15 +98,31 @@ public final class TurnReader {
         return read;
     }
 
-    private record Attempt(Utterance utterance) {
-        int gaps() {
+    private record Attempt(Tongue tongue, Utterance utterance) {
+        int left() {
             return utterance.unread().size();
         }
     }
 
-    private Utterance read(String text, Tongue tongue) {
-        Clauses clauses = new Clauses();
-        for (List<Token> whole : tongue.lexicon().sentences(text)) {
+    /** The language of most words is tried first; another only where it leaves something over. */
+    private Attempt best(String text) {
+        List<Tongue> order = tongues.stream()
+                .sorted(Comparator.comparingLong((Tongue tongue) -> -tongue.known(text)))
+                .toList();
+        Attempt best = new Attempt(order.get(0), read(text, order.get(0)));
+        for (Tongue tongue : order.subList(1, order.size())) {
+            if (best.utterance().isRead()) {
+                break;
+            }
+            Attempt next = new Attempt(tongue, read(text, tongue));
+            best = next.left() < best.left() ? next : best;
+        }
+        return best;
+    }
+
+    Utterance read(String text, Tongue tongue) {
+        Clauses clauses = new Clauses(tongue);
+        for (List<Token> whole : sentences(text, tongue)) {
             List<Token> sentence = whole.subList(0, Math.min(LONGEST, whole.size()));
             clauses.sentence(sentence, divisions(sentence, tongue).get(0).pieces());
             whole.subList(sentence.size(), whole.size()).forEach(clauses::beyond);
@@ -84,17 +130,74 @@ public final class TurnReader {
         return clauses.utterance();
     }
 
+    private List<List<Token>> sentences(String text, Tongue tongue) {
+        OwnWords words = own.getOrDefault(tongue.tag(), OwnWords.NONE);
+        List<List<Token>> sentences = tongue.lexicon().sentences(text);
+        return words.isEmpty() ? sentences : sentences.stream().map(words::in).toList();
+    }
+
     private List<Cover.Division> divisions(List<Token> sentence, Tongue tongue) {
         Chart<Meant> chart = Chart.of(tongue.lexicon(), tongue.grammar(), frames, sentence);
         return Cover.of(tongue, sentence, chart);
     }
 
-    /** Each part of a text with what it was taken for, for those who write a language. */
+    /** A distance cue: one measure or two; empty if it holds anything else. */
+    public Optional<MeasureCue> cue(String text) {
+        return tongues.stream()
+                .flatMap(tongue -> Cues.read(text, tongue).stream())
+                .findFirst();
+    }
+
+    /**
+     * The word that an unread one was perhaps meant to be: one that is near, and with which more of the text is read.
+     *
+     * @param unread the word's place in the text
+     */
+    public Optional<String> meant(String text, Span unread) {
+        Attempt attempt = best(text);
+        String word = Spelling.fold(text.substring(unread.start(), unread.end()));
+        return Nearest.all(word, attempt.tongue().lexicon().single()).stream()
+                .limit(5)
+                .filter(candidate -> read(replaced(text, unread, candidate), attempt.tongue())
+                                .unread()
+                                .size()
+                        < attempt.left())
+                .findFirst();
+    }
+
+    private static String replaced(String text, Span span, String word) {
+        return text.substring(0, span.start()) + word + text.substring(span.end());
+    }
+
+    /** The words of the trade as people look them up. */
+    public Glossary glossary() {
+        Glossary made = glossary.orElseGet(() -> new Glossary(this));
+        glossary = Optional.of(made);
+        return made;
+    }
+
+    /** The terms that words say, taken as a turn or as a name; empty if they are not read. */
+    public Set<Term> terms(String words) {
+        Utterance read = read(words);
+        Set<Term> terms = new LinkedHashSet<>(read.isRead() ? Terms.of(read) : Set.of());
+        String plain = Spelling.fold(words.strip());
+        glossary().items().stream()
+                .filter(item -> item.words().values().stream().anyMatch(forms -> forms.contains(plain)))
+                .map(Glossary.Item::term)
+                .forEach(terms::add);
+        return terms;
+    }
+
+    Stream<Tongue> tongues() {
+        return tongues.stream();
+    }
+
+    /** How the first divisions of a text take it apart, for those who write a language. */
     public List<String> account(String text, String tag) {
         List<String> lines = new ArrayList<>();
         for (Tongue tongue : tongues) {
             if (tongue.tag().equals(tag)) {
-                for (List<Token> sentence : tongue.lexicon().sentences(text)) {
+                for (List<Token> sentence : sentences(text, tongue)) {
                     divisions(sentence, tongue).stream()
                             .limit(3)
                             .forEach(division -> lines.add(told(sentence, division)));
@@ -105,7 +208,7 @@ public final class TurnReader {
     }
 
     private static String told(List<Token> sentence, Cover.Division division) {
-        StringBuilder line = new StringBuilder(String.format(java.util.Locale.ROOT, "%.1f", division.cost()));
+        StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%.1f", division.cost()));
         for (Piece piece : division.pieces()) {
             line.append(" | ").append(piece.kind()).append(' ');
             sentence.subList(piece.from(), piece.to())
@@ -113,13 +216,5 @@ public final class TurnReader {
             line.append(piece.meant().isEmpty() ? "" : "= " + piece.meant());
         }
         return line.toString();
-    }
-
-    Set<String> tags() {
-        return Set.copyOf(tongues.stream().map(Tongue::tag).toList());
-    }
-
-    Stream<Tongue> tongues() {
-        return tongues.stream();
     }
 }

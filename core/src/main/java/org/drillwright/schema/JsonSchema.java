@@ -15,16 +15,14 @@ import java.util.stream.Stream;
 import org.drillwright.check.Rules;
 import org.drillwright.model.School;
 import org.drillwright.model.Weapon;
-import org.drillwright.notation.Glossary;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
-import org.drillwright.notation.TermKind;
-import org.drillwright.notation.Tongue;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.SchoolReader;
 import org.drillwright.read.Shape;
+import org.drillwright.reading.TermKind;
+import org.drillwright.reading.TurnReader;
 
 /**
  * Schemas for editors, in figures and letters of ASCII alone, so that no console spoils them.
@@ -50,8 +48,7 @@ public final class JsonSchema {
      */
     public static String drill(School school, List<String> ids) {
         Map<String, List<String>> offered = new HashMap<>();
-        Vocabulary vocabulary = Vocabulary.standard().with(school.words());
-        List<String> turns = turns(vocabulary);
+        List<String> turns = turns(TurnReader.standard());
         offered.put("steps/*/leader", turns);
         offered.put("steps/*/follower", turns);
         offered.put("steps/*/leader/means", turns);
@@ -78,8 +75,8 @@ public final class JsonSchema {
     }
 
     private static List<String> terms() {
-        return Glossary.entries(Vocabulary.standard()).stream()
-                .map(entry -> entry.term().id())
+        return TurnReader.standard().glossary().items().stream()
+                .map(item -> item.term().id())
                 .distinct()
                 .toList();
     }
@@ -108,10 +105,10 @@ public final class JsonSchema {
     }
 
     /** Things to do, as English orders. */
-    private static List<String> turns(Vocabulary vocabulary) {
-        return Glossary.entries(vocabulary).stream()
-                .filter(entry -> entry.term().kind().isAction() && entry.term().kind() != TermKind.COURTESY)
-                .flatMap(entry -> entry.in(Tongue.ENGLISH).stream().limit(1))
+    private static List<String> turns(TurnReader reader) {
+        return reader.glossary().items().stream()
+                .filter(item -> item.term().kind().isAction() && item.term().kind() != TermKind.COURTESY)
+                .flatMap(item -> item.in("en").stream().limit(1))
                 .map(words -> words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".")
                 .distinct()
                 .toList();

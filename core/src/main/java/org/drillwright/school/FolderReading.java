@@ -18,7 +18,6 @@ import org.drillwright.check.Subject;
 import org.drillwright.check.Surroundings;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.read.ReadSchool;
@@ -26,6 +25,7 @@ import org.drillwright.read.Reading;
 import org.drillwright.read.ReadingLimits;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.read.SchoolReader;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Places;
@@ -162,9 +162,9 @@ final class FolderReading {
                 .filter(file -> file.reading().value().isEmpty())
                 .map(file -> file.file().id())
                 .collect(Collectors.toSet());
-        Vocabulary vocabulary = known.map(old -> old.surroundings().vocabulary())
-                .orElseGet(() -> Vocabulary.standard().with(school.words()));
-        return new Surroundings(school, vocabulary, drills, unread);
+        TurnReader reader = known.map(old -> old.surroundings().reader())
+                .orElseGet(() -> TurnReader.standard().with(school.words()));
+        return new Surroundings(school, reader, drills, unread);
     }
 
     /** What is known from before holds for a drill on which nothing bears that has changed. */

@@ -2,6 +2,7 @@ package org.drillwright.source;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /** Finds the known word that a mistyped one was probably meant to be. */
@@ -18,13 +19,19 @@ public final class Nearest {
      * of more than {@value #LONGEST} characters.
      */
     public static Optional<String> to(String word, Collection<String> known) {
+        return all(word, known).stream().findFirst();
+    }
+
+    /** All known words that are near enough, the nearest first. */
+    public static List<String> all(String word, Collection<String> known) {
         if (word.length() > LONGEST) {
-            return Optional.empty();
+            return List.of();
         }
         return known.stream()
                 .filter(candidate -> isNear(word, candidate))
-                .min(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
-                        .thenComparing(Comparator.naturalOrder()));
+                .sorted(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
+                        .thenComparing(Comparator.naturalOrder()))
+                .toList();
     }
 
     /** The lengths are compared first: two words differ in at least as many letters as one has more than the other. */

@@ -5,7 +5,6 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Level;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Choices;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
@@ -49,21 +48,20 @@ public final class NoChoice implements Rule {
         if (subject.level().turns() == Level.Turns.FREE) {
             return;
         }
-        Choices choices = new Choices(subject.vocabulary());
         for (int step = 0; step < subject.drill().steps().size(); step++) {
             for (Side side : Side.values()) {
                 Written read = subject.turnWords(step, side);
-                report(subject, step, read, choices, findings);
+                report(subject, step, read, findings);
                 Written printed = subject.printedWords(step, side);
                 if (!printed.text().equals(read.text())) {
-                    report(subject, step, printed, choices, findings);
+                    report(subject, step, printed, findings);
                 }
             }
         }
     }
 
-    private static void report(Subject subject, int step, Written words, Choices choices, Findings findings) {
-        for (Span choice : choices.in(words.text())) {
+    private static void report(Subject subject, int step, Written words, Findings findings) {
+        for (Span choice : subject.reader().read(words.text()).open()) {
             findings.error(
                     TEXT.id(),
                     words.span(choice),

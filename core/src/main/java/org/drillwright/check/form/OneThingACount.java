@@ -7,8 +7,8 @@ import org.drillwright.check.Subject;
 import org.drillwright.model.Level;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Clause;
-import org.drillwright.notation.ClauseReader;
 import org.drillwright.notation.Utterance;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
@@ -52,7 +52,7 @@ public final class OneThingACount implements Rule {
         if (allowed == Level.Turns.FREE) {
             return;
         }
-        ClauseReader reader = new ClauseReader(subject.vocabulary());
+        TurnReader reader = subject.reader();
         for (int step = 0; step < subject.drill().steps().size(); step++) {
             for (Side side : Side.values()) {
                 Written words = subject.turnWords(step, side);
@@ -65,7 +65,7 @@ public final class OneThingACount implements Rule {
 
     /** What is printed may not ask for more than what is read, where it can be read itself. */
     private static void reportPrinted(
-            Subject subject, int step, Side side, ClauseReader reader, Level.Turns allowed, Findings findings) {
+            Subject subject, int step, Side side, TurnReader reader, Level.Turns allowed, Findings findings) {
         Written printed = subject.printedWords(step, side);
         boolean isCallersWord = !subject.isPartnerDrill() && side == Side.LEADER;
         if (!isCallersWord

@@ -9,11 +9,11 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
-import org.drillwright.notation.ClauseReader;
 import org.drillwright.notation.Height;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Utterance;
 import org.drillwright.notation.Width;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
@@ -53,7 +53,7 @@ public final class SayAsMeans implements Rule {
 
     @Override
     public void judge(Subject subject, Findings findings) {
-        ClauseReader reader = new ClauseReader(subject.vocabulary());
+        TurnReader reader = subject.reader();
         for (int step = 0; step < subject.drill().steps().size(); step++) {
             for (Side side : Side.values()) {
                 boolean callersWord = !subject.isPartnerDrill() && side == Side.LEADER;

@@ -66,7 +66,7 @@ public final class WordsRead implements Rule {
     private static void report(Subject subject, Written words, Utterance read, Findings findings) {
         for (Span unread : read.unread()) {
             String word = words.text().substring(unread.start(), unread.end());
-            Optional<String> nearest = subject.vocabulary().nearest(word);
+            Optional<String> nearest = subject.reader().meant(words.text(), unread);
             findings.note(
                     TEXT.id(),
                     words.span(unread),

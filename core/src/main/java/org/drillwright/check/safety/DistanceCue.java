@@ -58,12 +58,8 @@ public final class DistanceCue implements Rule {
                         subject.spanInStep(step, "distance"),
                         "Count " + subject.count(step) + " has no distance cue.",
                         "Add a line such as 'distance: lunge'. Known: " + String.join(", ", KNOWN) + ".");
-            } else if (MeasureCue.read(cue, subject.vocabulary()).isPresent()) {
-                judgeMeasure(
-                        subject,
-                        step,
-                        MeasureCue.read(cue, subject.vocabulary()).get(),
-                        findings);
+            } else if (subject.reader().cue(cue).isPresent()) {
+                judgeMeasure(subject, step, subject.reader().cue(cue).get(), findings);
             } else {
                 Optional<String> nearest = Nearest.to(cue, KNOWN);
                 findings.error(
@@ -83,7 +79,7 @@ public final class DistanceCue implements Rule {
     public static Optional<String> toWrite(Subject subject, int step) {
         String cue = subject.drill().steps().get(step).distance();
         boolean doubtful = !subject.faults().isEmpty();
-        if (doubtful || MeasureCue.read(cue, subject.vocabulary()).isPresent()) {
+        if (doubtful || subject.reader().cue(cue).isPresent()) {
             return Optional.empty();
         }
         List<Range> measures = subject.replay().counts().get(step).measures();

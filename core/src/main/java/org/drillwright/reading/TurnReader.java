@@ -20,7 +20,9 @@ public final class TurnReader {
     private static final int LONGEST = 60;
 
     private static final int REMEMBERED = 4000;
-    private static final List<String> TAGS = List.of("en");
+    /** The resource that lists the languages, a tag a line. */
+    private static final String TONGUES = "tongues";
+
     private static final List<String> FRAMES = List.of("feet", "strokes", "parries", "blade", "answers", "courtesy");
 
     private final List<Tongue> tongues;
@@ -39,7 +41,10 @@ public final class TurnReader {
 
     private static final class Standard {
         private static final TurnReader READER = new TurnReader(
-                TAGS.stream().map(tag -> Tongue.load(tag, List.of())).toList(),
+                Tongue.lines(TONGUES).stream()
+                        .filter(tag -> !tag.isBlank())
+                        .map(tag -> Tongue.load(tag.strip(), List.of()))
+                        .toList(),
                 Frames.read(FRAMES.stream()
                         .flatMap(name -> Tongue.lines("frames/" + name + ".frames").stream())
                         .toList()));

@@ -18,7 +18,7 @@ public final class Lexicon {
     private final List<Paradigm> verbs;
     private final Node root = new Node();
     private final Map<String, List<Entry>> lemmas = new LinkedHashMap<>();
-    private final Map<Entry, Map<String, String>> forms = new HashMap<>();
+    private final Map<Entry, Map<String, String>> forms = new LinkedHashMap<>();
     private final Set<String> single = new TreeSet<>();
 
     /** A word, what may follow it, and the senses that end here. */
@@ -109,9 +109,9 @@ public final class Lexicon {
         return Set.copyOf(single);
     }
 
-    /** Every entry, as listed, with its forms by name. */
+    /** Every entry, in the order of the list, with its forms by name. */
     public Map<Entry, Map<String, String>> forms() {
-        return new HashMap<>(forms);
+        return new LinkedHashMap<>(forms);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.drillwright.reading;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,7 @@ final class Clauses {
     private final List<Span> open = new ArrayList<>();
     private final List<Span> unread = new ArrayList<>();
     private boolean said;
+    private Span heard = Span.at(0);
 
     private List<Token> sentence = List.of();
     private int begins;
@@ -50,6 +52,8 @@ final class Clauses {
 
     void sentence(List<Token> tokens, List<Piece> pieces) {
         sentence = tokens;
+        Span whole = tokens.get(0).span().to(tokens.get(tokens.size() - 1).span());
+        heard = said ? heard.to(whole) : whole;
         begins = clauses.size();
         stretch = clauses.size();
         subject = Optional.empty();
@@ -71,10 +75,17 @@ final class Clauses {
 
     Utterance utterance() {
         if (clauses.isEmpty() && said) {
-            clauses.add(new Clause(
-                    new Action.Aside(Action.Trifle.OTHER), Optional.empty(), Span.at(0), Clause.Join.BEGINS));
+            clauses.add(new Clause(new Action.Aside(Action.Trifle.OTHER), Optional.empty(), heard, Clause.Join.BEGINS));
         }
-        return new Utterance(clauses, unread, open, List.of(), said ? 1 : 0);
+        return new Utterance(clauses, inOrder(unread), inOrder(open), List.of(), said ? 1 : 0);
+    }
+
+    /** Words that were written as one share a place; it counts once. */
+    private static List<Span> inOrder(List<Span> spans) {
+        return spans.stream()
+                .distinct()
+                .sorted(Comparator.comparingInt(Span::start))
+                .toList();
     }
 
     private Span span(Piece piece) {

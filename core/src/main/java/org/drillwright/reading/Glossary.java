@@ -2,13 +2,13 @@ package org.drillwright.reading;
 
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.drillwright.lexicon.Entry;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
@@ -30,7 +30,7 @@ public final class Glossary {
     /**
      * A term and how it is said.
      *
-     * @param words by the tag of the language, each as listed and without its endings, sorted
+     * @param words by the tag of the language, each without its endings, in the order of the list
      */
     public record Item(Term term, Map<String, List<String>> words) {
 
@@ -54,7 +54,7 @@ public final class Glossary {
                                         entry,
                                         forms.values().iterator().next())
                                 .ifPresent(term -> words.computeIfAbsent(term, key -> new TreeMap<>())
-                                        .computeIfAbsent(tongue.tag(), key -> new TreeSet<>())
+                                        .computeIfAbsent(tongue.tag(), key -> new LinkedHashSet<>())
                                         .add(entry.lemma()))));
     }
 

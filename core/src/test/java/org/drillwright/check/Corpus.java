@@ -15,12 +15,12 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.read.ReadSchool;
 import org.drillwright.read.Reading;
 import org.drillwright.read.SchoolReader;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Finding;
 
 /**
@@ -40,7 +40,7 @@ public final class Corpus {
         drillFiles(root).forEach(file -> texts.put(file.getFileName().toString().replace(".yaml", ""), text(file)));
         Map<String, Drill> drills = new LinkedHashMap<>();
         texts.forEach((id, text) -> read(id, text).value().ifPresent(read -> drills.put(id, read.drill())));
-        this.surroundings = new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
+        this.surroundings = new Surroundings(school, TurnReader.standard().with(school.words()), drills);
     }
 
     /** Drills that were written as correct before anybody looked at the vocabulary. */

@@ -2,9 +2,8 @@ package org.drillwright.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.drillwright.notation.ClauseReader;
 import org.drillwright.notation.Utterance;
-import org.drillwright.notation.Vocabulary;
+import org.drillwright.reading.TurnReader;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -12,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class IntentTest {
 
     private static Utterance read(String turn) {
-        return new ClauseReader(Vocabulary.standard()).read(turn);
+        return TurnReader.standard().read(turn);
     }
 
     @ParameterizedTest

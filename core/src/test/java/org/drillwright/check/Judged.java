@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.read.ReadSchool;
 import org.drillwright.read.Reading;
 import org.drillwright.read.SchoolReader;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Places;
 
@@ -37,7 +37,7 @@ public final class Judged {
         Map<String, Drill> drills = new LinkedHashMap<>();
         read.forEach((id, drill) -> drills.put(id, drill.drill()));
         Surroundings surroundings =
-                new Surroundings(school, Vocabulary.standard().with(school.words()), drills);
+                new Surroundings(school, TurnReader.standard().with(school.words()), drills);
         read.forEach((id, drill) ->
                 subjects.put(id, new Subject(drill.drill(), drill.file(), drill.places(), surroundings)));
     }

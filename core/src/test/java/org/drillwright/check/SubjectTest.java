@@ -9,10 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Set;
 import org.drillwright.model.School;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.phrase.Replay;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadDrill;
+import org.drillwright.reading.TurnReader;
 import org.junit.jupiter.api.Test;
 
 class SubjectTest {
@@ -23,7 +23,7 @@ class SubjectTest {
                 .value()
                 .orElseThrow();
         Surroundings surroundings =
-                new Surroundings(School.DEFAULT, Vocabulary.standard(), Map.of("example", read.drill()), Set.of());
+                new Surroundings(School.DEFAULT, TurnReader.standard(), Map.of("example", read.drill()), Set.of());
         return new Subject(read.drill(), read.file(), read.places(), surroundings);
     }
 

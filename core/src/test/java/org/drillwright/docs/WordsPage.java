@@ -1,10 +1,10 @@
 package org.drillwright.docs;
 
 import java.util.Locale;
-import org.drillwright.notation.Glossary;
-import org.drillwright.notation.TermKind;
-import org.drillwright.notation.Tongue;
-import org.drillwright.notation.Vocabulary;
+import java.util.Optional;
+import org.drillwright.reading.Glossary;
+import org.drillwright.reading.TermKind;
+import org.drillwright.reading.TurnReader;
 
 /** The page of all words that are understood, by kind. */
 final class WordsPage {
@@ -23,24 +23,25 @@ final class WordsPage {
         line(
                 "be written or left out; verbs take their endings (parry, parries, parrying; parez, parer). A school adds its own");
         line("under `words` in school.yaml: `words: {stick it: extend}`.");
-        TermKind kind = TermKind.CHOICE;
-        for (Glossary.Entry entry : Glossary.entries(Vocabulary.standard())) {
-            if (entry.term().kind() != kind) {
-                kind = entry.term().kind();
+        Optional<TermKind> kind = Optional.empty();
+        for (Glossary.Item item : TurnReader.standard().glossary().items()) {
+            if (!kind.equals(Optional.of(item.term().kind()))) {
+                kind = Optional.of(item.term().kind());
+                String name = item.term().kind().word();
                 line("");
-                line("## " + kind.name().charAt(0) + kind.name().substring(1).toLowerCase(Locale.ROOT));
+                line("## " + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1));
                 line("");
                 line("| term | English | French | Italian |");
                 line("|---|---|---|---|");
             }
-            line("| " + entry.term().id() + " | " + cell(entry, Tongue.ENGLISH) + " | " + cell(entry, Tongue.FRENCH)
-                    + " | " + cell(entry, Tongue.ITALIAN) + " |");
+            line("| " + item.term().id() + " | " + cell(item, "en") + " | " + cell(item, "fr") + " | "
+                    + cell(item, "it") + " |");
         }
         return page.toString();
     }
 
-    private static String cell(Glossary.Entry entry, Tongue tongue) {
-        return String.join(", ", entry.in(tongue));
+    private static String cell(Glossary.Item item, String tag) {
+        return String.join(", ", item.in(tag));
     }
 
     private void line(String line) {

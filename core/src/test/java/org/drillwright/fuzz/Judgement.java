@@ -23,9 +23,7 @@ import org.drillwright.mend.Mending;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;
-import org.drillwright.notation.ClauseReader;
 import org.drillwright.notation.Utterance;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Possible;
 import org.drillwright.phrase.Replay;
@@ -33,6 +31,7 @@ import org.drillwright.phrase.State;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.DrillWriter;
 import org.drillwright.read.ReadDrill;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
@@ -45,7 +44,7 @@ final class Judgement {
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final DrillReader READER = new DrillReader(School.DEFAULT);
-    private static final ClauseReader CLAUSES = new ClauseReader(Vocabulary.standard());
+    private static final TurnReader CLAUSES = TurnReader.standard();
 
     private final Subject subject;
     private final List<Finding> findings;
@@ -60,7 +59,7 @@ final class Judgement {
     }
 
     private static Surroundings around(Drill drill) {
-        return new Surroundings(School.DEFAULT, Vocabulary.standard(), Map.of(drill.id(), drill));
+        return new Surroundings(School.DEFAULT, TurnReader.standard(), Map.of(drill.id(), drill));
     }
 
     static Judgement of(String text) {

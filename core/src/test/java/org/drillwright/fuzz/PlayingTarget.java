@@ -14,8 +14,8 @@ import org.drillwright.model.School;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.model.Weapon;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.read.DrillWriter;
+import org.drillwright.reading.TurnReader;
 
 /** A drill whose words are picked from those of the trade, played, judged, explained and mended. */
 public final class PlayingTarget {
@@ -67,8 +67,8 @@ public final class PlayingTarget {
     private static final List<String> BETWEEN = List.of(
             " ", ", ", ". ", " and ", ", then ", " with ", " or ", " by ", " of the follower ", " to ", " xyzzy ");
 
-    private static final List<String> FORMS = Vocabulary.standard().forms().stream()
-            .map(form -> form.words())
+    private static final List<String> FORMS = TurnReader.standard().glossary().items().stream()
+            .flatMap(item -> item.words().values().stream().flatMap(List::stream))
             .distinct()
             .toList();
 

@@ -23,10 +23,9 @@ import org.drillwright.model.Hands;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
-import org.drillwright.notation.Form;
 import org.drillwright.notation.Line;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.read.DrillWriter;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 
@@ -54,8 +53,10 @@ class PhraseProperties {
             .flatMap(corpus -> corpus.samples().stream().map(sample -> new Placed(corpus, sample)))
             .toList();
 
-    private static final List<String> FORMS =
-            Vocabulary.standard().forms().stream().map(Form::words).distinct().toList();
+    private static final List<String> FORMS = TurnReader.standard().glossary().items().stream()
+            .flatMap(item -> item.words().values().stream().flatMap(List::stream))
+            .distinct()
+            .toList();
 
     @Provide
     Arbitrary<Placed> drills() {

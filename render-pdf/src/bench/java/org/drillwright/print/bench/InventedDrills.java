@@ -16,7 +16,7 @@ import org.drillwright.model.School;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.model.Weapon;
-import org.drillwright.notation.Vocabulary;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.DrillWriter;
@@ -73,7 +73,7 @@ final class InventedDrills {
                 .read(drill.id(), drill.id() + ".yaml", file)
                 .value()
                 .orElseThrow();
-        Surroundings surroundings = new Surroundings(School.DEFAULT, Vocabulary.standard(), Map.of());
+        Surroundings surroundings = new Surroundings(School.DEFAULT, TurnReader.standard(), Map.of());
         return new Subject(read.drill(), read.file(), read.places(), surroundings);
     }
 

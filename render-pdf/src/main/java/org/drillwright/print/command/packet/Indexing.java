@@ -7,17 +7,17 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;
 import org.drillwright.model.Turn;
-import org.drillwright.notation.Glossary;
-import org.drillwright.notation.Term;
-import org.drillwright.notation.TermKind;
-import org.drillwright.notation.Tongue;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.print.booklet.Index;
+import org.drillwright.reading.Glossary;
+import org.drillwright.reading.Term;
+import org.drillwright.reading.TermKind;
+import org.drillwright.reading.Terms;
 
 /** Gathers the terms that drills say in their counts, each under the first way in which the school's language says it. */
 final class Indexing {
@@ -32,7 +32,7 @@ final class Indexing {
         Map<String, Set<String>> fundamentals = new TreeMap<>();
         Map<String, Set<String>> terms = new TreeMap<>();
         if (!drills.isEmpty()) {
-            Map<Term, String> heads = heads(drills.get(0).vocabulary(), school.language());
+            Map<Term, String> heads = heads(drills.get(0).reader().glossary(), school.language());
             for (Subject drill : drills) {
                 String id = drill.drill().id();
                 drill.drill().worksOn().forEach(word -> put(fundamentals, word, id));
@@ -57,26 +57,19 @@ final class Indexing {
             for (Side side : Side.values()) {
                 step.turn(side)
                         .map(Turn::read)
-                        .ifPresent(words -> terms.addAll(drill.vocabulary().terms(words)));
+                        .ifPresent(words -> terms.addAll(Terms.of(drill.reader().read(words))));
             }
         });
         return terms;
     }
 
-    private static Map<Term, String> heads(Vocabulary vocabulary, Language language) {
+    private static Map<Term, String> heads(Glossary glossary, Language language) {
         Map<Term, String> heads = new HashMap<>();
-        for (Glossary.Entry entry : Glossary.entries(vocabulary)) {
-            for (Tongue tongue : Tongue.values()) {
-                if (tongue.tag().equals(language.word()) || tongue == Tongue.ENGLISH) {
-                    entry.in(tongue).stream().findFirst().ifPresent(form -> {
-                        if (tongue.tag().equals(language.word())) {
-                            heads.put(entry.term(), form);
-                        } else {
-                            heads.putIfAbsent(entry.term(), form);
-                        }
-                    });
-                }
-            }
+        for (Glossary.Item item : glossary.items()) {
+            Stream.of(language.word(), "en")
+                    .flatMap(tag -> item.in(tag).stream())
+                    .findFirst()
+                    .ifPresent(word -> heads.put(item.term(), word));
         }
         return heads;
     }

@@ -1,19 +1,20 @@
 package org.drillwright.print.command.school;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
-import org.drillwright.notation.Glossary;
-import org.drillwright.notation.TermKind;
-import org.drillwright.notation.Tongue;
-import org.drillwright.notation.Vocabulary;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
+import org.drillwright.reading.Glossary;
+import org.drillwright.reading.Term;
+import org.drillwright.reading.TermKind;
+import org.drillwright.reading.TurnReader;
+import org.drillwright.source.Span;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -41,47 +42,51 @@ public final class WordsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Vocabulary vocabulary = Vocabulary.standard()
+        TurnReader reader = TurnReader.standard()
                 .with(Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()))
                         .school()
                         .words());
         if (term.isEmpty()) {
-            list(vocabulary);
+            list(reader);
             return Exit.DONE;
         }
         String words = String.join(" ", term);
-        Glossary.Entry entry =
-                Glossary.entry(vocabulary, words).orElseThrow(() -> new CannotRun(unknown(vocabulary, words)));
-        run.out()
-                .println("'" + words + "' is read as: " + entry.term().id() + " ("
-                        + entry.term().kind().name().toLowerCase(Locale.ROOT) + ").");
-        show(entry);
+        Set<Term> terms = reader.terms(words);
+        if (terms.isEmpty()) {
+            throw new CannotRun(unknown(reader, words));
+        }
+        for (Term one : terms) {
+            run.out()
+                    .println("'" + words + "' is read as: " + one.id() + " ("
+                            + one.kind().word() + ").");
+            reader.glossary().item(one).ifPresent(item -> show(reader, item));
+        }
         return Exit.DONE;
     }
 
-    private static String unknown(Vocabulary vocabulary, String words) {
-        Optional<String> nearest = vocabulary.nearest(words);
+    private static String unknown(TurnReader reader, String words) {
+        Optional<String> nearest = reader.meant(words, new Span(0, words.length()));
         return "'" + words + "' is not a word of the trade that is known here."
                 + nearest.map(near -> " Did you mean '" + near + "'?").orElse("");
     }
 
-    private void list(Vocabulary vocabulary) {
-        TermKind kind = TermKind.CHOICE;
-        for (Glossary.Entry entry : Glossary.entries(vocabulary)) {
-            if (entry.term().kind() != kind) {
-                kind = entry.term().kind();
+    private void list(TurnReader reader) {
+        Optional<TermKind> kind = Optional.empty();
+        for (Glossary.Item item : reader.glossary().items()) {
+            if (!kind.equals(Optional.of(item.term().kind()))) {
+                kind = Optional.of(item.term().kind());
                 run.out().println();
-                run.out().println(kind.name());
+                run.out().println(item.term().kind().name());
             }
-            run.out().println("  " + entry.term().id());
-            show(entry);
+            run.out().println("  " + item.term().id());
+            show(reader, item);
         }
     }
 
-    private void show(Glossary.Entry entry) {
-        for (Tongue tongue : Tongue.values()) {
-            if (!entry.in(tongue).isEmpty()) {
-                run.out().println("      " + tongue.tag() + ": " + String.join(", ", entry.in(tongue)));
+    private void show(TurnReader reader, Glossary.Item item) {
+        for (String tag : reader.tags()) {
+            if (!item.in(tag).isEmpty()) {
+                run.out().println("      " + tag + ": " + String.join(", ", item.in(tag)));
             }
         }
     }

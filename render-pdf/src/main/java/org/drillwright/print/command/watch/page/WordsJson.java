@@ -1,10 +1,8 @@
 package org.drillwright.print.command.watch.page;
 
-import java.util.Locale;
 import org.drillwright.model.School;
-import org.drillwright.notation.Glossary;
-import org.drillwright.notation.Tongue;
-import org.drillwright.notation.Vocabulary;
+import org.drillwright.reading.Glossary;
+import org.drillwright.reading.TurnReader;
 
 /** The words that are understood, the school's own among them, for the page. */
 final class WordsJson {
@@ -12,15 +10,15 @@ final class WordsJson {
     private WordsJson() {}
 
     static String of(School school) {
-        Vocabulary vocabulary = Vocabulary.standard().with(school.words());
+        TurnReader reader = TurnReader.standard().with(school.words());
         return Json.of(json -> {
             json.writeArrayFieldStart("terms");
-            for (Glossary.Entry entry : Glossary.entries(vocabulary)) {
+            for (Glossary.Item item : reader.glossary().items()) {
                 json.writeStartObject();
-                json.writeStringField("kind", entry.term().kind().name().toLowerCase(Locale.ROOT));
-                json.writeStringField("term", entry.term().id());
-                for (Tongue tongue : Tongue.values()) {
-                    Json.texts(tongue.tag(), entry.in(tongue), json);
+                json.writeStringField("kind", item.term().kind().word());
+                json.writeStringField("term", item.term().id());
+                for (String tag : reader.tags()) {
+                    Json.texts(tag, item.in(tag), json);
                 }
                 json.writeEndObject();
             }

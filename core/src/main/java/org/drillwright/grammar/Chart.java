@@ -171,14 +171,8 @@ public final class Chart<M> {
         if (!child.condition().holds(phrase.features())) {
             return;
         }
-        Begun<M> begun = new Begun<>(
-                rule,
-                1,
-                phrase.from(),
-                child.kept() ? phrase.features() : Features.NONE,
-                rule.weight() + phrase.weight(),
-                child.kept() ? phrase.arguments() : List.of(),
-                child.kept() ? phrase.meant() : List.of());
+        Begun<M> nothing = new Begun<>(rule, 0, phrase.from(), Features.NONE, rule.weight(), List.of(), List.of());
+        Begun<M> begun = with(nothing, child, phrase, phrase.features());
         step(cell, begun, phrase.to());
     }
 
@@ -188,7 +182,7 @@ public final class Chart<M> {
             return;
         }
         Features said = begun.rule().result();
-        Features result = begun.features().overlaidBy(said);
+        Features result = begun.features().renamedBy(said);
         Optional<String> concept = said.get("means");
         if (concept.isPresent()) {
             Features head = result.without("means").overlaidBy(Features.of(Map.of("c", concept.get())));
@@ -307,22 +301,26 @@ public final class Chart<M> {
             return;
         }
         Optional<Features> both =
-                child.kept() ? begun.features().and(phrase.features()) : Optional.of(begun.features());
-        if (both.isEmpty()) {
-            return;
-        }
-        boolean kept = child.kept();
-        step(
-                whole,
-                new Begun<>(
-                        begun.rule(),
-                        begun.done() + 1,
-                        begun.from(),
-                        both.get(),
-                        begun.weight() + phrase.weight(),
-                        kept && begun.arguments().isEmpty() ? phrase.arguments() : begun.arguments(),
-                        kept ? joined(begun.meant(), phrase.meant()) : begun.meant()),
-                to);
+                child.up() == Rule.Up.ALL ? begun.features().and(phrase.features()) : Optional.of(begun.features());
+        both.ifPresent(features -> step(whole, with(begun, child, phrase, features), to));
+    }
+
+    private Begun<M> with(Begun<M> begun, Rule.Child child, Phrase<M> phrase, Features features) {
+        List<Argument<M>> arguments = switch (child.up()) {
+            case ALL -> joined(begun.arguments(), phrase.arguments());
+            case ARGUMENT ->
+                joined(begun.arguments(), argument(phrase, child.relation(), 0).arguments());
+            case MEANING, NOTHING -> begun.arguments();
+        };
+        boolean means = child.up() == Rule.Up.ALL || child.up() == Rule.Up.MEANING;
+        return new Begun<>(
+                begun.rule(),
+                begun.done() + 1,
+                begun.from(),
+                child.up() == Rule.Up.ALL ? features : begun.features(),
+                begun.weight() + phrase.weight(),
+                arguments,
+                means ? joined(begun.meant(), phrase.meant()) : begun.meant());
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {

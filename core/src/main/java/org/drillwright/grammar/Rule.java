@@ -15,13 +15,25 @@ import org.drillwright.lexicon.Features;
  */
 record Rule(String parent, List<Child> children, Features result, double weight, String line) {
 
+    /** What of a part goes up to the whole. */
+    enum Up {
+        /** What it says and means. */
+        ALL,
+        /** What it means. */
+        MEANING,
+        /** It becomes an argument of the whole. */
+        ARGUMENT,
+        NOTHING
+    }
+
     /**
      * A part of a construction.
      *
      * @param category a category, or a word or sign that stands there literally
-     * @param kept whether what it says and means goes up to the whole
+     * @param up what of it goes up to the whole
+     * @param relation how it hangs on the whole, if it is an argument; otherwise empty
      */
-    record Child(String category, Condition condition, boolean kept) {}
+    record Child(String category, Condition condition, Up up, String relation) {}
 
     Rule {
         children = List.copyOf(children);
@@ -44,17 +56,30 @@ record Rule(String parent, List<Child> children, Features result, double weight,
     }
 
     private static Child child(String word) {
-        boolean kept = !word.endsWith("-");
-        String rest = kept ? word : word.substring(0, word.length() - 1);
+        String rest = word;
+        String relation = "";
+        Up up = Up.ALL;
+        int sign = word.lastIndexOf('>');
+        if (sign > 0) {
+            up = Up.ARGUMENT;
+            relation = word.substring(sign + 1);
+            rest = word.substring(0, sign);
+        } else if (word.length() > 1 && (word.endsWith("-") || word.endsWith("+"))) {
+            up = word.endsWith("-") ? Up.NOTHING : Up.MEANING;
+            rest = word.substring(0, word.length() - 1);
+        }
         int bracket = rest.indexOf('[');
         if (bracket < 0) {
-            return new Child(rest, Condition.NONE, kept && !isLiteral(rest));
+            return new Child(rest, Condition.NONE, isLiteral(rest) ? Up.NOTHING : up, relation);
         }
         if (!rest.endsWith("]")) {
             throw new IllegalArgumentException("bracket left open: " + word);
         }
         return new Child(
-                rest.substring(0, bracket), Condition.parse(rest.substring(bracket + 1, rest.length() - 1)), kept);
+                rest.substring(0, bracket),
+                Condition.parse(rest.substring(bracket + 1, rest.length() - 1)),
+                up,
+                relation);
     }
 
     static boolean isLiteral(String category) {

@@ -128,6 +128,23 @@ public final class Features {
         return of(values);
     }
 
+    /**
+     * These features, overlaid by the other's; where the other says {@code x=$y}, what was {@code y} here is {@code x}
+     * there.
+     */
+    public Features renamedBy(Features other) {
+        Features result = this;
+        for (int at = 0; at < other.pairs.length; at += 2) {
+            String name = other.pairs[at];
+            String value = other.pairs[at + 1];
+            Optional<String> moved = value.startsWith("$") ? get(value.substring(1)) : Optional.of(value);
+            result = value.startsWith("$") ? result.without(value.substring(1)) : result;
+            Features one = moved.map(now -> of(Map.of(name, now))).orElse(NONE);
+            result = result.overlaidBy(one);
+        }
+        return result;
+    }
+
     /** These features without one. */
     public Features without(String name) {
         int at = at(name);

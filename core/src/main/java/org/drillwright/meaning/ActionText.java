@@ -62,6 +62,7 @@ public final class ActionText {
         return switch (head) {
             case "hit" -> new Meant.Lands(aim(), true);
             case "aim" -> new Meant.Lands(aim(), false);
+            case "again" -> new Meant.Again(one(Position.values()), aim());
             default -> new Meant.Does(action());
         };
     }
@@ -138,7 +139,8 @@ public final class ActionText {
                 .findFirst()
                 .map(word -> Position.valueOf(word.substring(3).toUpperCase(Locale.ROOT)));
         words.removeIf(word -> word.startsWith("on-"));
-        return new Stance(guard, engaged, engaged.orElse(false) ? engagement.or(() -> guard) : Optional.empty());
+        Optional<Position> hand = guard.or(() -> engagement);
+        return new Stance(hand, engaged, engaged.orElse(false) ? engagement.or(() -> guard) : Optional.empty());
     }
 
     private Aim aim() {

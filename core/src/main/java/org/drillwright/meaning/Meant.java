@@ -1,7 +1,9 @@
 package org.drillwright.meaning;
 
+import java.util.Optional;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
+import org.drillwright.notation.Position;
 
 /** What a clause says is done: an action, or what completes the one before it. */
 public sealed interface Meant {
@@ -14,4 +16,12 @@ public sealed interface Meant {
      * @param strikes whether it is a stroke by itself where there is none to complete
      */
     record Lands(Aim aim, boolean strikes) implements Meant {}
+
+    /**
+     * The stroke, parry or engagement before it once more, elsewhere: 'parry quarte, <em>then sixte</em>', 'cut to the
+     * head, <em>then to the flank</em>'.
+     *
+     * @param position where the hand or blade goes, if that is said
+     */
+    record Again(Optional<Position> position, Aim aim) implements Meant {}
 }

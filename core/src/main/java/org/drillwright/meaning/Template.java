@@ -10,7 +10,7 @@ import org.drillwright.lexicon.Features;
 
 /**
  * Actions with blanks that features fill: {@code strike $role/attack $path? $h? ; lunge $depth?}. {@code $x} must be there,
- * {@code $x?} may be missing, {@code $x/$y/word} takes the first that is there. {@code &} stands for what an argument means
+ * {@code $x?} may be missing, {@code on-$x?} puts letters before it, {@code $x/$y/word} takes the first that is there. {@code &} stands for what an argument means
  * by itself, {@code &parry} for the same with a hand's way read as a parry.
  */
 record Template(List<List<String>> actions) {
@@ -37,8 +37,8 @@ record Template(List<List<String>> actions) {
         for (List<String> action : actions) {
             for (String word : action) {
                 for (String choice : word.split("/")) {
-                    if (choice.startsWith("$")) {
-                        names.add(choice.substring(1).replace("?", ""));
+                    if (choice.contains("$")) {
+                        names.add(choice.substring(choice.indexOf('$') + 1).replace("?", ""));
                     }
                 }
             }
@@ -52,7 +52,11 @@ record Template(List<List<String>> actions) {
         for (List<String> action : actions) {
             List<String> words = new ArrayList<>();
             for (String word : action) {
-                Optional<String> said = word.contains("$") ? value(word, features, concept) : Optional.of(word);
+                int blank = Math.max(0, word.indexOf('$'));
+                Optional<String> said = word.contains("$")
+                        ? value(word.substring(blank), features, concept)
+                                .map(value -> value.isEmpty() ? value : word.substring(0, blank) + value)
+                        : Optional.of(word);
                 if (said.isEmpty()) {
                     return Optional.empty();
                 }

@@ -10,6 +10,7 @@ import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Meant;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Clause;
@@ -155,6 +156,7 @@ final class Clauses {
             return;
         }
         others = false;
+        explains = explains || (piece.isForm("ing") && join == Clause.Join.COMMA);
         for (Meant meant : piece.meant()) {
             add(meant, span(piece));
         }
@@ -176,8 +178,14 @@ final class Clauses {
     private void add(Meant meant, Span span) {
         if (meant instanceof Meant.Lands lands) {
             land(lands, span);
+        } else if (meant instanceof Meant.Again again) {
+            again(again, span);
         } else if (meant instanceof Meant.Does does) {
-            if (explains && does.action() instanceof Action.Strike strike && explained(strike, span)) {
+            Optional<Action> one = clauses.size() > begins
+                    ? toldTwice(clauses.get(clauses.size() - 1).action(), does.action())
+                    : Optional.empty();
+            if (one.isPresent()) {
+                replace(one.get(), span);
                 return;
             }
             add(does.action(), span);
@@ -190,6 +198,52 @@ final class Clauses {
         join = Clause.Join.WITH;
     }
 
+    /** The same once more, elsewhere; a position alone is taken with the hand. */
+    private void again(Meant.Again again, Span span) {
+        Optional<Action> before = clauses.size() > begins
+                ? Optional.of(clauses.get(clauses.size() - 1).action())
+                : Optional.empty();
+        Optional<Action> once = before.flatMap(action -> elsewhere(action, again));
+        boolean completes = before.filter(action ->
+                        action instanceof Action.Parry parry && parry.position().isEmpty() && join == Clause.Join.COMMA)
+                .isPresent();
+        if (completes && once.isPresent()) {
+            replace(once.get(), span);
+        } else if (once.isPresent()) {
+            add(once.get(), span);
+        } else if (again.position().isPresent()) {
+            add(new Action.Place(again.position().get(), false), span);
+        } else {
+            unread.add(span);
+            add(new Action.Unread("words"), span);
+        }
+    }
+
+    private static Optional<Action> elsewhere(Action action, Meant.Again again) {
+        if (again.position().isPresent()) {
+            if (action instanceof Action.Parry parry) {
+                ParryKind kind = parry.position().isEmpty() ? parry.kind() : ParryKind.UNSTATED;
+                return Optional.of(new Action.Parry(again.position(), kind, again.aim(), parry.inTheLunge()));
+            }
+            return action instanceof Action.OnBlade blade && !blade.aim().isStated()
+                    ? Optional.of(new Action.OnBlade(blade.contact(), again.position(), blade.aim()))
+                    : Optional.<Action>empty();
+        }
+        if (action instanceof Action.Strike strike && strike.aim().isStated()) {
+            return Optional.of(new Action.Strike(
+                    strike.role(),
+                    strike.path(),
+                    again.aim(),
+                    strike.cut(),
+                    strike.feint(),
+                    strike.falseAttack(),
+                    strike.opposition()));
+        }
+        return action instanceof Action.Lunge lunge && lunge.aim().isStated()
+                ? Optional.of(new Action.Lunge(lunge.depth(), again.aim()))
+                : Optional.<Action>empty();
+    }
+
     /** The stroke told last in this sentence, if it is a real one. */
     private Optional<Action.Strike> last() {
         return clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Strike strike
@@ -200,8 +254,8 @@ final class Clauses {
     /** "Slide the point under and hit low" is one stroke. */
     private void land(Meant.Lands lands, Span span) {
         Optional<Action.Strike> open = last().filter(strike -> !strike.aim().isStated());
-        boolean onItsWay = open.filter(strike -> strike.path() != Path.UNSTATED && strike.path() != Path.DIRECT)
-                .isPresent();
+        boolean onItsWay =
+                open.filter(strike -> strike.role() != Role.EXTENSION).isPresent();
         if (onItsWay || (open.isPresent() && !lands.strikes())) {
             replace(open.orElseThrow().aimed(lands.aim()), span);
             return;
@@ -210,22 +264,14 @@ final class Clauses {
         add(new Action.Strike(Role.ATTACK, path, lands.aim(), false, false, false, false), span);
     }
 
-    /** "Deceive the parry: disengage" says one stroke twice. */
-    private boolean explained(Action.Strike strike, Span span) {
-        Optional<Action.Strike> open = last().filter(
-                        before -> before.path() == Path.UNSTATED || before.path() == Path.DECEIVE)
-                .filter(before -> strike.role() == Role.ATTACK && !strike.feint());
-        open.ifPresent(before -> replace(
-                new Action.Strike(
-                        before.role(),
-                        strike.path(),
-                        strike.aim().completedBy(before.aim()),
-                        before.cut() || strike.cut(),
-                        false,
-                        before.falseAttack(),
-                        before.opposition() || strike.opposition()),
-                span));
-        return open.isPresent();
+    /** "Deceive the parry: disengage" says one stroke twice; so does "recover and come on guard". */
+    private Optional<Action> toldTwice(Action before, Action action) {
+        if (explains) {
+            return Gloss.of(before, action);
+        }
+        return before instanceof Action.Recover recover && action instanceof Action.OnGuard
+                ? Gloss.recover(recover, action)
+                : Optional.empty();
     }
 
     private void replace(Action action, Span more) {

@@ -1,0 +1,93 @@
+package org.drillwright.reading;
+
+import java.util.Optional;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Parry;
+import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Action.Path;
+import org.drillwright.notation.Action.Role;
+import org.drillwright.notation.Stance;
+
+/** One action told twice: first by its name, then by how it is done ("Parry: carry the hand to quarte"). */
+final class Gloss {
+
+    private Gloss() {}
+
+    /** The one action that both tell of; empty if they are two. */
+    static Optional<Action> of(Action name, Action how) {
+        if (name instanceof Action.Strike before && how instanceof Action.Strike more) {
+            return stroke(before, more);
+        }
+        if (name instanceof Parry parry && parry.position().isEmpty()) {
+            return how instanceof Action.Place place
+                    ? Optional.of(new Parry(
+                            Optional.of(place.position()),
+                            parry.kind(),
+                            parry.aim(),
+                            parry.inTheLunge() || place.inTheLunge()))
+                    : parry(parry, how);
+        }
+        if (name instanceof Action.OnBlade blade && blade.position().isEmpty()) {
+            if (how instanceof Action.Place place) {
+                return Optional.of(new Action.OnBlade(blade.contact(), Optional.of(place.position()), blade.aim()));
+            }
+            return how instanceof Action.OnBlade more && more.contact() == blade.contact()
+                    ? Optional.of(how)
+                    : Optional.<Action>empty();
+        }
+        if (name instanceof Action.Invite invite && how instanceof Action.Invite more) {
+            return invite.aim().isStated() ? Optional.empty() : Optional.of(more);
+        }
+        if (name instanceof Action.Recover recover) {
+            return recover(recover, how);
+        }
+        return name.equals(how) ? Optional.of(name) : Optional.empty();
+    }
+
+    /** To recover is to come on guard: both together are one movement. */
+    static Optional<Action> recover(Action.Recover recover, Action how) {
+        if (recover.stance().isStated()) {
+            return Optional.empty();
+        }
+        if (how instanceof Action.OnGuard guard) {
+            return Optional.of(new Action.Recover(recover.way(), guard.stance()));
+        }
+        if (how instanceof Action.Recover more) {
+            Stance stance = more.stance();
+            return Optional.of(new Action.Recover(recover.way() == more.way() ? more.way() : recover.way(), stance));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Action> parry(Parry parry, Action how) {
+        if (!(how instanceof Parry more)) {
+            return Optional.empty();
+        }
+        ParryKind kind = more.kind() == ParryKind.UNSTATED ? parry.kind() : more.kind();
+        boolean differ = parry.kind() != ParryKind.UNSTATED && kind != parry.kind();
+        return differ
+                ? Optional.empty()
+                : Optional.of(new Parry(
+                        more.position(),
+                        kind,
+                        more.aim().completedBy(parry.aim()),
+                        parry.inTheLunge() || more.inTheLunge()));
+    }
+
+    private static Optional<Action> stroke(Action.Strike before, Action.Strike more) {
+        boolean open = before.path() == Path.UNSTATED || before.path() == Path.DECEIVE || before.path() == more.path();
+        boolean plain = more.role() == before.role() || more.role() == Role.ATTACK || more.role() == Role.EXTENSION;
+        if (!open || !plain || (more.feint() && !before.feint()) || before.role() == Role.EXTENSION) {
+            return Optional.empty();
+        }
+        Path path = more.role() == Role.EXTENSION ? before.path() : more.path();
+        return Optional.of(new Action.Strike(
+                before.role(),
+                path == Path.UNSTATED ? before.path() : path,
+                more.aim().completedBy(before.aim()),
+                before.cut() || more.cut(),
+                before.feint(),
+                before.falseAttack(),
+                before.opposition() || more.opposition()));
+    }
+}

@@ -9,7 +9,7 @@ import org.drillwright.source.Span;
 
 /**
  * Cuts a text into sentences of words and stops. Letters and digits part, a hyphen inside a word parts it; dashes,
- * slashes and brackets are commas; what stands in quotation marks is one call.
+ * slashes, arrows and brackets are commas; what stands in quotation marks is one call.
  */
 final class Cutting {
 
@@ -17,9 +17,9 @@ final class Cutting {
             Pattern.compile("(?<call>\"[^\"]{1,300}\"|\u201c[^\u201d]{1,300}\u201d|\u00ab[^\u00bb]{1,300}\u00bb"
                     + "|\u201e[^\u201c\u201d]{1,300}[\u201c\u201d]|(?<![\\p{L}\\p{N}])['\u2018][^'\u2018\u2019\\n]{1,80}['\u2019](?![\\p{L}\\p{N}]))"
                     + "|(?<word>['\u2019]?[\\p{L}\\p{M}]+(?:['\u2019][\\p{L}\\p{M}]+)*['\u2019]?)"
-                    + "|(?<number>\\p{N}+)"
+                    + "|(?<number>(?<!\\p{N})1/2(?!\\p{N})|\\p{Nd}+|\\p{N})"
                     + "|(?<with>w/)"
-                    + "|(?<arrow>[-=]+>|\u2192)"
+                    + "|(?<arrow>[-=]*>|\u2192)"
                     + "|(?<dash>[\u2014\u2013]|(?<=\\s)-+(?=\\s))"
                     + "|(?<sign>[.;:,!?()\\[\\]/&+\u00d7\u2026\u2019'])");
 
@@ -46,7 +46,9 @@ final class Cutting {
             } else if (piece.group("word") != null) {
                 word(text, span, sentence);
             } else if (piece.group("number") != null) {
-                sentence.add(new Token(piece.group(), span));
+                for (String part : clitics.parts(piece.group())) {
+                    sentence.add(new Token(part, span));
+                }
             } else if (piece.group("with") != null) {
                 sentence.add(new Token("w", span));
             } else if (piece.group("sign") == null) {
@@ -108,8 +110,7 @@ final class Cutting {
                 && (Character.isLowerCase(text.charAt(next))
                         || Character.isDigit(text.charAt(next))
                         || ",;+&".indexOf(text.charAt(next)) >= 0);
-        boolean shortens = !sentence.isEmpty()
-                && shortened.contains(sentence.get(sentence.size() - 1).folded());
+        boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
         if (!goesOn) {
             return true;
         }
@@ -117,6 +118,12 @@ final class Cutting {
             sentence.add(new Token(",", span));
         }
         return false;
+    }
+
+    /** Whether it is written short, whatever it was taken for. */
+    private boolean isShortened(String text, Token token) {
+        Span span = token.span();
+        return shortened.contains(Spelling.fold(text.substring(span.start(), span.end())));
     }
 
     private static void end(List<Token> sentence, List<List<Token>> sentences) {

@@ -12,7 +12,7 @@ import java.util.Set;
 /**
  * Reads a word list. A line is {@code CATEGORY lemma|lemma feature=value … [par=…]}, or begins with a word in small
  * letters that says how the language is written: {@code paradigm}, {@code forms}, {@code whole}, {@code leading},
- * {@code trailing}, {@code shortened}.
+ * {@code trailing}, {@code short}, {@code shortened}.
  */
 public final class LexiconFile {
 
@@ -56,6 +56,10 @@ public final class LexiconFile {
             case "whole" -> whole.put(words.get(1), words.subList(2, words.size()));
             case "leading" -> leading.put(words.get(1), words.subList(2, words.size()));
             case "trailing" -> trailing.put(words.get(1), words.subList(2, words.size()));
+            case "short" -> {
+                whole.put(words.get(1), words.subList(2, words.size()));
+                shortened.add(words.get(1));
+            }
             case "shortened" -> shortened.addAll(words.subList(1, words.size()));
             default -> entries(words);
         }

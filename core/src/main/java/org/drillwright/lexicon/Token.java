@@ -14,6 +14,9 @@ public record Token(String folded, Span span) {
     public static final String QUOTE = "<quote>";
 
     public boolean isWord() {
-        return folded.equals(QUOTE) || Character.isLetterOrDigit(folded.codePointAt(0));
+        int first = folded.codePointAt(0);
+        return folded.equals(QUOTE)
+                || Character.isLetterOrDigit(first)
+                || Character.getType(first) == Character.OTHER_NUMBER;
     }
 }

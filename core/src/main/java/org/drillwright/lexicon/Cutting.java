@@ -111,6 +111,7 @@ final class Cutting {
                         || Character.isDigit(text.charAt(next))
                         || ",;+&".indexOf(text.charAt(next)) >= 0);
         boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
+        goesOn = goesOn || (shortens && isMark(text, next));
         if (!goesOn) {
             return true;
         }
@@ -118,6 +119,13 @@ final class Cutting {
             sentence.add(new Token(",", span));
         }
         return false;
+    }
+
+    /** A single capital, as in {@code P4}: a term cut to its first letter. */
+    private static boolean isMark(String text, int at) {
+        return at + 1 < text.length()
+                && Character.isUpperCase(text.charAt(at))
+                && !Character.isLetter(text.charAt(at + 1));
     }
 
     /** Whether it is written short, whatever it was taken for. */

@@ -192,7 +192,8 @@ final class Clauses {
         }
     }
 
-    private void add(Action action, Span span) {
+    private void add(Action said, Span span) {
+        Action action = said instanceof Action.Strike strike ? behindParry(strike) : said;
         Set<Doubt> doubts = choice ? EnumSet.of(Doubt.CHOICE) : EnumSet.noneOf(Doubt.class);
         clauses.add(new Clause(action, subject, span, join, doubts));
         join = Clause.Join.WITH;
@@ -242,6 +243,18 @@ final class Clauses {
         return action instanceof Action.Lunge lunge && lunge.aim().isStated()
                 ? Optional.of(new Action.Lunge(lunge.depth(), again.aim()))
                 : Optional.<Action>empty();
+    }
+
+    /** A stroke directly behind one's own parry is the riposte, whatever it is called. */
+    private Action behindParry(Action.Strike strike) {
+        boolean parried = !clauses.isEmpty()
+                && clauses.get(clauses.size() - 1).action() instanceof Action.Parry
+                && clauses.get(clauses.size() - 1).subject().equals(subject);
+        if (!parried || strike.role() != Role.ATTACK || strike.feint() || strike.falseAttack()) {
+            return strike;
+        }
+        return new Action.Strike(
+                Role.RIPOSTE, strike.path(), strike.aim(), strike.cut(), false, false, strike.opposition());
     }
 
     /** The stroke told last in this sentence, if it is a real one. */

@@ -55,7 +55,7 @@ final class Cover {
 
         /** Whether a new thought may begin here. */
         boolean isOpen() {
-            return last().map(piece -> piece.parts() || piece.kind() == Piece.Kind.COUNT)
+            return last().map(piece -> piece.parts() || piece.kind() == Piece.Kind.COUNT || piece.isCallTo())
                     .orElse(true);
         }
 
@@ -169,6 +169,7 @@ final class Cover {
     private boolean endsAt(int at) {
         return at == sentence.size()
                 || !sentence.get(at).isWord()
+                || !sentence.get(at - 1).isWord()
                 || chart.from(at).stream()
                         .anyMatch(phrase -> phrase.category().equals("SEP")
                                 || phrase.category().equals("SEPOR"));
@@ -177,7 +178,8 @@ final class Cover {
     /** A clause directly behind a clause, without a sign or an 'and' between them, is seldom meant. */
     private static double crowding(Division before, Phrase<Meant> phrase) {
         Optional<Piece> last =
-                before.last().filter(piece -> piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT);
+                before.last().filter(piece -> piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT)
+                        .filter(piece -> !piece.isCallTo());
         if (last.isEmpty()) {
             return 0;
         }

@@ -48,6 +48,11 @@ record Piece(Kind kind, int from, int to, Features features, List<Meant> meant) 
         return !meant.isEmpty();
     }
 
+    /** Whether it only names those who act from here. */
+    boolean isCallTo() {
+        return features.has("voc");
+    }
+
     Optional<String> who() {
         return features.get("who");
     }

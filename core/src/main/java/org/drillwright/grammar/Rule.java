@@ -60,7 +60,7 @@ record Rule(String parent, List<Child> children, Features result, double weight,
         String relation = "";
         Up up = Up.ALL;
         int sign = word.lastIndexOf('>');
-        if (sign > 0) {
+        if (sign > 0 && !isLiteral(word)) {
             up = Up.ARGUMENT;
             relation = word.substring(sign + 1);
             rest = word.substring(0, sign);

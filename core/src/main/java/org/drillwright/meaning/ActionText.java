@@ -144,7 +144,17 @@ public final class ActionText {
     }
 
     private Aim aim() {
-        return new Aim(one(Height.values()), one(Width.values()), one(Target.values()));
+        Optional<Height> height = one(Height.values());
+        Optional<Width> width = one(Width.values());
+        Optional<Target> target = one(Target.values());
+        boolean whichCheek = width.isPresent() && target.equals(Optional.of(Target.CHEEK));
+        return whichCheek
+                ? new Aim(height, Optional.empty(), width.map(ActionText::cheek))
+                : new Aim(height, width, target);
+    }
+
+    private static Target cheek(Width side) {
+        return side == Width.INSIDE ? Target.INSIDE_CHEEK : Target.OUTSIDE_CHEEK;
     }
 
     private int times() {

@@ -59,6 +59,10 @@ final class Cover {
                     .orElse(true);
         }
 
+        boolean nothingDone() {
+            return pieces.stream().noneMatch(Piece::acts);
+        }
+
         private Division with(Piece piece, double more) {
             List<Piece> longer = new ArrayList<>(pieces);
             longer.add(piece);
@@ -129,7 +133,7 @@ final class Cover {
             case "SEP" -> add(before, phrase, Piece.Kind.AND, 0);
             case "SEPOR" -> add(before, phrase, Piece.Kind.OR, CHOICE);
             case "COUNT" -> {
-                if (before.isOpen() && endsAt(phrase.to())) {
+                if (before.isOpen() && endsAt(phrase.to()) && (before.nothingDone() || !acts(phrase))) {
                     add(before, phrase, Piece.Kind.COUNT, 1);
                 }
             }
@@ -163,6 +167,14 @@ final class Cover {
             }
             default -> {}
         }
+    }
+
+    /** Whether the words of a phrase may also be a thing that is done: 'parry 6, then 4'. */
+    private boolean acts(Phrase<Meant> phrase) {
+        return chart.from(phrase.from()).stream()
+                .anyMatch(other -> other.to() == phrase.to()
+                        && other.category().equals("ACT")
+                        && !other.meant().isEmpty());
     }
 
     /** Whether a thought may end before this token. */

@@ -59,7 +59,7 @@ record Rule(String parent, List<Child> children, Features result, double weight,
         String rest = word;
         String relation = "";
         Up up = Up.ALL;
-        int sign = word.lastIndexOf('>');
+        int sign = word.startsWith("<") ? -1 : word.lastIndexOf('>');
         if (sign > 0) {
             up = Up.ARGUMENT;
             relation = word.substring(sign + 1);

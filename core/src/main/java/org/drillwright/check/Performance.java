@@ -7,7 +7,12 @@ import org.drillwright.phrase.Replay;
 record Performance(Script script, Replay replay, List<Fault> faults) {
 
     static Performance of(Subject subject) {
-        Script script = Script.read(subject.drill(), subject.reader());
+        Performance first = of(subject, Script.read(subject.drill(), subject.reader()));
+        return Readings.chosen(subject, first);
+    }
+
+    /** The drill played with its words read in just this way. */
+    static Performance of(Subject subject, Script script) {
         Replay replay = script.play(subject.drill(), subject.school());
         return new Performance(script, replay, Faults.of(subject, replay));
     }

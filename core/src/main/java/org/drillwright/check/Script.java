@@ -46,6 +46,15 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
                 reader.read(drill.start()), reader.read(drill.opening()), steps, reader.read(drill.closing()));
     }
 
+    /** The same, one turn read otherwise. */
+    Script with(int step, Side side, Utterance turn) {
+        List<Map<Side, Utterance>> now = new ArrayList<>(steps);
+        Map<Side, Utterance> turns = new EnumMap<>(steps.get(step));
+        turns.put(side, turn);
+        now.set(step, turns);
+        return new Script(start, opening, now, closing);
+    }
+
     Replay play(Drill drill, School school) {
         Setting setting = SettingReader.of(drill, school, start);
         return Rehearsal.play(setting, new Rehearsal.Words(opening, start, steps, closing));

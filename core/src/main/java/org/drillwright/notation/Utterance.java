@@ -9,19 +9,41 @@ import org.drillwright.source.Span;
  * @param clauses the actions in their order
  * @param unread words that nothing accounts for, within the text, in its order
  * @param open words that leave something open: 'or', 'if', 'maybe'
- * @param readings words that can be read two ways
+ * @param readings words that can be read two ways, of which playing did not show which is meant
+ * @param others what else the text may say, the likeliest first; each accounts for the same words
  * @param tradeWords how many of its words are terms of the trade
  */
 public record Utterance(
-        List<Clause> clauses, List<Span> unread, List<Span> open, List<TwoReadings> readings, int tradeWords) {
+        List<Clause> clauses,
+        List<Span> unread,
+        List<Span> open,
+        List<TwoReadings> readings,
+        List<Utterance> others,
+        int tradeWords) {
 
-    public static final Utterance NOTHING = new Utterance(List.of(), List.of(), List.of(), List.of(), 0);
+    public static final Utterance NOTHING = new Utterance(List.of(), List.of(), List.of(), List.of(), List.of(), 0);
 
     public Utterance {
         clauses = List.copyOf(clauses);
         unread = List.copyOf(unread);
         open = List.copyOf(open);
         readings = List.copyOf(readings);
+        others = List.copyOf(others);
+    }
+
+    /** The same, with what else the text may say. */
+    public Utterance orElse(List<Utterance> more) {
+        return new Utterance(clauses, unread, open, readings, more, tradeWords);
+    }
+
+    /** The same, said to be open in some words. */
+    public Utterance leaving(List<TwoReadings> undecided) {
+        return new Utterance(clauses, unread, open, undecided, List.of(), tradeWords);
+    }
+
+    /** The actions in their order. */
+    public List<Action> actions() {
+        return clauses.stream().map(Clause::action).toList();
     }
 
     /** Whether all of the text could be read: no word is left over, and no action is in doubt. */

@@ -78,7 +78,7 @@ final class Clauses {
         if (clauses.isEmpty() && said) {
             clauses.add(new Clause(new Action.Aside(Action.Trifle.OTHER), Optional.empty(), heard, Clause.Join.BEGINS));
         }
-        return new Utterance(clauses, inOrder(unread), inOrder(open), List.of(), said ? 1 : 0);
+        return new Utterance(clauses, inOrder(unread), inOrder(open), List.of(), List.of(), said ? 1 : 0);
     }
 
     /** Words that were written as one share a place; it counts once. */

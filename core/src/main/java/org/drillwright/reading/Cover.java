@@ -189,9 +189,9 @@ final class Cover {
 
     /** A clause directly behind a clause, without a sign or an 'and' between them, is seldom meant. */
     private static double crowding(Division before, Phrase<Meant> phrase) {
-        Optional<Piece> last =
-                before.last().filter(piece -> piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT)
-                        .filter(piece -> !piece.isCallTo());
+        Optional<Piece> last = before.last()
+                .filter(piece -> piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT)
+                .filter(piece -> !piece.isCallTo());
         if (last.isEmpty()) {
             return 0;
         }

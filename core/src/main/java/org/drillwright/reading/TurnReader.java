@@ -9,12 +9,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.grammar.Chart;
 import org.drillwright.lexicon.Spelling;
 import org.drillwright.lexicon.Token;
+import org.drillwright.meaning.ActionText;
 import org.drillwright.meaning.Frames;
 import org.drillwright.meaning.Meant;
+import org.drillwright.notation.Action;
 import org.drillwright.notation.MeasureCue;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Nearest;
@@ -30,6 +33,12 @@ public final class TurnReader {
     private static final int LONGEST = 60;
 
     private static final int REMEMBERED = 4000;
+
+    /** Readings of one text beside the likeliest. */
+    private static final int OTHERS = 4;
+
+    /** What a reading may cost more than the likeliest; a word passed over costs far more. */
+    private static final double NEARLY = 1.5;
 
     private static final List<String> FRAMES = List.of("feet", "strokes", "parries", "blade", "answers", "courtesy");
 
@@ -121,11 +130,44 @@ public final class TurnReader {
     }
 
     Utterance read(String text, Tongue tongue) {
+        List<List<Token>> sentences = sentences(text, tongue);
+        List<List<Cover.Division>> divisions = new ArrayList<>();
+        for (List<Token> whole : sentences) {
+            divisions.add(likely(divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue)));
+        }
+        Utterance best = utterance(tongue, sentences, divisions, -1, 0);
+        List<Utterance> others = new ArrayList<>();
+        for (int sentence = 0; sentence < divisions.size(); sentence++) {
+            for (int which = 1; which < divisions.get(sentence).size() && others.size() < OTHERS; which++) {
+                Utterance other = utterance(tongue, sentences, divisions, sentence, which);
+                boolean known = other.actions().equals(best.actions())
+                        || others.stream().anyMatch(one -> one.actions().equals(other.actions()));
+                if (!known) {
+                    others.add(other);
+                }
+            }
+        }
+        return best.orElse(others);
+    }
+
+    /** The divisions that are nearly as likely as the best and leave over the same words. */
+    private static List<Cover.Division> likely(List<Cover.Division> divisions) {
+        Cover.Division best = divisions.get(0);
+        return divisions.stream()
+                .filter(one -> one.cost() <= best.cost() + NEARLY && one.gaps().equals(best.gaps()))
+                .toList();
+    }
+
+    private Utterance utterance(
+            Tongue tongue, List<List<Token>> sentences, List<List<Cover.Division>> divisions, int varied, int which) {
         Clauses clauses = new Clauses(tongue);
-        for (List<Token> whole : sentences(text, tongue)) {
-            List<Token> sentence = whole.subList(0, Math.min(LONGEST, whole.size()));
-            clauses.sentence(sentence, divisions(sentence, tongue).get(0).pieces());
-            whole.subList(sentence.size(), whole.size()).forEach(clauses::beyond);
+        for (int at = 0; at < sentences.size(); at++) {
+            List<Token> whole = sentences.get(at);
+            int end = Math.min(LONGEST, whole.size());
+            clauses.sentence(
+                    whole.subList(0, end),
+                    divisions.get(at).get(at == varied ? which : 0).pieces());
+            whole.subList(end, whole.size()).forEach(clauses::beyond);
         }
         return clauses.utterance();
     }
@@ -174,6 +216,14 @@ public final class TurnReader {
         Glossary made = glossary.orElseGet(() -> new Glossary(this));
         glossary = Optional.of(made);
         return made;
+    }
+
+    /** A reading in words of the trade. */
+    public String said(Utterance turn) {
+        return turn.actions().stream()
+                .filter(action -> !(action instanceof Action.Aside))
+                .map(ActionText::of)
+                .collect(Collectors.joining(", then "));
     }
 
     /** The terms that words say, taken as a turn or as a name; empty if they are not read. */

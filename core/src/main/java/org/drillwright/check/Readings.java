@@ -1,0 +1,69 @@
+package org.drillwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.model.Side;
+import org.drillwright.notation.TwoReadings;
+import org.drillwright.notation.Utterance;
+import org.drillwright.source.Span;
+
+/**
+ * Chooses among several readings of a turn by playing each: an error stands only where every reading fails, and where one
+ * fails that another does not, it is said that the words are open.
+ */
+final class Readings {
+
+    private final Subject subject;
+    private Performance best;
+
+    private Readings(Subject subject, Performance first) {
+        this.subject = subject;
+        this.best = first;
+    }
+
+    /** The performance with the fewest faults that the words allow, turn by turn from the first count on. */
+    static Performance chosen(Subject subject, Performance first) {
+        Readings readings = new Readings(subject, first);
+        int counts = first.script().steps().size();
+        for (int step = 0; step < counts; step++) {
+            for (Side side : Side.values()) {
+                readings.choose(step, side);
+            }
+        }
+        return readings.best;
+    }
+
+    private void choose(int step, Side side) {
+        Utterance first = best.script().turn(step, side);
+        if (first.others().isEmpty()) {
+            return;
+        }
+        List<Performance> played = new ArrayList<>(List.of(best));
+        for (Utterance other : first.others()) {
+            played.add(Performance.of(subject, best.script().with(step, side, other)));
+        }
+        Performance chosen = played.stream()
+                .reduce((one, other) -> other.faults().size() < one.faults().size() ? other : one)
+                .orElse(best);
+        Utterance meant = chosen.script().turn(step, side);
+        List<TwoReadings> open = new ArrayList<>();
+        for (Performance other : played) {
+            Utterance read = other.script().turn(step, side);
+            if (open.isEmpty() && other.faults().size() != chosen.faults().size()) {
+                open.add(new TwoReadings(whole(meant), said(meant), said(read)));
+            }
+        }
+        best = Performance.of(subject, chosen.script().with(step, side, meant.leaving(open)));
+    }
+
+    private String said(Utterance turn) {
+        return subject.reader().said(turn);
+    }
+
+    private static Span whole(Utterance turn) {
+        return turn.clauses().stream()
+                .map(clause -> clause.span())
+                .reduce(Span::to)
+                .orElse(Span.at(0));
+    }
+}

@@ -38,7 +38,8 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
                         side,
                         callersWord
                                 ? Utterance.NOTHING
-                                : reader.read(step.turn(side).map(Turn::read).orElse("")));
+                                : reader.read(step.turn(side).map(Turn::read).orElse(""))
+                                        .by(side));
             }
             steps.add(turns);
         }

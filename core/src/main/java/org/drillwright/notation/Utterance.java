@@ -1,6 +1,7 @@
 package org.drillwright.notation;
 
 import java.util.List;
+import org.drillwright.model.Side;
 import org.drillwright.source.Span;
 
 /**
@@ -39,6 +40,20 @@ public record Utterance(
     /** The same, said to be open in some words. */
     public Utterance leaving(List<TwoReadings> undecided) {
         return new Utterance(clauses, unread, open, undecided, List.of(), tradeWords);
+    }
+
+    /** What of it one side does: in a turn, what the other does is said about somebody else. */
+    public Utterance by(Side side) {
+        List<Clause> own = clauses.stream()
+                .filter(clause -> clause.subject().filter(who -> who != side).isEmpty())
+                .toList();
+        return new Utterance(
+                own,
+                unread,
+                open,
+                readings,
+                others.stream().map(other -> other.by(side)).toList(),
+                tradeWords);
     }
 
     /** The actions in their order. */

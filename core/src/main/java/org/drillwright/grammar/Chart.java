@@ -36,6 +36,7 @@ public final class Chart<M> {
     private final Sense<M> sense;
     private final List<Token> sentence;
     private final List<List<Cell<M>>> cells = new ArrayList<>();
+    private final List<List<Phrase<M>>> starting = new ArrayList<>();
 
     /** A construction of which the first parts have been found. */
     private record Begun<M>(
@@ -79,10 +80,7 @@ public final class Chart<M> {
 
     /** All phrases that begin at a token. */
     public List<Phrase<M>> from(int token) {
-        return cells.get(token).stream()
-                .flatMap(cell -> cell.phrases.values().stream())
-                .flatMap(List::stream)
-                .toList();
+        return starting.get(token);
     }
 
     private Cell<M> cell(int from, int to) {
@@ -106,6 +104,11 @@ public final class Chart<M> {
                 }
                 close(cell(from, from + span), from, from + span);
             }
+        }
+        for (List<Cell<M>> row : cells) {
+            List<Phrase<M>> all = new ArrayList<>();
+            row.forEach(cell -> cell.phrases.values().forEach(all::addAll));
+            starting.add(all);
         }
     }
 
@@ -185,7 +188,7 @@ public final class Chart<M> {
         Features result = begun.features().renamedBy(said);
         Optional<String> concept = said.get("means");
         if (concept.isPresent()) {
-            Features head = result.without("means").overlaidBy(Features.of(Map.of("c", concept.get())));
+            Features head = result.without("means").with("c", concept.get());
             for (Sense.Sensed<M> sensed : sense.of(head, List.of())) {
                 add(
                         cell,
@@ -213,7 +216,7 @@ public final class Chart<M> {
             case "ADV" -> add(cell, argument(phrase, "adv", weight));
             case "V" -> add(cell, new Phrase<>("VP", from, to, features, weight, List.of(), List.of()));
             case "ACTN" -> {
-                Features noun = features.overlaidBy(Features.parse(List.of("form=n")));
+                Features noun = features.with("form", "n");
                 add(cell, new Phrase<>("VP", from, to, noun, weight + NOUN_STYLE, List.of(), List.of()));
             }
             case "VP" -> mean(cell, phrase);
@@ -228,7 +231,7 @@ public final class Chart<M> {
     }
 
     private static Features sorted(Features features, String sort) {
-        return features.overlaidBy(Features.parse(List.of("s=" + sort)));
+        return features.with("s", sort);
     }
 
     private Phrase<M> argument(Phrase<M> phrase, String relation, double weight) {
@@ -240,24 +243,21 @@ public final class Chart<M> {
     /** A head with its arguments, as what it means. */
     private void mean(Cell<M> cell, Phrase<M> head) {
         Features kept = head.features().get("form").isPresent()
-                ? Features.parse(List.of("form=" + head.features().get("form").orElseThrow()))
+                ? Features.NONE.with("form", head.features().get("form").orElseThrow())
                 : Features.NONE;
-        Features about = head.features()
-                .get("c")
-                .map(concept -> kept.overlaidBy(Features.parse(List.of("c=" + concept))))
-                .orElse(kept);
+        Features about =
+                head.features().get("c").map(concept -> kept.with("c", concept)).orElse(kept);
         for (Sense.Sensed<M> sensed : sense.of(head.features(), head.arguments())) {
             boolean subject = head.arguments().stream()
                     .anyMatch(argument -> argument.relation().equals("subj"));
-            Features features =
-                    sensed.meant().isEmpty() ? about.overlaidBy(Features.parse(List.of("acts=none"))) : about;
+            Features features = sensed.meant().isEmpty() ? about.with("acts", "none") : about;
             add(
                     cell,
                     new Phrase<>(
                             subject ? "S" : "ACT",
                             head.from(),
                             head.to(),
-                            subject ? features.overlaidBy(Features.parse(List.of("th"))) : features,
+                            subject ? features.with("th", Features.PRESENT) : features,
                             head.weight() + sensed.weight(),
                             List.of(),
                             sensed.meant()));

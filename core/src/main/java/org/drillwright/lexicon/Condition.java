@@ -61,14 +61,13 @@ public record Condition(List<Test> tests) {
         return true;
     }
 
-    /** The names that it asks to be there. */
-    public Set<String> asked() {
-        Set<String> names = new TreeSet<>();
+    /** Whether it asks for a name to be there. */
+    public boolean asks(String name) {
         for (Test test : tests) {
-            if (!test.absent()) {
-                names.add(test.name());
+            if (!test.absent() && test.name().equals(name)) {
+                return true;
             }
         }
-        return names;
+        return false;
     }
 }

@@ -32,6 +32,11 @@ final class Cutting {
         this.shortened = Set.copyOf(shortened);
     }
 
+    /** Whether a word of plain letters stands for itself alone. */
+    boolean isOne(String word) {
+        return !clitics.whole().containsKey(word);
+    }
+
     /** The sentences of a text; none is empty. */
     List<List<Token>> sentences(String text) {
         List<List<Token>> sentences = new ArrayList<>();

@@ -93,6 +93,21 @@ public final class Features {
         if (pairs.length == 0) {
             return Optional.of(other);
         }
+        return contradicts(other) ? Optional.empty() : Optional.of(merged(other));
+    }
+
+    private boolean contradicts(Features other) {
+        for (int at = 0; at < pairs.length; at += 2) {
+            int theirs = other.at(pairs[at]);
+            if (theirs >= 0 && !other.pairs[theirs + 1].equals(pairs[at + 1])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Both together, the other's winning. */
+    private Features merged(Features other) {
         String[] both = new String[pairs.length + other.pairs.length];
         int mine = 0;
         int theirs = 0;
@@ -101,17 +116,14 @@ public final class Features {
             int order = mine == pairs.length
                     ? 1
                     : theirs == other.pairs.length ? -1 : pairs[mine].compareTo(other.pairs[theirs]);
-            if (order == 0 && !pairs[mine + 1].equals(other.pairs[theirs + 1])) {
-                return Optional.empty();
-            }
-            String[] from = order <= 0 ? pairs : other.pairs;
-            int at = order <= 0 ? mine : theirs;
+            String[] from = order < 0 ? pairs : other.pairs;
+            int at = order < 0 ? mine : theirs;
             both[end++] = from[at];
             both[end++] = from[at + 1];
             mine += order <= 0 ? 2 : 0;
             theirs += order >= 0 ? 2 : 0;
         }
-        return Optional.of(new Features(end == both.length ? both : Arrays.copyOf(both, end)));
+        return new Features(end == both.length ? both : Arrays.copyOf(both, end));
     }
 
     /** These features, the other's winning where both have one. */
@@ -119,13 +131,15 @@ public final class Features {
         if (other.pairs.length == 0) {
             return this;
         }
-        Map<String, String> values = new TreeMap<>();
-        for (Features one : List.of(this, other)) {
-            for (int at = 0; at < one.pairs.length; at += 2) {
-                values.put(one.pairs[at], one.pairs[at + 1]);
-            }
+        return pairs.length == 0 ? other : merged(other);
+    }
+
+    /** These features, one of them set. */
+    public Features with(String name, String value) {
+        if (is(name, value)) {
+            return this;
         }
-        return of(values);
+        return overlaidBy(new Features(new String[] {name, value}));
     }
 
     /**
@@ -139,8 +153,9 @@ public final class Features {
             String value = other.pairs[at + 1];
             Optional<String> moved = value.startsWith("$") ? get(value.substring(1)) : Optional.of(value);
             result = value.startsWith("$") ? result.without(value.substring(1)) : result;
-            Features one = moved.map(now -> of(Map.of(name, now))).orElse(NONE);
-            result = result.overlaidBy(one);
+            if (moved.isPresent()) {
+                result = result.with(name, moved.get());
+            }
         }
         return result;
     }

@@ -2,13 +2,13 @@ package org.drillwright.lexicon;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** All words of one language, in all their forms. Immutable once built. */
@@ -19,7 +19,7 @@ public final class Lexicon {
     private final Node root = new Node();
     private final Map<String, List<Entry>> lemmas = new LinkedHashMap<>();
     private final Map<Entry, Map<String, String>> forms = new LinkedHashMap<>();
-    private final Set<String> single = new TreeSet<>();
+    private final Set<String> single = new HashSet<>();
 
     /** A word, what may follow it, and the senses that end here. */
     private static final class Node {
@@ -49,18 +49,32 @@ public final class Lexicon {
 
     private void add(Spelt one) {
         Node node = root;
-        List<Token> tokens = words(one.words());
-        for (Token token : tokens) {
-            node = node.next.computeIfAbsent(token.folded(), word -> new Node());
+        List<String> words = cut(one.words());
+        for (String word : words) {
+            node = node.next.computeIfAbsent(word, key -> new Node());
         }
         if (node.here.add(one.entry())) {
             lemmas.computeIfAbsent(one.entry().lemma(), lemma -> new ArrayList<>())
                     .add(one.entry());
         }
         forms.computeIfAbsent(one.of(), entry -> new LinkedHashMap<>()).putIfAbsent(one.form(), one.words());
-        if (tokens.size() == 1) {
-            single.add(tokens.get(0).folded());
+        if (words.size() == 1) {
+            single.add(words.get(0));
         }
+    }
+
+    /** Most forms are words of plain letters: they need no cutting, which takes the longer part of a start. */
+    private List<String> cut(String form) {
+        for (int at = 0; at < form.length(); at++) {
+            char letter = form.charAt(at);
+            if (letter != ' ' && (letter < 'a' || letter > 'z')) {
+                return words(form).stream().map(Token::folded).toList();
+            }
+        }
+        String[] words = form.split(" ");
+        return words.length == 1 && cutting.isOne(form)
+                ? List.of(form)
+                : words(form).stream().map(Token::folded).toList();
     }
 
     /** A text cut into sentences. */
@@ -104,9 +118,9 @@ public final class Lexicon {
         return single.contains(folded);
     }
 
-    /** All words that are listed alone, sorted. */
+    /** All words that are listed alone. */
     public Set<String> single() {
-        return Set.copyOf(single);
+        return Collections.unmodifiableSet(single);
     }
 
     /** Every entry, in the order of the list, with its forms by name. */

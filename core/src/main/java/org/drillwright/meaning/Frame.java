@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.drillwright.grammar.Argument;
 import org.drillwright.lexicon.Condition;
 import org.drillwright.lexicon.Features;
@@ -15,7 +16,7 @@ import org.drillwright.lexicon.Features;
  * What a concept means with certain arguments: {@code CONCEPT[condition] : relation:SORT[condition]? … => actions @weight}.
  *
  * @param heads the concepts it is for, each with what is asked of it
- * @param roles its arguments
+ * @param roles its arguments, those it needs first: an argument goes to the first that it fits
  * @param template what it means
  * @param weight what it costs beside other frames
  * @param line as it is written
@@ -45,15 +46,20 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
             if (!relations.contains(argument.relation())) {
                 return Optional.empty();
             }
-            return sorts.getOrDefault(argument.sort(), List.of()).stream()
-                    .filter(condition -> condition.holds(argument.features()))
-                    .findFirst();
+            for (Condition condition : sorts.getOrDefault(argument.sort(), List.of())) {
+                if (condition.holds(argument.features())) {
+                    return Optional.of(condition);
+                }
+            }
+            return Optional.empty();
         }
     }
 
     Frame {
         heads = new LinkedHashMap<>(heads);
-        roles = List.copyOf(roles);
+        roles = Stream.concat(
+                        roles.stream().filter(Role::needed), roles.stream().filter(role -> !role.needed()))
+                .toList();
     }
 
     static Frame parse(String line) {
@@ -113,14 +119,19 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
 
     /** Whether the head with these arguments could become this frame, perhaps with more arguments. */
     boolean mayTake(String concept, Features head, List<Argument<Meant>> arguments) {
-        return asked(concept, head).isPresent() && assigned(arguments, 0, new int[arguments.size()]);
+        return arguments.size() <= roles.size()
+                && asked(concept, head).isPresent()
+                && assigned(arguments, 0, new int[arguments.size()]);
     }
 
     /** What is asked of the head, if it fits. */
     private Optional<Condition> asked(String concept, Features head) {
-        return heads.getOrDefault(concept, List.of()).stream()
-                .filter(condition -> condition.holds(head))
-                .findFirst();
+        for (Condition condition : heads.getOrDefault(concept, List.of())) {
+            if (condition.holds(head)) {
+                return Optional.of(condition);
+            }
+        }
+        return Optional.empty();
     }
 
     private boolean assigned(List<Argument<Meant>> arguments, int at, int[] to) {
@@ -139,6 +150,14 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
         return false;
     }
 
+    private int neededRoles() {
+        int needed = 0;
+        for (Role role : roles) {
+            needed += role.needed() ? 1 : 0;
+        }
+        return needed;
+    }
+
     private static boolean isTaken(int role, int[] to, int before) {
         for (int at = 0; at < before; at++) {
             if (to[at] == role) {
@@ -155,17 +174,16 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
      * @param loose features that say nothing of what is done
      */
     Optional<Filled> fill(String concept, Features head, List<Argument<Meant>> arguments, Set<String> loose) {
+        if (arguments.size() > roles.size() || arguments.size() < neededRoles()) {
+            return Optional.empty();
+        }
         Optional<Condition> asked = asked(concept, head);
         int[] to = new int[arguments.size()];
         if (asked.isEmpty() || !assigned(arguments, 0, to) || !allThere(to)) {
             return Optional.empty();
         }
-        Set<String> said = new TreeSet<>(template.uses());
-        said.addAll(loose);
-        Set<String> ofHead = new TreeSet<>(said);
-        ofHead.addAll(asked.get().asked());
         Features all = head;
-        if (!ofHead.containsAll(head.without("c").names())) {
+        if (!says(head, asked.get(), loose)) {
             return Optional.empty();
         }
         List<Meant> meant = new ArrayList<>();
@@ -176,13 +194,10 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
             if (role.lookedAt() || argument.sort().equals("GER")) {
                 continue;
             }
-            Set<String> used = new TreeSet<>(said);
-            used.addAll(role.fits(argument).orElseThrow().asked());
-            Features says = argument.features().without("c");
-            if (!used.containsAll(says.names())) {
+            if (!says(argument.features(), role.fits(argument).orElseThrow(), loose)) {
                 return Optional.empty();
             }
-            Optional<Features> both = all.and(says);
+            Optional<Features> both = all.and(argument.features().without("c"));
             if (both.isEmpty()) {
                 return Optional.empty();
             }
@@ -190,6 +205,16 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
         }
         Features complete = all;
         return template.filled(complete, concept).map(texts -> new Filled(texts, meant));
+    }
+
+    /** Whether all that is taken in is said by the actions or asked for. */
+    private boolean says(Features taken, Condition asked, Set<String> loose) {
+        for (String name : taken.names()) {
+            if (!name.equals("c") && !template.uses().contains(name) && !loose.contains(name) && !asked.asks(name)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

@@ -12,13 +12,16 @@ import org.drillwright.lexicon.Features;
  * Actions with blanks that features fill: {@code strike $role/attack $path? $h? ; lunge $depth?}. {@code $x} must be there,
  * {@code $x?} may be missing, {@code on-$x?} puts letters before it, {@code $x/$y/word} takes the first that is there. {@code &} stands for what an argument means
  * by itself, {@code &parry} for the same with a hand's way read as a parry.
+ *
+ * @param uses the features that it says
  */
-record Template(List<List<String>> actions) {
+record Template(List<List<String>> actions, Set<String> uses) {
 
     static final String CONCEPT = "concept";
 
     Template {
         actions = actions.stream().map(List::copyOf).toList();
+        uses = Set.copyOf(uses);
     }
 
     static Template parse(String text) {
@@ -28,11 +31,10 @@ record Template(List<List<String>> actions) {
                 actions.add(List.of(action.strip().split("\\s+")));
             }
         }
-        return new Template(actions);
+        return new Template(actions, uses(actions));
     }
 
-    /** The features that it says. */
-    Set<String> uses() {
+    private static Set<String> uses(List<List<String>> actions) {
         Set<String> names = new TreeSet<>();
         for (List<String> action : actions) {
             for (String word : action) {

@@ -42,11 +42,17 @@ final class Cover {
      * A sentence divided up to some place.
      *
      * @param cost the less, the more likely it is meant
+     * @param meant what is done in it
+     * @param gaps the tokens that are passed over
      */
-    record Division(List<Piece> pieces, double cost) {
+    record Division(List<Piece> pieces, double cost, List<Meant> meant, List<Integer> gaps) {
+
+        static final Division NOTHING = new Division(List.of(), 0, List.of(), List.of());
 
         Division {
             pieces = List.copyOf(pieces);
+            meant = List.copyOf(meant);
+            gaps = List.copyOf(gaps);
         }
 
         Optional<Piece> last() {
@@ -64,27 +70,28 @@ final class Cover {
         }
 
         private Division with(Piece piece, double more) {
-            List<Piece> longer = new ArrayList<>(pieces);
-            longer.add(piece);
-            return new Division(longer, cost + more);
+            boolean gap = piece.kind() == Piece.Kind.GAP;
+            return new Division(
+                    joined(pieces, List.of(piece)),
+                    cost + more,
+                    joined(meant, piece.meant()),
+                    gap ? joined(gaps, List.of(piece.from())) : gaps);
+        }
+
+        private static <T> List<T> joined(List<T> before, List<T> more) {
+            if (more.isEmpty()) {
+                return before;
+            }
+            List<T> all = new ArrayList<>(before);
+            all.addAll(more);
+            return all;
         }
 
         private boolean meansTheSame(Division other) {
             return isOpen() == other.isOpen()
-                    && meant().equals(other.meant())
-                    && gaps().equals(other.gaps())
+                    && gaps.equals(other.gaps)
+                    && meant.equals(other.meant)
                     && last().map(Piece::acts).equals(other.last().map(Piece::acts));
-        }
-
-        List<Meant> meant() {
-            return pieces.stream().flatMap(piece -> piece.meant().stream()).toList();
-        }
-
-        List<Integer> gaps() {
-            return pieces.stream()
-                    .filter(piece -> piece.kind() == Piece.Kind.GAP)
-                    .map(Piece::from)
-                    .toList();
         }
     }
 
@@ -104,7 +111,7 @@ final class Cover {
         for (int at = 0; at <= length; at++) {
             best.add(new ArrayList<>());
         }
-        best.get(0).add(new Division(List.of(), 0));
+        best.get(0).add(Division.NOTHING);
         for (int at = 0; at < length; at++) {
             List<Phrase<Meant>> phrases = chart.from(at);
             for (Division before : List.copyOf(best.get(at))) {

@@ -332,6 +332,11 @@ final class Clauses {
         if (before instanceof Action.Recover recover && action instanceof Action.OnGuard) {
             return Gloss.recover(recover, action);
         }
+        if (before instanceof Action.OnGuard guard
+                && action instanceof Action.Place place
+                && join == Clause.Join.COMMA) {
+            return Gloss.guard(guard, place);
+        }
         return Gloss.extension(before, action);
     }
 

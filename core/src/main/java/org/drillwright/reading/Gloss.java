@@ -75,6 +75,15 @@ final class Gloss {
                 : Optional.empty();
     }
 
+    /** "On guard, hand in six" is one guard. */
+    static Optional<Action> guard(Action.OnGuard guard, Action.Place place) {
+        Stance stance = guard.stance();
+        return stance.guard().isPresent()
+                ? Optional.empty()
+                : Optional.of(new Action.OnGuard(
+                        new Stance(Optional.of(place.position()), stance.engaged(), stance.engagement())));
+    }
+
     private static Optional<Action> parry(Parry parry, Action how) {
         if (!(how instanceof Parry more)) {
             return Optional.empty();

@@ -42,7 +42,8 @@ public record Condition(List<Test> tests) {
             String rest = absent ? part.substring(1) : part;
             int sign = rest.indexOf('=');
             String name = sign < 0 ? rest : rest.substring(0, sign);
-            if (name.isBlank()) {
+            boolean mixed = name.contains("|") || (sign >= 0 && rest.indexOf('=', sign + 1) >= 0);
+            if (name.isBlank() || mixed) {
                 throw new IllegalArgumentException("no condition: [" + text + "]");
             }
             List<String> values =

@@ -31,6 +31,9 @@ final class Clauses {
     private List<Token> sentence = List.of();
     private int begins;
 
+    /** Where the clauses of the sentence before begin. */
+    private int earlier;
+
     /** Who acts until somebody else is named: empty for the one whose turn it is. */
     private Optional<Side> subject = Optional.empty();
 
@@ -42,9 +45,15 @@ final class Clauses {
     /** Clauses of the stretch between two signs, and what of it was not read. */
     private int stretch;
 
+    /** Where the clauses of the piece before begin. */
+    private int latest;
+
     private final List<Piece> gaps = new ArrayList<>();
     private final List<Piece> beside = new ArrayList<>();
     private boolean choice;
+
+    /** Whether what comes now is done instead of what was told before, so that it is no action of its own. */
+    private boolean alternative;
 
     /** @param tongue the language that the sentences are of */
     Clauses(Tongue tongue) {
@@ -55,12 +64,14 @@ final class Clauses {
         sentence = tokens;
         Span whole = tokens.get(0).span().to(tokens.get(tokens.size() - 1).span());
         heard = said ? heard.to(whole) : whole;
+        earlier = begins;
         begins = clauses.size();
         stretch = clauses.size();
         subject = Optional.empty();
         calledUpon = false;
         others = false;
         choice = false;
+        alternative = false;
         join = Clause.Join.BEGINS;
         for (Piece piece : pieces) {
             take(piece);
@@ -97,17 +108,20 @@ final class Clauses {
         switch (piece.kind()) {
             case COMMA, COLON -> {
                 endStretch();
+                alternative = false;
                 explains = piece.kind() == Piece.Kind.COLON;
                 join = join == Clause.Join.BEGINS ? join : Clause.Join.COMMA;
             }
             case AND -> {
                 endStretch();
+                alternative = false;
                 join = Clause.Join.AND;
             }
             case OR -> {
                 endStretch();
                 choice = true;
                 open.add(span(piece));
+                alternative = clauses.size() > begins;
                 doubt(clauses.size() - 1, Doubt.CHOICE);
             }
             case GAP -> {
@@ -139,10 +153,17 @@ final class Clauses {
 
     private void clause(Piece piece) {
         said = true;
+        if (alternative) {
+            unread.add(span(piece));
+            return;
+        }
         Optional<Side> named = piece.who().flatMap(Clauses::side);
         if (piece.features().has("voc")) {
             subject = named;
             calledUpon = true;
+            if (piece.features().has("same")) {
+                repeat();
+            }
             return;
         }
         if (piece.who().isPresent()) {
@@ -157,14 +178,40 @@ final class Clauses {
         }
         others = false;
         explains = explains || (piece.isForm("ing") && join == Clause.Join.COMMA);
+        int first = clauses.size();
+        Optional<Meant> before = Optional.empty();
         for (Meant meant : piece.meant()) {
-            add(meant, span(piece));
+            if (!before.equals(Optional.of(meant)) || !isStep(meant)) {
+                add(meant, span(piece));
+            }
+            explains = piece.features().has("gloss");
+            before = Optional.of(meant);
         }
+        if (piece.isForm("having") && latest >= begins && latest < first) {
+            List<Clause> earlier = new ArrayList<>(clauses.subList(first, clauses.size()));
+            clauses.subList(first, clauses.size()).clear();
+            clauses.addAll(latest, earlier);
+        }
+        latest = first;
         if (!piece.meant().isEmpty()) {
             beside.add(piece);
             join = Clause.Join.WITH;
             explains = false;
         }
+    }
+
+    /** "Followers, too": what was told of the others just before. */
+    private void repeat() {
+        int from = begins < clauses.size() ? begins : earlier;
+        List<Clause> told = List.copyOf(clauses.subList(from, clauses.size()));
+        for (Clause clause : told) {
+            clauses.add(new Clause(clause.action(), subject, clause.span(), clause.join(), clause.doubts()));
+        }
+    }
+
+    /** "Jump in with a balestra" is one jump. */
+    private static boolean isStep(Meant meant) {
+        return meant instanceof Meant.Does does && does.action() instanceof Action.Step;
     }
 
     private static Optional<Side> side(String who) {
@@ -282,9 +329,15 @@ final class Clauses {
         if (explains) {
             return Gloss.of(before, action);
         }
-        return before instanceof Action.Recover recover && action instanceof Action.OnGuard
-                ? Gloss.recover(recover, action)
-                : Optional.empty();
+        if (before instanceof Action.Recover recover && action instanceof Action.OnGuard) {
+            return Gloss.recover(recover, action);
+        }
+        if (before instanceof Action.OnGuard guard
+                && action instanceof Action.Place place
+                && join == Clause.Join.COMMA) {
+            return Gloss.guard(guard, place);
+        }
+        return Gloss.extension(before, action);
     }
 
     private void replace(Action action, Span more) {

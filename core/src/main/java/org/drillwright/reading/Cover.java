@@ -164,7 +164,7 @@ final class Cover {
                 double more = switch (form) {
                     case "base" -> 0;
                     case "3" -> THIRD_PERSON;
-                    case "n", "ing", "pass" -> 0;
+                    case "n", "ing", "pass", "having" -> 0;
                     default -> Double.NaN;
                 };
                 boolean onlyFresh = !form.equals("base");

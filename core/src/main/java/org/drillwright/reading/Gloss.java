@@ -2,10 +2,12 @@ package org.drillwright.reading;
 
 import java.util.Optional;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Foot;
 import org.drillwright.notation.Action.Parry;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
+import org.drillwright.notation.Action.Way;
 import org.drillwright.notation.Stance;
 
 /** One action told twice: first by its name, then by how it is done ("Parry: carry the hand to quarte"). */
@@ -52,11 +54,34 @@ final class Gloss {
         if (how instanceof Action.OnGuard guard) {
             return Optional.of(new Action.Recover(recover.way(), guard.stance()));
         }
+        if (how instanceof Action.Step step && (step.foot() == Foot.GAIN || step.foot() == Foot.ADVANCE)) {
+            return Optional.of(new Action.Recover(Way.FORWARD, recover.stance()));
+        }
         if (how instanceof Action.Recover more) {
             Stance stance = more.stance();
             return Optional.of(new Action.Recover(recover.way() == more.way() ? more.way() : recover.way(), stance));
         }
         return Optional.empty();
+    }
+
+    /** The arm is stretched but once: "arm out, point in line at the chest". */
+    static Optional<Action> extension(Action before, Action more) {
+        return before instanceof Action.Strike arm
+                        && more instanceof Action.Strike point
+                        && arm.role() == Role.EXTENSION
+                        && point.role() == Role.EXTENSION
+                        && !(arm.aim().isStated() && point.aim().isStated())
+                ? Optional.of(arm.aimed(point.aim()))
+                : Optional.empty();
+    }
+
+    /** "On guard, hand in six" is one guard. */
+    static Optional<Action> guard(Action.OnGuard guard, Action.Place place) {
+        Stance stance = guard.stance();
+        return stance.guard().isPresent()
+                ? Optional.empty()
+                : Optional.of(new Action.OnGuard(
+                        new Stance(Optional.of(place.position()), stance.engaged(), stance.engagement())));
     }
 
     private static Optional<Action> parry(Parry parry, Action how) {

@@ -50,7 +50,9 @@ final class Cutting {
                     sentence.add(new Token(part, span));
                 }
             } else if (piece.group("with") != null) {
-                sentence.add(new Token("w", span));
+                for (String part : clitics.parts("w")) {
+                    sentence.add(new Token(part, span));
+                }
             } else if (piece.group("sign") == null) {
                 sentence.add(new Token(",", span));
             } else if (!sign(text, span, sentence)) {

@@ -123,11 +123,11 @@ final class Cutting {
         return false;
     }
 
-    /** A single capital, as in {@code P4}: a term cut to its first letter. */
+    /** A capital and a number, as in {@code P4}: a term cut to its first letter. */
     private static boolean isMark(String text, int at) {
         return at + 1 < text.length()
                 && Character.isUpperCase(text.charAt(at))
-                && !Character.isLetter(text.charAt(at + 1));
+                && Character.isDigit(text.charAt(at + 1));
     }
 
     /** Whether it is written short, whatever it was taken for. */

@@ -110,7 +110,7 @@ final class Cutting {
         }
         boolean goesOn = next < text.length()
                 && (Character.isLowerCase(text.charAt(next))
-                        || Character.isDigit(text.charAt(next))
+                        || (Character.isDigit(text.charAt(next)) && !isCount(text, next))
                         || ",;+&".indexOf(text.charAt(next)) >= 0);
         boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
         goesOn = goesOn || (shortens && isMark(text, next));
@@ -121,6 +121,15 @@ final class Cutting {
             sentence.add(new Token(",", span));
         }
         return false;
+    }
+
+    /** A number with a colon behind it, which begins what is done on that count. */
+    private static boolean isCount(String text, int at) {
+        int behind = at;
+        while (behind < text.length() && Character.isDigit(text.charAt(behind))) {
+            behind++;
+        }
+        return behind < text.length() && text.charAt(behind) == ':';
     }
 
     /** A capital and a number, as in {@code P4}: a term cut to its first letter. */

@@ -16,9 +16,9 @@ final class Cutting {
     private static final Pattern PIECE =
             Pattern.compile("(?<call>\"[^\"]{1,300}\"|\u201c[^\u201d]{1,300}\u201d|\u00ab[^\u00bb]{1,300}\u00bb"
                     + "|\u201e[^\u201c\u201d]{1,300}[\u201c\u201d]|(?<![\\p{L}\\p{N}])['\u2018][^'\u2018\u2019\\n]{1,80}['\u2019](?![\\p{L}\\p{N}]))"
+                    + "|(?<with>(?<![\\p{L}\\p{N}])[wW]/)"
                     + "|(?<word>['\u2019]?[\\p{L}\\p{M}]+(?:['\u2019][\\p{L}\\p{M}]+)*['\u2019]?)"
                     + "|(?<number>(?<!\\p{N})1/2(?!\\p{N})|\\p{Nd}+|\\p{N})"
-                    + "|(?<with>w/)"
                     + "|(?<arrow>[-=]*>|\u2192)"
                     + "|(?<dash>[\u2014\u2013]|(?<=\\s)-+(?=\\s))"
                     + "|(?<sign>[.;:,!?()\\[\\]/&+\u00d7\u2026\u2019'])");
@@ -55,7 +55,9 @@ final class Cutting {
                     sentence.add(new Token(part, span));
                 }
             } else if (piece.group("with") != null) {
-                sentence.add(new Token("w", span));
+                for (String part : clitics.parts("w")) {
+                    sentence.add(new Token(part, span));
+                }
             } else if (piece.group("sign") == null) {
                 sentence.add(new Token(",", span));
             } else if (!sign(text, span, sentence)) {
@@ -113,7 +115,7 @@ final class Cutting {
         }
         boolean goesOn = next < text.length()
                 && (Character.isLowerCase(text.charAt(next))
-                        || Character.isDigit(text.charAt(next))
+                        || (Character.isDigit(text.charAt(next)) && !isCount(text, next))
                         || ",;+&".indexOf(text.charAt(next)) >= 0);
         boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
         goesOn = goesOn || (shortens && isMark(text, next));
@@ -126,11 +128,20 @@ final class Cutting {
         return false;
     }
 
-    /** A single capital, as in {@code P4}: a term cut to its first letter. */
+    /** A number with a colon behind it, which begins what is done on that count. */
+    private static boolean isCount(String text, int at) {
+        int behind = at;
+        while (behind < text.length() && Character.isDigit(text.charAt(behind))) {
+            behind++;
+        }
+        return behind < text.length() && text.charAt(behind) == ':';
+    }
+
+    /** A capital and a number, as in {@code P4}: a term cut to its first letter. */
     private static boolean isMark(String text, int at) {
         return at + 1 < text.length()
                 && Character.isUpperCase(text.charAt(at))
-                && !Character.isLetter(text.charAt(at + 1));
+                && Character.isDigit(text.charAt(at + 1));
     }
 
     /** Whether it is written short, whatever it was taken for. */

@@ -296,7 +296,8 @@ final class Clauses {
     private Action behindParry(Action.Strike strike) {
         boolean parried = !clauses.isEmpty()
                 && clauses.get(clauses.size() - 1).action() instanceof Action.Parry
-                && clauses.get(clauses.size() - 1).subject().equals(subject);
+                && (subject.isEmpty()
+                        || clauses.get(clauses.size() - 1).subject().equals(subject));
         if (!parried || strike.role() != Role.ATTACK || strike.feint() || strike.falseAttack()) {
             return strike;
         }

@@ -245,8 +245,10 @@ public final class Chart<M> {
         Features kept = head.features().get("form").isPresent()
                 ? Features.NONE.with("form", head.features().get("form").orElseThrow())
                 : Features.NONE;
-        Features about =
+        Features named =
                 head.features().get("c").map(concept -> kept.with("c", concept)).orElse(kept);
+        boolean anothers = head.features().is("form", "n") && head.features().is("who", "other");
+        Features about = anothers ? named.with("who", "other") : named;
         for (Sense.Sensed<M> sensed : sense.of(head.features(), head.arguments())) {
             boolean subject = head.arguments().stream()
                     .anyMatch(argument -> argument.relation().equals("subj"));

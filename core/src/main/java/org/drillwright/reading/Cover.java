@@ -30,6 +30,9 @@ final class Cover {
     private static final double LISTED = 10;
 
     private static final double UNLISTED = 8;
+    /** An order behind what somebody named does, where the same word may say that he goes on. */
+    private static final double GOES_ON = 0.5;
+
     private static final double CROWDED = 4;
     private static final double CROWDED_TRIFLE = 12;
 
@@ -67,6 +70,14 @@ final class Cover {
 
         boolean nothingDone() {
             return pieces.stream().noneMatch(Piece::acts);
+        }
+
+        /** Whether somebody was just named who may go on: 'the leader beats and …'. */
+        boolean tells() {
+            int end = pieces.size() - 1;
+            return end > 0
+                    && pieces.get(end).kind() == Piece.Kind.AND
+                    && pieces.get(end - 1).who().isPresent();
         }
 
         private Division with(Piece piece, double more) {
@@ -162,14 +173,19 @@ final class Cover {
             case "ACT" -> {
                 String form = phrase.features().get("form").orElse("");
                 double more = switch (form) {
-                    case "base" -> 0;
-                    case "3" -> THIRD_PERSON;
+                    case "base" -> before.tells() ? GOES_ON : 0;
+                    case "3" -> before.tells() ? 0 : THIRD_PERSON;
                     case "n", "ing", "pass", "having" -> 0;
                     default -> Double.NaN;
                 };
                 boolean onlyFresh = !form.equals("base");
                 if (!Double.isNaN(more) && !(onlyFresh && closed)) {
-                    add(before, phrase, Piece.Kind.CLAUSE, phrase.weight() + CLAUSE + more + crowding(before, phrase));
+                    boolean others = phrase.features().is("who", "other");
+                    add(
+                            before,
+                            phrase,
+                            others ? Piece.Kind.ABOUT : Piece.Kind.CLAUSE,
+                            phrase.weight() + CLAUSE + more + crowding(before, phrase));
                 }
             }
             default -> {}

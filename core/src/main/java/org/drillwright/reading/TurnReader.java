@@ -107,29 +107,43 @@ public final class TurnReader {
         return read;
     }
 
-    private record Attempt(Tongue tongue, Utterance utterance) {
+    /**
+     * A text read in one language.
+     *
+     * @param known its words that the language lists
+     * @param cost of how its sentences are divided: the less, the more likely it is meant
+     */
+    private record Attempt(Tongue tongue, Utterance utterance, long known, double cost) {
         int left() {
             return utterance.unread().size();
         }
+
+        boolean isBetterThan(Attempt other) {
+            return left() < other.left() || (left() == other.left() && known == other.known && cost < other.cost);
+        }
     }
 
-    /** The language of most words is tried first; another only where it leaves something over. */
+    /** The language of most words is tried first; another only if it knows as many, or something is left over. */
     private Attempt best(String text) {
         List<Tongue> order = tongues.stream()
                 .sorted(Comparator.comparingLong((Tongue tongue) -> -tongue.known(text)))
                 .toList();
-        Attempt best = new Attempt(order.get(0), read(text, order.get(0)));
+        Attempt best = attempt(text, order.get(0));
         for (Tongue tongue : order.subList(1, order.size())) {
-            if (best.utterance().isRead()) {
+            if (best.utterance().isRead() && tongue.known(text) < best.known()) {
                 break;
             }
-            Attempt next = new Attempt(tongue, read(text, tongue));
-            best = next.left() < best.left() ? next : best;
+            Attempt next = attempt(text, tongue);
+            best = next.isBetterThan(best) ? next : best;
         }
         return best;
     }
 
     Utterance read(String text, Tongue tongue) {
+        return attempt(text, tongue).utterance();
+    }
+
+    private Attempt attempt(String text, Tongue tongue) {
         List<List<Token>> sentences = sentences(text, tongue);
         List<List<Cover.Division>> divisions = new ArrayList<>();
         for (List<Token> whole : sentences) {
@@ -147,7 +161,9 @@ public final class TurnReader {
                 }
             }
         }
-        return best.orElse(others);
+        double cost =
+                divisions.stream().mapToDouble(likely -> likely.get(0).cost()).sum();
+        return new Attempt(tongue, best.orElse(others), tongue.known(text), cost);
     }
 
     /** The divisions that are nearly as likely as the best and leave over the same words. */

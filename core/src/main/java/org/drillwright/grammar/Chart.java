@@ -242,10 +242,12 @@ public final class Chart<M> {
         Features kept = head.features().get("form").isPresent()
                 ? Features.parse(List.of("form=" + head.features().get("form").orElseThrow()))
                 : Features.NONE;
-        Features about = head.features()
+        Features named = head.features()
                 .get("c")
                 .map(concept -> kept.overlaidBy(Features.parse(List.of("c=" + concept))))
                 .orElse(kept);
+        boolean anothers = head.features().is("form", "n") && head.features().is("who", "other");
+        Features about = anothers ? named.overlaidBy(Features.parse(List.of("who=other"))) : named;
         for (Sense.Sensed<M> sensed : sense.of(head.features(), head.arguments())) {
             boolean subject = head.arguments().stream()
                     .anyMatch(argument -> argument.relation().equals("subj"));

@@ -162,7 +162,12 @@ final class Cover {
                 };
                 boolean onlyFresh = !form.equals("base");
                 if (!Double.isNaN(more) && !(onlyFresh && closed)) {
-                    add(before, phrase, Piece.Kind.CLAUSE, phrase.weight() + CLAUSE + more + crowding(before, phrase));
+                    boolean others = phrase.features().is("who", "other");
+                    add(
+                            before,
+                            phrase,
+                            others ? Piece.Kind.ABOUT : Piece.Kind.CLAUSE,
+                            phrase.weight() + CLAUSE + more + crowding(before, phrase));
                 }
             }
             default -> {}

@@ -5,8 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action;
-import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Question;
@@ -29,11 +27,13 @@ public record Coverage(int counts, List<Gap> gaps) {
      * @param step numbered from 0
      * @param unknown what was asked and not known
      * @param since where the first of it became unknown, in words; may be empty
+     * @param words those of its turns that were not read, as they are written
      */
-    public record Gap(int step, Set<String> unknown, String since) {
+    public record Gap(int step, Set<String> unknown, String since, List<String> words) {
 
         public Gap {
             unknown = Set.copyOf(unknown);
+            words = List.copyOf(words);
         }
     }
 
@@ -43,10 +43,11 @@ public record Coverage(int counts, List<Gap> gaps) {
         for (int step = 0; step < counts.size(); step++) {
             Set<String> unknown = new LinkedHashSet<>();
             String since = "";
+            List<String> words = new ArrayList<>();
             for (Side side : Side.values()) {
-                if (isUnread(subject, step, side)) {
-                    unknown.add("what the " + side.word() + " does");
-                }
+                Unread unread = Unread.in(subject, step, side);
+                unknown.addAll(unread.unknown());
+                words.addAll(unread.words());
             }
             for (Played played : counts.get(step).moves()) {
                 for (Question question : played.asked()) {
@@ -57,19 +58,9 @@ public record Coverage(int counts, List<Gap> gaps) {
                 }
             }
             if (!unknown.isEmpty()) {
-                gaps.add(new Gap(step, unknown, since));
+                gaps.add(new Gap(step, unknown, since, words));
             }
         }
         return new Coverage(counts.size(), gaps);
-    }
-
-    /** A turn of which nothing could be read, or a part of which is an action that is not known. */
-    private static boolean isUnread(Subject subject, int step, Side side) {
-        boolean callersWord = !subject.isPartnerDrill() && side == Side.LEADER;
-        boolean there = !subject.turnWords(step, side).text().isEmpty();
-        Utterance turn = subject.turn(step, side);
-        boolean nothing = turn.clauses().isEmpty();
-        boolean part = turn.clauses().stream().anyMatch(clause -> clause.action() instanceof Action.Unread);
-        return !callersWord && there && (nothing || part);
     }
 }

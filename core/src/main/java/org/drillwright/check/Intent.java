@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
+import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Target;
 import org.drillwright.notation.Utterance;
 
@@ -13,6 +14,11 @@ public final class Intent {
 
     private Intent() {}
 
+    /** Whether no unread word leaves open that it is done, and by whom. */
+    public static boolean isSurelyDone(Clause clause) {
+        return !clause.doubts().contains(Doubt.DONE) && !clause.doubts().contains(Doubt.WHO);
+    }
+
     /** Whether a turn sends a point or an edge at a person, be it as a feint. */
     public static boolean isOffensive(Utterance turn) {
         return turn.clauses().stream().anyMatch(Intent::isOffensive);
@@ -20,6 +26,9 @@ public final class Intent {
 
     /** Whether a clause sends a point or an edge at a person, be it as a feint. */
     public static boolean isOffensive(Clause clause) {
+        if (!isSurelyDone(clause)) {
+            return false;
+        }
         if (clause.action() instanceof Action.Strike strike) {
             return isAtPerson(strike.aim());
         }
@@ -41,6 +50,9 @@ public final class Intent {
     }
 
     private static boolean isTouch(Clause clause, boolean lunges) {
+        if (!isSurelyDone(clause)) {
+            return false;
+        }
         if (clause.action() instanceof Action.Strike strike) {
             boolean arrives = !strike.feint() && (strike.role() != Action.Role.EXTENSION || lunges);
             return arrives && isAtPerson(strike.aim());
@@ -53,6 +65,7 @@ public final class Intent {
 
     /** Whether a clause brings blades together. */
     public static boolean isOnBlade(Clause clause) {
-        return clause.action() instanceof Action.OnBlade || clause.action() instanceof Action.Parry;
+        return isSurelyDone(clause)
+                && (clause.action() instanceof Action.OnBlade || clause.action() instanceof Action.Parry);
     }
 }

@@ -55,8 +55,13 @@ public final class FullyChecked implements Rule {
                 TEXT.id(),
                 subject.spanInStep(first.step(), ""),
                 "Not fully checked: count" + (gaps.size() == 1 ? " " : "s ") + counts + ".",
-                "Not known here: " + String.join(", ", first.unknown())
-                        + (first.since().isEmpty() ? "" : " (since " + first.since() + ")")
-                        + ". State it in words of the trade.");
+                "Not known here: " + first.unknown().stream().sorted().collect(Collectors.joining(", "))
+                        + (first.since().isEmpty() ? "" : " (since " + first.since() + ")") + "."
+                        + unread(first) + " State it in words of the trade.");
+    }
+
+    private static String unread(Coverage.Gap gap) {
+        List<String> quoted = gap.words().stream().map(word -> "'" + word + "'").toList();
+        return quoted.isEmpty() ? "" : " Not read: " + String.join(", ", quoted) + ".";
     }
 }

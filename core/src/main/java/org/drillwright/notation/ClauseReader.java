@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.drillwright.model.Side;
@@ -27,18 +28,23 @@ public final class ClauseReader {
     /** Reads a text; never throws, whatever stands in it. */
     public Utterance read(String text) {
         Pass pass = new Pass(text);
-        for (Lexeme lexeme : vocabulary.lexemes(text)) {
-            pass.take(lexeme);
+        List<Lexeme> lexemes = vocabulary.lexemes(text);
+        for (int at = 0; at < lexemes.size(); at++) {
+            pass.take(lexemes.get(at), at + 1 < lexemes.size() ? Optional.of(lexemes.get(at + 1)) : Optional.empty());
         }
         pass.endSentence();
         List<Clause> clauses = pass.drafts.stream()
-                .flatMap(draft -> ClauseMaker.make(draft).stream())
+                .flatMap(draft -> ClauseMaker.make(draft).stream().map(clause -> doubted(clause, draft.doubts)))
                 .toList();
         // What turns out to hang on nothing is known to be unread only when its sentence ends.
         List<Span> unread = pass.unread.stream()
                 .sorted(Comparator.comparingInt(Span::start))
                 .toList();
         return new Utterance(clauses, unread, pass.readings, pass.tradeWords);
+    }
+
+    private static Clause doubted(Clause clause, Set<Doubt> doubts) {
+        return new Clause(clause.action(), clause.subject(), clause.span(), clause.join(), doubts);
     }
 
     /** One reading of one text from left to right. */
@@ -76,6 +82,23 @@ public final class ClauseReader {
         private boolean others;
         private boolean othersBegan;
 
+        private Optional<Lexeme> next = Optional.empty();
+
+        /** Words that count only if something behind them in the segment uses them: a number, a light verb, a 'not'. */
+        private Optional<Lexeme> number = Optional.empty();
+
+        private Optional<Lexeme> lightWord = Optional.empty();
+        private Optional<Lexeme> notWord = Optional.empty();
+
+        /** Behind "make your partner": all that follows in the sentence is somebody else's. */
+        private boolean caused;
+
+        /** The sentence leaves something to choose. */
+        private boolean open;
+
+        private int segmentBegan;
+        private int sentenceBegan;
+        private Optional<Span> segmentSide = Optional.empty();
         private final List<Span> segmentUnknown = new ArrayList<>();
         private boolean segmentKnown;
 
@@ -83,7 +106,8 @@ public final class ClauseReader {
             this.text = text;
         }
 
-        void take(Lexeme lexeme) {
+        void take(Lexeme lexeme, Optional<Lexeme> behind) {
+            next = behind;
             if (lexeme.isStop()) {
                 stop(lexeme);
             } else if (lexeme.isUnknown()) {
@@ -107,10 +131,8 @@ public final class ClauseReader {
         }
 
         private void unknown(Lexeme lexeme) {
-            if (!others) {
-                segmentUnknown.add(lexeme.span());
-                unread.add(lexeme.span());
-            }
+            segmentUnknown.add(lexeme.span());
+            unread.add(lexeme.span());
         }
 
         private void known(Lexeme lexeme) {
@@ -135,9 +157,10 @@ public final class ClauseReader {
                     det = term.id();
                     owner = owner(lexeme);
                 }
-                case LINK -> link(term);
+                case LINK -> link(lexeme, term);
                 case LIGHT -> {
                     light = true;
+                    lightWord = Optional.of(lexeme);
                     bareReturn = lexeme.folded().startsWith("return") ? Optional.of(lexeme) : Optional.empty();
                 }
                 default -> manner(lexeme);
@@ -147,7 +170,7 @@ public final class ClauseReader {
 
         // ---- small words
 
-        private void link(Term term) {
+        private void link(Lexeme lexeme, Term term) {
             switch (term.id()) {
                 case "and" -> {
                     endSegment();
@@ -158,7 +181,11 @@ public final class ClauseReader {
                     othersBegan = true;
                 }
                 case "or" -> leaveOpen();
-                case "not" -> negated = true;
+                case "open" -> open = true;
+                case "not" -> {
+                    negated = true;
+                    notWord = Optional.of(lexeme);
+                }
                 case "from" -> {
                     link = "from";
                     spokenOf = false;
@@ -177,6 +204,7 @@ public final class ClauseReader {
         private void leaveOpen() {
             current.ifPresent(draft -> draft.aim = Aim.UNSTATED);
             others = true;
+            open = true;
         }
 
         /** "Parry four": a number behind what takes a position is one. */
@@ -186,7 +214,7 @@ public final class ClauseReader {
                                     && draft.position.isEmpty())
                             .isPresent();
             boolean circles = kinds.contains("circular");
-            if (!takes && !circles) {
+            if ((!takes && !circles) || countsSteps()) {
                 return Optional.empty();
             }
             return switch (lexeme.folded()) {
@@ -207,20 +235,85 @@ public final class ClauseReader {
                 place(position.get(), lexeme);
                 return;
             }
-            switch (lexeme.folded()) {
-                case "two", "deux", "due", "2", "twice" -> times = 2;
-                case "three", "trois", "tre", "3" -> times = 3;
-                case "you", "vous", "tu" -> others = others && !othersBegan;
+            switch (lexeme.id()) {
+                case "number" -> number(lexeme);
+                case "step" -> stepWord(lexeme);
+                case "you" -> others = others && !(othersBegan && OWN.contains(lexeme.folded()));
                 default -> {}
             }
         }
 
+        private static final Set<String> OWN = Set.of("you", "vous", "tu");
+
+        private static final Map<String, Integer> NUMBERS = Map.ofEntries(
+                Map.entry("one", 1),
+                Map.entry("1", 1),
+                Map.entry("two", 2),
+                Map.entry("2", 2),
+                Map.entry("deux", 2),
+                Map.entry("due", 2),
+                Map.entry("three", 3),
+                Map.entry("3", 3),
+                Map.entry("trois", 3),
+                Map.entry("tre", 3),
+                Map.entry("four", 4),
+                Map.entry("4", 4),
+                Map.entry("five", 5),
+                Map.entry("5", 5));
+
+        /** Whether the next word is a step, so that a number before it is how many. */
+        private boolean countsSteps() {
+            return next.flatMap(Lexeme::form)
+                    .map(Form::term)
+                    .filter(term ->
+                            term.kind() == TermKind.FOOTWORK || term.id().equals("step"))
+                    .isPresent();
+        }
+
+        /** A number counts the steps behind it, or is not read. */
+        private void number(Lexeme lexeme) {
+            Integer many = NUMBERS.get(lexeme.folded());
+            if (many == null || !countsSteps()) {
+                unknown(lexeme);
+                return;
+            }
+            times = many;
+            number = Optional.of(lexeme);
+        }
+
+        /** "Retreat two steps": how many of the step before it. */
+        private void stepWord(Lexeme lexeme) {
+            Optional<Draft> step = current.filter(draft -> link.equals("past") && isStep(draft.head));
+            if (step.isEmpty()) {
+                unknown(lexeme);
+                return;
+            }
+            step.get().times = number.isPresent() ? times : 1;
+            step.get().reach(lexeme.span());
+            number = Optional.empty();
+            times = 1;
+        }
+
+        private static boolean isStep(Term term) {
+            return STEPS.contains(term.id());
+        }
+
+        private static final Set<String> STEPS =
+                Set.of("advance", "retreat", "jump-forward", "jump-back", "cross-forward", "cross-back");
+
         private void side(Lexeme lexeme) {
             boolean atStart = link.equals("begins") || link.equals("comma") || link.equals("and");
             othersBegan = false;
+            boolean made = light && (link.equals("begins") || link.equals("and"));
+            if (made && !lexeme.id().equals("both")) {
+                caused = true;
+                lightWord = Optional.empty();
+                return;
+            }
             if (!atStart || lexeme.id().equals("partner")) {
                 return;
             }
+            segmentSide = Optional.of(lexeme.span());
             Optional<Side> named = switch (lexeme.id()) {
                 case "leader" -> Optional.of(Side.LEADER);
                 case "follower" -> Optional.of(Side.FOLLOWER);
@@ -236,10 +329,11 @@ public final class ClauseReader {
         // ---- qualities
 
         private void position(Lexeme lexeme) {
-            boolean skipped = others || link.equals("from") || negated || (spokenOf && link.equals("of"));
+            boolean skipped = caused || others || link.equals("from") || negated || (spokenOf && link.equals("of"));
             if (skipped) {
                 link = link.equals("from") ? "past" : link;
                 negated = false;
+                notWord = Optional.empty();
                 return;
             }
             place(Position.of(lexeme.id()), lexeme);
@@ -293,7 +387,8 @@ public final class ClauseReader {
         }
 
         private void aimAt(Lexeme lexeme, Aim more) {
-            if (others || spokenOf || negated || link.equals("from")) {
+            if (caused || others || spokenOf || negated || link.equals("from")) {
+                notWord = Optional.empty();
                 link = link.equals("from") ? "past" : link;
                 return;
             }
@@ -353,6 +448,7 @@ public final class ClauseReader {
             }
             boolean engaged = !lexeme.id().equals("apart") && !negated;
             negated = false;
+            notWord = Optional.empty();
             Draft draft =
                     current.filter(this::isStance).orElseGet(() -> begin(new Term(TermKind.CONTACT, "state"), lexeme));
             draft.engaged = Optional.of(engaged);
@@ -378,13 +474,16 @@ public final class ClauseReader {
         // ---- actions
 
         private void action(Lexeme lexeme, Term term) {
-            if (others && !isOwn(lexeme)) {
+            if (caused || (others && !isOwn(lexeme))) {
                 othersBegan = false;
                 return;
             }
             othersBegan = false;
             if (negated) {
                 negated = false;
+                notWord = Optional.empty();
+                lightWord = Optional.empty();
+                others = true;
                 return;
             }
             if (isSpokenOf(lexeme, term)) {
@@ -394,6 +493,7 @@ public final class ClauseReader {
             }
             others = false;
             spokenOf = false;
+            lightWord = Optional.empty();
             compose(lexeme, term);
             det = "";
             light = false;
@@ -519,6 +619,7 @@ public final class ClauseReader {
             } else {
                 draft.head = term;
             }
+            countIn(draft);
             draft.kinds.addAll(kinds);
             kinds.clear();
             return true;
@@ -538,6 +639,7 @@ public final class ClauseReader {
         }
 
         private Draft begin(Term term, Lexeme lexeme) {
+            lightWord = Optional.empty();
             Clause.Join join = switch (link) {
                 case "begins" -> Clause.Join.BEGINS;
                 case "and" -> Clause.Join.AND;
@@ -550,7 +652,7 @@ public final class ClauseReader {
             loose.ifPresent(before -> draft.reach(before.span()));
             draft.kinds.addAll(kinds);
             draft.aim = aim;
-            draft.times = times;
+            countIn(draft);
             kinds.clear();
             aim = Aim.UNSTATED;
             loose = Optional.empty();
@@ -558,6 +660,39 @@ public final class ClauseReader {
             current = Optional.of(draft);
             link = "past";
             return draft;
+        }
+
+        private void countIn(Draft draft) {
+            draft.times = times;
+            if (isStep(draft.head)) {
+                number = Optional.empty();
+            }
+        }
+
+        // ---- doubts
+
+        /** What an unread word leaves open of the action beside it. */
+        private void doubt(Span word) {
+            List<Draft> own = drafts.subList(segmentBegan, drafts.size());
+            Optional<Draft> before = own.stream()
+                    .filter(draft -> draft.span.start() <= word.start())
+                    .reduce((first, last) -> last);
+            if (before.isPresent()) {
+                before.get().doubts.add(behind(before.get().head));
+            } else if (!own.isEmpty()) {
+                boolean atSubject =
+                        segmentSide.filter(side -> word.start() < side.start()).isPresent();
+                own.get(0).doubts.add(atSubject ? Doubt.WHO : Doubt.DONE);
+            } else {
+                current.ifPresent(draft -> draft.doubts.add(behind(draft.head)));
+            }
+        }
+
+        private static Doubt behind(Term head) {
+            if (head.id().startsWith("mask")) {
+                return Doubt.MASK;
+            }
+            return isStep(head) ? Doubt.STEPS : Doubt.MANNER;
         }
 
         // ---- ends
@@ -575,11 +710,22 @@ public final class ClauseReader {
                 current.get().aim = current.get().aim.completedBy(aim);
                 aim = Aim.UNSTATED;
             }
-            if (!segmentUnknown.isEmpty() && !segmentKnown) {
+            number.ifPresent(this::unknown);
+            lightWord.ifPresent(this::unknown);
+            notWord.ifPresent(this::unknown);
+            number = Optional.empty();
+            lightWord = Optional.empty();
+            notWord = Optional.empty();
+            segmentUnknown.sort(Comparator.comparingInt(Span::start));
+            segmentUnknown.forEach(this::doubt);
+            boolean nothing = drafts.size() == segmentBegan && (!segmentKnown || current.isEmpty());
+            if (!segmentUnknown.isEmpty() && nothing) {
                 Span span = segmentUnknown.get(0).to(segmentUnknown.get(segmentUnknown.size() - 1));
                 Draft draft = new Draft(new Term(TermKind.MANNER, "unread"), Clause.Join.COMMA, subject, span);
                 drafts.add(draft);
             }
+            segmentBegan = drafts.size();
+            segmentSide = Optional.empty();
             segmentUnknown.clear();
             segmentKnown = false;
             loose = current.isPresent() ? Optional.empty() : loose;
@@ -596,6 +742,13 @@ public final class ClauseReader {
                 begin(new Term(TermKind.MANNER, "unread"), left);
                 unread.add(left.span());
             }
+            if (open) {
+                drafts.subList(sentenceBegan, drafts.size()).forEach(draft -> draft.doubts.add(Doubt.CHOICE));
+            }
+            open = false;
+            caused = false;
+            sentenceBegan = drafts.size();
+            segmentBegan = drafts.size();
             boolean said = current.isPresent();
             bareReturn
                     .filter(word -> !said)

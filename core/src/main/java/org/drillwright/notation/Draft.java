@@ -1,5 +1,6 @@
 package org.drillwright.notation;
 
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +21,7 @@ final class Draft {
     Optional<Boolean> engaged = Optional.empty();
     Optional<Measure> measure = Optional.empty();
     Optional<Side> subject;
+    final Set<Doubt> doubts = EnumSet.noneOf(Doubt.class);
     int times = 1;
     Span span;
 

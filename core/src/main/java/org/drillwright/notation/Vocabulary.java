@@ -27,6 +27,9 @@ public final class Vocabulary {
     private final List<Form> forms;
     private final Node root = new Node();
     private final Set<String> determiners = new TreeSet<>();
+    /** Persons, who determine nothing unless an 's' makes something theirs. */
+    private final Set<String> owners = new TreeSet<>();
+
     private final Set<String> plain = new TreeSet<>();
 
     /** A word of a form, and what may follow it. */
@@ -112,6 +115,9 @@ public final class Vocabulary {
         }
         if (form.term().kind() == TermKind.DET) {
             tokens.forEach(token -> determiners.add(token.folded()));
+            if (tokens.size() > 1 && tokens.get(tokens.size() - 1).folded().equals("s")) {
+                owners.add(tokens.get(0).folded());
+            }
         }
     }
 
@@ -132,7 +138,7 @@ public final class Vocabulary {
             int end = match.map(Match::end).orElse(at + 1);
             Span span =
                     new Span(token.span().start(), tokens.get(end - 1).span().end());
-            Optional<Form> form = match.map(Match::form).or(() -> adverb(token));
+            Optional<Form> form = match.map(Match::form).or(() -> number(token));
             lexemes.add(new Lexeme(form, token.folded(), span, !token.isWord()));
             at = end;
         }
@@ -153,12 +159,16 @@ public final class Vocabulary {
         if (longer.isPresent()) {
             return longer;
         }
-        boolean mayPass = node != root
-                && skipped < SKIPPED_AT_MOST
-                && determiners.contains(tokens.get(at).folded());
+        boolean mayPass = node != root && skipped < SKIPPED_AT_MOST && determines(tokens, at);
         Optional<Match> passing =
                 mayPass ? longest(node, tokens, at + 1, skipped + 1, wanted) : Optional.<Match>empty();
         return passing.filter(match -> match.end() > at + 1).or(() -> best);
+    }
+
+    private boolean determines(List<Token> tokens, int at) {
+        String word = tokens.get(at).folded();
+        boolean owned = at + 1 < tokens.size() && tokens.get(at + 1).folded().equals("s");
+        return determiners.contains(word) && (!owners.contains(word) || owned);
     }
 
     private static Optional<Form> first(Node node, Predicate<Form> wanted) {
@@ -170,14 +180,13 @@ public final class Vocabulary {
         return Optional.empty();
     }
 
-    /** How a thing is done: softly, doucement, dolcemente; and bare numbers. */
-    private static Optional<Form> adverb(Token token) {
+    /** Bare numbers. */
+    private static Optional<Form> number(Token token) {
         String word = token.folded();
-        boolean adverb = word.length() > 4 && (word.endsWith("ly") || word.endsWith("ment") || word.endsWith("mente"));
         boolean number = token.isWord() && Character.isDigit(word.codePointAt(0));
-        return adverb || number
+        return number
                 ? Optional.of(
-                        new Form(new Term(TermKind.MANNER, "plain"), Tongue.ENGLISH, word, Form.Inflection.LISTED))
+                        new Form(new Term(TermKind.MANNER, "number"), Tongue.ENGLISH, word, Form.Inflection.LISTED))
                 : Optional.empty();
     }
 }

@@ -5,20 +5,44 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.model.Side;
+import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Question;
+import org.drillwright.source.FieldPath;
 
 /**
- * Which counts of a drill could be judged.
+ * Which counts of a drill could be judged, and what around them could not.
  *
  * @param counts how many it has
  * @param gaps those that could not be judged
+ * @param ends the start, the opening, the closing, where it could not be judged
  */
-public record Coverage(int counts, List<Gap> gaps) {
+public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
 
     public Coverage {
         gaps = List.copyOf(gaps);
+        ends = List.copyOf(ends);
+    }
+
+    /** Whether all of the drill could be judged; not so if it has no count. */
+    public boolean isWhole() {
+        return counts > 0 && gaps.isEmpty() && ends.isEmpty();
+    }
+
+    /**
+     * What stands around the counts and was not read to its end.
+     *
+     * @param part start, opening or closing
+     * @param unknown what is not known for it
+     * @param words those that were not read, as they are written
+     */
+    public record End(String part, List<String> unknown, List<String> words) {
+
+        public End {
+            unknown = List.copyOf(unknown);
+            words = List.copyOf(words);
+        }
     }
 
     /**
@@ -61,6 +85,23 @@ public record Coverage(int counts, List<Gap> gaps) {
                 gaps.add(new Gap(step, unknown, since, words));
             }
         }
-        return new Coverage(counts.size(), gaps);
+        return new Coverage(counts.size(), gaps, ends(subject));
+    }
+
+    private static List<End> ends(Subject subject) {
+        List<End> ends = new ArrayList<>();
+        for (String part : List.of("start", "opening", "closing")) {
+            Utterance read = subject.script().part(part);
+            if (read.isRead()) {
+                continue;
+            }
+            List<String> unknown = new ArrayList<>(List.of(part.equals("start") ? "how they stand" : "what is done"));
+            if (!part.equals("start") && !Intent.isSaluteByBoth(read)) {
+                unknown.add("whether both salute");
+            }
+            String text = subject.words(FieldPath.of(part)).text();
+            ends.add(new End(part, unknown, Unread.words(read, text)));
+        }
+        return ends;
     }
 }

@@ -2,6 +2,7 @@ package org.drillwright.check;
 
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
@@ -61,6 +62,22 @@ public final class Intent {
             return onBlade.carriesPoint() && isAtPerson(onBlade.aim());
         }
         return clause.action() instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE;
+    }
+
+    /** Whether it is certain that both salute: with no subject, or each named. */
+    public static boolean isSaluteByBoth(Utterance words) {
+        List<Optional<Side>> salutes = salutes(words);
+        return salutes.contains(Optional.<Side>empty())
+                || (salutes.contains(Optional.of(Side.LEADER)) && salutes.contains(Optional.of(Side.FOLLOWER)));
+    }
+
+    /** Who certainly salutes; empty for both. */
+    public static List<Optional<Side>> salutes(Utterance words) {
+        return words.clauses().stream()
+                .filter(clause -> clause.action() instanceof Action.Salute)
+                .filter(clause -> isSurelyDone(clause) && !clause.doubts().contains(Doubt.CHOICE))
+                .map(Clause::subject)
+                .toList();
     }
 
     /** Whether a clause brings blades together. */

@@ -90,6 +90,10 @@ public final class Explanation {
                     + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")")
                     + (gap.words().isEmpty() ? "" : "; not read: '" + String.join("', '", gap.words()) + "'"));
         }
+        for (Coverage.End end : coverage.ends()) {
+            line("  Not judged: the " + end.part() + ", not known: " + String.join(", ", end.unknown())
+                    + (end.words().isEmpty() ? "" : "; not read: '" + String.join("', '", end.words()) + "'"));
+        }
     }
 
     private void line(String line) {

@@ -3,6 +3,7 @@ package org.drillwright.notation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,9 @@ public final class Vocabulary {
     private final Set<String> determiners = new TreeSet<>();
     /** Persons, who determine nothing unless an 's' makes something theirs. */
     private final Set<String> owners = new TreeSet<>();
+
+    /** Every word of every form: one of them in a strange place was hardly meant to be another. */
+    private final Set<String> parts = new HashSet<>();
 
     private final Set<String> plain = new TreeSet<>();
 
@@ -95,7 +99,8 @@ public final class Vocabulary {
 
     /** The known word of the trade that an unknown one was perhaps meant to be. */
     public Optional<String> nearest(String word) {
-        return Nearest.to(Tokens.fold(word), plain);
+        String folded = Tokens.fold(word);
+        return parts.contains(folded) ? Optional.empty() : Nearest.slip(folded, plain);
     }
 
     private static boolean isPlain(Form form) {
@@ -107,6 +112,7 @@ public final class Vocabulary {
         List<Token> tokens = Tokens.of(form.words());
         for (Token token : tokens) {
             node = node.next.computeIfAbsent(token.folded(), word -> new Node());
+            parts.add(token.folded());
         }
         node.here.add(form);
         node.here.sort(Comparator.comparing((Form known) -> known.term().kind()));

@@ -37,6 +37,17 @@ final class InDoubt {
         return clauses;
     }
 
+    /** Of masks that are off it is not known, where words that may put them on were not read. */
+    static State masksPerhapsOn(State state, String where) {
+        State next = state;
+        for (Side side : Side.values()) {
+            if (next.of(side).masked().is(false)) {
+                next = next.with(side, next.of(side).withMask(Fact.unknown(where)));
+            }
+        }
+        return next;
+    }
+
     /** What is left of the state that the move led to. */
     State of(State after, Move move) {
         State state = after;

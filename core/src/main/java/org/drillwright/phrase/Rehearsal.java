@@ -63,8 +63,12 @@ public final class Rehearsal {
             for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
                 Move move = new Move(side, List.of(clause));
                 Outcome outcome = Play.play(state, move, setting, new Moment(side, where, false));
-                State next =
-                        clause.action() instanceof Action.Unread ? masksUnknown(outcome.next(), where) : outcome.next();
+                State next = outcome.next();
+                if (clause.action() instanceof Action.Unread) {
+                    next = masksUnknown(next, where);
+                } else if (!clause.isCertain()) {
+                    next = InDoubt.masksPerhapsOn(next, where);
+                }
                 played.add(new Played(move, state, next, outcome.refusals(), outcome.asked()));
                 state = next;
             }

@@ -40,7 +40,7 @@ final class StartState {
         if (clause.isCertain() && !(clause.action() instanceof Action.Unread)) {
             return state;
         }
-        State next = state;
+        State next = InDoubt.masksPerhapsOn(state, WHERE);
         for (Side side : clause.doubts().contains(Doubt.WHO) ? List.of(Side.values()) : sides(clause)) {
             next = new InDoubt(next, side, WHERE).acted(next);
         }

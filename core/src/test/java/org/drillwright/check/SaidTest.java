@@ -313,7 +313,7 @@ class SaidTest {
             L Extend to the high inside line and lunge.
             F Parry quatre.
             words-read
-            note 'quatre' could not be read. Is 'quarte' meant?
+            note 'quatre' could not be read. Did you mean 'quarte'?
             > To teach it, write into school.yaml: words: {quatre: quarte}, with a word of the trade that says the same behind the colon.
 
             start: On guard in sixte, wobbling, blades apart, at lunge distance.

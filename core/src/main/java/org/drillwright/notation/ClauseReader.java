@@ -93,6 +93,12 @@ public final class ClauseReader {
         /** Behind "make your partner": all that follows in the sentence is somebody else's. */
         private boolean caused;
 
+        /** The action that a sentence denies from its beginning: what is done instead is not said. */
+        private Optional<Lexeme> denied = Optional.empty();
+
+        /** "Do not move": a hold, and nothing that goes anywhere. */
+        private boolean still;
+
         /** The sentence leaves something to choose. */
         private boolean open;
 
@@ -243,6 +249,8 @@ public final class ClauseReader {
             }
         }
 
+        private static final Set<String> DENYING = Set.of("do", "don");
+
         private static final Set<String> OWN = Set.of("you", "vous", "tu");
 
         private static final Map<String, Integer> NUMBERS = Map.ofEntries(
@@ -340,6 +348,10 @@ public final class ClauseReader {
         }
 
         private void place(Position named, Lexeme lexeme) {
+            if (still && current.isPresent()) {
+                unknown(lexeme);
+                return;
+            }
             if (current.isPresent() && takesPosition(current.get())) {
                 noteSecond(current.get(), named, lexeme);
                 current.get().place(named);
@@ -421,7 +433,7 @@ public final class ClauseReader {
         }
 
         private void kind(Lexeme lexeme) {
-            if (others) {
+            if (caused || others) {
                 return;
             }
             if (spokenOf
@@ -438,7 +450,7 @@ public final class ClauseReader {
         }
 
         private void contact(Lexeme lexeme) {
-            if (others) {
+            if (caused || others) {
                 return;
             }
             boolean stands = current.filter(this::isStance).isPresent();
@@ -461,7 +473,7 @@ public final class ClauseReader {
         }
 
         private void measure(Lexeme lexeme) {
-            if (others) {
+            if (caused || others) {
                 return;
             }
             Draft draft = current.filter(one -> one.head.kind() != TermKind.ARM)
@@ -483,6 +495,9 @@ public final class ClauseReader {
                 negated = false;
                 notWord = Optional.empty();
                 lightWord = Optional.empty();
+                // What a sentence denies from its beginning, it denies to its end.
+                denied = denied.or(() -> current.isEmpty() ? Optional.of(lexeme) : Optional.empty());
+                caused = caused || current.isEmpty();
                 others = true;
                 return;
             }
@@ -495,6 +510,7 @@ public final class ClauseReader {
             spokenOf = false;
             lightWord = Optional.empty();
             compose(lexeme, term);
+            still = term.id().equals("hold") && DENYING.contains(lexeme.folded());
             det = "";
             light = false;
             times = 1;
@@ -742,6 +758,12 @@ public final class ClauseReader {
                 begin(new Term(TermKind.MANNER, "unread"), left);
                 unread.add(left.span());
             }
+            denied.filter(word -> drafts.size() == sentenceBegan)
+                    .map(Lexeme::span)
+                    .map(span -> new Draft(new Term(TermKind.MANNER, "unread"), Clause.Join.BEGINS, subject, span))
+                    .ifPresent(drafts::add);
+            denied = Optional.empty();
+            still = false;
             if (open) {
                 drafts.subList(sentenceBegan, drafts.size()).forEach(draft -> draft.doubts.add(Doubt.CHOICE));
             }

@@ -5,22 +5,44 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Question;
+import org.drillwright.source.FieldPath;
 
 /**
- * Which counts of a drill could be judged.
+ * Which counts of a drill could be judged, and what around them could not.
  *
  * @param counts how many it has
  * @param gaps those that could not be judged
+ * @param ends the start, the opening, the closing, where it could not be judged
  */
-public record Coverage(int counts, List<Gap> gaps) {
+public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
 
     public Coverage {
         gaps = List.copyOf(gaps);
+        ends = List.copyOf(ends);
+    }
+
+    /** Whether all of the drill could be judged; not so if it has no count. */
+    public boolean isWhole() {
+        return counts > 0 && gaps.isEmpty() && ends.isEmpty();
+    }
+
+    /**
+     * What stands around the counts and was not read to its end.
+     *
+     * @param part start, opening or closing
+     * @param unknown what is not known for it
+     * @param words those that were not read, as they are written
+     */
+    public record End(String part, List<String> unknown, List<String> words) {
+
+        public End {
+            unknown = List.copyOf(unknown);
+            words = List.copyOf(words);
+        }
     }
 
     /**
@@ -29,11 +51,13 @@ public record Coverage(int counts, List<Gap> gaps) {
      * @param step numbered from 0
      * @param unknown what was asked and not known
      * @param since where the first of it became unknown, in words; may be empty
+     * @param words those of its turns that were not read, as they are written
      */
-    public record Gap(int step, Set<String> unknown, String since) {
+    public record Gap(int step, Set<String> unknown, String since, List<String> words) {
 
         public Gap {
             unknown = Set.copyOf(unknown);
+            words = List.copyOf(words);
         }
     }
 
@@ -43,10 +67,11 @@ public record Coverage(int counts, List<Gap> gaps) {
         for (int step = 0; step < counts.size(); step++) {
             Set<String> unknown = new LinkedHashSet<>();
             String since = "";
+            List<String> words = new ArrayList<>();
             for (Side side : Side.values()) {
-                if (isUnread(subject, step, side)) {
-                    unknown.add("what the " + side.word() + " does");
-                }
+                Unread unread = Unread.in(subject, step, side);
+                unknown.addAll(unread.unknown());
+                words.addAll(unread.words());
             }
             for (Played played : counts.get(step).moves()) {
                 for (Question question : played.asked()) {
@@ -57,19 +82,26 @@ public record Coverage(int counts, List<Gap> gaps) {
                 }
             }
             if (!unknown.isEmpty()) {
-                gaps.add(new Gap(step, unknown, since));
+                gaps.add(new Gap(step, unknown, since, words));
             }
         }
-        return new Coverage(counts.size(), gaps);
+        return new Coverage(counts.size(), gaps, ends(subject));
     }
 
-    /** A turn of which nothing could be read, or a part of which is an action that is not known. */
-    private static boolean isUnread(Subject subject, int step, Side side) {
-        boolean callersWord = !subject.isPartnerDrill() && side == Side.LEADER;
-        boolean there = !subject.turnWords(step, side).text().isEmpty();
-        Utterance turn = subject.turn(step, side);
-        boolean nothing = turn.clauses().isEmpty();
-        boolean part = turn.clauses().stream().anyMatch(clause -> clause.action() instanceof Action.Unread);
-        return !callersWord && there && (nothing || part);
+    private static List<End> ends(Subject subject) {
+        List<End> ends = new ArrayList<>();
+        for (String part : List.of("start", "opening", "closing")) {
+            Utterance read = subject.script().part(part);
+            if (read.isRead()) {
+                continue;
+            }
+            List<String> unknown = new ArrayList<>(List.of(part.equals("start") ? "how they stand" : "what is done"));
+            if (!part.equals("start") && !Intent.isSaluteByBoth(read)) {
+                unknown.add("whether both salute");
+            }
+            String text = subject.words(FieldPath.of(part)).text();
+            ends.add(new End(part, unknown, Unread.words(read, text)));
+        }
+        return ends;
     }
 }

@@ -61,6 +61,16 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
         return Rehearsal.play(setting, new Rehearsal.Words(opening, start, steps, closing));
     }
 
+    /** What was read of a part around the counts: start, opening or closing. */
+    public Utterance part(String name) {
+        return switch (name) {
+            case "start" -> start;
+            case "opening" -> opening;
+            case "closing" -> closing;
+            default -> throw new IllegalArgumentException("no part of a drill is called " + name);
+        };
+    }
+
     /** What one side's turn was read as, counts numbered from 0. */
     public Utterance turn(int step, Side side) {
         return steps.get(step).getOrDefault(side, Utterance.NOTHING);

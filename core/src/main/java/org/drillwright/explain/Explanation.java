@@ -87,7 +87,12 @@ public final class Explanation {
         for (Coverage.Gap gap : coverage.gaps()) {
             line("  Not judged: count " + subject.count(gap.step()) + ", not known: "
                     + gap.unknown().stream().sorted().collect(Collectors.joining(", "))
-                    + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")"));
+                    + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")")
+                    + (gap.words().isEmpty() ? "" : "; not read: '" + String.join("', '", gap.words()) + "'"));
+        }
+        for (Coverage.End end : coverage.ends()) {
+            line("  Not judged: the " + end.part() + ", not known: " + String.join(", ", end.unknown())
+                    + (end.words().isEmpty() ? "" : "; not read: '" + String.join("', '", end.words()) + "'"));
         }
     }
 

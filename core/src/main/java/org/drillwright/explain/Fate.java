@@ -54,7 +54,7 @@ public enum Fate {
             boolean gone = played.before().attackOn(target).isPresent()
                     && played.after().attackOn(target).isEmpty();
             if (gone && played.move().by() == target) {
-                return answered(played.move().action());
+                return played.move().isCertain() ? answered(played.move().action()) : UNKNOWN;
             }
         }
         if (!attack.meant()) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action;
 import org.drillwright.notation.Utterance;
 
 /**
@@ -39,8 +38,7 @@ record AttackEnd(State after, Optional<Refusal> refusal) {
     }
 
     private static boolean isUnread(Utterance turn) {
-        return (turn.clauses().isEmpty() && turn.tradeWords() == 0)
-                || turn.clauses().stream().anyMatch(clause -> clause.action() instanceof Action.Unread);
+        return (turn.clauses().isEmpty() && turn.tradeWords() == 0) || !turn.isRead();
     }
 
     private static boolean stepsBack(Side side, List<Played> played) {

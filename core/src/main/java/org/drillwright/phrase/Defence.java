@@ -44,8 +44,12 @@ final class Defence {
             ledger.refuse(new Refusal.NotRecovered("parries on guard"));
         }
         Fact<Optional<Attack>> attack = state.on(by);
-        if (!setting.partner() || !attack.isKnown()) {
+        if (!setting.partner()) {
             return hand(state, parry, Role.ATTACK, false);
+        }
+        if (!attack.isKnown()) {
+            // Of what was parried nothing is known, and so not what right it gives.
+            return hand(state, parry, Role.ATTACK, false).withParried(Fact.unknown(attack.since()));
         }
         Optional<Attack> coming = state.attackOn(by);
         if (coming.isEmpty()) {

@@ -19,6 +19,11 @@ final class Ledger {
         return known;
     }
 
+    /** What comes of a move that is in doubt: nothing is held against it. */
+    Outcome unrefused(State next) {
+        return new Outcome(next, List.of(), asked);
+    }
+
     Outcome outcome(State next) {
         return new Outcome(next, refusals, asked);
     }

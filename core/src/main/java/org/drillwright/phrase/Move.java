@@ -28,6 +28,11 @@ public record Move(Side by, List<Clause> parts) {
         return span;
     }
 
+    /** Whether no unread word leaves anything of it in doubt. */
+    public boolean isCertain() {
+        return parts.stream().allMatch(Clause::isCertain);
+    }
+
     /** The action that the move is known by. */
     public Action action() {
         return strike().<Action>map(strike -> strike)

@@ -24,7 +24,9 @@ final class Play implements Action.Cases<State> {
         State next = move.isAssault()
                 ? new Assault(setting, moment, play.ledger).play(state, move)
                 : move.action().match(play);
-        return play.ledger.outcome(next);
+        return move.isCertain()
+                ? play.ledger.outcome(next)
+                : play.ledger.unrefused(new InDoubt(state, move.by(), moment.where()).of(next, move));
     }
 
     private Footwork footwork() {
@@ -145,12 +147,8 @@ final class Play implements Action.Cases<State> {
     @Override
     public State unread(Action.Unread unread) {
         Side by = moment.by();
-        Fencer fencer = state.of(by).handUnknown(moment.where()).withFeet(Fact.unknown(moment.where()));
-        return state.with(by, fencer)
-                .with(Range.UNKNOWN)
-                .withEngagement(Fact.unknown(moment.where()))
-                .withAttackOn(by.other(), Fact.unknown(moment.where()))
-                .withAttackOn(by, Fact.unknown(moment.where()))
-                .withParried(Fact.unknown(moment.where()));
+        State next = new InDoubt(state, by, moment.where()).acted(state);
+        return next.withAttackOn(by, Fact.unknown(moment.where()))
+                .with(by, next.of(by).withMask(Fact.unknown(moment.where())));
     }
 }

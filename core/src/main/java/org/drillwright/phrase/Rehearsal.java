@@ -59,12 +59,16 @@ public final class Rehearsal {
     /** Words that concern both unless they name one. */
     private State together(State from, Utterance utterance, String where, List<Played> played) {
         State state = from;
-        for (Clause clause : utterance.clauses()) {
+        for (Clause clause : InDoubt.clauses(utterance)) {
             for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
                 Move move = new Move(side, List.of(clause));
                 Outcome outcome = Play.play(state, move, setting, new Moment(side, where, false));
-                State next =
-                        clause.action() instanceof Action.Unread ? masksUnknown(outcome.next(), where) : outcome.next();
+                State next = outcome.next();
+                if (clause.action() instanceof Action.Unread) {
+                    next = masksUnknown(next, where);
+                } else if (!clause.isCertain()) {
+                    next = InDoubt.masksPerhapsOn(next, where);
+                }
                 played.add(new Played(move, state, next, outcome.refusals(), outcome.asked()));
                 state = next;
             }
@@ -101,7 +105,7 @@ public final class Rehearsal {
     }
 
     private static List<Move> moves(State begin, Map<Side, Utterance> turns, Side side) {
-        List<Clause> clauses = turns.getOrDefault(side, Utterance.NOTHING).clauses();
+        List<Clause> clauses = InDoubt.clauses(turns.getOrDefault(side, Utterance.NOTHING));
         return TurnMoves.of(side, clauses, begin.of(side).isLunged());
     }
 

@@ -22,12 +22,15 @@ public final class SettingReader {
     /** @param start the words of the drill's start, as they were read */
     public static Setting of(Drill drill, School school, Utterance start) {
         Map<Side, Position> guards = new EnumMap<>(Side.class);
-        boolean engaged = false;
+        // Blades that may touch are not known to be apart.
+        boolean engaged = !start.isRead();
         for (Clause clause : start.clauses()) {
             Optional<Stance> stance = StartState.stance(clause.action());
             Optional<Position> guard = stance.flatMap(Stance::guard).or(() -> placed(clause.action()));
             List<Side> sides = StartState.sides(clause);
-            guard.ifPresent(position -> sides.forEach(side -> guards.putIfAbsent(side, position)));
+            if (clause.isCertain()) {
+                guard.ifPresent(position -> sides.forEach(side -> guards.putIfAbsent(side, position)));
+            }
             engaged = engaged || stance.flatMap(Stance::engaged).orElse(false);
         }
         ParryTable table = ParryTable.of(drill.weapon(), school.parries().getOrDefault(drill.weapon(), Map.of()));

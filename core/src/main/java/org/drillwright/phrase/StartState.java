@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
+import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
@@ -28,10 +29,22 @@ final class StartState {
         for (Side side : Side.values()) {
             state = state.with(side, placed(state.of(side), side));
         }
-        for (Clause clause : words.clauses()) {
-            state = stated(state, clause);
+        for (Clause clause : InDoubt.clauses(words)) {
+            state = doubted(stated(state, clause), clause);
         }
         return state;
+    }
+
+    /** Of a start in doubt nothing is known of whom it speaks of. */
+    private static State doubted(State state, Clause clause) {
+        if (clause.isCertain() && !(clause.action() instanceof Action.Unread)) {
+            return state;
+        }
+        State next = InDoubt.masksPerhapsOn(state, WHERE);
+        for (Side side : clause.doubts().contains(Doubt.WHO) ? List.of(Side.values()) : sides(clause)) {
+            next = new InDoubt(next, side, WHERE).acted(next);
+        }
+        return next;
     }
 
     private Fencer placed(Fencer fencer, Side side) {

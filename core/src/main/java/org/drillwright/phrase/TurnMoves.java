@@ -38,9 +38,9 @@ final class TurnMoves {
                     clause.action() instanceof Action.Lunge lunge && lunge.depth() == Action.Depth.UNLESS_LUNGED;
             if (!mayLunge) {
                 made.add(clause);
-            } else if (!down) {
+            } else if (!down || !clause.isCertain()) {
                 Action lunge = new Action.Lunge(Action.Depth.FULL, Aim.UNSTATED);
-                made.add(new Clause(lunge, clause.subject(), clause.span(), clause.join()));
+                made.add(clause.with(lunge));
             }
         }
         return made;
@@ -49,8 +49,8 @@ final class TurnMoves {
     /** What touches nothing of the phrase does not part what belongs together. */
     private static List<Clause> withoutTrifles(List<Clause> turn) {
         List<Clause> kept = turn.stream()
-                .filter(clause ->
-                        !(clause.action() instanceof Action.Aside aside && aside.trifle() == Action.Trifle.OTHER))
+                .filter(clause -> !clause.isCertain()
+                        || !(clause.action() instanceof Action.Aside aside && aside.trifle() == Action.Trifle.OTHER))
                 .toList();
         return kept.isEmpty() ? turn : kept;
     }
@@ -58,9 +58,15 @@ final class TurnMoves {
     /** To hold the lunge and take the touch is to take the touch. */
     private static List<Clause> withoutIdleHolds(List<Clause> turn) {
         boolean answers = turn.stream().anyMatch(clause -> !isHold(clause) && !isIdle(clause));
-        List<Clause> kept = turn.stream()
-                .filter(clause -> !(answers && isHold(clause) && !statesGuard(clause)))
-                .toList();
+        List<Clause> kept = new ArrayList<>();
+        for (Clause clause : turn) {
+            boolean idle = answers && isHold(clause) && !statesGuard(clause);
+            if (!idle) {
+                kept.add(clause);
+            } else if (!clause.isCertain()) {
+                kept.add(clause.with(new Action.Aside(Action.Trifle.OTHER)));
+            }
+        }
         return kept.isEmpty() ? turn : kept;
     }
 
@@ -78,7 +84,8 @@ final class TurnMoves {
         for (Clause clause : turn) {
             clauses.add(carried.map(aim -> aimed(clause, aim)).orElse(clause));
             if (!strikes && clause.action() instanceof Action.OnBlade onBlade && onBlade.carriesPoint()) {
-                clauses.add(new Clause(stroke(onBlade), clause.subject(), clause.span(), Clause.Join.WITH));
+                clauses.add(new Clause(
+                        stroke(onBlade), clause.subject(), clause.span(), Clause.Join.WITH, clause.doubts()));
             }
         }
         return clauses;
@@ -86,7 +93,7 @@ final class TurnMoves {
 
     private static Clause aimed(Clause clause, Aim aim) {
         if (clause.action() instanceof Action.Strike strike && !strike.aim().isStated()) {
-            return new Clause(strike.aimed(aim), clause.subject(), clause.span(), clause.join());
+            return clause.with(strike.aimed(aim));
         }
         return clause;
     }
@@ -102,7 +109,7 @@ final class TurnMoves {
             return turn;
         }
         return turn.stream()
-                .map(clause -> new Clause(inTheLunge(clause.action()), clause.subject(), clause.span(), clause.join()))
+                .map(clause -> clause.with(inTheLunge(clause.action())))
                 .toList();
     }
 

@@ -137,7 +137,7 @@ public final class ClassReader {
                         nodes.places().field(at).map(Field::key).orElse(Span.at(0)),
                         "'" + drill + "' is not known here.",
                         Nearest.to(drill, drills)
-                                .map(near -> "Is '" + near + "' meant?")
+                                .map(near -> "Did you mean '" + near + "'?")
                                 .orElse("Settings are for drills of this folder, by their ids."));
     }
 

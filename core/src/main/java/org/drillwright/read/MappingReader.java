@@ -204,7 +204,7 @@ final class MappingReader implements Keys {
                         ReadingRule.KNOWN_WORD.id(),
                         reader.places().span(at),
                         "'" + written + "' is not known here.",
-                        nearest.map(word -> "Is '" + word + "' meant? ").orElse("")
+                        nearest.map(word -> "Did you mean '" + word + "'? ").orElse("")
                                 + "Known: "
                                 + String.join(", ", known)
                                 + ".");
@@ -342,7 +342,7 @@ final class MappingReader implements Keys {
                         ReadingRule.KNOWN_KEY.id(),
                         at,
                         "The key '" + key + "' is not known here.",
-                        nearest.map(known -> "Is '" + known + "' meant?")
+                        nearest.map(known -> "Did you mean '" + known + "'?")
                                 .orElse("Known here: " + String.join(", ", asked) + "."));
     }
 }

@@ -84,7 +84,7 @@ final class RosterNames {
                                 : "There is no '" + other + "' on this roster.",
                         Nearest.to(other, taken.keySet())
                                 .filter(near -> !near.equals(other))
-                                .map(near -> "Is '" + near + "' meant?")
+                                .map(near -> "Did you mean '" + near + "'?")
                                 .orElse("Write the name as it stands on the roster."));
             }
         }
@@ -98,7 +98,7 @@ final class RosterNames {
                     span,
                     "There is no drill '" + drill + "' in this folder.",
                     Nearest.to(drill, drills)
-                            .map(near -> "Is '" + near + "' meant?")
+                            .map(near -> "Did you mean '" + near + "'?")
                             .orElse("It counts again if the drill comes back."));
         }
     }

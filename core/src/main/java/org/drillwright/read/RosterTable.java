@@ -82,7 +82,9 @@ final class RosterTable {
                 ReadingRule.KNOWN_WORD.id(),
                 span,
                 "'" + word + "' is not known here.",
-                Nearest.to(word, known).map(near -> "Is '" + near + "' meant? ").orElse("")
+                Nearest.to(word, known)
+                                .map(near -> "Did you mean '" + near + "'? ")
+                                .orElse("")
                         + "Known: "
                         + String.join(", ", known)
                         + ".");

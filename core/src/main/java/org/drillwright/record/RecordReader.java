@@ -199,7 +199,7 @@ public final class RecordReader {
                 line.place(at),
                 "There is no " + kind + " '" + name + "' now.",
                 Nearest.to(name, names)
-                        .map(near -> "Is '" + near + "' meant? The line was kept as it is.")
+                        .map(near -> "Did you mean '" + near + "'? The line was kept as it is.")
                         .orElse("The line was kept; it counts again if the name comes back."));
     }
 }

@@ -70,10 +70,20 @@ public final class JsonReport {
                 json.writeNumber(count);
             }
             json.writeEndArray();
+            texts("parts", gap.parts(), json);
             json.writeEndObject();
         }
         json.writeEndArray();
+        texts("unread", judged.unread(), json);
         json.writeEndObject();
+    }
+
+    private static void texts(String field, List<String> texts, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (String text : texts) {
+            json.writeString(text);
+        }
+        json.writeEndArray();
     }
 
     private static void write(Tally tally, JsonGenerator json) throws IOException {

@@ -11,6 +11,9 @@ public final class Nearest {
     /** Characters of the longest word that is compared; a longer one is no slip of the hand. */
     public static final int LONGEST = 200;
 
+    private static final int SHORT = 4;
+    private static final int MIDDLING = 7;
+
     private Nearest() {}
 
     /**
@@ -32,6 +35,38 @@ public final class Nearest {
                 .sorted(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
+    }
+
+    /**
+     * The known word of which another is a slip of the hand. In a word of up to four letters two neighbours may have changed
+     * places, in one of up to seven one letter may differ, in a longer one two. None for a word that is known itself: nobody
+     * who wrote it meant another.
+     */
+    public static Optional<String> slip(String word, Collection<String> known) {
+        if (known.contains(word)) {
+            return Optional.empty();
+        }
+        return to(
+                word,
+                known.stream().filter(candidate -> isSlip(word, candidate)).toList());
+    }
+
+    private static boolean isSlip(String word, String candidate) {
+        int shorter = Math.min(word.length(), candidate.length());
+        if (shorter <= SHORT) {
+            return word.length() == candidate.length()
+                    && letters(word).equals(letters(candidate))
+                    && distance(word, candidate) == 1;
+        }
+        int allowed = shorter <= MIDDLING ? 1 : 2;
+        return Math.abs(word.length() - candidate.length()) <= allowed && distance(word, candidate) <= allowed;
+    }
+
+    private static String letters(String word) {
+        return word.codePoints()
+                .sorted()
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
     }
 
     /** The lengths are compared first: two words differ in at least as many letters as one has more than the other. */

@@ -308,12 +308,12 @@ class SaidTest {
             F Hold on guard.
             fully-checked
             warning Not fully checked: count 1.
-            > Not known here: what the leader does. State it in words of the trade.
+            > Not known here: what the leader does. Not read: 'Wobble', 'gracefully'. State it in words of the trade.
 
             L Extend to the high inside line and lunge.
             F Parry quatre.
             words-read
-            note 'quatre' could not be read. Is 'quarte' meant?
+            note 'quatre' could not be read. Did you mean 'quarte'?
             > To teach it, write into school.yaml: words: {quatre: quarte}, with a word of the trade that says the same behind the colon.
 
             start: On guard in sixte, wobbling, blades apart, at lunge distance.

@@ -49,7 +49,8 @@ class CountOrderTest implements Staged {
                 = On guard in sixte, blades apart, at lunge distance.
                 L Xyzzy plugh.
                 F Thrust to the high inside line with a lunge.
-                > L ? ?, arm? to ?, feet? | F sixte open, arm to high-inside, lunge | at ? | blades ? | on L ? | on F ? | right ?
+                > L ? ?, arm? to ?, feet?, mask? | F sixte open, arm to high-inside, lunge | at ? | blades ? | on L ? | on F ? | right ? | changed by L from ?
+                ? F mask
                 ? F guard
                 ? F measure
                 """);

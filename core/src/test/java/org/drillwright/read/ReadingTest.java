@@ -33,7 +33,7 @@ class ReadingTest {
     void an_unknown_key_of_a_count_is_named_with_the_nearest_known(String written, String meant, String place) {
         String text = Files.GOOD.replaceFirst("\\b" + meant + ":", written + ":");
         assertEquals(List.of("error known-key " + place + " '" + written + "'"), found(text));
-        assertEquals("Is '" + meant + "' meant?", wayOut(text));
+        assertEquals("Did you mean '" + meant + "'?", wayOut(text));
     }
 
     @Test
@@ -115,12 +115,12 @@ class ReadingTest {
 
     @ParameterizedTest(name = "{1}")
     @CsvSource({
-        "level: intermediate, level: intermedate, Is 'intermediate' meant? Known: beginner; intermediate; training.",
+        "level: intermediate, level: intermedate, Did you mean 'intermediate'? Known: beginner; intermediate; training.",
         "level: intermediate, level: expert, Known: beginner; intermediate; training.",
-        "weapon: foil, weapon: foyl, Is 'foil' meant? Known: foil; epee; sabre; none.",
-        "form: partner, form: parter, Is 'partner' meant? Known: partner; solo.",
-        "closing: Salute., hands: oposite, Is 'opposite' meant? Known: same; opposite.",
-        "closing: Salute., works-on: [lines], Is 'line' meant? Known: stance; footwork; line; distance; timing; attention; tactics."
+        "weapon: foil, weapon: foyl, Did you mean 'foil'? Known: foil; epee; sabre; none.",
+        "form: partner, form: parter, Did you mean 'partner'? Known: partner; solo.",
+        "closing: Salute., hands: oposite, Did you mean 'opposite'? Known: same; opposite.",
+        "closing: Salute., works-on: [lines], Did you mean 'line'? Known: stance; footwork; line; distance; timing; attention; tactics."
     })
     void an_unknown_word_is_named_with_the_nearest_known(String good, String bad, String advice) {
         String text = Files.with(good, bad);

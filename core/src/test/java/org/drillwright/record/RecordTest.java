@@ -80,7 +80,7 @@ class RecordTest {
         ReadHistory read = read(HEADING + "2026-09-14,Ahs,thrust,worked with,Bo\n2026-09-14,Ash,thurst,signed off,\n");
         assertEquals(List.of("record-known-name 2:12", "record-known-name 3:16"), places(read));
         assertEquals(
-                "Is 'Ash' meant? The line was kept as it is.",
+                "Did you mean 'Ash'? The line was kept as it is.",
                 read.findings().get(0).wayOut());
         assertEquals(2, read.history().entries().size());
     }

@@ -31,7 +31,8 @@ class JsonReportTest {
                     "known-word", Severity.ERROR, FILE, new Span(21, 22), "'x' is \"not\" known.", "Known: \u00e9."),
             new Finding("a-rule", Severity.NOTE, FILE, new Span(10, 22), "What.", ""));
 
-    private static final Judged JUDGED = new Judged(9, List.of(new Judged.Gap("a", List.of(2, 5))));
+    private static final Judged JUDGED =
+            new Judged(9, List.of(new Judged.Gap("a", List.of(2, 5), List.of("opening"))), List.of("b.yaml"));
 
     @Test
     void findings_and_tally_are_parsed_back() throws IOException {
@@ -53,7 +54,9 @@ class JsonReportTest {
                                 "notJudged",
                                 2,
                                 "gaps",
-                                List.of(Map.of("drill", "a", "counts", List.of(2, 5))))),
+                                List.of(Map.of("drill", "a", "counts", List.of(2, 5), "parts", List.of("opening"))),
+                                "unread",
+                                List.of("b.yaml"))),
                 parsed);
     }
 
@@ -90,8 +93,8 @@ class JsonReportTest {
                         "tally",
                         Map.of("drills", 2, "errors", 0, "warnings", 0, "notes", 0),
                         "judged",
-                        Map.of("counts", 0, "notJudged", 0, "gaps", List.of())),
-                parse(JsonReport.of(List.of(), Tally.of(2, List.of()), new Judged(0, List.of()))));
+                        Map.of("counts", 0, "notJudged", 0, "gaps", List.of(), "unread", List.of())),
+                parse(JsonReport.of(List.of(), Tally.of(2, List.of()), new Judged(0, List.of(), List.of()))));
     }
 
     /** Each field has a row on the page of formats, and each row a field. */

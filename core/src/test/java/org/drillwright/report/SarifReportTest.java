@@ -39,7 +39,7 @@ class SarifReportTest {
     }
 
     private static JsonNode report(Finding... findings) throws IOException {
-        Judged judged = new Judged(9, List.of(new Judged.Gap("a", List.of(2, 5))));
+        Judged judged = new Judged(9, List.of(new Judged.Gap("a", List.of(2, 5), List.of())), List.of());
         String text = SarifReport.of(List.of(findings), RULES, judged, "1.2.3", "The folder of the school.");
         JsonNode report = JSON.readTree(text);
         assertEquals(Set.of(), STANDARD.validate(report), text);

@@ -46,6 +46,28 @@ class NearestTest {
         assertEquals(Optional.of("bat"), Nearest.to("xat", List.of("cat", "bat", "rat")));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "quatre, quarte",
+        "lugne, lunge",
+        "repsond, ''",
+        "advnce, advance",
+        "disengaeg, disengage",
+        "out, ''",
+        "mit, ''",
+        "hgih, high",
+        "high, ''",
+        "bact, ''",
+        "sixtee, sixte",
+        "haed, head",
+        "hand, ''"
+    })
+    void a_slip_of_the_hand_is_small_beside_the_word(String word, String meant) {
+        List<String> known = List.of(
+                "quarte", "lunge", "riposte", "advance", "disengage", "cut", "hit", "high", "beat", "sixte", "head");
+        assertEquals(meant, Nearest.slip(word, known).orElse(""));
+    }
+
     @Test
     void the_nearer_word_wins() {
         assertEquals(Optional.of("septime"), Nearest.to("septme", List.of("seconde", "sixte", "septime", "september")));

@@ -1,13 +1,9 @@
 package org.drillwright.check.courtesy;
 
-import java.util.List;
-import java.util.Optional;
+import org.drillwright.check.Intent;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
-import org.drillwright.model.Side;
-import org.drillwright.notation.Action;
-import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
@@ -42,12 +38,8 @@ public final class SaluteBothEnds implements Rule {
     }
 
     private static void judge(Subject subject, String end, Utterance words, Findings findings) {
-        List<Optional<Side>> salutes = words.clauses().stream()
-                .filter(clause -> clause.action() instanceof Action.Salute)
-                .map(Clause::subject)
-                .toList();
-        boolean both = salutes.contains(Optional.<Side>empty())
-                || (salutes.contains(Optional.of(Side.LEADER)) && salutes.contains(Optional.of(Side.FOLLOWER)));
+        // Words that were not read may say it; that they were not is said by fully-checked.
+        boolean both = Intent.isSaluteByBoth(words) || !words.isRead();
         if (both) {
             return;
         }
@@ -63,7 +55,7 @@ public final class SaluteBothEnds implements Rule {
             findings.error(
                     TEXT.id(),
                     subject.span(path),
-                    salutes.isEmpty()
+                    Intent.salutes(words).isEmpty()
                             ? "The " + end + " holds no salute."
                             : "In the " + end + " only one side salutes.",
                     "Write: " + end + ": "

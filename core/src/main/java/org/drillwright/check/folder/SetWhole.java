@@ -70,7 +70,7 @@ public final class SetWhole implements FolderRule {
                                 .span(FieldPath.of("sets").key(set.name()).key("tag")),
                         "The set '" + set.name() + "' is of drills with the tag '" + tag + "', and no drill has it.",
                         Nearest.to(tag, tags)
-                                .map(near -> "Is '" + near + "' meant?")
+                                .map(near -> "Did you mean '" + near + "'?")
                                 .orElse("Write 'tags: [" + tag + "]' into the drills that belong to it."))));
     }
 
@@ -83,7 +83,7 @@ public final class SetWhole implements FolderRule {
                     .span(FieldPath.of("sets").key(set.name()).key("drills").item(at));
             if (!known.contains(id) && !folder.unread().contains(id)) {
                 String hint = Nearest.to(id, known)
-                        .map(near -> "Is '" + near + "' meant?")
+                        .map(near -> "Did you mean '" + near + "'?")
                         .orElse("Take it out, or write that drill.");
                 findings.add(error(
                         file,

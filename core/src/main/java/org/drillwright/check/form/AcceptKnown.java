@@ -46,7 +46,7 @@ public final class AcceptKnown implements Rule {
                         span,
                         "There is no rule '" + id + "'.",
                         Nearest.to(id, Rules.ids())
-                                .map(known -> "Is '" + known + "' meant?")
+                                .map(known -> "Did you mean '" + known + "'?")
                                 .orElse("'check --rules' lists them."));
             } else if (rule.get().safety()) {
                 findings.error(

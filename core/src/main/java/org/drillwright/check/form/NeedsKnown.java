@@ -82,7 +82,7 @@ public final class NeedsKnown implements Rule {
                 span,
                 "There is no drill '" + id + "' in this folder.",
                 Nearest.to(id, subject.others().keySet())
-                        .map(known -> "Is '" + known + "' meant?")
+                        .map(known -> "Did you mean '" + known + "'?")
                         .orElse("A drill is called by its file's name without the ending."));
         return false;
     }

@@ -1,6 +1,7 @@
 package org.drillwright.check.form;
 
 import java.util.List;
+import org.drillwright.check.Intent;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
@@ -76,7 +77,8 @@ public final class OneThingACount implements Rule {
 
     private static boolean report(Utterance turn, Written words, Level.Turns allowed, Findings findings) {
         List<Clause> surplus = JoinedActions.surplus(turn, allowed == Level.Turns.JOINED);
-        if (surplus.isEmpty()) {
+        boolean sure = turn.clauses().stream().allMatch(Intent::isSurelyDone);
+        if (surplus.isEmpty() || !sure) {
             return false;
         }
         Clause first = surplus.get(0);

@@ -49,12 +49,7 @@ public final class WordsRead implements Rule {
     @Override
     public void judge(Subject subject, Findings findings) {
         for (String end : new String[] {"start", "opening", "closing"}) {
-            Utterance read = switch (end) {
-                case "start" -> subject.script().start();
-                case "opening" -> subject.script().opening();
-                default -> subject.script().closing();
-            };
-            report(subject, subject.words(FieldPath.of(end)), read, findings);
+            report(subject, subject.words(FieldPath.of(end)), subject.script().part(end), findings);
         }
         for (int step = 0; step < subject.drill().steps().size(); step++) {
             for (Side side : Side.values()) {
@@ -71,7 +66,8 @@ public final class WordsRead implements Rule {
                     TEXT.id(),
                     words.span(unread),
                     "'" + word + "' could not be read."
-                            + nearest.map(near -> " Is '" + near + "' meant?").orElse(""),
+                            + nearest.map(near -> " Did you mean '" + near + "'?")
+                                    .orElse(""),
                     "To teach it, write into school.yaml: words: {" + word.toLowerCase(Locale.ROOT) + ": "
                             + nearest.orElse("…") + "}, with a word of the trade that says the same behind the colon.");
         }

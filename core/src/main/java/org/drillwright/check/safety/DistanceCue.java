@@ -66,7 +66,7 @@ public final class DistanceCue implements Rule {
                         TEXT.id(),
                         subject.spanInStep(step, "distance"),
                         "'" + cue + "' names no distance.",
-                        nearest.map(word -> "Is '" + word + "' meant? ").orElse("") + "Known: "
+                        nearest.map(word -> "Did you mean '" + word + "'? ").orElse("") + "Known: "
                                 + String.join(", ", KNOWN) + ", or two of them as in 'extension to lunge'.");
             }
         }

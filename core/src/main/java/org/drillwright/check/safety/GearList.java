@@ -5,30 +5,78 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** A drill's gear, item by item, as pieces. */
 final class GearList {
 
     private static final Map<String, List<String>> WORDS = load();
 
+    private static final List<String> LONGEST_FIRST = WORDS.entrySet().stream()
+            .filter(entry -> !entry.getKey().equals("none"))
+            .flatMap(entry -> entry.getValue().stream())
+            .sorted(Comparator.comparing(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+            .toList();
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+n?");
+
     private final List<String> items;
 
     GearList(List<String> items) {
-        this.items = items.stream().map(GearList::fold).toList();
+        this.items = List.copyOf(items);
     }
 
-    /** Whether one item is the piece; an item that says 'no mask' is no mask. */
+    /**
+     * An item that speaks of a piece in words that nobody here knows.
+     *
+     * @param item as it is written
+     * @param words those that were not understood
+     */
+    record Unclear(String item, List<String> words) {
+
+        Unclear {
+            words = List.copyOf(words);
+        }
+    }
+
+    /** Whether one item is the piece, and holds no word that could make it anything else. */
     boolean has(GearPiece piece) {
-        return items.stream().anyMatch(item -> !says(item, "none") && is(item, piece));
+        return items.stream()
+                .map(GearList::fold)
+                .anyMatch(item -> !says(item, "none")
+                        && is(item, piece)
+                        && strangeWords(item).isEmpty());
+    }
+
+    /** Items that may be the piece, but for words that are not understood; one that says 'no mask' is none. */
+    List<Unclear> unclear(GearPiece piece) {
+        return items.stream()
+                .filter(item -> !says(fold(item), "none") && is(fold(item), piece))
+                .map(item -> new Unclear(item, strangeWords(fold(item))))
+                .filter(unclear -> !unclear.words().isEmpty())
+                .toList();
+    }
+
+    /** The words of an item that are neither of a piece nor harmless. */
+    private static List<String> strangeWords(String item) {
+        String rest = " " + item.replace(" ", "  ") + " ";
+        for (String word : LONGEST_FIRST) {
+            rest = rest.replace(" " + word.replace(" ", "  ") + " ", " ");
+        }
+        return Stream.of(rest.strip().split(" +"))
+                .filter(word -> !word.isEmpty() && !NUMBER.matcher(word).matches())
+                .toList();
     }
 
     /** Whether an item speaks of such a piece at all, be it of another kind or to say that it is not worn. */
     boolean speaksOf(GearPiece piece) {
-        return items.stream().anyMatch(item -> switch (piece) {
+        return items.stream().map(GearList::fold).anyMatch(item -> switch (piece) {
             case MASK, SABRE_MASK -> says(item, "mask");
             case GLOVE, SABRE_GLOVE -> says(item, "glove");
             case JACKET, UNDERARM_PROTECTOR -> is(item, piece);

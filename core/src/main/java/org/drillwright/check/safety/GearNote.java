@@ -50,8 +50,10 @@ public final class GearNote implements Rule {
             return;
         }
         GearList list = new GearList(gear);
-        List<GearPiece> missing =
-                needed(subject).stream().filter(piece -> !list.has(piece)).toList();
+        reportUnclear(subject, list, findings);
+        List<GearPiece> missing = needed(subject).stream()
+                .filter(piece -> !list.has(piece) && list.unclear(piece).isEmpty())
+                .toList();
         if (!missing.isEmpty()) {
             List<String> whole = new ArrayList<>(gear);
             whole.addAll(words(missing));
@@ -60,6 +62,23 @@ public final class GearNote implements Rule {
                     subject.span(path),
                     "The gear lacks: " + String.join(", ", words(missing)) + ".",
                     "Write: gear: [" + String.join(", ", whole) + "]");
+        }
+    }
+
+    /** What may be a piece and may be none is neither counted nor missed. */
+    private static void reportUnclear(Subject subject, GearList list, Findings findings) {
+        for (GearPiece piece : needed(subject)) {
+            if (list.has(piece)) {
+                continue;
+            }
+            for (GearList.Unclear unclear : list.unclear(piece)) {
+                findings.warning(
+                        TEXT.id(),
+                        subject.span(FieldPath.of("gear")),
+                        "Not judged: '" + unclear.item() + "' is not counted as the " + piece.words() + ", because '"
+                                + String.join("', '", unclear.words()) + "' was not understood.",
+                        "List the piece as '" + piece.words() + "', and what else is to be said of it as a caution.");
+            }
         }
     }
 

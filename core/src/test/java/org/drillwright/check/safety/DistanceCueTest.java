@@ -96,7 +96,7 @@ class DistanceCueTest {
     @Test
     void a_mistyped_cue_is_told_its_nearest() {
         assertEquals(
-                List.of("Is 'lunge' meant? Known: close, extension, lunge, advance-lunge, out, or two of them as in"
+                List.of("Did you mean 'lunge'? Known: close, extension, lunge, advance-lunge, out, or two of them as in"
                         + " 'extension to lunge'."),
                 Judged.drill("steps:\n  - leader: Hold.\n    follower: Hold.\n    distance: lange\n").all().stream()
                         .filter(finding -> finding.rule().equals("distance-cue"))

@@ -50,6 +50,12 @@ class GearNoteTest {
                 "[mask, jacket, underarm protector]                 | glove",
                 "[unmasked, jackets hang there, underarm protector, gloveless] | mask, jacket, glove",
                 "[cones]                                            | mask, jacket, underarm protector, glove",
+                "[mask (optional), jacket, underarm protector, glove] | mask",
+                "[broken mask, jacket, underarm protector, glove]   | mask",
+                "[mask if you like, jacket, underarm protector, glove] | mask",
+                "[2 masks, white fencing jacket (size M), underarm protectors for both, a leather glove each] | ''",
+                "[mask and glove, jacket, plastron]                 | ''",
+                "[masque de fleuret 350N, veste, sous-plastron, gant pour chacun] | ''",
             })
     void a_touch_asks_for_all_of_it(String gear, String lacking) {
         assertEquals(
@@ -85,6 +91,18 @@ class GearNoteTest {
                   - {leader: Hold the lunge and take the touch., follower: Riposte to the flank., distance: extension, safety: Let the edge arrive softly.}
                 """;
         assertEquals(lacking.isEmpty() ? "" : "The gear lacks: " + lacking + ".", wayOut("gear: " + gear + "\n" + cut));
+    }
+
+    /** Words that are not known may say the opposite: such a piece is neither counted nor missed. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {"gas mask        | gas", "mask or goggles | or goggles", "imaginary mask  | imaginary"})
+    void what_is_not_understood_is_said_and_not_counted(String item, String words) {
+        assertEquals(
+                "Not judged: '" + item + "' is not counted as the mask, because '" + words.replace(" ", "', '")
+                        + "' was not understood.",
+                wayOut("gear: [" + item + ", jacket, underarm protector, glove]\n" + TOUCH));
     }
 
     @Test

@@ -33,6 +33,7 @@ public enum Label {
     DEFERRAL,
     UNCHECKED_COUNT,
     UNCHECKED_COUNTS,
+    UNCHECKED_PART,
     TRUE_SIZE,
     PURPOSE,
     NOTE,

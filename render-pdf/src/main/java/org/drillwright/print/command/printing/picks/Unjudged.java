@@ -1,7 +1,9 @@
 package org.drillwright.print.command.printing.picks;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.report.Judged;
@@ -12,11 +14,21 @@ final class Unjudged {
 
     private Unjudged() {}
 
-    /** One sentence, or none if all counts were judged. */
+    /** A sentence on the counts, and one for each part around them; none if all was judged. */
     static List<String> remark(Pick pick, Labels labels) {
         return JudgedCounts.of(List.of(pick.entry())).gaps().stream()
-                .map(gap -> sentence(gap, labels))
+                .flatMap(gap -> Stream.concat(counts(gap, labels), parts(gap, labels)))
                 .toList();
+    }
+
+    private static Stream<String> counts(Judged.Gap gap, Labels labels) {
+        return gap.counts().isEmpty() ? Stream.empty() : Stream.of(sentence(gap, labels));
+    }
+
+    private static Stream<String> parts(Judged.Gap gap, Labels labels) {
+        return gap.parts().stream()
+                .map(part -> labels.text(Label.valueOf(part.toUpperCase(Locale.ROOT))))
+                .map(name -> labels.text(Label.UNCHECKED_PART, name.toLowerCase(Locale.ROOT)));
     }
 
     private static String sentence(Judged.Gap gap, Labels labels) {

@@ -102,7 +102,11 @@ final class PhraseJson {
 
     private void gap(Coverage.Gap gap) throws IOException {
         String unknown = gap.unknown().stream().sorted().collect(Collectors.joining(", "));
-        json.writeStringField("unknown", unknown + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")"));
+        json.writeStringField(
+                "unknown",
+                unknown
+                        + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")")
+                        + (gap.words().isEmpty() ? "" : "; not read: '" + String.join("', '", gap.words()) + "'"));
     }
 
     private void standing(State state) throws IOException {

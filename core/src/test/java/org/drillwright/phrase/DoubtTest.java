@@ -54,7 +54,9 @@ class DoubtTest {
                                 clause.action(), clause.subject(), clause.span(), clause.join(), Set.of(doubt)))
                         .toList(),
                 List.of(Span.at(0)),
+                turn.open(),
                 turn.readings(),
+                List.of(),
                 turn.tradeWords());
     }
 
@@ -174,7 +176,8 @@ class DoubtTest {
     void an_unread_word_without_a_doubt_is_an_action_that_is_not_known() {
         Subject subject = Judged.drill("").subject();
         Utterance turn = subject.turn(0, Side.FOLLOWER);
-        Utterance strange = new Utterance(turn.clauses(), List.of(Span.at(0)), List.of(), turn.tradeWords());
+        Utterance strange =
+                new Utterance(turn.clauses(), List.of(Span.at(0)), List.of(), List.of(), List.of(), turn.tradeWords());
         List<Clause> clauses = InDoubt.clauses(strange);
         assertEquals(turn.clauses().size() + 1, clauses.size());
         assertEquals(Optional.empty(), clauses.get(clauses.size() - 1).subject());

@@ -7,8 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.drillwright.notation.ClauseReader;
-import org.drillwright.notation.Vocabulary;
+import org.drillwright.reading.TurnReader;
 
 /** A way of saying a thing so that it is not said any more: misspelt, denied, or left to choice. */
 enum Disguise {
@@ -49,7 +48,7 @@ enum Disguise {
         }
     };
 
-    private static final ClauseReader READER = new ClauseReader(Vocabulary.standard());
+    private static final TurnReader READER = TurnReader.standard();
 
     /** A sentence that holds a word, disguised; empty if the way does not fit. */
     abstract Optional<String> of(String sentence, String word);

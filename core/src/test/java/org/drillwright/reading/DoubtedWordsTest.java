@@ -1,4 +1,4 @@
-package org.drillwright.notation;
+package org.drillwright.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -8,6 +8,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
+import org.drillwright.notation.Doubt;
+import org.drillwright.notation.Utterance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class DoubtedWordsTest {
 
-    private static final ClauseReader READER = new ClauseReader(Vocabulary.standard());
+    private static final TurnReader READER = TurnReader.standard();
 
     private static Set<Doubt> doubts(Utterance utterance) {
         return utterance.clauses().stream()

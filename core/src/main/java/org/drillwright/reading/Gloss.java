@@ -1,6 +1,7 @@
 package org.drillwright.reading;
 
 import java.util.Optional;
+import java.util.Set;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Foot;
 import org.drillwright.notation.Action.Parry;
@@ -12,6 +13,10 @@ import org.drillwright.notation.Stance;
 
 /** One action told twice: first by its name, then by how it is done ("Parry: carry the hand to quarte"). */
 final class Gloss {
+
+    /** The ways that deceive a blade. */
+    private static final Set<Path> DECEIVING =
+            Set.of(Path.DISENGAGE, Path.COUNTER_DISENGAGE, Path.DOUBLE, Path.ONE_TWO, Path.CUT_OVER);
 
     private Gloss() {}
 
@@ -100,6 +105,9 @@ final class Gloss {
     }
 
     private static Optional<Action> stroke(Action.Strike before, Action.Strike more) {
+        if (more.path() == Path.DECEIVE && DECEIVING.contains(before.path())) {
+            return Optional.of(before.aimed(more.aim()));
+        }
         boolean open = before.path() == Path.UNSTATED || before.path() == Path.DECEIVE || before.path() == more.path();
         boolean plain = more.role() == before.role() || more.role() == Role.ATTACK || more.role() == Role.EXTENSION;
         if (!open || !plain || (more.feint() && !before.feint()) || before.role() == Role.EXTENSION) {

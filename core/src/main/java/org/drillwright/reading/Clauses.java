@@ -177,7 +177,8 @@ final class Clauses {
             return;
         }
         others = false;
-        explains = explains || (piece.isForm("ing") && join == Clause.Join.COMMA);
+        boolean apposed = piece.isForm("ing") || (piece.isForm("n") && namesOnly());
+        explains = explains || (apposed && join == Clause.Join.COMMA);
         int first = clauses.size();
         Optional<Meant> before = Optional.empty();
         for (Meant meant : piece.meant()) {
@@ -326,6 +327,16 @@ final class Clauses {
     }
 
     /** "Deceive the parry: disengage" says one stroke twice; so does "recover and come on guard". */
+    /** Whether what stands before is a riposte, a renewal or the like of which only the name is said: 'Riposte, a cut …'. */
+    private boolean namesOnly() {
+        return clauses.size() > begins
+                && clauses.get(clauses.size() - 1).action() instanceof Action.Strike strike
+                && strike.role() != Role.ATTACK
+                && strike.role() != Role.EXTENSION
+                && strike.path() == Path.UNSTATED
+                && !strike.aim().isStated();
+    }
+
     private Optional<Action> toldTwice(Action before, Action action) {
         if (explains) {
             return Gloss.of(before, action);

@@ -3,6 +3,7 @@ package org.drillwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.model.Side;
+import org.drillwright.notation.OtherReading;
 import org.drillwright.notation.TwoReadings;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Span;
@@ -38,19 +39,19 @@ final class Readings {
         if (first.others().isEmpty()) {
             return;
         }
-        List<Performance> played = new ArrayList<>(List.of(best));
-        for (Utterance other : first.others()) {
-            played.add(Performance.of(subject, best.script().with(step, side, other)));
+        Performance chosen = best;
+        for (OtherReading other : first.others()) {
+            Performance played = Performance.of(subject, best.script().with(step, side, other.utterance()));
+            chosen = played.faults().size() < chosen.faults().size() ? played : chosen;
         }
-        Performance chosen = played.stream()
-                .reduce((one, other) -> other.faults().size() < one.faults().size() ? other : one)
-                .orElse(best);
         Utterance meant = chosen.script().turn(step, side);
         List<TwoReadings> open = new ArrayList<>();
-        for (Performance other : played) {
-            Utterance read = other.script().turn(step, side);
-            if (open.isEmpty() && other.faults().size() != chosen.faults().size()) {
-                open.add(new TwoReadings(whole(meant), said(meant), said(read)));
+        for (OtherReading other : first.others()) {
+            Performance played = Performance.of(subject, chosen.script().with(step, side, other.utterance()));
+            if (open.isEmpty()
+                    && other.asLikely()
+                    && played.faults().size() > chosen.faults().size()) {
+                open.add(new TwoReadings(whole(meant), said(meant), said(other.utterance())));
             }
         }
         best = Performance.of(subject, chosen.script().with(step, side, meant.leaving(open)));

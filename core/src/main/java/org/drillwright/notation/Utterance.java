@@ -11,7 +11,7 @@ import org.drillwright.source.Span;
  * @param unread words that nothing accounts for, within the text, in its order
  * @param open words that leave something open: 'or', 'if', 'maybe'
  * @param readings words that can be read two ways, of which playing did not show which is meant
- * @param others what else the text may say, the likeliest first; each accounts for the same words
+ * @param others what else the text may say, the likeliest first
  * @param tradeWords how many of its words are terms of the trade
  */
 public record Utterance(
@@ -19,7 +19,7 @@ public record Utterance(
         List<Span> unread,
         List<Span> open,
         List<TwoReadings> readings,
-        List<Utterance> others,
+        List<OtherReading> others,
         int tradeWords) {
 
     public static final Utterance NOTHING = new Utterance(List.of(), List.of(), List.of(), List.of(), List.of(), 0);
@@ -33,7 +33,7 @@ public record Utterance(
     }
 
     /** The same, with what else the text may say. */
-    public Utterance orElse(List<Utterance> more) {
+    public Utterance orElse(List<OtherReading> more) {
         return new Utterance(clauses, unread, open, readings, more, tradeWords);
     }
 
@@ -52,7 +52,9 @@ public record Utterance(
                 unread,
                 open,
                 readings,
-                others.stream().map(other -> other.by(side)).toList(),
+                others.stream()
+                        .map(other -> new OtherReading(other.utterance().by(side), other.asLikely()))
+                        .toList(),
                 tradeWords);
     }
 

@@ -349,6 +349,11 @@ final class Clauses {
                 && join == Clause.Join.COMMA) {
             return Gloss.guard(guard, place);
         }
+        if (before instanceof Action.OnGuard guard
+                && action instanceof Action.OnBlade blade
+                && join == Clause.Join.COMMA) {
+            return Gloss.engaged(guard, blade);
+        }
         return Gloss.extension(before, action);
     }
 

@@ -9,6 +9,7 @@ import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Action.Way;
+import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
 
 /** One action told twice: first by its name, then by how it is done ("Parry: carry the hand to quarte"). */
@@ -49,6 +50,20 @@ final class Gloss {
             return recover(recover, how);
         }
         return name.equals(how) ? Optional.of(name) : Optional.empty();
+    }
+
+    /** To come on guard and engage there is to come on guard engaged. */
+    static Optional<Action> engaged(Action.OnGuard guard, Action.OnBlade blade) {
+        Stance stance = guard.stance();
+        boolean elsewhere = stance.guard().isPresent() && blade.position().isPresent();
+        if (blade.contact() != Action.Contact.ENGAGE
+                || blade.aim().isStated()
+                || stance.engaged().isPresent()
+                || elsewhere) {
+            return Optional.empty();
+        }
+        Optional<Position> position = stance.guard().or(blade::position);
+        return Optional.of(new Action.OnGuard(new Stance(position, Optional.of(true), position)));
     }
 
     /** To recover is to come on guard: both together are one movement. */

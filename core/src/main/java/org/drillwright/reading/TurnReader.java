@@ -19,6 +19,7 @@ import org.drillwright.meaning.Frames;
 import org.drillwright.meaning.Meant;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.MeasureCue;
+import org.drillwright.notation.OtherReading;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
@@ -39,6 +40,9 @@ public final class TurnReader {
 
     /** What a reading may cost more than the likeliest; a word passed over costs far more. */
     private static final double NEARLY = 1.5;
+
+    /** What it may cost more and still be taken as meant just as well: less than any argument or construction costs. */
+    private static final double AS_LIKELY = 0.25;
 
     private static final List<String> FRAMES = List.of("feet", "strokes", "parries", "blade", "answers", "courtesy");
 
@@ -150,14 +154,17 @@ public final class TurnReader {
             divisions.add(likely(divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue)));
         }
         Utterance best = utterance(tongue, sentences, divisions, -1, 0);
-        List<Utterance> others = new ArrayList<>();
+        List<OtherReading> others = new ArrayList<>();
         for (int sentence = 0; sentence < divisions.size(); sentence++) {
             for (int which = 1; which < divisions.get(sentence).size() && others.size() < OTHERS; which++) {
                 Utterance other = utterance(tongue, sentences, divisions, sentence, which);
                 boolean known = other.actions().equals(best.actions())
-                        || others.stream().anyMatch(one -> one.actions().equals(other.actions()));
+                        || others.stream()
+                                .anyMatch(one -> one.utterance().actions().equals(other.actions()));
                 if (!known) {
-                    others.add(other);
+                    List<Cover.Division> all = divisions.get(sentence);
+                    boolean asLikely = all.get(which).cost() <= all.get(0).cost() + AS_LIKELY;
+                    others.add(new OtherReading(other, asLikely));
                 }
             }
         }

@@ -16,6 +16,7 @@ final class JoinedActions {
     private enum Part {
         STEP,
         BLADE,
+        INVITATION,
         ARM,
         STROKE,
         LUNGE,
@@ -28,6 +29,7 @@ final class JoinedActions {
 
     private static final List<Set<Part>> WHOLES = List.of(
             EnumSet.of(Part.STEP, Part.BLADE, Part.ARM, Part.STROKE, Part.LUNGE),
+            EnumSet.of(Part.STEP, Part.BLADE, Part.INVITATION),
             EnumSet.of(Part.STEP, Part.DEFENCE, Part.STANCE),
             EnumSet.of(Part.STEP, Part.STANCE, Part.BLADE),
             EnumSet.of(Part.RECOVERY, Part.BLADE, Part.STANCE),
@@ -141,7 +143,7 @@ final class JoinedActions {
 
             @Override
             public Optional<Part> invite(Action.Invite invite) {
-                return Optional.of(Part.BLADE);
+                return Optional.of(Part.INVITATION);
             }
 
             @Override

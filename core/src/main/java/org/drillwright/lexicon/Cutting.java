@@ -17,6 +17,7 @@ final class Cutting {
             Pattern.compile("(?<call>\"[^\"]{1,300}\"|\u201c[^\u201d]{1,300}\u201d|\u00ab[^\u00bb]{1,300}\u00bb"
                     + "|\u201e[^\u201c\u201d]{1,300}[\u201c\u201d]|(?<![\\p{L}\\p{N}])['\u2018][^'\u2018\u2019\\n]{1,80}['\u2019](?![\\p{L}\\p{N}]))"
                     + "|(?<with>(?<![\\p{L}\\p{N}])[wW]/)"
+                    + "|(?<initials>(?<!\\p{L})\\p{L}(?:\\.\\p{L})+(?=\\.(?!\\p{L})))"
                     + "|(?<word>['\u2019]?[\\p{L}\\p{M}]+(?:['\u2019][\\p{L}\\p{M}]+)*['\u2019]?)"
                     + "|(?<number>(?<!\\p{N})1/2(?!\\p{N})|\\p{Nd}+|\\p{N})"
                     + "|(?<arrow>[-=]*>|\u2192)"
@@ -48,6 +49,13 @@ final class Cutting {
             Span span = new Span(piece.start(), piece.end());
             if (piece.group("call") != null) {
                 sentence.add(new Token(Token.QUOTE, span));
+            } else if (piece.group("initials") != null && shortened.contains(joined(piece.group()))) {
+                for (String part : clitics.parts(joined(piece.group()))) {
+                    sentence.add(new Token(part, span));
+                }
+            } else if (piece.group("initials") != null) {
+                from = piece.start() + Character.charCount(text.codePointAt(piece.start()));
+                word(text, new Span(piece.start(), from), sentence);
             } else if (piece.group("word") != null) {
                 word(text, span, sentence);
             } else if (piece.group("number") != null) {
@@ -144,10 +152,15 @@ final class Cutting {
                 && Character.isDigit(text.charAt(at + 1));
     }
 
+    /** First letters of words, without the stops between them. */
+    private static String joined(String initials) {
+        return Spelling.fold(initials.replace(".", ""));
+    }
+
     /** Whether it is written short, whatever it was taken for. */
     private boolean isShortened(String text, Token token) {
         Span span = token.span();
-        return shortened.contains(Spelling.fold(text.substring(span.start(), span.end())));
+        return shortened.contains(joined(text.substring(span.start(), span.end())));
     }
 
     private static void end(List<Token> sentence, List<List<Token>> sentences) {

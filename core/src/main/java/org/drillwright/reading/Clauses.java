@@ -322,6 +322,10 @@ final class Clauses {
             replace(open.orElseThrow().aimed(lands.aim()), span);
             return;
         }
+        if (!lands.strikes() && clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge && !lunge.aim().isStated()) {
+            replace(new Action.Lunge(lunge.depth(), lands.aim()), span);
+            return;
+        }
         Path path = lands.strikes() ? Path.DIRECT : Path.UNSTATED;
         add(new Action.Strike(Role.ATTACK, path, lands.aim(), false, false, false, false), span);
     }

@@ -1,6 +1,7 @@
 package org.drillwright.lexicon;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -17,6 +18,13 @@ record Clitics(Map<String, List<String>> whole, Map<String, List<String>> leadin
         whole = Map.copyOf(whole);
         leading = Map.copyOf(leading);
         trailing = Map.copyOf(trailing);
+    }
+
+    /** Each way of writing words as one, but for what stands behind an apostrophe, and the words. */
+    Map<String, List<String>> together() {
+        Map<String, List<String>> all = new HashMap<>(whole);
+        all.putAll(leading);
+        return all;
     }
 
     /** The words of something that was written as one word, folded already. */

@@ -38,6 +38,10 @@ final class Cutting {
         return !clitics.whole().containsKey(word);
     }
 
+    Clitics clitics() {
+        return clitics;
+    }
+
     /** The sentences of a text; none is empty. */
     List<List<Token>> sentences(String text) {
         List<List<Token>> sentences = new ArrayList<>();

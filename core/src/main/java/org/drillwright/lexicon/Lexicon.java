@@ -77,6 +77,11 @@ public final class Lexicon {
                 : words(form).stream().map(Token::folded).toList();
     }
 
+    /** Words written as one, folded, each with the words it stands for; before a vowel if it ends with an apostrophe. */
+    public Map<String, List<String>> clitics() {
+        return cutting.clitics().together();
+    }
+
     /** A text cut into sentences. */
     public List<List<Token>> sentences(String text) {
         return cutting.sentences(text);

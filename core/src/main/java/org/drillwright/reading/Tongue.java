@@ -37,6 +37,11 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
         return new Tongue(tag, LexiconFile.read(words), Grammar.read(lines(tag + "/constructions.grammar")));
     }
 
+    /** How it says actions. */
+    Saying saying() {
+        return Saying.read(lines(tag + "/saying"), lexicon);
+    }
+
     /** How many of these words are listed. */
     long known(String text) {
         return lexicon.words(text).stream()

@@ -9,12 +9,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.drillwright.grammar.Chart;
 import org.drillwright.lexicon.Spelling;
 import org.drillwright.lexicon.Token;
-import org.drillwright.meaning.ActionText;
 import org.drillwright.meaning.Frames;
 import org.drillwright.meaning.Meant;
 import org.drillwright.notation.Action;
@@ -49,7 +48,8 @@ public final class TurnReader {
     private final List<Tongue> tongues;
     private final Frames frames;
     private final Map<String, OwnWords> own;
-    private final Map<String, Utterance> known = new HashMap<>();
+    private final Map<String, Attempt> known = new HashMap<>();
+    private final Map<String, Saying> sayings = new ConcurrentHashMap<>();
     private volatile Optional<Glossary> glossary = Optional.empty();
 
     private TurnReader(List<Tongue> tongues, Frames frames, Map<String, OwnWords> own) {
@@ -95,13 +95,17 @@ public final class TurnReader {
 
     /** What a text says is done. */
     public Utterance read(String text) {
+        return remembered(text).utterance();
+    }
+
+    private Attempt remembered(String text) {
         synchronized (known) {
-            Utterance before = known.get(text);
+            Attempt before = known.get(text);
             if (before != null) {
                 return before;
             }
         }
-        Utterance read = best(text).utterance();
+        Attempt read = best(text);
         synchronized (known) {
             if (known.size() >= REMEMBERED) {
                 known.clear();
@@ -241,12 +245,53 @@ public final class TurnReader {
         return made;
     }
 
-    /** A reading in words of the trade. */
-    public String said(Utterance turn) {
-        return turn.actions().stream()
+    /** The tag of the language that a text is read in. */
+    public String tag(String text) {
+        return remembered(text).tongue().tag();
+    }
+
+    /**
+     * An action as a sentence of a language; empty if it has no words for all of it.
+     *
+     * @throws IllegalArgumentException if the language is not among {@link #tags()}
+     */
+    public Optional<String> said(Action action, String tag) {
+        return saying(tag).order(action).map(Saying::sentence);
+    }
+
+    /**
+     * A reading in words of the trade, in sentences that are read as just this where the language has such; what says
+     * nothing of the phrase is left out.
+     *
+     * @throws IllegalArgumentException if the language is not among {@link #tags()}
+     */
+    public String said(Utterance turn, String tag) {
+        return said(turn.actions(), tag);
+    }
+
+    /** Several actions of one turn, as {@link #said(Utterance, String)}. */
+    public String said(List<Action> actions, String tag) {
+        List<Action> told = actions.stream()
                 .filter(action -> !(action instanceof Action.Aside))
-                .map(ActionText::of)
-                .collect(Collectors.joining(", then "));
+                .toList();
+        List<String> ways = SaidTogether.ways(told, saying(tag));
+        return ways.stream()
+                .filter(way -> isReadAs(way, told))
+                .findFirst()
+                .orElse(ways.get(ways.size() - 1));
+    }
+
+    private boolean isReadAs(String text, List<Action> actions) {
+        Utterance read = read(text);
+        return read.isRead() && read.actions().equals(actions);
+    }
+
+    private Saying saying(String tag) {
+        return sayings.computeIfAbsent(tag, key -> tongues.stream()
+                .filter(tongue -> tongue.tag().equals(key))
+                .findFirst()
+                .map(Tongue::saying)
+                .orElseThrow(() -> new IllegalArgumentException("no language '" + key + "'")));
     }
 
     /** The terms that words say, taken as a turn or as a name; empty if they are not read. */

@@ -46,19 +46,20 @@ final class Readings {
         }
         Utterance meant = chosen.script().turn(step, side);
         List<TwoReadings> open = new ArrayList<>();
+        String tag = subject.reader().tag(subject.turnWords(step, side).text());
         for (OtherReading other : first.others()) {
             Performance played = Performance.of(subject, chosen.script().with(step, side, other.utterance()));
             if (open.isEmpty()
                     && other.asLikely()
                     && played.faults().size() > chosen.faults().size()) {
-                open.add(new TwoReadings(whole(meant), said(meant), said(other.utterance())));
+                open.add(new TwoReadings(whole(meant), said(meant, tag), said(other.utterance(), tag)));
             }
         }
         best = Performance.of(subject, chosen.script().with(step, side, meant.leaving(open)));
     }
 
-    private String said(Utterance turn) {
-        return subject.reader().said(turn);
+    private String said(Utterance turn, String tag) {
+        return subject.reader().said(turn, tag);
     }
 
     private static Span whole(Utterance turn) {

@@ -38,6 +38,7 @@ final class Clauses {
     private Optional<Side> subject = Optional.empty();
 
     private boolean calledUpon;
+    private boolean lunged;
     private boolean others;
     private Clause.Join join = Clause.Join.BEGINS;
     private boolean explains;
@@ -69,6 +70,7 @@ final class Clauses {
         stretch = clauses.size();
         subject = Optional.empty();
         calledUpon = false;
+        lunged = false;
         others = false;
         choice = false;
         alternative = false;
@@ -140,6 +142,7 @@ final class Clauses {
 
     private void about(Piece piece) {
         said = true;
+        inTheLunge(piece);
         others = piece.who().filter("other"::equals).isPresent();
         choice = choice || piece.features().has("cond");
         if (!piece.features().has("cond")) {
@@ -148,6 +151,18 @@ final class Clauses {
         open.add(sentence.get(piece.from()).span());
         for (int at = stretch; at < clauses.size(); at++) {
             doubt(at, Doubt.CHOICE);
+        }
+    }
+
+    /** "While still on the lunge, parry": what is parried in this sentence is parried there. */
+    private void inTheLunge(Piece piece) {
+        if (piece.features().has("lunged")) {
+            lunged = true;
+            for (int at = begins; at < clauses.size(); at++) {
+                clauses.set(
+                        at,
+                        clauses.get(at).with(Gloss.inTheLunge(clauses.get(at).action())));
+            }
         }
     }
 
@@ -180,6 +195,10 @@ final class Clauses {
         boolean apposed = piece.isForm("ing") || (piece.isForm("n") && namesOnly());
         explains = explains || (apposed && join == Clause.Join.COMMA);
         int first = clauses.size();
+        if (piece.features().has("open")) {
+            choice = true;
+            open.add(span(piece));
+        }
         Optional<Meant> before = Optional.empty();
         for (Meant meant : piece.meant()) {
             if (!before.equals(Optional.of(meant)) || !isStep(meant)) {
@@ -243,7 +262,7 @@ final class Clauses {
     private void add(Action said, Span span) {
         Action action = said instanceof Action.Strike strike ? behindParry(strike) : said;
         Set<Doubt> doubts = choice ? EnumSet.of(Doubt.CHOICE) : EnumSet.noneOf(Doubt.class);
-        clauses.add(new Clause(action, subject, span, join, doubts));
+        clauses.add(new Clause(lunged ? Gloss.inTheLunge(action) : action, subject, span, join, doubts));
         join = Clause.Join.WITH;
     }
 
@@ -322,7 +341,10 @@ final class Clauses {
             replace(open.orElseThrow().aimed(lands.aim()), span);
             return;
         }
-        if (!lands.strikes() && clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge && !lunge.aim().isStated()) {
+        if (!lands.strikes()
+                && clauses.size() > begins
+                && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
+                && !lunge.aim().isStated()) {
             replace(new Action.Lunge(lunge.depth(), lands.aim()), span);
             return;
         }
@@ -404,16 +426,19 @@ final class Clauses {
             if (before) {
                 doubts.add(finite ? Doubt.WHO : Doubt.DONE);
             } else {
-                doubts.add(behind(clause.action()));
+                doubts.addAll(behind(clause.action()));
             }
         }
         return doubts;
     }
 
-    private static Doubt behind(Action action) {
-        if (action instanceof Action.Step || action instanceof Action.Withdraw || action instanceof Action.Lunge) {
-            return Doubt.STEPS;
+    private static Set<Doubt> behind(Action action) {
+        if (action instanceof Action.Lunge) {
+            return EnumSet.of(Doubt.STEPS, Doubt.MANNER);
         }
-        return action instanceof Action.Mask ? Doubt.MASK : Doubt.MANNER;
+        if (action instanceof Action.Step || action instanceof Action.Withdraw) {
+            return EnumSet.of(Doubt.STEPS);
+        }
+        return EnumSet.of(action instanceof Action.Mask ? Doubt.MASK : Doubt.MANNER);
     }
 }

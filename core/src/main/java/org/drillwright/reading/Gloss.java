@@ -43,6 +43,9 @@ final class Gloss {
                     ? Optional.of(how)
                     : Optional.<Action>empty();
         }
+        if (name instanceof Action.Invite invite && how instanceof Action.Place place) {
+            return Optional.of(new Action.Invite(invite.aim(), Optional.of(place.position())));
+        }
         if (name instanceof Action.Invite invite && how instanceof Action.Invite more) {
             return invite.aim().isStated() ? Optional.empty() : Optional.of(more);
         }
@@ -137,5 +140,13 @@ final class Gloss {
                 before.feint(),
                 before.falseAttack(),
                 before.opposition() || more.opposition()));
+    }
+
+    /** What is done with the hand, done while in the lunge. */
+    static Action inTheLunge(Action action) {
+        if (action instanceof Parry parry) {
+            return new Parry(parry.position(), parry.kind(), parry.aim(), true);
+        }
+        return action instanceof Action.Place place ? new Action.Place(place.position(), true) : action;
     }
 }

@@ -225,7 +225,7 @@ public final class TurnReader {
     public Optional<String> meant(String text, Span unread) {
         Attempt attempt = best(text);
         String word = Spelling.fold(text.substring(unread.start(), unread.end()));
-        return Nearest.all(word, attempt.tongue().lexicon().single()).stream()
+        return Nearest.slips(word, attempt.tongue().lexicon().single()).stream()
                 .limit(5)
                 .filter(candidate -> read(replaced(text, unread, candidate), attempt.tongue())
                                 .unread()
@@ -275,10 +275,7 @@ public final class TurnReader {
                 .filter(action -> !(action instanceof Action.Aside))
                 .toList();
         List<String> ways = SaidTogether.ways(told, saying(tag));
-        return ways.stream()
-                .filter(way -> isReadAs(way, told))
-                .findFirst()
-                .orElse(ways.get(ways.size() - 1));
+        return ways.stream().filter(way -> isReadAs(way, told)).findFirst().orElse(ways.get(ways.size() - 1));
     }
 
     private boolean isReadAs(String text, List<Action> actions) {
@@ -287,11 +284,13 @@ public final class TurnReader {
     }
 
     private Saying saying(String tag) {
-        return sayings.computeIfAbsent(tag, key -> tongues.stream()
-                .filter(tongue -> tongue.tag().equals(key))
-                .findFirst()
-                .map(Tongue::saying)
-                .orElseThrow(() -> new IllegalArgumentException("no language '" + key + "'")));
+        return sayings.computeIfAbsent(
+                tag,
+                key -> tongues.stream()
+                        .filter(tongue -> tongue.tag().equals(key))
+                        .findFirst()
+                        .map(Tongue::saying)
+                        .orElseThrow(() -> new IllegalArgumentException("no language '" + key + "'")));
     }
 
     /** The terms that words say, taken as a turn or as a name; empty if they are not read. */

@@ -51,6 +51,26 @@ public final class Nearest {
                 known.stream().filter(candidate -> isSlip(word, candidate)).toList());
     }
 
+    /** All known words of which another is a slip of the hand, the nearest first; hands seldom slip on a first letter. */
+    public static List<String> slips(String word, Collection<String> known) {
+        if (word.isEmpty() || word.length() > LONGEST) {
+            return List.of();
+        }
+        return all(
+                word,
+                known.stream()
+                        .filter(candidate -> beginsAlike(word, candidate) && isSlip(word, candidate))
+                        .toList());
+    }
+
+    private static boolean beginsAlike(String word, String candidate) {
+        boolean swapped = word.length() > 1
+                && candidate.length() > 1
+                && word.charAt(0) == candidate.charAt(1)
+                && word.charAt(1) == candidate.charAt(0);
+        return swapped || word.charAt(0) == candidate.charAt(0);
+    }
+
     private static boolean isSlip(String word, String candidate) {
         int shorter = Math.min(word.length(), candidate.length());
         if (shorter <= SHORT) {

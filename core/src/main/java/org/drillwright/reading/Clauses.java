@@ -358,6 +358,9 @@ final class Clauses {
                 && join == Clause.Join.COMMA) {
             return Gloss.engaged(guard, blade);
         }
+        if (action instanceof Action.State state) {
+            return Gloss.stance(before, state);
+        }
         return Gloss.extension(before, action);
     }
 

@@ -104,6 +104,29 @@ final class Gloss {
                         new Stance(Optional.of(place.position()), stance.engaged(), stance.engagement())));
     }
 
+    /** "On guard in six, blades engaged" is one stance. */
+    static Optional<Action> stance(Action before, Action.State state) {
+        if (state.measure().isPresent()) {
+            return Optional.empty();
+        }
+        if (before instanceof Action.OnGuard guard) {
+            return joined(guard.stance(), state.stance()).map(Action.OnGuard::new);
+        }
+        if (before instanceof Action.Recover recover) {
+            return joined(recover.stance(), state.stance()).map(both -> new Action.Recover(recover.way(), both));
+        }
+        if (before instanceof Action.Answer answer && answer.reply() == Action.Reply.HOLD) {
+            return joined(answer.stance(), state.stance()).map(both -> new Action.Answer(answer.reply(), both));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Stance> joined(Stance one, Stance more) {
+        return one.engaged().isPresent() || more.guard().isPresent()
+                ? Optional.empty()
+                : Optional.of(new Stance(one.guard(), more.engaged(), more.engagement()));
+    }
+
     private static Optional<Action> parry(Parry parry, Action how) {
         if (!(how instanceof Parry more)) {
             return Optional.empty();

@@ -38,6 +38,10 @@ final class Clauses {
     private Optional<Side> subject = Optional.empty();
 
     private boolean calledUpon;
+
+    /** Whether several were named, whose verbs look like orders: 'leaders beat and lunge'. */
+    private boolean many;
+
     private boolean others;
     private Clause.Join join = Clause.Join.BEGINS;
     private boolean explains;
@@ -69,6 +73,7 @@ final class Clauses {
         stretch = clauses.size();
         subject = Optional.empty();
         calledUpon = false;
+        many = false;
         others = false;
         choice = false;
         alternative = false;
@@ -169,7 +174,8 @@ final class Clauses {
         if (piece.who().isPresent()) {
             subject = named;
             others = false;
-        } else if (piece.isForm("base") && !calledUpon) {
+            many = piece.isForm("base");
+        } else if (piece.isForm("base") && !calledUpon && !(many && join == Clause.Join.AND)) {
             subject = Optional.empty();
             others = false;
         }
@@ -360,6 +366,12 @@ final class Clauses {
         }
         if (action instanceof Action.State state) {
             return Gloss.stance(before, state);
+        }
+        if (action instanceof Action.Answer answer) {
+            return Gloss.answer(before, answer);
+        }
+        if (before instanceof Action.Lunge lunge && action instanceof Action.Lunge more && join == Clause.Join.COMMA) {
+            return Gloss.lunge(lunge, more);
         }
         return Gloss.extension(before, action);
     }

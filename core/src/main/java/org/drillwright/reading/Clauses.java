@@ -39,6 +39,10 @@ final class Clauses {
 
     private boolean calledUpon;
     private boolean lunged;
+
+    /** Whether several were named, whose verbs look like orders: 'leaders beat and lunge'. */
+    private boolean many;
+
     private boolean others;
     private Clause.Join join = Clause.Join.BEGINS;
     private boolean explains;
@@ -71,6 +75,7 @@ final class Clauses {
         subject = Optional.empty();
         calledUpon = false;
         lunged = false;
+        many = false;
         others = false;
         choice = false;
         alternative = false;
@@ -184,7 +189,8 @@ final class Clauses {
         if (piece.who().isPresent()) {
             subject = named;
             others = false;
-        } else if (piece.isForm("base") && !calledUpon) {
+            many = piece.isForm("base");
+        } else if (piece.isForm("base") && !calledUpon && !(many && join == Clause.Join.AND)) {
             subject = Optional.empty();
             others = false;
         }
@@ -379,6 +385,15 @@ final class Clauses {
                 && action instanceof Action.OnBlade blade
                 && join == Clause.Join.COMMA) {
             return Gloss.engaged(guard, blade);
+        }
+        if (action instanceof Action.State state) {
+            return Gloss.stance(before, state);
+        }
+        if (action instanceof Action.Answer answer) {
+            return Gloss.answer(before, answer);
+        }
+        if (before instanceof Action.Lunge lunge && action instanceof Action.Lunge more && join == Clause.Join.COMMA) {
+            return Gloss.lunge(lunge, more);
         }
         return Gloss.extension(before, action);
     }

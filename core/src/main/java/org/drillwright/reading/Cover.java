@@ -36,6 +36,9 @@ final class Cover {
     private static final double CROWDED = 4;
     private static final double CROWDED_TRIFLE = 12;
 
+    /** Dearer than to pass over a word: 'back off one step' is not to back off one and then to step. */
+    private static final double CROWDED_PHRASE = 20;
+
     private final Tongue tongue;
     private final List<Token> sentence;
     private final Chart<Meant> chart;
@@ -210,13 +213,16 @@ final class Cover {
                                 || phrase.category().equals("SEPOR"));
     }
 
-    /** A clause directly behind a clause, without a sign or an 'and' between them, is seldom meant. */
+    /** A clause directly behind a clause, without a sign or an 'and' between them, is seldom meant: 'advance lunge'. */
     private static double crowding(Division before, Phrase<Meant> phrase) {
         Optional<Piece> last = before.last()
                 .filter(piece -> piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT)
                 .filter(piece -> !piece.isCallTo());
         if (last.isEmpty()) {
             return 0;
+        }
+        if (last.get().to() - last.get().from() > 1) {
+            return CROWDED_PHRASE;
         }
         return phrase.meant().isEmpty() || !last.get().acts() ? CROWDED_TRIFLE : CROWDED;
     }

@@ -107,6 +107,58 @@ final class Gloss {
                         new Stance(Optional.of(place.position()), stance.engaged(), stance.engagement())));
     }
 
+    /** "Run at him, flèche" is one lunge. */
+    static Optional<Action> lunge(Action.Lunge before, Action.Lunge more) {
+        return before.depth() == more.depth()
+                        && !(before.aim().isStated() && more.aim().isStated())
+                ? Optional.of(new Action.Lunge(before.depth(), more.aim().completedBy(before.aim())))
+                : Optional.empty();
+    }
+
+    /** "Offer the blade and allow the beat": who stays, waits, yields or is hit does so but once. */
+    static Optional<Action> answer(Action before, Action.Answer more) {
+        boolean quits = before instanceof Action.OnBlade blade
+                && blade.contact() == Action.Contact.ABSENCE
+                && more.reply() == Action.Reply.HOLD
+                && more.stance().engaged().isPresent()
+                && !more.stance().engaged().get();
+        if (quits) {
+            return Optional.of(before);
+        }
+        return before instanceof Action.Answer answer
+                        && answer.reply() == more.reply()
+                        && !(answer.stance().isStated() && more.stance().isStated())
+                ? Optional.of(answer.stance().isStated() ? answer : more)
+                : Optional.empty();
+    }
+
+    /** "On guard in six, blades engaged" is one stance. */
+    static Optional<Action> stance(Action before, Action.State state) {
+        if (state.measure().isPresent()) {
+            return Optional.empty();
+        }
+        if (before instanceof Action.OnGuard guard) {
+            return joined(guard.stance(), state.stance()).map(Action.OnGuard::new);
+        }
+        if (before instanceof Action.Recover recover) {
+            return joined(recover.stance(), state.stance()).map(both -> new Action.Recover(recover.way(), both));
+        }
+        if (before instanceof Action.Answer answer && answer.reply() == Action.Reply.HOLD) {
+            return joined(answer.stance(), state.stance()).map(both -> new Action.Answer(answer.reply(), both));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Stance> joined(Stance one, Stance more) {
+        if (one.engaged().isPresent()
+                || (one.guard().isPresent() && more.guard().isPresent())) {
+            return Optional.empty();
+        }
+        Optional<Position> guard = one.guard().or(more::guard);
+        boolean engaged = more.engaged().orElse(false);
+        return Optional.of(new Stance(guard, more.engaged(), more.engagement().or(() -> guard.filter(in -> engaged))));
+    }
+
     private static Optional<Action> parry(Parry parry, Action how) {
         if (!(how instanceof Parry more)) {
             return Optional.empty();
@@ -127,13 +179,15 @@ final class Gloss {
             return Optional.of(before.aimed(more.aim()));
         }
         boolean open = before.path() == Path.UNSTATED || before.path() == Path.DECEIVE || before.path() == more.path();
-        boolean plain = more.role() == before.role() || more.role() == Role.ATTACK || more.role() == Role.EXTENSION;
+        boolean answers = before.role() == Role.RIPOSTE && more.role() == Role.COUNTER_RIPOSTE;
+        boolean plain =
+                more.role() == before.role() || more.role() == Role.ATTACK || more.role() == Role.EXTENSION || answers;
         if (!open || !plain || (more.feint() && !before.feint()) || before.role() == Role.EXTENSION) {
             return Optional.empty();
         }
         Path path = more.role() == Role.EXTENSION ? before.path() : more.path();
         return Optional.of(new Action.Strike(
-                before.role(),
+                answers ? more.role() : before.role(),
                 path == Path.UNSTATED ? before.path() : path,
                 more.aim().completedBy(before.aim()),
                 before.cut() || more.cut(),

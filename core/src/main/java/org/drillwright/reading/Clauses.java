@@ -322,7 +322,10 @@ final class Clauses {
             replace(open.orElseThrow().aimed(lands.aim()), span);
             return;
         }
-        if (!lands.strikes() && clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge && !lunge.aim().isStated()) {
+        if (!lands.strikes()
+                && clauses.size() > begins
+                && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
+                && !lunge.aim().isStated()) {
             replace(new Action.Lunge(lunge.depth(), lands.aim()), span);
             return;
         }
@@ -357,6 +360,10 @@ final class Clauses {
                 && action instanceof Action.OnBlade blade
                 && join == Clause.Join.COMMA) {
             return Gloss.engaged(guard, blade);
+        if (before instanceof Action.Answer answer
+                && action instanceof Action.Answer more
+                && clauses.get(clauses.size() - 1).subject().equals(subject)) {
+            return Gloss.answer(answer, more);
         }
         return Gloss.extension(before, action);
     }

@@ -95,6 +95,13 @@ final class Gloss {
                 : Optional.empty();
     }
 
+    /** "Stop and hold sixte" is one answer. */
+    static Optional<Action> answer(Action.Answer before, Action.Answer more) {
+        return before.reply() == more.reply() && (!before.stance().isStated() || before.equals(more))
+                ? Optional.of(more)
+                : Optional.empty();
+    }
+
     /** "On guard, hand in six" is one guard. */
     static Optional<Action> guard(Action.OnGuard guard, Action.Place place) {
         Stance stance = guard.stance();

@@ -360,6 +360,7 @@ final class Clauses {
                 && action instanceof Action.OnBlade blade
                 && join == Clause.Join.COMMA) {
             return Gloss.engaged(guard, blade);
+        }
         if (before instanceof Action.Answer answer
                 && action instanceof Action.Answer more
                 && clauses.get(clauses.size() - 1).subject().equals(subject)) {

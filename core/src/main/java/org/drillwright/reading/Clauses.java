@@ -389,7 +389,8 @@ final class Clauses {
         if (action instanceof Action.State state) {
             return Gloss.stance(before, state);
         }
-        if (action instanceof Action.Answer answer) {
+        if (action instanceof Action.Answer answer
+                && clauses.get(clauses.size() - 1).subject().equals(subject)) {
             return Gloss.answer(before, answer);
         }
         if (before instanceof Action.Lunge lunge && action instanceof Action.Lunge more && join == Clause.Join.COMMA) {

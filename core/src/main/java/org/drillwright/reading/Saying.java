@@ -59,12 +59,13 @@ final class Saying {
                 rules.computeIfAbsent(rule.name(), key -> new ArrayList<>()).add(rule);
             }
         }
-        rules.values().forEach(some -> some.forEach(rule -> rule.children().stream()
-                .filter(child -> SayingRule.isPart(child) && !rules.containsKey(child))
-                .findFirst()
-                .ifPresent(child -> {
-                    throw new IllegalArgumentException("no rule says " + child + " in " + rule);
-                })));
+        rules.values()
+                .forEach(some -> some.forEach(rule -> rule.children().stream()
+                        .filter(child -> SayingRule.isPart(child) && !rules.containsKey(child))
+                        .findFirst()
+                        .ifPresent(child -> {
+                            throw new IllegalArgumentException("no rule says " + child + " in " + rule);
+                        })));
         return new Saying(rules, Spelt.read(notes, lexicon));
     }
 
@@ -86,17 +87,20 @@ final class Saying {
 
     /** What is put between an order and the one behind it. */
     String then() {
-        return String.join(" ", rules.getOrDefault("THEN", List.of()).stream()
-                .flatMap(rule -> rule.children().stream())
-                .toList());
+        return String.join(
+                " ",
+                rules.getOrDefault("THEN", List.of()).stream()
+                        .flatMap(rule -> rule.children().stream())
+                        .toList());
     }
 
     /** Every word that the rules use, as it is spelt there. */
     Set<String> words() {
         Set<String> words = new HashSet<>();
-        rules.values().forEach(some -> some.forEach(rule -> rule.children().stream()
-                .filter(child -> !SayingRule.isPart(child) && Character.isLetter(child.codePointAt(0)))
-                .forEach(words::add)));
+        rules.values()
+                .forEach(some -> some.forEach(rule -> rule.children().stream()
+                        .filter(child -> !SayingRule.isPart(child) && Character.isLetter(child.codePointAt(0)))
+                        .forEach(words::add)));
         return words;
     }
 

@@ -117,7 +117,9 @@ final class Spelt {
                             .map(Spelling::fold)
                             .toList()
                             .equals(joint.words())
-                    && (!elided || (end < words.size() && vowel.matcher(words.get(end)).matches()))) {
+                    && (!elided
+                            || (end < words.size()
+                                    && vowel.matcher(words.get(end)).matches()))) {
                 return joint;
             }
         }

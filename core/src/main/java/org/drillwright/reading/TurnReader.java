@@ -272,13 +272,10 @@ public final class TurnReader {
     /** Several actions of one turn, as {@link #said(Utterance, String)}. */
     public String said(List<Action> actions, String tag) {
         List<Action> told = actions.stream()
-                .filter(action -> !(action instanceof Action.Aside))
+                .filter(action -> !(action instanceof Action.Aside || action instanceof Action.Unread))
                 .toList();
         List<String> ways = SaidTogether.ways(told, saying(tag));
-        return ways.stream()
-                .filter(way -> isReadAs(way, told))
-                .findFirst()
-                .orElse(ways.get(ways.size() - 1));
+        return ways.stream().filter(way -> isReadAs(way, told)).findFirst().orElse(ways.get(ways.size() - 1));
     }
 
     private boolean isReadAs(String text, List<Action> actions) {
@@ -287,11 +284,13 @@ public final class TurnReader {
     }
 
     private Saying saying(String tag) {
-        return sayings.computeIfAbsent(tag, key -> tongues.stream()
-                .filter(tongue -> tongue.tag().equals(key))
-                .findFirst()
-                .map(Tongue::saying)
-                .orElseThrow(() -> new IllegalArgumentException("no language '" + key + "'")));
+        return sayings.computeIfAbsent(
+                tag,
+                key -> tongues.stream()
+                        .filter(tongue -> tongue.tag().equals(key))
+                        .findFirst()
+                        .map(Tongue::saying)
+                        .orElseThrow(() -> new IllegalArgumentException("no language '" + key + "'")));
     }
 
     /** The terms that words say, taken as a turn or as a name; empty if they are not read. */

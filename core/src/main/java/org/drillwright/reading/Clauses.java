@@ -322,7 +322,10 @@ final class Clauses {
             replace(open.orElseThrow().aimed(lands.aim()), span);
             return;
         }
-        if (!lands.strikes() && clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge && !lunge.aim().isStated()) {
+        if (!lands.strikes()
+                && clauses.size() > begins
+                && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
+                && !lunge.aim().isStated()) {
             replace(new Action.Lunge(lunge.depth(), lands.aim()), span);
             return;
         }

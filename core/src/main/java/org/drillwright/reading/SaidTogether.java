@@ -18,10 +18,12 @@ final class SaidTogether {
         List<String> ways = new ArrayList<>();
         if (!actions.isEmpty()) {
             ways.add(flowing(actions, orders, saying));
-            ways.add(Saying.sentence(String.join(saying.then() + " ", orders)));
         }
         if (actions.size() == 2) {
-            saying.with(actions.get(0)).ifPresent(with -> ways.add(1, Saying.sentence(beside(orders.get(1), with))));
+            saying.with(actions.get(0)).ifPresent(with -> ways.add(Saying.sentence(beside(orders.get(1), with))));
+        }
+        if (actions.stream().noneMatch(Action.State.class::isInstance)) {
+            ways.add(Saying.sentence(String.join(saying.then() + " ", orders)));
         }
         ways.add(orders.stream().map(Saying::sentence).collect(Collectors.joining(" ")));
         return ways;

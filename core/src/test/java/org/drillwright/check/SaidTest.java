@@ -318,7 +318,7 @@ class SaidTest {
 
             start: On guard in sixte, wobbling, blades apart, at lunge distance.
             words-read
-            note 'wobbling' could not be read. The rest is read as: Come on guard in sixte, blades apart, at lunge distance.
+            note 'wobbling' could not be read. The rest is read as: Come on guard in sixte. Blades apart. At lunge distance.
             > To teach it, write into school.yaml: words: {wobbling: …}, with a word of the trade that says the same behind the colon.
 
             L Parry quarte and riposte to the high inside line.

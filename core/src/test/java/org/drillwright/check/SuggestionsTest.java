@@ -183,6 +183,10 @@ class SuggestionsTest {
                     distance: extension
                 """).get(0).turns();
         assertEquals(
-                List.of("Riposte with a cut to the head.", "Riposte with a cut to the chest.", "Riposte with a cut to the flank."), turns.subList(0, 3));
+                List.of(
+                        "Riposte with a cut to the head.",
+                        "Riposte with a cut to the chest.",
+                        "Riposte with a cut to the flank."),
+                turns.subList(0, 3));
     }
 }

@@ -73,6 +73,7 @@ public final class WordsRead implements Rule {
                             + rest,
                     "To teach it, write into school.yaml: words: {" + word.toLowerCase(Locale.ROOT) + ": "
                             + nearest.orElse("…") + "}, with a word of the trade that says the same behind the colon.");
+            rest = "";
         }
     }
 

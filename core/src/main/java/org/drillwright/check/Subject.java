@@ -1,6 +1,7 @@
 package org.drillwright.check;
 
 import java.lang.ref.WeakReference;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
+import org.drillwright.notation.Action;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Replay;
 import org.drillwright.reading.TurnReader;
@@ -107,6 +109,28 @@ public final class Subject {
     /** Reads words as the drill's own are read. */
     public TurnReader reader() {
         return surroundings.reader();
+    }
+
+    /** The tag of the language that most of its turns are read in; the first that is read, if none is told anything. */
+    public String tongue() {
+        Map<String, Integer> turns = new HashMap<>();
+        for (int step = 0; step < drill.steps().size(); step++) {
+            for (Side side : Side.values()) {
+                String words = turnWords(step, side).text();
+                if (!words.isBlank()) {
+                    turns.merge(reader().tag(words), 1, Integer::sum);
+                }
+            }
+        }
+        List<String> tags = reader().tags();
+        return tags.stream()
+                .reduce((one, other) -> turns.getOrDefault(other, 0) > turns.getOrDefault(one, 0) ? other : one)
+                .orElseThrow();
+    }
+
+    /** Actions as they could be told in this drill, in its language. */
+    public String said(List<Action> actions) {
+        return reader().said(actions, tongue());
     }
 
     /** All drills of the folder by their ids, this one among them. */

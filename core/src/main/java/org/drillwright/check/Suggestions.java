@@ -3,13 +3,13 @@ package org.drillwright.check;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
-import org.drillwright.notation.Line;
-import org.drillwright.notation.Target;
+import org.drillwright.notation.Action.Reply;
+import org.drillwright.notation.Clause;
+import org.drillwright.notation.Stance;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Move;
 import org.drillwright.phrase.ParryTravel;
@@ -21,6 +21,8 @@ import org.drillwright.phrase.State;
 public final class Suggestions {
 
     private static final int AT_MOST = 5;
+
+    private static final Action HOLD = new Action.Answer(Reply.HOLD, Stance.UNSTATED);
 
     /**
      * A proposal for an empty turn.
@@ -59,13 +61,13 @@ public final class Suggestions {
         List<String> turns = new ArrayList<>(Possible.in(state, setting, side).stream()
                 .map(Possible.Open::move)
                 .sorted(Comparator.comparingInt(move -> rank(move, state, setting)))
-                .map(Suggestions::words)
+                .map(move -> words(move, subject))
                 .distinct()
                 .limit(AT_MOST)
                 .toList());
         boolean attacked = state.attackOn(side).isPresent();
         if (!attacked) {
-            turns.add(state.of(side).isLunged() ? "Hold the lunge." : "Hold on guard.");
+            turns.add(subject.said(List.of(HOLD)));
         }
         return turns;
     }
@@ -112,42 +114,7 @@ public final class Suggestions {
         };
     }
 
-    private static String words(Move move) {
-        Action action = move.action();
-        if (action instanceof Action.Parry parry) {
-            String position = parry.position().map(one -> one.word()).orElse("");
-            String lunged = parry.inTheLunge() ? " in the lunge" : "";
-            return (parry.kind() == ParryKind.CIRCULAR ? "Circular parry of " : "Parry ") + position + lunged + ".";
-        }
-        if (action instanceof Action.Strike strike) {
-            return strike(strike, move.parts().size() > 1);
-        }
-        if (action instanceof Action.Step step) {
-            return step.foot() == Action.Foot.ADVANCE ? "Advance." : "Retreat.";
-        }
-        if (action instanceof Action.Recover recover) {
-            return recover.way() == Action.Way.BACK ? "Recover on guard." : "Recover forward on guard.";
-        }
-        if (action instanceof Action.Place place) {
-            return "Move the hand to " + place.position().word() + ".";
-        }
-        return "Take the touch.";
-    }
-
-    private static String strike(Action.Strike strike, boolean lunges) {
-        String role = switch (strike.role()) {
-            case RIPOSTE -> "Riposte";
-            case COUNTER_RIPOSTE -> "Counter-riposte";
-            default -> strike.cut() ? "Cut" : "Thrust";
-        };
-        String end = lunges ? " with a lunge." : ".";
-        Optional<Target> target = strike.aim().target();
-        if (target.isPresent()) {
-            return role + " to the " + target.get().word() + end;
-        }
-        String way = strike.path() == Path.DIRECT ? " straight" : " by " + Sentence.path(strike.path());
-        Line line = Line.of(
-                strike.aim().height().orElseThrow(), strike.aim().width().orElseThrow());
-        return role + way + " to " + Sentence.the(line) + end;
+    private static String words(Move move, Subject subject) {
+        return subject.said(move.parts().stream().map(Clause::action).toList());
     }
 }

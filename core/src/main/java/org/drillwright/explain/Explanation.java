@@ -53,22 +53,19 @@ public final class Explanation {
         for (int at = 0; at < count.moves().size(); at++) {
             Played played = count.moves().get(at);
             String fate = Fate.of(count, at).map(one -> "; " + one.words()).orElse("");
-            line("  " + played.move().by().word() + ": " + words(played) + fate);
+            line("  " + played.move().by().word() + ": " + words(played, subject) + fate);
         }
         state(count.end());
     }
 
     private void moves(List<Played> moves) {
-        moves.forEach(played -> line("  " + played.move().by().word() + ": " + words(played)));
+        moves.forEach(played -> line("  " + played.move().by().word() + ": " + words(played, subject)));
     }
 
     /** A move as it was read, in the words of the trade. */
-    public static String words(Played played) {
-        return played.move().parts().stream()
-                .map(Clause::action)
-                .map(ActionWords::of)
-                .distinct()
-                .collect(Collectors.joining(" + "));
+    public static String words(Played played, Subject subject) {
+        return ActionWords.of(
+                played.move().parts().stream().map(Clause::action).distinct().toList(), subject);
     }
 
     private void state(State state) {

@@ -59,7 +59,7 @@ public final class ExplanationJson {
             Played played = count.moves().get(at);
             json.writeStartObject();
             json.writeStringField("by", played.move().by().word());
-            json.writeStringField("read", Explanation.words(played));
+            json.writeStringField("read", Explanation.words(played, subject));
             text("fate", Fate.of(count, at).map(Fate::words));
             json.writeNumberField("refused", played.refusals().size());
             json.writeEndObject();

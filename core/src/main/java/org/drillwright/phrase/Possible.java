@@ -180,7 +180,7 @@ public final class Possible {
 
     private static Action.Strike cut(Role role, Target target) {
         Aim aim = new Aim(Optional.empty(), Optional.empty(), Optional.of(target));
-        return new Action.Strike(role, Path.UNSTATED, aim, true, false, false, false);
+        return new Action.Strike(role, Path.DIRECT, aim, true, false, false, false);
     }
 
     private Role role(Side side) {

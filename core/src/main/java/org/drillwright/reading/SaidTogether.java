@@ -2,7 +2,6 @@ package org.drillwright.reading;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillwright.meaning.ActionText;
 import org.drillwright.notation.Action;
@@ -17,20 +16,31 @@ final class SaidTogether {
         List<String> orders =
                 actions.stream().map(action -> order(action, saying)).toList();
         List<String> ways = new ArrayList<>();
-        if (actions.size() == 2) {
-            accompanied(actions.get(0), actions.get(1), saying).ifPresent(ways::add);
-            accompanied(actions.get(1), actions.get(0), saying).ifPresent(ways::add);
-        }
         if (!actions.isEmpty()) {
+            ways.add(flowing(actions, orders, saying));
+        }
+        if (actions.size() == 2) {
+            saying.with(actions.get(0)).ifPresent(with -> ways.add(Saying.sentence(beside(orders.get(1), with))));
+        }
+        if (actions.stream().noneMatch(Action.State.class::isInstance)) {
             ways.add(Saying.sentence(String.join(saying.then() + " ", orders)));
         }
         ways.add(orders.stream().map(Saying::sentence).collect(Collectors.joining(" ")));
         return ways;
     }
 
-    private static Optional<String> accompanied(Action order, Action with, Saying saying) {
-        return saying.order(order)
-                .flatMap(first -> saying.with(with).map(second -> Saying.sentence(first + " " + second)));
+    /** Each action hangs on the one before it, if it can be said so. */
+    private static String flowing(List<Action> actions, List<String> orders, Saying saying) {
+        String all = orders.get(0);
+        for (int at = 1; at < orders.size(); at++) {
+            String order = saying.then() + " " + orders.get(at);
+            all = beside(all, saying.with(actions.get(at)).orElse(order));
+        }
+        return Saying.sentence(all);
+    }
+
+    private static String beside(String words, String more) {
+        return words + (more.startsWith(",") ? "" : " ") + more;
     }
 
     /** What has no words is shown as the specifications write it, not left out. */

@@ -272,7 +272,7 @@ public final class TurnReader {
     /** Several actions of one turn, as {@link #said(Utterance, String)}. */
     public String said(List<Action> actions, String tag) {
         List<Action> told = actions.stream()
-                .filter(action -> !(action instanceof Action.Aside))
+                .filter(action -> !(action instanceof Action.Aside || action instanceof Action.Unread))
                 .toList();
         List<String> ways = SaidTogether.ways(told, saying(tag));
         return ways.stream().filter(way -> isReadAs(way, told)).findFirst().orElse(ways.get(ways.size() - 1));

@@ -313,12 +313,12 @@ class SaidTest {
             L Extend to the high inside line and lunge.
             F Parry quatre.
             words-read
-            note 'quatre' could not be read. Did you mean 'quarte'?
+            note 'quatre' could not be read. Did you mean 'quarte'? The rest is read as: Parry.
             > To teach it, write into school.yaml: words: {quatre: quarte}, with a word of the trade that says the same behind the colon.
 
             start: On guard in sixte, wobbling, blades apart, at lunge distance.
             words-read
-            note 'wobbling' could not be read.
+            note 'wobbling' could not be read. The rest is read as: Come on guard in sixte. Blades apart. At lunge distance.
             > To teach it, write into school.yaml: words: {wobbling: …}, with a word of the trade that says the same behind the colon.
 
             L Parry quarte and riposte to the high inside line.

@@ -38,7 +38,7 @@ class SuggestionsTest {
                 List.of(new Proposal(
                         0,
                         Side.FOLLOWER,
-                        List.of("Parry quarte.", "Circular parry of sixte.", "Take the touch.", "Retreat."))),
+                        List.of("Parry quarte.", "Make a circular parry of sixte.", "Take the touch.", "Retreat."))),
                 of(ATTACKED));
     }
 
@@ -60,9 +60,9 @@ class SuggestionsTest {
                                 "Riposte straight to the high inside line.",
                                 "Riposte straight to the low inside line.",
                                 "Riposte straight to the low outside line.",
-                                "Riposte by disengage to the high outside line.",
-                                "Riposte by cut-over to the high outside line.",
-                                "Hold on guard."))),
+                                "Riposte to the high outside line by disengage.",
+                                "Riposte to the high outside line by cut-over.",
+                                "Hold."))),
                 of(PARRIED + """
                           - leader: Hold the lunge.
                             distance: extension
@@ -79,10 +79,10 @@ class SuggestionsTest {
                         List.of(
                                 "Recover on guard.",
                                 "Recover forward on guard.",
-                                "Thrust straight to the high outside line.",
-                                "Thrust straight to the low inside line.",
-                                "Thrust straight to the low outside line.",
-                                "Hold the lunge."))),
+                                "Thrust to the high outside line.",
+                                "Thrust to the low inside line.",
+                                "Thrust to the low outside line.",
+                                "Hold."))),
                 of(PARRIED + """
                           - follower: Hold on guard.
                             distance: extension
@@ -99,7 +99,7 @@ class SuggestionsTest {
                         "Move the hand to quarte.",
                         "Move the hand to septime.",
                         "Move the hand to octave.",
-                        "Hold on guard."),
+                        "Hold."),
                 of("""
                         steps:
                           - follower: Hold on guard.
@@ -169,7 +169,7 @@ class SuggestionsTest {
                         "Move the hand to quarte.",
                         "Move the hand to quinte.",
                         "Cut to the head with a lunge.",
-                        "Hold on guard."),
+                        "Hold."),
                 turns);
     }
 
@@ -183,6 +183,10 @@ class SuggestionsTest {
                     distance: extension
                 """).get(0).turns();
         assertEquals(
-                List.of("Riposte to the head.", "Riposte to the chest.", "Riposte to the flank."), turns.subList(0, 3));
+                List.of(
+                        "Riposte with a cut to the head.",
+                        "Riposte with a cut to the chest.",
+                        "Riposte with a cut to the flank."),
+                turns.subList(0, 3));
     }
 }

@@ -7,6 +7,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Utterance;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
@@ -59,6 +60,7 @@ public final class WordsRead implements Rule {
     }
 
     private static void report(Subject subject, Written words, Utterance read, Findings findings) {
+        String rest = read.unread().isEmpty() ? "" : rest(subject, words, read);
         for (Span unread : read.unread()) {
             String word = words.text().substring(unread.start(), unread.end());
             Optional<String> nearest = subject.reader().meant(words.text(), unread);
@@ -67,9 +69,17 @@ public final class WordsRead implements Rule {
                     words.span(unread),
                     "'" + word + "' could not be read."
                             + nearest.map(near -> " Did you mean '" + near + "'?")
-                                    .orElse(""),
+                                    .orElse("")
+                            + rest,
                     "To teach it, write into school.yaml: words: {" + word.toLowerCase(Locale.ROOT) + ": "
                             + nearest.orElse("…") + "}, with a word of the trade that says the same behind the colon.");
+            rest = "";
         }
+    }
+
+    private static String rest(Subject subject, Written words, Utterance read) {
+        TurnReader reader = subject.reader();
+        String said = reader.said(read, reader.tag(words.text()));
+        return said.isEmpty() ? "" : " The rest is read as: " + said;
     }
 }

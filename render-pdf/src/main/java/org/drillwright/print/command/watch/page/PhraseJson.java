@@ -95,7 +95,7 @@ final class PhraseJson {
     private void read(Played played, String fate) throws IOException {
         json.writeStartObject();
         json.writeStringField("by", played.move().by().word());
-        json.writeStringField("words", Explanation.words(played));
+        json.writeStringField("words", Explanation.words(played, subject));
         json.writeStringField("fate", fate);
         json.writeEndObject();
     }

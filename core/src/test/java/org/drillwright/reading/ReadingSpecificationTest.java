@@ -1,0 +1,64 @@
+package org.drillwright.reading;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.drillwright.reading.Expectation.Outcome;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * How turns are read: sentences by hand, grouped by construction, each file saying its sources. A sentence may be said to be
+ * unread; it may never be read as something else.
+ */
+class ReadingSpecificationTest {
+
+    private static final TurnReader READER = TurnReader.standard();
+
+    @TestFactory
+    Stream<DynamicTest> no_sentence_is_misread() {
+        return Stream.of("en.tsv", "fr.tsv", "it.tsv")
+                .flatMap(file -> byGroup(file).entrySet().stream()
+                        .map(group -> DynamicTest.dynamicTest(
+                                file + ": " + group.getKey(), () -> noneMisread(group.getValue()))));
+    }
+
+    private static Map<String, List<Expectation>> byGroup(String file) {
+        return Expectation.of(file).stream()
+                .collect(Collectors.groupingBy(Expectation::group, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    private static void noneMisread(List<Expectation> rows) {
+        assertAll(rows.stream()
+                .map(row -> () -> assertTrue(
+                        row.outcome(READER.read(row.sentence())) != Outcome.MISREAD,
+                        () -> row.sentence() + " was read as "
+                                + READER.read(row.sentence()).actions())));
+    }
+
+    /** What is read as meant of each file; raise the numbers when more is read. */
+    @ParameterizedTest
+    @CsvSource({"en.tsv, 1700, 97", "fr.tsv, 370, 99", "it.tsv, 370, 98"})
+    void nearly_all_is_read_as_meant(String file, int rows, int least) {
+        List<Expectation> all = Expectation.of(file);
+        long meant = all.stream()
+                .filter(row -> row.outcome(READER.read(row.sentence())) == Outcome.MEANT)
+                .count();
+        assertTrue(all.size() >= rows, () -> all.size() + " rows");
+        assertTrue(100 * meant >= least * (long) all.size(), () -> meant + " of " + all.size() + " read as meant");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Advance., en", "Parez quarte., fr", "Parata di quarta., it"})
+    void a_text_is_read_in_its_language(String text, String tag) {
+        assertEquals(tag, READER.tag(text));
+    }
+}

@@ -65,6 +65,19 @@ final class Cover {
             return pieces.isEmpty() ? Optional.empty() : Optional.of(pieces.get(pieces.size() - 1));
         }
 
+        /** What was done last without a sign or an 'and' since: 'parry to stop the head cut'. */
+        Optional<Piece> lastDone() {
+            for (int at = pieces.size() - 1; at >= 0; at--) {
+                Piece piece = pieces.get(at);
+                boolean beside = piece.kind() == Piece.Kind.ABOUT || piece.kind() == Piece.Kind.MANNER;
+                if (!beside) {
+                    boolean done = piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT;
+                    return done && !piece.isCallTo() ? Optional.of(piece) : Optional.empty();
+                }
+            }
+            return Optional.empty();
+        }
+
         /** Whether a new thought may begin here. */
         boolean isOpen() {
             return last().map(piece -> piece.parts() || piece.kind() == Piece.Kind.COUNT || piece.isCallTo())
@@ -215,13 +228,11 @@ final class Cover {
 
     /** A clause directly behind a clause, without a sign or an 'and' between them, is seldom meant: 'advance lunge'. */
     private static double crowding(Division before, Phrase<Meant> phrase) {
-        Optional<Piece> last = before.last()
-                .filter(piece -> piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT)
-                .filter(piece -> !piece.isCallTo());
+        Optional<Piece> last = before.lastDone();
         if (last.isEmpty()) {
             return 0;
         }
-        if (last.get().to() - last.get().from() > 1) {
+        if (phrase.from() - last.get().from() > 1) {
             return CROWDED_PHRASE;
         }
         return phrase.meant().isEmpty() || !last.get().acts() ? CROWDED_TRIFLE : CROWDED;

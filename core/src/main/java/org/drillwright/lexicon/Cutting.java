@@ -17,6 +17,7 @@ final class Cutting {
             Pattern.compile("(?<call>\"[^\"]{1,300}\"|\u201c[^\u201d]{1,300}\u201d|\u00ab[^\u00bb]{1,300}\u00bb"
                     + "|\u201e[^\u201c\u201d]{1,300}[\u201c\u201d]|(?<![\\p{L}\\p{N}])['\u2018][^'\u2018\u2019\\n]{1,80}['\u2019](?![\\p{L}\\p{N}]))"
                     + "|(?<with>(?<![\\p{L}\\p{N}])[wW]/)"
+                    + "|(?<item>(?<!\\S)(?:\\p{Nd}{1,2}[.)]|\\p{L}\\))(?=\\s))"
                     + "|(?<initials>(?<!\\p{L})\\p{L}(?:\\.\\p{L})+(?=\\.(?!\\p{L})))"
                     + "|(?<word>['\u2019]?[\\p{L}\\p{M}]+(?:['\u2019][\\p{L}\\p{M}]+)*['\u2019]?)"
                     + "|(?<number>(?<!\\p{N})1/2(?!\\p{N})|\\p{Nd}+|\\p{N})"
@@ -48,11 +49,23 @@ final class Cutting {
         List<Token> sentence = new ArrayList<>();
         Matcher piece = PIECE.matcher(text);
         int from = 0;
+        int items = 0;
         while (piece.find(from)) {
             from = piece.end();
             Span span = new Span(piece.start(), piece.end());
             if (piece.group("call") != null) {
                 sentence.add(new Token(Token.QUOTE, span));
+            } else if (piece.group("item") != null
+                    && isItem(piece.group(), items)
+                    && (items > 0 || (sentences.isEmpty() && sentence.isEmpty()))) {
+                end(sentence, sentences);
+                sentence = new ArrayList<>();
+                items += item(piece.group(), span, sentence);
+            } else if (piece.group("item") != null) {
+                from = piece.end() - 1;
+                for (String part : clitics.parts(Spelling.fold(text.substring(piece.start(), from)))) {
+                    sentence.add(new Token(part, new Span(piece.start(), from)));
+                }
             } else if (piece.group("initials") != null && shortened.contains(joined(piece.group()))) {
                 for (String part : clitics.parts(joined(piece.group()))) {
                     sentence.add(new Token(part, span));
@@ -154,6 +167,20 @@ final class Cutting {
         return at + 1 < text.length()
                 && Character.isUpperCase(text.charAt(at))
                 && Character.isDigit(text.charAt(at + 1));
+    }
+
+    /** Whether a number or a letter counts the items of a list: one with a full stop only in its turn. */
+    private static boolean isItem(String mark, int before) {
+        return mark.endsWith(")") || mark.equals(before + 1 + ".");
+    }
+
+    /** The number of an item begins what is done on that count; its letter only parts it from the others. */
+    private static int item(String mark, Span span, List<Token> sentence) {
+        if (Character.isDigit(mark.charAt(0))) {
+            sentence.add(new Token(mark.substring(0, mark.length() - 1), span));
+            sentence.add(new Token(":", span));
+        }
+        return 1;
     }
 
     /** First letters of words, without the stops between them. */

@@ -16,9 +16,10 @@ final class SaidTogether {
         List<String> orders =
                 actions.stream().map(action -> order(action, saying)).toList();
         List<String> ways = new ArrayList<>();
-        if (!actions.isEmpty()) {
-            ways.add(flowing(actions, orders, saying));
+        if (actions.isEmpty()) {
+            return List.of("");
         }
+        ways.add(flowing(actions, orders, saying));
         if (actions.size() == 2) {
             saying.with(actions.get(0)).ifPresent(with -> ways.add(Saying.sentence(beside(orders.get(1), with))));
         }

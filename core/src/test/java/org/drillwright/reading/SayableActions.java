@@ -26,7 +26,7 @@ import org.drillwright.notation.Width;
 final class SayableActions {
 
     /** Of all strokes that differ in role, path, aim and manner one in so many is taken, to keep the test short. */
-    private static final int ONE_IN = 11;
+    private static final int ONE_IN = 37;
 
     private final List<Action> all = new ArrayList<>();
 

@@ -55,8 +55,7 @@ record Expectation(String group, String sentence, List<List<String>> alternative
         List<List<String>> alternatives = Arrays.stream(columns[at].split(" \\| "))
                 .map(Expectation::actions)
                 .toList();
-        return new Expectation(
-                group, columns[0], alternatives, columns.length > at + 1 ? columns[at + 1].strip() : "");
+        return new Expectation(group, columns[0], alternatives, columns.length > at + 1 ? columns[at + 1].strip() : "");
     }
 
     private static List<String> actions(String text) {
@@ -99,7 +98,8 @@ record Expectation(String group, String sentence, List<List<String>> alternative
             words.add("1");
         }
         Collections.sort(words);
-        return String.join(" ", (placed ? "guard" : head), String.join(" ", words)).strip();
+        return String.join(" ", (placed ? "guard" : head), String.join(" ", words))
+                .strip();
     }
 
     /** A stance or a measure told behind a guard belongs to it. */

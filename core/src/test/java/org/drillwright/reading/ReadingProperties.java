@@ -32,7 +32,8 @@ class ReadingProperties {
 
     /** {@code frobly} is no word of any of the languages, and endings make nothing harmless. */
     @Property(tries = 600)
-    void a_word_that_is_not_listed_is_reported_wherever_it_stands(@ForAll("sentences") String sentence, @ForAll int place) {
+    void a_word_that_is_not_listed_is_reported_wherever_it_stands(
+            @ForAll("sentences") String sentence, @ForAll int place) {
         if (sentence.matches(".*[\"\u201c\u00ab'\u2018\u2019].*")) {
             return;
         }
@@ -69,6 +70,8 @@ class ReadingProperties {
 
     @Property(tries = 300)
     void reading_is_the_same_each_time(@ForAll("sentences") String sentence) {
-        assertEquals(READER.read(sentence), READER.with(java.util.Map.of("xyzzy", "parry")).read(sentence));
+        assertEquals(
+                READER.read(sentence),
+                READER.with(java.util.Map.of("xyzzy", "parry")).read(sentence));
     }
 }

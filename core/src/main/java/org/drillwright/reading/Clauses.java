@@ -174,7 +174,9 @@ final class Clauses {
     private void clause(Piece piece) {
         said = true;
         if (alternative) {
-            unread.add(span(piece));
+            if (clauses.size() == begins) {
+                unread.add(span(piece));
+            }
             return;
         }
         Optional<Side> named = piece.who().flatMap(Clauses::side);

@@ -141,7 +141,10 @@ final class SayableActions {
     }
 
     private void others() {
-        aims().forEach(aim -> all.add(new Action.Invite(aim, Optional.empty())));
+        // A thing has no line that could be opened.
+        aims().stream()
+                .filter(aim -> aim.target().filter(Target.MARK::equals).isEmpty())
+                .forEach(aim -> all.add(new Action.Invite(aim, Optional.empty())));
         for (Position position : Position.values()) {
             all.add(new Action.Invite(Aim.UNSTATED, Optional.of(position)));
         }

@@ -31,7 +31,7 @@ record Paradigm(String name, Pattern lemma, Map<String, String> forms) {
             }
             forms.merge(word.substring(0, sign), word.substring(sign + 1), (one, other) -> one + "/" + other);
         }
-        return new Paradigm(words.get(0), Pattern.compile(words.get(1)), forms);
+        return new Paradigm(words.get(0), Pattern.compile("^(?:" + words.get(1) + ")$"), forms);
     }
 
     /** The forms of a word, each with its name; empty if the word is not of this kind. */

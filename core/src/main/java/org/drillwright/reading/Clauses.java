@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Meant;
 import org.drillwright.model.Side;
@@ -81,6 +82,7 @@ final class Clauses {
         alternative = false;
         join = Clause.Join.BEGINS;
         for (Piece piece : pieces) {
+            openWords(piece);
             take(piece);
         }
         endStretch();
@@ -133,9 +135,6 @@ final class Clauses {
             }
             case GAP -> {
                 gaps.add(piece);
-                if (tongue.leavesOpen(sentence.get(piece.from()).folded())) {
-                    open.add(span(piece));
-                }
                 unread.add(span(piece));
             }
             case COUNT -> said = true;
@@ -153,9 +152,35 @@ final class Clauses {
         if (!piece.features().has("cond")) {
             return;
         }
-        open.add(sentence.get(piece.from()).span());
+        if (clauses.size() == stretch) {
+            for (int at = begins; at < clauses.size(); at++) {
+                doubt(at, Doubt.CHOICE);
+            }
+        }
         for (int at = stretch; at < clauses.size(); at++) {
             doubt(at, Doubt.CHOICE);
+        }
+    }
+
+    /** Words that leave something open, unless they are said about something else. */
+    private void openWords(Piece piece) {
+        boolean aboutOthers =
+                piece.kind() == Piece.Kind.ABOUT && !piece.features().has("cond");
+        int at = aboutOthers ? piece.to() : piece.from();
+        while (at < piece.to()) {
+            Optional<Lexicon.Match> match = tongue.leavingOpen(sentence, at)
+                    .filter(found -> piece.kind() != Piece.Kind.CLAUSE
+                            || piece.features().has("open")
+                            || !found.entry().category().equals("WILL"));
+            if (match.isPresent()) {
+                open.add(sentence.get(at)
+                        .span()
+                        .to(sentence.get(match.get().end() - 1).span()));
+                if (piece.kind() == Piece.Kind.ABOUT) {
+                    return;
+                }
+            }
+            at = match.map(Lexicon.Match::end).orElse(at + 1);
         }
     }
 
@@ -205,7 +230,6 @@ final class Clauses {
         int first = clauses.size();
         if (piece.features().has("open")) {
             choice = true;
-            open.add(span(piece));
         }
         Optional<Meant> before = Optional.empty();
         for (Meant meant : piece.meant()) {

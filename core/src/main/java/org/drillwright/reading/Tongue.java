@@ -7,10 +7,13 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.grammar.Grammar;
 import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.LexiconFile;
+import org.drillwright.lexicon.Token;
 
 /**
  * A language that turns are written in: its words and its constructions.
@@ -53,11 +56,12 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
         return lexicon.lists(folded) || grammar.names(folded);
     }
 
-    /** Whether a word leaves something open by itself: or, maybe. */
-    boolean leavesOpen(String folded) {
-        return lexicon.entries(folded).stream()
-                .anyMatch(entry ->
-                        entry.category().equals("OR") || entry.features().has("open"));
+    /** The longest words at a token that leave something open by themselves: or, maybe, when ready. */
+    Optional<Lexicon.Match> leavingOpen(List<Token> sentence, int at) {
+        return lexicon.at(sentence, at).stream()
+                .filter(match -> match.entry().category().equals("OR")
+                        || match.entry().features().has("open"))
+                .max(Comparator.comparingInt(Lexicon.Match::end));
     }
 
     static List<String> lines(String name) {

@@ -85,6 +85,9 @@ public final class WordsTarget {
     }
 
     private static List<Action> actions(Utterance read) {
-        return read.clauses().stream().map(Clause::action).toList();
+        return read.clauses().stream()
+                .map(Clause::action)
+                .filter(action -> !(action instanceof Action.Aside))
+                .toList();
     }
 }

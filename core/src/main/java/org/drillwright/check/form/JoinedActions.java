@@ -28,8 +28,7 @@ final class JoinedActions {
     }
 
     private static final List<Set<Part>> WHOLES = List.of(
-            EnumSet.of(Part.STEP, Part.BLADE, Part.ARM, Part.STROKE, Part.LUNGE),
-            EnumSet.of(Part.STEP, Part.BLADE, Part.INVITATION),
+            EnumSet.of(Part.STEP, Part.BLADE, Part.INVITATION, Part.ARM, Part.STROKE, Part.LUNGE),
             EnumSet.of(Part.STEP, Part.DEFENCE, Part.STANCE),
             EnumSet.of(Part.STEP, Part.STANCE, Part.BLADE),
             EnumSet.of(Part.RECOVERY, Part.BLADE, Part.STANCE),

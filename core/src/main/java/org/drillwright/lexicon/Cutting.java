@@ -122,6 +122,9 @@ final class Cutting {
             case "&", "+" -> sentence.add(new Token("&", span));
             case "\u00d7" -> sentence.add(new Token("x", span));
             case "'", "\u2019" -> {}
+            case "-" -> {
+                return joinsShortened(text, span.start());
+            }
             case "." -> {
                 return !endsAt(text, span.end(), sentence, span);
             }
@@ -143,7 +146,8 @@ final class Cutting {
                         || (Character.isDigit(text.charAt(next)) && !isCount(text, next))
                         || ",;+&".indexOf(text.charAt(next)) >= 0);
         boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
-        goesOn = goesOn || (shortens && isMark(text, next));
+        goesOn = goesOn
+                || (shortens && (isMark(text, next) || text.startsWith(":", behind) || joinsShortened(text, behind)));
         if (!goesOn) {
             return true;
         }
@@ -151,6 +155,15 @@ final class Cutting {
             sentence.add(new Token(",", span));
         }
         return false;
+    }
+
+    /** A hyphen between a word cut short and the next word, as in {@code adv.-lunge}. */
+    private static boolean joinsShortened(String text, int at) {
+        return at > 0
+                && at + 1 < text.length()
+                && text.charAt(at - 1) == '.'
+                && text.charAt(at) == '-'
+                && Character.isLetter(text.charAt(at + 1));
     }
 
     /** A number with a colon behind it, which begins what is done on that count. */

@@ -14,6 +14,7 @@ import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
+import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Utterance;
@@ -292,6 +293,9 @@ final class Clauses {
     }
 
     private void add(Action said, Span span) {
+        if (said instanceof Action.Strike answer && answer.role() == Role.RIPOSTE) {
+            parriedWith();
+        }
         Action action = said instanceof Action.Strike strike ? behindParry(strike) : said;
         Set<Doubt> doubts = choice ? EnumSet.of(Doubt.CHOICE) : EnumSet.noneOf(Doubt.class);
         clauses.add(new Clause(lunged ? Gloss.inTheLunge(action) : action, subject, span, join, doubts));
@@ -304,9 +308,12 @@ final class Clauses {
                 ? Optional.of(clauses.get(clauses.size() - 1).action())
                 : Optional.empty();
         Optional<Action> once = before.flatMap(action -> elsewhere(action, again));
-        boolean completes = before.filter(action ->
-                        action instanceof Action.Parry parry && parry.position().isEmpty() && join == Clause.Join.COMMA)
-                .isPresent();
+        boolean completes = join == Clause.Join.COMMA
+                && before.filter(action -> (action instanceof Action.Parry parry
+                                        && parry.position().isEmpty())
+                                || (action instanceof Action.OnBlade blade
+                                        && blade.position().isEmpty()))
+                        .isPresent();
         if (completes && once.isPresent()) {
             replace(once.get(), span);
         } else if (once.isPresent()) {
@@ -357,6 +364,26 @@ final class Clauses {
                 Role.RIPOSTE, strike.path(), strike.aim(), strike.cut(), false, false, strike.opposition());
     }
 
+    /** "Take octave and riposte": what is answered from there was parried there. */
+    private void parriedWith() {
+        int last = clauses.size() - 1;
+        if (last < begins || !(clauses.get(last).action() instanceof Action.Place place)) {
+            return;
+        }
+        boolean parried =
+                clauses.subList(begins, last).stream().anyMatch(told -> told.action() instanceof Action.Parry);
+        if (!parried) {
+            clauses.set(
+                    last,
+                    clauses.get(last)
+                            .with(new Action.Parry(
+                                    Optional.of(place.position()),
+                                    ParryKind.UNSTATED,
+                                    Aim.UNSTATED,
+                                    place.inTheLunge())));
+        }
+    }
+
     /** The stroke told last in this sentence, if it is a real one. */
     private Optional<Action.Strike> last() {
         return clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Strike strike
@@ -366,6 +393,12 @@ final class Clauses {
 
     /** "Slide the point under and hit low" is one stroke. */
     private void land(Meant.Lands lands, Span span) {
+        Optional<Action.Strike> told = last().filter(strike -> strike.role() != Role.EXTENSION)
+                .filter(strike -> strike.path() != Path.DIRECT && strike.path() != Path.UNSTATED);
+        if (!lands.aim().isStated() && told.isPresent()) {
+            replace(told.get(), span);
+            return;
+        }
         Optional<Action.Strike> open = last().filter(strike -> !strike.aim().isStated());
         boolean onItsWay =
                 open.filter(strike -> strike.role() != Role.EXTENSION).isPresent();
@@ -404,8 +437,14 @@ final class Clauses {
         }
         if (before instanceof Action.OnGuard guard
                 && action instanceof Action.Place place
-                && join == Clause.Join.COMMA) {
+                && (join == Clause.Join.COMMA || join == Clause.Join.WITH)) {
             return Gloss.guard(guard, place);
+        }
+        if (before instanceof Action.Answer answer
+                && answer.reply() == Action.Reply.YIELD
+                && action instanceof Action.Parry parry
+                && join == Clause.Join.COMMA) {
+            return Gloss.ceding(parry);
         }
         if (before instanceof Action.OnGuard guard
                 && action instanceof Action.OnBlade blade

@@ -194,14 +194,15 @@ final class Cover {
                     case "n", "ing", "pass", "having" -> 0;
                     default -> Double.NaN;
                 };
-                boolean onlyFresh = !form.equals("base");
+                boolean earlier = form.equals("having");
+                boolean onlyFresh = !form.equals("base") && !earlier;
                 if (!Double.isNaN(more) && !(onlyFresh && closed)) {
                     boolean others = phrase.features().is("who", "other");
                     add(
                             before,
                             phrase,
                             others ? Piece.Kind.ABOUT : Piece.Kind.CLAUSE,
-                            phrase.weight() + CLAUSE + more + crowding(before, phrase));
+                            phrase.weight() + CLAUSE + more + (earlier ? 0 : crowding(before, phrase)));
                 }
             }
             default -> {}

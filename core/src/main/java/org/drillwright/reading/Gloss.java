@@ -52,6 +52,9 @@ final class Gloss {
         if (name instanceof Action.Recover recover) {
             return recover(recover, how);
         }
+        if (name instanceof Action.OnGuard guard && how instanceof Action.Place place) {
+            return guard(guard, place);
+        }
         return name.equals(how) ? Optional.of(name) : Optional.empty();
     }
 
@@ -107,6 +110,13 @@ final class Gloss {
                         new Stance(Optional.of(place.position()), stance.engaged(), stance.engagement())));
     }
 
+    /** "Cede and parry quarte" is a ceding parry; empty if the parry is of another kind. */
+    static Optional<Action> ceding(Parry parry) {
+        return parry.kind() == ParryKind.UNSTATED || parry.kind() == ParryKind.CEDING
+                ? Optional.of(new Parry(parry.position(), ParryKind.CEDING, parry.aim(), parry.inTheLunge()))
+                : Optional.empty();
+    }
+
     /** "Run at him, flèche" is one lunge. */
     static Optional<Action> lunge(Action.Lunge before, Action.Lunge more) {
         return before.depth() == more.depth()
@@ -124,6 +134,11 @@ final class Gloss {
                 && !more.stance().engaged().get();
         if (quits) {
             return Optional.of(before);
+        }
+        if (before instanceof Action.OnGuard guard
+                && more.reply() == Action.Reply.HOLD
+                && more.stance().engaged().isPresent()) {
+            return joined(guard.stance(), more.stance()).map(Action.OnGuard::new);
         }
         return before instanceof Action.Answer answer
                         && answer.reply() == more.reply()

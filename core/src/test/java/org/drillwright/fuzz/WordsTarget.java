@@ -77,7 +77,7 @@ public final class WordsTarget {
 
     /** Nothing is carried from one sentence into the next. */
     private static void aSentenceSaidTwiceIsReadTwice(String text, Utterance read) {
-        List<Action> twice = actions(READER.read(text + "\n. " + text));
+        List<Action> twice = actions(READER.read(text + "\n! " + text));
         List<Action> once = actions(read);
         assertEquals(2 * once.size(), twice.size(), text);
         assertEquals(once, twice.subList(0, once.size()), text);

@@ -20,9 +20,9 @@ public final class OneReading implements Rule {
             "What the reader could take for two things, a partner in the hall can take for two things as well.",
             """
             steps:
-              - leader: Extend to the high inside line and lunge.
-                follower: Parry quarte sixte.
-            #                          ^^^^^
+              - leader: Cut over and deliver the point in the high outside line.
+            #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                follower: Hold on guard.
                 distance: lunge
                 safety: Arrive softly and let the blade bend.
             """,

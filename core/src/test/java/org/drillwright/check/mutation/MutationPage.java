@@ -2,6 +2,8 @@ package org.drillwright.check.mutation;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import java.util.stream.Collectors;
 
 /** The page of mutations: what was done, what came of it, and each that was missed with its reason. */
@@ -15,8 +17,14 @@ final class MutationPage {
             "shift the measure, keeping-distance-with-a-partner",
             "'Out of distance' has no far end: a step forward may lead from it to advance-lunge distance, so the first"
                     + " count is not certainly wrong.",
-            "off target, double-against-the-circle",
-            "Of a free choice the first way is played; what stands behind 'or' is not judged.",
+            "*, double-against-the-circle",
+            "A free choice leaves what comes of it unknown; that is said as not fully checked, which this drill accepts.",
+            "wrong parry, foil-riposte-one-two",
+            "It answers a feint of which the true thrust comes in another line: wherever the hand goes, nothing rests on it.",
+            "parry into its circular, foil-riposte-one-two",
+            "It answers a feint of which the true thrust comes in another line: wherever the hand goes, nothing rests on it.",
+            "off target, feint-head-flank-met-by-the-engaging-guard",
+            "'Under the thigh to the flank' is not read as a whole, and the count is said to be not fully checked.",
             "off target, sabre-exchange",
             "A free choice of two targets leaves the target unknown; that is said as not fully checked, which this drill"
                     + " accepts.",
@@ -31,7 +39,11 @@ final class MutationPage {
     /** Why a mutant was missed; empty if nobody has said. */
     static String reason(Trial trial) {
         String operator = trial.operator().name() + ", ";
-        return REASONS.getOrDefault(operator + trial.drill(), REASONS.getOrDefault(operator + "*", ""));
+        return Stream.of(operator + trial.drill(), operator + "*", "*, " + trial.drill())
+                .map(REASONS::get)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse("");
     }
 
     static String of(List<Trial> trials) {

@@ -222,9 +222,7 @@ final class Clauses {
             subject = Optional.empty();
             others = false;
         }
-        boolean goesOn =
-                piece.isForm("3") || (piece.isForm("n") && piece.features().is("num", "pl"));
-        if (others && goesOn) {
+        if (others && piece.isForm("3")) {
             return;
         }
         others = false;

@@ -245,8 +245,8 @@ final class Clauses {
             clauses.subList(first, clauses.size()).clear();
             clauses.addAll(latest, earlier);
         }
-        latest = first;
         if (!piece.meant().isEmpty()) {
+            latest = first;
             beside.add(piece);
             join = Clause.Join.WITH;
             explains = false;
@@ -369,8 +369,8 @@ final class Clauses {
 
     /** "Advance, the blade engaged": it stays so. */
     private Action whileStepping(Action said) {
-        boolean stepped = clauses.size() > begins
-                && clauses.get(clauses.size() - 1).action() instanceof Action.Step;
+        boolean stepped =
+                clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Step;
         return stepped && said instanceof Action.State state && state.measure().isEmpty()
                 ? new Action.Answer(Action.Reply.HOLD, state.stance())
                 : said;
@@ -399,9 +399,8 @@ final class Clauses {
     /** "Take four and croisé": what carries the blade away from there has engaged it there. */
     private void engagedThere(Action.Contact contact) {
         int last = clauses.size() - 1;
-        boolean carries = contact == Action.Contact.BIND
-                || contact == Action.Contact.CROISE
-                || contact == Action.Contact.ENVELOP;
+        boolean carries =
+                contact == Action.Contact.BIND || contact == Action.Contact.CROISE || contact == Action.Contact.ENVELOP;
         if (carries && last >= 0 && clauses.get(last).action() instanceof Action.Place place && !place.inTheLunge()) {
             clauses.set(
                     last,

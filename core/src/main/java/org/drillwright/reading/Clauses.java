@@ -245,8 +245,8 @@ final class Clauses {
             clauses.subList(first, clauses.size()).clear();
             clauses.addAll(latest, earlier);
         }
-        latest = first;
         if (!piece.meant().isEmpty()) {
+            latest = first;
             beside.add(piece);
             join = Clause.Join.WITH;
             explains = false;
@@ -296,7 +296,10 @@ final class Clauses {
         if (said instanceof Action.Strike answer && answer.role() == Role.RIPOSTE) {
             parriedWith();
         }
-        Action action = said instanceof Action.Strike strike ? behindParry(strike) : said;
+        if (said instanceof Action.OnBlade blade && blade.position().isEmpty()) {
+            engagedThere(blade.contact());
+        }
+        Action action = said instanceof Action.Strike strike ? behindParry(strike) : whileStepping(said);
         Set<Doubt> doubts = choice ? EnumSet.of(Doubt.CHOICE) : EnumSet.noneOf(Doubt.class);
         clauses.add(new Clause(lunged ? Gloss.inTheLunge(action) : action, subject, span, join, doubts));
         join = Clause.Join.WITH;
@@ -364,6 +367,15 @@ final class Clauses {
                 Role.RIPOSTE, strike.path(), strike.aim(), strike.cut(), false, false, strike.opposition());
     }
 
+    /** "Advance, the blade engaged": it stays so. */
+    private Action whileStepping(Action said) {
+        boolean stepped =
+                clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Step;
+        return stepped && said instanceof Action.State state && state.measure().isEmpty()
+                ? new Action.Answer(Action.Reply.HOLD, state.stance())
+                : said;
+    }
+
     /** "Take octave and riposte": what is answered from there was parried there. */
     private void parriedWith() {
         int last = clauses.size() - 1;
@@ -381,6 +393,20 @@ final class Clauses {
                                     ParryKind.UNSTATED,
                                     Aim.UNSTATED,
                                     place.inTheLunge())));
+        }
+    }
+
+    /** "Take four and croisé": what carries the blade away from there has engaged it there. */
+    private void engagedThere(Action.Contact contact) {
+        int last = clauses.size() - 1;
+        boolean carries =
+                contact == Action.Contact.BIND || contact == Action.Contact.CROISE || contact == Action.Contact.ENVELOP;
+        if (carries && last >= 0 && clauses.get(last).action() instanceof Action.Place place && !place.inTheLunge()) {
+            clauses.set(
+                    last,
+                    clauses.get(last)
+                            .with(new Action.OnBlade(
+                                    Action.Contact.ENGAGE, Optional.of(place.position()), Aim.UNSTATED)));
         }
     }
 

@@ -33,6 +33,9 @@ final class Cover {
     /** An order behind what somebody named does, where the same word may say that he goes on. */
     private static final double GOES_ON = 0.5;
 
+    /** A verb in the third person there, where it may as well be a noun. */
+    private static final double STILL_TOLD = -0.2;
+
     private static final double CROWDED = 4;
     private static final double CROWDED_TRIFLE = 12;
 
@@ -94,6 +97,17 @@ final class Cover {
             return end > 0
                     && pieces.get(end).kind() == Piece.Kind.AND
                     && pieces.get(end - 1).who().isPresent();
+        }
+
+        /** Whether what somebody does was told up to a sign or an 'and': 'he retreats, parries and …'. */
+        boolean goesOn() {
+            int end = pieces.size() - 1;
+            while (end > 0 && pieces.get(end).parts()) {
+                end--;
+            }
+            return end >= 0
+                    && end < pieces.size() - 1
+                    && (pieces.get(end).who().isPresent() || pieces.get(end).isForm("3"));
         }
 
         private Division with(Piece piece, double more) {
@@ -190,7 +204,7 @@ final class Cover {
                 String form = phrase.features().get("form").orElse("");
                 double more = switch (form) {
                     case "base" -> before.tells() ? GOES_ON : 0;
-                    case "3" -> before.tells() ? 0 : THIRD_PERSON;
+                    case "3" -> before.goesOn() ? STILL_TOLD : THIRD_PERSON;
                     case "n", "ing", "pass", "having" -> 0;
                     default -> Double.NaN;
                 };

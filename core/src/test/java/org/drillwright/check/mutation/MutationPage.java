@@ -3,8 +3,8 @@ package org.drillwright.check.mutation;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Stream;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The page of mutations: what was done, what came of it, and each that was missed with its reason. */
 final class MutationPage {

@@ -19,10 +19,10 @@ class BatchesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "a1 a2 a3 a4, 55, 11",
-        "b1 b2 b3 b4, 63, 8",
-        "c1 c2 c3 c4 c5, 85, 6",
-        "d1 d2 d3 d4 d5, 81, 5",
+        "a1 a2 a3 a4, 54, 11",
+        "b1 b2 b3 b4, 62, 8",
+        "c1 c2 c3 c4 c5, 83, 6",
+        "d1 d2 d3 d4 d5, 79, 5",
         "fr1, 23, 3",
         "it1, 41, 1"
     })

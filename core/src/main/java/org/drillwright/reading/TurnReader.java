@@ -34,6 +34,9 @@ public final class TurnReader {
 
     private static final int REMEMBERED = 4000;
 
+    /** Unread words of one text for which it is asked what was meant; where there are more, it is no slip. */
+    private static final int SLIPS = 6;
+
     /** Readings of one text beside the likeliest. */
     private static final int OTHERS = 4;
 
@@ -223,10 +226,13 @@ public final class TurnReader {
      * @param unread the word's place in the text
      */
     public Optional<String> meant(String text, Span unread) {
-        Attempt attempt = best(text);
+        Attempt attempt = remembered(text);
+        if (attempt.left() > SLIPS) {
+            return Optional.empty();
+        }
         String word = Spelling.fold(text.substring(unread.start(), unread.end()));
         return Nearest.slips(word, attempt.tongue().lexicon().single()).stream()
-                .limit(5)
+                .limit(3)
                 .filter(candidate -> read(replaced(text, unread, candidate), attempt.tongue())
                                 .unread()
                                 .size()

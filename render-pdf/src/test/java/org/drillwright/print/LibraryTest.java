@@ -35,6 +35,7 @@ import org.drillwright.report.Paint;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.source.Finding;
 import org.junit.jupiter.api.Test;
 
 /** Drillwright as another program uses it; the page of the library shows these very lines. */
@@ -49,7 +50,11 @@ class LibraryTest {
         String report = TextReport.of(school.findings(), Paint.NONE);
         Subject drill = school.entry("parry-of-quarte").orElseThrow().subject().orElseThrow();
         // end
-        assertEquals("", report);
+        // The one note is of a free choice, which its author accepts.
+        assertEquals(
+                List.of("fully-checked"),
+                school.findings().stream().map(Finding::rule).toList());
+        assertTrue(report.contains("Accepted by the author"), report);
         assertEquals("Parry of quarte and straight riposte", drill.drill().title());
     }
 

@@ -55,7 +55,7 @@ public record Judged(int counts, List<Gap> gaps, List<String> unread) {
     }
 
     private String named() {
-        String first = unread.stream().limit(NAMED).collect(Collectors.joining(", "));
+        String first = unread.stream().limit(NAMED).map(Columns::shown).collect(Collectors.joining(", "));
         int more = unread.size() - NAMED;
         return more > 0 ? first + " and " + more + " more" : first;
     }

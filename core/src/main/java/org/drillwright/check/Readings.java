@@ -48,10 +48,11 @@ final class Readings {
         List<TwoReadings> open = new ArrayList<>();
         String tag = subject.reader().tag(subject.turnWords(step, side).text());
         for (OtherReading other : first.others()) {
+            if (!open.isEmpty() || !other.asLikely()) {
+                continue;
+            }
             Performance played = Performance.of(subject, chosen.script().with(step, side, other.utterance()));
-            if (open.isEmpty()
-                    && other.asLikely()
-                    && played.faults().size() > chosen.faults().size()) {
+            if (played.faults().size() > chosen.faults().size()) {
                 open.add(new TwoReadings(whole(meant), said(meant, tag), said(other.utterance(), tag)));
             }
         }

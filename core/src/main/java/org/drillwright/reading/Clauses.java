@@ -28,6 +28,10 @@ final class Clauses {
     private final List<Span> open = new ArrayList<>();
     private final List<Span> unread = new ArrayList<>();
     private boolean said;
+
+    /** Whether it was told what is done, be it nothing that is played. */
+    private boolean told;
+
     private Span heard = Span.at(0);
 
     private List<Token> sentence = List.of();
@@ -62,6 +66,9 @@ final class Clauses {
     /** Whether what comes now is done instead of what was told before, so that it is no action of its own. */
     private boolean alternative;
 
+    /** Whether it was said what is not to be done, so that what stands behind it in the sentence may be part of that. */
+    private boolean denied;
+
     /** @param tongue the language that the sentences are of */
     Clauses(Tongue tongue) {
         this.tongue = tongue;
@@ -81,6 +88,7 @@ final class Clauses {
         others = false;
         choice = false;
         alternative = false;
+        denied = false;
         join = Clause.Join.BEGINS;
         for (Piece piece : pieces) {
             openWords(piece);
@@ -97,7 +105,12 @@ final class Clauses {
 
     Utterance utterance() {
         if (clauses.isEmpty() && said) {
-            clauses.add(new Clause(new Action.Aside(Action.Trifle.OTHER), Optional.empty(), heard, Clause.Join.BEGINS));
+            clauses.add(new Clause(
+                    new Action.Aside(Action.Trifle.OTHER),
+                    Optional.empty(),
+                    heard,
+                    Clause.Join.BEGINS,
+                    told ? Set.of() : Set.of(Doubt.DONE)));
         }
         return new Utterance(clauses, inOrder(unread), inOrder(open), List.of(), List.of(), said ? 1 : 0);
     }
@@ -120,6 +133,7 @@ final class Clauses {
                 endStretch();
                 alternative = false;
                 explains = piece.kind() == Piece.Kind.COLON;
+                denied = denied && !explains;
                 join = join == Clause.Join.BEGINS ? join : Clause.Join.COMMA;
             }
             case AND -> {
@@ -149,6 +163,7 @@ final class Clauses {
         said = true;
         inTheLunge(piece);
         others = piece.who().filter("other"::equals).isPresent();
+        denied = denied || piece.features().has("deny");
         choice = choice || piece.features().has("cond");
         if (!piece.features().has("cond")) {
             return;
@@ -199,6 +214,7 @@ final class Clauses {
 
     private void clause(Piece piece) {
         said = true;
+        told = told || !denied;
         if (alternative) {
             if (clauses.size() == begins) {
                 unread.add(span(piece));
@@ -244,6 +260,11 @@ final class Clauses {
             List<Clause> earlier = new ArrayList<>(clauses.subList(first, clauses.size()));
             clauses.subList(first, clauses.size()).clear();
             clauses.addAll(latest, earlier);
+        }
+        if (denied) {
+            for (int at = first; at < clauses.size(); at++) {
+                doubt(at, Doubt.DONE);
+            }
         }
         if (!piece.meant().isEmpty()) {
             latest = first;

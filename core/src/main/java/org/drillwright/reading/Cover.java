@@ -72,9 +72,10 @@ final class Cover {
         Optional<Piece> lastDone() {
             for (int at = pieces.size() - 1; at >= 0; at--) {
                 Piece piece = pieces.get(at);
+                boolean denied = piece.features().has("deny");
                 boolean beside = piece.kind() == Piece.Kind.ABOUT || piece.kind() == Piece.Kind.MANNER;
-                if (!beside) {
-                    boolean done = piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT;
+                if (denied || !beside) {
+                    boolean done = denied || piece.kind() == Piece.Kind.CLAUSE || piece.kind() == Piece.Kind.FRAGMENT;
                     return done && !piece.isCallTo() ? Optional.of(piece) : Optional.empty();
                 }
             }
@@ -247,7 +248,7 @@ final class Cover {
         if (last.isEmpty()) {
             return 0;
         }
-        if (phrase.from() - last.get().from() > 1) {
+        if (phrase.from() - last.get().from() > 1 || last.get().features().has("deny")) {
             return CROWDED_PHRASE;
         }
         return phrase.meant().isEmpty() || !last.get().acts() ? CROWDED_TRIFLE : CROWDED;

@@ -72,7 +72,8 @@ record Expectation(String group, String sentence, List<List<String>> alternative
                 .map(action -> plain(ActionText.of(action)))
                 .toList());
         boolean whole = read.isRead();
-        if (alternatives.contains(said) && (whole || !unread.isEmpty())) {
+        boolean nothingTold = said.isEmpty() && read.unread().isEmpty();
+        if (alternatives.contains(said) && (whole || nothingTold || !unread.isEmpty())) {
             return Outcome.MEANT;
         }
         return whole ? Outcome.MISREAD : Outcome.UNREAD;

@@ -23,11 +23,12 @@ enum Disguise {
             return misspelt(longest(item)).map(slip -> item.replace(longest(item), slip));
         }
     },
-    /** The sentence is put behind 'Do not'. */
+    /** The sentence is put behind 'Do not', as is what stands in it behind a semicolon. */
     NEGATED {
         @Override
         Optional<String> of(String sentence, String word) {
-            return Optional.of("Do not " + sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1));
+            String order = sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+            return Optional.of("Do not " + order.replace("; ", "; do not "));
         }
 
         @Override

@@ -29,8 +29,8 @@ final class Clauses {
     private final List<Span> unread = new ArrayList<>();
     private boolean said;
 
-    /** Whether it was told what is done, be it nothing that is played. */
-    private boolean told;
+    /** Whether an action was forbidden, and nothing told that is done instead. */
+    private boolean forbidden;
 
     private Span heard = Span.at(0);
 
@@ -69,6 +69,9 @@ final class Clauses {
     /** Whether it was said what is not to be done, so that what stands behind it in the sentence may be part of that. */
     private boolean denied;
 
+    /** Whether a comma stands behind that: 'do not wait, lunge'. */
+    private boolean contrasted;
+
     /** @param tongue the language that the sentences are of */
     Clauses(Tongue tongue) {
         this.tongue = tongue;
@@ -89,6 +92,7 @@ final class Clauses {
         choice = false;
         alternative = false;
         denied = false;
+        contrasted = false;
         join = Clause.Join.BEGINS;
         for (Piece piece : pieces) {
             openWords(piece);
@@ -110,7 +114,7 @@ final class Clauses {
                     Optional.empty(),
                     heard,
                     Clause.Join.BEGINS,
-                    told ? Set.of() : Set.of(Doubt.DONE)));
+                    forbidden ? Set.of(Doubt.DONE) : Set.of()));
         }
         return new Utterance(clauses, inOrder(unread), inOrder(open), List.of(), List.of(), said ? 1 : 0);
     }
@@ -134,11 +138,14 @@ final class Clauses {
                 alternative = false;
                 explains = piece.kind() == Piece.Kind.COLON;
                 denied = denied && !explains;
+                contrasted = true;
                 join = join == Clause.Join.BEGINS ? join : Clause.Join.COMMA;
             }
             case AND -> {
                 endStretch();
                 alternative = false;
+                denied = denied && !piece.features().has("but");
+                contrasted = false;
                 join = Clause.Join.AND;
             }
             case OR -> {
@@ -163,7 +170,11 @@ final class Clauses {
         said = true;
         inTheLunge(piece);
         others = piece.who().filter("other"::equals).isPresent();
-        denied = denied || piece.features().has("deny");
+        boolean first = clauses.size() == begins;
+        boolean denial = piece.features().has("deny");
+        denied = denied || (first && denial);
+        contrasted = contrasted && !denial;
+        forbidden = forbidden || (clauses.isEmpty() && denial);
         choice = choice || piece.features().has("cond");
         if (!piece.features().has("cond")) {
             return;
@@ -214,7 +225,7 @@ final class Clauses {
 
     private void clause(Piece piece) {
         said = true;
-        told = told || !denied;
+        forbidden = forbidden && denied && !(contrasted && piece.isForm("base"));
         if (alternative) {
             if (clauses.size() == begins) {
                 unread.add(span(piece));
@@ -245,6 +256,7 @@ final class Clauses {
         boolean apposed = piece.isForm("ing") || (piece.isForm("n") && namesOnly());
         explains = explains || (apposed && join == Clause.Join.COMMA);
         int first = clauses.size();
+        boolean perhapsDenied = denied && !(contrasted && piece.isForm("base"));
         if (piece.features().has("open")) {
             choice = true;
         }
@@ -261,7 +273,7 @@ final class Clauses {
             clauses.subList(first, clauses.size()).clear();
             clauses.addAll(latest, earlier);
         }
-        if (denied) {
+        if (perhapsDenied) {
             for (int at = first; at < clauses.size(); at++) {
                 doubt(at, Doubt.DONE);
             }

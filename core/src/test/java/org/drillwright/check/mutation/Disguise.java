@@ -23,12 +23,13 @@ enum Disguise {
             return misspelt(longest(item)).map(slip -> item.replace(longest(item), slip));
         }
     },
-    /** The sentence is put behind 'Do not', as is what stands in it behind a semicolon. */
+    /** The sentence is put behind 'Do not', as is what stands in it behind a semicolon and an order behind a comma. */
     NEGATED {
         @Override
         Optional<String> of(String sentence, String word) {
             String order = sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
-            return Optional.of("Do not " + order.replace("; ", "; do not "));
+            return Optional.of(
+                    "Do not " + order.replace("; ", "; do not ").replace(", point at ", ", do not point at "));
         }
 
         @Override

@@ -93,7 +93,7 @@ record Expectation(String group, String sentence, List<List<String>> alternative
                 .split("\\s+")));
         String head = words.remove(0);
         words.removeIf(word -> head.equals("strike") && word.equals("direct"));
-        words.removeAll(List.of("opposition", "same-line", "lunged"));
+        words.removeAll(List.of("opposition", "same-line", "lunged", "unless-lunged"));
         boolean placed = Set.of("place", "guard", "hold").contains(head) && !words.isEmpty();
         if (head.equals("step") && words.size() == 1) {
             words.add("1");

@@ -23,6 +23,7 @@ import org.drillwright.check.fencing.RiposteAfterParry;
 import org.drillwright.check.folder.NoTwins;
 import org.drillwright.check.folder.OneMark;
 import org.drillwright.check.folder.OneTitleASet;
+import org.drillwright.check.folder.OwnWordsWork;
 import org.drillwright.check.folder.SetWhole;
 import org.drillwright.check.form.AcceptKnown;
 import org.drillwright.check.form.BothTurns;
@@ -74,7 +75,7 @@ public final class Rules {
 
     /** What is asked of the folder as a whole. */
     public static final List<FolderRule> OF_THE_FOLDER =
-            List.of(new SetWhole(), new OneTitleASet(), new NoTwins(), new OneMark());
+            List.of(new SetWhole(), new OneTitleASet(), new NoTwins(), new OneMark(), new OwnWordsWork());
 
     private Rules() {}
 

@@ -223,6 +223,11 @@ public final class Subject {
         return places.span(path);
     }
 
+    /** Whether the file holds that key, be it with nothing in it. */
+    public boolean isWritten(FieldPath path) {
+        return places.field(path).isPresent();
+    }
+
     /** The place of a key's own words, or of what is around it. */
     public Span keySpan(FieldPath path) {
         return places.field(path).map(field -> field.key()).orElseGet(() -> places.span(path));

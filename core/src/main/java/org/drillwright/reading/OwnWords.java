@@ -29,20 +29,13 @@ final class OwnWords {
     static OwnWords of(Map<String, String> words, Tongue tongue) {
         Map<List<String>, List<String>> all = new LinkedHashMap<>();
         words.forEach((say, means) -> {
-            all.put(cut(say, tongue), cut(means, tongue));
+            all.put(tongue.words(say), tongue.words(means));
             tongue.lexicon()
                     .inflected(say, means)
-                    .forEach((form, known) -> all.put(cut(form, tongue), cut(known, tongue)));
+                    .forEach((form, known) -> all.put(tongue.words(form), tongue.words(known)));
         });
         all.remove(List.of());
         return all.isEmpty() ? NONE : new OwnWords(all);
-    }
-
-    private static List<String> cut(String text, Tongue tongue) {
-        return tongue.lexicon().words(text).stream()
-                .filter(Token::isWord)
-                .map(Token::folded)
-                .toList();
     }
 
     boolean isEmpty() {

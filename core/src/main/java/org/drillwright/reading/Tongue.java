@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.grammar.Grammar;
+import org.drillwright.lexicon.Entry;
 import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.LexiconFile;
 import org.drillwright.lexicon.Token;
@@ -47,9 +48,22 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
 
     /** How many of these words are listed. */
     long known(String text) {
+        return words(text).stream().filter(this::knows).count();
+    }
+
+    /** The words of a text, folded, without its stops. */
+    List<String> words(String text) {
         return lexicon.words(text).stream()
-                .filter(token -> knows(token.folded()))
-                .count();
+                .filter(Token::isWord)
+                .map(Token::folded)
+                .toList();
+    }
+
+    /** Whether these words are listed for how a thing is done, and for nothing else. */
+    boolean isManner(String words) {
+        List<Entry> senses = lexicon.entries(words);
+        return !senses.isEmpty()
+                && senses.stream().allMatch(sense -> sense.category().equals("MANNER"));
     }
 
     boolean knows(String folded) {

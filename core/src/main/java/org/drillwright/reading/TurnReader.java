@@ -91,6 +91,32 @@ public final class TurnReader {
         return new TurnReader(tongues, frames, all);
     }
 
+    /**
+     * Why an entry among a school's own words does not work; empty if it does.
+     *
+     * @param say the school's words
+     * @param means words that say the same
+     */
+    public Optional<OwnWordFlaw> flaw(String say, String means) {
+        if (tongues.stream()
+                .allMatch(tongue ->
+                        tongue.words(say).isEmpty() || tongue.words(means).isEmpty())) {
+            return Optional.of(OwnWordFlaw.EMPTY);
+        }
+        if (tongues.stream().noneMatch(tongue -> tongue.words(means).stream().allMatch(tongue::knows))) {
+            return Optional.of(OwnWordFlaw.MEANING_UNKNOWN);
+        }
+        if (tongues.stream().anyMatch(tongue -> tongue.isManner(say))) {
+            return Optional.of(OwnWordFlaw.MANNER);
+        }
+        Utterance said = read(say);
+        boolean same = Spelling.fold(say.strip()).equals(Spelling.fold(means.strip()))
+                || (said.isRead()
+                        && !said.clauses().isEmpty()
+                        && said.actions().equals(read(means).actions()));
+        return same ? Optional.of(OwnWordFlaw.NO_CHANGE) : Optional.empty();
+    }
+
     /** The tags of the languages it reads. */
     public List<String> tags() {
         return tongues.stream().map(Tongue::tag).toList();

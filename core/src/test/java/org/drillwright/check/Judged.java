@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.read.DrillReader;
@@ -96,15 +97,23 @@ public final class Judged {
 
     /** What one rule of the folder finds: {@code file severity line:column 'the words'}. */
     public List<String> ofFolder(String rule) {
+        return inFolder(rule)
+                .map(finding -> finding.file().name() + " " + shown(finding))
+                .toList();
+    }
+
+    /** What one rule says of the folder as a whole. */
+    public List<String> saidOfFolder(String rule) {
+        return inFolder(rule).map(Finding::what).toList();
+    }
+
+    private Stream<Finding> inFolder(String rule) {
         Folder folder = new Folder(
                 school,
                 settings.map(ReadSchool::file),
                 settings.map(ReadSchool::places).orElseGet(() -> new Places(Map.of())),
                 List.copyOf(subjects.values()));
-        return Judge.folder(folder).stream()
-                .filter(finding -> finding.rule().equals(rule))
-                .map(finding -> finding.file().name() + " " + shown(finding))
-                .toList();
+        return Judge.folder(folder).stream().filter(finding -> finding.rule().equals(rule));
     }
 
     private static List<String> shown(List<Finding> findings, String rule) {

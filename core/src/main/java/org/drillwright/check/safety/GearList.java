@@ -27,9 +27,16 @@ final class GearList {
     private static final Pattern NUMBER = Pattern.compile("\\d+n?");
 
     private final List<String> items;
+    private final Map<String, String> own = new HashMap<>();
 
-    GearList(List<String> items) {
+    /**
+     * A list of gear.
+     *
+     * @param own the school's own words, each with words that say the same
+     */
+    GearList(List<String> items, Map<String, String> own) {
         this.items = List.copyOf(items);
+        own.forEach((say, means) -> this.own.put(plain(say), plain(means)));
     }
 
     /**
@@ -48,7 +55,7 @@ final class GearList {
     /** Whether one item is the piece, and holds no word that could make it anything else. */
     boolean has(GearPiece piece) {
         return items.stream()
-                .map(GearList::fold)
+                .map(this::fold)
                 .anyMatch(item -> !says(item, "none")
                         && is(item, piece)
                         && strangeWords(item).isEmpty());
@@ -76,11 +83,7 @@ final class GearList {
 
     /** Whether an item speaks of such a piece at all, be it of another kind or to say that it is not worn. */
     boolean speaksOf(GearPiece piece) {
-        return items.stream().map(GearList::fold).anyMatch(item -> switch (piece) {
-            case MASK, SABRE_MASK -> says(item, "mask");
-            case GLOVE, SABRE_GLOVE -> says(item, "glove");
-            case JACKET, UNDERARM_PROTECTOR -> is(item, piece);
-        });
+        return items.stream().map(this::fold).anyMatch(item -> is(item, piece));
     }
 
     private static boolean is(String item, GearPiece piece) {
@@ -89,8 +92,6 @@ final class GearList {
             case JACKET -> says(item, "jacket") && !says(item, "underarm protector");
             case UNDERARM_PROTECTOR -> says(item, "underarm protector");
             case GLOVE -> says(item, "glove");
-            case SABRE_MASK -> says(item, "mask") && says(item, "sabre");
-            case SABRE_GLOVE -> says(item, "glove") && says(item, "sabre");
         };
     }
 
@@ -99,7 +100,16 @@ final class GearList {
         return WORDS.getOrDefault(piece, List.of()).stream().anyMatch(word -> spaced.contains(" " + word + " "));
     }
 
-    private static String fold(String item) {
+    /** An item for comparison, the school's own words put as what they mean. */
+    private String fold(String item) {
+        String folded = " " + plain(item) + " ";
+        for (Map.Entry<String, String> word : own.entrySet()) {
+            folded = folded.replace(" " + word.getKey() + " ", " " + word.getValue() + " ");
+        }
+        return folded.strip();
+    }
+
+    private static String plain(String item) {
         String apart = Normalizer.normalize(item, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
         return apart.toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{N}]+", " ")

@@ -9,7 +9,6 @@ import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
-import org.drillwright.model.Weapon;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
@@ -22,8 +21,8 @@ public final class GearNote implements Rule {
             Severity.ERROR,
             true,
             "Gear is listed item by item and covers what the drill makes necessary.",
-            "A point at a person asks for mask, jacket and glove; touches ask for the underarm protector too; sabre asks"
-                    + " for its own mask and glove (Technical Rules t.20.2, t.64.5; the rest common practice, no source).",
+            "A point at a person asks for mask, jacket and glove; touches ask for the underarm protector too (Technical"
+                    + " Rules t.20.2, t.64.5; the rest common practice, no source).",
             """
             gear: [mask, jacket, glove]
             #     ^^^^^^^^^^^^^^^^^^^^^
@@ -41,7 +40,7 @@ public final class GearNote implements Rule {
     public void judge(Subject subject, Findings findings) {
         List<String> gear = subject.school().gearOf(subject.drill());
         FieldPath path = FieldPath.of("gear");
-        if (gear.isEmpty()) {
+        if (gear.isEmpty() && !subject.isWritten(path)) {
             findings.error(
                     TEXT.id(),
                     subject.keySpan(path),
@@ -49,7 +48,7 @@ public final class GearNote implements Rule {
                     "Add a line: gear: [" + String.join(", ", words(needed(subject))) + "]");
             return;
         }
-        GearList list = new GearList(gear);
+        GearList list = new GearList(gear, subject.school().words());
         reportUnclear(subject, list, findings);
         List<GearPiece> missing = needed(subject).stream()
                 .filter(piece -> !list.has(piece) && list.unclear(piece).isEmpty())
@@ -91,7 +90,7 @@ public final class GearNote implements Rule {
         if (own.isEmpty() && !subject.school().gearOf(subject.drill()).isEmpty()) {
             return List.of();
         }
-        GearList list = new GearList(own);
+        GearList list = new GearList(own, subject.school().words());
         return words(
                 needed(subject).stream().filter(piece -> !list.speaksOf(piece)).toList());
     }
@@ -107,13 +106,12 @@ public final class GearNote implements Rule {
         if (!subject.isPartnerDrill()) {
             return needed;
         }
-        boolean sabre = subject.drill().weapon() == Weapon.SABRE;
         for (int step = 0; step < subject.drill().steps().size(); step++) {
             for (Side side : Side.values()) {
                 if (Intent.isOffensive(subject.turn(step, side)) || Intent.isTouch(subject.turn(step, side))) {
-                    needed.add(sabre ? GearPiece.SABRE_MASK : GearPiece.MASK);
+                    needed.add(GearPiece.MASK);
                     needed.add(GearPiece.JACKET);
-                    needed.add(sabre ? GearPiece.SABRE_GLOVE : GearPiece.GLOVE);
+                    needed.add(GearPiece.GLOVE);
                 }
                 if (Intent.isTouch(subject.turn(step, side))) {
                     needed.add(GearPiece.UNDERARM_PROTECTOR);

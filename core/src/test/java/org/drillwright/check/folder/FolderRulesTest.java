@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.drillwright.check.Judged;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What only the whole folder shows. */
 class FolderRulesTest {
@@ -113,5 +115,26 @@ class FolderRulesTest {
                 List.of("b.yaml error 1:8 'An example'"),
                 Judged.folder("", Map.of("a", "steps: []", "b", "title: An example\nsteps: []"))
                         .ofFolder("one-mark"));
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "stick it    | extend | ''",
+                "pop         | étends | ''",
+                "bunny dash  | jump forward | ''",
+                "brain lid   | mask   | ''",
+                "stick it    | exxtend | 'exxtend' holds words that are not known, so 'stick it' means nothing.",
+                "stick it    | parez lunge | 'parez lunge' holds words that are not known, so 'stick it' means nothing.",
+                "thrust      | Thrust | 'thrust' is read as 'Thrust' without this entry.",
+                "break ground| retreat | 'break ground' is read as 'retreat' without this entry.",
+                "softly      | lunge  | 'softly' tells how a thing is done, whatever the thing; it cannot mean 'lunge'.",
+                "'!'         | lunge  | There is no word in '!: lunge'.",
+            })
+    void own_words_stand_for_known_ones_and_change_something(String say, String means, String what) {
+        String school = "words:\n  '" + say + "': '" + means + "'\n";
+        List<String> found = Judged.folder(school, Map.of("a", ADVANCE)).saidOfFolder("own-words");
+        assertEquals(what.isEmpty() ? List.of() : List.of(what), found);
     }
 }

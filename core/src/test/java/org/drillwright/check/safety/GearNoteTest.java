@@ -80,10 +80,10 @@ class GearNoteTest {
             delimiter = '|',
             value = {
                 "[sabre mask, jacket, underarm protector, sabre glove] | ''",
-                "[mask, jacket, underarm protector, glove]             | sabre mask, sabre glove",
-                "[sabre mask, jacket, underarm protector, glove]       | sabre glove",
+                "[mask, jacket, underarm protector, glove]             | ''",
+                "[mask, jacket, underarm protector]                    | glove",
             })
-    void the_sabre_asks_for_its_own_mask_and_glove(String gear, String lacking) {
+    void a_mask_and_a_glove_are_those_of_the_weapon(String gear, String lacking) {
         String cut = """
                 weapon: sabre
                 steps:
@@ -108,8 +108,16 @@ class GearNoteTest {
     @Test
     void steps_alone_ask_for_a_list_and_for_nothing_on_it() {
         assertEquals("", wayOut("gear: [plimsolls]\n" + STEPS));
+        assertEquals("", wayOut("gear: []\n" + STEPS));
+    }
+
+    @Test
+    void a_schools_own_word_for_a_piece_counts() {
+        String school = "words:\n  brain bucket: mask\n";
         assertEquals(
-                List.of("error 1:1 'gear'"), Judged.drill("gear: []\n" + STEPS).findings(RULE));
+                List.of(),
+                Judged.in(school, "gear: [Brain bucket, jacket, underarm protector, glove]\n" + TOUCH)
+                        .findings(RULE));
     }
 
     @Test

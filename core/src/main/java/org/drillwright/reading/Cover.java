@@ -189,7 +189,9 @@ final class Cover {
             case "MANNER" -> add(before, phrase, Piece.Kind.MANNER, phrase.weight() + MANNER);
             case "ADJUNCT" -> add(before, phrase, Piece.Kind.ABOUT, phrase.weight() + ABOUT);
             case "FRAG" -> {
-                if (before.isOpen() && endsAt(phrase.to())) {
+                boolean whole = phrase.from() == 0 && phrase.to() == sentence.size();
+                boolean placed = whole || !phrase.features().has("alone");
+                if (placed && before.isOpen() && endsAt(phrase.to())) {
                     add(before, phrase, Piece.Kind.FRAGMENT, phrase.weight() + FRAGMENT);
                 }
             }

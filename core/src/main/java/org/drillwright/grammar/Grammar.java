@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.drillwright.lexicon.Table;
 
 /**
  * The constructions of one language. Beside rules its file says which categories are nouns ({@code noun …}: each may be
@@ -25,23 +26,17 @@ public final class Grammar {
     /**
      * Builds a grammar.
      *
-     * @throws IllegalArgumentException if a line is no rule, with the line
+     * @throws IllegalArgumentException if a line is no rule, or stands twice, with the line
      */
     public static Grammar read(List<String> lines) {
         Grammar grammar = new Grammar();
-        Set<String> seen = new HashSet<>();
-        for (String line : lines) {
-            String text = line.replaceFirst("(^|\\s)#.*", "").strip();
+        for (String text : Table.of(lines)) {
             if (text.startsWith("noun ")) {
                 grammar.nouns.addAll(Arrays.asList(text.substring(5).split("\\s+")));
             } else if (text.startsWith("late ")) {
                 grammar.late.addAll(Arrays.asList(text.substring(5).split("\\s+")));
-            } else if (!text.isEmpty()) {
-                Rule rule = Rule.parse(text);
-                if (!seen.add(text)) {
-                    throw new IllegalArgumentException("stands twice: " + text);
-                }
-                grammar.add(rule);
+            } else {
+                grammar.add(Rule.parse(text));
             }
         }
         return grammar;

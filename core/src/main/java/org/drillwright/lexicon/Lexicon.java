@@ -17,7 +17,6 @@ public final class Lexicon {
     private final Cutting cutting;
     private final List<Paradigm> verbs;
     private final Node root = new Node();
-    private final Map<String, List<Entry>> lemmas = new LinkedHashMap<>();
     private final Map<Entry, Map<String, String>> forms = new LinkedHashMap<>();
     private final Set<String> single = new HashSet<>();
 
@@ -53,10 +52,7 @@ public final class Lexicon {
         for (String word : words) {
             node = node.next.computeIfAbsent(word, key -> new Node());
         }
-        if (node.here.add(one.entry())) {
-            lemmas.computeIfAbsent(one.entry().lemma(), lemma -> new ArrayList<>())
-                    .add(one.entry());
-        }
+        node.here.add(one.entry());
         forms.computeIfAbsent(one.of(), entry -> new LinkedHashMap<>()).putIfAbsent(one.form(), one.words());
         if (words.size() == 1) {
             single.add(words.get(0));
@@ -161,16 +157,5 @@ public final class Lexicon {
             }
         });
         return made;
-    }
-
-    /** The lemmas of a category. */
-    public Set<String> lemmas(String category) {
-        Set<String> found = new HashSet<>();
-        lemmas.forEach((lemma, entries) -> {
-            if (entries.stream().anyMatch(entry -> entry.category().equals(category))) {
-                found.add(lemma);
-            }
-        });
-        return found;
     }
 }

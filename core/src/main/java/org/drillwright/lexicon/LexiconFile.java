@@ -30,19 +30,16 @@ public final class LexiconFile {
     /**
      * Builds the word list of a language.
      *
-     * @param lines of its file and of what a school adds, in this order
+     * @param lines of its files
      * @throws IllegalArgumentException if a line cannot be used, with the line
      */
     public static Lexicon read(List<String> lines) {
         LexiconFile file = new LexiconFile();
-        for (String line : lines) {
-            String text = line.replaceFirst("(^|\\s)#.*", "").strip();
-            if (!text.isEmpty()) {
-                try {
-                    file.take(Arrays.asList(text.split("\\s+")));
-                } catch (IllegalArgumentException e) {
-                    throw new IllegalArgumentException(e.getMessage() + " in the line: " + line, e);
-                }
+        for (String line : Table.of(lines)) {
+            try {
+                file.take(Arrays.asList(line.split("\\s+")));
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException(e.getMessage() + " in the line: " + line, e);
             }
         }
         Cutting cutting = new Cutting(new Clitics(file.whole, file.leading, file.trailing), file.shortened);

@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.drillwright.grammar.Argument;
 import org.drillwright.grammar.Sense;
 import org.drillwright.lexicon.Features;
+import org.drillwright.lexicon.Table;
 import org.drillwright.notation.Action;
 
 /**
@@ -37,17 +38,12 @@ public final class Frames implements Sense<Meant> {
      */
     public static Frames read(List<String> lines) {
         Frames frames = new Frames();
-        Set<String> seen = new HashSet<>();
-        for (String line : lines) {
-            String text = line.replaceFirst("(^|\\s)#.*", "").strip();
+        for (String text : Table.of(lines)) {
             if (text.startsWith("loose ")) {
                 frames.loose.addAll(Arrays.asList(text.substring(6).split("\\s+")));
             } else if (text.startsWith("named ")) {
                 frames.name(text.substring(6));
-            } else if (!text.isEmpty()) {
-                if (!seen.add(text)) {
-                    throw new IllegalArgumentException("stands twice: " + text);
-                }
+            } else {
                 frames.add(Frame.parse(text));
             }
         }

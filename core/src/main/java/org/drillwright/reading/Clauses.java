@@ -3,6 +3,7 @@ package org.drillwright.reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,6 +43,9 @@ final class Clauses {
 
     /** Who acts until somebody else is named: empty for the one whose turn it is. */
     private Optional<Side> subject = Optional.empty();
+
+    /** Whether attackers and defenders were named: each is a part in the phrase that either side may have. */
+    private final Set<String> parts = new HashSet<>();
 
     private boolean calledUpon;
     private boolean lunged;
@@ -115,6 +119,14 @@ final class Clauses {
                     heard,
                     Clause.Join.BEGINS,
                     forbidden ? Set.of(Doubt.DONE) : Set.of()));
+        }
+        if (parts.size() > 1) {
+            begins = 0;
+            for (int at = 0; at < clauses.size(); at++) {
+                if (clauses.get(at).subject().isEmpty()) {
+                    doubt(at, Doubt.WHO);
+                }
+            }
         }
         return new Utterance(clauses, inOrder(unread), inOrder(open), List.of(), List.of(), said ? 1 : 0);
     }
@@ -233,6 +245,7 @@ final class Clauses {
             return;
         }
         Optional<Side> named = piece.who().flatMap(Clauses::side);
+        piece.who().filter(who -> who.equals("att") || who.equals("def")).ifPresent(parts::add);
         if (piece.features().has("voc")) {
             subject = named;
             calledUpon = true;

@@ -27,17 +27,12 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
     private static final List<String> WORDS =
             List.of("spelling", "lines", "actions", "things", "people", "small", "manner", "short");
 
-    /**
-     * The language as it comes with the program, and with what a school adds.
-     *
-     * @param more entries in the form of the language's word list
-     */
-    static Tongue load(String tag, List<String> more) {
+    /** The language as it comes with the program. */
+    static Tongue load(String tag) {
         List<String> words = new ArrayList<>();
         for (String part : WORDS) {
             words.addAll(lines(tag + "/" + part + ".lexicon"));
         }
-        words.addAll(more);
         return new Tongue(tag, LexiconFile.read(words), Grammar.read(lines(tag + "/constructions.grammar")));
     }
 

@@ -68,9 +68,7 @@ public final class TurnReader {
 
     private static final class Standard {
         private static final TurnReader READER = new TurnReader(
-                Tongue.lines("tongues").stream()
-                        .map(tag -> Tongue.load(tag, List.of()))
-                        .toList(),
+                Tongue.lines("tongues").stream().map(Tongue::load).toList(),
                 Frames.read(FRAMES.stream()
                         .flatMap(name -> Tongue.lines("frames/" + name + ".frames").stream())
                         .toList()),

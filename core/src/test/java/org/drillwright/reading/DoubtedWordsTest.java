@@ -42,7 +42,7 @@ class DoubtedWordsTest {
                 "Barely parry quarte.                   | DONE",
                 "Parry quarte frobly.                   | MANNER",
                 "Parry quarte with the left hand.       | MANNER",
-                "Lunge halfway.                         | MANNER",
+                "Lunge frobly.                          | MANNER",
                 "Thrust to the frob.                    | MANNER",
                 "Advance frobly.                        | STEPS",
                 "Retreat seventeen.                     | STEPS",

@@ -12,6 +12,7 @@ import java.util.Set;
 import org.drillwright.meaning.ActionText;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
+import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Utterance;
 
 /**
@@ -71,12 +72,20 @@ record Expectation(String group, String sentence, List<List<String>> alternative
                 .filter(action -> !(action instanceof Action.Aside || action instanceof Action.Unread))
                 .map(action -> plain(ActionText.of(action)))
                 .toList());
-        boolean whole = read.isRead();
+        boolean whole = read.isRead() || onlyWhoIsOpen(read);
         boolean nothingTold = said.isEmpty() && read.unread().isEmpty();
         if (alternatives.contains(said) && (whole || nothingTold || !unread.isEmpty())) {
             return Outcome.MEANT;
         }
         return whole ? Outcome.MISREAD : Outcome.UNREAD;
+    }
+
+    /** 'Attackers' and 'defenders' in one text say what is done, and leave to the drill which side is which. */
+    private static boolean onlyWhoIsOpen(Utterance read) {
+        return read.unread().isEmpty()
+                && read.clauses().stream()
+                        .allMatch(clause -> !(clause.action() instanceof Action.Unread)
+                                && Set.of(Doubt.WHO).containsAll(clause.doubts()));
     }
 
     /**

@@ -12,7 +12,6 @@ import java.util.Set;
 import org.drillwright.meaning.ActionText;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
-import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Utterance;
 
 /**
@@ -26,6 +25,7 @@ record Expectation(String group, String sentence, List<List<String>> alternative
 
     /** What became of a sentence. */
     enum Outcome {
+        /** The same actions in their order and no word unread; that a condition leaves them open is no difference. */
         MEANT,
         /** Not as meant, and the reader says that it did not understand all. */
         UNREAD,
@@ -72,20 +72,12 @@ record Expectation(String group, String sentence, List<List<String>> alternative
                 .filter(action -> !(action instanceof Action.Aside || action instanceof Action.Unread))
                 .map(action -> plain(ActionText.of(action)))
                 .toList());
-        boolean whole = read.isRead() || onlyWhoIsOpen(read);
-        boolean nothingTold = said.isEmpty() && read.unread().isEmpty();
-        if (alternatives.contains(said) && (whole || nothingTold || !unread.isEmpty())) {
+        boolean everyWord = read.unread().isEmpty()
+                && read.clauses().stream().noneMatch(clause -> clause.action() instanceof Action.Unread);
+        if (alternatives.contains(said) && (everyWord || !unread.isEmpty())) {
             return Outcome.MEANT;
         }
-        return whole ? Outcome.MISREAD : Outcome.UNREAD;
-    }
-
-    /** 'Attackers' and 'defenders' in one text say what is done, and leave to the drill which side is which. */
-    private static boolean onlyWhoIsOpen(Utterance read) {
-        return read.unread().isEmpty()
-                && read.clauses().stream()
-                        .allMatch(clause -> !(clause.action() instanceof Action.Unread)
-                                && Set.of(Doubt.WHO).containsAll(clause.doubts()));
+        return read.isRead() ? Outcome.MISREAD : Outcome.UNREAD;
     }
 
     /**

@@ -36,6 +36,9 @@ final class Cover {
     /** A verb in the third person there, where it may as well be a noun. */
     private static final double STILL_TOLD = -0.2;
 
+    /** A verb behind a comma after what the partner does, which may as well be an order: 'il attaque, pare quarte'. */
+    private static final double TURNED_AWAY = 0.3;
+
     private static final double CROWDED = 4;
     private static final double CROWDED_TRIFLE = 12;
 
@@ -100,6 +103,15 @@ final class Cover {
                     && pieces.get(end - 1).who().isPresent();
         }
 
+        /** Whether the partner's doing was told just before a comma or colon. */
+        boolean turnsAway() {
+            int end = pieces.size() - 1;
+            return end > 0
+                    && (pieces.get(end).kind() == Piece.Kind.COMMA
+                            || pieces.get(end).kind() == Piece.Kind.COLON)
+                    && pieces.get(end - 1).who().filter("other"::equals).isPresent();
+        }
+
         /** Whether what somebody does was told up to a sign or an 'and': 'he retreats, parries and …'. */
         boolean goesOn() {
             int end = pieces.size() - 1;
@@ -129,8 +141,14 @@ final class Cover {
             return all;
         }
 
+        /** Whether what is told last is told of somebody, who may go on. */
+        private boolean isTold() {
+            return goesOn() || last().map(piece -> piece.isForm("3")).orElse(false);
+        }
+
         private boolean meansTheSame(Division other) {
             return isOpen() == other.isOpen()
+                    && isTold() == other.isTold()
                     && gaps.equals(other.gaps)
                     && meant.equals(other.meant)
                     && last().map(Piece::acts).equals(other.last().map(Piece::acts));
@@ -207,7 +225,7 @@ final class Cover {
                 String form = phrase.features().get("form").orElse("");
                 double more = switch (form) {
                     case "base" -> before.tells() ? GOES_ON : 0;
-                    case "3" -> before.goesOn() ? STILL_TOLD : THIRD_PERSON;
+                    case "3" -> before.turnsAway() ? TURNED_AWAY : before.goesOn() ? STILL_TOLD : THIRD_PERSON;
                     case "n", "ing", "pass", "having" -> 0;
                     default -> Double.NaN;
                 };

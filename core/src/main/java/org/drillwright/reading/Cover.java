@@ -88,6 +88,13 @@ final class Cover {
                     .orElse(true);
         }
 
+        /** Whether all that was told since a sign is about something else: 'upon the command the masks are put on'. */
+        boolean isBeside() {
+            return last().filter(piece -> piece.kind() == Piece.Kind.ABOUT && !piece.features().has("deny"))
+                            .isPresent()
+                    && lastDone().isEmpty();
+        }
+
         boolean nothingDone() {
             return pieces.stream().noneMatch(Piece::acts);
         }
@@ -213,7 +220,8 @@ final class Cover {
                 };
                 boolean earlier = form.equals("having");
                 boolean onlyFresh = !form.equals("base") && !earlier;
-                if (!Double.isNaN(more) && !(onlyFresh && closed)) {
+                boolean follows = form.equals("pass") && before.isBeside();
+                if (!Double.isNaN(more) && !(onlyFresh && closed && !follows)) {
                     boolean others = phrase.features().is("who", "other");
                     add(
                             before,

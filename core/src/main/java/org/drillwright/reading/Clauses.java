@@ -50,6 +50,12 @@ final class Clauses {
     private boolean many;
 
     private boolean others;
+
+    /** What 'he' does, by whom the one may be meant whose turn it is, where nobody else acts. */
+    private final List<Told> his = new ArrayList<>();
+
+    private boolean anotherActs;
+
     private Clause.Join join = Clause.Join.BEGINS;
     private boolean explains;
 
@@ -107,7 +113,24 @@ final class Clauses {
         clauses.add(new Clause(new Action.Unread(token.folded()), Optional.empty(), token.span(), Clause.Join.WITH));
     }
 
+    private record Told(Meant meant, Span span) {}
+
+    /** 'He offers the low line, waits and parries': a handbook tells of the pupil so, where he alone acts. */
+    private void theOneWhoActs() {
+        if (!clauses.isEmpty() || anotherActs || his.size() < 2) {
+            return;
+        }
+        begins = 0;
+        join = Clause.Join.BEGINS;
+        for (Told told : his) {
+            subject = Optional.empty();
+            add(told.meant(), told.span());
+            join = Clause.Join.AND;
+        }
+    }
+
     Utterance utterance() {
+        theOneWhoActs();
         if (clauses.isEmpty() && said) {
             clauses.add(new Clause(
                     new Action.Aside(Action.Trifle.OTHER),
@@ -170,6 +193,8 @@ final class Clauses {
         said = true;
         inTheLunge(piece);
         others = piece.who().filter("other"::equals).isPresent();
+        anotherActs = anotherActs || (others && !piece.features().has("pn"));
+        tellsOfHim(piece);
         boolean first = clauses.size() == begins;
         boolean denial = piece.features().has("deny");
         denied = denied || (first && denial);
@@ -186,6 +211,12 @@ final class Clauses {
         }
         for (int at = stretch; at < clauses.size(); at++) {
             doubt(at, Doubt.CHOICE);
+        }
+    }
+
+    private void tellsOfHim(Piece piece) {
+        for (Meant meant : piece.meant()) {
+            his.add(new Told(meant, span(piece)));
         }
     }
 
@@ -250,6 +281,7 @@ final class Clauses {
             others = false;
         }
         if (others && piece.isForm("3")) {
+            tellsOfHim(piece);
             return;
         }
         others = false;

@@ -123,7 +123,7 @@ final class Cover {
             return new Division(
                     joined(pieces, List.of(piece)),
                     cost + more,
-                    joined(meant, piece.meant()),
+                    piece.acts() ? joined(meant, piece.meant()) : meant,
                     gap ? joined(gaps, List.of(piece.from())) : gaps);
         }
 
@@ -266,7 +266,10 @@ final class Cover {
 
     private void add(Division before, Phrase<Meant> phrase, Piece.Kind kind, double cost) {
         boolean about = kind == Piece.Kind.ABOUT || kind == Piece.Kind.MANNER;
-        List<Meant> meant = about ? List.of() : phrase.meant();
+        boolean his = kind == Piece.Kind.ABOUT
+                && phrase.category().equals("S")
+                && phrase.features().has("pn");
+        List<Meant> meant = about && !his ? List.of() : phrase.meant();
         keep(before.with(new Piece(kind, phrase.from(), phrase.to(), phrase.features(), meant), cost), phrase.to());
     }
 

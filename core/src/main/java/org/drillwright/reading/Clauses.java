@@ -256,6 +256,9 @@ final class Clauses {
 
     private void clause(Piece piece) {
         said = true;
+        if (piece.features().has("lunged")) {
+            lunged = true;
+        }
         forbidden = forbidden && denied && !(contrasted && piece.isForm("base"));
         if (alternative) {
             if (clauses.size() == begins) {
@@ -368,6 +371,7 @@ final class Clauses {
         Set<Doubt> doubts = choice ? EnumSet.of(Doubt.CHOICE) : EnumSet.noneOf(Doubt.class);
         clauses.add(new Clause(lunged ? Gloss.inTheLunge(action) : action, subject, span, join, doubts));
         join = Clause.Join.WITH;
+        lunged = lunged && !(said instanceof Action.Recover) && !(said instanceof Action.Step);
     }
 
     /** The same once more, elsewhere; a position alone is taken with the hand. */

@@ -90,7 +90,8 @@ final class Cover {
 
         /** Whether all that was told since a sign is about something else: 'upon the command the masks are put on'. */
         boolean isBeside() {
-            return last().filter(piece -> piece.kind() == Piece.Kind.ABOUT && !piece.features().has("deny"))
+            return last().filter(piece -> piece.kind() == Piece.Kind.ABOUT
+                                    && !piece.features().has("deny"))
                             .isPresent()
                     && lastDone().isEmpty();
         }

@@ -54,6 +54,12 @@ final class Clauses {
     private boolean many;
 
     private boolean others;
+
+    /** What 'he' does, by whom the one may be meant whose turn it is, where nobody else acts. */
+    private final List<Told> his = new ArrayList<>();
+
+    private boolean anotherActs;
+
     private Clause.Join join = Clause.Join.BEGINS;
     private boolean explains;
 
@@ -111,7 +117,24 @@ final class Clauses {
         clauses.add(new Clause(new Action.Unread(token.folded()), Optional.empty(), token.span(), Clause.Join.WITH));
     }
 
+    private record Told(Meant meant, Span span) {}
+
+    /** 'He offers the low line, waits and parries': a handbook tells of the pupil so, where he alone acts. */
+    private void theOneWhoActs() {
+        if (!clauses.isEmpty() || anotherActs || his.size() < 2) {
+            return;
+        }
+        begins = 0;
+        join = Clause.Join.BEGINS;
+        for (Told told : his) {
+            subject = Optional.empty();
+            add(told.meant(), told.span());
+            join = Clause.Join.AND;
+        }
+    }
+
     Utterance utterance() {
+        theOneWhoActs();
         if (clauses.isEmpty() && said) {
             clauses.add(new Clause(
                     new Action.Aside(Action.Trifle.OTHER),
@@ -182,6 +205,8 @@ final class Clauses {
         said = true;
         inTheLunge(piece);
         others = piece.who().filter("other"::equals).isPresent();
+        anotherActs = anotherActs || (others && !piece.features().has("pn"));
+        tellsOfHim(piece);
         boolean first = clauses.size() == begins;
         boolean denial = piece.features().has("deny");
         denied = denied || (first && denial);
@@ -198,6 +223,12 @@ final class Clauses {
         }
         for (int at = stretch; at < clauses.size(); at++) {
             doubt(at, Doubt.CHOICE);
+        }
+    }
+
+    private void tellsOfHim(Piece piece) {
+        for (Meant meant : piece.meant()) {
+            his.add(new Told(meant, span(piece)));
         }
     }
 
@@ -237,6 +268,9 @@ final class Clauses {
 
     private void clause(Piece piece) {
         said = true;
+        if (piece.features().has("lunged")) {
+            lunged = true;
+        }
         forbidden = forbidden && denied && !(contrasted && piece.isForm("base"));
         if (alternative) {
             if (clauses.size() == begins) {
@@ -263,6 +297,7 @@ final class Clauses {
             others = false;
         }
         if (others && piece.isForm("3")) {
+            tellsOfHim(piece);
             return;
         }
         others = false;
@@ -349,6 +384,7 @@ final class Clauses {
         Set<Doubt> doubts = choice ? EnumSet.of(Doubt.CHOICE) : EnumSet.noneOf(Doubt.class);
         clauses.add(new Clause(lunged ? Gloss.inTheLunge(action) : action, subject, span, join, doubts));
         join = Clause.Join.WITH;
+        lunged = lunged && !(said instanceof Action.Recover) && !(said instanceof Action.Step);
     }
 
     /** The same once more, elsewhere; a position alone is taken with the hand. */

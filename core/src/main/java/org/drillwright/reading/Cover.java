@@ -91,6 +91,14 @@ final class Cover {
                     .orElse(true);
         }
 
+        /** Whether all that was told since a sign is about something else: 'upon the command the masks are put on'. */
+        boolean isBeside() {
+            return last().filter(piece -> piece.kind() == Piece.Kind.ABOUT
+                                    && !piece.features().has("deny"))
+                            .isPresent()
+                    && lastDone().isEmpty();
+        }
+
         boolean nothingDone() {
             return pieces.stream().noneMatch(Piece::acts);
         }
@@ -128,7 +136,7 @@ final class Cover {
             return new Division(
                     joined(pieces, List.of(piece)),
                     cost + more,
-                    joined(meant, piece.meant()),
+                    piece.acts() ? joined(meant, piece.meant()) : meant,
                     gap ? joined(gaps, List.of(piece.from())) : gaps);
         }
 
@@ -231,7 +239,8 @@ final class Cover {
                 };
                 boolean earlier = form.equals("having");
                 boolean onlyFresh = !form.equals("base") && !earlier;
-                if (!Double.isNaN(more) && !(onlyFresh && closed)) {
+                boolean follows = form.equals("pass") && before.isBeside();
+                if (!Double.isNaN(more) && !(onlyFresh && closed && !follows)) {
                     boolean others = phrase.features().is("who", "other");
                     add(
                             before,
@@ -276,7 +285,10 @@ final class Cover {
 
     private void add(Division before, Phrase<Meant> phrase, Piece.Kind kind, double cost) {
         boolean about = kind == Piece.Kind.ABOUT || kind == Piece.Kind.MANNER;
-        List<Meant> meant = about ? List.of() : phrase.meant();
+        boolean his = kind == Piece.Kind.ABOUT
+                && phrase.category().equals("S")
+                && phrase.features().has("pn");
+        List<Meant> meant = about && !his ? List.of() : phrase.meant();
         keep(before.with(new Piece(kind, phrase.from(), phrase.to(), phrase.features(), meant), cost), phrase.to());
     }
 

@@ -11,7 +11,7 @@ import org.drillwright.meaning.Meant;
  * @param from its first token
  * @param to behind its last token
  * @param features what the phrase says of itself: form, who does it
- * @param meant what is done
+ * @param meant what is done; of what 'he' does, what it would be if he is the one whose turn it is
  */
 record Piece(Kind kind, int from, int to, Features features, List<Meant> meant) {
 
@@ -45,7 +45,7 @@ record Piece(Kind kind, int from, int to, Features features, List<Meant> meant) 
 
     /** Whether something may be done in it. */
     boolean acts() {
-        return !meant.isEmpty();
+        return kind != Kind.ABOUT && !meant.isEmpty();
     }
 
     /** Whether it only names those who act from here. */

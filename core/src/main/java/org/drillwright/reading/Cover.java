@@ -271,10 +271,13 @@ final class Cover {
                                 || phrase.category().equals("SEPOR"));
     }
 
-    /** A clause directly behind a clause, without a sign or an 'and' between them, is seldom meant: 'advance lunge'. */
+    /**
+     * A clause directly behind a clause, without a sign or an 'and' between them, is seldom meant: 'advance lunge'; but
+     * 'hold while leaders beat'.
+     */
     private static double crowding(Division before, Phrase<Meant> phrase) {
         Optional<Piece> last = before.lastDone();
-        if (last.isEmpty()) {
+        if (last.isEmpty() || phrase.features().has("sub")) {
             return 0;
         }
         if (phrase.from() - last.get().from() > 1 || last.get().features().has("deny")) {

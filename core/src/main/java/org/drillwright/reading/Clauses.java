@@ -473,7 +473,7 @@ final class Clauses {
             return;
         }
         boolean nothingToEnd =
-                !lands.strikes() && clauses.size() == begins && lands.aim().target().isEmpty();
+                !lands.strikes() && clauses.isEmpty() && lands.aim().target().isEmpty();
         if (nothingToEnd) {
             unread.add(span);
             add(new Action.Unread("words"), span);

@@ -197,7 +197,8 @@ public final class Chart<M> {
             return;
         }
         List<M> meant = said.get("acts").map(sense::named).orElse(begun.meant());
-        add(cell, finished(begun, to, result, begun.weight(), meant));
+        boolean trifle = meant.isEmpty() || said.has("acts");
+        add(cell, finished(begun, to, trifle ? result : result.without("acts"), begun.weight(), meant));
     }
 
     private static <M> Phrase<M> finished(Begun<M> begun, int to, Features features, double weight, List<M> meant) {

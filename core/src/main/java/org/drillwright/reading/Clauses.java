@@ -521,6 +521,13 @@ final class Clauses {
             replace(new Action.Lunge(lunge.depth(), lands.aim()), span);
             return;
         }
+        boolean nothingToEnd =
+                !lands.strikes() && clauses.isEmpty() && lands.aim().target().isEmpty();
+        if (nothingToEnd) {
+            unread.add(span);
+            add(new Action.Unread("words"), span);
+            return;
+        }
         Path path = lands.strikes() ? Path.DIRECT : Path.UNSTATED;
         add(new Action.Strike(Role.ATTACK, path, lands.aim(), false, false, false, false), span);
     }

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.drillwright.check.courtesy.SaluteBothEnds;
+import org.drillwright.check.fencing.AcrossTheBlades;
 import org.drillwright.check.fencing.AnswerToAttack;
 import org.drillwright.check.fencing.BackToStart;
 import org.drillwright.check.fencing.FullyChecked;
@@ -62,6 +63,7 @@ public final class Rules {
             new AnswerToAttack(),
             new RiposteAfterParry(),
             new LineChange(),
+            new AcrossTheBlades(),
             new RecoverFirst(),
             new NotBothAtOnce(),
             new OnTarget(),

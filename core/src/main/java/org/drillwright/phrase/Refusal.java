@@ -75,6 +75,14 @@ public sealed interface Refusal {
     /** A straight riposte that would have to pass the blade. */
     record NotStraight(Position parry, Line expected, Line named) implements Refusal {}
 
+    /**
+     * A stroke that would have to go through the blades that touch.
+     *
+     * @param contact the line of the one attacked in which they touch
+     * @param sure whether the words say that it goes straight, or in opposition, and the blades certainly still touch
+     */
+    record AcrossTheBlades(Line contact, Line named, boolean sure, boolean opposition) implements Refusal {}
+
     /** Somebody on the lunge does what needs a recovery first. */
     record NotRecovered(String what) implements Refusal {}
 

@@ -9,6 +9,7 @@ import org.drillwright.check.courtesy.SaluteBothEnds;
 import org.drillwright.check.fencing.AcrossTheBlades;
 import org.drillwright.check.fencing.AnswerToAttack;
 import org.drillwright.check.fencing.BackToStart;
+import org.drillwright.check.fencing.BladeIsThere;
 import org.drillwright.check.fencing.FullyChecked;
 import org.drillwright.check.fencing.InReach;
 import org.drillwright.check.fencing.LineChange;
@@ -21,6 +22,7 @@ import org.drillwright.check.fencing.ParryCloses;
 import org.drillwright.check.fencing.RearFootStays;
 import org.drillwright.check.fencing.RecoverFirst;
 import org.drillwright.check.fencing.RiposteAfterParry;
+import org.drillwright.check.fencing.SomethingToRenew;
 import org.drillwright.check.folder.NoTwins;
 import org.drillwright.check.folder.OneMark;
 import org.drillwright.check.folder.OneTitleASet;
@@ -62,6 +64,8 @@ public final class Rules {
             new ParryCloses(),
             new AnswerToAttack(),
             new RiposteAfterParry(),
+            new SomethingToRenew(),
+            new BladeIsThere(),
             new LineChange(),
             new AcrossTheBlades(),
             new RecoverFirst(),

@@ -65,6 +65,7 @@ final class Assault {
         sighting.offTarget().ifPresent(target -> ledger.refuse(new Refusal.OffTarget(target)));
         judgeMask(before);
         judgeRight(before, strike);
+        judgeRenewal(strike);
         new PathJudge(before, setting, moment.by(), strike, ledger).judge();
         Fact<Line> line = sighting.line();
         if (!sighting.isBeyondTable()) {
@@ -105,6 +106,19 @@ final class Assault {
                 .isPresent();
         if (!right && !goesOn && !drew) {
             ledger.refuse(new Refusal.NoParryBefore(counter));
+        }
+    }
+
+    /** Remise, redoublement and reprise renew an attack of one's own (Technical Rules t.13). */
+    private void judgeRenewal(Action.Strike strike) {
+        boolean renews =
+                switch (strike.role()) {
+                    case REMISE, REDOUBLE, REPRISE -> true;
+                    default -> false;
+                };
+        Fact<Boolean> attacked = moment.attacked();
+        if (renews && ledger.asks("earlier attack", attacked.isKnown(), attacked.since()) && attacked.is(false)) {
+            ledger.refuse(new Refusal.NothingToRenew(strike.role()));
         }
     }
 

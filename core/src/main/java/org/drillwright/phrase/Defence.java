@@ -61,6 +61,7 @@ final class Defence {
 
     private State meet(State state, Action.Parry parry, Attack attack) {
         Side by = moment.by();
+        judgeCeding(state, parry, attack);
         if (parry.position().isPresent() && !attack.beyondTable()) {
             ParryJudge judge = new ParryJudge(setting, state.of(by), parry, ledger);
             if (attack.feintLine().isPresent()
@@ -76,6 +77,17 @@ final class Defence {
         }
         State met = hand(state, parry, attack.role(), !attack.meant());
         return attack.meant() ? afterContact(met, parry) : afterFeint(met);
+    }
+
+    /** A ceding parry yields to a blade that holds or carries one's own: common practice, no source. */
+    private void judgeCeding(State state, Action.Parry parry, Attack attack) {
+        if (parry.kind() != ParryKind.CEDING || attack.contact()) {
+            return;
+        }
+        Fact<Optional<Engagement>> contact = state.engagement();
+        if (ledger.asks("contact", contact.isKnown(), contact.since())) {
+            ledger.refuse(new Refusal.NothingToCedeTo());
+        }
     }
 
     /** Whether blades met on a feint is shown only by what follows; the hand was looking for the blade. */

@@ -42,7 +42,8 @@ final class PathJudge {
                 judgeSide();
             }
             case UNSTATED -> judgeSide();
-            case GLIDE, DECEIVE -> {}
+            case GLIDE -> new BladeJudge(state, setting, by, ledger).judgeGlide();
+            case DECEIVE -> {}
         }
     }
 

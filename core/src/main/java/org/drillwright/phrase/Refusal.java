@@ -63,6 +63,24 @@ public sealed interface Refusal {
     /** A riposte without a parry of one's own, or a counter-riposte without the parry of a riposte. */
     record NoParryBefore(boolean counter) implements Refusal {}
 
+    /** A remise, redoublement or reprise by who has not attacked. */
+    record NothingToRenew(Action.Role role) implements Refusal {}
+
+    /** The partner's blade is to be taken or pressed, or gone along, and the blades are apart. */
+    record NoBladeToTake(Optional<Action.Contact> contact) implements Refusal {}
+
+    /** A beat where the partner's blade is not. */
+    record BeatsElsewhere(Position at, Line blade) implements Refusal {}
+
+    /** There is no engagement to change. */
+    record NoEngagementToChange() implements Refusal {}
+
+    /** An engagement is changed to the one that is there. */
+    record ChangesToItself(Position position) implements Refusal {}
+
+    /** A parry that cedes to nothing: no blade takes the parrier's. */
+    record NothingToCedeTo() implements Refusal {}
+
     /** Nothing to pass: the blades are apart and the partner's blade does not stand before the point. */
     record NoBladeToPass(Action.Path path, Line from) implements Refusal {}
 

@@ -29,10 +29,14 @@ public final class Rehearsal {
 
     private final Setting setting;
     private final Words words;
+    private final Map<Side, Fact<Boolean>> attacked = new EnumMap<>(Side.class);
 
     private Rehearsal(Setting setting, Words words) {
         this.setting = setting;
         this.words = words;
+        for (Side side : Side.values()) {
+            attacked.put(side, Fact.of(false));
+        }
     }
 
     /** Plays a drill; never throws, whatever it holds. */
@@ -62,7 +66,7 @@ public final class Rehearsal {
         for (Clause clause : InDoubt.clauses(utterance)) {
             for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
                 Move move = new Move(side, List.of(clause));
-                Outcome outcome = Play.play(state, move, setting, new Moment(side, where, false));
+                Outcome outcome = Play.play(state, move, setting, new Moment(side, where, false, Fact.of(false)));
                 State next = outcome.next();
                 if (clause.action() instanceof Action.Unread) {
                     next = masksUnknown(next, where);
@@ -86,7 +90,7 @@ public final class Rehearsal {
 
     private Count count(State begin, Map<Side, Utterance> turns, String where) {
         CountOrder order = new CountOrder(begin, moves(begin, turns, Side.LEADER), moves(begin, turns, Side.FOLLOWER));
-        List<Played> played = new ArrayList<>();
+        List<Played> alone = new ArrayList<>();
         Set<Side> lunged = EnumSet.noneOf(Side.class);
         State state = begin;
         for (Optional<Move> next = order.next(state); next.isPresent(); next = order.next(state)) {
@@ -94,14 +98,25 @@ public final class Rehearsal {
             Side by = move.by();
             boolean othersLunge =
                     lunged.contains(by.other()) && state.of(by.other()).isLunged();
-            Outcome outcome = Play.play(state, move, setting, new Moment(by, where, othersLunge));
-            played.add(new Played(move, state, outcome.next(), outcome.refusals(), outcome.asked()));
+            Outcome outcome = Play.play(state, move, setting, new Moment(by, where, othersLunge, attacked.get(by)));
+            alone.add(new Played(move, state, outcome.next(), outcome.refusals(), outcome.asked()));
             state = outcome.next();
+            attacked.merge(by, attacks(move, where), Rehearsal::either);
             if (move.lunge().isPresent()) {
                 lunged.add(by);
             }
         }
+        List<Played> played = setting.partner() ? new BothTogether(alone).judged() : alone;
         return endOf(begin, played, state, turns);
+    }
+
+    private static Fact<Boolean> attacks(Move move, String where) {
+        boolean told = move.isCertain() && !(move.action() instanceof Action.Unread);
+        return told ? Fact.of(move.isAssault()) : Fact.unknown(where);
+    }
+
+    private static Fact<Boolean> either(Fact<Boolean> before, Fact<Boolean> now) {
+        return before.is(true) || now.is(false) ? before : now;
     }
 
     private static List<Move> moves(State begin, Map<Side, Utterance> turns, Side side) {

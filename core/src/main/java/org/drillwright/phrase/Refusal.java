@@ -57,6 +57,9 @@ public sealed interface Refusal {
     /** An attack is under way and the other holds: it will be taken, and is better said so. */
     record HoldUnderAttack() implements Refusal {}
 
+    /** A touch is taken, and none comes. */
+    record NothingToTake() implements Refusal {}
+
     /** A retreat that does not get out of reach. */
     record RetreatTooShort(Range measure) implements Refusal {}
 

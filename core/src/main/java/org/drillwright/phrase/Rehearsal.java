@@ -57,7 +57,8 @@ public final class Rehearsal {
         }
         List<Played> closing = new ArrayList<>();
         together(state, words.closing(), "the closing", closing);
-        return new Replay(setting, opening, opened, start, counts, closing);
+        List<Count> judged = setting.partner() ? Hindsight.of(counts) : counts;
+        return new Replay(setting, opening, opened, start, judged, closing);
     }
 
     /** Words that concern both unless they name one. */

@@ -9,8 +9,10 @@ import org.drillwright.check.courtesy.SaluteBothEnds;
 import org.drillwright.check.fencing.AcrossTheBlades;
 import org.drillwright.check.fencing.AnswerToAttack;
 import org.drillwright.check.fencing.BackToStart;
+import org.drillwright.check.fencing.BladeInHand;
 import org.drillwright.check.fencing.BladeIsThere;
 import org.drillwright.check.fencing.FullyChecked;
+import org.drillwright.check.fencing.HandBeforeFoot;
 import org.drillwright.check.fencing.InReach;
 import org.drillwright.check.fencing.LineChange;
 import org.drillwright.check.fencing.MaskFirst;
@@ -23,6 +25,7 @@ import org.drillwright.check.fencing.RearFootStays;
 import org.drillwright.check.fencing.RecoverFirst;
 import org.drillwright.check.fencing.RiposteAfterParry;
 import org.drillwright.check.fencing.SomethingToRenew;
+import org.drillwright.check.fencing.TurnsAgree;
 import org.drillwright.check.folder.NoTwins;
 import org.drillwright.check.folder.OneMark;
 import org.drillwright.check.folder.OneTitleASet;
@@ -60,6 +63,7 @@ public final class Rules {
             new AcceptKnown(),
             new MaskFirst(),
             new InReach(),
+            new HandBeforeFoot(),
             new OpenLine(),
             new ParryCloses(),
             new AnswerToAttack(),
@@ -74,6 +78,8 @@ public final class Rules {
             new RearFootStays(),
             new OpeningLeadsOn(),
             new BackToStart(),
+            new TurnsAgree(),
+            new BladeInHand(),
             new OneReading(),
             new SayAsMeans(),
             new WordsRead(),

@@ -39,6 +39,9 @@ final class Assault {
         if (strike.isEmpty()) {
             return set;
         }
+        if (moment.footFirst() && move.lunge().isEmpty()) {
+            ledger.refuse(new Refusal.FootBeforeHand());
+        }
         return strike(state, set, strike.get(), move.lunge().isPresent(), wasLunged, before);
     }
 
@@ -201,7 +204,7 @@ final class Assault {
         Optional<Line> shown = compound ? shown(sighting) : Optional.empty();
         boolean contact = strike.opposition() || strike.path() == Path.GLIDE || holdsContact(before);
         Attack attack = new Attack(
-                line, shown, strike.role(), meant, contact, false, sighting.isBeyondTable(), sighting.reach());
+                line, sighting.height(), shown, strike.role(), meant, contact, false, sighting.isBeyondTable(), sighting.reach());
         boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
         State next = set.with(by, set.of(by).threatening(line))
                 .withAttackOn(moment.other(), Fact.of(Optional.of(attack)))

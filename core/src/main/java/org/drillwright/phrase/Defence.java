@@ -71,7 +71,7 @@ final class Defence {
                 State drawn = afterFeint(hand(state, parry, attack.role(), true));
                 return drawn.withAttackOn(by, Fact.of(Optional.of(attack.afterDrawing())));
             }
-            judge.judge(attack.line(), attack.contact());
+            judge.judge(attack);
         } else {
             ledger.asks("parry", true, "");
         }
@@ -137,7 +137,8 @@ final class Defence {
                     by, next.of(by).guarding(Fact.of(answer.stance().guard().get())));
         }
         boolean threatOnly = next.attackOn(by).filter(one -> !one.meant()).isPresent();
-        if (answer.reply() == Reply.RECEIVE && threatOnly && next.measure().least() > 1) {
+        int reach = next.attackOn(by).map(Attack::reach).orElse(0);
+        if (answer.reply() == Reply.RECEIVE && threatOnly && next.measure().least() > reach) {
             ledger.refuse(new Refusal.OutOfReach(next.measure(), false, false));
         }
         Optional<Attack> attack = next.attackOn(by).filter(Attack::meant);

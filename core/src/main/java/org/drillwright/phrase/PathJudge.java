@@ -164,7 +164,8 @@ final class PathJudge {
     private Optional<Engagement> touching() {
         Fencer partner = state.of(by.other());
         Optional<Engagement> contact = state.engagement().value().flatMap(blades -> blades);
-        if (partner.extended().is(false)) {
+        boolean riposte = strike.role() == Role.RIPOSTE || strike.role() == Role.COUNTER_RIPOSTE;
+        if (partner.extended().is(false) || riposte) {
             return contact;
         }
         Optional<Line> point = partner.point().value().flatMap(line -> line);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Target;
@@ -25,6 +26,9 @@ public sealed interface Refusal {
      */
     record ParryMisses(Position position, Action.ParryKind kind, Line attacked, Fact<Position> from, boolean firm)
             implements Refusal {}
+
+    /** A parry at the other height than the attack, whose line is not known further. */
+    record ParryAtOtherHeight(Position position, Height attacked) implements Refusal {}
 
     /** A circular parry is named for a position that the hand does not stand in. */
     record CircleElsewhere(Position position, Position from, Line attacked) implements Refusal {}
@@ -106,6 +110,18 @@ public sealed interface Refusal {
 
     /** Somebody on the lunge does what needs a recovery first. */
     record NotRecovered(String what) implements Refusal {}
+
+    /** The arm goes out from a lunge that was made without it. */
+    record FootBeforeHand() implements Refusal {}
+
+    /** A recovery by who is not on the lunge. */
+    record NothingToRecover() implements Refusal {}
+
+    /** One lunges and the other comes forward on to the point. */
+    record RunsOn(Range measure) implements Refusal {}
+
+    /** The words of the two put the blades otherwise. */
+    record WordsDisagree(String one, String other) implements Refusal {}
 
     /** Two lunges meet. */
     record BothLunge() implements Refusal {}

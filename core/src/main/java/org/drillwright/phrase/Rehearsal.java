@@ -30,6 +30,7 @@ public final class Rehearsal {
     private final Setting setting;
     private final Words words;
     private final Map<Side, Fact<Boolean>> attacked = new EnumMap<>(Side.class);
+    private final Set<Side> footFirst = EnumSet.noneOf(Side.class);
 
     private Rehearsal(Setting setting, Words words) {
         this.setting = setting;
@@ -67,7 +68,7 @@ public final class Rehearsal {
         for (Clause clause : InDoubt.clauses(utterance)) {
             for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
                 Move move = new Move(side, List.of(clause));
-                Outcome outcome = Play.play(state, move, setting, new Moment(side, where, false, Fact.of(false)));
+                Outcome outcome = Play.play(state, move, setting, new Moment(side, where, false, Fact.of(false), false));
                 State next = outcome.next();
                 if (clause.action() instanceof Action.Unread) {
                     next = masksUnknown(next, where);
@@ -99,16 +100,37 @@ public final class Rehearsal {
             Side by = move.by();
             boolean othersLunge =
                     lunged.contains(by.other()) && state.of(by.other()).isLunged();
-            Outcome outcome = Play.play(state, move, setting, new Moment(by, where, othersLunge, attacked.get(by)));
+            Outcome outcome = Play.play(state, move, setting, new Moment(by, where, othersLunge, attacked.get(by), footFirst.contains(by)));
             alone.add(new Played(move, state, outcome.next(), outcome.refusals(), outcome.asked()));
             state = outcome.next();
             attacked.merge(by, attacks(move, where), Rehearsal::either);
+            noteFeet(move, state);
             if (move.lunge().isPresent()) {
                 lunged.add(by);
             }
         }
-        List<Played> played = setting.partner() ? new BothTogether(alone).judged() : alone;
+        List<Played> played = setting.partner() ? new BothTogether(setting, alone).judged() : alone;
         return endOf(begin, played, state, turns);
+    }
+
+    /** A lunge without the arm stands until the arm goes out, the hand parries, or the feet come up. */
+    private void noteFeet(Move move, State after) {
+        Side by = move.by();
+        boolean bare = move.isCertain()
+                && move.lunge().isPresent()
+                && move.strike().isEmpty()
+                && after.of(by).extended().is(false)
+                && after.of(by).isLunged();
+        boolean over = move.isAssault()
+                || !move.isCertain()
+                || move.action() instanceof Action.Parry
+                || move.action() instanceof Action.Unread
+                || !after.of(by).isLunged();
+        if (bare) {
+            footFirst.add(by);
+        } else if (over) {
+            footFirst.remove(by);
+        }
     }
 
     private static Fact<Boolean> attacks(Move move, String where) {

@@ -64,6 +64,11 @@ public final class InReach extends RefusalRule {
                     "This riposte lunges from extension distance.",
                     "The arm alone reaches; a lunge from so near bends the blade hard.");
         }
+        if (fault.refusal() instanceof Refusal.RunsOn) {
+            return Sentence.error(
+                    "The " + fault.by().word() + " steps on to the point of a lunge that reaches without that step.",
+                    "Let the one step and the other lunge on counts of their own, or parry with the step.");
+        }
         return Sentence.none();
     }
 }

@@ -8,6 +8,7 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.phrase.Refusal;
@@ -74,6 +75,14 @@ public final class ParryCloses extends RefusalRule {
                     "The attack arrives in " + Sentence.the(circle.attacked()) + ", which "
                             + circle.position().word() + " closes without a circle.",
                     "A circular parry meets an attack in the other line of the same height.");
+        }
+        if (refusal instanceof Refusal.ParryAtOtherHeight other) {
+            boolean low = other.attacked() == Height.LOW;
+            return Sentence.error(
+                    closes(setting, other.position()) + "; the attack arrives " + (low ? "low." : "high."),
+                    low
+                            ? "Parry low, in octave, seconde or septime, or draw the target away and hit the arm."
+                            : "Parry high, in quarte, sixte or tierce.");
         }
         return sayWarning(refusal);
     }

@@ -44,6 +44,11 @@ public final class RecoverFirst extends RefusalRule {
 
     @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
+        if (fault.refusal() instanceof Refusal.NothingToRecover) {
+            return Sentence.warning(
+                    "The " + fault.by().word() + " is not on the lunge, so there is nothing to recover from.",
+                    "Write 'return to guard', or the lunge that this recovers from.");
+        }
         if (!(fault.refusal() instanceof Refusal.NotRecovered still)) {
             return Sentence.none();
         }

@@ -114,11 +114,10 @@ final class Assault {
 
     /** Remise, redoublement and reprise renew an attack of one's own (Technical Rules t.13). */
     private void judgeRenewal(Action.Strike strike) {
-        boolean renews =
-                switch (strike.role()) {
-                    case REMISE, REDOUBLE, REPRISE -> true;
-                    default -> false;
-                };
+        boolean renews = switch (strike.role()) {
+            case REMISE, REDOUBLE, REPRISE -> true;
+            default -> false;
+        };
         Fact<Boolean> attacked = moment.attacked();
         if (renews && ledger.asks("earlier attack", attacked.isKnown(), attacked.since()) && attacked.is(false)) {
             ledger.refuse(new Refusal.NothingToRenew(strike.role()));
@@ -204,7 +203,15 @@ final class Assault {
         Optional<Line> shown = compound ? shown(sighting) : Optional.empty();
         boolean contact = strike.opposition() || strike.path() == Path.GLIDE || holdsContact(before);
         Attack attack = new Attack(
-                line, sighting.height(), shown, strike.role(), meant, contact, false, sighting.isBeyondTable(), sighting.reach());
+                line,
+                sighting.height(),
+                shown,
+                strike.role(),
+                meant,
+                contact,
+                false,
+                sighting.isBeyondTable(),
+                sighting.reach());
         boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
         State next = set.with(by, set.of(by).threatening(line))
                 .withAttackOn(moment.other(), Fact.of(Optional.of(attack)))

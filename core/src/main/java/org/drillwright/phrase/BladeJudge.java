@@ -70,7 +70,8 @@ final class BladeJudge {
         Fencer partner = state.of(by.other());
         Optional<Line> contact =
                 state.engagement().value().flatMap(known -> known).map(one -> one.lineOf(by));
-        boolean apart = state.engagement().is(Optional.empty()) && partner.extended().is(false);
+        boolean apart =
+                state.engagement().is(Optional.empty()) && partner.extended().is(false);
         Optional<Line> guard =
                 apart ? partner.hand().value().flatMap(setting::lineOf).map(setting::across) : Optional.empty();
         Optional<Line> blade = contact.or(() -> guard);

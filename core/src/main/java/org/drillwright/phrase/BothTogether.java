@@ -82,7 +82,8 @@ final class BothTogether {
         Side by = one.move().by();
         boolean forward = one.move().action() instanceof Action.Step step && Footwork.goesForward(step);
         boolean lunges = by(by.other())
-                .anyMatch(other -> other.move().isCertain() && other.move().lunge().isPresent());
+                .anyMatch(other ->
+                        other.move().isCertain() && other.move().lunge().isPresent());
         boolean stops = by(by.other())
                 .flatMap(other -> other.move().strike().stream())
                 .anyMatch(strike -> strike.role() == Role.STOP || strike.role() == Role.TIME);
@@ -121,23 +122,25 @@ final class BothTogether {
             return Optional.empty();
         }
         if (!own.get().engaged().equals(other.get().engaged())) {
-            return Optional.of(new Refusal.WordsDisagree(
-                    blades(other.get()), blades(own.get())));
+            return Optional.of(new Refusal.WordsDisagree(blades(other.get()), blades(own.get())));
         }
         Optional<Line> here = line(own.get());
         Optional<Line> there = line(other.get()).map(setting::across);
-        boolean elsewhere = here.isPresent() && there.isPresent() && !here.equals(there);
+        boolean elsewhere = here.isPresent()
+                && there.isPresent()
+                && !here.equals(there)
+                && !named(own.get()).equals(named(other.get()));
         return elsewhere
                 ? Optional.of(new Refusal.WordsDisagree(
-                        "the blades engaged in " + position(other.get()), "the blades engaged in " + position(own.get())))
+                        "the blades engaged in " + position(other.get()),
+                        "the blades engaged in " + position(own.get())))
                 : Optional.empty();
     }
 
     /** What a guard or a recovery says of the blades, if it says whether they touch. */
     private static Optional<Stance> stance(Action action) {
-        Optional<Stance> stance = action instanceof Action.Recover recover
-                ? Optional.of(recover.stance())
-                : StartState.stance(action);
+        Optional<Stance> stance =
+                action instanceof Action.Recover recover ? Optional.of(recover.stance()) : StartState.stance(action);
         return stance.filter(one -> one.engaged().isPresent());
     }
 

@@ -75,11 +75,11 @@ final class Hindsight {
     private static boolean holdsUnderRiposte(Played one) {
         boolean stands = one.before().of(one.move().by()).feet().is(Feet.ON_GUARD);
         boolean holds = stands && (isReply(one, Reply.HOLD) || isReply(one, Reply.WAIT));
-        Optional<Role> role = one.before()
-                .attackOn(one.move().by())
-                .filter(Attack::meant)
-                .map(Attack::role);
-        return holds && role.filter(known -> known == Role.RIPOSTE || known == Role.COUNTER_RIPOSTE).isPresent();
+        Optional<Role> role =
+                one.before().attackOn(one.move().by()).filter(Attack::meant).map(Attack::role);
+        return holds
+                && role.filter(known -> known == Role.RIPOSTE || known == Role.COUNTER_RIPOSTE)
+                        .isPresent();
     }
 
     private Stream<Played> moves(int at) {

@@ -38,7 +38,10 @@ final class ParryJudge {
 
     void judge(Attack attack) {
         Optional<Height> height = attack.height();
-        boolean other = height.isPresent() && !attack.line().isKnown() && !attack.contact() && isAllAt(height.get().other());
+        boolean other = height.isPresent()
+                && !attack.line().isKnown()
+                && !attack.contact()
+                && isAllAt(height.get().other());
         if (other) {
             ledger.refuse(new Refusal.ParryAtOtherHeight(position, height.get()));
             return;

@@ -68,7 +68,8 @@ public final class Rehearsal {
         for (Clause clause : InDoubt.clauses(utterance)) {
             for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
                 Move move = new Move(side, List.of(clause));
-                Outcome outcome = Play.play(state, move, setting, new Moment(side, where, false, Fact.of(false), false));
+                Outcome outcome =
+                        Play.play(state, move, setting, new Moment(side, where, false, Fact.of(false), false));
                 State next = outcome.next();
                 if (clause.action() instanceof Action.Unread) {
                     next = masksUnknown(next, where);
@@ -100,7 +101,8 @@ public final class Rehearsal {
             Side by = move.by();
             boolean othersLunge =
                     lunged.contains(by.other()) && state.of(by.other()).isLunged();
-            Outcome outcome = Play.play(state, move, setting, new Moment(by, where, othersLunge, attacked.get(by), footFirst.contains(by)));
+            Outcome outcome = Play.play(
+                    state, move, setting, new Moment(by, where, othersLunge, attacked.get(by), footFirst.contains(by)));
             alone.add(new Played(move, state, outcome.next(), outcome.refusals(), outcome.asked()));
             state = outcome.next();
             attacked.merge(by, attacks(move, where), Rehearsal::either);

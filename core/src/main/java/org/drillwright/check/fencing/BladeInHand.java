@@ -75,7 +75,8 @@ public final class BladeInHand implements Rule {
 
     private static boolean isBladeWork(Action action, Subject subject) {
         if (action instanceof Action.Strike strike) {
-            boolean bareArm = strike.role() == Action.Role.EXTENSION && !strike.aim().isStated();
+            boolean bareArm =
+                    strike.role() == Action.Role.EXTENSION && !strike.aim().isStated();
             return !bareArm && (strike.role() != Action.Role.EXTENSION || subject.isPartnerDrill());
         }
         return action instanceof Action.OnBlade || action instanceof Action.Parry;

@@ -91,12 +91,15 @@ public final class BladeIsThere extends RefusalRule {
         }
         if (refusal instanceof Refusal.ChangesToItself same) {
             // A double change comes back to where it began, and is read as a change.
-            boolean comesBack = DOUBLED.matcher(subject.file().text()
+            boolean comesBack = DOUBLED.matcher(subject.file()
+                            .text()
                             .substring(fault.span().start(), fault.span().end()))
                     .find();
-            return comesBack ? Sentence.none() : Sentence.error(
-                    "The blades are engaged in " + same.position().word() + " already.",
-                    "Name the engagement that is changed to.");
+            return comesBack
+                    ? Sentence.none()
+                    : Sentence.error(
+                            "The blades are engaged in " + same.position().word() + " already.",
+                            "Name the engagement that is changed to.");
         }
         if (refusal instanceof Refusal.BeatsElsewhere beat) {
             return Sentence.error(

@@ -24,7 +24,8 @@ public final class BackToStart implements Rule {
             "back-to-start",
             Severity.WARNING,
             false,
-            "The last count leaves both where the first began.",
+            "The last count leaves both where the first began: steps forward and back add up, half steps too, and those of a"
+                    + " class that moves alone.",
             "Otherwise the drill cannot be repeated, and the second time begins with a shuffle of feet.",
             """
             steps:

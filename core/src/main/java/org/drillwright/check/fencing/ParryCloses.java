@@ -24,16 +24,26 @@ public final class ParryCloses extends RefusalRule {
                 Severity.ERROR,
                 false,
                 "A parry ends in a position that closes the attacked line; a circular one starts and ends in its"
-                        + " position, and the attack arrives in the other line of that height.",
+                        + " position, and the attack arrives in the other line of that height. No high parry meets an"
+                        + " attack at the foot, and no low one an attack at the chest.",
                 "A parry that closes another line lets the point in (Technical Rules t.14; Warford 1884, p."
                         + " 10-17).",
                 """
+                        weapon: epee
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry octave.
                         #             ^^^^^^^^^^^^
                             distance: lunge
                             safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                          - leader: Thrust to the foot with a lunge.
+                            follower: Parry quarte.
+                        #             ^^^^^^^^^^^^
+                            distance: lunge
+                            safety: Stop the point on the shoe.
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: lunge
@@ -44,6 +54,13 @@ public final class ParryCloses extends RefusalRule {
                             follower: Circular parry of sixte.
                             distance: lunge
                             safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                          - leader: Thrust to the low outside line with a lunge.
+                            follower: Parry octave.
+                            distance: lunge
+                            safety: Stop the point on the jacket.
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: lunge

@@ -17,7 +17,8 @@ public final class RecoverFirst extends RefusalRule {
                 "recover-first",
                 Severity.ERROR,
                 false,
-                "Nobody advances, retreats, lunges again or parries on guard from a lunge that is not recovered.",
+                "Nobody advances, retreats, lunges again or parries on guard from a lunge that is not recovered, and nobody"
+                        + " recovers who has not lunged.",
                 "From the lunge the feet can only come back or come up; a parry in the lunge is said as such.",
                 """
                         steps:
@@ -27,7 +28,8 @@ public final class RecoverFirst extends RefusalRule {
                             safety: Arrive softly and let the blade bend.
                           - leader: Retreat.
                         #           ^^^^^^^
-                            follower: Return to guard in sixte.
+                            follower: Recover from the lunge on guard in sixte.
+                        #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
                             distance: extension to lunge
                         """,
                 """

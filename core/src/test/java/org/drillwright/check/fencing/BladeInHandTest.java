@@ -33,7 +33,8 @@ class BladeInHandTest {
                     follower: %s
                     distance: lunge
                 closing: Salute.
-                """.formatted(form, form.equals("solo") ? "Call \"Now\"." : turn, form.equals("solo") ? turn : "Hold on guard.");
+                """.formatted(
+                form, form.equals("solo") ? "Call \"Now\"." : turn, form.equals("solo") ? turn : "Hold on guard.");
         assertEquals(times, Judged.drill(drill).findings("blade-in-hand").size());
     }
 }

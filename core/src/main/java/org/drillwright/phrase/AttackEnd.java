@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
 
 /**
@@ -14,7 +16,14 @@ import org.drillwright.notation.Utterance;
  */
 record AttackEnd(State after, Optional<Refusal> refusal) {
 
-    static AttackEnd of(State begin, State end, Side side, List<Played> played, Map<Side, Utterance> turns) {
+    /** @param nextTurns what both are told on the next count; empty if there is none */
+    static AttackEnd of(
+            State begin,
+            State end,
+            Side side,
+            List<Played> played,
+            Map<Side, Utterance> turns,
+            Map<Side, Utterance> nextTurns) {
         Optional<Attack> attack = end.attackOn(side).filter(Attack::meant);
         if (attack.isEmpty()) {
             return new AttackEnd(end, Optional.empty());
@@ -23,6 +32,12 @@ record AttackEnd(State after, Optional<Refusal> refusal) {
         boolean drawnNow = attack.get().drawn() && begin.attackOn(side).isEmpty();
         if (drawnNow) {
             return new AttackEnd(end, Optional.empty());
+        }
+        if (isStop(attack.get()) && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
+            return new AttackEnd(end, Optional.empty());
+        }
+        if (showsTarget(side, played)) {
+            return new AttackEnd(gone, Optional.empty());
         }
         if (isUnread(turns.getOrDefault(side, Utterance.NOTHING))) {
             return new AttackEnd(end.withAttackOn(side, Fact.unknown("words not read")), Optional.empty());
@@ -35,6 +50,29 @@ record AttackEnd(State after, Optional<Refusal> refusal) {
         }
         return new AttackEnd(
                 gone, Optional.of(new Refusal.Unanswered(attack.get().line())));
+    }
+
+    private static boolean isStop(Attack attack) {
+        return attack.role() == Action.Role.STOP || attack.role() == Action.Role.TIME;
+    }
+
+    /** Who is stopped is in the midst of an attack, and owns to the touch when that is over: common practice, no source. */
+    private static boolean ownsTo(Utterance nextTurn) {
+        return nextTurn.clauses().stream().filter(Clause::isCertain).anyMatch(clause -> isOwningTo(clause.action()));
+    }
+
+    private static boolean isOwningTo(Action action) {
+        return (action instanceof Action.Aside aside && aside.trifle() == Action.Trifle.ACKNOWLEDGE)
+                || (action instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE);
+    }
+
+    /** Who opens a line on this very count and does nothing more offers the touch: common practice, no source. */
+    private static boolean showsTarget(Side side, List<Played> played) {
+        List<Played> own =
+                played.stream().filter(one -> one.move().by() == side).toList();
+        return !own.isEmpty()
+                && own.stream()
+                        .allMatch(one -> one.move().isCertain() && one.move().action() instanceof Action.Invite);
     }
 
     private static boolean isUnread(Utterance turn) {

@@ -6,6 +6,7 @@ import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Clause;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Replay;
@@ -52,8 +53,8 @@ public final class Explanation {
         }
         for (int at = 0; at < count.moves().size(); at++) {
             Played played = count.moves().get(at);
-            String fate = Fate.of(count, at).map(one -> "; " + one.words()).orElse("");
-            line("  " + played.move().by().word() + ": " + words(played, subject) + fate);
+            String end = AttackEnd.of(count, at).map(one -> "; " + EndWords.of(one)).orElse("");
+            line("  " + played.move().by().word() + ": " + words(played, subject) + end);
         }
         state(count.end());
     }

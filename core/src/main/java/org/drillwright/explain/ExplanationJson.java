@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.Played;
@@ -60,7 +61,7 @@ public final class ExplanationJson {
             json.writeStartObject();
             json.writeStringField("by", played.move().by().word());
             json.writeStringField("read", Explanation.words(played, subject));
-            text("fate", Fate.of(count, at).map(Fate::words));
+            text("fate", AttackEnd.of(count, at).map(EndWords::of));
             json.writeNumberField("refused", played.refusals().size());
             json.writeEndObject();
         }

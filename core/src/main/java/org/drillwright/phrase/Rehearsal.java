@@ -121,7 +121,7 @@ public final class Rehearsal {
         Map<Side, Refusal> unmet = new EnumMap<>(Side.class);
         State state = last;
         for (Side side : Side.values()) {
-            AttackEnd end = AttackEnd.of(begin, state, side, played, turns, next);
+            LeftUnmet end = LeftUnmet.of(begin, state, side, played, turns, next);
             end.refusal().ifPresent(refusal -> unmet.put(side, refusal));
             state = end.after();
         }

@@ -238,8 +238,6 @@ class SaidTest {
             L Parry quarte.
             F Riposte straight to the high inside line.
             recover-first
-            error The leader parries on guard from a lunge that is not recovered.
-            > Recover first, or write 'parry … in the lunge'.
 
             start: On guard in sixte, blades apart, at extension distance.
             L Take the touch.

@@ -3,11 +3,13 @@ package org.drillwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.phrase.Replay;
+import org.drillwright.phrase.State;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
@@ -41,8 +43,15 @@ final class Faults {
         for (Map.Entry<Side, Refusal> unmet : count.unmet().entrySet()) {
             Written words = subject.turnWords(step, unmet.getKey());
             Span span = words.text().isEmpty() ? subject.spanInStep(step, "") : words.whole();
-            faults.add(new Fault(unmet.getValue(), unmet.getKey(), where, count.end(), span));
+            faults.add(new Fault(unmet.getValue(), unmet.getKey(), where, lastBefore(count), Optional.empty(), span));
         }
+    }
+
+    /** The count when all of it has been played, an attack that nothing met still on its way. */
+    private static State lastBefore(Count count) {
+        return count.moves().isEmpty()
+                ? count.begin()
+                : count.moves().get(count.moves().size() - 1).after();
     }
 
     private void addAll(List<Played> moves, Written words, String where) {
@@ -52,7 +61,7 @@ final class Faults {
     private void add(Played played, Written words, String where) {
         for (Refusal refusal : played.refusals()) {
             Span span = words.span(played.move().span());
-            faults.add(new Fault(refusal, played.move().by(), where, played.before(), span));
+            faults.add(new Fault(refusal, played.move().by(), where, played.before(), Optional.of(played.move()), span));
         }
     }
 }

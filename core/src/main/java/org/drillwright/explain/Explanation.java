@@ -1,6 +1,7 @@
 package org.drillwright.explain;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
@@ -11,17 +12,20 @@ import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.State;
+import org.drillwright.source.Finding;
 
 /** A drill as it was played, in plain text. */
 public final class Explanation {
 
     private final Subject subject;
     private final Replay replay;
+    private final CountFindings findings;
     private final StringBuilder text = new StringBuilder();
 
     private Explanation(Subject subject) {
         this.subject = subject;
         this.replay = subject.replay();
+        this.findings = CountFindings.of(subject);
     }
 
     /** The whole phrase, count by count. */
@@ -56,7 +60,12 @@ public final class Explanation {
             String end = AttackEnd.of(count, at).map(one -> "; " + EndWords.of(one)).orElse("");
             line("  " + played.move().by().word() + ": " + words(played, subject) + end);
         }
+        findings.in(step).forEach(this::finding);
         state(count.end());
+    }
+
+    private void finding(Finding finding) {
+        line("  ! " + finding.severity().name().toLowerCase(Locale.ROOT) + " " + finding.rule() + ": " + finding.what());
     }
 
     private void moves(List<Played> moves) {

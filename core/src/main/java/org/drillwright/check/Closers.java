@@ -41,7 +41,7 @@ public final class Closers {
     }
 
     private static List<String> names(Setting setting, Fault fault, Optional<Position> hand, Line line) {
-        Attempt attempt = fault.attempt(setting);
+        Attempt attempt = fault.attempt();
         List<String> names = new ArrayList<>();
         for (Position position : setting.parries().closing(line)) {
             boolean thrusting = line.height().isPresent();

@@ -21,17 +21,18 @@ public final class Attempt {
 
     private final Setting setting;
     private final State state;
+    private final boolean othersLunge;
 
-    public Attempt(Setting setting, State state) {
+    /** @param othersLunge whether the partner has lunged in the same count */
+    public Attempt(Setting setting, State state, boolean othersLunge) {
         this.setting = setting;
         this.state = state;
+        this.othersLunge = othersLunge;
     }
 
     /** Whether the phrase refuses nothing of it. */
     public boolean plays(Move move) {
-        Moment moment =
-                new Moment(move.by(), "here", state.of(move.by().other()).isLunged());
-        return Play.play(state, move, setting, moment).refusals().isEmpty();
+        return Play.play(state, move, setting, new Moment(move.by(), "here", othersLunge)).refusals().isEmpty();
     }
 
     /** Whether a parry of the attack under way closes its line; one that stays where the hand stands is none. */

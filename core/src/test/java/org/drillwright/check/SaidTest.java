@@ -69,7 +69,7 @@ class SaidTest {
             F Take the touch.
             in-reach
             error This cannot touch: even with the lunge it ends at somewhere from advance-lunge distance outward.
-            > Advance first, or begin nearer.
+            > Begin nearer.
 
             L Thrust to the high inside line with a lunge.
             F Parry quarte with a retreat.

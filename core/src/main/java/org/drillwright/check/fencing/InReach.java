@@ -57,7 +57,7 @@ public final class InReach extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         if (fault.refusal() instanceof Refusal.OutOfReach reach) {
             String how = reach.lunges() ? "even with the lunge it ends at " : "it is made at ";
-            String out = wayOut(reach, fault, fault.attempt(subject.replay().setting()));
+            String out = wayOut(reach, fault, fault.attempt());
             return Sentence.error("This cannot touch: " + how + reach.measure().words() + ".", out);
         }
         if (fault.refusal() instanceof Refusal.LungeTooClose) {

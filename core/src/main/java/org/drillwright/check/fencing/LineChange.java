@@ -56,7 +56,7 @@ public final class LineChange extends RefusalRule {
     @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         Refusal refusal = fault.refusal();
-        Attempt attempt = fault.attempt(subject.replay().setting());
+        Attempt attempt = fault.attempt();
         if (refusal instanceof Refusal.NoBladeToPass none) {
             return Sentence.error(
                     "There is no blade to pass: the blades are apart and the partner's does not stand in "

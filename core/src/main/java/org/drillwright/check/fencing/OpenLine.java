@@ -56,7 +56,7 @@ public final class OpenLine extends RefusalRule {
                 .map(Position::word)
                 .map(position -> "the " + fault.by().other().word() + " stands in " + position + ", which closes it")
                 .orElse("the " + fault.by().other().word() + "'s blade is in contact there and closes it");
-        Attempt attempt = fault.attempt(subject.replay().setting());
+        Attempt attempt = fault.attempt();
         List<Line> lines = closed.open().stream()
                 .filter(line -> fault.wouldPlay(move -> attempt.playsAt(move, line)))
                 .toList();

@@ -59,7 +59,7 @@ public final class RiposteAfterParry extends RefusalRule {
         if (!(fault.refusal() instanceof Refusal.NoParryBefore none)) {
             return Sentence.none();
         }
-        Attempt attempt = fault.attempt(subject.replay().setting());
+        Attempt attempt = fault.attempt();
         return none.counter()
                 ? Sentence.error(
                         "A counter-riposte follows the parry of a riposte, and the "

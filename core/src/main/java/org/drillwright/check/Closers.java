@@ -45,8 +45,7 @@ public final class Closers {
         List<String> names = new ArrayList<>();
         for (Position position : setting.parries().closing(line)) {
             boolean thrusting = line.height().isPresent();
-            if ((!thrusting || USUAL.contains(position))
-                    && attempt.parries(fault.by(), position, ParryKind.UNSTATED)) {
+            if ((!thrusting || USUAL.contains(position)) && attempt.parries(fault.by(), position, ParryKind.UNSTATED)) {
                 names.add(position.word() + called(setting, hand, position));
             }
         }

@@ -19,7 +19,8 @@ import org.drillwright.source.Span;
  * @param attempt plays what might be done instead
  * @param span the words in the file
  */
-public record Fault(Refusal refusal, Side by, String where, State before, Optional<Move> move, Attempt attempt, Span span) {
+public record Fault(
+        Refusal refusal, Side by, String where, State before, Optional<Move> move, Attempt attempt, Span span) {
 
     /** Whether the move would not be refused if it were changed so; false if no one move was refused. */
     public boolean wouldPlay(Predicate<Move> changed) {

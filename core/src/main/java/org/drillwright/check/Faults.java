@@ -54,7 +54,14 @@ final class Faults {
             Written words = subject.turnWords(step, unmet.getKey());
             Span span = words.text().isEmpty() ? subject.spanInStep(step, "") : words.whole();
             State state = lastBefore(count);
-            faults.add(new Fault(unmet.getValue(), unmet.getKey(), where, state, Optional.empty(), new Attempt(setting, state, true), span));
+            faults.add(new Fault(
+                    unmet.getValue(),
+                    unmet.getKey(),
+                    where,
+                    state,
+                    Optional.empty(),
+                    new Attempt(setting, state, true),
+                    span));
         }
     }
 
@@ -73,7 +80,8 @@ final class Faults {
         Attempt attempt = new Attempt(setting, played.before(), othersLunge);
         for (Refusal refusal : played.refusals()) {
             Span span = words.span(played.move().span());
-            faults.add(new Fault(refusal, played.move().by(), where, played.before(), Optional.of(played.move()), attempt, span));
+            faults.add(new Fault(
+                    refusal, played.move().by(), where, played.before(), Optional.of(played.move()), attempt, span));
         }
     }
 }

@@ -57,7 +57,8 @@ public final class Explanation {
         }
         for (int at = 0; at < count.moves().size(); at++) {
             Played played = count.moves().get(at);
-            String end = AttackEnd.of(count, at).map(one -> "; " + EndWords.of(one)).orElse("");
+            String end =
+                    AttackEnd.of(count, at).map(one -> "; " + EndWords.of(one)).orElse("");
             line("  " + played.move().by().word() + ": " + words(played, subject) + end);
         }
         findings.in(step).forEach(this::finding);
@@ -65,7 +66,8 @@ public final class Explanation {
     }
 
     private void finding(Finding finding) {
-        line("  ! " + finding.severity().name().toLowerCase(Locale.ROOT) + " " + finding.rule() + ": " + finding.what());
+        line("  ! " + finding.severity().name().toLowerCase(Locale.ROOT) + " " + finding.rule() + ": "
+                + finding.what());
     }
 
     private void moves(List<Played> moves) {

@@ -32,7 +32,9 @@ public final class Attempt {
 
     /** Whether the phrase refuses nothing of it. */
     public boolean plays(Move move) {
-        return Play.play(state, move, setting, new Moment(move.by(), "here", othersLunge)).refusals().isEmpty();
+        return Play.play(state, move, setting, new Moment(move.by(), "here", othersLunge))
+                .refusals()
+                .isEmpty();
     }
 
     /** Whether a parry of the attack under way closes its line; one that stays where the hand stands is none. */
@@ -53,7 +55,13 @@ public final class Attempt {
         return plays(changed(
                 move,
                 strike -> new Action.Strike(
-                        role, path, strike.aim(), strike.cut(), strike.feint(), strike.falseAttack(), strike.opposition())));
+                        role,
+                        path,
+                        strike.aim(),
+                        strike.cut(),
+                        strike.feint(),
+                        strike.falseAttack(),
+                        strike.opposition())));
     }
 
     /** Whether a move plays with something added in front of it or behind. */
@@ -95,9 +103,8 @@ public final class Attempt {
         return new Move(
                 move.by(),
                 move.parts().stream()
-                        .map(part -> part.action() instanceof Action.Strike strike
-                                ? part.with(change.apply(strike))
-                                : part)
+                        .map(part ->
+                                part.action() instanceof Action.Strike strike ? part.with(change.apply(strike)) : part)
                         .toList());
     }
 

@@ -46,8 +46,12 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
             boolean tooShort = end.measure().most() <= attack.get().reach()
                     && end.measure().isKnown();
             return new LeftUnmet(
-                    gone, tooShort ? Optional.of(new Refusal.RetreatTooShort(
-                                    end.measure(), attack.get().reach() + 1 - end.measure().most())) : Optional.empty());
+                    gone,
+                    tooShort
+                            ? Optional.of(new Refusal.RetreatTooShort(
+                                    end.measure(),
+                                    attack.get().reach() + 1 - end.measure().most()))
+                            : Optional.empty());
         }
         return new LeftUnmet(
                 gone, Optional.of(new Refusal.Unanswered(attack.get().line())));

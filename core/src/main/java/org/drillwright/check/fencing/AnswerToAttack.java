@@ -62,10 +62,8 @@ public final class AnswerToAttack extends RefusalRule {
                     ((parry ? "Parry it, evade it" : "Evade it") + ", or write 'take the touch'. " + closers).strip());
         }
         if (refusal instanceof Refusal.RetreatTooShort retreat) {
-            Fact<Line> line = fault.before()
-                    .attackOn(fault.by())
-                    .map(Attack::line)
-                    .orElseGet(() -> Fact.unknown("the attack"));
+            Fact<Line> line =
+                    fault.before().attackOn(fault.by()).map(Attack::line).orElseGet(() -> Fact.unknown("the attack"));
             boolean parry = !line.isKnown() || !closers(fault, subject, line).isEmpty();
             return Sentence.error(
                     "This retreat does not get out of reach: the measure after it is "

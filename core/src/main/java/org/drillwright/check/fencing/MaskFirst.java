@@ -47,7 +47,8 @@ public final class MaskFirst extends RefusalRule {
                     .isPresent();
             return first
                     ? Sentence.error(
-                            stroke(unmasked, subject) + " goes to the " + unmasked.who().word() + ", whose mask is not on.",
+                            stroke(unmasked, subject) + " goes to the "
+                                    + unmasked.who().word() + ", whose mask is not on.",
                             "Write 'Masks on' into the opening, before anybody comes on guard.")
                     : Sentence.none();
         }

@@ -60,9 +60,8 @@ public final class OpenLine extends RefusalRule {
         List<Line> lines = closed.open().stream()
                 .filter(line -> fault.wouldPlay(move -> attempt.playsAt(move, line)))
                 .toList();
-        String open = lines.isEmpty()
-                ? ""
-                : (lines.size() == 1 ? "Open is " : "Open are ") + Sentence.lines(lines) + ".";
+        String open =
+                lines.isEmpty() ? "" : (lines.size() == 1 ? "Open is " : "Open are ") + Sentence.lines(lines) + ".";
         return Sentence.error("This goes to " + Sentence.the(closed.line()) + ", but " + by + ".", open);
     }
 }

@@ -68,7 +68,8 @@ public final class BothTurns implements Rule {
                 subject.spanInStep(step, ""),
                 "Count " + subject.count(step) + " has nothing for the " + side.word() + ".",
                 callersWord
-                        ? "Write what the caller says: 'leader: " + call(subject.printedWords(step, Side.FOLLOWER)) + "'."
+                        ? "Write what the caller says: 'leader: " + call(subject.printedWords(step, Side.FOLLOWER))
+                                + "'."
                         : "Write what the " + side.word() + " does, be it '" + side.word() + ": Hold.'.");
     }
 

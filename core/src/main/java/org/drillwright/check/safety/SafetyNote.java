@@ -93,6 +93,9 @@ public final class SafetyNote implements Rule {
     }
 
     private static String folded(Step step) {
-        return step.safety().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{M}\\p{N}]+", " ").strip();
+        return step.safety()
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", " ")
+                .strip();
     }
 }

@@ -11,6 +11,7 @@ import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Width;
+import org.drillwright.phrase.Attempt;
 import org.drillwright.phrase.ParryTravel;
 import org.drillwright.phrase.Setting;
 
@@ -23,9 +24,13 @@ public final class Closers {
 
     private Closers() {}
 
-    /** One sentence, such as {@code From sixte, quarte (a simple parry) or circular sixte would close it.} */
-    public static String sentence(Setting setting, Optional<Position> hand, Line line) {
-        List<String> names = names(setting, hand, line);
+    /**
+     * One sentence, such as {@code From sixte, quarte (a simple parry) or circular sixte would close it.} Each was played where
+     * the fault was found; empty if none can be made there.
+     */
+    public static String sentence(Setting setting, Fault fault, Line line) {
+        Optional<Position> hand = fault.before().of(fault.by()).hand().value();
+        List<String> names = names(setting, fault, hand, line);
         if (names.isEmpty()) {
             return "";
         }
@@ -35,15 +40,17 @@ public final class Closers {
         return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 
-    private static List<String> names(Setting setting, Optional<Position> hand, Line line) {
+    private static List<String> names(Setting setting, Fault fault, Optional<Position> hand, Line line) {
+        Attempt attempt = fault.attempt();
         List<String> names = new ArrayList<>();
         for (Position position : setting.parries().closing(line)) {
             boolean thrusting = line.height().isPresent();
-            if (!thrusting || USUAL.contains(position)) {
+            if ((!thrusting || USUAL.contains(position)) && attempt.parries(fault.by(), position, ParryKind.UNSTATED)) {
                 names.add(position.word() + called(setting, hand, position));
             }
         }
         hand.filter(position -> circles(setting, position, line))
+                .filter(position -> attempt.parries(fault.by(), position, ParryKind.CIRCULAR))
                 .ifPresent(position -> names.add("circular " + position.word()));
         return names;
     }

@@ -44,6 +44,11 @@ public record Sentence(Severity severity, String what, String wayOut) {
         return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }
 
+    /** Words as a sentence with its stop; empty if there are none. */
+    public static String capital(String words, String stop) {
+        return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + stop;
+    }
+
     /** A path in words: {@code disengage}. */
     public static String path(Action.Path path) {
         return path.name().toLowerCase(Locale.ROOT).replace('_', '-');

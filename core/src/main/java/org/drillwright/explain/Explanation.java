@@ -1,26 +1,31 @@
 package org.drillwright.explain;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Clause;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.State;
+import org.drillwright.source.Finding;
 
 /** A drill as it was played, in plain text. */
 public final class Explanation {
 
     private final Subject subject;
     private final Replay replay;
+    private final CountFindings findings;
     private final StringBuilder text = new StringBuilder();
 
     private Explanation(Subject subject) {
         this.subject = subject;
         this.replay = subject.replay();
+        this.findings = CountFindings.of(subject);
     }
 
     /** The whole phrase, count by count. */
@@ -52,10 +57,17 @@ public final class Explanation {
         }
         for (int at = 0; at < count.moves().size(); at++) {
             Played played = count.moves().get(at);
-            String fate = Fate.of(count, at).map(one -> "; " + one.words()).orElse("");
-            line("  " + played.move().by().word() + ": " + words(played, subject) + fate);
+            String end =
+                    AttackEnd.of(count, at).map(one -> "; " + EndWords.of(one)).orElse("");
+            line("  " + played.move().by().word() + ": " + words(played, subject) + end);
         }
+        findings.in(step).forEach(this::finding);
         state(count.end());
+    }
+
+    private void finding(Finding finding) {
+        line("  ! " + finding.severity().name().toLowerCase(Locale.ROOT) + " " + finding.rule() + ": "
+                + finding.what());
     }
 
     private void moves(List<Played> moves) {

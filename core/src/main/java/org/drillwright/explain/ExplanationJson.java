@@ -5,13 +5,16 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.State;
+import org.drillwright.source.Finding;
 
 /** A drill as it was played, for programs; an unknown part is null. The form is described on the page of formats. */
 public final class ExplanationJson {
@@ -42,15 +45,16 @@ public final class ExplanationJson {
         json.writeNumberField("version", VERSION);
         json.writeStringField("drill", subject.drill().id());
         state("start", subject.replay().start());
+        CountFindings findings = CountFindings.of(subject);
         json.writeArrayFieldStart("counts");
         for (int step = 0; step < subject.replay().counts().size(); step++) {
-            count(subject, step);
+            count(subject, step, findings);
         }
         json.writeEndArray();
         json.writeEndObject();
     }
 
-    private void count(Subject subject, int step) throws IOException {
+    private void count(Subject subject, int step, CountFindings findings) throws IOException {
         Count count = subject.replay().counts().get(step);
         json.writeStartObject();
         json.writeNumberField("count", subject.count(step));
@@ -60,8 +64,17 @@ public final class ExplanationJson {
             json.writeStartObject();
             json.writeStringField("by", played.move().by().word());
             json.writeStringField("read", Explanation.words(played, subject));
-            text("fate", Fate.of(count, at).map(Fate::words));
+            text("fate", AttackEnd.of(count, at).map(EndWords::of));
             json.writeNumberField("refused", played.refusals().size());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("findings");
+        for (Finding finding : findings.in(step)) {
+            json.writeStartObject();
+            json.writeStringField("rule", finding.rule());
+            json.writeStringField("severity", finding.severity().name().toLowerCase(Locale.ROOT));
+            json.writeStringField("what", finding.what());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -175,6 +175,11 @@ public sealed interface Action {
             return new Strike(role, path, aim.completedBy(more), cut, feint, falseAttack, opposition);
         }
 
+        /** This stroke, with the partner's blade held out. */
+        public Strike opposed() {
+            return new Strike(role, path, aim, cut, feint, falseAttack, true);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.strike(this);
@@ -317,6 +322,8 @@ public sealed interface Action {
         LOWER,
         SWAP,
         HALT,
+        /** A touch that has arrived is owned to. */
+        ACKNOWLEDGE,
         OTHER
     }
 

@@ -66,7 +66,7 @@ final class Assault {
             return set.with(moment.by(), set.of(moment.by()).bent());
         }
         sighting.offTarget().ifPresent(target -> ledger.refuse(new Refusal.OffTarget(target)));
-        judgeMask(before);
+        judgeMask(before, strike);
         judgeRight(before, strike);
         judgeRenewal(strike);
         new PathJudge(before, setting, moment.by(), strike, ledger).judge();
@@ -78,10 +78,10 @@ final class Assault {
         return after(before, set, strike, line, meant, sighting);
     }
 
-    private void judgeMask(State before) {
+    private void judgeMask(State before, Action.Strike strike) {
         Fact<Boolean> masked = before.of(moment.other()).masked();
         if (ledger.asks("mask", masked.isKnown(), masked.since()) && masked.is(false)) {
-            ledger.refuse(new Refusal.Unmasked(moment.other()));
+            ledger.refuse(new Refusal.Unmasked(moment.other(), strike.cut()));
         }
     }
 

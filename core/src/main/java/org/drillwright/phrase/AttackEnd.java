@@ -1,50 +1,122 @@
 package org.drillwright.phrase;
 
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Utterance;
+import org.drillwright.notation.Position;
 
-/**
- * What became, at the end of a count, of an attack that no move has answered.
- *
- * @param refusal why that cannot be, if it can't
- * @param after the state with the attack gone, or still under way
- */
-record AttackEnd(State after, Optional<Refusal> refusal) {
+/** How an attack ends within its count. What the words claim and the phrase refuses is not how it ends. */
+public sealed interface AttackEnd {
 
-    static AttackEnd of(State begin, State end, Side side, List<Played> played, Map<Side, Utterance> turns) {
-        Optional<Attack> attack = end.attackOn(side).filter(Attack::meant);
-        if (attack.isEmpty()) {
-            return new AttackEnd(end, Optional.empty());
+    /** The name by which a file of words knows it, such as {@code past.parry}. */
+    String key();
+
+    /**
+     * The parry closes its line.
+     *
+     * @param by the position, if it is named
+     */
+    record Parried(Optional<Position> by) implements AttackEnd {
+        @Override
+        public String key() {
+            return "parried";
         }
-        State gone = end.noAttackOn(side);
-        boolean drawnNow = attack.get().drawn() && begin.attackOn(side).isEmpty();
-        if (drawnNow) {
-            return new AttackEnd(end, Optional.empty());
-        }
-        if (isUnread(turns.getOrDefault(side, Utterance.NOTHING))) {
-            return new AttackEnd(end.withAttackOn(side, Fact.unknown("words not read")), Optional.empty());
-        }
-        if (stepsBack(side, played)) {
-            boolean tooShort = end.measure().most() <= attack.get().reach()
-                    && end.measure().isKnown();
-            return new AttackEnd(
-                    gone, tooShort ? Optional.of(new Refusal.RetreatTooShort(end.measure())) : Optional.empty());
-        }
-        return new AttackEnd(
-                gone, Optional.of(new Refusal.Unanswered(attack.get().line())));
     }
 
-    private static boolean isUnread(Utterance turn) {
-        return (turn.clauses().isEmpty() && turn.tradeWords() == 0) || !turn.isRead();
+    /** A parry that does not close its line, and so it arrives. */
+    record PastTheParry(Position by) implements AttackEnd {
+        @Override
+        public String key() {
+            return "past.parry";
+        }
     }
 
-    private static boolean stepsBack(Side side, List<Played> played) {
-        return played.stream()
-                .filter(one -> one.move().by() == side)
-                .map(one -> one.move().action())
-                .anyMatch(Footwork::goesBack);
+    /** The touch is taken, offered or owned to. */
+    record Received() implements AttackEnd {
+        @Override
+        public String key() {
+            return "received";
+        }
+    }
+
+    /** It cannot reach from where it is made. */
+    record FallsShort() implements AttackEnd {
+        @Override
+        public String key() {
+            return "short";
+        }
+    }
+
+    /** The target is taken out of its way. */
+    record Evaded() implements AttackEnd {
+        @Override
+        public String key() {
+            return "evaded";
+        }
+    }
+
+    /** A stop hit arrives before it. */
+    record Stopped() implements AttackEnd {
+        @Override
+        public String key() {
+            return "stopped";
+        }
+    }
+
+    /** Nobody meets it, and so it arrives. */
+    record NotMet() implements AttackEnd {
+        @Override
+        public String key() {
+            return "not.met";
+        }
+    }
+
+    /** Its owner leaves off or goes on to another stroke before it is answered. */
+    record Withdrawn() implements AttackEnd {
+        @Override
+        public String key() {
+            return "withdrawn";
+        }
+    }
+
+    /** A feint or a mere extension that a parry follows. */
+    record DrewParry() implements AttackEnd {
+        @Override
+        public String key() {
+            return "drew.parry";
+        }
+    }
+
+    /** A feint or a mere extension to which no answer is owed. */
+    record Threat() implements AttackEnd {
+        @Override
+        public String key() {
+            return "threat";
+        }
+    }
+
+    /** The count ends before it does. */
+    record UnderWay() implements AttackEnd {
+        @Override
+        public String key() {
+            return "not.yet";
+        }
+    }
+
+    /** What decides is not known. */
+    record Unknown() implements AttackEnd {
+        @Override
+        public String key() {
+            return "unknown";
+        }
+    }
+
+    /** The end of the attack that a move of a count launched, moves numbered from 0; empty if the move launched none. */
+    static Optional<AttackEnd> of(Count count, int move) {
+        return AttackEnds.of(count, move);
+    }
+
+    /** The end within a count of the attack at one side that was under way when it began; empty if there was none. */
+    static Optional<AttackEnd> ofPending(Count count, Side target) {
+        return AttackEnds.ofPending(count, target);
     }
 }

@@ -20,9 +20,11 @@ final class CountOrder {
     private final Deque<Move> follower;
 
     private final State begin;
+    private final FeintsPassedOver feints;
 
-    CountOrder(State begin, List<Move> leader, List<Move> follower) {
+    CountOrder(State begin, List<Move> leader, List<Move> follower, FeintsPassedOver feints) {
         this.begin = begin;
+        this.feints = feints;
         this.leader = new ArrayDeque<>(leader);
         this.follower = new ArrayDeque<>(follower);
     }
@@ -47,10 +49,11 @@ final class CountOrder {
             return strikeRank(action);
         }
         if (action instanceof Action.Parry || action instanceof Action.Place || action instanceof Action.Evade) {
-            return comes(state, by, others) ? 0 : threatens(others) ? 9 : 4;
+            return comes(state, by, others) && !waits(state, move, others) ? 0 : threatens(others) ? 9 : 4;
         }
-        if (action instanceof Action.Answer) {
-            return state.attackOn(by).filter(Attack::meant).isPresent() ? 1 : 9;
+        if (isAnswer(action)) {
+            boolean owed = state.attackOn(by).filter(Attack::meant).isPresent();
+            return owed ? 1 : leadsToOwnStroke(move) ? 4 : 9;
         }
         if (action instanceof Action.Recover || action instanceof Action.OnGuard) {
             return state.of(by).isLunged() ? 3 : 4;
@@ -59,6 +62,35 @@ final class CountOrder {
             return threatens(others) ? 8 : 4;
         }
         return 4;
+    }
+
+    private static boolean isAnswer(Action action) {
+        return action instanceof Action.Answer
+                || (action instanceof Action.Aside aside && aside.trifle() == Action.Trifle.ACKNOWLEDGE);
+    }
+
+    /** A hand or a blade that is kept where it is while the same turn's stroke goes out from there. */
+    private boolean leadsToOwnStroke(Move move) {
+        boolean kept = move.action() instanceof Action.Answer answer && answer.reply() != Action.Reply.RECEIVE;
+        return kept && threatens(move.by() == Side.LEADER ? leader : follower);
+    }
+
+    private boolean waits(State state, Move parry, Deque<Move> others) {
+        return others.stream()
+                .filter(Move::isAssault)
+                .findFirst()
+                .filter(stroke -> feints.waits(state, parry, stroke))
+                .isPresent();
+    }
+
+    /**
+     * The state in which a move of this count is made.
+     *
+     * @param where the count in words
+     */
+    State before(Move move, State state, String where) {
+        Move answer = (move.by() == Side.LEADER ? follower : leader).peek();
+        return answer == null || !move.isAssault() ? state : feints.drawn(state, answer, move, where);
     }
 
     /** An attack of this very count, or an older one when nothing newer is to come. */

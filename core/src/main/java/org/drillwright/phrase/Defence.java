@@ -40,9 +40,6 @@ final class Defence {
 
     State parry(State state, Action.Parry parry) {
         Side by = moment.by();
-        if (state.of(by).isLunged() && !parry.inTheLunge() && setting.partner()) {
-            ledger.refuse(new Refusal.NotRecovered("parries on guard"));
-        }
         Fact<Optional<Attack>> attack = state.on(by);
         if (!setting.partner()) {
             return hand(state, parry, Role.ATTACK, false);
@@ -64,9 +61,7 @@ final class Defence {
         judgeCeding(state, parry, attack);
         if (parry.position().isPresent() && !attack.beyondTable()) {
             ParryJudge judge = new ParryJudge(setting, state.of(by), parry, ledger);
-            if (attack.feintLine().isPresent()
-                    && !attack.drawn()
-                    && judge.closes(attack.feintLine().get())) {
+            if (attack.feintLine().isPresent() && !attack.drawn() && judge.isDrawnBy(attack)) {
                 judge.judge(Fact.of(attack.feintLine().get()), attack.contact());
                 State drawn = afterFeint(hand(state, parry, attack.role(), true));
                 return drawn.withAttackOn(by, Fact.of(Optional.of(attack.afterDrawing())));
@@ -150,6 +145,11 @@ final class Defence {
             ledger.refuse(new Refusal.HoldUnderAttack());
         }
         return landed(next);
+    }
+
+    /** Who owns to a touch has had it; where none was under way there is nothing to own to. */
+    State acknowledge(State state) {
+        return state.attackOn(moment.by()).filter(Attack::meant).isPresent() ? landed(state) : state;
     }
 
     /** A touch has arrived: nothing is under way any more. */

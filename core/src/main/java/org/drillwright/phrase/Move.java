@@ -52,7 +52,8 @@ public record Move(Side by, List<Clause> parts) {
                 found -> lunge().map(lunge -> found.aimed(lunge.aim())).orElse(found));
     }
 
-    Optional<Action.Lunge> lunge() {
+    /** The lunge that carries it, if one does. */
+    public Optional<Action.Lunge> lunge() {
         return parts.stream()
                 .map(Clause::action)
                 .filter(Action.Lunge.class::isInstance)

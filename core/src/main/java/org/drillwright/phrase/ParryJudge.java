@@ -32,6 +32,20 @@ final class ParryJudge {
         return parry.kind() == ParryKind.CIRCULAR ? circles : ends || circles;
     }
 
+    /**
+     * Whether it is the parry that the first movement of a compound attack draws; a parry that ends in the last line is the
+     * second one, before which the first goes without saying.
+     */
+    boolean isDrawnBy(Attack attack) {
+        boolean last = parry.kind() != ParryKind.CIRCULAR
+                && !attack.line().value().equals(attack.feintLine())
+                && attack.line()
+                        .value()
+                        .filter(setting.parries().row(position).lines()::contains)
+                        .isPresent();
+        return !last && attack.feintLine().filter(this::closes).isPresent();
+    }
+
     private boolean stands() {
         return parrier.hand().is(position);
     }

@@ -79,7 +79,7 @@ final class PathJudge {
         }
         boolean contactKnown =
                 state.engagement().isKnown() || state.of(by).extended().is(true);
-        if (!contactKnown || Mirror.sameSide(expected.get(), named.get())) {
+        if (!contactKnown || Mirror.sameSide(expected.get(), named.get()) || changesHeight(from.get(), named.get())) {
             return;
         }
         boolean mayComeRound = strike.path() == Action.Path.DISENGAGE;
@@ -87,6 +87,11 @@ final class PathJudge {
         if (ledger.asks("parry", known, state.parried().since()) && !(mayComeRound && followsCircle())) {
             ledger.refuse(new Refusal.EndsElsewhere(strike.path(), from.get(), expected.get(), named.get()));
         }
+    }
+
+    /** Under the hand into the low line, or over it into the high one, on either side of it (L'Abbat VI, VIII, XIII). */
+    private boolean changesHeight(Line from, Line named) {
+        return strike.path() == Action.Path.DISENGAGE && !Mirror.sameHeight(from, named);
     }
 
     /** Behind a feint that a circular parry followed, the same way round again comes to the same side. */

@@ -139,6 +139,7 @@ final class Play implements Action.Cases<State> {
         return switch (aside.trifle()) {
             case BEND_ARM -> state.with(by, state.of(by).bent());
             case LOWER -> state.with(by, state.of(by).open(moment.where()));
+            case ACKNOWLEDGE -> defence().acknowledge(state);
             case SWAP, HALT, OTHER -> state;
         };
     }

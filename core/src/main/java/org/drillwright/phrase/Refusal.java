@@ -64,8 +64,12 @@ public sealed interface Refusal {
     /** A touch is taken, and none comes. */
     record NothingToTake() implements Refusal {}
 
-    /** A retreat that does not get out of reach. */
-    record RetreatTooShort(Range measure) implements Refusal {}
+    /**
+     * A retreat that does not get out of reach.
+     *
+     * @param more the steps back that it lacks, 1 or more
+     */
+    record RetreatTooShort(Range measure, int more) implements Refusal {}
 
     /** A riposte without a parry of one's own, or a counter-riposte without the parry of a riposte. */
     record NoParryBefore(boolean counter) implements Refusal {}
@@ -126,8 +130,12 @@ public sealed interface Refusal {
     /** Two lunges meet. */
     record BothLunge() implements Refusal {}
 
-    /** A point or an edge goes to a person without a mask. */
-    record Unmasked(Side who) implements Refusal {}
+    /**
+     * A point or an edge goes to a person without a mask.
+     *
+     * @param edge whether the words say that it is an edge
+     */
+    record Unmasked(Side who, boolean edge) implements Refusal {}
 
     /** A mask comes off within reach. */
     record MaskOffInReach(Range measure) implements Refusal {}

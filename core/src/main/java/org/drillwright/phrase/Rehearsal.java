@@ -52,7 +52,9 @@ public final class Rehearsal {
         List<Count> counts = new ArrayList<>();
         State state = start;
         for (int at = 0; at < words.counts().size(); at++) {
-            Count count = count(state, words.counts().get(at), "count " + (at + 1));
+            Map<Side, Utterance> next =
+                    at + 1 < words.counts().size() ? words.counts().get(at + 1) : Map.of();
+            Count count = count(state, words.counts().get(at), next, "count " + (at + 1));
             counts.add(count);
             state = count.end();
         }
@@ -91,19 +93,24 @@ public final class Rehearsal {
         return next;
     }
 
-    private Count count(State begin, Map<Side, Utterance> turns, String where) {
-        CountOrder order = new CountOrder(begin, moves(begin, turns, Side.LEADER), moves(begin, turns, Side.FOLLOWER));
+    private Count count(State begin, Map<Side, Utterance> turns, Map<Side, Utterance> next, String where) {
+        CountOrder order = new CountOrder(
+                begin,
+                moves(begin, turns, Side.LEADER),
+                moves(begin, turns, Side.FOLLOWER),
+                new FeintsPassedOver(setting));
         List<Played> alone = new ArrayList<>();
         Set<Side> lunged = EnumSet.noneOf(Side.class);
         State state = begin;
-        for (Optional<Move> next = order.next(state); next.isPresent(); next = order.next(state)) {
-            Move move = next.get();
+        for (Optional<Move> turn = order.next(state); turn.isPresent(); turn = order.next(state)) {
+            Move move = turn.get();
             Side by = move.by();
             boolean othersLunge =
                     lunged.contains(by.other()) && state.of(by.other()).isLunged();
-            Outcome outcome = Play.play(
-                    state, move, setting, new Moment(by, where, othersLunge, attacked.get(by), footFirst.contains(by)));
-            alone.add(new Played(move, state, outcome.next(), outcome.refusals(), outcome.asked()));
+            State before = order.before(move, state, where);
+            Moment moment = new Moment(by, where, othersLunge, attacked.get(by), footFirst.contains(by));
+            Outcome outcome = Play.play(before, move, setting, moment);
+            alone.add(new Played(move, before, outcome.next(), outcome.refusals(), outcome.asked()));
             state = outcome.next();
             attacked.merge(by, attacks(move, where), Rehearsal::either);
             noteFeet(move, state);
@@ -112,7 +119,7 @@ public final class Rehearsal {
             }
         }
         List<Played> played = setting.partner() ? new BothTogether(setting, alone).judged() : alone;
-        return endOf(begin, played, state, turns);
+        return endOf(begin, played, state, turns, next);
     }
 
     /** A lunge without the arm stands until the arm goes out, the hand parries, or the feet come up. */
@@ -149,11 +156,12 @@ public final class Rehearsal {
         return TurnMoves.of(side, clauses, begin.of(side).isLunged());
     }
 
-    private static Count endOf(State begin, List<Played> played, State last, Map<Side, Utterance> turns) {
+    private static Count endOf(
+            State begin, List<Played> played, State last, Map<Side, Utterance> turns, Map<Side, Utterance> next) {
         Map<Side, Refusal> unmet = new EnumMap<>(Side.class);
         State state = last;
         for (Side side : Side.values()) {
-            AttackEnd end = AttackEnd.of(begin, state, side, played, turns);
+            LeftUnmet end = LeftUnmet.of(begin, state, side, played, turns, next);
             end.refusal().ifPresent(refusal -> unmet.put(side, refusal));
             state = end.after();
         }

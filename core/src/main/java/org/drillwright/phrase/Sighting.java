@@ -38,7 +38,29 @@ final class Sighting {
             return Fact.of(said.get());
         }
         Fact<Line> expected = expected();
-        return agrees(expected, aim) ? expected : Fact.unknown("these words");
+        if (!agrees(expected, aim)) {
+            return Fact.unknown("these words");
+        }
+        return expected.map(line -> choosesSide(line) ? Mirror.otherSide(line) : line);
+    }
+
+    /**
+     * A straight thrust that names no side goes past the guard, not into it, where no contact ties it to a side: both lines of
+     * a height are never closed at once (Warford 1884, p. 12, 20).
+     */
+    private boolean choosesSide(Line line) {
+        boolean free = strike.path() == Path.DIRECT
+                && strike.role() != Role.RIPOSTE
+                && strike.role() != Role.COUNTER_RIPOSTE
+                && height(strike.aim()).isPresent()
+                && width(strike.aim()).isEmpty()
+                && state.engagement().is(Optional.empty())
+                && !isExtended()
+                && !setting.isSabre();
+        return free
+                && new ClosedLines(state, setting, by.other())
+                        .closing(line, strike)
+                        .isPresent();
     }
 
     /** A thrust reaches an arm round any guard, over it, under it or beside it, unless the words say where. */

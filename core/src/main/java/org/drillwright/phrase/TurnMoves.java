@@ -23,7 +23,7 @@ final class TurnMoves {
     /** @param lunged whether the side begins the count in the lunge */
     static List<Move> of(Side by, List<Clause> turn, boolean lunged) {
         List<Clause> made = withLunges(withoutTrifles(turn), lunged);
-        return new TurnMoves(by, withBinds(withoutIdleHolds(lungedParries(made)))).group();
+        return new TurnMoves(by, withBinds(withContact(withoutIdleHolds(lungedParries(made))))).group();
     }
 
     /** A thrust 'on the lunge' is made with a lunge by who stands, and from the lunge by who is down already. */
@@ -89,6 +89,36 @@ final class TurnMoves {
             }
         }
         return clauses;
+    }
+
+    /** Who keeps the contact and lunges goes along the blade: the feel of it is kept (Warford 1884, p. 17). */
+    private static List<Clause> withContact(List<Clause> turn) {
+        boolean strikes = turn.stream().anyMatch(clause -> clause.action() instanceof Action.Strike);
+        List<Clause> clauses = new ArrayList<>();
+        boolean kept = false;
+        for (Clause clause : turn) {
+            if (kept && clause.action() instanceof Action.Strike strike) {
+                clauses.add(clause.with(strike.opposed()));
+            } else if (kept
+                    && !strikes
+                    && clause.action() instanceof Action.Lunge lunge
+                    && lunge.aim().isStated()) {
+                Action.Strike stroke = new Action.Strike(
+                        Action.Role.ATTACK, Action.Path.UNSTATED, lunge.aim(), false, false, false, true);
+                clauses.add(clause.with(stroke));
+                clauses.add(clause);
+            } else {
+                clauses.add(clause);
+            }
+            kept |= keepsContact(clause);
+        }
+        return clauses;
+    }
+
+    private static boolean keepsContact(Clause clause) {
+        return clause.action() instanceof Action.Answer answer
+                && answer.reply() == Action.Reply.HOLD
+                && answer.stance().engaged().equals(Optional.of(true));
     }
 
     private static Clause aimed(Clause clause, Aim aim) {

@@ -67,10 +67,20 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
 
     /** The longest words at a token that leave something open by themselves: or, maybe, when ready. */
     Optional<Lexicon.Match> leavingOpen(List<Token> sentence, int at) {
-        return lexicon.at(sentence, at).stream()
+        List<Lexicon.Match> senses = lexicon.at(sentence, at);
+        boolean within = at > 0 && sentence.get(at - 1).isWord();
+        boolean duty = within && senses.stream().anyMatch(Tongue::isDuty);
+        return senses.stream()
                 .filter(match -> match.entry().category().equals("OR")
                         || match.entry().features().has("open"))
+                .filter(match -> !(duty && match.entry().features().has("cond")))
                 .max(Comparator.comparingInt(Lexicon.Match::end));
+    }
+
+    /** 'He should' says what is to be done, 'should he' when. */
+    private static boolean isDuty(Lexicon.Match match) {
+        return match.entry().category().equals("WILL")
+                && !match.entry().features().has("open");
     }
 
     static List<String> lines(String name) {

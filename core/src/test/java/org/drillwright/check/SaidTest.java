@@ -69,7 +69,7 @@ class SaidTest {
             F Take the touch.
             in-reach
             error This cannot touch: even with the lunge it ends at somewhere from advance-lunge distance outward.
-            > Advance first, or begin nearer.
+            > Begin nearer.
 
             L Thrust to the high inside line with a lunge.
             F Parry quarte with a retreat.
@@ -238,8 +238,6 @@ class SaidTest {
             L Parry quarte.
             F Riposte straight to the high inside line.
             recover-first
-            error The leader parries on guard from a lunge that is not recovered.
-            > Recover first, or write 'parry … in the lunge'.
 
             start: On guard in sixte, blades apart, at extension distance.
             L Take the touch.

@@ -13,6 +13,11 @@ class PagesTest {
     }
 
     @Test
+    void worked_phrases() throws IOException {
+        Page.compare("worked.md", WorkedPage.write());
+    }
+
+    @Test
     void words() throws IOException {
         Page.compare("words.md", WordsPage.write());
     }

@@ -60,12 +60,12 @@ class AnswerTest implements Staged {
                 L Advance, thrust to the high inside line and lunge.
                 F Retreat.
                 > L sixte open, arm to high-inside, lunge | F sixte closed | at 0
-                ! on F RetreatTooShort[measure=0]
+                ! on F RetreatTooShort[measure=0, more=1]
                 = epee On guard in sixte, blades apart, at extension distance.
                 L Thrust to the forearm in the high inside line.
                 F Retreat.
                 > L sixte open, arm to high-inside | F sixte closed | at 1
-                ! on F RetreatTooShort[measure=1]
+                ! on F RetreatTooShort[measure=1, more=1]
                 = On guard in sixte, blades apart, at lunge distance.
                 L Thrust to the high inside line with a lunge.
                 F Stamp the foot.

@@ -31,7 +31,6 @@ class RiposteTest implements Staged {
                 L Parry quarte.
                 F Riposte straight to the high inside line.
                 > L quarte closed, lunge | F quarte open, arm to nothing | at 0 | blades high-inside held by L | right L quarte, against riposte
-                ! L NotRecovered[what=parries on guard]
                 = On guard in sixte, blades apart, at lunge distance.
                 L Thrust to the high inside line with a lunge.
                 F Parry quarte.

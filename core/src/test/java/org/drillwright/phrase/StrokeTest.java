@@ -142,7 +142,7 @@ class StrokeTest implements Staged {
                 = On guard in sixte, blades apart, at lunge distance.
                 L Extend to the head.
                 F Hold.
-                > L sixte open, arm to high-outside | F sixte closed | at 1 | on F high-outside, extension, threat, beyond the table
+                > L sixte open, arm to high-inside | F sixte closed | at 1 | on F high-inside, extension, threat, beyond the table
                 ! L OffTarget[target=HEAD]
                 = sabre On guard in tierce, blades apart, at lunge distance.
                 L Extend to the thigh.

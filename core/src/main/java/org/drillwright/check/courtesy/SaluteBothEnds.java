@@ -50,7 +50,7 @@ public final class SaluteBothEnds implements Rule {
                     TEXT.id(),
                     subject.span(path),
                     "The drill has no " + end + ", and so no salute at its " + side(end) + ".",
-                    "Add a line: " + end + ": " + usual(end));
+                    "Add a line: " + end + ": " + usual(end, subject));
         } else {
             findings.error(
                     TEXT.id(),
@@ -69,7 +69,10 @@ public final class SaluteBothEnds implements Rule {
         return end.equals("opening") ? "beginning" : "end";
     }
 
-    private static String usual(String end) {
+    private static String usual(String end, Subject subject) {
+        if (!subject.isPartnerDrill()) {
+            return end.equals("opening") ? "Salute. On guard." : "Stand at attention. Salute.";
+        }
         return end.equals("opening") ? "Salute. Masks on. On guard." : "Step back out of distance. Masks off. Salute.";
     }
 }

@@ -7,6 +7,9 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.notation.Line;
+import org.drillwright.phrase.Attack;
+import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -58,23 +61,21 @@ public final class AnswerToAttack extends RefusalRule {
                     .value()
                     .map(one -> " in " + Sentence.the(one))
                     .orElse("");
-            String closers = unanswered
-                    .line()
-                    .value()
-                    .map(one -> Closers.sentence(
-                            subject.replay().setting(),
-                            fault.before().of(fault.by()).hand().value(),
-                            one))
-                    .orElse("");
+            String closers = closers(fault, subject, unanswered.line());
+            boolean parry = !closers.isEmpty() || !unanswered.line().isKnown();
             return Sentence.error(
                     "The attack" + line + " is not met by the " + fault.by().word() + ".",
-                    ("Parry it, evade it, or write 'take the touch'. " + closers).strip());
+                    ((parry ? "Parry it, evade it" : "Evade it") + ", or write 'take the touch'. " + closers).strip());
         }
         if (refusal instanceof Refusal.RetreatTooShort retreat) {
+            Fact<Line> line =
+                    fault.before().attackOn(fault.by()).map(Attack::line).orElseGet(() -> Fact.unknown("the attack"));
+            boolean parry = !line.isKnown() || !closers(fault, subject, line).isEmpty();
             return Sentence.error(
                     "This retreat does not get out of reach: the measure after it is "
                             + retreat.measure().words() + ".",
-                    "Go back one step more, or parry.");
+                    (retreat.more() == 1 ? "Go back one step more" : "Go back " + retreat.more() + " steps more")
+                            + (parry ? ", or parry." : "."));
         }
         if (refusal instanceof Refusal.HoldUnderAttack) {
             return Sentence.warning(
@@ -87,5 +88,11 @@ public final class AnswerToAttack extends RefusalRule {
                     "Write the touch into the other's turn, or another action here.");
         }
         return Sentence.none();
+    }
+
+    private static String closers(Fault fault, Subject subject, Fact<Line> line) {
+        return line.value()
+                .map(one -> Closers.sentence(subject.replay().setting(), fault, one))
+                .orElse("");
     }
 }

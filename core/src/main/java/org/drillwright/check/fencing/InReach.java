@@ -6,6 +6,9 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Aim;
+import org.drillwright.phrase.Attempt;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -73,9 +76,7 @@ public final class InReach extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         if (fault.refusal() instanceof Refusal.OutOfReach reach) {
             String how = reach.lunges() ? "even with the lunge it ends at " : "it is made at ";
-            String out = reach.lunged()
-                    ? "Recover first, or let the partner stay nearer."
-                    : reach.lunges() ? "Advance first, or begin nearer." : "Add a lunge, or come nearer first.";
+            String out = wayOut(reach, fault, fault.attempt());
             return Sentence.error("This cannot touch: " + how + reach.measure().words() + ".", out);
         }
         if (fault.refusal() instanceof Refusal.LungeTooClose) {
@@ -89,5 +90,19 @@ public final class InReach extends RefusalRule {
                     "Let the one step and the other lunge on counts of their own, or parry with the step.");
         }
         return Sentence.none();
+    }
+
+    private static String wayOut(Refusal.OutOfReach reach, Fault fault, Attempt attempt) {
+        if (reach.lunged()) {
+            return "Recover first, or let the partner stay nearer.";
+        }
+        Action lunge = new Action.Lunge(Action.Depth.FULL, Aim.UNSTATED);
+        Action advance = new Action.Step(Action.Foot.ADVANCE, 1);
+        boolean byLunge = !reach.lunges() && fault.wouldPlay(move -> attempt.playsWith(move, lunge, false));
+        boolean byStep = fault.wouldPlay(move -> attempt.playsWith(move, advance, true));
+        if (byLunge) {
+            return "Add a lunge, or come nearer first.";
+        }
+        return byStep ? "Advance first, or begin nearer." : "Begin nearer.";
     }
 }

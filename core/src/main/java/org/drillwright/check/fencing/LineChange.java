@@ -1,11 +1,15 @@
 package org.drillwright.check.fencing;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.notation.Action;
+import org.drillwright.phrase.Attempt;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -52,24 +56,29 @@ public final class LineChange extends RefusalRule {
     @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         Refusal refusal = fault.refusal();
+        Attempt attempt = fault.attempt();
         if (refusal instanceof Refusal.NoBladeToPass none) {
             return Sentence.error(
                     "There is no blade to pass: the blades are apart and the partner's does not stand in "
                             + Sentence.the(none.from()) + ", before the point.",
-                    "A thrust that passes nothing is a straight thrust; or engage first.");
+                    fault.wouldPlay(move -> attempt.playsBy(move, Action.Role.ATTACK, Action.Path.DIRECT))
+                            ? "A thrust that passes nothing is a straight thrust; or engage first."
+                            : "Engage first.");
         }
         if (refusal instanceof Refusal.EndsElsewhere end) {
             return Sentence.error(
                     "A " + Sentence.path(end.path()) + " from " + Sentence.the(end.from()) + " ends in "
                             + Sentence.the(end.expected()) + ", not in " + Sentence.the(end.named()) + ".",
-                    "Name the line it ends in, or the action that leads to this one.");
+                    fault.wouldPlay(move -> attempt.playsAt(move, end.expected()))
+                            ? "Name the line it ends in, or the action that leads to this one."
+                            : "Name the action that leads to this line.");
         }
         if (refusal instanceof Refusal.NotStraight straight) {
             return Sentence.error(
                     "A straight riposte from " + straight.parry().word() + " goes to "
                             + Sentence.the(straight.expected()) + "; to " + Sentence.the(straight.named())
                             + " it has to pass the blade.",
-                    "Write 'riposte by disengage', or name the line of the parry.");
+                    ways(fault, attempt, straight));
         }
         if (refusal instanceof Refusal.NothingToCounter) {
             return Sentence.error(
@@ -77,5 +86,19 @@ public final class LineChange extends RefusalRule {
                     "A counter-disengage follows the partner's blade round; let the partner change the engagement first.");
         }
         return Sentence.none();
+    }
+
+    private static String ways(Fault fault, Attempt attempt, Refusal.NotStraight straight) {
+        boolean disengages = fault.wouldPlay(move -> move.action() instanceof Action.Strike strike
+                && attempt.playsBy(move, strike.role(), Action.Path.DISENGAGE));
+        boolean stays = fault.wouldPlay(move -> attempt.playsAt(move, straight.expected()));
+        List<String> ways = new ArrayList<>();
+        if (disengages) {
+            ways.add("write 'riposte by disengage'");
+        }
+        if (stays) {
+            ways.add("name the line of the parry");
+        }
+        return Sentence.capital(String.join(", or ", ways), ".");
     }
 }

@@ -6,6 +6,7 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.model.Weapon;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -46,7 +47,8 @@ public final class MaskFirst extends RefusalRule {
                     .isPresent();
             return first
                     ? Sentence.error(
-                            "A point goes to the " + unmasked.who().word() + ", whose mask is not on.",
+                            stroke(unmasked, subject) + " goes to the "
+                                    + unmasked.who().word() + ", whose mask is not on.",
                             "Write 'Masks on' into the opening, before anybody comes on guard.")
                     : Sentence.none();
         }
@@ -56,5 +58,11 @@ public final class MaskFirst extends RefusalRule {
                     "Step back out of distance first: 'Step back out of distance. Masks off.'");
         }
         return Sentence.none();
+    }
+
+    /** At sabre a stroke of which nothing is said may be either. */
+    private static String stroke(Refusal.Unmasked unmasked, Subject subject) {
+        boolean sabre = subject.drill().weapon() == Weapon.SABRE;
+        return unmasked.edge() ? "An edge" : sabre ? "A stroke" : "A point";
     }
 }

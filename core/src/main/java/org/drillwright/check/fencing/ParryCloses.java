@@ -70,22 +70,21 @@ public final class ParryCloses extends RefusalRule {
     @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         Setting setting = subject.replay().setting();
-        Optional<Position> hand = fault.before().of(fault.by()).hand().value();
         Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.ParryMisses miss) {
             String what =
                     closes(setting, miss.position()) + "; the attack arrives in " + Sentence.the(miss.attacked()) + ".";
-            String out = Closers.sentence(setting, hand, miss.attacked());
+            String out = Closers.sentence(setting, fault, miss.attacked());
             return miss.firm()
                     ? Sentence.error(what, out)
-                    : Sentence.warning(what, "Schools differ on this position. " + out);
+                    : Sentence.warning(what, ("Schools differ on this position. " + out).strip());
         }
         if (refusal instanceof Refusal.CircleElsewhere circle) {
             return Sentence.error(
                     "A circular parry of " + circle.position().word() + " starts in "
                             + circle.position().word() + ", and the hand stands in "
                             + circle.from().word() + ".",
-                    Closers.sentence(setting, hand, circle.attacked()));
+                    Closers.sentence(setting, fault, circle.attacked()));
         }
         if (refusal instanceof Refusal.CircleNotNeeded circle) {
             return Sentence.error(

@@ -17,9 +17,9 @@ public final class RecoverFirst extends RefusalRule {
                 "recover-first",
                 Severity.ERROR,
                 false,
-                "Nobody advances, retreats, lunges again or parries on guard from a lunge that is not recovered, and nobody"
-                        + " recovers who has not lunged.",
-                "From the lunge the feet can only come back or come up; a parry in the lunge is said as such.",
+                "Nobody advances, retreats or lunges again from a lunge that is not recovered, and nobody recovers who has"
+                        + " not lunged.",
+                "From the lunge the feet can only come back or come up.",
                 """
                         steps:
                           - leader: Extend to the high inside line and lunge.
@@ -56,8 +56,6 @@ public final class RecoverFirst extends RefusalRule {
         }
         return Sentence.error(
                 "The " + fault.by().word() + " " + still.what() + " from a lunge that is not recovered.",
-                still.what().startsWith("parries")
-                        ? "Recover first, or write 'parry … in the lunge'."
-                        : "Recover first, forward or back.");
+                "Recover first, forward or back.");
     }
 }

@@ -6,6 +6,9 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.notation.Action;
+import org.drillwright.phrase.Attempt;
+import org.drillwright.phrase.Move;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -56,6 +59,7 @@ public final class RiposteAfterParry extends RefusalRule {
         if (!(fault.refusal() instanceof Refusal.NoParryBefore none)) {
             return Sentence.none();
         }
+        Attempt attempt = fault.attempt();
         return none.counter()
                 ? Sentence.error(
                         "A counter-riposte follows the parry of a riposte, and the "
@@ -63,6 +67,12 @@ public final class RiposteAfterParry extends RefusalRule {
                         "Parry the riposte first; what follows the parry of an attack is a riposte.")
                 : Sentence.error(
                         "The " + fault.by().word() + " has not parried, so this is no riposte.",
-                        "Parry first, or call it an attack.");
+                        fault.wouldPlay(move -> attempt.playsBy(move, Action.Role.ATTACK, path(move)))
+                                ? "Parry first, or call it an attack."
+                                : "Parry first.");
+    }
+
+    private static Action.Path path(Move move) {
+        return move.action() instanceof Action.Strike strike ? strike.path() : Action.Path.UNSTATED;
     }
 }

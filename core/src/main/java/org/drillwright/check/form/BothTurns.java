@@ -9,6 +9,7 @@ import org.drillwright.model.Side;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
+import org.drillwright.source.Written;
 
 /** Each count has something for both sides. */
 public final class BothTurns implements Rule {
@@ -67,7 +68,15 @@ public final class BothTurns implements Rule {
                 subject.spanInStep(step, ""),
                 "Count " + subject.count(step) + " has nothing for the " + side.word() + ".",
                 callersWord
-                        ? "Write what the caller says: 'leader: Advance!'."
+                        ? "Write what the caller says: 'leader: " + call(subject.printedWords(step, Side.FOLLOWER))
+                                + "'."
                         : "Write what the " + side.word() + " does, be it '" + side.word() + ": Hold.'.");
+    }
+
+    /** The class's own words as a call, where they are one short sentence. */
+    private static String call(Written turn) {
+        String words = turn.text().strip().replaceFirst("[.!]$", "");
+        boolean callable = words.matches("[\\p{L}\\p{M}' -]{1,30}");
+        return (callable ? words : "One") + "!";
     }
 }

@@ -31,6 +31,7 @@ final class JoinedActions {
             EnumSet.of(Part.STEP, Part.BLADE, Part.INVITATION, Part.ARM, Part.STROKE, Part.LUNGE),
             EnumSet.of(Part.STEP, Part.DEFENCE, Part.STANCE),
             EnumSet.of(Part.STEP, Part.STANCE, Part.BLADE),
+            EnumSet.of(Part.STANCE, Part.INVITATION),
             EnumSet.of(Part.RECOVERY, Part.BLADE, Part.STANCE),
             EnumSet.of(Part.TAKING, Part.BLADE),
             EnumSet.of(Part.TAKING, Part.STANCE),

@@ -57,7 +57,10 @@ public final class DistanceCue implements Rule {
                         TEXT.id(),
                         subject.spanInStep(step, "distance"),
                         "Count " + subject.count(step) + " has no distance cue.",
-                        "Add a line such as 'distance: lunge'. Known: " + String.join(", ", KNOWN) + ".");
+                        subject.isPartnerDrill()
+                                ? "Add a line such as 'distance: lunge'. Known: " + String.join(", ", KNOWN) + "."
+                                : "Add a line 'distance: out', or the distance to the mark. Known: "
+                                        + String.join(", ", KNOWN) + ".");
             } else if (subject.reader().cue(cue).isPresent()) {
                 judgeMeasure(subject, step, subject.reader().cue(cue).get(), findings);
             } else {

@@ -45,7 +45,8 @@ public final class GearNote implements Rule {
                     TEXT.id(),
                     subject.keySpan(path),
                     "No gear is listed.",
-                    "Add a line: gear: [" + String.join(", ", words(needed(subject))) + "]");
+                    "Add a line: gear: [" + String.join(", ", words(needed(subject))) + "]"
+                            + (needed(subject).isEmpty() ? ", or what is worn and brought." : ""));
             return;
         }
         GearList list = new GearList(gear, subject.school().words());

@@ -42,7 +42,9 @@ class NoChoiceTest {
                 "Parry quarte, the hand before the shoulder.",
                 "Hold the lunge for a moment.",
                 "Parata di quarta e risposta.",
-                "Lift the arm."
+                "Lift the arm.",
+                "The parry should be of quarte.",
+                "Hold. The knee should stand over the instep."
             })
     void a_word_that_only_holds_such_letters_is_none(String turn) {
         assertEquals(List.of(), found("intermediate", turn));

@@ -49,6 +49,7 @@ class OneThingACountTest {
                 "Come to attention and salute.",
                 "Take off the mask and retreat.",
                 "Parry quarte with an advance.",
+                "Place the hand in quarte, opening the outside line.",
                 "Parry quarte and retreat.",
             })
     void what_is_joined_is_one_action_where_joining_is_allowed(String turn) {

@@ -31,6 +31,9 @@ final class MutationPage {
             "recover too soon, riposte-by-one-two",
             "Who recovers stands in sixte again, so the feint that follows goes into a closed line with no blade to pass;"
                     + " that is noticed on the same count, and a feint need not reach.",
+            "drop a recovery, foil-evade-then-attack",
+            "Who is still on the lunge can parry from it, so that the parry two counts later is no fault; that the two"
+                    + " stand nearer is noticed on the next count.",
             "swap the side, feint-head-flank-met-by-the-engaging-guard",
             "'Under the arm' names the flank already; a second target in the same clause is not held against it.");
 

@@ -41,15 +41,15 @@ class SafetyNoteTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Take care.                        | 1",
-                "Go slowly now.                    | 1",
+                "Take care.                        | 0",
+                "Softly!                           | 0",
                 "Arrive softly and slowly.         | 0",
                 "Don't press; arrive softly.       | 0",
                 "- - - -                           | 1",
                 "Arrivez doucement, bras souple.   | 0",
                 "\u30cf\u30eb\u30c8\u3068\u547c\u3076\u3053\u3068           | 0",
             })
-    void a_note_has_at_least_four_words(String note, int findings) {
+    void a_note_may_be_short_but_says_something(String note, int findings) {
         assertEquals(findings, found(THRUST, note).size());
     }
 

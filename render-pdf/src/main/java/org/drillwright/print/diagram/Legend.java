@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.drillwright.explain.Fate;
 import org.drillwright.model.Language;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
 import org.drillwright.phrase.Attack;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Feet;
 import org.drillwright.phrase.Fencer;
@@ -58,7 +58,7 @@ public final class Legend {
 
     private static Optional<Threat> threat(Line line, boolean meant) {
         Attack attack = new Attack(Fact.of(line), line.height(), Optional.empty(), Role.ATTACK, meant, false, false, false, 0);
-        return Optional.of(new Threat(attack, Range.of(Measure.LUNGE), Fate.NOT_YET));
+        return Optional.of(new Threat(attack, Range.of(Measure.LUNGE), new AttackEnd.UnderWay()));
     }
 
     private static Closing unknown() {

@@ -4,11 +4,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.drillwright.explain.Fate;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Line;
 import org.drillwright.phrase.Attack;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Parried;
 import org.drillwright.phrase.Played;
@@ -46,10 +46,10 @@ final class SceneReader {
     private Optional<Aimed> launched(Side target) {
         for (int at = count.moves().size() - 1; at >= 0; at--) {
             Played played = count.moves().get(at);
-            Optional<Fate> fate = played.move().by() == target ? Optional.empty() : Fate.of(count, at);
+            Optional<AttackEnd> end = played.move().by() == target ? Optional.empty() : AttackEnd.of(count, at);
             Optional<Attack> attack = played.after().attackOn(target);
-            if (fate.isPresent() && attack.isPresent()) {
-                Threat threat = new Threat(attack.get(), played.before().measure(), fate.get());
+            if (end.isPresent() && attack.isPresent()) {
+                Threat threat = new Threat(attack.get(), played.before().measure(), end.get());
                 return Optional.of(answered(target, threat, played.after(), at + 1));
             }
         }
@@ -60,8 +60,8 @@ final class SceneReader {
     private Optional<Aimed> pending(Side target) {
         return count.begin()
                 .attackOn(target)
-                .flatMap(attack -> Fate.ofPending(count, target)
-                        .map(fate -> new Threat(attack, count.begin().measure(), fate)))
+                .flatMap(attack -> AttackEnd.ofPending(count, target)
+                        .map(end -> new Threat(attack, count.begin().measure(), end)))
                 .map(threat -> answered(target, threat, count.begin(), 0));
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.drillwright.explain.Fate;
 import org.drillwright.model.Language;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action.Role;
@@ -13,6 +12,7 @@ import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
 import org.drillwright.phrase.Attack;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.Range;
 
@@ -63,7 +63,7 @@ final class Spoken {
         String shown = threat.shown()
                 .map(line -> words.text("shown", words.of("into", line)))
                 .orElse("");
-        return words.text("stroke", role, into, measure(threat.from())) + shown + fate(threat, aimed);
+        return words.text("stroke", role, into, measure(threat.from())) + shown + end(threat, aimed);
     }
 
     /** An extension that means to touch is an attack. */
@@ -71,19 +71,26 @@ final class Spoken {
         return attack.meant() && attack.role() == Role.EXTENSION ? Role.ATTACK : attack.role();
     }
 
-    private String fate(Threat threat, Aimed aimed) {
+    private String end(Threat threat, Aimed aimed) {
+        if (threat.end() instanceof AttackEnd.PastTheParry past) {
+            return words.text("fate", words.text("fate.past.parry", words.of("position", past.by())));
+        }
         Optional<Position> by = aimed.closing().by();
-        if (threat.fate() != Fate.PARRIED || by.isEmpty()) {
-            return words.text("fate", words.of("fate", threat.fate()));
+        if (!isParried(threat) || by.isEmpty()) {
+            return words.text("fate", words.text("fate." + threat.end().key()));
         }
         String position = words.of("position", by.get());
         String how = aimed.carriedRound() ? "fate.round" : closes(threat, aimed) ? "fate.closed" : "fate.answered";
         return words.text("fate", words.text(how, position));
     }
 
+    private static boolean isParried(Threat threat) {
+        return threat.end() instanceof AttackEnd.Parried || threat.end() instanceof AttackEnd.DrewParry;
+    }
+
     /** Whether the hand parries the stroke by closing its line and no other. */
     private static boolean closes(Threat threat, Aimed aimed) {
-        return threat.fate() == Fate.PARRIED
+        return isParried(threat)
                 && threat.line()
                         .value()
                         .filter(line -> aimed.closing().closed().equals(Set.of(line)))

@@ -1,9 +1,9 @@
 package org.drillwright.print.diagram;
 
 import java.util.Optional;
-import org.drillwright.explain.Fate;
 import org.drillwright.notation.Line;
 import org.drillwright.phrase.Attack;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Range;
 
@@ -12,9 +12,9 @@ import org.drillwright.phrase.Range;
  *
  * @param attack the stroke
  * @param from the measure at which it was made
- * @param fate what became of it in its count
+ * @param end how it ends in its count
  */
-record Threat(Attack attack, Range from, Fate fate) {
+record Threat(Attack attack, Range from, AttackEnd end) {
 
     /** The line that it arrives in, named from the one attacked. */
     Fact<Line> line() {

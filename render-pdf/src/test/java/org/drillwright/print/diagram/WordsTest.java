@@ -9,18 +9,19 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.drillwright.check.Subject;
-import org.drillwright.explain.Fate;
 import org.drillwright.model.Language;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Feet;
 import org.drillwright.print.Example;
 import org.drillwright.print.pdf.Family;
@@ -53,13 +54,33 @@ class WordsTest {
         }
     }
 
+    /** Every kind of end there is, known by its key. */
+    private static List<String> endKeys() {
+        return List.of(
+                        new AttackEnd.Parried(Optional.empty()),
+                        new AttackEnd.PastTheParry(Position.QUARTE),
+                        new AttackEnd.Received(),
+                        new AttackEnd.FallsShort(),
+                        new AttackEnd.Evaded(),
+                        new AttackEnd.Stopped(),
+                        new AttackEnd.NotMet(),
+                        new AttackEnd.Withdrawn(),
+                        new AttackEnd.DrewParry(),
+                        new AttackEnd.Threat(),
+                        new AttackEnd.UnderWay(),
+                        new AttackEnd.Unknown())
+                .stream()
+                .map(AttackEnd::key)
+                .toList();
+    }
+
     @ParameterizedTest
     @EnumSource
     void whateverCanBePlayedHasItsWord(Language language) {
         Words words = Words.in(language);
         List.of(Side.values()).forEach(one -> words.of("side", one));
         List.of(Action.Role.values()).forEach(one -> words.of("role", one));
-        List.of(Fate.values()).forEach(one -> words.of("fate", one));
+        endKeys().forEach(key -> words.text("fate." + key, "quarte"));
         List.of(Measure.values()).forEach(one -> words.of("measure", one));
         List.of(Feet.values()).forEach(one -> words.of("feet", one));
         List.of(Position.values()).forEach(one -> words.of("position", one));

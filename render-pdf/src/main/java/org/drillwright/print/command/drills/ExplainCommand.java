@@ -22,8 +22,8 @@ import picocli.CommandLine.Parameters;
         name = "explain",
         header = "Tells a drill count by count, as the checker saw it.",
         description =
-                "Each turn as it was read, how both stand after the count, what became of each attack, and what is"
-                        + " unknown and since when.%n",
+                "Each turn as it was read, how each attack ends, what the rules find, how both stand after the count, and"
+                        + " what is unknown and since when.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})

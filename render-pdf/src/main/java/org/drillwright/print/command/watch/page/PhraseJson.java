@@ -7,13 +7,14 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
+import org.drillwright.explain.EndWords;
 import org.drillwright.explain.Explanation;
-import org.drillwright.explain.Fate;
 import org.drillwright.explain.StateWords;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.State;
@@ -73,7 +74,9 @@ final class PhraseJson {
         }
         json.writeArrayFieldStart("read");
         for (int at = 0; at < count.moves().size(); at++) {
-            read(count.moves().get(at), Fate.of(count, at).map(Fate::words).orElse(""));
+            read(
+                    count.moves().get(at),
+                    AttackEnd.of(count, at).map(EndWords::of).orElse(""));
         }
         json.writeEndArray();
         if (gaps.containsKey(number)) {

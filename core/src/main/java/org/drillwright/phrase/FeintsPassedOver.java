@@ -1,0 +1,76 @@
+package org.drillwright.phrase;
+
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Aim;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
+
+/**
+ * Tells which parry of a count belongs not to the feint that comes first but to the stroke behind it. A feint opens the line
+ * that the hand leaves to meet it; where a count tells only the parry back into that line, the first one goes without saying
+ * (Warford 1884, p. 18-20: a one-two is parried by a second simple parry).
+ */
+final class FeintsPassedOver {
+
+    private final Setting setting;
+
+    FeintsPassedOver(Setting setting) {
+        this.setting = setting;
+    }
+
+    /** Whether the parry waits for the stroke that the partner still has to make, for it does not meet the feint. */
+    boolean waits(State state, Move parry, Move stroke) {
+        Side by = parry.by();
+        Optional<Line> shown = state.attackOn(by)
+                .filter(attack -> !attack.meant())
+                .flatMap(attack -> attack.line().value());
+        Optional<Action.Parry> named = named(parry.action());
+        if (shown.isEmpty() || named.isEmpty()) {
+            return false;
+        }
+        Position position = named.get().position().orElseThrow();
+        boolean endsInFeint = setting.parries().row(position).lines().contains(shown.get());
+        ParryJudge judge = new ParryJudge(setting, state.of(by), named.get(), new Ledger());
+        boolean meetsFeint = judge.closes(shown.get());
+        return !endsInFeint && (!meetsFeint || endsIn(position, state, stroke));
+    }
+
+    /**
+     * The state in which the stroke is made: the hand has left the line to which the parry comes back.
+     *
+     * @param where the count in words
+     */
+    State drawn(State state, Move parry, Move stroke, String where) {
+        Fencer fencer = state.of(parry.by());
+        boolean comesBack = waits(state, parry, stroke)
+                && named(parry.action())
+                        .flatMap(Action.Parry::position)
+                        .filter(position -> fencer.hand().is(position))
+                        .isPresent();
+        return comesBack ? state.with(parry.by(), fencer.open(where).withReach()) : state;
+    }
+
+    private boolean endsIn(Position position, State state, Move stroke) {
+        return stroke.strike()
+                .flatMap(strike ->
+                        new Sighting(state, setting, stroke.by(), strike).line().value())
+                .filter(setting.parries().row(position).lines()::contains)
+                .isPresent();
+    }
+
+    /** The parry with the position that it is named for; a circular one meets the feint. */
+    private static Optional<Action.Parry> named(Action action) {
+        if (action instanceof Action.Place place) {
+            return Optional.of(new Action.Parry(
+                    Optional.of(place.position()), ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge()));
+        }
+        return action instanceof Action.Parry parry
+                        && parry.position().isPresent()
+                        && parry.kind() != ParryKind.CIRCULAR
+                ? Optional.of(parry)
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,93 @@
+package org.drillwright.phrase;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
+import org.drillwright.notation.Utterance;
+
+/**
+ * What became, at the end of a count, of an attack that no move has answered.
+ *
+ * @param refusal why that cannot be, if it can't
+ * @param after the state with the attack gone, or still under way
+ */
+record LeftUnmet(State after, Optional<Refusal> refusal) {
+
+    /** @param nextTurns what both are told on the next count; empty if there is none */
+    static LeftUnmet of(
+            State begin,
+            State end,
+            Side side,
+            List<Played> played,
+            Map<Side, Utterance> turns,
+            Map<Side, Utterance> nextTurns) {
+        Optional<Attack> attack = end.attackOn(side).filter(Attack::meant);
+        if (attack.isEmpty()) {
+            return new LeftUnmet(end, Optional.empty());
+        }
+        State gone = end.noAttackOn(side);
+        boolean drawnNow = attack.get().drawn() && begin.attackOn(side).isEmpty();
+        if (drawnNow) {
+            return new LeftUnmet(end, Optional.empty());
+        }
+        if (isStop(attack.get()) && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
+            return new LeftUnmet(end, Optional.empty());
+        }
+        if (showsTarget(side, played)) {
+            return new LeftUnmet(gone, Optional.empty());
+        }
+        if (isUnread(turns.getOrDefault(side, Utterance.NOTHING))) {
+            return new LeftUnmet(end.withAttackOn(side, Fact.unknown("words not read")), Optional.empty());
+        }
+        if (stepsBack(side, played)) {
+            boolean tooShort = end.measure().most() <= attack.get().reach()
+                    && end.measure().isKnown();
+            return new LeftUnmet(
+                    gone,
+                    tooShort
+                            ? Optional.of(new Refusal.RetreatTooShort(
+                                    end.measure(),
+                                    attack.get().reach() + 1 - end.measure().most()))
+                            : Optional.empty());
+        }
+        return new LeftUnmet(
+                gone, Optional.of(new Refusal.Unanswered(attack.get().line())));
+    }
+
+    private static boolean isStop(Attack attack) {
+        return attack.role() == Action.Role.STOP || attack.role() == Action.Role.TIME;
+    }
+
+    /** Who is stopped is in the midst of an attack, and owns to the touch when that is over: common practice, no source. */
+    private static boolean ownsTo(Utterance nextTurn) {
+        return nextTurn.clauses().stream().filter(Clause::isCertain).anyMatch(clause -> isOwningTo(clause.action()));
+    }
+
+    private static boolean isOwningTo(Action action) {
+        return (action instanceof Action.Aside aside && aside.trifle() == Action.Trifle.ACKNOWLEDGE)
+                || (action instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE);
+    }
+
+    /** Who opens a line on this very count and does nothing more offers the touch: common practice, no source. */
+    static boolean showsTarget(Side side, List<Played> played) {
+        List<Played> own =
+                played.stream().filter(one -> one.move().by() == side).toList();
+        return !own.isEmpty()
+                && own.stream()
+                        .allMatch(one -> one.move().isCertain() && one.move().action() instanceof Action.Invite);
+    }
+
+    private static boolean isUnread(Utterance turn) {
+        return (turn.clauses().isEmpty() && turn.tradeWords() == 0) || !turn.isRead();
+    }
+
+    private static boolean stepsBack(Side side, List<Played> played) {
+        return played.stream()
+                .filter(one -> one.move().by() == side)
+                .map(one -> one.move().action())
+                .anyMatch(Footwork::goesBack);
+    }
+}

@@ -108,7 +108,8 @@ public final class Rehearsal {
             boolean othersLunge =
                     lunged.contains(by.other()) && state.of(by.other()).isLunged();
             State before = order.before(move, state, where);
-            Moment moment = new Moment(by, where, othersLunge, attacked.get(by), footFirst.contains(by));
+            Moment moment = new Moment(
+                    by, where, othersLunge, attacked.getOrDefault(by, Fact.of(false)), footFirst.contains(by));
             Outcome outcome = Play.play(before, move, setting, moment);
             alone.add(new Played(move, before, outcome.next(), outcome.refusals(), outcome.asked()));
             state = outcome.next();

@@ -121,7 +121,15 @@ final class Clauses {
 
     /** 'He offers the low line, waits and parries': a handbook tells of the pupil so, where he alone acts. */
     private void theOneWhoActs() {
-        if (!clauses.isEmpty() || anotherActs || his.size() < 2) {
+        if (his.size() < 2) {
+            return;
+        }
+        heActs();
+    }
+
+    /** That he of whom alone the text tells is the one whose turn it is. */
+    private void heActs() {
+        if (!clauses.isEmpty() || anotherActs) {
             return;
         }
         begins = 0;
@@ -131,6 +139,15 @@ final class Clauses {
             add(told.meant(), told.span());
             join = Clause.Join.AND;
         }
+    }
+
+    /**
+     * What is said if he of whom alone the text tells is the one whose turn it is, be it one action only: 'he lunges to
+     * the chest'; elsewhere as {@link #utterance()}.
+     */
+    Utterance ofHim() {
+        heActs();
+        return utterance();
     }
 
     Utterance utterance() {

@@ -184,11 +184,16 @@ public final class TurnReader {
         for (List<Token> whole : sentences) {
             divisions.add(likely(divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue)));
         }
-        Utterance best = utterance(tongue, sentences, divisions, -1, 0);
+        Utterance best = clauses(tongue, sentences, divisions, -1, 0).utterance();
         List<OtherReading> others = new ArrayList<>();
+        Utterance ofHim = clauses(tongue, sentences, divisions, -1, 0).ofHim();
+        if (!ofHim.actions().equals(best.actions())) {
+            others.add(new OtherReading(ofHim, false));
+        }
         for (int sentence = 0; sentence < divisions.size(); sentence++) {
             for (int which = 1; which < divisions.get(sentence).size() && others.size() < OTHERS; which++) {
-                Utterance other = utterance(tongue, sentences, divisions, sentence, which);
+                Utterance other =
+                        clauses(tongue, sentences, divisions, sentence, which).utterance();
                 boolean known = other.actions().equals(best.actions())
                         || others.stream()
                                 .anyMatch(one -> one.utterance().actions().equals(other.actions()));
@@ -212,7 +217,7 @@ public final class TurnReader {
                 .toList();
     }
 
-    private Utterance utterance(
+    private Clauses clauses(
             Tongue tongue, List<List<Token>> sentences, List<List<Cover.Division>> divisions, int varied, int which) {
         Clauses clauses = new Clauses(tongue);
         for (int at = 0; at < sentences.size(); at++) {
@@ -223,7 +228,7 @@ public final class TurnReader {
                     divisions.get(at).get(at == varied ? which : 0).pieces());
             whole.subList(end, whole.size()).forEach(clauses::beyond);
         }
-        return clauses.utterance();
+        return clauses;
     }
 
     private List<List<Token>> sentences(String text, Tongue tongue) {

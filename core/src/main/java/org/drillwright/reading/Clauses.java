@@ -313,7 +313,7 @@ final class Clauses {
             subject = Optional.empty();
             others = false;
         }
-        if (others && piece.isForm("3")) {
+        if (others && piece.isForm("3") && !piece.features().has("named")) {
             tellsOfHim(piece);
             return;
         }

@@ -12,6 +12,7 @@ import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Meant;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Contact;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
@@ -117,11 +118,41 @@ final class Clauses {
         clauses.add(new Clause(new Action.Unread(token.folded()), Optional.empty(), token.span(), Clause.Join.WITH));
     }
 
-    private record Told(Meant meant, Span span) {}
+    /** @param at how many clauses stand before it */
+    private record Told(Meant meant, Span span, int at) {}
+
+    /** 'The masks being put on, they engage': where they salute or mask, what they do is done by both. */
+    private void thoseWhoSalute() {
+        boolean salutedAlready = clauses.stream().anyMatch(clause -> clause.action() instanceof Action.Salute);
+        boolean courteous = clauses.stream().anyMatch(clause -> isCourtesy(clause.action()))
+                || his.stream().anyMatch(told -> told.meant() instanceof Meant.Does does && isCourtesy(does.action()));
+        boolean twice = salutedAlready
+                && his.stream()
+                        .anyMatch(told ->
+                                told.meant() instanceof Meant.Does does && does.action() instanceof Action.Salute);
+        if (anotherActs || !courteous || twice) {
+            return;
+        }
+        subject = Optional.empty();
+        begins = clauses.size();
+        for (int one = his.size() - 1; one >= 0; one--) {
+            Told told = his.get(one);
+            int end = clauses.size();
+            join = told.at() == 0 ? Clause.Join.BEGINS : Clause.Join.AND;
+            add(told.meant(), told.span());
+            List<Clause> added = List.copyOf(clauses.subList(end, clauses.size()));
+            clauses.subList(end, clauses.size()).clear();
+            clauses.addAll(told.at(), added);
+        }
+    }
+
+    private static boolean isCourtesy(Action action) {
+        return action instanceof Action.Salute || action instanceof Action.Mask;
+    }
 
     /** 'He offers the low line, waits and parries': a handbook tells of the pupil so, where he alone acts. */
     private void theOneWhoActs() {
-        if (!clauses.isEmpty() || anotherActs || his.size() < 2) {
+        if (anotherActs || his.size() < 2) {
             return;
         }
         begins = 0;
@@ -134,7 +165,11 @@ final class Clauses {
     }
 
     Utterance utterance() {
-        theOneWhoActs();
+        if (clauses.isEmpty()) {
+            theOneWhoActs();
+        } else {
+            thoseWhoSalute();
+        }
         if (clauses.isEmpty() && said) {
             clauses.add(new Clause(
                     new Action.Aside(Action.Trifle.OTHER),
@@ -228,7 +263,7 @@ final class Clauses {
 
     private void tellsOfHim(Piece piece) {
         for (Meant meant : piece.meant()) {
-            his.add(new Told(meant, span(piece)));
+            his.add(new Told(meant, span(piece), clauses.size()));
         }
     }
 
@@ -369,8 +404,19 @@ final class Clauses {
                 replace(one.get(), span);
                 return;
             }
-            add(does.action(), span);
+            add(changesRoles(does.action()) ? new Action.Aside(Action.Trifle.OTHER) : does.action(), span);
         }
+    }
+
+    /** 'Masks off, salute, change': what is changed behind that are the roles. */
+    private boolean changesRoles(Action action) {
+        boolean bare = action instanceof Action.OnBlade blade
+                && blade.contact() == Contact.CHANGE_ENGAGEMENT
+                && blade.position().isEmpty()
+                && !blade.aim().isStated();
+        return bare
+                && !clauses.isEmpty()
+                && isCourtesy(clauses.get(clauses.size() - 1).action());
     }
 
     private void add(Action said, Span span) {

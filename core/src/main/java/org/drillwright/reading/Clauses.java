@@ -589,6 +589,14 @@ final class Clauses {
                 && !strike.aim().isStated();
     }
 
+    /** Whether a parry tells nothing of itself: 'go across to sixte and sweep it aside' is one. */
+    private static boolean isBare(Action action) {
+        return action instanceof Action.Parry parry
+                && parry.position().isEmpty()
+                && parry.kind() == ParryKind.UNSTATED
+                && !parry.aim().isStated();
+    }
+
     private Optional<Action> toldTwice(Action before, Action action) {
         if (explains) {
             return Gloss.of(before, action);
@@ -606,6 +614,16 @@ final class Clauses {
                 && action instanceof Action.Parry parry
                 && join == Clause.Join.COMMA) {
             return Gloss.ceding(parry);
+        }
+        if (before instanceof Action.Place place && isBare(action)) {
+            return Optional.of(new Action.Parry(
+                    Optional.of(place.position()), ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge()));
+        }
+        if (before instanceof Action.Parry parry
+                && parry.position().isPresent()
+                && isBare(action)
+                && join == Clause.Join.COMMA) {
+            return Optional.of(parry);
         }
         if (before instanceof Action.OnGuard guard
                 && action instanceof Action.OnBlade blade

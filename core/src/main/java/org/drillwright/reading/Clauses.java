@@ -12,6 +12,7 @@ import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Meant;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Contact;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
@@ -117,14 +118,43 @@ final class Clauses {
         clauses.add(new Clause(new Action.Unread(token.folded()), Optional.empty(), token.span(), Clause.Join.WITH));
     }
 
-    private record Told(Meant meant, Span span) {}
+    /** @param at how many clauses stand before it */
+    private record Told(Meant meant, Span span, int at) {}
+
+    /** 'The masks being put on, they engage': where they salute or mask, what they do is done by both. */
+    private void thoseWhoSalute() {
+        boolean salutedAlready = clauses.stream().anyMatch(clause -> clause.action() instanceof Action.Salute);
+        boolean courteous = clauses.stream().anyMatch(clause -> isCourtesy(clause.action()))
+                || his.stream().anyMatch(told -> told.meant() instanceof Meant.Does does && isCourtesy(does.action()));
+        boolean twice = salutedAlready
+                && his.stream()
+                        .anyMatch(told ->
+                                told.meant() instanceof Meant.Does does && does.action() instanceof Action.Salute);
+        if (anotherActs || !courteous || twice) {
+            return;
+        }
+        subject = Optional.empty();
+        begins = clauses.size();
+        for (int one = his.size() - 1; one >= 0; one--) {
+            Told told = his.get(one);
+            int end = clauses.size();
+            join = told.at() == 0 ? Clause.Join.BEGINS : Clause.Join.AND;
+            add(told.meant(), told.span());
+            List<Clause> added = List.copyOf(clauses.subList(end, clauses.size()));
+            clauses.subList(end, clauses.size()).clear();
+            clauses.addAll(told.at(), added);
+        }
+    }
+
+    private static boolean isCourtesy(Action action) {
+        return action instanceof Action.Salute || action instanceof Action.Mask;
+    }
 
     /** 'He offers the low line, waits and parries': a handbook tells of the pupil so, where he alone acts. */
     private void theOneWhoActs() {
-        if (his.size() < 2) {
-            return;
+        if (his.size() > 1) {
+            heActs();
         }
-        heActs();
     }
 
     /** That he of whom alone the text tells is the one whose turn it is. */
@@ -151,7 +181,11 @@ final class Clauses {
     }
 
     Utterance utterance() {
-        theOneWhoActs();
+        if (clauses.isEmpty()) {
+            theOneWhoActs();
+        } else {
+            thoseWhoSalute();
+        }
         if (clauses.isEmpty() && said) {
             clauses.add(new Clause(
                     new Action.Aside(Action.Trifle.OTHER),
@@ -245,7 +279,7 @@ final class Clauses {
 
     private void tellsOfHim(Piece piece) {
         for (Meant meant : piece.meant()) {
-            his.add(new Told(meant, span(piece)));
+            his.add(new Told(meant, span(piece), clauses.size()));
         }
     }
 
@@ -386,8 +420,19 @@ final class Clauses {
                 replace(one.get(), span);
                 return;
             }
-            add(does.action(), span);
+            add(changesRoles(does.action()) ? new Action.Aside(Action.Trifle.OTHER) : does.action(), span);
         }
+    }
+
+    /** 'Masks off, salute, change': what is changed behind that are the roles. */
+    private boolean changesRoles(Action action) {
+        boolean bare = action instanceof Action.OnBlade blade
+                && blade.contact() == Contact.CHANGE_ENGAGEMENT
+                && blade.position().isEmpty()
+                && !blade.aim().isStated();
+        return bare
+                && !clauses.isEmpty()
+                && isCourtesy(clauses.get(clauses.size() - 1).action());
     }
 
     private void add(Action said, Span span) {
@@ -560,6 +605,14 @@ final class Clauses {
                 && !strike.aim().isStated();
     }
 
+    /** Whether a parry tells nothing of itself: 'go across to sixte and sweep it aside' is one. */
+    private static boolean isBare(Action action) {
+        return action instanceof Action.Parry parry
+                && parry.position().isEmpty()
+                && parry.kind() == ParryKind.UNSTATED
+                && !parry.aim().isStated();
+    }
+
     private Optional<Action> toldTwice(Action before, Action action) {
         if (explains) {
             return Gloss.of(before, action);
@@ -577,6 +630,16 @@ final class Clauses {
                 && action instanceof Action.Parry parry
                 && join == Clause.Join.COMMA) {
             return Gloss.ceding(parry);
+        }
+        if (before instanceof Action.Place place && isBare(action)) {
+            return Optional.of(new Action.Parry(
+                    Optional.of(place.position()), ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge()));
+        }
+        if (before instanceof Action.Parry parry
+                && parry.position().isPresent()
+                && isBare(action)
+                && join == Clause.Join.COMMA) {
+            return Optional.of(parry);
         }
         if (before instanceof Action.OnGuard guard
                 && action instanceof Action.OnBlade blade

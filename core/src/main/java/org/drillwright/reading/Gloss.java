@@ -193,7 +193,11 @@ final class Gloss {
         if (more.path() == Path.DECEIVE && DECEIVING.contains(before.path())) {
             return Optional.of(before.aimed(more.aim()));
         }
-        boolean open = before.path() == Path.UNSTATED || before.path() == Path.DECEIVE || before.path() == more.path();
+        boolean open = before.path() == Path.UNSTATED
+                || before.path() == Path.DECEIVE
+                || before.path() == more.path()
+                || more.path() == Path.UNSTATED
+                || more.role() == Role.EXTENSION;
         boolean answers = before.role() == Role.RIPOSTE && more.role() == Role.COUNTER_RIPOSTE;
         boolean plain =
                 more.role() == before.role() || more.role() == Role.ATTACK || more.role() == Role.EXTENSION || answers;

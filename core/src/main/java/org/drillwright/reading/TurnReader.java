@@ -182,7 +182,8 @@ public final class TurnReader {
         List<List<Token>> sentences = sentences(text, tongue);
         List<List<Cover.Division>> divisions = new ArrayList<>();
         for (List<Token> whole : sentences) {
-            divisions.add(likely(divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue)));
+            List<Cover.Division> ways = divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue);
+            divisions.add(likely(sentences.size() == 1 ? noMereCount(ways) : ways));
         }
         Utterance best = clauses(tongue, sentences, divisions, -1, 0).utterance();
         List<OtherReading> others = new ArrayList<>();
@@ -207,6 +208,21 @@ public final class TurnReader {
         double cost =
                 divisions.stream().mapToDouble(likely -> likely.get(0).cost()).sum();
         return new Attempt(tongue, best.orElse(others), tongue.known(text), cost);
+    }
+
+    /** A number that is all there is of a text is no count but the position that it stands for. */
+    private static List<Cover.Division> noMereCount(List<Cover.Division> divisions) {
+        if (!isMereCount(divisions.get(0))) {
+            return divisions;
+        }
+        List<Cover.Division> positions = divisions.stream()
+                .filter(one -> one.gaps().isEmpty() && !isMereCount(one))
+                .toList();
+        return positions.isEmpty() ? divisions : positions;
+    }
+
+    private static boolean isMereCount(Cover.Division division) {
+        return division.pieces().size() == 1 && division.pieces().get(0).kind() == Piece.Kind.COUNT;
     }
 
     /** The divisions that are nearly as likely as the best and leave over the same words. */

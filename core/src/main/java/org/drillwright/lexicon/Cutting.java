@@ -24,7 +24,7 @@ final class Cutting {
                     + "|(?<arrow>[-=]*>|\u2192)"
                     + "|(?<dash>\u2014|(?<!\\p{Nd})\u2013|\u2013(?!\\p{Nd})|[\u00b7\u2022|]|(?<=\\s)-+(?=\\s))"
                     + "|(?<chain>(?<=[\\p{L}\\p{Nd}])-(?=\\p{L}))"
-                    + "|(?<sign>[.;:,!?()\\[\\]/&+@\u00d7\u2026\u2019'])");
+                    + "|(?<sign>[.;:,!?()\\[\\]/&+@=\u00d7\u2026\u2019'])");
 
     private final Clitics clitics;
     private final Set<String> shortened;
@@ -132,7 +132,7 @@ final class Cutting {
     private boolean sign(String text, Span span, List<Token> sentence) {
         String sign = text.substring(span.start(), span.end());
         switch (sign) {
-            case ",", ":", "(", ")", "[", "]", "/" -> sentence.add(new Token(sign.equals(":") ? ":" : ",", span));
+            case ",", ":", "=", "(", ")", "[", "]", "/" -> sentence.add(new Token(":=".contains(sign) ? ":" : ",", span));
             case "&", "+" -> sentence.add(new Token("&", span));
             case "\u00d7" -> sentence.add(new Token("x", span));
             case "@" -> clitics.parts("@").forEach(part -> sentence.add(new Token(part, span)));

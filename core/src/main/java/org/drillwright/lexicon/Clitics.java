@@ -48,7 +48,8 @@ record Clitics(Map<String, List<String>> whole, Map<String, List<String>> leadin
             parts.addAll(whole.getOrDefault(rest, whole.getOrDefault(bare, List.of(bare))));
         } else {
             if (last > 0) {
-                parts.add(rest.substring(0, last).replace("'", ""));
+                String bare = rest.substring(0, last).replace("'", "");
+                parts.addAll(whole.getOrDefault(bare, List.of(bare)));
             }
             parts.addAll(trailing.get(rest.substring(last)));
         }

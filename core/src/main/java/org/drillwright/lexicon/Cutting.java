@@ -132,7 +132,8 @@ final class Cutting {
     private boolean sign(String text, Span span, List<Token> sentence) {
         String sign = text.substring(span.start(), span.end());
         switch (sign) {
-            case ",", ":", "=", "(", ")", "[", "]", "/" -> sentence.add(new Token(":=".contains(sign) ? ":" : ",", span));
+            case ",", ":", "=", "(", ")", "[", "]", "/" ->
+                sentence.add(new Token(":=".contains(sign) ? ":" : ",", span));
             case "&", "+" -> sentence.add(new Token("&", span));
             case "\u00d7" -> sentence.add(new Token("x", span));
             case "@" -> clitics.parts("@").forEach(part -> sentence.add(new Token(part, span)));
@@ -159,7 +160,7 @@ final class Cutting {
         boolean goesOn = next < text.length()
                 && (Character.isLowerCase(text.charAt(next))
                         || (Character.isDigit(text.charAt(next)) && !isCount(text, next))
-                        || ",;+&".indexOf(text.charAt(next)) >= 0);
+                        || ",;+&/)=\u2192\u00b7".indexOf(text.charAt(next)) >= 0);
         boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
         goesOn = goesOn
                 || (shortens && (isMark(text, next) || text.startsWith(":", behind) || joinsShortened(text, behind)));

@@ -249,8 +249,10 @@ public final class TurnReader {
 
     private List<List<Token>> sentences(String text, Tongue tongue) {
         OwnWords words = own.getOrDefault(tongue.tag(), OwnWords.NONE);
-        List<List<Token>> sentences = tongue.lexicon().sentences(text);
-        return words.isEmpty() ? sentences : sentences.stream().map(words::in).toList();
+        return tongue.lexicon().sentences(text).stream()
+                .map(words::in)
+                .map(sentence -> tongue.lexicon().inFull(sentence, tongue::knows))
+                .toList();
     }
 
     private List<Cover.Division> divisions(List<Token> sentence, Tongue tongue) {

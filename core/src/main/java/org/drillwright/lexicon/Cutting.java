@@ -22,7 +22,7 @@ final class Cutting {
                     + "|(?<word>['\u2019]?[\\p{L}\\p{M}]+(?:['\u2019][\\p{L}\\p{M}]+)*['\u2019]?)"
                     + "|(?<number>(?<!\\p{N})1/2(?!\\p{N})|\\p{Nd}+|\\p{N})"
                     + "|(?<arrow>[-=]*>|\u2192)"
-                    + "|(?<dash>[\u2014\u2013]|(?<=\\s)-+(?=\\s))"
+                    + "|(?<dash>\u2014|(?<!\\p{Nd})\u2013|\u2013(?!\\p{Nd})|(?<=\\s)-+(?=\\s))"
                     + "|(?<sign>[.;:,!?()\\[\\]/&+\u00d7\u2026\u2019'])");
 
     private final Clitics clitics;
@@ -144,7 +144,7 @@ final class Cutting {
         boolean goesOn = next < text.length()
                 && (Character.isLowerCase(text.charAt(next))
                         || (Character.isDigit(text.charAt(next)) && !isCount(text, next))
-                        || ",;+&".indexOf(text.charAt(next)) >= 0);
+                        || ",;+&\u2192".indexOf(text.charAt(next)) >= 0);
         boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
         goesOn = goesOn
                 || (shortens && (isMark(text, next) || text.startsWith(":", behind) || joinsShortened(text, behind)));

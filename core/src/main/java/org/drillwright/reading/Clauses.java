@@ -64,6 +64,12 @@ final class Clauses {
     private Clause.Join join = Clause.Join.BEGINS;
     private boolean explains;
 
+    /** Whether a colon stands before what comes now. */
+    private boolean headed;
+
+    /** Whether the first half of the stroke told last was told, too, so that its end is to come. */
+    private boolean halfTold;
+
     /** Clauses of the stretch between two signs, and what of it was not read. */
     private int stretch;
 
@@ -104,6 +110,8 @@ final class Clauses {
         alternative = false;
         denied = false;
         contrasted = false;
+        headed = false;
+        halfTold = false;
         join = Clause.Join.BEGINS;
         for (Piece piece : pieces) {
             openWords(piece);
@@ -223,6 +231,7 @@ final class Clauses {
                 endStretch();
                 alternative = false;
                 explains = piece.kind() == Piece.Kind.COLON;
+                headed = explains;
                 denied = denied && !explains;
                 contrasted = true;
                 join = join == Clause.Join.BEGINS ? join : Clause.Join.COMMA;
@@ -382,6 +391,7 @@ final class Clauses {
             beside.add(piece);
             join = Clause.Join.WITH;
             explains = false;
+            headed = false;
         }
     }
 
@@ -614,7 +624,18 @@ final class Clauses {
     }
 
     private Optional<Action> toldTwice(Action before, Action action) {
+        if (halfTold) {
+            halfTold = false;
+            Optional<Action> ended = Gloss.ends(before, action);
+            if (ended.isPresent()) {
+                return ended;
+            }
+        }
         if (explains) {
+            halfTold = Gloss.begins(before, action);
+            if (halfTold || (headed && Gloss.heads(before, action))) {
+                return Optional.of(halfTold ? before : action);
+            }
             return Gloss.of(before, action);
         }
         if (before instanceof Action.Recover recover && action instanceof Action.OnGuard) {

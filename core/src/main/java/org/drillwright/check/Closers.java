@@ -49,8 +49,7 @@ public final class Closers {
     /** A blade that a bind carries cannot leave for another line or go round; it gives way: common practice, no source. */
     private static boolean isHeld(Fault fault) {
         State state = fault.before();
-        boolean along =
-                state.attackOn(fault.by()).filter(Attack::contact).isPresent();
+        boolean along = state.attackOn(fault.by()).filter(Attack::contact).isPresent();
         return along
                 && state.engagement()
                         .value()

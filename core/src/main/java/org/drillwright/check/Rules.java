@@ -6,9 +6,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.drillwright.check.courtesy.SaluteBothEnds;
+import org.drillwright.check.fencing.AcrossTheBlades;
 import org.drillwright.check.fencing.AnswerToAttack;
 import org.drillwright.check.fencing.BackToStart;
+import org.drillwright.check.fencing.BladeInHand;
+import org.drillwright.check.fencing.BladeIsThere;
 import org.drillwright.check.fencing.FullyChecked;
+import org.drillwright.check.fencing.HandBeforeFoot;
 import org.drillwright.check.fencing.InReach;
 import org.drillwright.check.fencing.LineChange;
 import org.drillwright.check.fencing.MaskFirst;
@@ -20,6 +24,8 @@ import org.drillwright.check.fencing.ParryCloses;
 import org.drillwright.check.fencing.RearFootStays;
 import org.drillwright.check.fencing.RecoverFirst;
 import org.drillwright.check.fencing.RiposteAfterParry;
+import org.drillwright.check.fencing.SomethingToRenew;
+import org.drillwright.check.fencing.TurnsAgree;
 import org.drillwright.check.folder.NoTwins;
 import org.drillwright.check.folder.OneMark;
 import org.drillwright.check.folder.OneTitleASet;
@@ -57,17 +63,23 @@ public final class Rules {
             new AcceptKnown(),
             new MaskFirst(),
             new InReach(),
+            new HandBeforeFoot(),
             new OpenLine(),
             new ParryCloses(),
             new AnswerToAttack(),
             new RiposteAfterParry(),
+            new SomethingToRenew(),
+            new BladeIsThere(),
             new LineChange(),
+            new AcrossTheBlades(),
             new RecoverFirst(),
             new NotBothAtOnce(),
             new OnTarget(),
             new RearFootStays(),
             new OpeningLeadsOn(),
             new BackToStart(),
+            new TurnsAgree(),
+            new BladeInHand(),
             new OneReading(),
             new SayAsMeans(),
             new WordsRead(),

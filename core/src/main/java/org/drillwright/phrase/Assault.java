@@ -39,6 +39,9 @@ final class Assault {
         if (strike.isEmpty()) {
             return set;
         }
+        if (moment.footFirst() && move.lunge().isEmpty()) {
+            ledger.refuse(new Refusal.FootBeforeHand());
+        }
         return strike(state, set, strike.get(), move.lunge().isPresent(), wasLunged, before);
     }
 
@@ -65,6 +68,7 @@ final class Assault {
         sighting.offTarget().ifPresent(target -> ledger.refuse(new Refusal.OffTarget(target)));
         judgeMask(before, strike);
         judgeRight(before, strike);
+        judgeRenewal(strike);
         new PathJudge(before, setting, moment.by(), strike, ledger).judge();
         Fact<Line> line = sighting.line();
         if (!sighting.isBeyondTable()) {
@@ -105,6 +109,18 @@ final class Assault {
                 .isPresent();
         if (!right && !goesOn && !drew) {
             ledger.refuse(new Refusal.NoParryBefore(counter));
+        }
+    }
+
+    /** Remise, redoublement and reprise renew an attack of one's own (Technical Rules t.13). */
+    private void judgeRenewal(Action.Strike strike) {
+        boolean renews = switch (strike.role()) {
+            case REMISE, REDOUBLE, REPRISE -> true;
+            default -> false;
+        };
+        Fact<Boolean> attacked = moment.attacked();
+        if (renews && ledger.asks("earlier attack", attacked.isKnown(), attacked.since()) && attacked.is(false)) {
+            ledger.refuse(new Refusal.NothingToRenew(strike.role()));
         }
     }
 
@@ -187,7 +203,15 @@ final class Assault {
         Optional<Line> shown = compound ? shown(sighting) : Optional.empty();
         boolean contact = strike.opposition() || strike.path() == Path.GLIDE || holdsContact(before);
         Attack attack = new Attack(
-                line, shown, strike.role(), meant, contact, false, sighting.isBeyondTable(), sighting.reach());
+                line,
+                sighting.height(),
+                shown,
+                strike.role(),
+                meant,
+                contact,
+                false,
+                sighting.isBeyondTable(),
+                sighting.reach());
         boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
         State next = set.with(by, set.of(by).threatening(line))
                 .withAttackOn(moment.other(), Fact.of(Optional.of(attack)))

@@ -2,12 +2,14 @@ package org.drillwright.phrase;
 
 import java.util.Optional;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 
 /**
  * A point or an edge on its way to somebody.
  *
  * @param line where it arrives, named from the one attacked
+ * @param height the height at which it arrives, where the words tell it; the line may be unknown all the same
  * @param feintLine the line that a compound attack shows first
  * @param role what it is in the phrase
  * @param meant whether it means to touch and an answer is owed; a feint or a mere extension does not
@@ -19,6 +21,7 @@ import org.drillwright.notation.Line;
  */
 public record Attack(
         Fact<Line> line,
+        Optional<Height> height,
         Optional<Line> feintLine,
         Action.Role role,
         boolean meant,
@@ -28,6 +31,6 @@ public record Attack(
         int reach) {
 
     Attack afterDrawing() {
-        return new Attack(line, feintLine, role, meant, contact, true, beyondTable, reach);
+        return new Attack(line, height, feintLine, role, meant, contact, true, beyondTable, reach);
     }
 }

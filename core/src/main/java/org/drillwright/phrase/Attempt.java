@@ -32,7 +32,7 @@ public final class Attempt {
 
     /** Whether the phrase refuses nothing of it. */
     public boolean plays(Move move) {
-        return Play.play(state, move, setting, new Moment(move.by(), "here", othersLunge))
+        return Play.play(state, move, setting, new Moment(move.by(), "here", othersLunge, Fact.unknown("here"), false))
                 .refusals()
                 .isEmpty();
     }

@@ -10,15 +10,20 @@ final class BladeWork {
 
     private final Setting setting;
     private final Moment moment;
+    private final Ledger ledger;
 
-    BladeWork(Setting setting, Moment moment) {
+    BladeWork(Setting setting, Moment moment, Ledger ledger) {
         this.setting = setting;
         this.moment = moment;
+        this.ledger = ledger;
     }
 
     State play(State state, Action.OnBlade onBlade) {
         Side by = moment.by();
         Side other = moment.other();
+        if (setting.partner()) {
+            new BladeJudge(state, setting, by, ledger).judge(onBlade);
+        }
         return switch (onBlade.contact()) {
             case BEAT, FROISSEMENT ->
                 moved(state, onBlade).with(other, state.of(other).idle()).apart();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
 
 /**
  * A count as it was played.
@@ -20,11 +21,17 @@ public record Count(State begin, List<Played> moves, State end, Map<Side, Refusa
         unmet = Map.copyOf(unmet);
     }
 
+    /** Two who step at once do so together: nobody sees the measure between their steps. */
+    private static boolean isStep(Played played) {
+        return played.move().action() instanceof Action.Step;
+    }
+
     /** The measures that a cue of this count may name, in their order. */
     public List<Range> measures() {
         List<Range> measures = new ArrayList<>(List.of(begin.measure()));
         for (int at = 1; at < moves.size(); at++) {
-            if (moves.get(at).move().by() != moves.get(at - 1).move().by()) {
+            boolean together = isStep(moves.get(at)) && isStep(moves.get(at - 1));
+            if (moves.get(at).move().by() != moves.get(at - 1).move().by() && !together) {
                 measures.add(moves.get(at).before().measure());
             }
         }

@@ -58,6 +58,7 @@ final class Defence {
 
     private State meet(State state, Action.Parry parry, Attack attack) {
         Side by = moment.by();
+        judgeCeding(state, parry, attack);
         if (parry.position().isPresent() && !attack.beyondTable()) {
             ParryJudge judge = new ParryJudge(setting, state.of(by), parry, ledger);
             if (attack.feintLine().isPresent() && !attack.drawn() && judge.isDrawnBy(attack)) {
@@ -65,12 +66,23 @@ final class Defence {
                 State drawn = afterFeint(hand(state, parry, attack.role(), true));
                 return drawn.withAttackOn(by, Fact.of(Optional.of(attack.afterDrawing())));
             }
-            judge.judge(attack.line(), attack.contact());
+            judge.judge(attack);
         } else {
             ledger.asks("parry", true, "");
         }
         State met = hand(state, parry, attack.role(), !attack.meant());
         return attack.meant() ? afterContact(met, parry) : afterFeint(met);
+    }
+
+    /** A ceding parry yields to a blade that holds or carries one's own: common practice, no source. */
+    private void judgeCeding(State state, Action.Parry parry, Attack attack) {
+        if (parry.kind() != ParryKind.CEDING || attack.contact()) {
+            return;
+        }
+        Fact<Optional<Engagement>> contact = state.engagement();
+        if (ledger.asks("contact", contact.isKnown(), contact.since())) {
+            ledger.refuse(new Refusal.NothingToCedeTo());
+        }
     }
 
     /** Whether blades met on a feint is shown only by what follows; the hand was looking for the blade. */
@@ -120,7 +132,8 @@ final class Defence {
                     by, next.of(by).guarding(Fact.of(answer.stance().guard().get())));
         }
         boolean threatOnly = next.attackOn(by).filter(one -> !one.meant()).isPresent();
-        if (answer.reply() == Reply.RECEIVE && threatOnly && next.measure().least() > 1) {
+        int reach = next.attackOn(by).map(Attack::reach).orElse(0);
+        if (answer.reply() == Reply.RECEIVE && threatOnly && next.measure().least() > reach) {
             ledger.refuse(new Refusal.OutOfReach(next.measure(), false, false));
         }
         Optional<Attack> attack = next.attackOn(by).filter(Attack::meant);

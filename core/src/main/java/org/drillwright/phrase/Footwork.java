@@ -46,6 +46,11 @@ final class Footwork {
                         && (shift(step.foot()) > 0 || step.foot() == Action.Foot.HALF_RETREAT));
     }
 
+    /** Whether a step goes towards the partner. */
+    static boolean goesForward(Action.Step step) {
+        return shift(step.foot()) < 0 || step.foot() == Action.Foot.HALF_ADVANCE;
+    }
+
     private static int shift(Action.Foot foot) {
         return switch (foot) {
             case ADVANCE, JUMP_FORWARD, CROSS_FORWARD -> -1;
@@ -74,6 +79,9 @@ final class Footwork {
     }
 
     State recover(State state, Action.Recover recover) {
+        if (state.of(moment.by()).feet().is(Feet.ON_GUARD)) {
+            ledger.refuse(new Refusal.NothingToRecover());
+        }
         return toGuard(state, recover.way(), recover.stance());
     }
 

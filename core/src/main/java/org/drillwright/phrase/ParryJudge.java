@@ -3,6 +3,7 @@ package org.drillwright.phrase;
 import java.util.Optional;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 
@@ -47,6 +48,27 @@ final class ParryJudge {
 
     private boolean stands() {
         return parrier.hand().is(position);
+    }
+
+    void judge(Attack attack) {
+        Optional<Height> height = attack.height();
+        boolean other = height.isPresent()
+                && !attack.line().isKnown()
+                && !attack.contact()
+                && isAllAt(height.get().other());
+        if (other) {
+            ledger.refuse(new Refusal.ParryAtOtherHeight(position, height.get()));
+            return;
+        }
+        judge(attack.line(), attack.contact());
+    }
+
+    /** Whether all that the position closes, by ending in it or going round to it, is of one height, in every school. */
+    private boolean isAllAt(Height height) {
+        ParryTable.Row row = setting.parries().row(position);
+        return row.firm()
+                && !row.lines().isEmpty()
+                && row.lines().stream().allMatch(line -> line.height().equals(Optional.of(height)));
     }
 
     void judge(Fact<Line> attacked, boolean contact) {

@@ -37,8 +37,13 @@ final class PathJudge {
             }
             case COUNTER_DISENGAGE -> judgeCounter();
             case ONE_TWO, DOUBLE -> judgeEnd();
-            case DIRECT -> judgeStraight();
-            case GLIDE, DECEIVE, UNSTATED -> {}
+            case DIRECT -> {
+                judgeStraight();
+                judgeSide();
+            }
+            case UNSTATED -> judgeSide();
+            case GLIDE -> new BladeJudge(state, setting, by, ledger).judgeGlide();
+            case DECEIVE -> {}
         }
     }
 
@@ -135,5 +140,49 @@ final class PathJudge {
         if (passes && parry.get().position().isPresent()) {
             ledger.refuse(new Refusal.NotStraight(parry.get().position().get(), expected.get(), named.get()));
         }
+    }
+
+    /**
+     * Between blades that touch, a straight thrust goes only to the side on which they touch: "straight thrust in line of
+     * engagement" (Warford 1884, p. 17); the other side is reached by disengage or cut-over (p. 18-19; Technical Rules
+     * t.10.1), or when the blade has been beaten away (p. 18).
+     */
+    private void judgeSide() {
+        Optional<Line> named = sighting.line().value();
+        boolean riposte = strike.role() == Role.RIPOSTE || strike.role() == Role.COUNTER_RIPOSTE;
+        boolean judged = riposte && strike.path() == Action.Path.DIRECT;
+        if (named.isEmpty() || judged) {
+            return;
+        }
+        Optional<Line> from = touching().isPresent() ? sighting.from().value() : Optional.empty();
+        boolean crosses = from.filter(line -> Mirror.sameHeight(line, named.get()) && line != named.get())
+                .isPresent();
+        if (crosses) {
+            boolean straight =
+                    strike.path() == Action.Path.DIRECT || strike.role() == Role.EXTENSION || strike.opposition();
+            boolean sure = straight && !isJustParried();
+            ledger.refuse(new Refusal.AcrossTheBlades(from.get(), named.get(), sure, strike.opposition()));
+        }
+    }
+
+    /** The contact, unless the partner's arm has gone out to another line since. */
+    private Optional<Engagement> touching() {
+        Fencer partner = state.of(by.other());
+        Optional<Engagement> contact = state.engagement().value().flatMap(blades -> blades);
+        boolean riposte = strike.role() == Role.RIPOSTE || strike.role() == Role.COUNTER_RIPOSTE;
+        if (partner.extended().is(false) || riposte) {
+            return contact;
+        }
+        Optional<Line> point = partner.point().value().flatMap(line -> line);
+        return contact.filter(blades -> point.equals(Optional.of(blades.lineOf(by))));
+    }
+
+    /** Blades that met in a parry may have parted since; that is seldom written. */
+    private boolean isJustParried() {
+        return state.parried()
+                .value()
+                .flatMap(known -> known)
+                .filter(one -> one.by() != by)
+                .isPresent();
     }
 }

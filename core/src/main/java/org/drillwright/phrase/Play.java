@@ -84,12 +84,12 @@ final class Play implements Action.Cases<State> {
 
     @Override
     public State onBlade(Action.OnBlade onBlade) {
-        return new BladeWork(setting, moment).play(state, onBlade);
+        return new BladeWork(setting, moment, ledger).play(state, onBlade);
     }
 
     @Override
     public State invite(Action.Invite invite) {
-        return new BladeWork(setting, moment).invite(state, invite);
+        return new BladeWork(setting, moment, ledger).invite(state, invite);
     }
 
     @Override

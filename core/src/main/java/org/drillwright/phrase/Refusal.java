@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Target;
@@ -25,6 +26,9 @@ public sealed interface Refusal {
      */
     record ParryMisses(Position position, Action.ParryKind kind, Line attacked, Fact<Position> from, boolean firm)
             implements Refusal {}
+
+    /** A parry at the other height than the attack, whose line is not known further. */
+    record ParryAtOtherHeight(Position position, Height attacked) implements Refusal {}
 
     /** A circular parry is named for a position that the hand does not stand in. */
     record CircleElsewhere(Position position, Position from, Line attacked) implements Refusal {}
@@ -57,6 +61,9 @@ public sealed interface Refusal {
     /** An attack is under way and the other holds: it will be taken, and is better said so. */
     record HoldUnderAttack() implements Refusal {}
 
+    /** A touch is taken, and none comes. */
+    record NothingToTake() implements Refusal {}
+
     /**
      * A retreat that does not get out of reach.
      *
@@ -66,6 +73,24 @@ public sealed interface Refusal {
 
     /** A riposte without a parry of one's own, or a counter-riposte without the parry of a riposte. */
     record NoParryBefore(boolean counter) implements Refusal {}
+
+    /** A remise, redoublement or reprise by who has not attacked. */
+    record NothingToRenew(Action.Role role) implements Refusal {}
+
+    /** The partner's blade is to be taken or pressed, or gone along, and the blades are apart. */
+    record NoBladeToTake(Optional<Action.Contact> contact) implements Refusal {}
+
+    /** A beat where the partner's blade is not. */
+    record BeatsElsewhere(Position at, Line blade) implements Refusal {}
+
+    /** There is no engagement to change. */
+    record NoEngagementToChange() implements Refusal {}
+
+    /** An engagement is changed to the one that is there. */
+    record ChangesToItself(Position position) implements Refusal {}
+
+    /** A parry that cedes to nothing: no blade takes the parrier's. */
+    record NothingToCedeTo() implements Refusal {}
 
     /** Nothing to pass: the blades are apart and the partner's blade does not stand before the point. */
     record NoBladeToPass(Action.Path path, Line from) implements Refusal {}
@@ -79,8 +104,28 @@ public sealed interface Refusal {
     /** A straight riposte that would have to pass the blade. */
     record NotStraight(Position parry, Line expected, Line named) implements Refusal {}
 
+    /**
+     * A stroke that would have to go through the blades that touch.
+     *
+     * @param contact the line of the one attacked in which they touch
+     * @param sure whether the words say that it goes straight, or in opposition, and the blades certainly still touch
+     */
+    record AcrossTheBlades(Line contact, Line named, boolean sure, boolean opposition) implements Refusal {}
+
     /** Somebody on the lunge does what needs a recovery first. */
     record NotRecovered(String what) implements Refusal {}
+
+    /** The arm goes out from a lunge that was made without it. */
+    record FootBeforeHand() implements Refusal {}
+
+    /** A recovery by who is not on the lunge. */
+    record NothingToRecover() implements Refusal {}
+
+    /** One lunges and the other comes forward on to the point. */
+    record RunsOn(Range measure) implements Refusal {}
+
+    /** The words of the two put the blades otherwise. */
+    record WordsDisagree(String one, String other) implements Refusal {}
 
     /** Two lunges meet. */
     record BothLunge() implements Refusal {}

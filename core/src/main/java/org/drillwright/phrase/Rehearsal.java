@@ -29,10 +29,15 @@ public final class Rehearsal {
 
     private final Setting setting;
     private final Words words;
+    private final Map<Side, Fact<Boolean>> attacked = new EnumMap<>(Side.class);
+    private final Set<Side> footFirst = EnumSet.noneOf(Side.class);
 
     private Rehearsal(Setting setting, Words words) {
         this.setting = setting;
         this.words = words;
+        for (Side side : Side.values()) {
+            attacked.put(side, Fact.of(false));
+        }
     }
 
     /** Plays a drill; never throws, whatever it holds. */
@@ -55,7 +60,8 @@ public final class Rehearsal {
         }
         List<Played> closing = new ArrayList<>();
         together(state, words.closing(), "the closing", closing);
-        return new Replay(setting, opening, opened, start, counts, closing);
+        List<Count> judged = setting.partner() ? Hindsight.of(counts) : counts;
+        return new Replay(setting, opening, opened, start, judged, closing);
     }
 
     /** Words that concern both unless they name one. */
@@ -64,7 +70,8 @@ public final class Rehearsal {
         for (Clause clause : InDoubt.clauses(utterance)) {
             for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
                 Move move = new Move(side, List.of(clause));
-                Outcome outcome = Play.play(state, move, setting, new Moment(side, where, false));
+                Outcome outcome =
+                        Play.play(state, move, setting, new Moment(side, where, false, Fact.of(false), false));
                 State next = outcome.next();
                 if (clause.action() instanceof Action.Unread) {
                     next = masksUnknown(next, where);
@@ -92,7 +99,7 @@ public final class Rehearsal {
                 moves(begin, turns, Side.LEADER),
                 moves(begin, turns, Side.FOLLOWER),
                 new FeintsPassedOver(setting));
-        List<Played> played = new ArrayList<>();
+        List<Played> alone = new ArrayList<>();
         Set<Side> lunged = EnumSet.noneOf(Side.class);
         State state = begin;
         for (Optional<Move> turn = order.next(state); turn.isPresent(); turn = order.next(state)) {
@@ -101,14 +108,47 @@ public final class Rehearsal {
             boolean othersLunge =
                     lunged.contains(by.other()) && state.of(by.other()).isLunged();
             State before = order.before(move, state, where);
-            Outcome outcome = Play.play(before, move, setting, new Moment(by, where, othersLunge));
-            played.add(new Played(move, before, outcome.next(), outcome.refusals(), outcome.asked()));
+            Moment moment = new Moment(by, where, othersLunge, attacked.get(by), footFirst.contains(by));
+            Outcome outcome = Play.play(before, move, setting, moment);
+            alone.add(new Played(move, before, outcome.next(), outcome.refusals(), outcome.asked()));
             state = outcome.next();
+            attacked.merge(by, attacks(move, where), Rehearsal::either);
+            noteFeet(move, state);
             if (move.lunge().isPresent()) {
                 lunged.add(by);
             }
         }
+        List<Played> played = setting.partner() ? new BothTogether(setting, alone).judged() : alone;
         return endOf(begin, played, state, turns, next);
+    }
+
+    /** A lunge without the arm stands until the arm goes out, the hand parries, or the feet come up. */
+    private void noteFeet(Move move, State after) {
+        Side by = move.by();
+        boolean bare = move.isCertain()
+                && move.lunge().isPresent()
+                && move.strike().isEmpty()
+                && after.of(by).extended().is(false)
+                && after.of(by).isLunged();
+        boolean over = move.isAssault()
+                || !move.isCertain()
+                || move.action() instanceof Action.Parry
+                || move.action() instanceof Action.Unread
+                || !after.of(by).isLunged();
+        if (bare) {
+            footFirst.add(by);
+        } else if (over) {
+            footFirst.remove(by);
+        }
+    }
+
+    private static Fact<Boolean> attacks(Move move, String where) {
+        boolean told = move.isCertain() && !(move.action() instanceof Action.Unread);
+        return told ? Fact.of(move.isAssault()) : Fact.unknown(where);
+    }
+
+    private static Fact<Boolean> either(Fact<Boolean> before, Fact<Boolean> now) {
+        return before.is(true) || now.is(false) ? before : now;
     }
 
     private static List<Move> moves(State begin, Map<Side, Utterance> turns, Side side) {

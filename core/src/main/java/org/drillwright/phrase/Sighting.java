@@ -86,6 +86,11 @@ final class Sighting {
         return height.flatMap(high -> width.map(wide -> Line.of(high, wide)));
     }
 
+    /** The height at which it arrives, as far as the words tell. */
+    Optional<Height> height() {
+        return setting.isSabre() || goesRoundTheGuard() ? Optional.empty() : height(strike.aim());
+    }
+
     private Optional<Height> height(Aim aim) {
         return aim.height().or(() -> aim.target().flatMap(this::heightOf));
     }

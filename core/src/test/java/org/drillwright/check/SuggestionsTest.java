@@ -79,9 +79,9 @@ class SuggestionsTest {
                         List.of(
                                 "Recover on guard.",
                                 "Recover forward on guard.",
-                                "Thrust to the high outside line.",
                                 "Thrust to the low inside line.",
                                 "Thrust to the low outside line.",
+                                "Disengage to the high outside line.",
                                 "Hold."))),
                 of(PARRIED + """
                           - follower: Hold on guard.

@@ -119,19 +119,27 @@ public final class Enumeration {
     }
 
     private void strokes(int who) {
-        List<String> straight = scene.right() == who && scene.touching()
-                ? Tables.straightRipostes(Tables.protects(scene.parry()))
-                : Tables.LINES;
-        for (String line : Tables.LINES) {
-            if (straight.contains(line)) {
-                thrust(who, "", line, scene.contact());
-            }
+        for (String line : straight(who)) {
+            thrust(who, "", line, scene.contact());
         }
         String leaves = leaves(who);
         if (!leaves.isEmpty() && isBladeThere(who, leaves)) {
             thrust(who, "disengage ", Tables.passesTo(leaves), Scene.APART);
             thrust(who, "cut-over ", Tables.passesTo(leaves), Scene.APART);
         }
+    }
+
+    /** Where a blade goes straight to: not past the one that it touches, unless that has gone elsewhere. */
+    private List<String> straight(int who) {
+        if (!scene.touching()) {
+            return Tables.LINES;
+        }
+        if (scene.right() == who) {
+            return Tables.straight(Tables.protects(scene.parry()));
+        }
+        Person partner = scene.person(3 - who);
+        boolean gone = partner.out() && !partner.aims().equals(scene.contact());
+        return gone ? Tables.LINES : Tables.straight(leaves(who));
     }
 
     /** A stroke into an open line, by the arm alone within its reach, else with a lunge within that. */

@@ -51,8 +51,12 @@ final class Tables {
             LO LI
             """;
 
-    /** Into which lines a straight riposte can go, by the line of the parry: not past the blade it has met (t.11.1). */
-    private static final String STRAIGHT_RIPOSTES = """
+    /**
+     * Into which lines a blade that touches another can go straight, by the line in which they touch: not past that blade
+     * (Warford 1884, p. 17; of ripostes Technical Rules t.11.1); low from high and high from low under and over the hand
+     * (L'Abbat, ch. VI, VIII).
+     */
+    private static final String STRAIGHT = """
             HI HI LI LO
             HO HO LI LO
             LI LI HI HO
@@ -69,7 +73,7 @@ final class Tables {
         read("protects", 1, PROTECTS);
         read("meets", 2, MEETS);
         read("passes", 1, PASSES);
-        read("straight", 1, STRAIGHT_RIPOSTES);
+        read("straight", 1, STRAIGHT);
     }
 
     private Tables() {}
@@ -97,7 +101,7 @@ final class Tables {
         return row("passes " + line).get(0);
     }
 
-    static List<String> straightRipostes(String line) {
+    static List<String> straight(String line) {
         return row("straight " + line);
     }
 }

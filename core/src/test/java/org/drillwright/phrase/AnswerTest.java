@@ -24,6 +24,7 @@ class AnswerTest implements Staged {
                 L Extend to the high inside line.
                 F Take the touch.
                 > L sixte open, arm to high-inside | F sixte closed | at 1
+                ! F OutOfReach[measure=1, lunges=false, lunged=false]
                 = On guard in sixte, blades apart, at lunge distance.
                 L Thrust to the high inside line with a lunge.
                 F Yield.
@@ -33,6 +34,7 @@ class AnswerTest implements Staged {
                 L Thrust to the high inside line with a lunge.
                 F Advance.
                 > L sixte open, arm to high-inside, lunge | F sixte closed | at -1
+                ! F RunsOn[measure=-1]
                 ! on F Unanswered[line=HIGH_INSIDE]
                 = On guard in sixte, blades apart, at lunge distance.
                 L Thrust to the high inside line with a lunge.

@@ -27,8 +27,8 @@ class HandCountedTest {
               L 10: forward, back, to quarte, to septime, to octave, lunge HI, lunge LI, lunge LO, lunge dis HI, lunge cut HI
               F 10: forward, back, to quarte, to septime, to octave, lunge HI, lunge LI, lunge LO, lunge dis HI, lunge cut HI
             quarte engaged |
-              L 10: forward, back, to sixte, to septime, to octave, lunge HO, lunge LI, lunge LO, lunge dis HO, lunge cut HO
-              F 10: forward, back, to sixte, to septime, to octave, lunge HO, lunge LI, lunge LO, lunge dis HO, lunge cut HO
+              L 9: forward, back, to sixte, to septime, to octave, lunge LI, lunge LO, lunge dis HO, lunge cut HO
+              F 9: forward, back, to sixte, to septime, to octave, lunge LI, lunge LO, lunge dis HO, lunge cut HO
             octave apart |
               L 10: forward, back, to quarte, to sixte, to septime, lunge HI, lunge HO, lunge LI, lunge dis LI, lunge cut LI
               F 10: forward, back, to quarte, to sixte, to septime, lunge HI, lunge HO, lunge LI, lunge dis LI, lunge cut LI
@@ -45,10 +45,10 @@ class HandCountedTest {
               L 0:
               F 3: parry-septime, back, touched
             sixte apart | L lunge HI; F parry-quarte
-              L 7: recover back, recover forward, HO, LI, LO, dis HO, cut HO
+              L 6: recover back, recover forward, LI, LO, dis HO, cut HO
               F 10: forward, back, to sixte, to septime, to octave, HI, LI, LO, dis HO, cut HO
             sixte apart | L lunge HI; F circular-sixte
-              L 7: recover back, recover forward, HI, LI, LO, dis HI, cut HI
+              L 6: recover back, recover forward, LI, LO, dis HI, cut HI
               F 10: forward, back, to quarte, to septime, to octave, HO, LI, LO, dis HI, cut HI
             sixte apart | L lunge HI; F back
               L 2: recover back, recover forward
@@ -64,7 +64,7 @@ class HandCountedTest {
               F 0:
             quarte engaged | L lunge dis HO; F parry-sixte; F HO; L parry-sixte
               L 7: recover back, recover forward, HO, LI, LO, dis HI, cut HI
-              F 10: forward, back, to quarte, to septime, to octave, HI, LI, LO, dis HI, cut HI
+              F 9: forward, back, to quarte, to septime, to octave, LI, LO, dis HI, cut HI
             sixte apart | L lunge HI; F parry-quarte; L recover back
               L 8: forward, back, to quarte, to septime, to octave, lunge HO, lunge LI, lunge LO
               F 8: forward, back, to sixte, to septime, to octave, lunge HI, lunge LI, lunge LO
@@ -81,7 +81,7 @@ class HandCountedTest {
               L 0:
               F 3: parry-quarte, back, touched
             octave engaged | L lunge dis LI; F circular-octave
-              L 7: recover back, recover forward, HI, HO, LI, dis LI, cut LI
+              L 6: recover back, recover forward, HI, HO, dis LI, cut LI
               F 10: forward, back, to quarte, to sixte, to septime, LO, HI, HO, dis LI, cut LI
             sixte engaged | L lunge dis HI; F parry-quarte; L recover back
               L 8: forward, back, to quarte, to septime, to octave, lunge HO, lunge LI, lunge LO

@@ -77,6 +77,7 @@ class ParryTest implements Staged {
                 L Thrust to the low inside line with a lunge.
                 F Ceding parry of quarte.
                 > L sixte open, arm to nothing, lunge | F quarte closed | at 0 | blades high-inside held by F | right F quarte
+                ! F NothingToCedeTo
                 ! F ParryMisses[position=QUARTE, kind=CEDING, attacked=LOW_INSIDE, from=SIXTE, firm=true]
                 = On guard in sixte, blades apart, at lunge distance.
                 L Thrust to the high inside line with a lunge.

@@ -83,6 +83,7 @@ record Unknowing(String part, UnaryOperator<State> change) {
     private static Attack lineless(Attack attack) {
         return new Attack(
                 Fact.unknown(HERE),
+                Optional.empty(),
                 attack.feintLine(),
                 attack.role(),
                 attack.meant(),

@@ -35,7 +35,7 @@ class UnknownTest {
             Replay replay = sample.subject().replay();
             for (Played played : moves(replay)) {
                 tried++;
-                Moment moment = new Moment(played.move().by(), "here", false);
+                Moment moment = new Moment(played.move().by(), "here", false, Fact.unknown("here"), false);
                 State less = unknowing.change().apply(played.before());
                 List<Refusal> before = refusals(played.before(), played, replay.setting(), moment);
                 List<Refusal> after = refusals(less, played, replay.setting(), moment);

@@ -21,7 +21,9 @@ public final class AnswerToAttack extends RefusalRule {
                 "answer-to-attack",
                 Severity.ERROR,
                 true,
-                "Each attack is parried, evaded, or received on purpose in words such as 'take the touch'.",
+                "Each attack is parried, evaded, or received on purpose in words such as 'take the touch', on the same count; who"
+                        + " is stopped in an attack may take the touch on the next one. Nobody takes a touch that does"
+                        + " not come.",
                 "Whoever does not know that a touch is coming is hit unprepared.",
                 """
                         steps:
@@ -32,6 +34,10 @@ public final class AnswerToAttack extends RefusalRule {
                             safety: Arrive softly and let the blade bend.
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
+                            distance: lunge
+                          - leader: Hold on guard.
+                            follower: Take the touch.
+                        #             ^^^^^^^^^^^^^^
                             distance: lunge
                         """,
                 """
@@ -75,6 +81,11 @@ public final class AnswerToAttack extends RefusalRule {
             return Sentence.warning(
                     "An attack is under way, and the " + fault.by().word() + " only holds.",
                     "If the touch is taken on purpose, say so: 'take the touch'.");
+        }
+        if (refusal instanceof Refusal.NothingToTake) {
+            return Sentence.error(
+                    "No touch comes at the " + fault.by().word() + " here or on the count before.",
+                    "Write the touch into the other's turn, or another action here.");
         }
         return Sentence.none();
     }

@@ -3,6 +3,7 @@ package org.drillwright.check.fencing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
@@ -11,6 +12,7 @@ import org.drillwright.notation.Position;
 import org.drillwright.phrase.Engagement;
 import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Feet;
+import org.drillwright.phrase.Ground;
 import org.drillwright.phrase.State;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
@@ -22,7 +24,8 @@ public final class BackToStart implements Rule {
             "back-to-start",
             Severity.WARNING,
             false,
-            "The last count leaves both where the first began.",
+            "The last count leaves both where the first began: steps forward and back add up, half steps too, and those of a"
+                    + " class that moves alone.",
             "Otherwise the drill cannot be repeated, and the second time begins with a shuffle of feet.",
             """
             steps:
@@ -86,7 +89,35 @@ public final class BackToStart implements Rule {
                     + start.measure().words());
         }
         blades(start, end).ifPresent(differences::add);
+        ground(subject, start, end).ifPresent(differences::add);
         return differences;
+    }
+
+    /** Steps that do not add up, where no measure shows it: of a class alone, or of two after half steps. */
+    private static Optional<String> ground(Subject subject, State start, State end) {
+        OptionalInt follower = Ground.gained(subject.replay(), Side.FOLLOWER);
+        if (!subject.isPartnerDrill()) {
+            return follower.isPresent() && follower.getAsInt() != 0
+                    ? Optional.of("the class stands " + steps(follower.getAsInt(), "forward of", "behind")
+                            + " where it began")
+                    : Optional.empty();
+        }
+        OptionalInt leader = Ground.gained(subject.replay(), Side.LEADER);
+        boolean counted = leader.isPresent() && follower.isPresent();
+        boolean unmeasured = start.measure().isKnown() && !end.measure().isKnown();
+        int closed = counted ? leader.getAsInt() + follower.getAsInt() : 0;
+        return counted && unmeasured && closed != 0
+                ? Optional.of("the two are " + steps(closed, "nearer than", "further apart than") + " at the start")
+                : Optional.empty();
+    }
+
+    /** Half steps in words. */
+    private static String steps(int halves, String above, String below) {
+        int size = Math.abs(halves);
+        String whole = size / 2 == 0 ? "" : size / 2 == 1 ? "a step" : size / 2 + " steps";
+        String half = size % 2 == 0 ? "" : "half a step";
+        String told = whole.isEmpty() || half.isEmpty() ? whole + half : whole + " and a half";
+        return told + " " + (halves > 0 ? above : below);
     }
 
     private static Optional<String> feet(String who, State start, State end, Side side) {

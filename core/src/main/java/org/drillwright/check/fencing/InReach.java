@@ -20,7 +20,8 @@ public final class InReach extends RefusalRule {
                 "in-reach",
                 Severity.ERROR,
                 true,
-                "A touch is within the measure that the feet have left.",
+                "A touch is within the measure that the feet have left: nobody is touched by an arm at lunge distance, or after a"
+                        + " step out of reach, and nobody steps on to a lunge that reaches.",
                 "Who cannot reach leans, throws the arm or runs; who is too near bends the blade hard.",
                 """
                         steps:
@@ -36,6 +37,24 @@ public final class InReach extends RefusalRule {
                           - leader: Recover on guard in sixte.
                             follower: Advance on guard in sixte.
                             distance: lunge
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Retreat and take the touch.
+                        #                         ^^^^^^^^^^^^^^
+                            distance: lunge
+                            safety: Stop the point on the jacket.
+                          - leader: Recover on guard in sixte.
+                            follower: Advance on guard in sixte.
+                            distance: lunge
+                          - leader: Extend to the high inside line.
+                            follower: Take the touch.
+                        #             ^^^^^^^^^^^^^^
+                            distance: lunge
+                            safety: Stop the point on the jacket.
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Advance and take the touch.
+                        #             ^^^^^^^
+                            distance: lunge
+                            safety: Stop the point on the jacket.
                         """,
                 """
                         steps:
@@ -64,6 +83,11 @@ public final class InReach extends RefusalRule {
             return Sentence.warning(
                     "This riposte lunges from extension distance.",
                     "The arm alone reaches; a lunge from so near bends the blade hard.");
+        }
+        if (fault.refusal() instanceof Refusal.RunsOn) {
+            return Sentence.error(
+                    "The " + fault.by().word() + " steps on to the point of a lunge that reaches without that step.",
+                    "Let the one step and the other lunge on counts of their own, or parry with the step.");
         }
         return Sentence.none();
     }

@@ -8,6 +8,7 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.phrase.Refusal;
@@ -23,16 +24,26 @@ public final class ParryCloses extends RefusalRule {
                 Severity.ERROR,
                 false,
                 "A parry ends in a position that closes the attacked line; a circular one starts and ends in its"
-                        + " position, and the attack arrives in the other line of that height.",
+                        + " position, and the attack arrives in the other line of that height. No high parry meets an"
+                        + " attack at the foot, and no low one an attack at the chest.",
                 "A parry that closes another line lets the point in (Technical Rules t.14; Warford 1884, p."
                         + " 10-17).",
                 """
+                        weapon: epee
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry octave.
                         #             ^^^^^^^^^^^^
                             distance: lunge
                             safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                          - leader: Thrust to the foot with a lunge.
+                            follower: Parry quarte.
+                        #             ^^^^^^^^^^^^
+                            distance: lunge
+                            safety: Stop the point on the shoe.
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: lunge
@@ -43,6 +54,13 @@ public final class ParryCloses extends RefusalRule {
                             follower: Circular parry of sixte.
                             distance: lunge
                             safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                          - leader: Thrust to the low outside line with a lunge.
+                            follower: Parry octave.
+                            distance: lunge
+                            safety: Stop the point on the jacket.
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: lunge
@@ -73,6 +91,14 @@ public final class ParryCloses extends RefusalRule {
                     "The attack arrives in " + Sentence.the(circle.attacked()) + ", which "
                             + circle.position().word() + " closes without a circle.",
                     "A circular parry meets an attack in the other line of the same height.");
+        }
+        if (refusal instanceof Refusal.ParryAtOtherHeight other) {
+            boolean low = other.attacked() == Height.LOW;
+            return Sentence.error(
+                    closes(setting, other.position()) + "; the attack arrives " + (low ? "low." : "high."),
+                    low
+                            ? "Parry low, in octave, seconde or septime, or draw the target away and hit the arm."
+                            : "Parry high, in quarte, sixte or tierce.");
         }
         return sayWarning(refusal);
     }

@@ -17,7 +17,8 @@ public final class RecoverFirst extends RefusalRule {
                 "recover-first",
                 Severity.ERROR,
                 false,
-                "Nobody advances, retreats or lunges again from a lunge that is not recovered.",
+                "Nobody advances, retreats or lunges again from a lunge that is not recovered, and nobody recovers who has"
+                        + " not lunged.",
                 "From the lunge the feet can only come back or come up.",
                 """
                         steps:
@@ -27,7 +28,8 @@ public final class RecoverFirst extends RefusalRule {
                             safety: Arrive softly and let the blade bend.
                           - leader: Retreat.
                         #           ^^^^^^^
-                            follower: Return to guard in sixte.
+                            follower: Recover from the lunge on guard in sixte.
+                        #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
                             distance: extension to lunge
                         """,
                 """
@@ -44,6 +46,11 @@ public final class RecoverFirst extends RefusalRule {
 
     @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
+        if (fault.refusal() instanceof Refusal.NothingToRecover) {
+            return Sentence.warning(
+                    "The " + fault.by().word() + " is not on the lunge, so there is nothing to recover from.",
+                    "Write 'return to guard', or the lunge that this recovers from.");
+        }
         if (!(fault.refusal() instanceof Refusal.NotRecovered still)) {
             return Sentence.none();
         }

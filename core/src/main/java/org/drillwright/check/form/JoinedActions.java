@@ -41,12 +41,20 @@ final class JoinedActions {
 
     private JoinedActions() {}
 
-    /** The clauses that are too many; empty if the turn is one action, or one joined action where that is allowed. */
-    static List<Clause> surplus(Utterance turn, boolean joined) {
+    /**
+     * The clauses that are too many; empty if the turn is one action, or one joined action where that is allowed.
+     *
+     * @param stopped whether the partner's turn is a stop hit or a time hit, which is taken in the middle of an attack
+     */
+    static List<Clause> surplus(Utterance turn, boolean joined, boolean stopped) {
         List<Clause> surplus = new ArrayList<>();
+        boolean takesStop = joined && stopped;
         Set<Part> parts = EnumSet.noneOf(Part.class);
         for (Clause clause : turn.clauses()) {
             Optional<Part> part = part(clause.action());
+            if (takesStop && part.equals(Optional.of(Part.TAKING))) {
+                continue;
+            }
             if (part.isPresent() && (!fits(parts, part.get(), joined) || goesOn(clause, parts))) {
                 surplus.add(clause);
             }

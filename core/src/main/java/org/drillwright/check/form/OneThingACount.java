@@ -7,6 +7,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Level;
 import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
 import org.drillwright.reading.TurnReader;
@@ -57,7 +58,8 @@ public final class OneThingACount implements Rule {
         for (int step = 0; step < subject.drill().steps().size(); step++) {
             for (Side side : Side.values()) {
                 Written words = subject.turnWords(step, side);
-                if (!report(subject.turn(step, side), words, allowed, findings)) {
+                boolean stopped = stops(subject.turn(step, side.other()));
+                if (!report(subject.turn(step, side), words, allowed, stopped, findings)) {
                     reportPrinted(subject, step, side, reader, allowed, findings);
                 }
             }
@@ -71,12 +73,19 @@ public final class OneThingACount implements Rule {
         boolean isCallersWord = !subject.isPartnerDrill() && side == Side.LEADER;
         if (!isCallersWord
                 && !printed.text().equals(subject.turnWords(step, side).text())) {
-            report(reader.read(printed.text()), printed, allowed, findings);
+            report(reader.read(printed.text()), printed, allowed, stops(subject.turn(step, side.other())), findings);
         }
     }
 
-    private static boolean report(Utterance turn, Written words, Level.Turns allowed, Findings findings) {
-        List<Clause> surplus = JoinedActions.surplus(turn, allowed == Level.Turns.JOINED);
+    private static boolean stops(Utterance turn) {
+        return turn.clauses().stream()
+                .anyMatch(clause -> clause.action() instanceof Action.Strike strike
+                        && (strike.role() == Action.Role.STOP || strike.role() == Action.Role.TIME));
+    }
+
+    private static boolean report(
+            Utterance turn, Written words, Level.Turns allowed, boolean stopped, Findings findings) {
+        List<Clause> surplus = JoinedActions.surplus(turn, allowed == Level.Turns.JOINED, stopped);
         boolean sure = turn.clauses().stream().allMatch(Intent::isSurelyDone);
         if (surplus.isEmpty() || !sure) {
             return false;

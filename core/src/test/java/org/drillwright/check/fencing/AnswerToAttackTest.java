@@ -79,4 +79,75 @@ class AnswerToAttackTest {
                     safety: Stop the point on the jacket.
                 """).findings("answer-to-attack"));
     }
+
+    private static List<String> severities(String lines) {
+        return Judged.drill(lines).findings("answer-to-attack").stream()
+                .map(one -> one.substring(0, one.indexOf(' ')))
+                .toList();
+    }
+
+    /** A touch that does not come cannot be taken: common practice, no source. */
+    @Test
+    void nobody_takes_a_touch_that_does_not_come() {
+        String drill = """
+                steps:
+                  - leader: %s
+                    follower: Take the touch.
+                    distance: lunge
+                    safety: Stop the point on the jacket.
+                """;
+        assertEquals(List.of("error"), severities(drill.formatted("Hold on guard.")));
+        assertEquals(List.of("error"), severities(drill.formatted("Advance.")));
+        assertEquals(List.of(), severities(drill.formatted("Extend to the high inside line and lunge.")));
+        assertEquals(List.of(), severities(drill.formatted("Wobble gracefully.")));
+    }
+
+    /** Who is hit in an attack acknowledges it, on the same count or when the attack is over (Waite 1880, p. 91). */
+    @Test
+    void a_stop_hit_is_taken_on_the_same_count_or_on_the_next() {
+        String drill = """
+                weapon: epee
+                steps:
+                  - leader: Lunge to the low outside line%s.
+                    follower: Stop hit to the arm.
+                    distance: lunge
+                    safety: Stop the point on the sleeve.
+                  - leader: %s
+                    follower: Hold on guard.
+                    distance: extension to lunge
+                """;
+        assertEquals(List.of(), severities(drill.formatted(" and take the touch", "Recover on guard in sixte.")));
+        assertEquals(List.of(), severities(drill.formatted("", "Take the touch.")));
+        assertEquals(List.of("error"), severities(drill.formatted("", "Recover on guard in sixte.")));
+        assertEquals(
+                List.of(),
+                Judged.drill(drill.formatted(" and take the touch", "Recover on guard in sixte."))
+                        .findings("one-thing-a-count"));
+    }
+
+    @Test
+    void who_only_holds_on_guard_under_a_riposte_is_asked_whether_it_is_taken() {
+        String drill = """
+                steps:
+                  - leader: Extend to the high inside line and lunge.
+                    follower: Parry quarte.
+                    distance: lunge
+                    safety: Arrive softly and let the blade bend.
+                  - leader: %s
+                    follower: Riposte straight to the high inside line with a lunge.
+                    distance: lunge
+                    safety: Stop the point on the jacket.
+                """;
+        assertEquals(List.of(), severities(drill.formatted("Hold the lunge.")));
+        String recovers = drill.replace("""
+                  - leader: %s
+                """, """
+                  - leader: Recover on guard in sixte.
+                    follower: Hold on guard.
+                    distance: extension to lunge
+                  - leader: %s
+                """);
+        assertEquals(List.of("warning"), severities(recovers.formatted("Hold on guard.")));
+        assertEquals(List.of(), severities(recovers.formatted("Hold on guard and take the touch.")));
+    }
 }

@@ -1,0 +1,69 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** Between blades that touch nothing goes straight to the other side. */
+public final class AcrossTheBlades extends RefusalRule {
+
+    public AcrossTheBlades() {
+        super(new RuleText(
+                "across-the-blades",
+                Severity.ERROR,
+                false,
+                "While the blades touch, a straight thrust stays on the side on which they touch; to reach the other side it"
+                        + " disengages, cuts over, or beats the blade away first.",
+                "A straight thrust goes in the line of the engagement (Warford 1884, p. 17-19); to the other side it would go"
+                        + " through the partner's blade.",
+                """
+                        start: On guard in sixte, engaged, at lunge distance.
+                        steps:
+                          - leader: Thrust straight to the high inside line with a lunge.
+                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                            follower: Parry quarte.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte, engaged.
+                            follower: Return to guard in sixte, engaged.
+                            distance: lunge
+                        """,
+                """
+                        start: On guard in sixte, engaged, at lunge distance.
+                        steps:
+                          - leader: Disengage to the high inside line and lunge.
+                            follower: Parry quarte.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte, engaged.
+                            follower: Return to guard in sixte, engaged.
+                            distance: lunge
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        if (!(fault.refusal() instanceof Refusal.AcrossTheBlades across)) {
+            return Sentence.none();
+        }
+        String touch = "The blades touch in " + Sentence.the(across.contact()) + ", and this goes to "
+                + Sentence.the(across.named());
+        if (!across.sure()) {
+            return Sentence.warning(
+                    touch + ", and it is not said how it passes the blade.",
+                    "Say 'by disengage' or 'by cut-over', or beat the blade away first.");
+        }
+        return across.opposition()
+                ? Sentence.error(
+                        touch + ": a hit with opposition stays on the side of the blade that it holds out.",
+                        "Leave the opposition out and disengage, or hit in the line of the contact.")
+                : Sentence.error(
+                        touch + ": the one blade would go through the other.",
+                        "Disengage, cut over, or beat the blade away first.");
+    }
+}

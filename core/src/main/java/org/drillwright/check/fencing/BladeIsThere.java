@@ -1,0 +1,126 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.notation.Action;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** What is done to the partner's blade finds it there. */
+public final class BladeIsThere extends RefusalRule {
+
+    private static final Pattern DOUBLED = Pattern.compile("(?iu)doubl|doppi|twice");
+
+    public BladeIsThere() {
+        super(new RuleText(
+                "blade-is-there",
+                Severity.ERROR,
+                false,
+                "A bind, croisé, envelopment, press or glide begins with the blades in contact or takes an arm that is out; a"
+                        + " beat goes to the height at which the blade is; a change of engagement leaves one engagement for"
+                        + " another; a ceding parry yields to a blade that is taken.",
+                "One cannot lead or leave a blade that is not there (L'Abbat 1734, ch. IX, XIX; the ceding parry: common"
+                        + " practice, no source).",
+                """
+                        steps:
+                          - leader: Bind the blade to the low outside line and lunge.
+                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                            follower: Take the touch.
+                            distance: lunge
+                            safety: Lead the blade, do not strike it.
+                          - leader: Recover on guard in sixte.
+                            follower: Hold on guard.
+                            distance: extension to lunge
+                          - leader: Change the engagement to quarte.
+                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                            follower: Hold on guard.
+                            distance: lunge
+                          - leader: Beat in septime.
+                        #           ^^^^^^^^^^^^^^^
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Ceding parry of quarte.
+                        #             ^^^^^^^^^^^^^^^^^^^^^^
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: extension to lunge
+                        """,
+                """
+                        start: On guard in quarte, engaged, at lunge distance.
+                        opening: Salute. Masks on. On guard in quarte, engaged.
+                        steps:
+                          - leader: Change the engagement to sixte.
+                            follower: Hold on guard.
+                            distance: lunge
+                          - leader: Change the engagement to quarte.
+                            follower: Hold on guard.
+                            distance: lunge
+                          - leader: Beat in quarte.
+                            follower: Return to guard in quarte, engaged.
+                            distance: lunge
+                          - leader: Bind the blade to the low outside line and lunge.
+                            follower: Ceding parry of quarte.
+                            distance: lunge
+                            safety: Lead the blade, do not strike it.
+                          - leader: Recover on guard in quarte, engaged.
+                            follower: Return to guard in quarte, engaged.
+                            distance: extension to lunge
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        Refusal refusal = fault.refusal();
+        if (refusal instanceof Refusal.NoBladeToTake none) {
+            return Sentence.error(
+                    "The blades are apart, so there is no blade to "
+                            + none.contact().map(BladeIsThere::verb).orElse("glide along") + ".",
+                    "Engage first, or let the partner's arm be out.");
+        }
+        if (refusal instanceof Refusal.NoEngagementToChange) {
+            return Sentence.error(
+                    "The blades are apart, so there is no engagement to change.", "Write 'engage', or engage first.");
+        }
+        if (refusal instanceof Refusal.ChangesToItself same) {
+            // A double change comes back to where it began, and is read as a change.
+            boolean comesBack = DOUBLED.matcher(subject.file()
+                            .text()
+                            .substring(fault.span().start(), fault.span().end()))
+                    .find();
+            return comesBack
+                    ? Sentence.none()
+                    : Sentence.error(
+                            "The blades are engaged in " + same.position().word() + " already.",
+                            "Name the engagement that is changed to.");
+        }
+        if (refusal instanceof Refusal.BeatsElsewhere beat) {
+            return Sentence.error(
+                    "A beat in " + beat.at().word() + " cannot meet the blade, which is in "
+                            + Sentence.the(beat.blade()) + ".",
+                    "Beat where the blade is, or let the partner's hand go there first.");
+        }
+        return refusal instanceof Refusal.NothingToCedeTo
+                ? Sentence.error(
+                        "No blade takes the " + fault.by().word() + "'s here, so there is nothing to cede to.",
+                        "Leave out the ceding, or let the attack bind or press the blade.")
+                : Sentence.none();
+    }
+
+    private static String verb(Action.Contact contact) {
+        return switch (contact) {
+            case PRESS -> "press";
+            case BIND -> "bind";
+            case CROISE -> "take in a croisé";
+            case ENVELOP -> "envelop";
+            default -> "take";
+        };
+    }
+}

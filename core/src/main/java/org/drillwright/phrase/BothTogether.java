@@ -1,0 +1,166 @@
+package org.drillwright.phrase;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Reply;
+import org.drillwright.notation.Action.Role;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
+import org.drillwright.notation.Stance;
+
+/** Judges what only the turns of both together show, when a count has been played. */
+final class BothTogether {
+
+    private final Setting setting;
+    private final List<Played> played;
+
+    BothTogether(Setting setting, List<Played> played) {
+        this.setting = setting;
+        this.played = List.copyOf(played);
+    }
+
+    /** The moves of the count, each with what is refused of it beside the partner's. */
+    List<Played> judged() {
+        List<Played> judged = new ArrayList<>();
+        for (Played one : played) {
+            List<Refusal> refusals = new ArrayList<>(one.refusals());
+            if (comesOut(one.move().by().other())) {
+                refusals.removeIf(Refusal.NoBladeToTake.class::isInstance);
+            }
+            if (one.move().isCertain()) {
+                yields(one).ifPresent(refusals::add);
+                runsOn(one).ifPresent(refusals::add);
+                disagrees(one).ifPresent(refusals::add);
+                leaves(one).ifPresent(refusals::add);
+            }
+            judged.add(new Played(one.move(), one.before(), one.after(), refusals, one.asked()));
+        }
+        return judged;
+    }
+
+    private Stream<Played> by(Side side) {
+        return played.stream().filter(one -> one.move().by() == side);
+    }
+
+    private boolean does(Side side, Predicate<Action> wanted) {
+        return by(side).flatMap(one -> one.move().parts().stream()).anyMatch(part -> wanted.test(part.action()));
+    }
+
+    private boolean isInDoubt(Side side) {
+        return by(side).anyMatch(one -> !one.move().isCertain() || one.move().action() instanceof Action.Unread);
+    }
+
+    /** Whether an arm goes out that can be met with a bind. */
+    private boolean comesOut(Side side) {
+        return by(side).anyMatch(one -> one.move().isAssault()) || isInDoubt(side);
+    }
+
+    /** Who yields and parries, cedes; and cedes to a blade that takes one's own. */
+    private Optional<Refusal> yields(Played one) {
+        Side by = one.move().by();
+        boolean yields = by(by).filter(own -> isYielding(own.move().action()))
+                .findFirst()
+                .filter(one::equals)
+                .isPresent();
+        boolean parries = does(by, Action.Parry.class::isInstance);
+        boolean taken = does(by.other(), Action.OnBlade.class::isInstance)
+                || by(by).anyMatch(own ->
+                        own.before().attackOn(by).filter(Attack::contact).isPresent());
+        boolean apart = played.get(0).before().engagement().is(Optional.empty());
+        return yields && parries && apart && !taken && !isInDoubt(by.other())
+                ? Optional.of(new Refusal.NothingToCedeTo())
+                : Optional.empty();
+    }
+
+    /** Who comes forward under a lunge that reaches, runs on to the point: common practice, no source. */
+    private Optional<Refusal> runsOn(Played one) {
+        Side by = one.move().by();
+        boolean forward = one.move().action() instanceof Action.Step step && Footwork.goesForward(step);
+        boolean lunges = by(by.other())
+                .anyMatch(other ->
+                        other.move().isCertain() && other.move().lunge().isPresent());
+        boolean stops = by(by.other())
+                .flatMap(other -> other.move().strike().stream())
+                .anyMatch(strike -> strike.role() == Role.STOP || strike.role() == Role.TIME);
+        boolean parries = does(by, action -> action instanceof Action.Parry || action instanceof Action.Place);
+        Range end = played.get(played.size() - 1).after().measure();
+        return forward && lunges && !stops && !parries && end.isKnown() && end.most() < 0
+                ? Optional.of(new Refusal.RunsOn(end))
+                : Optional.empty();
+    }
+
+    /** Who has stepped out of reach is not touched. */
+    private Optional<Refusal> leaves(Played one) {
+        Side by = one.move().by();
+        boolean receives = one.move().action() instanceof Action.Answer answer && answer.reply() == Reply.RECEIVE;
+        Optional<Attack> attack = one.before().attackOn(by).filter(Attack::meant);
+        Range measure = one.before().measure();
+        boolean never = played.stream()
+                .flatMap(other -> other.refusals().stream())
+                .anyMatch(Refusal.OutOfReach.class::isInstance);
+        boolean out = attack.filter(coming -> measure.least() > coming.reach()).isPresent();
+        return receives && out && does(by, Footwork::goesBack) && !never
+                ? Optional.of(new Refusal.OutOfReach(measure, false, false))
+                : Optional.empty();
+    }
+
+    /** Blades that the one engages are not apart for the other, and touch in one line. */
+    private Optional<Refusal> disagrees(Played one) {
+        Side by = one.move().by();
+        Optional<Stance> own = stance(one.move().action());
+        Optional<Stance> other = by(by.other())
+                .filter(move -> move.move().isCertain())
+                .flatMap(move -> stance(move.move().action()).stream())
+                .reduce((first, last) -> last);
+        boolean second = by == Side.FOLLOWER;
+        if (!second || own.isEmpty() || other.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!own.get().engaged().equals(other.get().engaged())) {
+            return Optional.of(new Refusal.WordsDisagree(blades(other.get()), blades(own.get())));
+        }
+        Optional<Line> here = line(own.get());
+        Optional<Line> there = line(other.get()).map(setting::across);
+        boolean elsewhere = here.isPresent()
+                && there.isPresent()
+                && !here.equals(there)
+                && !named(own.get()).equals(named(other.get()));
+        return elsewhere
+                ? Optional.of(new Refusal.WordsDisagree(
+                        "the blades engaged in " + position(other.get()),
+                        "the blades engaged in " + position(own.get())))
+                : Optional.empty();
+    }
+
+    /** What a guard or a recovery says of the blades, if it says whether they touch. */
+    private static Optional<Stance> stance(Action action) {
+        Optional<Stance> stance =
+                action instanceof Action.Recover recover ? Optional.of(recover.stance()) : StartState.stance(action);
+        return stance.filter(one -> one.engaged().isPresent());
+    }
+
+    private static String blades(Stance stance) {
+        return stance.engaged().equals(Optional.of(true)) ? "the blades engaged" : "the blades apart";
+    }
+
+    private static Optional<Position> named(Stance stance) {
+        return stance.engaged().equals(Optional.of(true)) ? stance.engagement().or(stance::guard) : Optional.empty();
+    }
+
+    private Optional<Line> line(Stance stance) {
+        return named(stance).flatMap(setting::lineOf);
+    }
+
+    private static String position(Stance stance) {
+        return named(stance).map(Position::word).orElse("");
+    }
+
+    private static boolean isYielding(Action action) {
+        return action instanceof Action.Answer answer && answer.reply() == Reply.YIELD;
+    }
+}

@@ -1,0 +1,107 @@
+package org.drillwright.phrase;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Reply;
+import org.drillwright.notation.Action.Role;
+
+/**
+ * Judges touches with the counts before and behind at hand: who is hit says so on the same count or on the next one (the
+ * fencer who is hit acknowledges it: Waite 1880, p. 91), and nobody takes a touch that does not come.
+ */
+final class Hindsight {
+
+    private final List<Count> counts;
+
+    private Hindsight(List<Count> counts) {
+        this.counts = counts;
+    }
+
+    static List<Count> of(List<Count> counts) {
+        return new Hindsight(counts).judged();
+    }
+
+    private List<Count> judged() {
+        List<Count> judged = new ArrayList<>();
+        for (int at = 0; at < counts.size(); at++) {
+            judged.add(judged(at));
+        }
+        return judged;
+    }
+
+    private Count judged(int at) {
+        Count count = counts.get(at);
+        List<Played> moves = new ArrayList<>();
+        for (Played one : count.moves()) {
+            List<Refusal> refusals = new ArrayList<>(one.refusals());
+            boolean certain = one.move().isCertain();
+            if (certain && isReply(one, Reply.RECEIVE) && !mayBeHit(one.move().by(), at)) {
+                refusals.add(new Refusal.NothingToTake());
+            }
+            if (certain && holdsUnderRiposte(one) && !takes(one.move().by(), at)) {
+                refusals.add(new Refusal.HoldUnderAttack());
+            }
+            moves.add(new Played(one.move(), one.before(), one.after(), refusals, one.asked()));
+        }
+        return new Count(count.begin(), moves, count.end(), unmet(count, at));
+    }
+
+    /** A stop hit meets somebody in the middle of an attack, who acknowledges it when that is over. */
+    private Map<Side, Refusal> unmet(Count count, int at) {
+        Map<Side, Refusal> unmet = new EnumMap<>(Side.class);
+        unmet.putAll(count.unmet());
+        unmet.keySet().removeIf(side -> isStopped(count, side) && takes(side, at + 1));
+        return unmet;
+    }
+
+    private static boolean isStopped(Count count, Side side) {
+        return count.moves().stream()
+                .filter(one -> one.move().by() == side.other())
+                .flatMap(one -> one.move().strike().stream())
+                .anyMatch(strike -> strike.role() == Role.STOP || strike.role() == Role.TIME);
+    }
+
+    private static boolean isReply(Played one, Reply reply) {
+        return one.move().action() instanceof Action.Answer answer && answer.reply() == reply;
+    }
+
+    /** Who stays on the lunge under a riposte takes it; who stands on guard may do anything. */
+    private static boolean holdsUnderRiposte(Played one) {
+        boolean stands = one.before().of(one.move().by()).feet().is(Feet.ON_GUARD);
+        boolean holds = stands && (isReply(one, Reply.HOLD) || isReply(one, Reply.WAIT));
+        Optional<Role> role =
+                one.before().attackOn(one.move().by()).filter(Attack::meant).map(Attack::role);
+        return holds
+                && role.filter(known -> known == Role.RIPOSTE || known == Role.COUNTER_RIPOSTE)
+                        .isPresent();
+    }
+
+    private Stream<Played> moves(int at) {
+        return at >= 0 && at < counts.size() ? counts.get(at).moves().stream() : Stream.empty();
+    }
+
+    /** Whether a side takes a touch on this count or the next, or may. */
+    private boolean takes(Side side, int from) {
+        return Stream.concat(moves(from), moves(from + 1))
+                .filter(one -> one.move().by() == side)
+                .anyMatch(one -> isReply(one, Reply.RECEIVE) || isInDoubt(one));
+    }
+
+    /** Whether anything came at a side on this count or the one before, or may have. */
+    private boolean mayBeHit(Side side, int at) {
+        return Stream.concat(moves(at - 1), moves(at))
+                .anyMatch(one -> !one.before().on(side).is(Optional.empty())
+                        || !one.after().on(side).is(Optional.empty())
+                        || (one.move().by() == side.other() && isInDoubt(one)));
+    }
+
+    private static boolean isInDoubt(Played one) {
+        return !one.move().isCertain() || one.move().action() instanceof Action.Unread;
+    }
+}

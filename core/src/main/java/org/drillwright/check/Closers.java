@@ -11,9 +11,12 @@ import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Width;
+import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.Attempt;
+import org.drillwright.phrase.Engagement;
 import org.drillwright.phrase.ParryTravel;
 import org.drillwright.phrase.Setting;
+import org.drillwright.phrase.State;
 
 /** Names the parries that would close a line from where a hand stands, and what each would be called. */
 public final class Closers {
@@ -29,6 +32,9 @@ public final class Closers {
      * the fault was found; empty if none can be made there.
      */
     public static String sentence(Setting setting, Fault fault, Line line) {
+        if (isHeld(fault)) {
+            return "The " + fault.by().word() + "'s blade is held: a ceding parry meets it.";
+        }
         Optional<Position> hand = fault.before().of(fault.by()).hand().value();
         List<String> names = names(setting, fault, hand, line);
         if (names.isEmpty()) {
@@ -38,6 +44,19 @@ public final class Closers {
         String list = String.join(" or ", names);
         String sentence = from + list + " would close it.";
         return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+    }
+
+    /** A blade that a bind carries cannot leave for another line or go round; it gives way: common practice, no source. */
+    private static boolean isHeld(Fault fault) {
+        State state = fault.before();
+        boolean along = state.attackOn(fault.by()).filter(Attack::contact).isPresent();
+        return along
+                && state.engagement()
+                        .value()
+                        .flatMap(blades -> blades)
+                        .flatMap(Engagement::holder)
+                        .filter(fault.by().other()::equals)
+                        .isPresent();
     }
 
     private static List<String> names(Setting setting, Fault fault, Optional<Position> hand, Line line) {

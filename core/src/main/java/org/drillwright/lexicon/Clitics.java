@@ -44,10 +44,12 @@ record Clitics(Map<String, List<String>> whole, Map<String, List<String>> leadin
         }
         int last = rest.lastIndexOf('\'');
         if (last < 0 || !trailing.containsKey(rest.substring(last))) {
-            parts.addAll(whole.getOrDefault(rest, List.of(rest.replace("'", ""))));
+            String bare = rest.replace("'", "");
+            parts.addAll(whole.getOrDefault(rest, whole.getOrDefault(bare, List.of(bare))));
         } else {
             if (last > 0) {
-                parts.add(rest.substring(0, last).replace("'", ""));
+                String bare = rest.substring(0, last).replace("'", "");
+                parts.addAll(whole.getOrDefault(bare, List.of(bare)));
             }
             parts.addAll(trailing.get(rest.substring(last)));
         }

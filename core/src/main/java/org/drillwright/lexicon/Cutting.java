@@ -22,21 +22,31 @@ final class Cutting {
                     + "|(?<word>['\u2019]?[\\p{L}\\p{M}]+(?:['\u2019][\\p{L}\\p{M}]+)*['\u2019]?)"
                     + "|(?<number>(?<!\\p{N})1/2(?!\\p{N})|\\p{Nd}+|\\p{N})"
                     + "|(?<arrow>[-=]*>|\u2192)"
-                    + "|(?<dash>[\u2014\u2013]|(?<=\\s)-+(?=\\s))"
-                    + "|(?<sign>[.;:,!?()\\[\\]/&+\u00d7\u2026\u2019'])");
+                    + "|(?<dash>\u2014|(?<!\\p{Nd})\u2013|\u2013(?!\\p{Nd})|[\u00b7\u2022|]|(?<=\\s)-+(?=\\s))"
+                    + "|(?<chain>(?<=[\\p{L}\\p{Nd}])-(?=\\p{L}))"
+                    + "|(?<sign>[.;:,!?()\\[\\]/&+@=\u00d7\u2026\u2019'])");
 
     private final Clitics clitics;
     private final Set<String> shortened;
+    private final Clipping clipping;
 
-    /** @param shortened words behind which a full stop may stand for letters left out */
-    Cutting(Clitics clitics, Set<String> shortened) {
+    /**
+     * @param shortened words behind which a full stop may stand for letters left out
+     * @param clipping words that are cut short at will
+     */
+    Cutting(Clitics clitics, Set<String> shortened, Clipping clipping) {
         this.clitics = clitics;
+        this.clipping = clipping;
         this.shortened = Set.copyOf(shortened);
     }
 
     /** Whether a word of plain letters stands for itself alone. */
     boolean isOne(String word) {
         return !clitics.whole().containsKey(word);
+    }
+
+    Clipping clipping() {
+        return clipping;
     }
 
     Clitics clitics() {
@@ -83,6 +93,10 @@ final class Cutting {
                 for (String part : clitics.parts("w")) {
                     sentence.add(new Token(part, span));
                 }
+            } else if (piece.group("chain") != null) {
+                if (isChained(text, piece.start())) {
+                    sentence.add(new Token(",", span));
+                }
             } else if (piece.group("sign") == null) {
                 sentence.add(new Token(",", span));
             } else if (!sign(text, span, sentence)) {
@@ -118,9 +132,11 @@ final class Cutting {
     private boolean sign(String text, Span span, List<Token> sentence) {
         String sign = text.substring(span.start(), span.end());
         switch (sign) {
-            case ",", ":", "(", ")", "[", "]", "/" -> sentence.add(new Token(sign.equals(":") ? ":" : ",", span));
+            case ",", ":", "=", "(", ")", "[", "]", "/" ->
+                sentence.add(new Token(":=".contains(sign) ? ":" : ",", span));
             case "&", "+" -> sentence.add(new Token("&", span));
             case "\u00d7" -> sentence.add(new Token("x", span));
+            case "@" -> clitics.parts("@").forEach(part -> sentence.add(new Token(part, span)));
             case "'", "\u2019" -> {}
             case "-" -> {
                 return joinsShortened(text, span.start());
@@ -144,14 +160,14 @@ final class Cutting {
         boolean goesOn = next < text.length()
                 && (Character.isLowerCase(text.charAt(next))
                         || (Character.isDigit(text.charAt(next)) && !isCount(text, next))
-                        || ",;+&".indexOf(text.charAt(next)) >= 0);
+                        || ",;+&/)=\u2192\u00b7".indexOf(text.charAt(next)) >= 0);
         boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
         goesOn = goesOn
                 || (shortens && (isMark(text, next) || text.startsWith(":", behind) || joinsShortened(text, behind)));
         if (!goesOn) {
             return true;
         }
-        if (!shortens) {
+        if (!shortens || isMark(text, next)) {
             sentence.add(new Token(",", span));
         }
         return false;
@@ -164,6 +180,46 @@ final class Cutting {
                 && text.charAt(at - 1) == '.'
                 && text.charAt(at) == '-'
                 && Character.isLetter(text.charAt(at + 1));
+    }
+
+    /**
+     * A hyphen behind a mark such as {@code P4}, or between words cut short of which a third hangs on, parts what is done one
+     * after the other. A single letter is held to what follows it.
+     */
+    private boolean isChained(String text, int at) {
+        int from = at;
+        while (from > 0 && isOfChain(text.charAt(from - 1))) {
+            from--;
+        }
+        int end = at;
+        while (end < text.length() && isOfChain(text.charAt(end))) {
+            end++;
+        }
+        String left =
+                text.substring(text.lastIndexOf('-', at - 1) < from ? from : text.lastIndexOf('-', at - 1) + 1, at);
+        List<String> links = List.of(text.substring(from, end).split("-+"));
+        return (isTerm(left) || (left.length() > 1 && links.size() > 2))
+                && links.stream().allMatch(this::isLink);
+    }
+
+    private static boolean isOfChain(char sign) {
+        return sign == '-' || Character.isLetterOrDigit(sign);
+    }
+
+    private boolean isLink(String written) {
+        String word = Spelling.fold(written);
+        return word.length() == 1
+                || isTerm(written)
+                || shortened.contains(word)
+                || clipping.word(word).isPresent();
+    }
+
+    /** Letters and a number, as in {@code P4} and {@code CP6}. */
+    private static boolean isTerm(String written) {
+        return written.length() > 1
+                && written.length() < 6
+                && Character.isLetter(written.charAt(0))
+                && Character.isDigit(written.charAt(written.length() - 1));
     }
 
     /** A number with a colon behind it, which begins what is done on that count. */
@@ -204,7 +260,8 @@ final class Cutting {
     /** Whether it is written short, whatever it was taken for. */
     private boolean isShortened(String text, Token token) {
         Span span = token.span();
-        return shortened.contains(joined(text.substring(span.start(), span.end())));
+        String written = joined(text.substring(span.start(), span.end()));
+        return shortened.contains(written) || clipping.word(written).isPresent();
     }
 
     private static void end(List<Token> sentence, List<List<Token>> sentences) {

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** All words of one language, in all their forms. Immutable once built. */
@@ -81,6 +82,22 @@ public final class Lexicon {
     /** A text cut into sentences. */
     public List<List<Token>> sentences(String text) {
         return cutting.sentences(text);
+    }
+
+    /**
+     * A sentence with the words in full that were cut short at will.
+     *
+     * @param known whether a word stands as it is
+     */
+    public List<Token> inFull(List<Token> sentence, Predicate<String> known) {
+        return sentence.stream()
+                .map(token -> token.isWord() && !known.test(token.folded())
+                        ? cutting.clipping()
+                                .word(token.folded())
+                                .map(word -> new Token(word, token.span()))
+                                .orElse(token)
+                        : token)
+                .toList();
     }
 
     /** A text cut into words and stops, as one sentence. */

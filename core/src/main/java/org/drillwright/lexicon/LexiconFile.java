@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Reads a word list. A line is {@code CATEGORY lemma|lemma feature=value … [par=…]}, or begins with a word in small
  * letters that says how the language is written: {@code paradigm}, {@code forms}, {@code whole}, {@code leading},
- * {@code trailing}, {@code short}, {@code shortened}.
+ * {@code trailing}, {@code short}, {@code shortened}, {@code clipped}.
  */
 public final class LexiconFile {
 
@@ -22,6 +24,7 @@ public final class LexiconFile {
     private final Map<String, List<String>> leading = new HashMap<>();
     private final Map<String, List<String>> trailing = new HashMap<>();
     private final Set<String> shortened = new HashSet<>();
+    private final Set<String> clipped = new HashSet<>();
     private final List<Lexicon.Spelt> spelt = new ArrayList<>();
     private final Set<String> seen = new HashSet<>();
 
@@ -42,7 +45,13 @@ public final class LexiconFile {
                 throw new IllegalArgumentException(e.getMessage() + " in the line: " + line, e);
             }
         }
-        Cutting cutting = new Cutting(new Clitics(file.whole, file.leading, file.trailing), file.shortened);
+        Set<String> listed = file.spelt.stream()
+                .flatMap(form -> Stream.of(form.words().split("[ '-]")))
+                .collect(Collectors.toSet());
+        Cutting cutting = new Cutting(
+                new Clitics(file.whole, file.leading, file.trailing),
+                file.shortened,
+                new Clipping(file.clipped, listed));
         return new Lexicon(cutting, file.paradigms, file.spelt);
     }
 
@@ -57,6 +66,7 @@ public final class LexiconFile {
                 whole.put(words.get(1), words.subList(2, words.size()));
                 shortened.add(words.get(1));
             }
+            case "clipped" -> clipped.addAll(words.subList(1, words.size()));
             case "shortened" -> shortened.addAll(words.subList(1, words.size()));
             default -> entries(words);
         }

@@ -12,6 +12,7 @@ import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Meant;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Contact;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
@@ -63,6 +64,12 @@ final class Clauses {
     private Clause.Join join = Clause.Join.BEGINS;
     private boolean explains;
 
+    /** Whether a colon stands before what comes now. */
+    private boolean headed;
+
+    /** Whether the first half of the stroke told last was told, too, so that its end is to come. */
+    private boolean halfTold;
+
     /** Clauses of the stretch between two signs, and what of it was not read. */
     private int stretch;
 
@@ -103,6 +110,8 @@ final class Clauses {
         alternative = false;
         denied = false;
         contrasted = false;
+        headed = false;
+        halfTold = false;
         join = Clause.Join.BEGINS;
         for (Piece piece : pieces) {
             openWords(piece);
@@ -117,11 +126,48 @@ final class Clauses {
         clauses.add(new Clause(new Action.Unread(token.folded()), Optional.empty(), token.span(), Clause.Join.WITH));
     }
 
-    private record Told(Meant meant, Span span) {}
+    /** @param at how many clauses stand before it */
+    private record Told(Meant meant, Span span, int at) {}
+
+    /** 'The masks being put on, they engage': where they salute or mask, what they do is done by both. */
+    private void thoseWhoSalute() {
+        boolean salutedAlready = clauses.stream().anyMatch(clause -> clause.action() instanceof Action.Salute);
+        boolean courteous = clauses.stream().anyMatch(clause -> isCourtesy(clause.action()))
+                || his.stream().anyMatch(told -> told.meant() instanceof Meant.Does does && isCourtesy(does.action()));
+        boolean twice = salutedAlready
+                && his.stream()
+                        .anyMatch(told ->
+                                told.meant() instanceof Meant.Does does && does.action() instanceof Action.Salute);
+        if (anotherActs || !courteous || twice) {
+            return;
+        }
+        subject = Optional.empty();
+        begins = clauses.size();
+        for (int one = his.size() - 1; one >= 0; one--) {
+            Told told = his.get(one);
+            int end = clauses.size();
+            join = told.at() == 0 ? Clause.Join.BEGINS : Clause.Join.AND;
+            add(told.meant(), told.span());
+            List<Clause> added = List.copyOf(clauses.subList(end, clauses.size()));
+            clauses.subList(end, clauses.size()).clear();
+            clauses.addAll(told.at(), added);
+        }
+    }
+
+    private static boolean isCourtesy(Action action) {
+        return action instanceof Action.Salute || action instanceof Action.Mask;
+    }
 
     /** 'He offers the low line, waits and parries': a handbook tells of the pupil so, where he alone acts. */
     private void theOneWhoActs() {
-        if (!clauses.isEmpty() || anotherActs || his.size() < 2) {
+        if (his.size() > 1) {
+            heActs();
+        }
+    }
+
+    /** That he of whom alone the text tells is the one whose turn it is. */
+    private void heActs() {
+        if (!clauses.isEmpty() || anotherActs) {
             return;
         }
         begins = 0;
@@ -133,8 +179,21 @@ final class Clauses {
         }
     }
 
+    /**
+     * What is said if he of whom alone the text tells is the one whose turn it is, be it one action only: 'he lunges to
+     * the chest'; elsewhere as {@link #utterance()}.
+     */
+    Utterance ofHim() {
+        heActs();
+        return utterance();
+    }
+
     Utterance utterance() {
-        theOneWhoActs();
+        if (clauses.isEmpty()) {
+            theOneWhoActs();
+        } else {
+            thoseWhoSalute();
+        }
         if (clauses.isEmpty() && said) {
             clauses.add(new Clause(
                     new Action.Aside(Action.Trifle.OTHER),
@@ -172,6 +231,7 @@ final class Clauses {
                 endStretch();
                 alternative = false;
                 explains = piece.kind() == Piece.Kind.COLON;
+                headed = explains;
                 denied = denied && !explains;
                 contrasted = true;
                 join = join == Clause.Join.BEGINS ? join : Clause.Join.COMMA;
@@ -228,7 +288,7 @@ final class Clauses {
 
     private void tellsOfHim(Piece piece) {
         for (Meant meant : piece.meant()) {
-            his.add(new Told(meant, span(piece)));
+            his.add(new Told(meant, span(piece), clauses.size()));
         }
     }
 
@@ -296,7 +356,7 @@ final class Clauses {
             subject = Optional.empty();
             others = false;
         }
-        if (others && piece.isForm("3")) {
+        if (others && piece.isForm("3") && !piece.features().has("named")) {
             tellsOfHim(piece);
             return;
         }
@@ -331,6 +391,7 @@ final class Clauses {
             beside.add(piece);
             join = Clause.Join.WITH;
             explains = false;
+            headed = false;
         }
     }
 
@@ -369,8 +430,19 @@ final class Clauses {
                 replace(one.get(), span);
                 return;
             }
-            add(does.action(), span);
+            add(changesRoles(does.action()) ? new Action.Aside(Action.Trifle.OTHER) : does.action(), span);
         }
+    }
+
+    /** 'Masks off, salute, change': what is changed behind that are the roles. */
+    private boolean changesRoles(Action action) {
+        boolean bare = action instanceof Action.OnBlade blade
+                && blade.contact() == Contact.CHANGE_ENGAGEMENT
+                && blade.position().isEmpty()
+                && !blade.aim().isStated();
+        return bare
+                && !clauses.isEmpty()
+                && isCourtesy(clauses.get(clauses.size() - 1).action());
     }
 
     private void add(Action said, Span span) {
@@ -543,8 +615,27 @@ final class Clauses {
                 && !strike.aim().isStated();
     }
 
+    /** Whether a parry tells nothing of itself: 'go across to sixte and sweep it aside' is one. */
+    private static boolean isBare(Action action) {
+        return action instanceof Action.Parry parry
+                && parry.position().isEmpty()
+                && parry.kind() == ParryKind.UNSTATED
+                && !parry.aim().isStated();
+    }
+
     private Optional<Action> toldTwice(Action before, Action action) {
+        if (halfTold) {
+            halfTold = false;
+            Optional<Action> ended = Gloss.ends(before, action);
+            if (ended.isPresent()) {
+                return ended;
+            }
+        }
         if (explains) {
+            halfTold = Gloss.begins(before, action);
+            if (halfTold || (headed && Gloss.heads(before, action))) {
+                return Optional.of(halfTold ? before : action);
+            }
             return Gloss.of(before, action);
         }
         if (before instanceof Action.Recover recover && action instanceof Action.OnGuard) {
@@ -560,6 +651,16 @@ final class Clauses {
                 && action instanceof Action.Parry parry
                 && join == Clause.Join.COMMA) {
             return Gloss.ceding(parry);
+        }
+        if (before instanceof Action.Place place && isBare(action)) {
+            return Optional.of(new Action.Parry(
+                    Optional.of(place.position()), ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge()));
+        }
+        if (before instanceof Action.Parry parry
+                && parry.position().isPresent()
+                && isBare(action)
+                && join == Clause.Join.COMMA) {
+            return Optional.of(parry);
         }
         if (before instanceof Action.OnGuard guard
                 && action instanceof Action.OnBlade blade

@@ -193,11 +193,22 @@ final class Gloss {
         if (more.path() == Path.DECEIVE && DECEIVING.contains(before.path())) {
             return Optional.of(before.aimed(more.aim()));
         }
-        boolean open = before.path() == Path.UNSTATED || before.path() == Path.DECEIVE || before.path() == more.path();
+        boolean aimsOnly = more.path() == Path.UNSTATED && !before.aim().isStated();
+        boolean open = before.path() == Path.UNSTATED
+                || before.path() == Path.DECEIVE
+                || before.path() == more.path()
+                || aimsOnly
+                || more.role() == Role.EXTENSION;
+        boolean bare = before.path() == Path.UNSTATED && !before.aim().isStated();
+        boolean feintThenStroke = before.feint() && !more.feint() && more.role() != Role.EXTENSION && !bare;
         boolean answers = before.role() == Role.RIPOSTE && more.role() == Role.COUNTER_RIPOSTE;
         boolean plain =
                 more.role() == before.role() || more.role() == Role.ATTACK || more.role() == Role.EXTENSION || answers;
-        if (!open || !plain || (more.feint() && !before.feint()) || before.role() == Role.EXTENSION) {
+        if (!open
+                || !plain
+                || feintThenStroke
+                || (more.feint() && !before.feint())
+                || before.role() == Role.EXTENSION) {
             return Optional.empty();
         }
         Path path = more.role() == Role.EXTENSION ? before.path() : more.path();
@@ -209,6 +220,41 @@ final class Gloss {
                 before.feint(),
                 before.falseAttack(),
                 before.opposition() || more.opposition()));
+    }
+
+    /** "One-two: feint high …": the first half of a stroke that was named. */
+    static boolean begins(Action name, Action how) {
+        return name instanceof Action.Strike named
+                && how instanceof Action.Strike first
+                && !named.feint()
+                && first.feint()
+                && (named.path() == Path.ONE_TWO || named.path() == Path.DOUBLE);
+    }
+
+    /** "… and disengage low": what ends a stroke that was named and begun; empty if it is another. */
+    static Optional<Action> ends(Action name, Action how) {
+        boolean ends = how instanceof Action.Strike last
+                && !last.feint()
+                && last.role() == Role.ATTACK
+                && (last.path() == Path.UNSTATED || last.path() == Path.DIRECT || last.path() == Path.DISENGAGE);
+        return ends && name instanceof Action.Strike named
+                ? Optional.of(named.aimed(((Action.Strike) how).aim().completedBy(named.aim())))
+                : Optional.empty();
+    }
+
+    /** "Answer: parry quarte …" and "Take the blade: bind": a word that names no more than the kind of what follows. */
+    static boolean heads(Action name, Action how) {
+        if (name instanceof Action.Strike answer && answer.role() == Role.RIPOSTE) {
+            return answer.path() == Path.UNSTATED && !answer.aim().isStated() && how instanceof Parry;
+        }
+        return name instanceof Action.OnBlade taken
+                && taken.contact() == Action.Contact.ENGAGE
+                && taken.position().isEmpty()
+                && !taken.aim().isStated()
+                && how instanceof Action.OnBlade more
+                && (more.contact() == Action.Contact.BIND
+                        || more.contact() == Action.Contact.CROISE
+                        || more.contact() == Action.Contact.ENVELOP);
     }
 
     /** What is done with the hand, done while in the lunge. */

@@ -182,13 +182,19 @@ public final class TurnReader {
         List<List<Token>> sentences = sentences(text, tongue);
         List<List<Cover.Division>> divisions = new ArrayList<>();
         for (List<Token> whole : sentences) {
-            divisions.add(likely(divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue)));
+            List<Cover.Division> ways = divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue);
+            divisions.add(likely(sentences.size() == 1 ? noMereCount(ways) : ways));
         }
-        Utterance best = utterance(tongue, sentences, divisions, -1, 0);
+        Utterance best = clauses(tongue, sentences, divisions, -1, 0).utterance();
         List<OtherReading> others = new ArrayList<>();
+        Utterance ofHim = clauses(tongue, sentences, divisions, -1, 0).ofHim();
+        if (!ofHim.actions().equals(best.actions())) {
+            others.add(new OtherReading(ofHim, false));
+        }
         for (int sentence = 0; sentence < divisions.size(); sentence++) {
             for (int which = 1; which < divisions.get(sentence).size() && others.size() < OTHERS; which++) {
-                Utterance other = utterance(tongue, sentences, divisions, sentence, which);
+                Utterance other =
+                        clauses(tongue, sentences, divisions, sentence, which).utterance();
                 boolean known = other.actions().equals(best.actions())
                         || others.stream()
                                 .anyMatch(one -> one.utterance().actions().equals(other.actions()));
@@ -204,6 +210,21 @@ public final class TurnReader {
         return new Attempt(tongue, best.orElse(others), tongue.known(text), cost);
     }
 
+    /** A number that is all there is of a text is no count but the position that it stands for. */
+    private static List<Cover.Division> noMereCount(List<Cover.Division> divisions) {
+        if (!isMereCount(divisions.get(0))) {
+            return divisions;
+        }
+        List<Cover.Division> positions = divisions.stream()
+                .filter(one -> one.gaps().isEmpty() && !isMereCount(one))
+                .toList();
+        return positions.isEmpty() ? divisions : positions;
+    }
+
+    private static boolean isMereCount(Cover.Division division) {
+        return division.pieces().size() == 1 && division.pieces().get(0).kind() == Piece.Kind.COUNT;
+    }
+
     /** The divisions that are nearly as likely as the best and leave over the same words. */
     private static List<Cover.Division> likely(List<Cover.Division> divisions) {
         Cover.Division best = divisions.get(0);
@@ -212,7 +233,7 @@ public final class TurnReader {
                 .toList();
     }
 
-    private Utterance utterance(
+    private Clauses clauses(
             Tongue tongue, List<List<Token>> sentences, List<List<Cover.Division>> divisions, int varied, int which) {
         Clauses clauses = new Clauses(tongue);
         for (int at = 0; at < sentences.size(); at++) {
@@ -223,13 +244,15 @@ public final class TurnReader {
                     divisions.get(at).get(at == varied ? which : 0).pieces());
             whole.subList(end, whole.size()).forEach(clauses::beyond);
         }
-        return clauses.utterance();
+        return clauses;
     }
 
     private List<List<Token>> sentences(String text, Tongue tongue) {
         OwnWords words = own.getOrDefault(tongue.tag(), OwnWords.NONE);
-        List<List<Token>> sentences = tongue.lexicon().sentences(text);
-        return words.isEmpty() ? sentences : sentences.stream().map(words::in).toList();
+        return tongue.lexicon().sentences(text).stream()
+                .map(words::in)
+                .map(sentence -> tongue.lexicon().inFull(sentence, tongue::knows))
+                .toList();
     }
 
     private List<Cover.Division> divisions(List<Token> sentence, Tongue tongue) {

@@ -46,6 +46,14 @@ class SaidTest {
             error The attack in the high outside line is not met by the follower.
             > Parry it, evade it, or write 'take the touch'. From prime, sixte would close it.
 
+            start: On guard in quarte, blades engaged, at lunge distance.
+            opening: Salute. Masks on. On guard in quarte.
+            L Flanconade to the flank with a lunge.
+            F Parry quarte.
+            parry-closes
+            error Quarte closes the high inside line; the attack arrives in the low outside line.
+            > The follower's blade is held: a ceding parry meets it.
+
             L Advance, thrust to the high inside line and lunge.
             F Retreat.
             answer-to-attack

@@ -200,7 +200,7 @@ final class Assault {
         Side by = moment.by();
         boolean compound = (strike.path() == Path.ONE_TWO || strike.path() == Path.DOUBLE)
                 && !before.of(by).extended().is(true);
-        Optional<Line> shown = compound ? shown(sighting) : Optional.empty();
+        Optional<Fact<Line>> shown = compound ? Optional.of(shown(sighting)) : Optional.empty();
         boolean contact = strike.opposition() || strike.path() == Path.GLIDE || holdsContact(before);
         Attack attack = new Attack(
                 line,
@@ -242,7 +242,8 @@ final class Assault {
     }
 
     /** The line that the first movement of a compound attack shows. */
-    private static Optional<Line> shown(Sighting sighting) {
-        return sighting.from().value().map(Mirror::otherSide);
+    private static Fact<Line> shown(Sighting sighting) {
+        Fact<Line> from = sighting.from();
+        return from.value().map(line -> Fact.of(Mirror.otherSide(line))).orElse(from);
     }
 }

@@ -10,7 +10,7 @@ import org.drillwright.notation.Line;
  *
  * @param line where it arrives, named from the one attacked
  * @param height the height at which it arrives, where the words tell it; the line may be unknown all the same
- * @param feintLine the line that a compound attack shows first
+ * @param feintLine the line that a compound attack shows first; empty if it is not compound
  * @param role what it is in the phrase
  * @param meant whether it means to touch and an answer is owed; a feint or a mere extension does not
  * @param contact whether it goes along the partner's blade (opposition, a bind, a glide)
@@ -22,7 +22,7 @@ import org.drillwright.notation.Line;
 public record Attack(
         Fact<Line> line,
         Optional<Height> height,
-        Optional<Line> feintLine,
+        Optional<Fact<Line>> feintLine,
         Action.Role role,
         boolean meant,
         boolean contact,

@@ -61,8 +61,13 @@ final class Defence {
         judgeCeding(state, parry, attack);
         if (parry.position().isPresent() && !attack.beyondTable()) {
             ParryJudge judge = new ParryJudge(setting, state.of(by), parry, ledger);
-            if (attack.feintLine().isPresent() && !attack.drawn() && judge.isDrawnBy(attack)) {
-                judge.judge(Fact.of(attack.feintLine().get()), attack.contact());
+            if (!attack.drawn() && judge.mayBeDrawnBy(attack)) {
+                ledger.asks("line", false, attack.feintLine().orElseThrow().since());
+                return afterFeint(hand(state, parry, attack.role(), true))
+                        .withAttackOn(by, Fact.unknown(moment.where()));
+            }
+            if (!attack.drawn() && judge.isDrawnBy(attack)) {
+                judge.judge(attack.feintLine().orElseThrow(), attack.contact());
                 State drawn = afterFeint(hand(state, parry, attack.role(), true));
                 return drawn.withAttackOn(by, Fact.of(Optional.of(attack.afterDrawing())));
             }

@@ -37,13 +37,26 @@ final class ParryJudge {
      * second one, before which the first goes without saying.
      */
     boolean isDrawnBy(Attack attack) {
-        boolean last = parry.kind() != ParryKind.CIRCULAR
-                && !attack.line().value().equals(attack.feintLine())
+        return !endsLast(attack) && shown(attack).filter(this::closes).isPresent();
+    }
+
+    /** Whether it may be, as the line is not known that the attack shows first. */
+    boolean mayBeDrawnBy(Attack attack) {
+        return !endsLast(attack)
+                && attack.feintLine().filter(line -> !line.isKnown()).isPresent();
+    }
+
+    private boolean endsLast(Attack attack) {
+        return parry.kind() != ParryKind.CIRCULAR
+                && !attack.line().value().equals(shown(attack))
                 && attack.line()
                         .value()
                         .filter(setting.parries().row(position).lines()::contains)
                         .isPresent();
-        return !last && attack.feintLine().filter(this::closes).isPresent();
+    }
+
+    private static Optional<Line> shown(Attack attack) {
+        return attack.feintLine().flatMap(Fact::value);
     }
 
     private boolean stands() {

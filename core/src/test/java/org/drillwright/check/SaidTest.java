@@ -114,7 +114,7 @@ class SaidTest {
             F Take the touch.
             open-line
             error This goes to the high inside line, but the follower's blade is in contact there and closes it.
-            > Open are the high outside line, the low inside line, the low outside line.
+            > Open are the low inside line, the low outside line.
 
             L Extend to the high inside line and lunge.
             F Parry octave.
@@ -324,7 +324,7 @@ class SaidTest {
 
             start: On guard in sixte, wobbling, blades apart, at lunge distance.
             words-read
-            note 'wobbling' could not be read. The rest is read as: Come on guard in sixte. Blades apart. At lunge distance.
+            note 'wobbling' could not be read. The rest is read as: Come on guard in sixte. At lunge distance, blades apart.
             > To teach it, write into school.yaml: words: {wobbling: …}, with a word of the trade that says the same behind the colon.
 
             L Parry quarte and riposte to the high inside line.

@@ -97,7 +97,7 @@ final class StateText {
     private static String attack(Attack attack) {
         List<String> parts = new ArrayList<>();
         parts.add(attack.line().value().map(StateText::line).orElse("?"));
-        attack.feintLine().ifPresent(line -> parts.add("shown in " + line(line)));
+        attack.feintLine().flatMap(Fact::value).ifPresent(line -> parts.add("shown in " + line(line)));
         if (attack.role() != Role.ATTACK) {
             parts.add(attack.role().name().toLowerCase(Locale.ROOT));
         }

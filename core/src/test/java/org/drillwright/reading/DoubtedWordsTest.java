@@ -76,9 +76,7 @@ class DoubtedWordsTest {
 
     /** No ending of a word makes it harmless. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {"Lunge hardly.", "Lunge frobly.", "Fendez-vous frobement.", "Affondo frobamente.", "Only lunge."
-            })
+    @ValueSource(strings = {"Lunge hardly.", "Lunge frobly.", "Fendez-vous frobement.", "Affondo frobamente."})
     void no_ending_is_read_as_manner(String text) {
         assertFalse(READER.read(text).isRead(), text);
     }

@@ -65,7 +65,7 @@ class SchoolFolderTest {
     void drills_are_found_below_the_folder_in_the_order_of_their_names() throws IOException {
         drill("b.yaml", "B", "Retreat.");
         drill("a/z.yaml", "Z", "Jump back.");
-        drill("a/deep/er/y.yaml", "Y", "Hold.");
+        drill("a/deep/er/y.yaml", "Y", "Retreat at once.");
         write("readme.md", "Not a drill.");
         SchoolFolder school = SchoolFolder.open(folder);
         assertEquals(List.of("a/deep/er/y.yaml", "a/z.yaml", "b.yaml"), names(school));
@@ -178,7 +178,7 @@ class SchoolFolderTest {
     @Test
     void a_drill_is_known_by_the_normal_form_of_its_name() throws IOException {
         drill("e\u0301p.yaml", "A", "Retreat.");
-        write("b.yaml", String.format(DRILL, "B", "Hold.") + "needs: [\u00e9p]\n");
+        write("b.yaml", String.format(DRILL, "B", "Jump back.") + "needs: [\u00e9p]\n");
         write("school.yaml", "sets: {ring: {drills: [\u00e9p, b]}}\n");
         SchoolFolder school = SchoolFolder.open(folder);
         assertEquals(List.of(), shown(school.findings()));
@@ -195,7 +195,7 @@ class SchoolFolderTest {
     @Test
     void the_short_ending_is_noted() throws IOException {
         drill("a.yml", "A", "Retreat.");
-        drill("b.YML", "B", "Hold.");
+        drill("b.YML", "B", "Jump back.");
         SchoolFolder school = SchoolFolder.open(folder);
         assertEquals(List.of("a.yml note own-id", "b.YML note own-id"), shown(school.findings()));
         assertTrue(school.entries().get(0).isSound());

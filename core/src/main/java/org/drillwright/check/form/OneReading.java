@@ -19,12 +19,13 @@ public final class OneReading implements Rule {
             "No turn can be read two ways.",
             "What the reader could take for two things, a partner in the hall can take for two things as well.",
             """
+            weapon: sabre
             steps:
-              - leader: Cut over and deliver the point in the high outside line.
-            #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-                follower: Hold on guard.
-                distance: lunge
-                safety: Arrive softly and let the blade bend.
+              - leader: Return the cut to the flank.
+            #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                follower: Take the touch.
+                distance: extension
+                safety: Let the edge arrive softly.
             """,
             """
             steps:

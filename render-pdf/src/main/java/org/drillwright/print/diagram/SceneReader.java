@@ -10,6 +10,7 @@ import org.drillwright.notation.Line;
 import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Parried;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Setting;
@@ -97,7 +98,9 @@ final class SceneReader {
             return new Aimed(true, Optional.of(threat), closing(launched, target, Optional.empty()), false);
         }
         boolean feint = parried.get().attackOn(target).filter(Attack::drawn).isPresent();
-        Optional<Line> met = feint ? threat.attack().feintLine() : threat.line().value();
+        Optional<Line> met = feint
+                ? threat.attack().feintLine().flatMap(Fact::value)
+                : threat.line().value();
         Closing closing = closing(parried.get(), target, met);
         boolean elsewhere = met.isPresent() && !closing.closed().contains(met.get());
         return new Aimed(true, Optional.of(threat), closing, elsewhere && isRound(parried.get(), target));

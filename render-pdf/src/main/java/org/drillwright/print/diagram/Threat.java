@@ -23,6 +23,8 @@ record Threat(Attack attack, Range from, AttackEnd end) {
 
     /** The line that its feint shows, if it has one and that is another line. */
     Optional<Line> shown() {
-        return attack.feintLine().filter(line -> !attack.line().is(line));
+        return attack.feintLine()
+                .flatMap(Fact::value)
+                .filter(line -> !attack.line().is(line));
     }
 }

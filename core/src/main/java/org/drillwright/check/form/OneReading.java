@@ -19,13 +19,12 @@ public final class OneReading implements Rule {
             "No turn can be read two ways.",
             "What the reader could take for two things, a partner in the hall can take for two things as well.",
             """
-            weapon: sabre
             steps:
-              - leader: Return the cut to the flank.
-            #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^
+              - leader: Swat the blade, disengage and lunge.
+            #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
                 follower: Take the touch.
-                distance: extension
-                safety: Let the edge arrive softly.
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
             """,
             """
             steps:

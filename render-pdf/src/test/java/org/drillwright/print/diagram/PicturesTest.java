@@ -19,6 +19,7 @@ import org.drillwright.notation.Action;
 import org.drillwright.notation.Line;
 import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Range;
@@ -115,6 +116,7 @@ class PicturesTest {
                         .value()
                         .ifPresent(line -> threats.put(line.words(), List.of(attack.meant() ? "stroke" : "feint")));
                 attack.feintLine()
+                        .flatMap(Fact::value)
                         .filter(line -> !attack.line().is(line))
                         .ifPresent(line -> threats.put(line.words(), List.of("feint")));
             });

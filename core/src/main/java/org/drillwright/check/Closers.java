@@ -3,7 +3,6 @@ package org.drillwright.check;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.drillwright.notation.Action.ParryKind;
@@ -42,8 +41,7 @@ public final class Closers {
         }
         String from = hand.map(position -> "From " + position.word() + ", ").orElse("");
         String list = String.join(" or ", names);
-        String sentence = from + list + " would close it.";
-        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+        return Sentence.capital(from + list + " would close it", ".");
     }
 
     /** A blade that a bind carries cannot leave for another line or go round; it gives way: common practice, no source. */

@@ -40,8 +40,7 @@ public record Sentence(Severity severity, String what, String wayOut) {
 
     /** A position at the beginning of a sentence. */
     public static String capital(Position position) {
-        String word = position.word();
-        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+        return capital(position.word(), "");
     }
 
     /** Words as a sentence with its stop; empty if there are none. */

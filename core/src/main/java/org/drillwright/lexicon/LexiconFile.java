@@ -45,14 +45,19 @@ public final class LexiconFile {
                 throw new IllegalArgumentException(e.getMessage() + " in the line: " + line, e);
             }
         }
-        Set<String> listed = file.spelt.stream()
-                .flatMap(form -> Stream.of(form.words().split("[ '-]")))
-                .collect(Collectors.toSet());
-        Cutting cutting = new Cutting(
-                new Clitics(file.whole, file.leading, file.trailing),
-                file.shortened,
-                new Clipping(file.clipped, listed));
+        Cutting cutting =
+                new Cutting(new Clitics(file.whole, file.leading, file.trailing), file.shortened, file.clipping());
         return new Lexicon(cutting, file.paradigms, file.spelt);
+    }
+
+    /** Of a language that cuts no word at will nothing is gathered. */
+    private Clipping clipping() {
+        Set<String> listed = clipped.isEmpty()
+                ? Set.of()
+                : spelt.stream()
+                        .flatMap(form -> Stream.of(form.words().split("[ '-]")))
+                        .collect(Collectors.toSet());
+        return new Clipping(clipped, listed);
     }
 
     private void take(List<String> words) {

@@ -52,17 +52,28 @@ public sealed interface Action {
 
     /** Feet that change the measure or the rhythm. */
     enum Foot {
-        ADVANCE,
-        RETREAT,
-        JUMP_FORWARD,
-        JUMP_BACK,
-        CROSS_FORWARD,
-        CROSS_BACK,
-        HALF_ADVANCE,
-        HALF_RETREAT,
+        ADVANCE(2),
+        RETREAT(-2),
+        JUMP_FORWARD(2),
+        JUMP_BACK(-2),
+        CROSS_FORWARD(2),
+        CROSS_BACK(-2),
+        HALF_ADVANCE(1),
+        HALF_RETREAT(-1),
         /** The rear foot is brought up: the next lunge reaches further. */
-        GAIN,
-        APPEL
+        GAIN(0),
+        APPEL(0);
+
+        private final int halfSteps;
+
+        Foot(int halfSteps) {
+            this.halfSteps = halfSteps;
+        }
+
+        /** How far it carries the fencer, in half steps: above 0 forward, below 0 back. */
+        public int halfSteps() {
+            return halfSteps;
+        }
     }
 
     /** @param times how many, 1 or more */
@@ -142,7 +153,12 @@ public sealed interface Action {
         TIME,
         COUNTER_TIME,
         /** The arm only comes forward; with a lunge behind it, it is an attack. */
-        EXTENSION
+        EXTENSION;
+
+        /** Whether it meets somebody in the midst of an attack. */
+        public boolean stops() {
+            return this == STOP || this == TIME;
+        }
     }
 
     /** How the blade gets to its line. */
@@ -172,7 +188,12 @@ public sealed interface Action {
             implements Action {
         /** This stroke, its aim completed by what is said of it elsewhere. */
         public Strike aimed(Aim more) {
-            return new Strike(role, path, aim.completedBy(more), cut, feint, falseAttack, opposition);
+            return at(aim.completedBy(more));
+        }
+
+        /** This stroke, sent elsewhere. */
+        public Strike at(Aim other) {
+            return new Strike(role, path, other, cut, feint, falseAttack, opposition);
         }
 
         /** This stroke, with the partner's blade held out. */

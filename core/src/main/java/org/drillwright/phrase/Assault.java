@@ -212,7 +212,7 @@ final class Assault {
                 false,
                 sighting.isBeyondTable(),
                 sighting.reach());
-        boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
+        boolean stops = strike.role().stops();
         State next = set.with(by, set.of(by).threatening(line))
                 .withAttackOn(moment.other(), Fact.of(Optional.of(attack)))
                 .forgetParryBy(by);

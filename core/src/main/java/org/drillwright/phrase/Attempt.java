@@ -79,16 +79,7 @@ public final class Attempt {
                         ? part.with(new Action.Lunge(lunge.depth(), lunge.aim().isStated() ? aim : lunge.aim()))
                         : part)
                 .toList();
-        return changed(
-                new Move(move.by(), parts),
-                strike -> new Action.Strike(
-                        strike.role(),
-                        strike.path(),
-                        aim,
-                        strike.cut(),
-                        strike.feint(),
-                        strike.falseAttack(),
-                        strike.opposition()));
+        return changed(new Move(move.by(), parts), strike -> strike.at(aim));
     }
 
     private static Aim aim(Line line) {

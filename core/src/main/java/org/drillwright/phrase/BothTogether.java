@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Reply;
-import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
@@ -38,7 +37,7 @@ final class BothTogether {
                 disagrees(one).ifPresent(refusals::add);
                 leaves(one).ifPresent(refusals::add);
             }
-            judged.add(new Played(one.move(), one.before(), one.after(), refusals, one.asked()));
+            judged.add(one.refused(refusals));
         }
         return judged;
     }
@@ -52,7 +51,7 @@ final class BothTogether {
     }
 
     private boolean isInDoubt(Side side) {
-        return by(side).anyMatch(one -> !one.move().isCertain() || one.move().action() instanceof Action.Unread);
+        return by(side).anyMatch(one -> one.move().isInDoubt());
     }
 
     /** Whether an arm goes out that can be met with a bind. */
@@ -80,13 +79,14 @@ final class BothTogether {
     /** Who comes forward under a lunge that reaches, runs on to the point: common practice, no source. */
     private Optional<Refusal> runsOn(Played one) {
         Side by = one.move().by();
-        boolean forward = one.move().action() instanceof Action.Step step && Footwork.goesForward(step);
+        boolean forward =
+                one.move().action() instanceof Action.Step step && step.foot().halfSteps() > 0;
         boolean lunges = by(by.other())
                 .anyMatch(other ->
                         other.move().isCertain() && other.move().lunge().isPresent());
         boolean stops = by(by.other())
                 .flatMap(other -> other.move().strike().stream())
-                .anyMatch(strike -> strike.role() == Role.STOP || strike.role() == Role.TIME);
+                .anyMatch(strike -> strike.role().stops());
         boolean parries = does(by, action -> action instanceof Action.Parry || action instanceof Action.Place);
         Range end = played.get(played.size() - 1).after().measure();
         return forward && lunges && !stops && !parries && end.isKnown() && end.most() < 0

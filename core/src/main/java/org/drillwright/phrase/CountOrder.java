@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Path;
-import org.drillwright.notation.Action.Role;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -105,7 +104,7 @@ final class CountOrder {
             return 4;
         }
         boolean answersBlade = strike.path() == Path.COUNTER_DISENGAGE || strike.path() == Path.DECEIVE;
-        boolean stops = strike.role() == Role.STOP || strike.role() == Role.TIME;
+        boolean stops = strike.role().stops();
         return stops ? 6 : answersBlade ? 5 : 4;
     }
 

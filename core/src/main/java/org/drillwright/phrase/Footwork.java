@@ -26,8 +26,8 @@ final class Footwork {
         if (sabrePass) {
             ledger.refuse(new Refusal.RearFootPasses());
         }
-        int shift = shift(step.foot()) * step.times();
-        boolean half = step.foot() == Action.Foot.HALF_ADVANCE || step.foot() == Action.Foot.HALF_RETREAT;
+        boolean half = step.foot().halfSteps() % 2 != 0;
+        int shift = half ? 0 : -step.foot().halfSteps() / 2 * step.times();
         State from = state;
         if (shift != 0 && state.of(by).isLunged()) {
             ledger.refuse(new Refusal.NotRecovered(shift < 0 ? "goes forward" : "goes back"));
@@ -42,21 +42,7 @@ final class Footwork {
     /** Whether an action is a step away, of any kind, that may take somebody out of reach. */
     static boolean goesBack(Action action) {
         return action instanceof Action.Withdraw
-                || (action instanceof Action.Step step
-                        && (shift(step.foot()) > 0 || step.foot() == Action.Foot.HALF_RETREAT));
-    }
-
-    /** Whether a step goes towards the partner. */
-    static boolean goesForward(Action.Step step) {
-        return shift(step.foot()) < 0 || step.foot() == Action.Foot.HALF_ADVANCE;
-    }
-
-    private static int shift(Action.Foot foot) {
-        return switch (foot) {
-            case ADVANCE, JUMP_FORWARD, CROSS_FORWARD -> -1;
-            case RETREAT, JUMP_BACK, CROSS_BACK -> 1;
-            case HALF_ADVANCE, HALF_RETREAT, GAIN, APPEL -> 0;
-        };
+                || (action instanceof Action.Step step && step.foot().halfSteps() < 0);
     }
 
     /** The lunge's own feet: a foot action nearer, two after the rear foot was brought up. */

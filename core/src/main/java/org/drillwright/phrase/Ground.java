@@ -8,9 +8,6 @@ import org.drillwright.notation.Clause;
 /** How far a side's feet have gone in a drill, in half steps; above 0 forward. */
 public final class Ground {
 
-    private static final int STEP = 2;
-    private static final int HALF = 1;
-
     private final Side side;
     private int gone;
     private boolean lunged;
@@ -38,14 +35,14 @@ public final class Ground {
 
     private void add(Action action) {
         if (action instanceof Action.Step step) {
-            gone += step.times() * length(step.foot());
+            gone += step.times() * step.foot().halfSteps();
             known = known && step.foot() != Action.Foot.GAIN;
         } else if (action instanceof Action.Lunge lunge) {
             lunged = true;
             known = known && lunge.depth() == Action.Depth.FULL;
         } else if (action instanceof Action.Recover recover) {
             // A lunge takes the front foot forward; coming up to it, the rear foot follows.
-            gone += lunged && recover.way() == Action.Way.FORWARD ? STEP : 0;
+            gone += lunged && recover.way() == Action.Way.FORWARD ? Action.Foot.ADVANCE.halfSteps() : 0;
             lunged = false;
         } else if (action instanceof Action.OnGuard) {
             lunged = false;
@@ -55,15 +52,5 @@ public final class Ground {
                 || action instanceof Action.Aside) {
             known = known && action instanceof Action.Aside;
         }
-    }
-
-    private static int length(Action.Foot foot) {
-        return switch (foot) {
-            case ADVANCE, JUMP_FORWARD, CROSS_FORWARD -> STEP;
-            case RETREAT, JUMP_BACK, CROSS_BACK -> -STEP;
-            case HALF_ADVANCE -> HALF;
-            case HALF_RETREAT -> -HALF;
-            case GAIN, APPEL -> 0;
-        };
     }
 }

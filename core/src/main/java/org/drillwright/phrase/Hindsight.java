@@ -47,7 +47,7 @@ final class Hindsight {
             if (certain && holdsUnderRiposte(one) && !takes(one.move().by(), at)) {
                 refusals.add(new Refusal.HoldUnderAttack());
             }
-            moves.add(new Played(one.move(), one.before(), one.after(), refusals, one.asked()));
+            moves.add(one.refused(refusals));
         }
         return new Count(count.begin(), moves, count.end(), unmet(count, at));
     }
@@ -64,7 +64,7 @@ final class Hindsight {
         return count.moves().stream()
                 .filter(one -> one.move().by() == side.other())
                 .flatMap(one -> one.move().strike().stream())
-                .anyMatch(strike -> strike.role() == Role.STOP || strike.role() == Role.TIME);
+                .anyMatch(strike -> strike.role().stops());
     }
 
     private static boolean isReply(Played one, Reply reply) {
@@ -90,7 +90,7 @@ final class Hindsight {
     private boolean takes(Side side, int from) {
         return Stream.concat(moves(from), moves(from + 1))
                 .filter(one -> one.move().by() == side)
-                .anyMatch(one -> isReply(one, Reply.RECEIVE) || isInDoubt(one));
+                .anyMatch(one -> isReply(one, Reply.RECEIVE) || one.move().isInDoubt());
     }
 
     /** Whether anything came at a side on this count or the one before, or may have. */
@@ -98,10 +98,6 @@ final class Hindsight {
         return Stream.concat(moves(at - 1), moves(at))
                 .anyMatch(one -> !one.before().on(side).is(Optional.empty())
                         || !one.after().on(side).is(Optional.empty())
-                        || (one.move().by() == side.other() && isInDoubt(one)));
-    }
-
-    private static boolean isInDoubt(Played one) {
-        return !one.move().isCertain() || one.move().action() instanceof Action.Unread;
+                        || (one.move().by() == side.other() && one.move().isInDoubt()));
     }
 }

@@ -33,7 +33,7 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         if (drawnNow) {
             return new LeftUnmet(end, Optional.empty());
         }
-        if (isStop(attack.get()) && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
+        if (attack.get().role().stops() && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
             return new LeftUnmet(end, Optional.empty());
         }
         if (showsTarget(side, played)) {
@@ -55,10 +55,6 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         }
         return new LeftUnmet(
                 gone, Optional.of(new Refusal.Unanswered(attack.get().line())));
-    }
-
-    private static boolean isStop(Attack attack) {
-        return attack.role() == Action.Role.STOP || attack.role() == Action.Role.TIME;
     }
 
     /** Who is stopped is in the midst of an attack, and owns to the touch when that is over: common practice, no source. */

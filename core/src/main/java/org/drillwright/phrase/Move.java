@@ -33,6 +33,11 @@ public record Move(Side by, List<Clause> parts) {
         return parts.stream().allMatch(Clause::isCertain);
     }
 
+    /** Whether it is not known what it is: words of it were not read, or leave it open. */
+    boolean isInDoubt() {
+        return !isCertain() || action() instanceof Action.Unread;
+    }
+
     /** The action that the move is known by. */
     public Action action() {
         return strike().<Action>map(strike -> strike)

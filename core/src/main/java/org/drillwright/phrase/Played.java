@@ -13,4 +13,9 @@ public record Played(Move move, State before, State after, List<Refusal> refusal
         refusals = List.copyOf(refusals);
         asked = List.copyOf(asked);
     }
+
+    /** The same, with these refusals. */
+    Played refused(List<Refusal> others) {
+        return new Played(move, before, after, others, asked);
+    }
 }

@@ -132,9 +132,8 @@ public final class Rehearsal {
                 && after.of(by).extended().is(false)
                 && after.of(by).isLunged();
         boolean over = move.isAssault()
-                || !move.isCertain()
+                || move.isInDoubt()
                 || move.action() instanceof Action.Parry
-                || move.action() instanceof Action.Unread
                 || !after.of(by).isLunged();
         if (bare) {
             footFirst.add(by);
@@ -144,8 +143,7 @@ public final class Rehearsal {
     }
 
     private static Fact<Boolean> attacks(Move move, String where) {
-        boolean told = move.isCertain() && !(move.action() instanceof Action.Unread);
-        return told ? Fact.of(move.isAssault()) : Fact.unknown(where);
+        return move.isInDoubt() ? Fact.unknown(where) : Fact.of(move.isAssault());
     }
 
     private static Fact<Boolean> either(Fact<Boolean> before, Fact<Boolean> now) {

@@ -158,16 +158,14 @@ final class Clauses {
         return action instanceof Action.Salute || action instanceof Action.Mask;
     }
 
-    /** 'He offers the low line, waits and parries': a handbook tells of the pupil so, where he alone acts. */
-    private void theOneWhoActs() {
-        if (his.size() > 1) {
-            heActs();
-        }
+    /** Whether 'he' does something in it and nobody else is named, so that it may be told of the one whose turn it is. */
+    boolean mayTellOfHim() {
+        return !his.isEmpty() && !anotherActs;
     }
 
-    /** That he of whom alone the text tells is the one whose turn it is. */
+    /** That he of whom alone the text tells is the one whose turn it is: a handbook tells of the pupil so. */
     private void heActs() {
-        if (!clauses.isEmpty() || anotherActs) {
+        if (!clauses.isEmpty() || !mayTellOfHim()) {
             return;
         }
         begins = 0;
@@ -189,10 +187,10 @@ final class Clauses {
     }
 
     Utterance utterance() {
-        if (clauses.isEmpty()) {
-            theOneWhoActs();
-        } else {
+        if (!clauses.isEmpty()) {
             thoseWhoSalute();
+        } else if (his.size() > 1) {
+            heActs();
         }
         if (clauses.isEmpty() && said) {
             clauses.add(new Clause(
@@ -494,14 +492,7 @@ final class Clauses {
                     : Optional.<Action>empty();
         }
         if (action instanceof Action.Strike strike && strike.aim().isStated()) {
-            return Optional.of(new Action.Strike(
-                    strike.role(),
-                    strike.path(),
-                    again.aim(),
-                    strike.cut(),
-                    strike.feint(),
-                    strike.falseAttack(),
-                    strike.opposition()));
+            return Optional.of(strike.at(again.aim()));
         }
         return action instanceof Action.Lunge lunge && lunge.aim().isStated()
                 ? Optional.of(new Action.Lunge(lunge.depth(), again.aim()))
@@ -604,7 +595,6 @@ final class Clauses {
         add(new Action.Strike(Role.ATTACK, path, lands.aim(), false, false, false, false), span);
     }
 
-    /** "Deceive the parry: disengage" says one stroke twice; so does "recover and come on guard". */
     /** Whether what stands before is a riposte, a renewal or the like of which only the name is said: 'Riposte, a cut …'. */
     private boolean namesOnly() {
         return clauses.size() > begins
@@ -623,6 +613,7 @@ final class Clauses {
                 && !parry.aim().isStated();
     }
 
+    /** "Deceive the parry: disengage" says one stroke twice; so does "recover and come on guard". */
     private Optional<Action> toldTwice(Action before, Action action) {
         if (halfTold) {
             halfTold = false;

@@ -185,11 +185,14 @@ public final class TurnReader {
             List<Cover.Division> ways = divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue);
             divisions.add(likely(sentences.size() == 1 ? noMereCount(ways) : ways));
         }
-        Utterance best = clauses(tongue, sentences, divisions, -1, 0).utterance();
+        Clauses likeliest = clauses(tongue, sentences, divisions, -1, 0);
+        Utterance best = likeliest.utterance();
         List<OtherReading> others = new ArrayList<>();
-        Utterance ofHim = clauses(tongue, sentences, divisions, -1, 0).ofHim();
-        if (!ofHim.actions().equals(best.actions())) {
-            others.add(new OtherReading(ofHim, false));
+        if (likeliest.mayTellOfHim()) {
+            Utterance ofHim = clauses(tongue, sentences, divisions, -1, 0).ofHim();
+            if (!ofHim.actions().equals(best.actions())) {
+                others.add(new OtherReading(ofHim, false));
+            }
         }
         for (int sentence = 0; sentence < divisions.size(); sentence++) {
             for (int which = 1; which < divisions.get(sentence).size() && others.size() < OTHERS; which++) {

@@ -70,14 +70,10 @@ final class JoinedActions {
                 || parts.contains(Part.DEFENCE)
                 || parts.contains(Part.STANCE);
         boolean follows = clause.join() == Clause.Join.AND || clause.join() == Clause.Join.COMMA;
-        return behind && follows && clause.action() instanceof Action.Step step && isForward(step.foot());
-    }
-
-    private static boolean isForward(Action.Foot foot) {
-        return switch (foot) {
-            case ADVANCE, JUMP_FORWARD, CROSS_FORWARD, HALF_ADVANCE -> true;
-            case RETREAT, JUMP_BACK, CROSS_BACK, HALF_RETREAT, GAIN, APPEL -> false;
-        };
+        return behind
+                && follows
+                && clause.action() instanceof Action.Step step
+                && step.foot().halfSteps() > 0;
     }
 
     private static boolean fits(Set<Part> parts, Part next, boolean joined) {

@@ -80,7 +80,7 @@ public final class OneThingACount implements Rule {
     private static boolean stops(Utterance turn) {
         return turn.clauses().stream()
                 .anyMatch(clause -> clause.action() instanceof Action.Strike strike
-                        && (strike.role() == Action.Role.STOP || strike.role() == Action.Role.TIME));
+                        && strike.role().stops());
     }
 
     private static boolean report(

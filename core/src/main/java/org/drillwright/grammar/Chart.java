@@ -201,8 +201,13 @@ public final class Chart<M> {
         add(cell, finished(begun, to, trifle ? result : result.without("acts"), begun.weight(), meant));
     }
 
-    private static <M> Phrase<M> finished(Begun<M> begun, int to, Features features, double weight, List<M> meant) {
-        return new Phrase<>(begun.rule().parent(), begun.from(), to, features, weight, begun.arguments(), meant);
+    private Phrase<M> finished(Begun<M> begun, int to, Features features, double weight, List<M> meant) {
+        return new Phrase<>(
+                begun.rule().parent(), begun.from(), to, features, weight, begun.arguments(), told(features, meant));
+    }
+
+    private List<M> told(Features features, List<M> meant) {
+        return features.is("form", "having") ? sense.had(meant) : meant;
     }
 
     private void buildIn(Cell<M> cell, Phrase<M> phrase, int from, int to) {
@@ -263,7 +268,7 @@ public final class Chart<M> {
                             subject ? features.with("th", Features.PRESENT) : features,
                             head.weight() + sensed.weight(),
                             List.of(),
-                            sensed.meant()));
+                            told(features, sensed.meant())));
         }
     }
 

@@ -25,4 +25,7 @@ public interface Sense<M> {
 
     /** What a construction means by itself, by its name. */
     List<M> named(String name);
+
+    /** The same, told as done when something else begins; what is told so already stays as it is. */
+    List<M> had(List<M> meant);
 }

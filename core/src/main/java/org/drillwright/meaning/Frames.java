@@ -138,6 +138,13 @@ public final class Frames implements Sense<Meant> {
         return meant;
     }
 
+    @Override
+    public List<Meant> had(List<Meant> meant) {
+        return meant.stream()
+                .map(one -> one instanceof Meant.Had ? one : new Meant.Had(one))
+                .toList();
+    }
+
     /** The names that constructions may use. */
     public Set<String> names() {
         return Set.copyOf(named.keySet());

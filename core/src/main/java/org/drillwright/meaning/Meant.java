@@ -11,6 +11,12 @@ public sealed interface Meant {
     record Does(Action action) implements Meant {}
 
     /**
+     * An action that is told as done when another begins: '<em>having parried quarte</em>, riposte'. It may be done on this
+     * count, or have been done on one before.
+     */
+    record Had(Meant meant) implements Meant {}
+
+    /**
      * A stroke's end told apart from its beginning: 'slide under <em>and hit low</em>'.
      *
      * @param strikes whether it is a stroke by itself where there is none to complete

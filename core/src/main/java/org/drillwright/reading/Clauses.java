@@ -26,6 +26,7 @@ import org.drillwright.source.Span;
 final class Clauses {
 
     private final Tongue tongue;
+    private final boolean hadBefore;
     private final List<Clause> clauses = new ArrayList<>();
     private final List<Span> open = new ArrayList<>();
     private final List<Span> unread = new ArrayList<>();
@@ -61,6 +62,9 @@ final class Clauses {
 
     private boolean anotherActs;
 
+    /** What 'he' does of which not every word is read, so that he may be the one whose turn it is. */
+    private final List<Span> hisUnread = new ArrayList<>();
+
     private Clause.Join join = Clause.Join.BEGINS;
     private boolean explains;
 
@@ -89,9 +93,17 @@ final class Clauses {
     /** Whether a comma stands behind that: 'do not wait, lunge'. */
     private boolean contrasted;
 
-    /** @param tongue the language that the sentences are of */
-    Clauses(Tongue tongue) {
+    /** Whether something is told as done when another thing begins. */
+    private boolean tellsOfEarlier;
+
+    /**
+     * @param tongue the language that the sentences are of
+     * @param hadBefore that what is told as done when another thing begins was done on a count before: 'having parried,
+     *     riposte'
+     */
+    Clauses(Tongue tongue, boolean hadBefore) {
         this.tongue = tongue;
+        this.hadBefore = hadBefore;
     }
 
     void sentence(List<Token> tokens, List<Piece> pieces) {
@@ -158,9 +170,14 @@ final class Clauses {
         return action instanceof Action.Salute || action instanceof Action.Mask;
     }
 
+    /** Whether something is told as done when another begins, so that it may have been done on a count before. */
+    boolean tellsOfEarlier() {
+        return tellsOfEarlier;
+    }
+
     /** Whether 'he' does something in it and nobody else is named, so that it may be told of the one whose turn it is. */
     boolean mayTellOfHim() {
-        return !his.isEmpty() && !anotherActs;
+        return !his.isEmpty() && hisUnread.isEmpty() && !anotherActs;
     }
 
     /** That he of whom alone the text tells is the one whose turn it is: a handbook tells of the pupil so. */
@@ -189,8 +206,13 @@ final class Clauses {
     Utterance utterance() {
         if (!clauses.isEmpty()) {
             thoseWhoSalute();
-        } else if (his.size() > 1) {
+        } else if (his.size() > 1 && mayTellOfHim()) {
             heActs();
+        }
+        if (clauses.isEmpty() && !hisUnread.isEmpty()) {
+            unread.addAll(hisUnread);
+            hisUnread.forEach(span ->
+                    clauses.add(new Clause(new Action.Unread("words"), Optional.empty(), span, Clause.Join.BEGINS)));
         }
         if (clauses.isEmpty() && said) {
             clauses.add(new Clause(
@@ -265,6 +287,9 @@ final class Clauses {
         others = piece.who().filter("other"::equals).isPresent();
         anotherActs = anotherActs || (others && !piece.features().has("pn"));
         tellsOfHim(piece);
+        if (piece.features().has("top") && piece.features().has("pn")) {
+            hisUnread.add(span(piece));
+        }
         boolean first = clauses.size() == begins;
         boolean denial = piece.features().has("deny");
         denied = denied || (first && denial);
@@ -416,7 +441,12 @@ final class Clauses {
     }
 
     private void add(Meant meant, Span span) {
-        if (meant instanceof Meant.Lands lands) {
+        if (meant instanceof Meant.Had had) {
+            tellsOfEarlier = true;
+            if (!hadBefore) {
+                add(had.meant(), span);
+            }
+        } else if (meant instanceof Meant.Lands lands) {
             land(lands, span);
         } else if (meant instanceof Meant.Again again) {
             again(again, span);

@@ -26,6 +26,9 @@ final class Cover {
     private static final double THIRD_PERSON = 3;
     private static final double CHOICE = 2;
 
+    /** What another does is about another however it is put: dearer than any reading of all its words. */
+    private static final double ELSEWHERE = 4;
+
     /** A known word is dearer to pass over, so that the gap falls on the stranger. */
     private static final double LISTED = 10;
 
@@ -221,6 +224,7 @@ final class Cover {
                     add(before, phrase, Piece.Kind.FRAGMENT, phrase.weight() + FRAGMENT);
                 }
             }
+            case "ELSE" -> elsewhere(before, phrase);
             case "S" -> {
                 boolean others = phrase.features().is("who", "other");
                 add(
@@ -251,6 +255,59 @@ final class Cover {
             }
             default -> {}
         }
+    }
+
+    /**
+     * What another does, or when or why something is done, with words that are not all read: from the words that begin it
+     * up to a sign, an 'and' or what may be done by the one whose turn it is.
+     */
+    private void elsewhere(Division before, Phrase<Meant> opening) {
+        if (opening.features().has("top") && !before.isOpen()) {
+            return;
+        }
+        int end = opening.to();
+        while (end < sentence.size() && sentence.get(end).isWord() && !parts(end) && !ownMayBegin(opening, end)) {
+            end++;
+        }
+        if (end == opening.to()) {
+            return;
+        }
+        Piece piece = new Piece(Piece.Kind.ABOUT, opening.from(), end, opening.features(), List.of());
+        keep(before.with(piece, opening.weight() + ABOUT + ELSEWHERE), end);
+    }
+
+    private boolean parts(int at) {
+        return chart.from(at).stream()
+                .anyMatch(phrase ->
+                        phrase.category().equals("SEP") || phrase.category().equals("SEPOR"));
+    }
+
+    /** Whether an order or what somebody else does may begin here, within what another does. */
+    private boolean ownMayBegin(Phrase<Meant> opening, int at) {
+        for (Phrase<Meant> phrase : chart.from(at)) {
+            boolean order = phrase.category().equals("ACT") && phrase.features().is("form", "base");
+            boolean told = phrase.category().equals("S") && !phrase.features().is("who", "other");
+            boolean called =
+                    phrase.category().equals("FRAG") && phrase.features().has("voc");
+            boolean first = at == opening.to() && !opening.features().has("pn");
+            if ((order && !first && !isWithin(opening, at)) || told || called) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a word belongs to what stands before it: 'the parry', 'to lunge'. */
+    private boolean isWithin(Phrase<Meant> opening, int at) {
+        for (int from = opening.to(); from < at; from++) {
+            int begins = from;
+            if (chart.from(from).stream()
+                    .anyMatch(phrase -> (phrase.category().equals("NP") && phrase.to() > at)
+                            || (phrase.category().equals("LINK") && phrase.to() == at && begins < at))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether the words of a phrase may also be a thing that is done: 'parry 6, then 4'. */

@@ -185,19 +185,24 @@ public final class TurnReader {
             List<Cover.Division> ways = divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue);
             divisions.add(likely(sentences.size() == 1 ? noMereCount(ways) : ways));
         }
-        Clauses likeliest = clauses(tongue, sentences, divisions, -1, 0);
+        Clauses likeliest = clauses(tongue, sentences, divisions, -1, 0, false);
         Utterance best = likeliest.utterance();
         List<OtherReading> others = new ArrayList<>();
         if (likeliest.mayTellOfHim()) {
-            Utterance ofHim = clauses(tongue, sentences, divisions, -1, 0).ofHim();
+            Utterance ofHim =
+                    clauses(tongue, sentences, divisions, -1, 0, false).ofHim();
             if (!ofHim.actions().equals(best.actions())) {
                 others.add(new OtherReading(ofHim, false));
             }
         }
+        if (likeliest.tellsOfEarlier()) {
+            others.add(new OtherReading(
+                    clauses(tongue, sentences, divisions, -1, 0, true).utterance(), false));
+        }
         for (int sentence = 0; sentence < divisions.size(); sentence++) {
             for (int which = 1; which < divisions.get(sentence).size() && others.size() < OTHERS; which++) {
-                Utterance other =
-                        clauses(tongue, sentences, divisions, sentence, which).utterance();
+                Utterance other = clauses(tongue, sentences, divisions, sentence, which, false)
+                        .utterance();
                 boolean known = other.actions().equals(best.actions())
                         || others.stream()
                                 .anyMatch(one -> one.utterance().actions().equals(other.actions()));
@@ -237,8 +242,13 @@ public final class TurnReader {
     }
 
     private Clauses clauses(
-            Tongue tongue, List<List<Token>> sentences, List<List<Cover.Division>> divisions, int varied, int which) {
-        Clauses clauses = new Clauses(tongue);
+            Tongue tongue,
+            List<List<Token>> sentences,
+            List<List<Cover.Division>> divisions,
+            int varied,
+            int which,
+            boolean hadBefore) {
+        Clauses clauses = new Clauses(tongue, hadBefore);
         for (int at = 0; at < sentences.size(); at++) {
             List<Token> whole = sentences.get(at);
             int end = Math.min(LONGEST, whole.size());

@@ -366,6 +366,8 @@ final class Clauses {
         if (piece.features().has("voc")) {
             subject = named;
             calledUpon = true;
+            others = piece.who().filter("other"::equals).isPresent();
+            anotherActs = anotherActs || others;
             if (piece.features().has("same")) {
                 repeat();
             }
@@ -677,11 +679,11 @@ final class Clauses {
             return Optional.of(new Action.Parry(
                     Optional.of(place.position()), ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge()));
         }
-        if (before instanceof Action.Parry parry
-                && parry.position().isPresent()
-                && isBare(action)
-                && join == Clause.Join.COMMA) {
-            return Optional.of(parry);
+        if (before instanceof Action.Parry parry && action instanceof Action.Parry more) {
+            return Gloss.parries(parry, more);
+        }
+        if (before instanceof Action.OnBlade && isBare(action) && join != Clause.Join.COMMA) {
+            return Optional.of(before);
         }
         if (before instanceof Action.OnGuard guard
                 && action instanceof Action.OnBlade blade

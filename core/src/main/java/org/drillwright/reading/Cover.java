@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.drillwright.grammar.Chart;
 import org.drillwright.grammar.Phrase;
 import org.drillwright.lexicon.Features;
@@ -41,6 +42,9 @@ final class Cover {
 
     /** A verb behind a comma after what the partner does, which may as well be an order: 'il attaque, pare quarte'. */
     private static final double TURNED_AWAY = 0.3;
+
+    /** Phrases before which a thought may end that stands by itself: 'masks on before anybody lifts a foil'. */
+    private static final Set<String> ENDING = Set.of("SEP", "SEPOR", "ELSE");
 
     private static final double CROWDED = 4;
     private static final double CROWDED_TRIFLE = 12;
@@ -323,9 +327,7 @@ final class Cover {
         return at == sentence.size()
                 || !sentence.get(at).isWord()
                 || !sentence.get(at - 1).isWord()
-                || chart.from(at).stream()
-                        .anyMatch(phrase -> phrase.category().equals("SEP")
-                                || phrase.category().equals("SEPOR"));
+                || chart.from(at).stream().anyMatch(phrase -> ENDING.contains(phrase.category()));
     }
 
     /**

@@ -58,6 +58,27 @@ final class Gloss {
         return name.equals(how) ? Optional.of(name) : Optional.empty();
     }
 
+    /**
+     * Two parries of which one tells nothing of itself, or the first not where it is made, are one: 'lower the point in a
+     * half-circle and parry octave', 'parry sixte and carry it outside'.
+     */
+    static Optional<Action> parries(Parry before, Parry more) {
+        boolean tellsNothing = more.position().isEmpty()
+                && more.kind() == ParryKind.UNSTATED
+                && !more.aim().isStated();
+        if (tellsNothing) {
+            return Optional.of(before);
+        }
+        boolean otherKind = before.kind() != ParryKind.UNSTATED
+                && more.kind() != ParryKind.UNSTATED
+                && before.kind() != more.kind();
+        if (before.position().isPresent() || before.aim().isStated() || otherKind) {
+            return Optional.empty();
+        }
+        ParryKind kind = more.kind() == ParryKind.UNSTATED ? before.kind() : more.kind();
+        return Optional.of(new Parry(more.position(), kind, more.aim(), before.inTheLunge() || more.inTheLunge()));
+    }
+
     /** To come on guard and engage there is to come on guard engaged. */
     static Optional<Action> engaged(Action.OnGuard guard, Action.OnBlade blade) {
         Stance stance = guard.stance();

@@ -100,6 +100,10 @@ final class Cover {
 
         /** Whether all that was told since a sign is about something else: 'upon the command the masks are put on'. */
         boolean isBeside() {
+            return last().filter(piece -> piece.isForm("having")).isPresent() || isToldOfElse();
+        }
+
+        private boolean isToldOfElse() {
             return last().filter(piece -> piece.kind() == Piece.Kind.ABOUT
                                     && !piece.features().has("deny"))
                             .isPresent()
@@ -274,8 +278,7 @@ final class Cover {
             end++;
         }
         boolean byHimself = end == sentence.size() || sentence.get(end).folded().equals(":");
-        boolean perhapsOwn =
-                opening.features().has("top") && opening.features().has("pn") && !byHimself;
+        boolean perhapsOwn = opening.features().has("top") && opening.features().has("pn") && !byHimself;
         if (end == opening.to() || perhapsOwn) {
             return;
         }

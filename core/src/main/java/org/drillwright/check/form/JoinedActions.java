@@ -21,6 +21,7 @@ final class JoinedActions {
         STROKE,
         LUNGE,
         DEFENCE,
+        EVASION,
         STANCE,
         RECOVERY,
         TAKING,
@@ -30,11 +31,16 @@ final class JoinedActions {
     private static final List<Set<Part>> WHOLES = List.of(
             EnumSet.of(Part.STEP, Part.BLADE, Part.INVITATION, Part.ARM, Part.STROKE, Part.LUNGE),
             EnumSet.of(Part.STEP, Part.DEFENCE, Part.STANCE),
+            EnumSet.of(Part.STEP, Part.EVASION, Part.STANCE),
+            // The leg is slipped and the arm cut at (Hutton, Cold Steel, 1889, 'the slip'; from memory).
+            EnumSet.of(Part.STEP, Part.EVASION, Part.ARM, Part.STROKE),
             EnumSet.of(Part.STEP, Part.STANCE, Part.BLADE),
             EnumSet.of(Part.STANCE, Part.INVITATION),
             EnumSet.of(Part.RECOVERY, Part.BLADE, Part.STANCE),
             EnumSet.of(Part.TAKING, Part.BLADE),
             EnumSet.of(Part.TAKING, Part.STANCE),
+            // A parry that was deceived.
+            EnumSet.of(Part.TAKING, Part.DEFENCE),
             EnumSet.of(Part.TAKING, Part.STEP),
             EnumSet.of(Part.TAKING, Part.RECOVERY),
             EnumSet.of(Part.COURTESY, Part.STANCE, Part.STEP));
@@ -68,6 +74,7 @@ final class JoinedActions {
         boolean behind = parts.contains(Part.STROKE)
                 || parts.contains(Part.LUNGE)
                 || parts.contains(Part.DEFENCE)
+                || parts.contains(Part.EVASION)
                 || parts.contains(Part.STANCE);
         boolean follows = clause.join() == Clause.Join.AND || clause.join() == Clause.Join.COMMA;
         return behind
@@ -152,7 +159,7 @@ final class JoinedActions {
 
             @Override
             public Optional<Part> evade(Action.Evade evade) {
-                return Optional.of(Part.DEFENCE);
+                return Optional.of(Part.EVASION);
             }
 
             @Override

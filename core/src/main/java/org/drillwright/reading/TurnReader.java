@@ -158,28 +158,43 @@ public final class TurnReader {
         }
     }
 
+    /**
+     * A text cut into the words of one language.
+     *
+     * @param sentences with a school's own words and words cut short replaced by those that they stand for
+     * @param known as many of its words the language lists
+     */
+    private record Cut(Tongue tongue, List<List<Token>> sentences, long known) {}
+
+    private Cut cut(String text, Tongue tongue) {
+        List<List<Token>> sentences = tongue.lexicon().sentences(text);
+        return new Cut(tongue, replaced(sentences, tongue), tongue.known(sentences));
+    }
+
     /** The language of most words is tried first; another only if it knows as many, or something is left over. */
     private Attempt best(String text) {
-        List<Tongue> order = tongues.stream()
-                .sorted(Comparator.comparingLong((Tongue tongue) -> -tongue.known(text)))
+        List<Cut> cuts = tongues.stream()
+                .map(tongue -> cut(text, tongue))
+                .sorted(Comparator.comparingLong((Cut cut) -> -cut.known()))
                 .toList();
-        Attempt best = attempt(text, order.get(0));
-        for (Tongue tongue : order.subList(1, order.size())) {
-            if (best.utterance().isRead() && tongue.known(text) < best.known()) {
+        Attempt best = attempt(cuts.get(0));
+        for (Cut cut : cuts.subList(1, cuts.size())) {
+            if (best.utterance().isRead() && cut.known() < best.known()) {
                 break;
             }
-            Attempt next = attempt(text, tongue);
+            Attempt next = attempt(cut);
             best = next.isBetterThan(best) ? next : best;
         }
         return best;
     }
 
     Utterance read(String text, Tongue tongue) {
-        return attempt(text, tongue).utterance();
+        return attempt(cut(text, tongue)).utterance();
     }
 
-    private Attempt attempt(String text, Tongue tongue) {
-        List<List<Token>> sentences = sentences(text, tongue);
+    private Attempt attempt(Cut cut) {
+        Tongue tongue = cut.tongue();
+        List<List<Token>> sentences = cut.sentences();
         List<List<Cover.Division>> divisions = new ArrayList<>();
         for (List<Token> whole : sentences) {
             List<Cover.Division> ways = divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue);
@@ -215,7 +230,7 @@ public final class TurnReader {
         }
         double cost =
                 divisions.stream().mapToDouble(likely -> likely.get(0).cost()).sum();
-        return new Attempt(tongue, best.orElse(others), tongue.known(text), cost);
+        return new Attempt(tongue, best.orElse(others), cut.known(), cost);
     }
 
     /** A number that is all there is of a text is no count but the position that it stands for. */
@@ -260,9 +275,9 @@ public final class TurnReader {
         return clauses;
     }
 
-    private List<List<Token>> sentences(String text, Tongue tongue) {
+    private List<List<Token>> replaced(List<List<Token>> sentences, Tongue tongue) {
         OwnWords words = own.getOrDefault(tongue.tag(), OwnWords.NONE);
-        return tongue.lexicon().sentences(text).stream()
+        return sentences.stream()
                 .map(words::in)
                 .map(sentence -> tongue.lexicon().inFull(sentence, tongue::knows))
                 .toList();
@@ -380,7 +395,7 @@ public final class TurnReader {
         List<String> lines = new ArrayList<>();
         for (Tongue tongue : tongues) {
             if (tongue.tag().equals(tag)) {
-                for (List<Token> sentence : sentences(text, tongue)) {
+                for (List<Token> sentence : cut(text, tongue).sentences()) {
                     divisions(sentence, tongue).stream()
                             .limit(3)
                             .forEach(division -> lines.add(told(sentence, division)));

@@ -17,11 +17,25 @@ public final class Grammar {
 
     private final Categories numbers = new Categories();
     private final List<Rule> rules = new ArrayList<>();
-    private final Map<String, List<Rule>> byFirst = new HashMap<>();
+    private final Map<String, List<Beginning>> byFirst = new HashMap<>();
     private final Set<String> nouns = new HashSet<>();
     private final Set<String> late = new HashSet<>();
     private final Set<String> literals = new HashSet<>();
     private final Corners corners;
+
+    /**
+     * A construction, as it is begun by its first part.
+     *
+     * @param second the number of its second part; negative if it has none
+     */
+    record Beginning(Rule rule, int second) {
+
+        static Beginning of(Rule rule) {
+            return new Beginning(
+                    rule,
+                    rule.children().size() == 1 ? -1 : rule.children().get(1).number());
+        }
+    }
 
     private Grammar(List<String> lines) {
         for (String text : lines) {
@@ -48,7 +62,7 @@ public final class Grammar {
     private void add(Rule rule) {
         rules.add(rule);
         byFirst.computeIfAbsent(rule.children().get(0).category(), first -> new ArrayList<>())
-                .add(rule);
+                .add(Beginning.of(rule));
         for (Rule.Child child : rule.children()) {
             if (Rule.isLiteral(child.category())) {
                 literals.add(child.category().startsWith("'") ? child.category().substring(1) : child.category());
@@ -56,7 +70,7 @@ public final class Grammar {
         }
     }
 
-    List<Rule> beginningWith(String category) {
+    List<Beginning> beginningWith(String category) {
         return byFirst.getOrDefault(category, List.of());
     }
 

@@ -48,9 +48,11 @@ final class Outlook {
     List<Rule> beginningWith(String category, int end) {
         return rules.get(end).computeIfAbsent(category, first -> {
             List<Rule> worth = new ArrayList<>();
-            for (Rule rule : grammar.beginningWith(first)) {
-                if (mayGoOn(rule, 1, end)) {
-                    worth.add(rule);
+            BitSet next = here.get(end);
+            for (Grammar.Beginning beginning : grammar.beginningWith(first)) {
+                boolean near = beginning.second() < 0 || next.get(beginning.second());
+                if (near && mayGoOn(beginning.rule(), 1, end)) {
+                    worth.add(beginning.rule());
                 }
             }
             return worth;

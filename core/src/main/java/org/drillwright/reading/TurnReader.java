@@ -32,8 +32,6 @@ public final class TurnReader {
     /** Words of one sentence that are looked at; what stands behind them is unread. */
     private static final int LONGEST = 60;
 
-    private static final int REMEMBERED = 4000;
-
     /** Unread words of one text for which it is asked what was meant; where there are more, it is no slip. */
     private static final int SLIPS = 6;
 
@@ -51,7 +49,9 @@ public final class TurnReader {
     private final List<Tongue> tongues;
     private final Frames frames;
     private final Map<String, OwnWords> own;
-    private final Map<String, Attempt> known = new HashMap<>();
+    private final Lately<String, Attempt> attempts = new Lately<>();
+    private final Lately<InOne, Attempt> attemptsInOne = new Lately<>();
+    private final Lately<InOne, List<String>> slips = new Lately<>();
     private final Map<String, Saying> sayings = new ConcurrentHashMap<>();
     private volatile Optional<Glossary> glossary = Optional.empty();
 
@@ -126,21 +126,11 @@ public final class TurnReader {
     }
 
     private Attempt remembered(String text) {
-        synchronized (known) {
-            Attempt before = known.get(text);
-            if (before != null) {
-                return before;
-            }
-        }
-        Attempt read = best(text);
-        synchronized (known) {
-            if (known.size() >= REMEMBERED) {
-                known.clear();
-            }
-            known.put(text, read);
-        }
-        return read;
+        return attempts.ask(text, this::best);
     }
+
+    /** A text or a word, taken as one of a language. */
+    private record InOne(String words, Tongue tongue) {}
 
     /**
      * A text read in one language.
@@ -189,7 +179,9 @@ public final class TurnReader {
     }
 
     Utterance read(String text, Tongue tongue) {
-        return attempt(cut(text, tongue)).utterance();
+        return attemptsInOne
+                .ask(new InOne(text, tongue), asked -> attempt(cut(asked.words(), asked.tongue())))
+                .utterance();
     }
 
     private Attempt attempt(Cut cut) {
@@ -306,7 +298,12 @@ public final class TurnReader {
             return Optional.empty();
         }
         String word = Spelling.fold(text.substring(unread.start(), unread.end()));
-        return Nearest.slips(word, attempt.tongue().lexicon().single()).stream()
+        return slips
+                .ask(
+                        new InOne(word, attempt.tongue()),
+                        asked -> Nearest.slips(
+                                asked.words(), asked.tongue().lexicon().single()))
+                .stream()
                 .limit(3)
                 .filter(candidate -> read(replaced(text, unread, candidate), attempt.tongue())
                                 .unread()

@@ -17,6 +17,15 @@ public record Aim(Optional<Height> height, Optional<Width> width, Optional<Targe
         return height.isPresent() || width.isPresent() || target.isPresent();
     }
 
+    /** Whether both may be said of one stroke: 'low' and 'at the thigh'. */
+    public boolean agreesWith(Aim other) {
+        return agree(height, other.height) && agree(width, other.width) && agree(target, other.target);
+    }
+
+    private static <T> boolean agree(Optional<T> one, Optional<T> other) {
+        return one.isEmpty() || other.isEmpty() || one.equals(other);
+    }
+
     /** This aim, completed by what the other says. */
     public Aim completedBy(Aim other) {
         return new Aim(height.or(other::height), width.or(other::width), target.or(other::target));

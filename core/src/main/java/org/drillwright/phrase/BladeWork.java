@@ -3,6 +3,8 @@ package org.drillwright.phrase;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Aim;
+import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 
 /** Plays what is done to the partner's blade, and lines opened on purpose. */
@@ -28,7 +30,8 @@ final class BladeWork {
             case BEAT, FROISSEMENT ->
                 moved(state, onBlade).with(other, state.of(other).idle()).apart();
             case PRESS -> held(moved(state, onBlade).with(other, state.of(other).idle()));
-            case BIND, CROISE, ENVELOP -> held(state.with(other, state.of(other).idle()));
+            case BIND, CROISE, ENVELOP ->
+                bound(state.with(other, state.of(other).idle()), onBlade);
             case ENGAGE -> engage(state, onBlade.position());
             case CHANGE_ENGAGEMENT -> change(state, onBlade.position());
             case ABSENCE ->
@@ -56,10 +59,36 @@ final class BladeWork {
                         blades.map(one -> new Engagement(one.leader(), one.follower(), Optional.of(moment.by())))));
     }
 
+    /** Blades that touch are carried to the position or the line that is named; what is named may be where they are. */
+    private State bound(State state, Action.OnBlade onBlade) {
+        Side by = moment.by();
+        Optional<Line> here = state.engagement().value().flatMap(known -> known).map(one -> one.lineOf(by));
+        if (here.isEmpty()) {
+            return state;
+        }
+        Optional<Position> to =
+                onBlade.position().filter(one -> !setting.lineOf(one).equals(here));
+        Optional<Engagement> there = to.flatMap(one -> setting.contact(by, one, Optional.of(by)))
+                .or(() -> line(onBlade.aim())
+                        .map(line -> Engagement.of(by, setting.across(line), line, Optional.of(by))));
+        State carried = to.map(one ->
+                        state.with(by, state.of(by).guarding(Fact.of(one))).ripostesFrom(by, one))
+                .orElse(state);
+        return there.map(carried::engaged).orElseGet(() -> held(carried));
+    }
+
+    /** The line of the partner to which a blade is carried, where the words name one. */
+    private Optional<Line> line(Aim aim) {
+        return setting.isSabre()
+                ? Optional.empty()
+                : aim.height().flatMap(high -> aim.width().map(wide -> Line.of(high, wide)));
+    }
+
     private State engage(State state, Optional<Position> named) {
         Side by = moment.by();
         Optional<Position> position = named.or(() -> state.of(by).hand().value());
-        State next = named.map(one -> state.with(by, state.of(by).guarding(Fact.of(one))))
+        State next = named.map(one ->
+                        state.with(by, state.of(by).guarding(Fact.of(one))).ripostesFrom(by, one))
                 .orElse(state);
         State known = position.flatMap(one -> setting.contact(by, one, Optional.of(by)))
                 .map(next::engaged)

@@ -112,6 +112,7 @@ final class Defence {
                 .orElseGet(() -> fencer.open(moment.where()).handUnknown(moment.where()));
         return state.with(by, parried)
                 .noAttackOn(by)
+                .withChange(Optional.empty())
                 .withParried(Fact.of(
                         Optional.of(new Parried(by, parry.position(), against, feint, circles(fencer, parry)))));
     }

@@ -97,7 +97,8 @@ final class Footwork {
                 .orElseGet(() -> Fact.unknown(moment.where()));
         State next = state.with(by, state.of(by).guarding(guard))
                 .noAttackOn(moment.other())
-                .forgetParryBy(by);
+                .forgetParryBy(by)
+                .withChange(Optional.empty());
         return contact(next, before, stance, guard);
     }
 

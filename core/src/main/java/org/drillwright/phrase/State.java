@@ -3,6 +3,7 @@ package org.drillwright.phrase;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Measure;
+import org.drillwright.notation.Position;
 
 /**
  * Everything that rules look at, between two actions. Immutable; each part may be unknown.
@@ -12,7 +13,8 @@ import org.drillwright.notation.Measure;
  * @param onLeader the attack under way at the leader, empty if there is none
  * @param onFollower the attack under way at the follower, empty if there is none
  * @param parried the parry that gives a right to riposte, empty if there is none
- * @param changed the contact that was left when a blade last went round to another line, for one who deceives that
+ * @param changed the contact that was left when a blade last went round to another line, for one who deceives that; empty
+ *     once somebody has parried or come on guard since
  */
 public record State(
         Fencer leader,
@@ -101,6 +103,13 @@ public record State(
                 .filter(one -> one.by() == side)
                 .isPresent();
         return own ? withParried(Fact.of(Optional.empty())) : this;
+    }
+
+    /** The hand of who has parried goes elsewhere with the blade; a delayed riposte goes out from there (Technical Rules t.11). */
+    State ripostesFrom(Side side, Position position) {
+        Optional<Parried> own = parried.value().flatMap(known -> known).filter(one -> one.by() == side);
+        return own.map(one -> withParried(Fact.of(Optional.of(one.at(position)))))
+                .orElse(this);
     }
 
     State withChange(Optional<Change> now) {

@@ -659,7 +659,7 @@ final class Clauses {
             if (halfTold || (headed && Gloss.heads(before, action))) {
                 return Optional.of(halfTold ? before : action);
             }
-            return Gloss.of(before, action);
+            return Gloss.of(before, action).or(() -> Gloss.extension(before, action));
         }
         if (before instanceof Action.Recover recover && action instanceof Action.OnGuard) {
             return Gloss.recover(recover, action);

@@ -273,7 +273,10 @@ final class Cover {
         while (end < sentence.size() && sentence.get(end).isWord() && !parts(end) && !ownMayBegin(opening, end)) {
             end++;
         }
-        if (end == opening.to()) {
+        boolean byHimself = end == sentence.size() || sentence.get(end).folded().equals(":");
+        boolean perhapsOwn =
+                opening.features().has("top") && opening.features().has("pn") && !byHimself;
+        if (end == opening.to() || perhapsOwn) {
             return;
         }
         Piece piece = new Piece(Piece.Kind.ABOUT, opening.from(), end, opening.features(), List.of());
@@ -293,8 +296,11 @@ final class Cover {
             boolean told = phrase.category().equals("S") && !phrase.features().is("who", "other");
             boolean called =
                     phrase.category().equals("FRAG") && phrase.features().has("voc");
+            boolean oneself = opening.features().has("imp")
+                    && phrase.features().is("who", "self")
+                    && (phrase.category().equals("PERSON") || phrase.category().equals("POSS"));
             boolean first = at == opening.to() && !opening.features().has("pn");
-            if ((order && !first && !isWithin(opening, at)) || told || called) {
+            if ((order && !first && !isWithin(opening, at)) || told || called || oneself) {
                 return true;
             }
         }

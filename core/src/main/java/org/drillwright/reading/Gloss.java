@@ -111,14 +111,14 @@ final class Gloss {
         return Optional.empty();
     }
 
-    /** The arm is stretched but once: "arm out, point in line at the chest". */
+    /** The arm is stretched but once: "arm out low, point at the thigh". */
     static Optional<Action> extension(Action before, Action more) {
         return before instanceof Action.Strike arm
                         && more instanceof Action.Strike point
                         && arm.role() == Role.EXTENSION
                         && point.role() == Role.EXTENSION
-                        && !(arm.aim().isStated() && point.aim().isStated())
-                ? Optional.of(arm.aimed(point.aim()))
+                        && arm.aim().agreesWith(point.aim())
+                ? Optional.of(arm.aimed(point.aim().completedBy(arm.aim())))
                 : Optional.empty();
     }
 

@@ -8,24 +8,29 @@ package org.drillwright.oracle;
  * @param closes whether the hand closes the line of its position
  * @param out whether the arm is out
  * @param aims the line that the point is in, empty if none
+ * @param struck whether this one has attacked before
  */
-record Person(boolean lunged, String hand, boolean closes, boolean out, String aims) {
+record Person(boolean lunged, String hand, boolean closes, boolean out, String aims, boolean struck) {
 
     static Person onGuard(String hand) {
-        return new Person(false, hand, true, false, "");
+        return new Person(false, hand, true, false, "", false);
+    }
+
+    Person up(String guard) {
+        return new Person(false, guard, true, false, "", struck);
     }
 
     Person in(String position) {
-        return new Person(lunged, position, true, false, "");
+        return new Person(lunged, position, true, false, "", struck);
     }
 
     Person thrusting(String line, boolean lunging) {
-        return new Person(lunged || lunging, hand, false, true, line);
+        return new Person(lunged || lunging, hand, false, true, line, true);
     }
 
     /** The blade was met: it closes and threatens nothing, and the arm stays where it is. */
     Person met() {
-        return new Person(lunged, hand, false, out, "");
+        return new Person(lunged, hand, false, out, "", struck);
     }
 
     boolean closesLine(String line) {

@@ -3,44 +3,33 @@ package org.drillwright.oracle;
 /**
  * How two stand, at one moment.
  *
- * @param guard the guard of the start, to which one recovers
- * @param engagedFirst whether the blades touched at the start
  * @param one the leader
  * @param two the follower
  * @param measure foot actions to touch
- * @param contact the line in which the blades touch; {@code apart}, or {@code ?} if nobody has said
- * @param holder whose the contact is: 1, 2, or 0 for nobody
  * @param attacked at whom an attack is under way: 1, 2, or 0
  * @param line where it comes
  * @param right who has parried and may riposte: 1, 2, or 0
- * @param parry the position of that parry
+ * @param parry the position in which that one's hand stands since
  */
 record Scene(
-        String guard,
-        boolean engagedFirst,
+        Terms terms,
         Person one,
         Person two,
         int measure,
-        String contact,
-        int holder,
+        Blades blades,
         int attacked,
         String line,
         int right,
         String parry) {
 
-    static final String APART = "apart";
-    static final String UNSAID = "?";
-
-    /** Both on one guard, at lunge distance. */
-    static Scene start(String guard, boolean engaged) {
+    /** Both on guard, at lunge distance. */
+    static Scene start(Terms terms) {
         return new Scene(
-                guard,
-                engaged,
-                Person.onGuard(guard),
-                Person.onGuard(guard),
+                terms,
+                Person.onGuard(terms.guard()),
+                Person.onGuard(terms.guardOfOther()),
                 1,
-                engaged ? Tables.protects(guard) : APART,
-                0,
+                Blades.first(terms.engagedFirst() ? Tables.protects(terms.guard()) : Blades.APART),
                 0,
                 "",
                 0,
@@ -52,38 +41,48 @@ record Scene(
     }
 
     boolean touching() {
-        return !contact.equals(APART) && !contact.equals(UNSAID);
+        return blades.touch();
+    }
+
+    /** A line named from the leader, named from somebody. */
+    String from(int who, String line) {
+        return who == 1 ? line : terms.across(line);
+    }
+
+    /** The contact, named from one side's own body; what is no line stays as it is. */
+    String contact(int who) {
+        return touching() ? from(who, blades.contact()) : blades.contact();
     }
 
     Scene with(int who, Person person) {
         return new Scene(
-                guard,
-                engagedFirst,
-                who == 1 ? person : one,
-                who == 2 ? person : two,
-                measure,
-                contact,
-                holder,
-                attacked,
-                line,
-                right,
-                parry);
+                terms, who == 1 ? person : one, who == 2 ? person : two, measure, blades, attacked, line, right, parry);
     }
 
     Scene at(int now) {
-        return new Scene(guard, engagedFirst, one, two, now, contact, holder, attacked, line, right, parry);
+        return new Scene(terms, one, two, now, blades, attacked, line, right, parry);
     }
 
-    Scene blades(String now, int whose) {
-        return new Scene(guard, engagedFirst, one, two, measure, now, whose, attacked, line, right, parry);
+    Scene with(Blades now) {
+        return new Scene(terms, one, two, measure, now, attacked, line, right, parry);
+    }
+
+    /** The blades touch in a line named from one side, and are that side's. */
+    Scene touchingIn(String ownLine, int whose) {
+        return with(blades.now(from(whose, ownLine), whose));
     }
 
     Scene attack(int at, String where) {
-        return new Scene(guard, engagedFirst, one, two, measure, contact, holder, at, where, right, parry);
+        return new Scene(terms, one, two, measure, blades, at, where, right, parry);
     }
 
     Scene mayRiposte(int who, String by) {
-        return new Scene(guard, engagedFirst, one, two, measure, contact, holder, attacked, line, who, by);
+        return new Scene(terms, one, two, measure, blades, attacked, line, who, by);
+    }
+
+    /** A hand that may riposte goes elsewhere with the blade and may still: a delayed riposte (Technical Rules t.11). */
+    Scene ripostesFrom(int who, String position) {
+        return right == who ? mayRiposte(who, position) : this;
     }
 
     Scene noRight(int who) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The tables of the handbooks, for two of the same hand with foils. Lines are named from the one attacked: {@code HI} high
+ * The tables of the handbooks, for two with foils. Lines are named from the one attacked: {@code HI} high
  * inside, {@code HO} high outside, {@code LI} low inside, {@code LO} low outside.
  */
 final class Tables {
@@ -99,6 +99,11 @@ final class Tables {
 
     static String passesTo(String line) {
         return row("passes " + line).get(0);
+    }
+
+    /** Lines are named for their height first. */
+    static boolean sameHeight(String one, String other) {
+        return one.charAt(0) == other.charAt(0);
     }
 
     static List<String> straight(String line) {

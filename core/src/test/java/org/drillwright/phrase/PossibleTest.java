@@ -140,7 +140,7 @@ class PossibleTest {
         };
     }
 
-    private static String line(Line line) {
+    static String line(Line line) {
         return switch (line) {
             case HIGH_INSIDE -> "HI";
             case HIGH_OUTSIDE -> "HO";

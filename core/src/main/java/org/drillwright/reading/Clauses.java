@@ -386,7 +386,7 @@ final class Clauses {
             return;
         }
         others = false;
-        boolean apposed = piece.isForm("ing") || (piece.isForm("n") && namesOnly());
+        boolean apposed = piece.isForm("ing") || (piece.isForm("n") && (namesOnly() || namesAgain(piece)));
         explains = explains || (apposed && join == Clause.Join.COMMA);
         int first = clauses.size();
         boolean perhapsDenied = denied && !(contrasted && piece.isForm("base"));
@@ -635,6 +635,19 @@ final class Clauses {
                 && strike.role() != Role.EXTENSION
                 && strike.path() == Path.UNSTATED
                 && !strike.aim().isStated();
+    }
+
+    /** Whether a noun behind a stroke is the name of it: 'whip your blade over his point, a cut-over'. */
+    private boolean namesAgain(Piece piece) {
+        return clauses.size() > begins
+                && clauses.get(clauses.size() - 1).action() instanceof Action.Strike before
+                && piece.meant().size() == 1
+                && piece.meant().get(0) instanceof Meant.Does does
+                && does.action() instanceof Action.Strike named
+                && named.path() == before.path()
+                && named.path() != Path.UNSTATED
+                && named.path() != Path.DIRECT
+                && !named.aim().isStated();
     }
 
     /** Whether a parry tells nothing of itself: 'go across to sixte and sweep it aside' is one. */

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
-import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
 
 /**
@@ -62,7 +61,8 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
      * no source. Words of that count that were not read may own to it.
      */
     private static boolean ownsTo(Utterance nextTurn) {
-        return InDoubt.clauses(nextTurn).stream().anyMatch(clause -> !clause.isCertain() || isOwningTo(clause.action()));
+        return InDoubt.clauses(nextTurn).stream()
+                .anyMatch(clause -> !clause.isCertain() || isOwningTo(clause.action()));
     }
 
     private static boolean isOwningTo(Action action) {

@@ -274,8 +274,7 @@ final class Cover {
             end++;
         }
         boolean byHimself = end == sentence.size() || sentence.get(end).folded().equals(":");
-        boolean perhapsOwn =
-                opening.features().has("top") && opening.features().has("pn") && !byHimself;
+        boolean perhapsOwn = opening.features().has("top") && opening.features().has("pn") && !byHimself;
         if (end == opening.to() || perhapsOwn) {
             return;
         }

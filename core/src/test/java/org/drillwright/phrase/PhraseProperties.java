@@ -114,7 +114,8 @@ class PhraseProperties {
     }
 
     @Property(tries = 300)
-    void a_start_that_says_less_adds_no_error_and_no_certificate(@ForAll("drills") Placed placed, @ForAll("bits") List<Boolean> kept) {
+    void a_start_that_says_less_adds_no_error_and_no_certificate(
+            @ForAll("drills") Placed placed, @ForAll("bits") List<Boolean> kept) {
         String[] parts = placed.drill().start().split("(?<=[.,])\\s+");
         List<String> rest = new ArrayList<>();
         for (int at = 0; at < parts.length; at++) {

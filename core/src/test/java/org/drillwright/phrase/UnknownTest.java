@@ -75,13 +75,15 @@ class UnknownTest {
             for (Played played : moves(replay)) {
                 Moment moment = new Moment(played.move().by(), "here", false, Fact.of(false), false);
                 Outcome full = Play.play(played.before(), played.move(), replay.setting(), moment);
-                Outcome less = Play.play(
-                        unknowing.change().apply(played.before()), played.move(), replay.setting(), moment);
+                Outcome less =
+                        Play.play(unknowing.change().apply(played.before()), played.move(), replay.setting(), moment);
                 faults += full.refusals().size();
                 boolean seen = kinds(less.refusals()).containsAll(kinds(errors(full)));
                 boolean open = !seen || hasUnknown(full);
                 if (open && !hasUnknown(less)) {
-                    cleared.add(played.move().parts().stream().map(Clause::action).toList() + " " + full.refusals() + " " + less.refusals());
+                    cleared.add(
+                            played.move().parts().stream().map(Clause::action).toList() + " " + full.refusals() + " "
+                                    + less.refusals());
                 }
             }
         }

@@ -56,7 +56,13 @@ final class JoinedActions {
         List<Clause> surplus = new ArrayList<>();
         boolean takesStop = joined && stopped;
         Set<Part> parts = EnumSet.noneOf(Part.class);
+        Optional<Clause> before = Optional.empty();
         for (Clause clause : turn.clauses()) {
+            boolean doubled = before.filter(one -> isDoubleChange(one, clause)).isPresent();
+            before = Optional.of(clause);
+            if (doubled) {
+                continue;
+            }
             Optional<Part> part = part(clause.action());
             if (takesStop && part.equals(Optional.of(Part.TAKING))) {
                 continue;
@@ -67,6 +73,15 @@ final class JoinedActions {
             part.ifPresent(parts::add);
         }
         return surplus;
+    }
+
+    /** A double change of engagement is told by the same words as the one before it, and is one thing. */
+    private static boolean isDoubleChange(Clause first, Clause second) {
+        return first.span().equals(second.span()) && changes(first.action()) && changes(second.action());
+    }
+
+    private static boolean changes(Action action) {
+        return action instanceof Action.OnBlade blade && blade.contact() == Action.Contact.CHANGE_ENGAGEMENT;
     }
 
     /** A step forward that comes behind a stroke, a parry or a guard, not with it, is a thing of its own. */

@@ -41,7 +41,7 @@ record Unread(List<String> unknown, List<String> words) {
     }
 
     static List<String> words(Utterance utterance, String text) {
-        return utterance.unread().stream()
+        return utterance.stretchesUnread(text).stream()
                 .map(span -> text.substring(span.start(), span.end()))
                 .toList();
     }

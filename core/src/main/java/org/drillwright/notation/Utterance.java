@@ -1,5 +1,6 @@
 package org.drillwright.notation;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.model.Side;
 import org.drillwright.source.Span;
@@ -68,5 +69,26 @@ public record Utterance(
         return unread.isEmpty()
                 && clauses.stream()
                         .allMatch(clause -> clause.isCertain() && !(clause.action() instanceof Action.Unread));
+    }
+
+    /**
+     * The words that were not read, those beside each other as one.
+     *
+     * @param text that it was read from
+     */
+    public List<Span> stretchesUnread(String text) {
+        List<Span> stretches = new ArrayList<>();
+        for (Span word : unread) {
+            int last = stretches.size() - 1;
+            boolean beside = last >= 0
+                    && stretches.get(last).end() <= word.start()
+                    && text.substring(stretches.get(last).end(), word.start()).isBlank();
+            if (beside) {
+                stretches.set(last, stretches.get(last).to(word));
+            } else {
+                stretches.add(word);
+            }
+        }
+        return stretches;
     }
 }

@@ -460,7 +460,7 @@ final class Clauses {
                 replace(one.get(), span);
                 return;
             }
-            if (endsBegun(does.action(), span)) {
+            if (endsBegun(does.action())) {
                 return;
             }
             add(changesRoles(does.action()) ? new Action.Aside(Action.Trifle.OTHER) : does.action(), span);
@@ -468,7 +468,7 @@ final class Clauses {
     }
 
     /** 'Disengage, lunge, cut flank': where the point of a stroke that passes the blade arrives. */
-    private boolean endsBegun(Action action, Span span) {
+    private boolean endsBegun(Action action) {
         if (!(action instanceof Action.Strike end)
                 || end.role() != Role.ATTACK
                 || end.feint()

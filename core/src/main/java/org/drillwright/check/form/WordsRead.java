@@ -61,20 +61,35 @@ public final class WordsRead implements Rule {
 
     private static void report(Subject subject, Written words, Utterance read, Findings findings) {
         String rest = read.unread().isEmpty() ? "" : rest(subject, words, read);
-        for (Span unread : read.unread()) {
+        for (Span unread : read.stretchesUnread(words.text())) {
             String word = words.text().substring(unread.start(), unread.end());
-            Optional<String> nearest = subject.reader().meant(words.text(), unread);
+            Optional<String> nearest =
+                    word.contains(" ") ? Optional.empty() : subject.reader().meant(words.text(), unread);
             findings.note(
                     TEXT.id(),
                     words.span(unread),
                     "'" + word + "' could not be read."
                             + nearest.map(near -> " Did you mean '" + near + "'?")
-                                    .orElse("")
+                                    .orElseGet(() -> slip(subject, words, read, unread))
                             + rest,
                     "To teach it, write into school.yaml: words: {" + word.toLowerCase(Locale.ROOT) + ": "
                             + nearest.orElse("…") + "}, with a word of the trade that says the same behind the colon.");
             rest = "";
         }
+    }
+
+    /** The slip of the pen among several words that were left over together. */
+    private static String slip(Subject subject, Written words, Utterance read, Span stretch) {
+        for (Span word : read.unread()) {
+            if (word.start() >= stretch.start() && word.end() <= stretch.end()) {
+                Optional<String> near = subject.reader().meant(words.text(), word);
+                if (near.isPresent()) {
+                    return " Did you mean '" + near.get() + "' for '"
+                            + words.text().substring(word.start(), word.end()) + "'?";
+                }
+            }
+        }
+        return "";
     }
 
     private static String rest(Subject subject, Written words, Utterance read) {

@@ -104,11 +104,11 @@ final class BladeWork {
     private Optional<Position> otherSide(State state) {
         Side by = moment.by();
         Optional<Position> hand = state.of(by).hand().value();
-        Optional<Line> here =
-                state.engagement().value().flatMap(known -> known).map(one -> one.lineOf(by));
+        Optional<Line> here = state.engagement().value().flatMap(known -> known).map(one -> one.lineOf(by));
         boolean elsewhere = here.isPresent() && !hand.flatMap(setting::lineOf).equals(here);
         return elsewhere
-                ? setting.parries().closing(Mirror.otherSide(here.get())).stream().reduce((first, last) -> last)
+                ? setting.parries().closing(Mirror.otherSide(here.get())).stream()
+                        .reduce((first, last) -> last)
                 : hand.flatMap(BladeWork::lateral);
     }
 

@@ -194,8 +194,9 @@ record Scene(Sample sample) {
 
     /** Whether a side has parried on an earlier count. */
     boolean parriedBefore(At at) {
-        return turns().anyMatch(then ->
-                then.side() == at.side() && then.step() < at.step() && parry(then).isPresent());
+        return turns().anyMatch(then -> then.side() == at.side()
+                && then.step() < at.step()
+                && parry(then).isPresent());
     }
 
     /** The first turn from there on that sends a point or an edge at somebody. */

@@ -208,6 +208,7 @@ final class Assault {
                 shown,
                 strike.role(),
                 meant,
+                strike.feint(),
                 contact,
                 false,
                 sighting.isBeyondTable(),

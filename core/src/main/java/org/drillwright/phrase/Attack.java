@@ -13,6 +13,7 @@ import org.drillwright.notation.Line;
  * @param feintLine the line that a compound attack shows first; empty if it is not compound
  * @param role what it is in the phrase
  * @param meant whether it means to touch and an answer is owed; a feint or a mere extension does not
+ * @param feint whether it is a feint: shown, and never to arrive
  * @param contact whether it goes along the partner's blade (opposition, a bind, a glide)
  * @param drawn whether its first movement has drawn a parry
  * @param beyondTable whether the table of parries says nothing of it: it goes where the weapon's rules leave out, or to an
@@ -25,12 +26,13 @@ public record Attack(
         Optional<Fact<Line>> feintLine,
         Action.Role role,
         boolean meant,
+        boolean feint,
         boolean contact,
         boolean drawn,
         boolean beyondTable,
         int reach) {
 
     Attack afterDrawing() {
-        return new Attack(line, height, feintLine, role, meant, contact, true, beyondTable, reach);
+        return new Attack(line, height, feintLine, role, meant, feint, contact, true, beyondTable, reach);
     }
 }

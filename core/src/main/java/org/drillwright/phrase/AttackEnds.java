@@ -78,7 +78,12 @@ final class AttackEnds {
         if (action instanceof Action.Place place) {
             return parried(attack, played, Optional.of(place.position()));
         }
-        if (action instanceof Action.Answer || action instanceof Action.Aside) {
+        if (action instanceof Action.Answer answer) {
+            return attack.feint()
+                    ? new AttackEnd.Threat()
+                    : answer.reply() == Action.Reply.RECEIVE ? new AttackEnd.Received() : new AttackEnd.NotMet();
+        }
+        if (action instanceof Action.Aside) {
             return new AttackEnd.Received();
         }
         if (action instanceof Action.Strike) {

@@ -97,9 +97,19 @@ final class BladeWork {
     }
 
     private State change(State state, Optional<Position> named) {
-        Optional<Position> position =
-                named.or(() -> state.of(moment.by()).hand().value().flatMap(BladeWork::lateral));
-        return engage(state, position);
+        return engage(state, named.or(() -> otherSide(state)));
+    }
+
+    /** Where a change leads that names no engagement: to the other side of the contact, whoever took it last. */
+    private Optional<Position> otherSide(State state) {
+        Side by = moment.by();
+        Optional<Position> hand = state.of(by).hand().value();
+        Optional<Line> here = state.engagement().value().flatMap(known -> known).map(one -> one.lineOf(by));
+        boolean elsewhere = here.isPresent() && !hand.flatMap(setting::lineOf).equals(here);
+        return elsewhere
+                ? setting.parries().closing(Mirror.otherSide(here.get())).stream()
+                        .reduce((first, last) -> last)
+                : hand.flatMap(BladeWork::lateral);
     }
 
     private static Optional<Position> lateral(Position position) {

@@ -153,10 +153,14 @@ final class Defence {
         return landed(next);
     }
 
-    /** A point that only threatens touches from where it reaches. */
+    /** A feint is shown and does not arrive; another point that only threatens touches from where it reaches. */
     private void judgeThreat(Action.Answer answer, State state) {
         Optional<Attack> threat = state.attackOn(moment.by()).filter(one -> !one.meant());
         if (answer.reply() != Reply.RECEIVE || threat.isEmpty()) {
+            return;
+        }
+        if (threat.get().feint()) {
+            ledger.refuse(new Refusal.NothingToTake());
             return;
         }
         int reach = threat.get().reach();

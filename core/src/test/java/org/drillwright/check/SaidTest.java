@@ -314,7 +314,7 @@ class SaidTest {
             F Hold on guard.
             fully-checked
             warning Not fully checked: count 1.
-            > Not known here: what the leader does. Not read: 'Wobble'. State it in words of the trade.
+            > Not known here: the attack, what the leader does (since count 1). Not read: 'Wobble'. State it in words of the trade.
 
             L Extend to the high inside line and lunge.
             F Parry quatre.

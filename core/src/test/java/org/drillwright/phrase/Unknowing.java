@@ -87,6 +87,7 @@ record Unknowing(String part, UnaryOperator<State> change) {
                 attack.feintLine(),
                 attack.role(),
                 attack.meant(),
+                attack.feint(),
                 attack.contact(),
                 attack.drawn(),
                 attack.beyondTable(),

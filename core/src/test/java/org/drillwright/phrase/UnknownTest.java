@@ -25,6 +25,8 @@ class UnknownTest {
 
     private static final List<Corpus> CORPORA = List.of(Corpus.correct(), Corpus.handbook(), Corpus.exampleSchool());
 
+    private static final List<Replay> RIGHT_AND_WRONG = rightAndWrong();
+
     private static final Set<String> PARRIES =
             Set.of("ParryMisses", "CircleElsewhere", "CircleNotNeeded", "CircleWanted", "KindDiffers");
 
@@ -71,7 +73,7 @@ class UnknownTest {
     void knowing_less_clears_nobody(Unknowing unknowing) {
         List<String> cleared = new ArrayList<>();
         int faults = 0;
-        for (Replay replay : rightAndWrong()) {
+        for (Replay replay : RIGHT_AND_WRONG) {
             for (Played played : moves(replay)) {
                 Moment moment = new Moment(played.move().by(), "here", false, Fact.of(false), false);
                 Outcome full = Play.play(played.before(), played.move(), replay.setting(), moment);

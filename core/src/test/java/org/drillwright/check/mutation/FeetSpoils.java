@@ -83,6 +83,22 @@ final class FeetSpoils {
         });
     }
 
+    static Stream<Mutant> oneStepMore(Scene scene) {
+        return scene.partnerTurns()
+                .filter(at -> scene.onlyStep(at)
+                        .filter(step -> step.foot() == Action.Foot.ADVANCE || step.foot() == Action.Foot.RETREAT)
+                        .isPresent())
+                .map(at -> Mutant.turn(
+                                scene,
+                                at,
+                                scene.stepsBack(at) ? "Retreat two steps." : "Advance two steps.",
+                                Expected.at("distance-cue", at.step()),
+                                Expected.at("distance-cue", at.step() + 1),
+                                Expected.at("in-reach", at.step() + 1),
+                                Expected.at("back-to-start", scene.counts() - 1))
+                        .harmlessIf(isUncounted(scene, at.step())));
+    }
+
     private static String farFrom(String cue) {
         return cue.contains("out") || cue.contains("advance-lunge")
                 ? "close"

@@ -79,7 +79,8 @@ final class MutationPage {
                 Every correct drill of the tests and of the example school is spoilt in each of the ways below, at every
                 place where the way fits. A mutant is found when an expected rule speaks at the expected count. It is
                 harmless only by its operator's own rule, stated before anything was tried. `MutationTest` compares this
-                page with what it finds; with `-Dupdate` it writes the page anew.
+                page with what it finds, in the profile `deep`; with `-Dupdate` it writes the page anew. In every build
+                `OperatorsTest` tries each operator at its first places.
 
                 %d of %d mutants are found; %d more are harmless by rule.
 

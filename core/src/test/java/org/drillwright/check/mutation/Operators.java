@@ -89,6 +89,42 @@ final class Operators {
                     "not-both-at-once.",
                     TurnSpoils::twoLunges),
             new Operator(
+                    "contact denied",
+                    "A start with the blades engaged has them apart, where the first count takes, presses or changes.",
+                    "The partner's arm comes out on that count.",
+                    "blade-is-there on the first count.",
+                    BladeSpoils::contactDenied),
+            new Operator(
+                    "taking without contact",
+                    "An attack with a lunge on the first count, from blades that are apart, becomes a bind with a lunge.",
+                    "Never.",
+                    "blade-is-there on the first count.",
+                    BladeSpoils::takenWithoutContact),
+            new Operator(
+                    "renewal first",
+                    "The first stroke of somebody who has not attacked becomes a remise.",
+                    "Never.",
+                    "something-to-renew on that count.",
+                    BladeSpoils::renewalFirst),
+            new Operator(
+                    "agents swapped",
+                    "On the count of a riposte the two turns change owners.",
+                    "The other has parried on an earlier count, too.",
+                    "riposte-after-parry on that count.",
+                    BladeSpoils::agentsSwapped),
+            new Operator(
+                    "one step more",
+                    "A single step forward or back, alone in its turn, becomes two.",
+                    "The measure cannot be counted there, as for a wrong cue.",
+                    "distance-cue on that count or the next, in-reach on the next, or back-to-start on the last.",
+                    FeetSpoils::oneStepMore),
+            new Operator(
+                    "end of a hit dropped",
+                    "A touch that is taken becomes 'Hold on guard', or 'Hold the lunge'.",
+                    "Who is on the lunge is hit by a riposte: to hold the lunge under it is to take it.",
+                    "answer-to-attack on that count.",
+                    BladeSpoils::endDropped),
+            new Operator(
                     "off target",
                     "The line or target of a stroke becomes the thigh.",
                     "Épée, whose target is the whole body.",

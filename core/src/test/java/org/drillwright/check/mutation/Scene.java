@@ -176,6 +176,29 @@ record Scene(Sample sample) {
         return lunged;
     }
 
+    /** What a turn does to the partner's blade. */
+    Optional<Action.Contact> touches(At at) {
+        return actions(at, Action.OnBlade.class).map(Action.OnBlade::contact).findFirst();
+    }
+
+    boolean receives(At at) {
+        return actions(at, Action.Answer.class).anyMatch(answer -> answer.reply() == Action.Reply.RECEIVE);
+    }
+
+    /** A single step forward or back, alone in its turn. */
+    Optional<Action.Step> onlyStep(At at) {
+        return actions(at, Action.Step.class)
+                .filter(step -> step.times() == 1 && doesOnly(at, List.of(Action.Step.class)))
+                .findFirst();
+    }
+
+    /** Whether a side has parried on an earlier count. */
+    boolean parriedBefore(At at) {
+        return turns().anyMatch(then -> then.side() == at.side()
+                && then.step() < at.step()
+                && parry(then).isPresent());
+    }
+
     /** The first turn from there on that sends a point or an edge at somebody. */
     Optional<At> firstStrike() {
         return turns().filter(at -> strike(at).isPresent()).findFirst();

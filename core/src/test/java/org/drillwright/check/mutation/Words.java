@@ -72,6 +72,19 @@ final class Words {
             Map.entry("à distance de fente", "à distance de marche-fente"),
             Map.entry("a misura di affondo", "a misura camminando"));
 
+    /** Blades that touch, to blades that do not. */
+    static final Map<String, String> CONTACT = Map.ofEntries(
+            Map.entry("blades engaged", "blades apart"),
+            Map.entry("engaged", "blades apart"),
+            Map.entry("fers engagés", "fers séparés"),
+            Map.entry("ferri legati", "ferri separati"));
+
+    /** Blades that do not touch. */
+    static final Map<String, String> APART = Map.ofEntries(
+            Map.entry("blades apart", "blades engaged"),
+            Map.entry("fers séparés", "fers engagés"),
+            Map.entry("ferri separati", "ferri legati"));
+
     private Words() {}
 
     /** The text with every word of the table changed at once; empty if it holds none. */

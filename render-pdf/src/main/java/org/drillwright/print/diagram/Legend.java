@@ -57,8 +57,8 @@ public final class Legend {
     }
 
     private static Optional<Threat> threat(Line line, boolean meant) {
-        Attack attack =
-                new Attack(Fact.of(line), line.height(), Optional.empty(), Role.ATTACK, meant, false, false, false, 0);
+        Attack attack = new Attack(
+                Fact.of(line), line.height(), Optional.empty(), Role.ATTACK, meant, !meant, false, false, false, 0);
         return Optional.of(new Threat(attack, Range.of(Measure.LUNGE), new AttackEnd.UnderWay()));
     }
 

@@ -37,6 +37,7 @@ public final class Chart<M> {
     private final List<Token> sentence;
     private final List<List<Cell<M>>> cells = new ArrayList<>();
     private final List<List<Phrase<M>>> starting = new ArrayList<>();
+    private final Outlook outlook;
 
     /** A construction of which the first parts have been found. */
     private record Begun<M>(
@@ -69,6 +70,14 @@ public final class Chart<M> {
         this.grammar = grammar;
         this.sense = sense;
         this.sentence = sentence;
+        for (int from = 0; from < sentence.size(); from++) {
+            List<Cell<M>> row = new ArrayList<>();
+            for (int to = from + 1; to <= sentence.size(); to++) {
+                row.add(new Cell<>());
+            }
+            cells.add(row);
+        }
+        this.outlook = new Outlook(grammar, words());
     }
 
     /** Finds the phrases of a sentence; its length is bounded by who calls. */
@@ -89,14 +98,6 @@ public final class Chart<M> {
 
     private void fill() {
         int length = sentence.size();
-        for (int from = 0; from < length; from++) {
-            List<Cell<M>> row = new ArrayList<>();
-            for (int to = from + 1; to <= length; to++) {
-                row.add(new Cell<>());
-            }
-            cells.add(row);
-        }
-        words();
         for (int span = 1; span <= length; span++) {
             for (int from = 0; from + span <= length; from++) {
                 for (int middle = from + 1; middle < from + span; middle++) {
@@ -112,27 +113,28 @@ public final class Chart<M> {
         }
     }
 
-    private void words() {
+    /** Puts the words in; for each token the categories of what begins there. */
+    private List<List<String>> words() {
+        List<List<String>> senses = new ArrayList<>();
         for (int at = 0; at < sentence.size(); at++) {
+            List<String> here = new ArrayList<>();
             String word = sentence.get(at).folded();
-            add(cell(at, at + 1), plain("'" + word, at, at + 1, Features.NONE));
+            here.add(word("'" + word, at, at + 1, Features.NONE));
             if (!sentence.get(at).isWord() || word.equals(Token.QUOTE)) {
-                add(cell(at, at + 1), plain(word, at, at + 1, Features.NONE));
+                here.add(word(word, at, at + 1, Features.NONE));
             }
             for (Lexicon.Match match : lexicon.at(sentence, at)) {
-                add(
-                        cell(at, match.end()),
-                        plain(
-                                match.entry().category(),
-                                at,
-                                match.end(),
-                                match.entry().features()));
+                here.add(word(
+                        match.entry().category(), at, match.end(), match.entry().features()));
             }
+            senses.add(here);
         }
+        return senses;
     }
 
-    private Phrase<M> plain(String category, int from, int to, Features features) {
-        return new Phrase<>(category, from, to, features, 0, List.of(), List.of());
+    private String word(String category, int from, int to, Features features) {
+        add(cell(from, to), new Phrase<>(category, from, to, features, 0, List.of(), List.of()));
+        return category;
     }
 
     /** Keeps a phrase unless it is known already at no greater cost, or there are enough that cost less. */
@@ -162,7 +164,7 @@ public final class Chart<M> {
     private void close(Cell<M> cell, int from, int to) {
         while (!cell.fresh.isEmpty()) {
             Phrase<M> phrase = cell.fresh.poll();
-            for (Rule rule : grammar.beginningWith(phrase.category())) {
+            for (Rule rule : outlook.beginningWith(phrase.category(), to)) {
                 begin(cell, rule, phrase);
             }
             buildIn(cell, phrase, from, to);
@@ -181,7 +183,9 @@ public final class Chart<M> {
 
     private void step(Cell<M> cell, Begun<M> begun, int to) {
         if (begun.done() < begun.rule().children().size()) {
-            cell.begun.add(begun);
+            if (outlook.mayGoOn(begun.rule(), begun.done(), to)) {
+                cell.begun.add(begun);
+            }
             return;
         }
         Features said = begun.rule().result();

@@ -15,13 +15,40 @@ import org.drillwright.lexicon.Table;
  */
 public final class Grammar {
 
+    private final Categories numbers = new Categories();
     private final List<Rule> rules = new ArrayList<>();
-    private final Map<String, List<Rule>> byFirst = new HashMap<>();
+    private final Map<String, List<Beginning>> byFirst = new HashMap<>();
     private final Set<String> nouns = new HashSet<>();
     private final Set<String> late = new HashSet<>();
     private final Set<String> literals = new HashSet<>();
+    private final Corners corners;
 
-    private Grammar() {}
+    /**
+     * A construction, as it is begun by its first part.
+     *
+     * @param second the number of its second part; negative if it has none
+     */
+    record Beginning(Rule rule, int second) {
+
+        static Beginning of(Rule rule) {
+            return new Beginning(
+                    rule,
+                    rule.children().size() == 1 ? -1 : rule.children().get(1).number());
+        }
+    }
+
+    private Grammar(List<String> lines) {
+        for (String text : lines) {
+            if (text.startsWith("noun ")) {
+                nouns.addAll(Arrays.asList(text.substring(5).split("\\s+")));
+            } else if (text.startsWith("late ")) {
+                late.addAll(Arrays.asList(text.substring(5).split("\\s+")));
+            } else {
+                add(Rule.parse(text, numbers));
+            }
+        }
+        corners = new Corners(numbers, rules, nouns);
+    }
 
     /**
      * Builds a grammar.
@@ -29,23 +56,13 @@ public final class Grammar {
      * @throws IllegalArgumentException if a line is no rule, or stands twice, with the line
      */
     public static Grammar read(List<String> lines) {
-        Grammar grammar = new Grammar();
-        for (String text : Table.of(lines)) {
-            if (text.startsWith("noun ")) {
-                grammar.nouns.addAll(Arrays.asList(text.substring(5).split("\\s+")));
-            } else if (text.startsWith("late ")) {
-                grammar.late.addAll(Arrays.asList(text.substring(5).split("\\s+")));
-            } else {
-                grammar.add(Rule.parse(text));
-            }
-        }
-        return grammar;
+        return new Grammar(Table.of(lines));
     }
 
     private void add(Rule rule) {
         rules.add(rule);
         byFirst.computeIfAbsent(rule.children().get(0).category(), first -> new ArrayList<>())
-                .add(rule);
+                .add(Beginning.of(rule));
         for (Rule.Child child : rule.children()) {
             if (Rule.isLiteral(child.category())) {
                 literals.add(child.category().startsWith("'") ? child.category().substring(1) : child.category());
@@ -53,8 +70,12 @@ public final class Grammar {
         }
     }
 
-    List<Rule> beginningWith(String category) {
+    List<Beginning> beginningWith(String category) {
         return byFirst.getOrDefault(category, List.of());
+    }
+
+    Corners corners() {
+        return corners;
     }
 
     boolean isNoun(String category) {

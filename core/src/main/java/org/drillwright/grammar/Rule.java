@@ -30,17 +30,18 @@ record Rule(String parent, List<Child> children, Features result, double weight,
      * A part of a construction.
      *
      * @param category a category, or a word or sign that stands there literally
+     * @param number of the category
      * @param up what of it goes up to the whole
      * @param relation how it hangs on the whole, if it is an argument; otherwise empty
      */
-    record Child(String category, Condition condition, Up up, String relation) {}
+    record Child(String category, int number, Condition condition, Up up, String relation) {}
 
     Rule {
         children = List.copyOf(children);
     }
 
     /** @throws IllegalArgumentException if the line is no rule */
-    static Rule parse(String line) {
+    static Rule parse(String line, Categories categories) {
         List<String> words = new ArrayList<>(Arrays.asList(line.strip().split("\\s+")));
         double weight = 1;
         if (words.get(words.size() - 1).startsWith("@")) {
@@ -52,10 +53,14 @@ record Rule(String parent, List<Child> children, Features result, double weight,
             throw new IllegalArgumentException("no rule: " + line);
         }
         Features result = arrow < 0 ? Features.NONE : Features.parse(words.subList(arrow + 1, words.size()));
-        return new Rule(words.get(0), parts.stream().map(Rule::child).toList(), result, weight, line.strip());
+        List<Child> children = new ArrayList<>(parts.size());
+        for (String part : parts) {
+            children.add(child(part, categories));
+        }
+        return new Rule(words.get(0).intern(), children, result, weight, line.strip());
     }
 
-    private static Child child(String word) {
+    private static Child child(String word, Categories categories) {
         String rest = word;
         String relation = "";
         Up up = Up.ALL;
@@ -69,17 +74,14 @@ record Rule(String parent, List<Child> children, Features result, double weight,
             rest = word.substring(0, word.length() - 1);
         }
         int bracket = rest.indexOf('[');
-        if (bracket < 0) {
-            return new Child(rest, Condition.NONE, isLiteral(rest) ? Up.NOTHING : up, relation);
-        }
-        if (!rest.endsWith("]")) {
+        if (bracket >= 0 && !rest.endsWith("]")) {
             throw new IllegalArgumentException("bracket left open: " + word);
         }
-        return new Child(
-                rest.substring(0, bracket),
-                Condition.parse(rest.substring(bracket + 1, rest.length() - 1)),
-                up,
-                relation);
+        String category = (bracket < 0 ? rest : rest.substring(0, bracket)).intern();
+        Condition condition =
+                bracket < 0 ? Condition.NONE : Condition.parse(rest.substring(bracket + 1, rest.length() - 1));
+        Up goes = bracket < 0 && isLiteral(category) ? Up.NOTHING : up;
+        return new Child(category, categories.number(category), condition, goes, relation);
     }
 
     static boolean isLiteral(String category) {

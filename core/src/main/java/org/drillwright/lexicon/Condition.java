@@ -2,13 +2,16 @@ package org.drillwright.lexicon;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** What is asked of features: {@code [c=STRIKE|LUNGE,dir,!half]}, that is one of two values, one present, one absent. */
-public record Condition(List<Test> tests) {
+public final class Condition {
 
     public static final Condition NONE = new Condition(List.of());
+
+    private final Test[] tests;
+
+    /** The bits of the names that have to be there. */
+    private final long needed;
 
     /**
      * One thing that is asked.
@@ -16,22 +19,26 @@ public record Condition(List<Test> tests) {
      * @param values any of which will do; empty if the name only has to be there
      * @param absent whether it must not hold
      */
-    public record Test(String name, Set<String> values, boolean absent) {
+    public record Test(String name, List<String> values, boolean absent) {
 
         public Test {
-            values = Set.copyOf(values);
+            values = List.copyOf(values);
         }
 
         boolean holds(Features features) {
-            boolean there = values.isEmpty()
-                    ? features.has(name)
-                    : features.get(name).filter(values::contains).isPresent();
+            int at = features.at(name);
+            boolean there = at >= 0 && (values.isEmpty() || values.contains(features.valueAt(at)));
             return there != absent;
         }
     }
 
-    public Condition {
-        tests = List.copyOf(tests);
+    private Condition(List<Test> tests) {
+        this.tests = tests.toArray(Test[]::new);
+        long names = 0;
+        for (Test test : tests) {
+            names |= test.absent() ? 0 : Features.bit(test.name());
+        }
+        this.needed = names;
     }
 
     /** Reads what stands between the brackets. */
@@ -48,12 +55,21 @@ public record Condition(List<Test> tests) {
             }
             List<String> values =
                     sign < 0 ? List.of() : List.of(rest.substring(sign + 1).split("\\|"));
-            tests.add(new Test(name.strip(), new TreeSet<>(values), absent));
+            tests.add(new Test(
+                    name.strip().intern(), values.stream().map(String::intern).toList(), absent));
         }
         return new Condition(tests);
     }
 
+    /** All that is asked, in the order it is written. */
+    public List<Test> tests() {
+        return List.of(tests);
+    }
+
     public boolean holds(Features features) {
+        if (!features.mayHave(needed)) {
+            return false;
+        }
         for (Test test : tests) {
             if (!test.holds(features)) {
                 return false;

@@ -20,9 +20,27 @@ public final class Features {
 
     private final int hash;
 
+    /** The bits of all names, so that most that are not there need not be looked for. */
+    private final long bits;
+
     private Features(String[] pairs) {
         this.pairs = pairs;
         this.hash = Arrays.hashCode(pairs);
+        long all = 0;
+        for (int at = 0; at < pairs.length; at += 2) {
+            all |= bit(pairs[at]);
+        }
+        this.bits = all;
+    }
+
+    /** One of 64 bits for a name; two names may share one. */
+    static long bit(String name) {
+        return 1L << ((name.hashCode() * 0x9E3779B9) >>> 26);
+    }
+
+    /** False only if a name of these bits is not there. */
+    boolean mayHave(long names) {
+        return (bits & names) == names;
     }
 
     public static Features of(Map<String, String> values) {
@@ -67,13 +85,22 @@ public final class Features {
         return at >= 0 && pairs[at + 1].equals(value);
     }
 
-    private int at(String name) {
+    /** Where a name stands; negative if it is not there. */
+    int at(String name) {
+        if (!mayHave(bit(name))) {
+            return -1;
+        }
         for (int at = 0; at < pairs.length; at += 2) {
             if (pairs[at].equals(name)) {
                 return at;
             }
         }
         return -1;
+    }
+
+    /** The value of the name that stands there. */
+    String valueAt(int at) {
+        return pairs[at + 1];
     }
 
     /** The names, sorted. */

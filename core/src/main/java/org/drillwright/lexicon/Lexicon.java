@@ -60,7 +60,7 @@ public final class Lexicon {
         }
     }
 
-    /** Most forms are words of plain letters: they need no cutting, which takes the longer part of a start. */
+    /** Most forms are words of plain letters: they are parted at blanks, since to cut them takes the longer part of a start. */
     private List<String> cut(String form) {
         for (int at = 0; at < form.length(); at++) {
             char letter = form.charAt(at);
@@ -68,10 +68,14 @@ public final class Lexicon {
                 return words(form).stream().map(Token::folded).toList();
             }
         }
-        String[] words = form.split(" ");
-        return words.length == 1 && cutting.isOne(form)
-                ? List.of(form)
-                : words(form).stream().map(Token::folded).toList();
+        if (form.indexOf(' ') < 0 && cutting.isOne(form)) {
+            return List.of(form);
+        }
+        List<String> words = new ArrayList<>();
+        for (String word : form.split(" ")) {
+            words.addAll(cutting.clitics().parts(word));
+        }
+        return words;
     }
 
     /** Words written as one, folded, each with the words it stands for; before a vowel if it ends with an apostrophe. */

@@ -117,18 +117,22 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
         return all;
     }
 
-    /** Whether the head with these arguments could become this frame, perhaps with more arguments. */
-    boolean mayTake(String concept, Features head, List<Argument<Meant>> arguments) {
+    /**
+     * Whether the head with these arguments could become this frame, perhaps with more arguments.
+     *
+     * @param heads what is asked of a head of its concept, any of which will do
+     */
+    boolean mayTake(List<Condition> heads, Features head, List<Argument<Meant>> arguments) {
         return arguments.size() <= roles.size()
-                && asked(concept, head).isPresent()
+                && asked(heads, head).isPresent()
                 && assigned(arguments, 0, new int[arguments.size()]);
     }
 
     /** What is asked of the head, if it fits. */
-    private Optional<Condition> asked(String concept, Features head) {
-        for (Condition condition : heads.getOrDefault(concept, List.of())) {
-            if (condition.holds(head)) {
-                return Optional.of(condition);
+    private static Optional<Condition> asked(List<Condition> heads, Features head) {
+        for (int at = 0; at < heads.size(); at++) {
+            if (heads.get(at).holds(head)) {
+                return Optional.of(heads.get(at));
             }
         }
         return Optional.empty();
@@ -150,12 +154,9 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
         return false;
     }
 
-    private int neededRoles() {
-        int needed = 0;
-        for (Role role : roles) {
-            needed += role.needed() ? 1 : 0;
-        }
-        return needed;
+    /** Whether so many arguments leave one out that it needs; those stand first. */
+    private boolean needsMoreThan(int arguments) {
+        return arguments < roles.size() && roles.get(arguments).needed();
     }
 
     private static boolean isTaken(int role, int[] to, int before) {
@@ -171,13 +172,15 @@ record Frame(Map<String, List<Condition>> heads, List<Role> roles, Template temp
      * What the head means with just these arguments; empty if they do not fit, or if one of them says something that
      * would be lost.
      *
+     * @param heads what is asked of a head of this concept, any of which will do
      * @param loose features that say nothing of what is done
      */
-    Optional<Filled> fill(String concept, Features head, List<Argument<Meant>> arguments, Set<String> loose) {
-        if (arguments.size() > roles.size() || arguments.size() < neededRoles()) {
+    Optional<Filled> fill(
+            String concept, List<Condition> heads, Features head, List<Argument<Meant>> arguments, Set<String> loose) {
+        if (arguments.size() > roles.size() || needsMoreThan(arguments.size())) {
             return Optional.empty();
         }
-        Optional<Condition> asked = asked(concept, head);
+        Optional<Condition> asked = asked(heads, head);
         int[] to = new int[arguments.size()];
         if (asked.isEmpty() || !assigned(arguments, 0, to) || !allThere(to)) {
             return Optional.empty();

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.drillwright.grammar.Argument;
 import org.drillwright.grammar.Sense;
+import org.drillwright.lexicon.Condition;
 import org.drillwright.lexicon.Features;
 import org.drillwright.lexicon.Table;
 import org.drillwright.notation.Action;
@@ -24,10 +25,13 @@ import org.drillwright.notation.Action;
 public final class Frames implements Sense<Meant> {
 
     private final List<Frame> all = new ArrayList<>();
-    private final Map<String, List<Frame>> byConcept = new HashMap<>();
+    private final Map<String, List<Headed>> byConcept = new HashMap<>();
     private final Map<String, List<Meant>> named = new LinkedHashMap<>();
     private final Set<String> loose = new HashSet<>();
     private final Map<String, List<Meant>> known = new ConcurrentHashMap<>();
+
+    /** A frame of a concept, with what it asks of this head. */
+    private record Headed(Frame frame, List<Condition> asked) {}
 
     private Frames() {}
 
@@ -63,9 +67,10 @@ public final class Frames implements Sense<Meant> {
 
     private void add(Frame frame) {
         all.add(frame);
-        for (String concept : frame.heads().keySet()) {
-            byConcept.computeIfAbsent(concept, key -> new ArrayList<>()).add(frame);
-        }
+        frame.heads()
+                .forEach((concept, asked) -> byConcept
+                        .computeIfAbsent(concept, key -> new ArrayList<>())
+                        .add(new Headed(frame, List.copyOf(asked))));
     }
 
     /** Each frame as it is written. */
@@ -81,8 +86,8 @@ public final class Frames implements Sense<Meant> {
     @Override
     public boolean mayTake(Features head, List<Argument<Meant>> arguments) {
         String concept = head.get("c").orElse("");
-        for (Frame frame : byConcept.getOrDefault(concept, List.of())) {
-            if (frame.mayTake(concept, head, arguments)) {
+        for (Headed headed : byConcept.getOrDefault(concept, List.of())) {
+            if (headed.frame().mayTake(headed.asked(), head, arguments)) {
                 return true;
             }
         }
@@ -93,10 +98,10 @@ public final class Frames implements Sense<Meant> {
     public List<Sensed<Meant>> of(Features head, List<Argument<Meant>> arguments) {
         String concept = head.get("c").orElse("");
         List<Sensed<Meant>> found = new ArrayList<>();
-        for (Frame frame : byConcept.getOrDefault(concept, List.of())) {
-            Optional<Frame.Filled> filled = frame.fill(concept, head, arguments, loose);
+        for (Headed headed : byConcept.getOrDefault(concept, List.of())) {
+            Optional<Frame.Filled> filled = headed.frame().fill(concept, headed.asked(), head, arguments, loose);
             if (filled.isPresent()) {
-                found.add(new Sensed<>(meant(filled.get()), frame.weight()));
+                found.add(new Sensed<>(meant(filled.get()), headed.frame().weight()));
             }
         }
         found.sort((one, other) -> Double.compare(one.weight(), other.weight()));

@@ -196,6 +196,11 @@ public sealed interface Action {
             return new Strike(role, path, other, cut, feint, falseAttack, opposition);
         }
 
+        /** This stroke, made with the edge. */
+        public Strike asCut() {
+            return new Strike(role, path, aim, true, feint, falseAttack, opposition);
+        }
+
         /** This stroke, with the partner's blade held out. */
         public Strike opposed() {
             return new Strike(role, path, aim, cut, feint, falseAttack, true);
@@ -268,7 +273,8 @@ public sealed interface Action {
         public boolean carriesPoint() {
             return aim.isStated()
                     && switch (contact) {
-                        case BEAT, PRESS, FROISSEMENT, BIND, CROISE, ENVELOP -> true;
+                        case BEAT, FROISSEMENT, BIND, CROISE, ENVELOP -> true;
+                        case PRESS -> aim.target().isPresent();
                         case ENGAGE, CHANGE_ENGAGEMENT, ABSENCE, PRESS_BACK -> false;
                     };
         }

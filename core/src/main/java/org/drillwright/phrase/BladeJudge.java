@@ -74,6 +74,7 @@ final class BladeJudge {
                 state.engagement().is(Optional.empty()) && partner.extended().is(false);
         Optional<Line> guard =
                 apart ? partner.hand().value().flatMap(setting::lineOf).map(setting::across) : Optional.empty();
+        ledger.asks("contact", state.engagement().isKnown(), state.engagement().since());
         Optional<Line> blade = contact.or(() -> guard);
         Optional<Line> beaten = setting.lineOf(at);
         boolean elsewhere = blade.isPresent() && beaten.isPresent() && !Mirror.sameHeight(blade.get(), beaten.get());

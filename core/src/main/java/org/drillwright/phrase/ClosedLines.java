@@ -76,7 +76,9 @@ final class ClosedLines {
         Fencer fencer = state.of(owner);
         boolean extended = fencer.extended().is(true);
         boolean guard = fencer.covers().is(false)
-                || (fencer.covers().isKnown() && fencer.hand().isKnown());
+                || (fencer.covers().isKnown()
+                        && fencer.hand().isKnown()
+                        && fencer.extended().isKnown());
         return extended || guard;
     }
 }

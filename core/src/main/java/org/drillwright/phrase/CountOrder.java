@@ -20,10 +20,12 @@ final class CountOrder {
 
     private final State begin;
     private final FeintsPassedOver feints;
+    private final GuardAtSabre guards;
 
-    CountOrder(State begin, List<Move> leader, List<Move> follower, FeintsPassedOver feints) {
+    CountOrder(State begin, List<Move> leader, List<Move> follower, Setting setting) {
         this.begin = begin;
-        this.feints = feints;
+        this.feints = new FeintsPassedOver(setting);
+        this.guards = new GuardAtSabre(setting);
         this.leader = new ArrayDeque<>(leader);
         this.follower = new ArrayDeque<>(follower);
     }
@@ -48,7 +50,9 @@ final class CountOrder {
             return strikeRank(action);
         }
         if (action instanceof Action.Parry || action instanceof Action.Place || action instanceof Action.Evade) {
-            return comes(state, by, others) && !waits(state, move, others) ? 0 : threatens(others) ? 9 : 4;
+            boolean drawn = threatens(others) && isDrawn(move);
+            boolean meets = comes(state, by, others) && !waits(state, move, others);
+            return drawn || meets ? 0 : threatens(others) ? 9 : 4;
         }
         if (isAnswer(action)) {
             boolean owed = state.attackOn(by).filter(Attack::meant).isPresent();
@@ -61,6 +65,18 @@ final class CountOrder {
             return threatens(others) ? 8 : 4;
         }
         return 4;
+    }
+
+    /**
+     * A hand that goes somewhere in the same turn as the touch is taken has been drawn there before the stroke: 'go to
+     * quarte, find nothing, and take the touch'.
+     */
+    private boolean isDrawn(Move move) {
+        return move.action() instanceof Action.Place
+                && (move.by() == Side.LEADER ? leader : follower)
+                        .stream()
+                                .anyMatch(later -> later.action() instanceof Action.Answer answer
+                                        && answer.reply() == Action.Reply.RECEIVE);
     }
 
     private static boolean isAnswer(Action action) {
@@ -89,7 +105,9 @@ final class CountOrder {
      */
     State before(Move move, State state, String where) {
         Move answer = (move.by() == Side.LEADER ? follower : leader).peek();
-        return answer == null || !move.isAssault() ? state : feints.drawn(state, answer, move, where);
+        return answer == null || !move.isAssault()
+                ? state
+                : guards.opened(feints.drawn(state, answer, move, where), answer, where);
     }
 
     /** An attack of this very count, or an older one when nothing newer is to come. */

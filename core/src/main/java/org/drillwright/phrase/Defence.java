@@ -46,6 +46,7 @@ final class Defence {
         }
         if (!attack.isKnown()) {
             // Of what was parried nothing is known, and so not what right it gives.
+            ledger.asks("attack", false, attack.since());
             return hand(state, parry, Role.ATTACK, false).withParried(Fact.unknown(attack.since()));
         }
         Optional<Attack> coming = state.attackOn(by);
@@ -137,10 +138,9 @@ final class Defence {
             next = next.with(
                     by, next.of(by).guarding(Fact.of(answer.stance().guard().get())));
         }
-        boolean threatOnly = next.attackOn(by).filter(one -> !one.meant()).isPresent();
-        int reach = next.attackOn(by).map(Attack::reach).orElse(0);
-        if (answer.reply() == Reply.RECEIVE && threatOnly && next.measure().least() > reach) {
-            ledger.refuse(new Refusal.OutOfReach(next.measure(), false, false));
+        boolean answers = setting.partner() && answer.reply() != Reply.YIELD;
+        if (answers && ledger.asks("attack", next.on(by).isKnown(), next.on(by).since())) {
+            judgeThreat(answer, next);
         }
         Optional<Attack> attack = next.attackOn(by).filter(Attack::meant);
         if (attack.isEmpty() || answer.reply() == Reply.YIELD) {
@@ -151,6 +151,20 @@ final class Defence {
             ledger.refuse(new Refusal.HoldUnderAttack());
         }
         return landed(next);
+    }
+
+    /** A point that only threatens touches from where it reaches. */
+    private void judgeThreat(Action.Answer answer, State state) {
+        Optional<Attack> threat = state.attackOn(moment.by()).filter(one -> !one.meant());
+        if (answer.reply() != Reply.RECEIVE || threat.isEmpty()) {
+            return;
+        }
+        int reach = threat.get().reach();
+        Range measure = state.measure();
+        boolean away = measure.least() > reach;
+        if (ledger.asks("measure", away || measure.most() <= reach, "the measure") && away) {
+            ledger.refuse(new Refusal.OutOfReach(measure, false, false));
+        }
     }
 
     /** Who owns to a touch has had it; where none was under way there is nothing to own to. */

@@ -1,9 +1,7 @@
 package org.drillwright.phrase;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.model.Side;
@@ -49,22 +47,7 @@ final class Hindsight {
             }
             moves.add(one.refused(refusals));
         }
-        return new Count(count.begin(), moves, count.end(), unmet(count, at));
-    }
-
-    /** A stop hit meets somebody in the middle of an attack, who acknowledges it when that is over. */
-    private Map<Side, Refusal> unmet(Count count, int at) {
-        Map<Side, Refusal> unmet = new EnumMap<>(Side.class);
-        unmet.putAll(count.unmet());
-        unmet.keySet().removeIf(side -> isStopped(count, side) && takes(side, at + 1));
-        return unmet;
-    }
-
-    private static boolean isStopped(Count count, Side side) {
-        return count.moves().stream()
-                .filter(one -> one.move().by() == side.other())
-                .flatMap(one -> one.move().strike().stream())
-                .anyMatch(strike -> strike.role().stops());
+        return new Count(count.begin(), moves, count.end(), count.unmet());
     }
 
     private static boolean isReply(Played one, Reply reply) {

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
-import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
 
 /**
@@ -57,12 +56,19 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                 gone, Optional.of(new Refusal.Unanswered(attack.get().line())));
     }
 
-    /** Who is stopped is in the midst of an attack, and owns to the touch when that is over: common practice, no source. */
+    /**
+     * Who is stopped is in the midst of an attack, and owns to the touch when that is over, on the next count: common practice,
+     * no source. Words of that count that were not read may own to it.
+     */
     private static boolean ownsTo(Utterance nextTurn) {
-        return nextTurn.clauses().stream().filter(Clause::isCertain).anyMatch(clause -> isOwningTo(clause.action()));
+        return InDoubt.clauses(nextTurn).stream()
+                .anyMatch(clause -> !clause.isCertain() || isOwningTo(clause.action()));
     }
 
     private static boolean isOwningTo(Action action) {
+        if (action instanceof Action.Unread) {
+            return true;
+        }
         return (action instanceof Action.Aside aside && aside.trifle() == Action.Trifle.ACKNOWLEDGE)
                 || (action instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE);
     }

@@ -74,6 +74,9 @@ final class PathJudge {
         Optional<Line> from = sighting.from().value();
         Optional<Line> expected = sighting.expected().value();
         Optional<Line> named = sighting.line().value();
+        if (named.isPresent()) {
+            ledger.asks("contact", from.isPresent(), sighting.from().since());
+        }
         if (from.isEmpty() || expected.isEmpty() || named.isEmpty()) {
             return;
         }
@@ -130,14 +133,13 @@ final class PathJudge {
         boolean riposte = strike.role() == Role.RIPOSTE || strike.role() == Role.COUNTER_RIPOSTE;
         Optional<Parried> parry =
                 state.parried().value().flatMap(known -> known).filter(one -> one.by() == by);
-        boolean met = state.engagement().value().flatMap(blades -> blades).isPresent();
         Optional<Line> expected = sighting.expected().value();
         Optional<Line> named = sighting.line().value();
-        if (!riposte || parry.isEmpty() || !met || expected.isEmpty() || named.isEmpty()) {
+        if (!riposte || parry.isEmpty() || expected.isEmpty() || named.isEmpty()) {
             return;
         }
         boolean passes = Mirror.sameHeight(expected.get(), named.get()) && !expected.equals(named);
-        if (passes && parry.get().position().isPresent()) {
+        if (passes && parry.get().position().isPresent() && asksWhetherTheyTouch()) {
             ledger.refuse(new Refusal.NotStraight(parry.get().position().get(), expected.get(), named.get()));
         }
     }
@@ -154,15 +156,35 @@ final class PathJudge {
         if (named.isEmpty() || judged) {
             return;
         }
-        Optional<Line> from = touching().isPresent() ? sighting.from().value() : Optional.empty();
-        boolean crosses = from.filter(line -> Mirror.sameHeight(line, named.get()) && line != named.get())
+        boolean straight =
+                strike.path() == Action.Path.DIRECT || strike.role() == Role.EXTENSION || strike.opposition();
+        Optional<Line> stands = sighting.from().value();
+        boolean lies = stands.filter(line -> Mirror.sameHeight(line, named.get()) && line != named.get())
                 .isPresent();
+        if (straight && (lies || stands.isEmpty())) {
+            ledger.asks("contact", isTouchKnown(), state.engagement().since());
+        }
+        Optional<Line> from = touching().isPresent() ? stands : Optional.empty();
+        boolean crosses = lies && from.isPresent();
         if (crosses) {
-            boolean straight =
-                    strike.path() == Action.Path.DIRECT || strike.role() == Role.EXTENSION || strike.opposition();
             boolean sure = straight && !isJustParried();
             ledger.refuse(new Refusal.AcrossTheBlades(from.get(), named.get(), sure, strike.opposition()));
         }
+    }
+
+    private boolean asksWhetherTheyTouch() {
+        Fact<Optional<Engagement>> blades = state.engagement();
+        return ledger.asks("contact", blades.isKnown(), blades.since())
+                && blades.value().flatMap(known -> known).isPresent();
+    }
+
+    /** Whether it is known on which side of the partner's blade this one lies, or that they do not touch. */
+    private boolean isTouchKnown() {
+        Fencer partner = state.of(by.other());
+        boolean apart = state.engagement().is(Optional.empty());
+        boolean arm = partner.extended().isKnown()
+                && (partner.extended().is(false) || partner.point().isKnown());
+        return apart || (state.engagement().isKnown() && arm && sighting.from().isKnown());
     }
 
     /** The contact, unless the partner's arm has gone out to another line since. */

@@ -94,11 +94,8 @@ public final class Rehearsal {
     }
 
     private Count count(State begin, Map<Side, Utterance> turns, Map<Side, Utterance> next, String where) {
-        CountOrder order = new CountOrder(
-                begin,
-                moves(begin, turns, Side.LEADER),
-                moves(begin, turns, Side.FOLLOWER),
-                new FeintsPassedOver(setting));
+        CountOrder order =
+                new CountOrder(begin, moves(begin, turns, Side.LEADER), moves(begin, turns, Side.FOLLOWER), setting);
         List<Played> alone = new ArrayList<>();
         Set<Side> lunged = EnumSet.noneOf(Side.class);
         State state = begin;

@@ -23,7 +23,7 @@ final class TurnMoves {
     /** @param lunged whether the side begins the count in the lunge */
     static List<Move> of(Side by, List<Clause> turn, boolean lunged) {
         List<Clause> made = withLunges(withoutTrifles(turn), lunged);
-        return new TurnMoves(by, withBinds(withContact(withoutIdleHolds(lungedParries(made))))).group();
+        return new TurnMoves(by, withBinds(withContact(withoutIdleHolds(lungedParries(drawnParries(made)))))).group();
     }
 
     /** A thrust 'on the lunge' is made with a lunge by who stands, and from the lunge by who is down already. */
@@ -44,6 +44,25 @@ final class TurnMoves {
             }
         }
         return made;
+    }
+
+    /** A parry with which the touch is taken has met nothing: the hand only went there. */
+    private static List<Clause> drawnParries(List<Clause> turn) {
+        boolean taken = turn.stream()
+                .anyMatch(clause ->
+                        clause.action() instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE);
+        boolean strikes = turn.stream().anyMatch(clause -> clause.action() instanceof Action.Strike);
+        return turn.stream()
+                .map(clause -> taken && !strikes ? drawn(clause) : clause)
+                .toList();
+    }
+
+    private static Clause drawn(Clause clause) {
+        return clause.action() instanceof Action.Parry parry
+                        && parry.position().isPresent()
+                        && parry.kind() != Action.ParryKind.CIRCULAR
+                ? clause.with(new Action.Place(parry.position().orElseThrow(), parry.inTheLunge()))
+                : clause;
     }
 
     /** What touches nothing of the phrase does not part what belongs together. */

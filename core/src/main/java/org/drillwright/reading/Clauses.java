@@ -460,8 +460,38 @@ final class Clauses {
                 replace(one.get(), span);
                 return;
             }
+            if (endsBegun(does.action(), span)) {
+                return;
+            }
             add(changesRoles(does.action()) ? new Action.Aside(Action.Trifle.OTHER) : does.action(), span);
         }
+    }
+
+    /** 'Disengage, lunge, cut flank': where the point of a stroke that passes the blade arrives. */
+    private boolean endsBegun(Action action, Span span) {
+        if (!(action instanceof Action.Strike end)
+                || end.role() != Role.ATTACK
+                || end.feint()
+                || end.path() != Path.DIRECT
+                || !end.aim().isStated()) {
+            return false;
+        }
+        int at = clauses.size() - 1;
+        while (at >= begins
+                && clauses.get(at).action() instanceof Action.Lunge lunge
+                && !lunge.aim().isStated()) {
+            at--;
+        }
+        if (at < begins
+                || !(clauses.get(at).action() instanceof Action.Strike begun)
+                || !Gloss.passesTheBlade(begun)
+                || !clauses.get(at).subject().equals(subject)) {
+            return false;
+        }
+        Action.Strike whole = begun.aimed(end.aim());
+        clauses.set(at, clauses.get(at).with(end.cut() ? whole.asCut() : whole));
+        join = Clause.Join.WITH;
+        return true;
     }
 
     /** 'Masks off, salute, change': what is changed behind that are the roles. */

@@ -1,7 +1,6 @@
 package org.drillwright.reading;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -100,6 +99,10 @@ final class Cover {
 
         /** Whether all that was told since a sign is about something else: 'upon the command the masks are put on'. */
         boolean isBeside() {
+            return last().filter(piece -> piece.isForm("having")).isPresent() || isToldOfElse();
+        }
+
+        private boolean isToldOfElse() {
             return last().filter(piece -> piece.kind() == Piece.Kind.ABOUT
                                     && !piece.features().has("deny"))
                             .isPresent()
@@ -162,11 +165,11 @@ final class Cover {
         }
 
         private boolean meansTheSame(Division other) {
-            return isOpen() == other.isOpen()
-                    && isTold() == other.isTold()
-                    && gaps.equals(other.gaps)
+            return gaps.equals(other.gaps)
+                    && isOpen() == other.isOpen()
+                    && last().map(Piece::acts).equals(other.last().map(Piece::acts))
                     && meant.equals(other.meant)
-                    && last().map(Piece::acts).equals(other.last().map(Piece::acts));
+                    && isTold() == other.isTold();
         }
     }
 
@@ -200,10 +203,10 @@ final class Cover {
         Token token = sentence.get(at);
         if (!token.isWord()) {
             Piece.Kind kind = token.folded().equals(":") ? Piece.Kind.COLON : Piece.Kind.COMMA;
-            keep(before.with(new Piece(kind, at, at + 1, Features.NONE, List.of()), 0), at + 1);
+            keep(before, new Piece(kind, at, at + 1, Features.NONE, List.of()), 0);
         }
         double gap = tongue.knows(token.folded()) ? LISTED : UNLISTED;
-        keep(before.with(new Piece(Piece.Kind.GAP, at, at + 1, Features.NONE, List.of()), gap), at + 1);
+        keep(before, new Piece(Piece.Kind.GAP, at, at + 1, Features.NONE, List.of()), gap);
         for (Phrase<Meant> phrase : phrases) {
             piece(before, phrase);
         }
@@ -274,13 +277,12 @@ final class Cover {
             end++;
         }
         boolean byHimself = end == sentence.size() || sentence.get(end).folded().equals(":");
-        boolean perhapsOwn =
-                opening.features().has("top") && opening.features().has("pn") && !byHimself;
+        boolean perhapsOwn = opening.features().has("top") && opening.features().has("pn") && !byHimself;
         if (end == opening.to() || perhapsOwn) {
             return;
         }
         Piece piece = new Piece(Piece.Kind.ABOUT, opening.from(), end, opening.features(), List.of());
-        keep(before.with(piece, opening.weight() + ABOUT + ELSEWHERE), end);
+        keep(before, piece, opening.weight() + ABOUT + ELSEWHERE);
     }
 
     private boolean parts(int at) {
@@ -357,24 +359,32 @@ final class Cover {
                 && phrase.category().equals("S")
                 && phrase.features().has("pn");
         List<Meant> meant = about && !his ? List.of() : phrase.meant();
-        keep(before.with(new Piece(kind, phrase.from(), phrase.to(), phrase.features(), meant), cost), phrase.to());
+        keep(before, new Piece(kind, phrase.from(), phrase.to(), phrase.features(), meant), cost);
     }
 
-    private void keep(Division division, int at) {
-        List<Division> kept = best.get(at);
+    /** Keeps a division, once if several mean the same, in the order of what they cost. */
+    private void keep(Division before, Piece piece, double cost) {
+        List<Division> kept = best.get(piece.to());
+        if (kept.size() == KEPT && kept.get(KEPT - 1).cost() <= before.cost() + cost) {
+            return;
+        }
+        Division division = before.with(piece, cost);
         for (int one = 0; one < kept.size(); one++) {
             if (kept.get(one).meansTheSame(division)) {
-                if (kept.get(one).cost() > division.cost()) {
-                    kept.set(one, division);
-                    kept.sort(Comparator.comparingDouble(Division::cost));
+                if (kept.get(one).cost() <= division.cost()) {
+                    return;
                 }
-                return;
+                kept.remove(one);
+                break;
             }
         }
-        kept.add(division);
-        kept.sort(Comparator.comparingDouble(Division::cost));
+        int place = kept.size();
+        while (place > 0 && kept.get(place - 1).cost() > division.cost()) {
+            place--;
+        }
+        kept.add(place, division);
         if (kept.size() > KEPT) {
-            kept.remove(kept.size() - 1);
+            kept.remove(KEPT);
         }
     }
 }

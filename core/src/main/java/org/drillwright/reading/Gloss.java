@@ -243,6 +243,14 @@ final class Gloss {
                 before.opposition() || more.opposition()));
     }
 
+    /** Whether it is a whole attack that passes the blade, and is not told yet where it arrives. */
+    static boolean passesTheBlade(Action.Strike strike) {
+        return DECEIVING.contains(strike.path())
+                && !strike.feint()
+                && strike.role() != Role.EXTENSION
+                && !strike.aim().isStated();
+    }
+
     /** "One-two: feint high …": the first half of a stroke that was named. */
     static boolean begins(Action name, Action how) {
         return name instanceof Action.Strike named

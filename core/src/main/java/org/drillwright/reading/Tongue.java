@@ -42,8 +42,14 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
     }
 
     /** How many of these words are listed. */
-    long known(String text) {
-        return words(text).stream().filter(this::knows).count();
+    long known(List<List<Token>> sentences) {
+        long known = 0;
+        for (List<Token> sentence : sentences) {
+            for (Token token : sentence) {
+                known += token.isWord() && knows(token.folded()) ? 1 : 0;
+            }
+        }
+        return known;
     }
 
     /** The words of a text, folded, without its stops. */

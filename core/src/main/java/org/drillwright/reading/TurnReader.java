@@ -32,8 +32,6 @@ public final class TurnReader {
     /** Words of one sentence that are looked at; what stands behind them is unread. */
     private static final int LONGEST = 60;
 
-    private static final int REMEMBERED = 4000;
-
     /** Unread words of one text for which it is asked what was meant; where there are more, it is no slip. */
     private static final int SLIPS = 6;
 
@@ -51,7 +49,9 @@ public final class TurnReader {
     private final List<Tongue> tongues;
     private final Frames frames;
     private final Map<String, OwnWords> own;
-    private final Map<String, Attempt> known = new HashMap<>();
+    private final Lately<String, Attempt> attempts = new Lately<>();
+    private final Lately<InOne, Attempt> attemptsInOne = new Lately<>();
+    private final Lately<InOne, List<String>> slips = new Lately<>();
     private final Map<String, Saying> sayings = new ConcurrentHashMap<>();
     private volatile Optional<Glossary> glossary = Optional.empty();
 
@@ -126,21 +126,11 @@ public final class TurnReader {
     }
 
     private Attempt remembered(String text) {
-        synchronized (known) {
-            Attempt before = known.get(text);
-            if (before != null) {
-                return before;
-            }
-        }
-        Attempt read = best(text);
-        synchronized (known) {
-            if (known.size() >= REMEMBERED) {
-                known.clear();
-            }
-            known.put(text, read);
-        }
-        return read;
+        return attempts.ask(text, this::best);
     }
+
+    /** A text or a word, taken as one of a language. */
+    private record InOne(String words, Tongue tongue) {}
 
     /**
      * A text read in one language.
@@ -158,28 +148,45 @@ public final class TurnReader {
         }
     }
 
+    /**
+     * A text cut into the words of one language.
+     *
+     * @param sentences with a school's own words and words cut short replaced by those that they stand for
+     * @param known as many of its words the language lists
+     */
+    private record Cut(Tongue tongue, List<List<Token>> sentences, long known) {}
+
+    private Cut cut(String text, Tongue tongue) {
+        List<List<Token>> sentences = tongue.lexicon().sentences(text);
+        return new Cut(tongue, replaced(sentences, tongue), tongue.known(sentences));
+    }
+
     /** The language of most words is tried first; another only if it knows as many, or something is left over. */
     private Attempt best(String text) {
-        List<Tongue> order = tongues.stream()
-                .sorted(Comparator.comparingLong((Tongue tongue) -> -tongue.known(text)))
+        List<Cut> cuts = tongues.stream()
+                .map(tongue -> cut(text, tongue))
+                .sorted(Comparator.comparingLong((Cut cut) -> -cut.known()))
                 .toList();
-        Attempt best = attempt(text, order.get(0));
-        for (Tongue tongue : order.subList(1, order.size())) {
-            if (best.utterance().isRead() && tongue.known(text) < best.known()) {
+        Attempt best = attempt(cuts.get(0));
+        for (Cut cut : cuts.subList(1, cuts.size())) {
+            if (best.utterance().isRead() && cut.known() < best.known()) {
                 break;
             }
-            Attempt next = attempt(text, tongue);
+            Attempt next = attempt(cut);
             best = next.isBetterThan(best) ? next : best;
         }
         return best;
     }
 
     Utterance read(String text, Tongue tongue) {
-        return attempt(text, tongue).utterance();
+        return attemptsInOne
+                .ask(new InOne(text, tongue), asked -> attempt(cut(asked.words(), asked.tongue())))
+                .utterance();
     }
 
-    private Attempt attempt(String text, Tongue tongue) {
-        List<List<Token>> sentences = sentences(text, tongue);
+    private Attempt attempt(Cut cut) {
+        Tongue tongue = cut.tongue();
+        List<List<Token>> sentences = cut.sentences();
         List<List<Cover.Division>> divisions = new ArrayList<>();
         for (List<Token> whole : sentences) {
             List<Cover.Division> ways = divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue);
@@ -215,7 +222,7 @@ public final class TurnReader {
         }
         double cost =
                 divisions.stream().mapToDouble(likely -> likely.get(0).cost()).sum();
-        return new Attempt(tongue, best.orElse(others), tongue.known(text), cost);
+        return new Attempt(tongue, best.orElse(others), cut.known(), cost);
     }
 
     /** A number that is all there is of a text is no count but the position that it stands for. */
@@ -260,9 +267,9 @@ public final class TurnReader {
         return clauses;
     }
 
-    private List<List<Token>> sentences(String text, Tongue tongue) {
+    private List<List<Token>> replaced(List<List<Token>> sentences, Tongue tongue) {
         OwnWords words = own.getOrDefault(tongue.tag(), OwnWords.NONE);
-        return tongue.lexicon().sentences(text).stream()
+        return sentences.stream()
                 .map(words::in)
                 .map(sentence -> tongue.lexicon().inFull(sentence, tongue::knows))
                 .toList();
@@ -291,7 +298,12 @@ public final class TurnReader {
             return Optional.empty();
         }
         String word = Spelling.fold(text.substring(unread.start(), unread.end()));
-        return Nearest.slips(word, attempt.tongue().lexicon().single()).stream()
+        return slips
+                .ask(
+                        new InOne(word, attempt.tongue()),
+                        asked -> Nearest.slips(
+                                asked.words(), asked.tongue().lexicon().single()))
+                .stream()
                 .limit(3)
                 .filter(candidate -> read(replaced(text, unread, candidate), attempt.tongue())
                                 .unread()
@@ -380,7 +392,7 @@ public final class TurnReader {
         List<String> lines = new ArrayList<>();
         for (Tongue tongue : tongues) {
             if (tongue.tag().equals(tag)) {
-                for (List<Token> sentence : sentences(text, tongue)) {
+                for (List<Token> sentence : cut(text, tongue).sentences()) {
                     divisions(sentence, tongue).stream()
                             .limit(3)
                             .forEach(division -> lines.add(told(sentence, division)));

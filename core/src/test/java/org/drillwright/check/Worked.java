@@ -60,7 +60,7 @@ public record Worked(
     }
 
     /** The lines of a drill that does these counts. */
-    String drill(List<String> counts) {
+    public String drill(List<String> counts) {
         List<String> lines = new ArrayList<>();
         lines.add("weapon: " + weapon);
         lines.add("level: training");

@@ -51,6 +51,7 @@ class CountOrderTest implements Staged {
                 F Thrust to the high inside line with a lunge.
                 > L ? ?, arm? to ?, feet?, mask? | F sixte open, arm to high-inside, lunge | at ? | blades ? | on L ? | on F ? | right ? | changed by L from ?
                 ? F mask
+                ? F contact
                 ? F guard
                 ? F measure
                 """);

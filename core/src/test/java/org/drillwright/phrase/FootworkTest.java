@@ -141,7 +141,7 @@ class FootworkTest implements Staged {
                 F Hold.
                 L Return to guard in sixte.
                 F Hold.
-                > L sixte closed | F sixte closed | at 1 | changed by L from nothing
+                > L sixte closed | F sixte closed | at 1
                 """);
     }
 }

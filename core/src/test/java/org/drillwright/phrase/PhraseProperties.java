@@ -2,6 +2,7 @@ package org.drillwright.phrase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -113,7 +114,8 @@ class PhraseProperties {
     }
 
     @Property(tries = 300)
-    void a_start_that_says_less_adds_no_error(@ForAll("drills") Placed placed, @ForAll("bits") List<Boolean> kept) {
+    void a_start_that_says_less_adds_no_error_and_no_certificate(
+            @ForAll("drills") Placed placed, @ForAll("bits") List<Boolean> kept) {
         String[] parts = placed.drill().start().split("(?<=[.,])\\s+");
         List<String> rest = new ArrayList<>();
         for (int at = 0; at < parts.length; at++) {
@@ -125,6 +127,8 @@ class PhraseProperties {
                 .start(rest.isEmpty() ? "As the opening leaves both." : String.join(" ", rest))
                 .drill());
         List<String> errors = said(placed.sample(), 0);
+        boolean whole = placed.sample().subject().coverage().isWhole();
+        assertTrue(whole || !less.subject().coverage().isWhole(), () -> "all is judged where less is told: " + rest);
         List<String> added = new ArrayList<>(errorsOf(less));
         added.removeAll(errorsOf(placed.sample()));
         assertEquals(List.of(), added, () -> rest + " " + less.said(less.errors()) + errors);
@@ -151,6 +155,26 @@ class PhraseProperties {
         assertEquals(right.counts(), left.subject().replay().counts());
         assertEquals(right.closing(), left.subject().replay().closing());
         assertEquals(said(placed.sample(), 0), said(left, 0));
+    }
+
+    /** What a drill is called, and whom it names in its purpose, is not fenced. */
+    @Property(tries = 150)
+    void another_title_and_other_people_change_nothing(
+            @ForAll("drills") Placed placed, @ForAll("names") List<String> names) {
+        Sample renamed = placed.judge(Redraft.of(placed.drill())
+                .called("The drill of " + names.get(0), names.get(1) + " shows it to " + names.get(2) + ".")
+                .drill());
+        Replay replay = placed.sample().subject().replay();
+        assertEquals(replay.counts(), renamed.subject().replay().counts());
+        assertEquals(replay.closing(), renamed.subject().replay().closing());
+        assertEquals(said(placed.sample(), 0), said(renamed, 0));
+    }
+
+    @Provide
+    Arbitrary<List<String>> names() {
+        return Arbitraries.of("Ottoline", "Quarte", "Lunge", "Bram", "the leader", "Follower", "Sixte", "Peregrine")
+                .list()
+                .ofSize(3);
     }
 
     @Property

@@ -98,7 +98,7 @@ class StrokeTest implements Staged {
                 L Counter-disengage to the high inside line with a lunge.
                 F Change the engagement, then parry quarte.
                 * L quarte open, arm to high-inside, lunge | F sixte closed | at 0 | on F high-inside | changed by F from high-inside
-                > L quarte open, arm to nothing, lunge | F quarte closed | at 0 | blades high-inside held by F | right F quarte | changed by F from high-inside
+                > L quarte open, arm to nothing, lunge | F quarte closed | at 0 | blades high-inside held by F | right F quarte
                 = On guard in quarte, blades engaged, at lunge distance.
                 L Counter-disengage to the high outside line with a lunge.
                 F Take the touch.

@@ -1,7 +1,6 @@
 package org.drillwright.check.fencing;
 
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
@@ -13,8 +12,6 @@ import org.drillwright.source.Severity;
 
 /** What is done to the partner's blade finds it there. */
 public final class BladeIsThere extends RefusalRule {
-
-    private static final Pattern DOUBLED = Pattern.compile("(?iu)doubl|doppi|twice");
 
     public BladeIsThere() {
         super(new RuleText(
@@ -90,16 +87,9 @@ public final class BladeIsThere extends RefusalRule {
                     "The blades are apart, so there is no engagement to change.", "Write 'engage', or engage first.");
         }
         if (refusal instanceof Refusal.ChangesToItself same) {
-            // A double change comes back to where it began, and is read as a change.
-            boolean comesBack = DOUBLED.matcher(subject.file()
-                            .text()
-                            .substring(fault.span().start(), fault.span().end()))
-                    .find();
-            return comesBack
-                    ? Sentence.none()
-                    : Sentence.error(
-                            "The blades are engaged in " + same.position().word() + " already.",
-                            "Name the engagement that is changed to.");
+            return Sentence.error(
+                    "The blades are engaged in " + same.position().word() + " already.",
+                    "Name the engagement that is changed to.");
         }
         if (refusal instanceof Refusal.BeatsElsewhere beat) {
             return Sentence.error(

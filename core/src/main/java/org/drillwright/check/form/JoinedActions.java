@@ -21,6 +21,7 @@ final class JoinedActions {
         STROKE,
         LUNGE,
         DEFENCE,
+        EVASION,
         STANCE,
         RECOVERY,
         TAKING,
@@ -30,11 +31,16 @@ final class JoinedActions {
     private static final List<Set<Part>> WHOLES = List.of(
             EnumSet.of(Part.STEP, Part.BLADE, Part.INVITATION, Part.ARM, Part.STROKE, Part.LUNGE),
             EnumSet.of(Part.STEP, Part.DEFENCE, Part.STANCE),
+            EnumSet.of(Part.STEP, Part.EVASION, Part.STANCE),
+            // The leg is slipped and the arm cut at (Hutton, Cold Steel, 1889, 'the slip'; from memory).
+            EnumSet.of(Part.STEP, Part.EVASION, Part.ARM, Part.STROKE),
             EnumSet.of(Part.STEP, Part.STANCE, Part.BLADE),
             EnumSet.of(Part.STANCE, Part.INVITATION),
             EnumSet.of(Part.RECOVERY, Part.BLADE, Part.STANCE),
             EnumSet.of(Part.TAKING, Part.BLADE),
             EnumSet.of(Part.TAKING, Part.STANCE),
+            // A parry that was deceived.
+            EnumSet.of(Part.TAKING, Part.DEFENCE),
             EnumSet.of(Part.TAKING, Part.STEP),
             EnumSet.of(Part.TAKING, Part.RECOVERY),
             EnumSet.of(Part.COURTESY, Part.STANCE, Part.STEP));
@@ -50,7 +56,13 @@ final class JoinedActions {
         List<Clause> surplus = new ArrayList<>();
         boolean takesStop = joined && stopped;
         Set<Part> parts = EnumSet.noneOf(Part.class);
+        Optional<Clause> before = Optional.empty();
         for (Clause clause : turn.clauses()) {
+            boolean doubled = before.filter(one -> isDoubleChange(one, clause)).isPresent();
+            before = Optional.of(clause);
+            if (doubled) {
+                continue;
+            }
             Optional<Part> part = part(clause.action());
             if (takesStop && part.equals(Optional.of(Part.TAKING))) {
                 continue;
@@ -63,11 +75,21 @@ final class JoinedActions {
         return surplus;
     }
 
+    /** A double change of engagement is told by the same words as the one before it, and is one thing. */
+    private static boolean isDoubleChange(Clause first, Clause second) {
+        return first.span().equals(second.span()) && changes(first.action()) && changes(second.action());
+    }
+
+    private static boolean changes(Action action) {
+        return action instanceof Action.OnBlade blade && blade.contact() == Action.Contact.CHANGE_ENGAGEMENT;
+    }
+
     /** A step forward that comes behind a stroke, a parry or a guard, not with it, is a thing of its own. */
     private static boolean goesOn(Clause clause, Set<Part> parts) {
         boolean behind = parts.contains(Part.STROKE)
                 || parts.contains(Part.LUNGE)
                 || parts.contains(Part.DEFENCE)
+                || parts.contains(Part.EVASION)
                 || parts.contains(Part.STANCE);
         boolean follows = clause.join() == Clause.Join.AND || clause.join() == Clause.Join.COMMA;
         return behind
@@ -152,7 +174,7 @@ final class JoinedActions {
 
             @Override
             public Optional<Part> evade(Action.Evade evade) {
-                return Optional.of(Part.DEFENCE);
+                return Optional.of(Part.EVASION);
             }
 
             @Override

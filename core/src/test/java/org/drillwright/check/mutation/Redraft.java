@@ -22,6 +22,8 @@ public final class Redraft {
     private Map<String, String> accept;
     private Hands hands;
     private String note;
+    private String title;
+    private String purpose;
 
     private Redraft(Drill drill) {
         this.drill = drill;
@@ -33,6 +35,8 @@ public final class Redraft {
         this.accept = drill.accept();
         this.hands = drill.hands();
         this.note = drill.note();
+        this.title = drill.title();
+        this.purpose = drill.purpose();
     }
 
     public static Redraft of(Drill drill) {
@@ -111,6 +115,13 @@ public final class Redraft {
         return this;
     }
 
+    /** Another title and another purpose. */
+    public Redraft called(String otherTitle, String otherPurpose) {
+        title = otherTitle;
+        purpose = otherPurpose;
+        return this;
+    }
+
     /** No warning is accepted. */
     public Redraft acceptingNothing() {
         accept = Map.of();
@@ -120,7 +131,7 @@ public final class Redraft {
     public Drill drill() {
         return new Drill(
                 drill.id(),
-                drill.title(),
+                title,
                 drill.level(),
                 drill.form(),
                 drill.weapon(),
@@ -128,7 +139,7 @@ public final class Redraft {
                 drill.worksOn(),
                 drill.needs(),
                 gear,
-                drill.purpose(),
+                purpose,
                 start,
                 opening,
                 steps,

@@ -1,12 +1,13 @@
 package org.drillwright.phrase;
 
+import java.util.Optional;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Position;
 
 /**
- * At sabre a guard does not close its line as a parry does: the cut to the flank at who stands in tierce, parried in tierce,
- * is the first exercise there is (common practice, no source). Who parries where he stands has not been covered before.
+ * The sabre guard of tierce covers the flank (Waite 1880, p. 41), and yet the cut to the flank at who stands in it, parried in
+ * tierce, is the first exercise there is (common practice, no source). Who still has to parry has not been covered before.
  */
 final class GuardAtSabre {
 
@@ -26,11 +27,8 @@ final class GuardAtSabre {
         boolean inGuard = setting.isSabre()
                 && answer.action() instanceof Action.Parry parry
                 && parry.kind() != ParryKind.CIRCULAR
-                && parry.position().filter(position -> stands(fencer, position)).isPresent();
+                && parry.position().equals(Optional.of(Position.TIERCE))
+                && fencer.hand().is(Position.TIERCE);
         return inGuard ? state.with(answer.by(), fencer.open(where).withReach()) : state;
-    }
-
-    private static boolean stands(Fencer fencer, Position position) {
-        return fencer.hand().is(position);
     }
 }

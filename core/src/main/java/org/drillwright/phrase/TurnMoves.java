@@ -62,6 +62,16 @@ final class TurnMoves {
                         && parry.position().isPresent()
                         && parry.kind() != Action.ParryKind.CIRCULAR
                 ? clause.with(new Action.Place(parry.position().orElseThrow(), parry.inTheLunge()))
+                : keptGuard(clause);
+    }
+
+    /** A guard that is kept while the touch is taken is no answer to the stroke. */
+    private static Clause keptGuard(Clause clause) {
+        return clause.action() instanceof Action.Answer answer
+                        && answer.reply() == Action.Reply.HOLD
+                        && answer.stance().guard().isPresent()
+                        && answer.stance().engaged().isEmpty()
+                ? clause.with(new Action.Place(answer.stance().guard().orElseThrow(), false))
                 : clause;
     }
 

@@ -354,7 +354,7 @@ final class Clauses {
         if (piece.features().has("lunged")) {
             lunged = true;
         }
-        forbidden = forbidden && denied && !(contrasted && piece.isForm("base"));
+        forbidden = forbidden && denied && !(contrasted && piece.isForm("base") && piece.acts());
         if (alternative) {
             if (clauses.size() == begins) {
                 unread.add(span(piece));

@@ -278,11 +278,27 @@ final class Cover {
         }
         boolean byHimself = end == sentence.size() || sentence.get(end).folded().equals(":");
         boolean perhapsOwn = opening.features().has("top") && opening.features().has("pn") && !byHimself;
-        if (end == opening.to() || perhapsOwn) {
+        boolean hisOrOwn = end < sentence.size() && end > opening.to() && isToldAsOrdered(end);
+        if (end == opening.to() || perhapsOwn || hisOrOwn || !isOfThisLanguage(opening.to(), end)) {
             return;
         }
         Piece piece = new Piece(Piece.Kind.ABOUT, opening.from(), end, opening.features(), List.of());
         keep(before, piece, opening.weight() + ABOUT + ELSEWHERE);
+    }
+
+    /** Whether what may be an order here may as well tell what he does: Italian 'affonda'. */
+    private boolean isToldAsOrdered(int at) {
+        return chart.from(at).stream()
+                .anyMatch(phrase ->
+                        phrase.category().equals("ACT") && phrase.features().is("form", "3"));
+    }
+
+    /** Whether no more words are strange to the language than are known in it. */
+    private boolean isOfThisLanguage(int from, int to) {
+        long known = sentence.subList(from, to).stream()
+                .filter(token -> tongue.knows(token.folded()))
+                .count();
+        return 2 * known >= to - from;
     }
 
     private boolean parts(int at) {
@@ -344,7 +360,7 @@ final class Cover {
      */
     private static double crowding(Division before, Phrase<Meant> phrase) {
         Optional<Piece> last = before.lastDone();
-        if (last.isEmpty() || phrase.features().has("sub")) {
+        if (last.isEmpty() || last.get().isForm("having") || phrase.features().has("sub")) {
             return 0;
         }
         if (phrase.from() - last.get().from() > 1 || last.get().features().has("deny")) {

@@ -113,6 +113,16 @@ final class Gloss {
 
     /** The arm is stretched but once: "arm out low, point at the thigh". */
     static Optional<Action> extension(Action before, Action more) {
+        boolean threatens = before instanceof Action.Strike arm
+                && arm.role() == Role.EXTENSION
+                && !arm.aim().isStated()
+                && more instanceof Action.Strike feint
+                && feint.feint()
+                && feint.role() == Role.ATTACK
+                && feint.path() == Path.UNSTATED;
+        if (threatens) {
+            return Optional.of(more);
+        }
         return before instanceof Action.Strike arm
                         && more instanceof Action.Strike point
                         && arm.role() == Role.EXTENSION

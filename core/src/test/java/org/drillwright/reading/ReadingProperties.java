@@ -1,7 +1,6 @@
 package org.drillwright.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -44,8 +43,8 @@ class ReadingProperties {
         Utterance read = READER.read(with);
         boolean told = read.unread().stream()
                 .anyMatch(span -> with.substring(span.start(), span.end()).contains("frobly"));
-        assertTrue(told, with);
-        assertFalse(read.isRead(), with);
+        assertTrue(told || isOfAnother(with), with);
+        assertTrue(!told || !read.isRead(), with);
     }
 
     @Property(tries = 300)
@@ -73,5 +72,12 @@ class ReadingProperties {
         assertEquals(
                 READER.read(sentence),
                 READER.with(java.util.Map.of("xyzzy", "parry")).read(sentence));
+    }
+
+    /** Whether the word stands in what another does, which plays nothing however it is put. */
+    private static boolean isOfAnother(String with) {
+        return READER.tags().stream()
+                .flatMap(tag -> READER.account(with, tag).stream())
+                .anyMatch(division -> division.matches(".*ABOUT [^|]*\\bfrobly\\b.*"));
     }
 }

@@ -35,6 +35,9 @@ final class Clauses {
     /** Whether an action was forbidden, and nothing told that is done instead. */
     private boolean forbidden;
 
+    /** Whether something was ordered before that plays nothing: 'keep the hand quiet; don't push back'. */
+    private boolean ordered;
+
     private Span heard = Span.at(0);
 
     private List<Token> sentence = List.of();
@@ -294,7 +297,7 @@ final class Clauses {
         boolean denial = piece.features().has("deny");
         denied = denied || (first && denial);
         contrasted = contrasted && !denial;
-        forbidden = forbidden || (clauses.isEmpty() && denial);
+        forbidden = forbidden || (clauses.isEmpty() && denial && !ordered);
         choice = choice || piece.features().has("cond");
         if (!piece.features().has("cond")) {
             return;
@@ -361,6 +364,7 @@ final class Clauses {
             }
             return;
         }
+        ordered = ordered || piece.isForm("base");
         Optional<Side> named = piece.who().flatMap(Clauses::side);
         piece.who().filter(who -> who.equals("att") || who.equals("def")).ifPresent(parts::add);
         if (piece.features().has("voc")) {

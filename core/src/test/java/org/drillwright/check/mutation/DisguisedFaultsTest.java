@@ -18,6 +18,7 @@ import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
 import org.drillwright.model.Turn;
 import org.drillwright.read.DrillWriter;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -35,9 +36,23 @@ class DisguisedFaultsTest {
     /** A drill with one text in disguise. */
     private record Disguised(String place, Optional<Integer> step, Drill drill) {}
 
+    /** In the everyday build one fault of so many is tried, always the same ones. */
+    private static final int SPREAD = 4;
+
     @ParameterizedTest
     @EnumSource(Disguise.class)
     void a_fault_in_disguise_never_passes_in_silence(Disguise disguise) {
+        neverSilent(disguise, SPREAD);
+    }
+
+    @Tag("deep")
+    @ParameterizedTest
+    @EnumSource(Disguise.class)
+    void none_of_all_faults_in_disguise_passes_in_silence(Disguise disguise) {
+        neverSilent(disguise, 1);
+    }
+
+    private static void neverSilent(Disguise disguise, int spread) {
         List<String> silent = new ArrayList<>();
         Set<String> tried = new HashSet<>();
         for (Corpus corpus : List.of(Corpus.correct(), Corpus.exampleSchool(), Corpus.handbook())) {
@@ -54,6 +69,7 @@ class DisguisedFaultsTest {
                             .apply(scene)
                             .filter(mutant -> !mutant.harmless())
                             .flatMap(mutant -> disguised(scene, mutant.drill(), disguise))
+                            .filter(one -> Math.floorMod((sample.id() + one.place()).hashCode(), spread) == 0)
                             .filter(one -> tried.add(sample.id() + one.place()))
                             .filter(one ->
                                     isSilent(said, one, corpus.judge(sample.id(), DrillWriter.write(one.drill()))))
@@ -63,7 +79,7 @@ class DisguisedFaultsTest {
             }
         }
         assertEquals(List.of(), silent);
-        assertTrue(tried.size() >= FEWEST, () -> tried.size() + " faults");
+        assertTrue(tried.size() >= FEWEST / spread, () -> tried.size() + " faults");
     }
 
     /** Everything that is said of a drill, each with its place. */

@@ -287,7 +287,7 @@ final class Clauses {
     private void about(Piece piece) {
         said = true;
         inTheLunge(piece);
-        others = piece.who().filter("other"::equals).isPresent();
+        others = piece.isOfAnother();
         anotherActs = anotherActs || (others && !piece.features().has("pn"));
         tellsOfHim(piece);
         if (piece.features().has("top") && piece.features().has("pn")) {
@@ -370,7 +370,7 @@ final class Clauses {
         if (piece.features().has("voc")) {
             subject = named;
             calledUpon = true;
-            others = piece.who().filter("other"::equals).isPresent();
+            others = piece.isOfAnother();
             anotherActs = anotherActs || others;
             if (piece.features().has("same")) {
                 repeat();
@@ -684,14 +684,6 @@ final class Clauses {
                 && !named.aim().isStated();
     }
 
-    /** Whether a parry tells nothing of itself: 'go across to sixte and sweep it aside' is one. */
-    private static boolean isBare(Action action) {
-        return action instanceof Action.Parry parry
-                && parry.position().isEmpty()
-                && parry.kind() == ParryKind.UNSTATED
-                && !parry.aim().isStated();
-    }
-
     /** "Deceive the parry: disengage" says one stroke twice; so does "recover and come on guard". */
     private Optional<Action> toldTwice(Action before, Action action) {
         if (halfTold) {
@@ -722,14 +714,14 @@ final class Clauses {
                 && join == Clause.Join.COMMA) {
             return Gloss.ceding(parry);
         }
-        if (before instanceof Action.Place place && isBare(action)) {
+        if (before instanceof Action.Place place && Gloss.isBare(action)) {
             return Optional.of(new Action.Parry(
                     Optional.of(place.position()), ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge()));
         }
         if (before instanceof Action.Parry parry && action instanceof Action.Parry more) {
             return Gloss.parries(parry, more);
         }
-        if (before instanceof Action.OnBlade && isBare(action) && join != Clause.Join.COMMA) {
+        if (before instanceof Action.OnBlade && Gloss.isBare(action) && join != Clause.Join.COMMA) {
             return Optional.of(before);
         }
         if (before instanceof Action.OnGuard guard

@@ -54,6 +54,7 @@ final class Cover {
     private final Tongue tongue;
     private final List<Token> sentence;
     private final Chart<Meant> chart;
+    private final Elsewhere elsewhere;
     private final List<List<Division>> best = new ArrayList<>();
 
     /**
@@ -127,7 +128,7 @@ final class Cover {
             return end > 0
                     && (pieces.get(end).kind() == Piece.Kind.COMMA
                             || pieces.get(end).kind() == Piece.Kind.COLON)
-                    && pieces.get(end - 1).who().filter("other"::equals).isPresent();
+                    && pieces.get(end - 1).isOfAnother();
         }
 
         /** Whether what somebody does was told up to a sign or an 'and': 'he retreats, parries and …'. */
@@ -177,6 +178,7 @@ final class Cover {
         this.tongue = tongue;
         this.sentence = sentence;
         this.chart = chart;
+        this.elsewhere = new Elsewhere(tongue, sentence, chart);
     }
 
     /** The divisions of a sentence, the cheapest first; at least one. */
@@ -264,78 +266,10 @@ final class Cover {
         }
     }
 
-    /**
-     * What another does, or when or why something is done, with words that are not all read: from the words that begin it
-     * up to a sign, an 'and' or what may be done by the one whose turn it is.
-     */
     private void elsewhere(Division before, Phrase<Meant> opening) {
-        if (opening.features().has("top") && !before.isOpen()) {
-            return;
+        if (before.isOpen() || !opening.features().has("top")) {
+            elsewhere.told(opening).ifPresent(piece -> keep(before, piece, opening.weight() + ABOUT + ELSEWHERE));
         }
-        int end = opening.to();
-        while (end < sentence.size() && sentence.get(end).isWord() && !parts(end) && !ownMayBegin(opening, end)) {
-            end++;
-        }
-        boolean byHimself = end == sentence.size() || sentence.get(end).folded().equals(":");
-        boolean perhapsOwn = opening.features().has("top") && opening.features().has("pn") && !byHimself;
-        boolean hisOrOwn = end < sentence.size() && end > opening.to() && isToldAsOrdered(end);
-        if (end == opening.to() || perhapsOwn || hisOrOwn || !isOfThisLanguage(opening.to(), end)) {
-            return;
-        }
-        Piece piece = new Piece(Piece.Kind.ABOUT, opening.from(), end, opening.features(), List.of());
-        keep(before, piece, opening.weight() + ABOUT + ELSEWHERE);
-    }
-
-    /** Whether what may be an order here may as well tell what he does: Italian 'affonda'. */
-    private boolean isToldAsOrdered(int at) {
-        return chart.from(at).stream()
-                .anyMatch(phrase ->
-                        phrase.category().equals("ACT") && phrase.features().is("form", "3"));
-    }
-
-    /** Whether no more words are strange to the language than are known in it. */
-    private boolean isOfThisLanguage(int from, int to) {
-        long known = sentence.subList(from, to).stream()
-                .filter(token -> tongue.knows(token.folded()))
-                .count();
-        return 2 * known >= to - from;
-    }
-
-    private boolean parts(int at) {
-        return chart.from(at).stream()
-                .anyMatch(phrase ->
-                        phrase.category().equals("SEP") || phrase.category().equals("SEPOR"));
-    }
-
-    /** Whether an order or what somebody else does may begin here, within what another does. */
-    private boolean ownMayBegin(Phrase<Meant> opening, int at) {
-        for (Phrase<Meant> phrase : chart.from(at)) {
-            boolean order = phrase.category().equals("ACT") && phrase.features().is("form", "base");
-            boolean told = phrase.category().equals("S") && !phrase.features().is("who", "other");
-            boolean called =
-                    phrase.category().equals("FRAG") && phrase.features().has("voc");
-            boolean oneself = opening.features().has("imp")
-                    && phrase.features().is("who", "self")
-                    && (phrase.category().equals("PERSON") || phrase.category().equals("POSS"));
-            boolean first = at == opening.to() && !opening.features().has("pn");
-            if ((order && !first && !isWithin(opening, at)) || told || called || oneself) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Whether a word belongs to what stands before it: 'the parry', 'to lunge'. */
-    private boolean isWithin(Phrase<Meant> opening, int at) {
-        for (int from = opening.to(); from < at; from++) {
-            int begins = from;
-            if (chart.from(from).stream()
-                    .anyMatch(phrase -> (phrase.category().equals("NP") && phrase.to() > at)
-                            || (phrase.category().equals("LINK") && phrase.to() == at && begins < at))) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Whether the words of a phrase may also be a thing that is done: 'parry 6, then 4'. */

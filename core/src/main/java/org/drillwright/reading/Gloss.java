@@ -63,20 +63,19 @@ final class Gloss {
      * half-circle and parry octave', 'parry sixte and carry it outside'.
      */
     static Optional<Action> parries(Parry before, Parry more) {
-        boolean tellsNothing = more.position().isEmpty()
-                && more.kind() == ParryKind.UNSTATED
-                && !more.aim().isStated();
-        if (tellsNothing) {
+        if (isBare(more)) {
             return Optional.of(before);
         }
-        boolean otherKind = before.kind() != ParryKind.UNSTATED
-                && more.kind() != ParryKind.UNSTATED
-                && before.kind() != more.kind();
-        if (before.position().isPresent() || before.aim().isStated() || otherKind) {
-            return Optional.empty();
-        }
-        ParryKind kind = more.kind() == ParryKind.UNSTATED ? before.kind() : more.kind();
-        return Optional.of(new Parry(more.position(), kind, more.aim(), before.inTheLunge() || more.inTheLunge()));
+        boolean elsewhere = before.position().isPresent() || before.aim().isStated();
+        return elsewhere ? Optional.empty() : parry(before, more);
+    }
+
+    /** Whether a parry tells nothing of itself: 'go across to sixte and sweep it aside' is one. */
+    static boolean isBare(Action action) {
+        return action instanceof Parry parry
+                && parry.position().isEmpty()
+                && parry.kind() == ParryKind.UNSTATED
+                && !parry.aim().isStated();
     }
 
     /** To come on guard and engage there is to come on guard engaged. */
@@ -113,22 +112,20 @@ final class Gloss {
 
     /** The arm is stretched but once: "arm out low, point at the thigh". */
     static Optional<Action> extension(Action before, Action more) {
-        boolean threatens = before instanceof Action.Strike arm
-                && arm.role() == Role.EXTENSION
-                && !arm.aim().isStated()
-                && more instanceof Action.Strike feint
-                && feint.feint()
-                && feint.role() == Role.ATTACK
-                && feint.path() == Path.UNSTATED;
-        if (threatens) {
-            return Optional.of(more);
+        if (!(before instanceof Action.Strike arm)
+                || arm.role() != Role.EXTENSION
+                || !(more instanceof Action.Strike point)) {
+            return Optional.empty();
         }
-        return before instanceof Action.Strike arm
-                        && more instanceof Action.Strike point
-                        && arm.role() == Role.EXTENSION
-                        && point.role() == Role.EXTENSION
-                        && arm.aim().agreesWith(point.aim())
-                ? Optional.of(arm.aimed(point.aim().completedBy(arm.aim())))
+        boolean threatens = point.feint()
+                && point.role() == Role.ATTACK
+                && point.path() == Path.UNSTATED
+                && !arm.aim().isStated();
+        if (threatens) {
+            return Optional.of(point);
+        }
+        return point.role() == Role.EXTENSION && arm.aim().agreesWith(point.aim())
+                ? Optional.of(arm.aimed(point.aim()))
                 : Optional.empty();
     }
 

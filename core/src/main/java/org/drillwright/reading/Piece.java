@@ -57,6 +57,10 @@ record Piece(Kind kind, int from, int to, Features features, List<Meant> meant) 
         return features.get("who");
     }
 
+    boolean isOfAnother() {
+        return features.is("who", "other");
+    }
+
     boolean isForm(String form) {
         return features.is("form", form);
     }

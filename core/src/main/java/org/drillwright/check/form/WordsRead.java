@@ -63,33 +63,37 @@ public final class WordsRead implements Rule {
         String rest = read.unread().isEmpty() ? "" : rest(subject, words, read);
         for (Span unread : read.stretchesUnread(words.text())) {
             String word = words.text().substring(unread.start(), unread.end());
-            Optional<String> nearest =
-                    word.contains(" ") ? Optional.empty() : subject.reader().meant(words.text(), unread);
+            Optional<Slip> slip = slip(subject, words, read, unread);
+            boolean whole = slip.filter(one -> one.word().equals(word)).isPresent();
             findings.note(
                     TEXT.id(),
                     words.span(unread),
                     "'" + word + "' could not be read."
-                            + nearest.map(near -> " Did you mean '" + near + "'?")
-                                    .orElseGet(() -> slip(subject, words, read, unread))
+                            + slip.map(one -> " Did you mean '" + one.meant() + "'"
+                                            + (whole ? "" : " for '" + one.word() + "'") + "?")
+                                    .orElse("")
                             + rest,
                     "To teach it, write into school.yaml: words: {" + word.toLowerCase(Locale.ROOT) + ": "
-                            + nearest.orElse("…") + "}, with a word of the trade that says the same behind the colon.");
+                            + slip.filter(one -> whole).map(Slip::meant).orElse("…")
+                            + "}, with a word of the trade that says the same behind the colon.");
             rest = "";
         }
     }
 
-    /** The slip of the pen among several words that were left over together. */
-    private static String slip(Subject subject, Written words, Utterance read, Span stretch) {
+    /** A word and the one that it was perhaps meant to be. */
+    private record Slip(String word, String meant) {}
+
+    /** The slip of the pen among words that were left over together. */
+    private static Optional<Slip> slip(Subject subject, Written words, Utterance read, Span stretch) {
         for (Span word : read.unread()) {
             if (word.start() >= stretch.start() && word.end() <= stretch.end()) {
                 Optional<String> near = subject.reader().meant(words.text(), word);
                 if (near.isPresent()) {
-                    return " Did you mean '" + near.get() + "' for '"
-                            + words.text().substring(word.start(), word.end()) + "'?";
+                    return Optional.of(new Slip(words.text().substring(word.start(), word.end()), near.get()));
                 }
             }
         }
-        return "";
+        return Optional.empty();
     }
 
     private static String rest(Subject subject, Written words, Utterance read) {

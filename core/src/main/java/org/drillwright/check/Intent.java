@@ -61,7 +61,7 @@ public final class Intent {
         if (clause.action() instanceof Action.OnBlade onBlade) {
             return onBlade.carriesPoint() && isAtPerson(onBlade.aim());
         }
-        return clause.action() instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE;
+        return clause.action().isReply(Action.Reply.RECEIVE);
     }
 
     /** Whether it is certain that both salute: with no subject, or each named. */

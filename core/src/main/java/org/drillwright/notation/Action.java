@@ -11,6 +11,11 @@ public sealed interface Action {
     /** Answers with the branch of this action's kind: a new kind does not compile until every reader handles it. */
     <R> R match(Cases<R> cases);
 
+    /** Whether it answers the partner so. */
+    default boolean isReply(Reply reply) {
+        return this instanceof Answer answer && answer.reply() == reply;
+    }
+
     /** One branch for each kind of action. */
     interface Cases<R> {
         R step(Step step);

@@ -97,7 +97,7 @@ final class BothTogether {
     /** Who has stepped out of reach is not touched. */
     private Optional<Refusal> leaves(Played one) {
         Side by = one.move().by();
-        boolean receives = one.move().action() instanceof Action.Answer answer && answer.reply() == Reply.RECEIVE;
+        boolean receives = one.move().action().isReply(Reply.RECEIVE);
         Optional<Attack> attack = one.before().attackOn(by).filter(Attack::meant);
         Range measure = one.before().measure();
         boolean never = played.stream()

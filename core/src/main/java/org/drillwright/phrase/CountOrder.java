@@ -73,10 +73,11 @@ final class CountOrder {
      */
     private boolean isDrawn(Move move) {
         return move.action() instanceof Action.Place
-                && (move.by() == Side.LEADER ? leader : follower)
-                        .stream()
-                                .anyMatch(later -> later.action() instanceof Action.Answer answer
-                                        && answer.reply() == Action.Reply.RECEIVE);
+                && own(move).stream().anyMatch(later -> later.action().isReply(Action.Reply.RECEIVE));
+    }
+
+    private Deque<Move> own(Move move) {
+        return move.by() == Side.LEADER ? leader : follower;
     }
 
     private static boolean isAnswer(Action action) {
@@ -87,7 +88,7 @@ final class CountOrder {
     /** A hand or a blade that is kept where it is while the same turn's stroke goes out from there. */
     private boolean leadsToOwnStroke(Move move) {
         boolean kept = move.action() instanceof Action.Answer answer && answer.reply() != Action.Reply.RECEIVE;
-        return kept && threatens(move.by() == Side.LEADER ? leader : follower);
+        return kept && threatens(own(move));
     }
 
     private boolean waits(State state, Move parry, Deque<Move> others) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Reply;
 import org.drillwright.notation.Action.Role;
 
@@ -39,7 +38,9 @@ final class Hindsight {
         for (Played one : count.moves()) {
             List<Refusal> refusals = new ArrayList<>(one.refusals());
             boolean certain = one.move().isCertain();
-            if (certain && isReply(one, Reply.RECEIVE) && !mayBeHit(one.move().by(), at)) {
+            if (certain
+                    && one.move().action().isReply(Reply.RECEIVE)
+                    && !mayBeHit(one.move().by(), at)) {
                 refusals.add(new Refusal.NothingToTake());
             }
             if (certain && holdsUnderRiposte(one) && !takes(one.move().by(), at)) {
@@ -50,14 +51,12 @@ final class Hindsight {
         return new Count(count.begin(), moves, count.end(), count.unmet());
     }
 
-    private static boolean isReply(Played one, Reply reply) {
-        return one.move().action() instanceof Action.Answer answer && answer.reply() == reply;
-    }
-
     /** Who stays on the lunge under a riposte takes it; who stands on guard may do anything. */
     private static boolean holdsUnderRiposte(Played one) {
         boolean stands = one.before().of(one.move().by()).feet().is(Feet.ON_GUARD);
-        boolean holds = stands && (isReply(one, Reply.HOLD) || isReply(one, Reply.WAIT));
+        boolean holds = stands
+                && (one.move().action().isReply(Reply.HOLD)
+                        || one.move().action().isReply(Reply.WAIT));
         Optional<Role> role =
                 one.before().attackOn(one.move().by()).filter(Attack::meant).map(Attack::role);
         return holds
@@ -73,7 +72,8 @@ final class Hindsight {
     private boolean takes(Side side, int from) {
         return Stream.concat(moves(from), moves(from + 1))
                 .filter(one -> one.move().by() == side)
-                .anyMatch(one -> isReply(one, Reply.RECEIVE) || one.move().isInDoubt());
+                .anyMatch(one ->
+                        one.move().action().isReply(Reply.RECEIVE) || one.move().isInDoubt());
     }
 
     /** Whether anything came at a side on this count or the one before, or may have. */

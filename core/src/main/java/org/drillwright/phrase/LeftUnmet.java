@@ -70,7 +70,7 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
             return true;
         }
         return (action instanceof Action.Aside aside && aside.trifle() == Action.Trifle.ACKNOWLEDGE)
-                || (action instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE);
+                || action.isReply(Action.Reply.RECEIVE);
     }
 
     /** Who opens a line on this very count and does nothing more offers the touch: common practice, no source. */

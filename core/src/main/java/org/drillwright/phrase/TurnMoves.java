@@ -48,9 +48,7 @@ final class TurnMoves {
 
     /** A parry with which the touch is taken has met nothing: the hand only went there. */
     private static List<Clause> drawnParries(List<Clause> turn) {
-        boolean taken = turn.stream()
-                .anyMatch(clause ->
-                        clause.action() instanceof Action.Answer answer && answer.reply() == Action.Reply.RECEIVE);
+        boolean taken = turn.stream().anyMatch(clause -> clause.action().isReply(Action.Reply.RECEIVE));
         boolean strikes = turn.stream().anyMatch(clause -> clause.action() instanceof Action.Strike);
         return turn.stream()
                 .map(clause -> taken && !strikes ? drawn(clause) : clause)
@@ -180,8 +178,7 @@ final class TurnMoves {
     }
 
     private static boolean isHold(Clause clause) {
-        return clause.action() instanceof Action.Answer answer
-                && (answer.reply() == Action.Reply.HOLD || answer.reply() == Action.Reply.WAIT);
+        return clause.action().isReply(Action.Reply.HOLD) || clause.action().isReply(Action.Reply.WAIT);
     }
 
     private static boolean isIdle(Clause clause) {

@@ -33,6 +33,7 @@ import org.drillwright.check.folder.OwnWordsWork;
 import org.drillwright.check.folder.SetWhole;
 import org.drillwright.check.form.AcceptKnown;
 import org.drillwright.check.form.BothTurns;
+import org.drillwright.check.form.HandsAgree;
 import org.drillwright.check.form.NeedsKnown;
 import org.drillwright.check.form.NoChoice;
 import org.drillwright.check.form.NumberedInOrder;
@@ -51,6 +52,7 @@ public final class Rules {
     /** What is asked of each drill. */
     public static final List<Rule> ALL = List.of(
             new BothTurns(),
+            new HandsAgree(),
             new NumberedInOrder(),
             new SaluteBothEnds(),
             new GearNote(),

@@ -356,10 +356,20 @@ public sealed interface Action {
         HALT,
         /** A touch that has arrived is owned to. */
         ACKNOWLEDGE,
+        /** Both hold the weapon in the hand of the same side. */
+        HANDS_ALIKE,
+        /** One holds it in the right hand, the other in the left. */
+        HANDS_OPPOSITE,
         OTHER
     }
 
     record Aside(Trifle trifle) implements Action {
+
+        /** Whether nothing of the phrase hangs on it. */
+        public boolean playsNothing() {
+            return trifle == Trifle.OTHER || trifle == Trifle.HANDS_ALIKE || trifle == Trifle.HANDS_OPPOSITE;
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.aside(this);

@@ -76,8 +76,8 @@ final class TurnMoves {
     /** What touches nothing of the phrase does not part what belongs together. */
     private static List<Clause> withoutTrifles(List<Clause> turn) {
         List<Clause> kept = turn.stream()
-                .filter(clause -> !clause.isCertain()
-                        || !(clause.action() instanceof Action.Aside aside && aside.trifle() == Action.Trifle.OTHER))
+                .filter(clause ->
+                        !clause.isCertain() || !(clause.action() instanceof Action.Aside aside && aside.playsNothing()))
                 .toList();
         return kept.isEmpty() ? turn : kept;
     }

@@ -86,7 +86,7 @@ public final class OneThingACount implements Rule {
     private static boolean report(
             Utterance turn, Written words, Level.Turns allowed, boolean stopped, Findings findings) {
         List<Clause> surplus = JoinedActions.surplus(turn, allowed == Level.Turns.JOINED, stopped);
-        boolean sure = turn.clauses().stream().allMatch(Intent::isSurelyDone);
+        boolean sure = turn.unread().isEmpty() && turn.clauses().stream().allMatch(Intent::isSurelyDone);
         if (surplus.isEmpty() || !sure) {
             return false;
         }

@@ -459,7 +459,7 @@ final class Clauses {
         } else if (meant instanceof Meant.Does does) {
             Optional<Action> one = clauses.size() > begins
                     ? toldTwice(clauses.get(clauses.size() - 1).action(), does.action())
-                    : Optional.empty();
+                    : underTitle(does.action());
             if (one.isPresent()) {
                 replace(one.get(), span);
                 return;
@@ -471,31 +471,49 @@ final class Clauses {
         }
     }
 
-    /** 'Disengage, lunge, cut flank': where the point of a stroke that passes the blade arrives. */
+    /**
+     * 'Disengage, lunge, cut flank', 'Thrust high inside and lunge. Hit the chest': where the stroke that was begun
+     * arrives, told behind the lunge or the arm that carries it.
+     */
     private boolean endsBegun(Action action) {
-        if (!(action instanceof Action.Strike end)
-                || end.role() != Role.ATTACK
-                || end.feint()
-                || end.path() != Path.DIRECT
-                || !end.aim().isStated()) {
+        if (!(action instanceof Action.Strike end) || !(Gloss.arrives(end) || explains)) {
             return false;
         }
+        int last = clauses.size() - 1;
+        int at = carriedFrom(end.aim());
+        if (at < 0 || !clauses.get(at).subject().equals(subject)) {
+            return false;
+        }
+        Action begun = clauses.get(at).action();
+        Optional<Action> whole = explains ? Gloss.of(begun, end) : Gloss.arriving(begun, end, at < last);
+        if (whole.isPresent()) {
+            clauses.set(at, clauses.get(at).with(whole.get()));
+            join = Clause.Join.WITH;
+        }
+        return whole.isPresent();
+    }
+
+    /** 'Invite. Let the hand drift outwards …': a sentence that is but a name heads the one behind it. */
+    private Optional<Action> underTitle(Action action) {
+        boolean headed = begins > 0
+                && begins == earlier + 1
+                && join == Clause.Join.BEGINS
+                && clauses.get(earlier).isCertain()
+                && clauses.get(earlier).subject().equals(subject);
+        Optional<Action> one = headed ? Gloss.underTitle(clauses.get(earlier).action(), action) : Optional.empty();
+        if (one.isPresent()) {
+            begins = earlier;
+        }
+        return one;
+    }
+
+    /** Where the last clause stands that does not carry a stroke to that aim; -1 if all do. */
+    private int carriedFrom(Aim aim) {
         int at = clauses.size() - 1;
-        while (at >= begins
-                && clauses.get(at).action() instanceof Action.Lunge lunge
-                && !lunge.aim().isStated()) {
+        while (at >= 0 && Gloss.carries(clauses.get(at).action(), aim)) {
             at--;
         }
-        if (at < begins
-                || !(clauses.get(at).action() instanceof Action.Strike begun)
-                || !Gloss.passesTheBlade(begun)
-                || !clauses.get(at).subject().equals(subject)) {
-            return false;
-        }
-        Action.Strike whole = begun.aimed(end.aim());
-        clauses.set(at, clauses.get(at).with(end.cut() ? whole.asCut() : whole));
-        join = Clause.Join.WITH;
-        return true;
+        return at;
     }
 
     /** 'Masks off, salute, change': what is changed behind that are the roles. */
@@ -630,6 +648,10 @@ final class Clauses {
 
     /** "Slide the point under and hit low" is one stroke. */
     private void land(Meant.Lands lands, Span span) {
+        Action.Strike hit = new Action.Strike(Role.ATTACK, Path.DIRECT, lands.aim(), false, false, false, false);
+        if (lands.strikes() && endsBegun(hit)) {
+            return;
+        }
         Optional<Action.Strike> told = last().filter(strike -> strike.role() != Role.EXTENSION)
                 .filter(strike -> strike.path() != Path.DIRECT && strike.path() != Path.UNSTATED);
         if (!lands.aim().isStated() && told.isPresent()) {
@@ -735,6 +757,9 @@ final class Clauses {
         if (action instanceof Action.Answer answer
                 && clauses.get(clauses.size() - 1).subject().equals(subject)) {
             return Gloss.answer(before, answer);
+        }
+        if (before instanceof Action.Invite && action instanceof Action.Invite) {
+            return Gloss.of(before, action);
         }
         if (before instanceof Action.Lunge lunge && action instanceof Action.Lunge more && join == Clause.Join.COMMA) {
             return Gloss.lunge(lunge, more);

@@ -9,6 +9,7 @@ import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Action.Way;
+import org.drillwright.notation.Aim;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
 
@@ -47,7 +48,9 @@ final class Gloss {
             return Optional.of(new Action.Invite(invite.aim(), Optional.of(place.position())));
         }
         if (name instanceof Action.Invite invite && how instanceof Action.Invite more) {
-            return invite.aim().isStated() ? Optional.empty() : Optional.of(more);
+            return invite.aim().isStated()
+                    ? Optional.empty()
+                    : Optional.of(new Action.Invite(more.aim(), more.position().or(invite::position)));
         }
         if (name instanceof Action.Recover recover) {
             return recover(recover, how);
@@ -250,12 +253,58 @@ final class Gloss {
                 before.opposition() || more.opposition()));
     }
 
-    /** Whether it is a whole attack that passes the blade, and is not told yet where it arrives. */
-    static boolean passesTheBlade(Action.Strike strike) {
-        return DECEIVING.contains(strike.path())
+    /** Whether a stroke tells no more than where the point or edge arrives: 'hit the chest', 'cut flank'. */
+    static boolean arrives(Action.Strike end) {
+        return end.role() == Role.ATTACK
+                && !end.feint()
+                && !end.falseAttack()
+                && end.path() == Path.DIRECT
+                && end.aim().isStated();
+    }
+
+    /** Whether an action carries a stroke on its way to that aim: the lunge, and the arm that is stretched with it. */
+    static boolean carries(Action action, Aim aim) {
+        return action instanceof Action.Lunge lunge
+                ? lunge.aim().agreesWith(aim)
+                : action instanceof Action.Strike arm
+                        && arm.role() == Role.EXTENSION
+                        && !arm.feint()
+                        && arm.aim().agreesWith(aim);
+    }
+
+    /**
+     * The stroke that was begun and arrives so; empty if they are two.
+     *
+     * @param carried whether a lunge or the arm was told between them: without, the same told again is done again
+     */
+    static Optional<Action> arriving(Action before, Action.Strike end, boolean carried) {
+        boolean arrives = before instanceof Action.Strike begun
+                && !begun.feint()
+                && !begun.falseAttack()
+                && begun.role() != Role.EXTENSION
+                && begun.aim().agreesWith(end.aim())
+                && (carried || !begun.aim().equals(end.aim()));
+        if (!arrives) {
+            return Optional.empty();
+        }
+        Action.Strike begun = (Action.Strike) before;
+        Action.Strike whole = begun.at(end.aim().completedBy(begun.aim()));
+        return Optional.of(end.cut() ? whole.asCut() : whole);
+    }
+
+    /** What a sentence tells that has but a name before it: 'Parry. Carry the hand to quarte'; empty if they are two. */
+    static Optional<Action> underTitle(Action name, Action how) {
+        boolean stroke = name instanceof Action.Strike strike
+                && (strike.path() == Path.UNSTATED || strike.path() == Path.DECEIVE)
+                && !strike.aim().isStated()
                 && !strike.feint()
-                && strike.role() != Role.EXTENSION
-                && !strike.aim().isStated();
+                && strike.role() != Role.EXTENSION;
+        boolean parry = name instanceof Parry bare && bare.position().isEmpty() && !isBare(how);
+        boolean invitation = name instanceof Action.Invite invite
+                && invite.position().isEmpty()
+                && !invite.aim().isStated()
+                && !how.equals(name);
+        return stroke || parry || invitation ? of(name, how) : extension(name, how);
     }
 
     /** "One-two: feint high …": the first half of a stroke that was named. */

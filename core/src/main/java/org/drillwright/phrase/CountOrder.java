@@ -47,7 +47,7 @@ final class CountOrder {
         Action action = move.action();
         Side by = move.by();
         if (move.isAssault()) {
-            return strikeRank(action);
+            return strikeRank(action, state.of(by), others);
         }
         if (action instanceof Action.Parry || action instanceof Action.Place || action instanceof Action.Evade) {
             boolean drawn = threatens(others) && isDrawn(move);
@@ -118,13 +118,20 @@ final class CountOrder {
         return there && (fresh || !threatens(others));
     }
 
-    private static int strikeRank(Action action) {
+    private static int strikeRank(Action action, Fencer fencer, Deque<Move> others) {
         if (!(action instanceof Action.Strike strike)) {
             return 4;
         }
-        boolean answersBlade = strike.path() == Path.COUNTER_DISENGAGE || strike.path() == Path.DECEIVE;
+        boolean answersBlade = strike.path() == Path.COUNTER_DISENGAGE
+                || strike.path() == Path.DECEIVE
+                || (strike.path() == Path.DISENGAGE && fencer.extended().is(true) && seeksBlade(others));
         boolean stops = strike.role().stops();
         return stops ? 6 : answersBlade ? 5 : 4;
+    }
+
+    /** Whether a blade is sought that stands in line: it slips away from that, a dérobement (Technical Rules t.84). */
+    private static boolean seeksBlade(Deque<Move> moves) {
+        return moves.stream().anyMatch(move -> move.action() instanceof Action.OnBlade);
     }
 
     private static boolean threatens(Deque<Move> moves) {

@@ -182,7 +182,8 @@ final class TurnMoves {
     }
 
     private static boolean isIdle(Clause clause) {
-        return clause.action() instanceof Action.Aside || clause.action() instanceof Action.State;
+        return (clause.action() instanceof Action.Aside aside && aside.playsNothing())
+                || clause.action() instanceof Action.State;
     }
 
     private static boolean statesGuard(Clause clause) {

@@ -78,6 +78,7 @@ public final class ActionText {
             case "wait" -> new Action.Answer(Reply.WAIT, stance());
             case "receive" -> new Action.Answer(Reply.RECEIVE, Stance.UNSTATED);
             case "yield" -> new Action.Answer(Reply.YIELD, Stance.UNSTATED);
+            case "follow" -> new Action.Answer(Reply.FOLLOW, Stance.UNSTATED);
             case "withdraw" -> new Action.Withdraw();
             case "stand" -> new Action.Stand();
             case "evade" -> new Action.Evade();

@@ -314,7 +314,9 @@ public sealed interface Action {
         HOLD,
         WAIT,
         /** The blade is lent to the partner's action on it. */
-        YIELD
+        YIELD,
+        /** The feet go with the partner's, so that the measure stays as it is. */
+        FOLLOW
     }
 
     /** @param stance a guard named with it */

@@ -55,7 +55,8 @@ final class PathJudge {
                 .flatMap(line -> partner.hand().value().map(hand -> standsBefore(line, hand)))
                 .orElse(false);
         boolean inLine = state.of(by).extended().is(true);
-        boolean there = before || inLine || partner.reaching() || partner.extended().is(true);
+        boolean there =
+                before || inLine || partner.reaching() || partner.extended().is(true);
         boolean apart = state.engagement().is(Optional.empty());
         boolean decides = there
                 || (state.engagement().isKnown() && !apart)

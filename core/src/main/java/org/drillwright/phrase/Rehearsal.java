@@ -149,7 +149,9 @@ public final class Rehearsal {
 
     private static List<Move> moves(State begin, Map<Side, Utterance> turns, Side side) {
         List<Clause> clauses = InDoubt.clauses(turns.getOrDefault(side, Utterance.NOTHING));
-        return TurnMoves.of(side, clauses, begin.of(side).isLunged());
+        List<Clause> others = InDoubt.clauses(turns.getOrDefault(side.other(), Utterance.NOTHING));
+        return TurnMoves.of(
+                side, MeasureKept.played(clauses, others), begin.of(side).isLunged());
     }
 
     private static Count endOf(

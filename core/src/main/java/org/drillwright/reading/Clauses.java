@@ -715,6 +715,12 @@ final class Clauses {
                 return ended;
             }
         }
+        if (before.isReply(Action.Reply.FOLLOW) && action instanceof Action.Step) {
+            return Optional.of(action);
+        }
+        if (before instanceof Action.Step && action.isReply(Action.Reply.FOLLOW)) {
+            return Optional.of(before);
+        }
         if (explains) {
             halfTold = Gloss.begins(before, action);
             if (halfTold || (headed && Gloss.heads(before, action))) {

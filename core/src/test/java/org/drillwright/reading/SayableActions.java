@@ -150,6 +150,7 @@ final class SayableActions {
         }
         all.add(new Action.Answer(Reply.RECEIVE, Stance.UNSTATED));
         all.add(new Action.Answer(Reply.YIELD, Stance.UNSTATED));
+        all.add(new Action.Answer(Reply.FOLLOW, Stance.UNSTATED));
         all.add(new Action.Salute());
         all.add(new Action.Mask(true));
         all.add(new Action.Mask(false));

@@ -646,10 +646,25 @@ final class Clauses {
                 : Optional.empty();
     }
 
+    /** 'Thrust at the chest, lunge and hit': a hit of which nothing more is told is that of the stroke told before. */
+    private boolean hitsAsTold(Meant.Lands lands) {
+        boolean anew = clauses.size() == begins;
+        int at = carriedFrom(Aim.UNSTATED);
+        boolean carried = at < clauses.size() - 1;
+        if (lands.aim().isStated()
+                || at < (anew && carried ? earlier : begins)
+                || !clauses.get(at).subject().equals(subject)) {
+            return false;
+        }
+        return clauses.get(at).action() instanceof Action.Strike stroke
+                && !stroke.feint()
+                && (carried || stroke.aim().isStated());
+    }
+
     /** "Slide the point under and hit low" is one stroke. */
     private void land(Meant.Lands lands, Span span) {
         Action.Strike hit = new Action.Strike(Role.ATTACK, Path.DIRECT, lands.aim(), false, false, false, false);
-        if (lands.strikes() && endsBegun(hit)) {
+        if (lands.strikes() && (endsBegun(hit) || hitsAsTold(lands))) {
             return;
         }
         Optional<Action.Strike> told = last().filter(strike -> strike.role() != Role.EXTENSION)

@@ -393,7 +393,7 @@ final class Clauses {
         boolean apposed = piece.isForm("ing") || (piece.isForm("n") && (namesOnly() || namesAgain(piece)));
         explains = explains || (apposed && join == Clause.Join.COMMA);
         int first = clauses.size();
-        boolean perhapsDenied = denied && !(contrasted && piece.isForm("base"));
+        boolean perhapsDenied = denied && !(contrasted && (piece.isForm("base") || piece.isForm("3")));
         if (piece.features().has("open")) {
             choice = true;
         }
@@ -464,11 +464,20 @@ final class Clauses {
                 replace(one.get(), span);
                 return;
             }
-            if (endsBegun(does.action())) {
+            if (endsBegun(does.action()) || evadesAgain(does.action())) {
                 return;
             }
             add(changesRoles(does.action()) ? new Action.Aside(Action.Trifle.OTHER) : does.action(), span);
         }
+    }
+
+    /** 'Pass beneath, lower the body, and hit': one gets out of the way but once, however it is told. */
+    private boolean evadesAgain(Action action) {
+        return action instanceof Action.Evade
+                && join != Clause.Join.AND
+                && clauses.subList(begins, clauses.size()).stream()
+                        .anyMatch(told -> told.action() instanceof Action.Evade
+                                && told.subject().equals(subject));
     }
 
     /**

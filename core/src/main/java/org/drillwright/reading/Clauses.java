@@ -393,7 +393,7 @@ final class Clauses {
         boolean apposed = piece.isForm("ing") || (piece.isForm("n") && (namesOnly() || namesAgain(piece)));
         explains = explains || (apposed && join == Clause.Join.COMMA);
         int first = clauses.size();
-        boolean perhapsDenied = denied && !(contrasted && piece.isForm("base"));
+        boolean perhapsDenied = denied && !(contrasted && (piece.isForm("base") || piece.isForm("3")));
         if (piece.features().has("open")) {
             choice = true;
         }
@@ -464,11 +464,20 @@ final class Clauses {
                 replace(one.get(), span);
                 return;
             }
-            if (endsBegun(does.action())) {
+            if (endsBegun(does.action()) || evadesAgain(does.action())) {
                 return;
             }
             add(changesRoles(does.action()) ? new Action.Aside(Action.Trifle.OTHER) : does.action(), span);
         }
+    }
+
+    /** 'Pass beneath, lower the body, and hit': one gets out of the way but once, however it is told. */
+    private boolean evadesAgain(Action action) {
+        return action instanceof Action.Evade
+                && join != Clause.Join.AND
+                && clauses.subList(begins, clauses.size()).stream()
+                        .anyMatch(told -> told.action() instanceof Action.Evade
+                                && told.subject().equals(subject));
     }
 
     /**
@@ -646,10 +655,25 @@ final class Clauses {
                 : Optional.empty();
     }
 
+    /** 'Thrust at the chest, lunge and hit': a hit of which nothing more is told is that of the stroke told before. */
+    private boolean hitsAsTold(Meant.Lands lands) {
+        boolean anew = clauses.size() == begins;
+        int at = carriedFrom(Aim.UNSTATED);
+        boolean carried = at < clauses.size() - 1;
+        if (lands.aim().isStated()
+                || at < (anew && carried ? earlier : begins)
+                || !clauses.get(at).subject().equals(subject)) {
+            return false;
+        }
+        return clauses.get(at).action() instanceof Action.Strike stroke
+                && !stroke.feint()
+                && (carried || stroke.aim().isStated());
+    }
+
     /** "Slide the point under and hit low" is one stroke. */
     private void land(Meant.Lands lands, Span span) {
         Action.Strike hit = new Action.Strike(Role.ATTACK, Path.DIRECT, lands.aim(), false, false, false, false);
-        if (lands.strikes() && endsBegun(hit)) {
+        if (lands.strikes() && (endsBegun(hit) || hitsAsTold(lands))) {
             return;
         }
         Optional<Action.Strike> told = last().filter(strike -> strike.role() != Role.EXTENSION)

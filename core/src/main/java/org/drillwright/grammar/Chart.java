@@ -120,6 +120,9 @@ public final class Chart<M> {
             List<String> here = new ArrayList<>();
             String word = sentence.get(at).folded();
             here.add(word("'" + word, at, at + 1, Features.NONE));
+            if (!sentence.get(at).written().equals(word)) {
+                here.add(word("'" + sentence.get(at).written(), at, at + 1, Features.NONE));
+            }
             if (!sentence.get(at).isWord() || word.equals(Token.QUOTE)) {
                 here.add(word(word, at, at + 1, Features.NONE));
             }

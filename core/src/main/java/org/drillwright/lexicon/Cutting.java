@@ -116,7 +116,9 @@ final class Cutting {
         Span place = folded.length() == span.length() ? new Span(at, at + bare.length()) : span;
         List<String> parts = clitics.parts(bare);
         for (String part : parts) {
-            sentence.add(new Token(part, place));
+            String written = Spelling.withAccents(text.substring(span.start(), span.end()));
+            boolean alone = part.equals(Spelling.fold(written));
+            sentence.add(new Token(part, alone ? written : part, place));
         }
         for (String part : tail) {
             sentence.add(new Token(part, place));

@@ -21,6 +21,11 @@ public final class Spelling {
         return MARKS.matcher(apart).replaceAll("").toLowerCase(Locale.ROOT);
     }
 
+    /** Without capitals only. */
+    static String withAccents(String word) {
+        return Normalizer.normalize(word, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    }
+
     /** Most words are, and need no taking apart. */
     private static boolean isAscii(String word) {
         for (int at = 0; at < word.length(); at++) {

@@ -286,6 +286,17 @@ final class Clauses {
 
     private void about(Piece piece) {
         said = true;
+        if (piece.isOfAnother()
+                && !piece.features().has("pn")
+                && subject.isPresent()
+                && !piece.meant().isEmpty()) {
+            subject = subject.map(Side::other);
+            for (Meant meant : piece.meant()) {
+                add(meant, span(piece));
+            }
+            latest = clauses.size();
+            return;
+        }
         inTheLunge(piece);
         others = piece.isOfAnother();
         anotherActs = anotherActs || (others && !piece.features().has("pn"));
@@ -295,7 +306,8 @@ final class Clauses {
         }
         boolean first = clauses.size() == begins;
         boolean denial = piece.features().has("deny");
-        denied = denied || (first && denial);
+        boolean alone = piece.features().is("deny", "finite");
+        denied = denied || (first && denial && !alone);
         contrasted = contrasted && !denial;
         forbidden = forbidden || (clauses.isEmpty() && denial && !ordered);
         choice = choice || piece.features().has("cond");
@@ -313,6 +325,9 @@ final class Clauses {
     }
 
     private void tellsOfHim(Piece piece) {
+        if (piece.kind() == Piece.Kind.ABOUT && !piece.features().has("pn")) {
+            return;
+        }
         for (Meant meant : piece.meant()) {
             his.add(new Told(meant, span(piece), clauses.size()));
         }
@@ -772,6 +787,9 @@ final class Clauses {
         }
         if (before instanceof Action.Parry parry && action instanceof Action.Parry more) {
             return Gloss.parries(parry, more);
+        }
+        if (before instanceof Action.Parry parry && action instanceof Action.OnBlade blade) {
+            return Gloss.carried(parry, blade);
         }
         if (before instanceof Action.OnBlade && Gloss.isBare(action) && join != Clause.Join.COMMA) {
             return Optional.of(before);

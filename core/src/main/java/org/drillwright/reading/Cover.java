@@ -305,9 +305,7 @@ final class Cover {
 
     private void add(Division before, Phrase<Meant> phrase, Piece.Kind kind, double cost) {
         boolean about = kind == Piece.Kind.ABOUT || kind == Piece.Kind.MANNER;
-        boolean his = kind == Piece.Kind.ABOUT
-                && phrase.category().equals("S")
-                && phrase.features().has("pn");
+        boolean his = kind == Piece.Kind.ABOUT && phrase.category().equals("S");
         List<Meant> meant = about && !his ? List.of() : phrase.meant();
         keep(before, new Piece(kind, phrase.from(), phrase.to(), phrase.features(), meant), cost);
     }

@@ -81,10 +81,19 @@ final class Gloss {
                 && !parry.aim().isStated();
     }
 
+    /** "Parry quarte and bring his blade back to quarte": where the parry ends the blade is held. */
+    static Optional<Action> carried(Parry parry, Action.OnBlade blade) {
+        boolean held = blade.contact() == Action.Contact.ENGAGE || blade.contact() == Action.Contact.BIND;
+        boolean there = parry.position().isPresent() && parry.position().equals(blade.position());
+        return held && there && !blade.aim().isStated() ? Optional.of(parry) : Optional.empty();
+    }
+
     /** To come on guard and engage there is to come on guard engaged. */
     static Optional<Action> engaged(Action.OnGuard guard, Action.OnBlade blade) {
         Stance stance = guard.stance();
-        boolean elsewhere = stance.guard().isPresent() && blade.position().isPresent();
+        boolean elsewhere = stance.guard().isPresent()
+                && blade.position().isPresent()
+                && !stance.guard().equals(blade.position());
         if (blade.contact() != Action.Contact.ENGAGE
                 || blade.aim().isStated()
                 || stance.engaged().isPresent()
@@ -197,7 +206,9 @@ final class Gloss {
 
     private static Optional<Stance> joined(Stance one, Stance more) {
         if (one.engaged().isPresent()
-                || (one.guard().isPresent() && more.guard().isPresent())) {
+                || (one.guard().isPresent()
+                        && more.guard().isPresent()
+                        && !one.guard().equals(more.guard()))) {
             return Optional.empty();
         }
         Optional<Position> guard = one.guard().or(more::guard);

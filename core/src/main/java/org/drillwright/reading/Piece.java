@@ -11,7 +11,7 @@ import org.drillwright.meaning.Meant;
  * @param from its first token
  * @param to behind its last token
  * @param features what the phrase says of itself: form, who does it
- * @param meant what is done; of what 'he' does, what it would be if he is the one whose turn it is
+ * @param meant what is done; of what another does, what it is if it turns out to be played
  */
 record Piece(Kind kind, int from, int to, Features features, List<Meant> meant) {
 

@@ -658,6 +658,9 @@ final class Clauses {
             replace(told.get(), span);
             return;
         }
+        if (lands.strikes() && arrivesOnTheLunge(lands)) {
+            return;
+        }
         Optional<Action.Strike> open = last().filter(strike -> !strike.aim().isStated());
         boolean onItsWay =
                 open.filter(strike -> strike.role() != Role.EXTENSION).isPresent();
@@ -681,6 +684,28 @@ final class Clauses {
         }
         Path path = lands.strikes() ? Path.DIRECT : Path.UNSTATED;
         add(new Action.Strike(Role.ATTACK, path, lands.aim(), false, false, false, false), span);
+    }
+
+    /** 'Lunge with opposition and hit the chest': where the stroke that is made with the lunge arrives. */
+    private boolean arrivesOnTheLunge(Meant.Lands lands) {
+        int at = clauses.size() - 1;
+        while (at >= begins
+                && clauses.get(at).action() instanceof Action.Lunge lunge
+                && lunge.aim().agreesWith(lands.aim())) {
+            at--;
+        }
+        if (at < begins
+                || !(clauses.get(at).action() instanceof Action.Strike begun)
+                || begun.role() == Role.EXTENSION
+                || begun.feint()
+                || begun.aim().equals(Aim.UNSTATED) != (at < clauses.size() - 1)
+                || !begun.aim().agreesWith(lands.aim())
+                || !clauses.get(at).subject().equals(subject)) {
+            return false;
+        }
+        clauses.set(at, clauses.get(at).with(begun.aimed(begun.aim().completedBy(lands.aim()))));
+        join = Clause.Join.WITH;
+        return true;
     }
 
     /** Whether what stands before is a riposte, a renewal or the like of which only the name is said: 'Riposte, a cut …'. */

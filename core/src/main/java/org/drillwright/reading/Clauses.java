@@ -658,9 +658,6 @@ final class Clauses {
             replace(told.get(), span);
             return;
         }
-        if (lands.strikes() && arrivesOnTheLunge(lands)) {
-            return;
-        }
         Optional<Action.Strike> open = last().filter(strike -> !strike.aim().isStated());
         boolean onItsWay =
                 open.filter(strike -> strike.role() != Role.EXTENSION).isPresent();
@@ -683,29 +680,17 @@ final class Clauses {
             return;
         }
         Path path = lands.strikes() ? Path.DIRECT : Path.UNSTATED;
-        add(new Action.Strike(Role.ATTACK, path, lands.aim(), false, false, false, false), span);
+        add(new Action.Strike(Role.ATTACK, path, whereLunged(lands.aim()), false, false, false, false), span);
     }
 
-    /** 'Lunge with opposition and hit the chest': where the stroke that is made with the lunge arrives. */
-    private boolean arrivesOnTheLunge(Meant.Lands lands) {
-        int at = clauses.size() - 1;
-        while (at >= begins
-                && clauses.get(at).action() instanceof Action.Lunge lunge
-                && lunge.aim().agreesWith(lands.aim())) {
-            at--;
-        }
-        if (at < begins
-                || !(clauses.get(at).action() instanceof Action.Strike begun)
-                || begun.role() == Role.EXTENSION
-                || begun.feint()
-                || begun.aim().equals(Aim.UNSTATED) != (at < clauses.size() - 1)
-                || !begun.aim().agreesWith(lands.aim())
-                || !clauses.get(at).subject().equals(subject)) {
-            return false;
-        }
-        clauses.set(at, clauses.get(at).with(begun.aimed(begun.aim().completedBy(lands.aim()))));
-        join = Clause.Join.WITH;
-        return true;
+    /** 'Lunge into the high inside line and touch the chest': the touch arrives in the line of the lunge. */
+    private Aim whereLunged(Aim touched) {
+        boolean there = clauses.size() > begins
+                && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
+                && lunge.aim().agreesWith(touched);
+        return there
+                ? touched.completedBy(((Action.Lunge) clauses.get(clauses.size() - 1).action()).aim())
+                : touched;
     }
 
     /** Whether what stands before is a riposte, a renewal or the like of which only the name is said: 'Riposte, a cut …'. */

@@ -719,7 +719,17 @@ final class Clauses {
             return;
         }
         Path path = lands.strikes() ? Path.DIRECT : Path.UNSTATED;
-        add(new Action.Strike(Role.ATTACK, path, lands.aim(), false, false, false, false), span);
+        add(new Action.Strike(Role.ATTACK, path, whereLunged(lands.aim()), false, false, false, false), span);
+    }
+
+    /** 'Lunge into the high inside line and touch the chest': the touch arrives in the line of the lunge. */
+    private Aim whereLunged(Aim touched) {
+        boolean there = clauses.size() > begins
+                && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
+                && lunge.aim().agreesWith(touched);
+        return there
+                ? touched.completedBy(((Action.Lunge) clauses.get(clauses.size() - 1).action()).aim())
+                : touched;
     }
 
     /** Whether what stands before is a riposte, a renewal or the like of which only the name is said: 'Riposte, a cut …'. */

@@ -28,6 +28,8 @@ class BatchesTest {
         "g1 g2a g2b, 79, 5",
         "h1 h2a h2b, 69, 4",
         "i1 i2a i2b, 69, 8",
+        "j, 97, 0",
+        "k, 99, 0",
         "fr1 fr2, 92, 0",
         "it1 it2, 92, 0"
     })

@@ -52,6 +52,9 @@ final class Clauses {
     /** Whether attackers and defenders were named: each is a part in the phrase that either side may have. */
     private final Set<String> parts = new HashSet<>();
 
+    /** Whether the one whose turn it is was told of last as 'the pupil' or 'the fencer', so that 'he' is the same. */
+    private boolean pupilActs;
+
     private boolean calledUpon;
     private boolean lunged;
 
@@ -286,6 +289,12 @@ final class Clauses {
 
     private void about(Piece piece) {
         said = true;
+        boolean tells = piece.isOfAnother() && !piece.meant().isEmpty();
+        if (tells && pupilActs && piece.features().has("pn")) {
+            piece.meant().forEach(meant -> add(meant, span(piece)));
+            return;
+        }
+        pupilActs = pupilActs && !tells;
         if (piece.isOfAnother()
                 && !piece.features().has("pn")
                 && subject.isPresent()
@@ -400,11 +409,13 @@ final class Clauses {
             subject = Optional.empty();
             others = false;
         }
-        if (others && piece.isForm("3") && !piece.features().has("named")) {
+        boolean goesOn = piece.isForm("3") || (piece.isForm("ing") && !his.isEmpty());
+        if (others && goesOn && !piece.features().has("named")) {
             tellsOfHim(piece);
             return;
         }
         others = false;
+        pupilActs = pupilActs || piece.features().has("named");
         boolean apposed = piece.isForm("ing") || (piece.isForm("n") && (namesOnly() || namesAgain(piece)));
         explains = explains || (apposed && join == Clause.Join.COMMA);
         int first = clauses.size();

@@ -708,7 +708,8 @@ final class Clauses {
             replace(told.get(), span);
             return;
         }
-        Optional<Action.Strike> open = last().filter(strike -> !strike.aim().isStated());
+        Optional<Action.Strike> open = last().filter(strike ->
+                !strike.aim().isStated() || (!lands.strikes() && strike.aim().agreesWith(lands.aim())));
         boolean onItsWay =
                 open.filter(strike -> strike.role() != Role.EXTENSION).isPresent();
         if (onItsWay || (open.isPresent() && !lands.strikes())) {
@@ -739,7 +740,8 @@ final class Clauses {
                 && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
                 && lunge.aim().agreesWith(touched);
         return there
-                ? touched.completedBy(((Action.Lunge) clauses.get(clauses.size() - 1).action()).aim())
+                ? touched.completedBy(
+                        ((Action.Lunge) clauses.get(clauses.size() - 1).action()).aim())
                 : touched;
     }
 

@@ -728,7 +728,8 @@ final class Clauses {
                 && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
                 && lunge.aim().agreesWith(touched);
         return there
-                ? touched.completedBy(((Action.Lunge) clauses.get(clauses.size() - 1).action()).aim())
+                ? touched.completedBy(
+                        ((Action.Lunge) clauses.get(clauses.size() - 1).action()).aim())
                 : touched;
     }
 

@@ -115,10 +115,10 @@ final class Cutting {
         List<String> tail = folded.endsWith("'") ? clitics.trailing().getOrDefault("'", List.of()) : List.<String>of();
         Span place = folded.length() == span.length() ? new Span(at, at + bare.length()) : span;
         List<String> parts = clitics.parts(bare);
+        String written = Spelling.withAccents(text.substring(span.start(), span.end()));
         for (String part : parts) {
-            String written = Spelling.withAccents(text.substring(span.start(), span.end()));
-            boolean alone = part.equals(Spelling.fold(written));
-            sentence.add(new Token(part, alone ? written : part, place));
+            String end = written.substring(Math.max(0, written.length() - part.length()));
+            sentence.add(new Token(part, part.equals(Spelling.fold(end)) ? end : part, place));
         }
         for (String part : tail) {
             sentence.add(new Token(part, place));

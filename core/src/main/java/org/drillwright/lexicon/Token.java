@@ -6,8 +6,8 @@ import org.drillwright.source.Span;
  * A word, a number or a stop of a text.
  *
  * @param folded without capitals and accents; for a quotation {@link #QUOTE}
- * @param written without capitals, with its accents where it is a word of its own: in French <em>coupé</em> is another
- *     word than <em>coupe</em>; elsewhere as folded
+ * @param written without capitals, with its accents: in French <em>coupé</em> is another word than <em>coupe</em>; as folded
+ *     where it does not stand in the text so
  * @param span where it stands in the text as written; words that were one as written share it
  */
 public record Token(String folded, String written, Span span) {

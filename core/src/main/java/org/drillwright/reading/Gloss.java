@@ -338,10 +338,17 @@ final class Gloss {
                 : Optional.empty();
     }
 
-    /** "Answer: parry quarte …" and "Take the blade: bind": a word that names no more than the kind of what follows. */
+    /**
+     * "Answer: parry quarte …", "Attack: feint high …" and "Take the blade: bind": a word that names no more than the kind
+     * of what follows.
+     */
     static boolean heads(Action name, Action how) {
         if (name instanceof Action.Strike answer && answer.role() == Role.RIPOSTE) {
             return answer.path() == Path.UNSTATED && !answer.aim().isStated() && how instanceof Parry;
+        }
+        if (name instanceof Action.Strike attack && attack.role() == Role.ATTACK) {
+            boolean bare = attack.path() == Path.UNSTATED && !attack.aim().isStated() && !attack.feint();
+            return bare && how instanceof Action.Strike first && first.feint();
         }
         return name instanceof Action.OnBlade taken
                 && taken.contact() == Action.Contact.ENGAGE

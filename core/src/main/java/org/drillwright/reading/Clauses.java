@@ -736,12 +736,10 @@ final class Clauses {
 
     /** 'Lunge into the high inside line and touch the chest': the touch arrives in the line of the lunge. */
     private Aim whereLunged(Aim touched) {
-        boolean there = clauses.size() > begins
-                && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
-                && lunge.aim().agreesWith(touched);
-        return there
-                ? touched.completedBy(
-                        ((Action.Lunge) clauses.get(clauses.size() - 1).action()).aim())
+        return clauses.size() > begins
+                        && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
+                        && lunge.aim().agreesWith(touched)
+                ? touched.completedBy(lunge.aim())
                 : touched;
     }
 

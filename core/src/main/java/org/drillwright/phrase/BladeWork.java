@@ -32,12 +32,18 @@ final class BladeWork {
             case PRESS -> held(moved(state, onBlade).with(other, state.of(other).idle()));
             case BIND, CROISE, ENVELOP ->
                 bound(state.with(other, state.of(other).idle()), onBlade);
-            case ENGAGE -> engage(state, onBlade.position());
+            case ENGAGE -> engage(outOfLine(state), onBlade.position());
             case CHANGE_ENGAGEMENT -> change(state, onBlade.position());
             case ABSENCE ->
                 state.with(by, state.of(by).open(moment.where())).apart().forgetParryBy(by);
             case PRESS_BACK -> state.with(by, reaching(state.of(by)));
         };
+    }
+
+    /** A point in line that is engaged is carried to where the blades touch. */
+    private State outOfLine(State state) {
+        Fencer partner = state.of(moment.other());
+        return partner.extended().is(true) ? state.with(moment.other(), partner.idle()) : state;
     }
 
     /** A press answered: the blade comes back to where it stood. */

@@ -106,9 +106,23 @@ final class CountOrder {
      */
     State before(Move move, State state, String where) {
         Move answer = (move.by() == Side.LEADER ? follower : leader).peek();
+        if (slips(move, state)) {
+            return state.with(move.by(), begin.of(move.by())).withEngagement(begin.engagement());
+        }
         return answer == null || !move.isAssault()
                 ? state
                 : guards.opened(feints.drawn(state, answer, move, where), answer, where);
+    }
+
+    /** Whether a point in line leaves the blade that has sought it on this count, which therefore has not met it. */
+    private boolean slips(Move move, State state) {
+        Fencer stood = begin.of(move.by());
+        boolean disengages =
+                move.strike().filter(strike -> strike.path() == Path.DISENGAGE).isPresent();
+        return disengages
+                && stood.extended().is(true)
+                && stood.point().value().flatMap(line -> line).isPresent()
+                && state.of(move.by()).point().is(Optional.empty());
     }
 
     /** An attack of this very count, or an older one when nothing newer is to come. */

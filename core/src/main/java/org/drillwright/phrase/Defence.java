@@ -24,7 +24,9 @@ final class Defence {
     /** The hand goes to a position: a parry where an attack is coming, a guard otherwise. */
     State place(State state, Action.Place place) {
         Optional<Attack> attack = state.attackOn(moment.by());
-        if (attack.isPresent()) {
+        boolean there = state.of(moment.by()).hand().is(place.position())
+                && state.of(moment.by()).covers().is(true);
+        if (attack.isPresent() && !there) {
             return parry(
                     state,
                     new Action.Parry(

@@ -32,7 +32,8 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         if (drawnNow) {
             return new LeftUnmet(end, Optional.empty());
         }
-        if (attack.get().role().stops() && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
+        boolean counters = attack.get().role().stops() || countersOutOfTheWay(side.other(), played);
+        if (counters && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
             return new LeftUnmet(end, Optional.empty());
         }
         if (showsTarget(side, played)) {
@@ -52,8 +53,15 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                                     attack.get().reach() + 1 - end.measure().most()))
                             : Optional.empty());
         }
+        boolean stopped = counters
+                && played.stream()
+                        .anyMatch(one -> one.move().by() == side && one.move().isAssault());
         return new LeftUnmet(
-                gone, Optional.of(new Refusal.Unanswered(attack.get().line())));
+                gone,
+                Optional.of(
+                        stopped
+                                ? new Refusal.NotOwnedTo()
+                                : new Refusal.Unanswered(attack.get().line())));
     }
 
     /**
@@ -63,6 +71,13 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
     private static boolean ownsTo(Utterance nextTurn) {
         return InDoubt.clauses(nextTurn).stream()
                 .anyMatch(clause -> !clause.isCertain() || isOwningTo(clause.action()));
+    }
+
+    /** Who hits in the midst of an attack and goes out of its way stops it, however the hit is called. */
+    private static boolean countersOutOfTheWay(Side by, List<Played> played) {
+        return stepsBack(by, played)
+                || played.stream()
+                        .anyMatch(one -> one.move().by() == by && one.move().action() instanceof Action.Evade);
     }
 
     private static boolean isOwningTo(Action action) {

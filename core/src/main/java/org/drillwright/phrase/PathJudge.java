@@ -47,16 +47,14 @@ final class PathJudge {
         }
     }
 
-    /** A disengage presupposes a blade to leave (L'Abbat XII), or a point in line that may slip to another. */
+    /** A disengage presupposes a blade to leave (L'Abbat XII). */
     private void judgeBlade() {
         Fact<Line> from = sighting.from();
         Fencer partner = state.of(by.other());
         boolean before = from.value()
                 .flatMap(line -> partner.hand().value().map(hand -> standsBefore(line, hand)))
                 .orElse(false);
-        boolean inLine = state.of(by).extended().is(true);
-        boolean there =
-                before || inLine || partner.reaching() || partner.extended().is(true);
+        boolean there = before || partner.reaching() || partner.extended().is(true);
         boolean apart = state.engagement().is(Optional.empty());
         boolean decides = there
                 || (state.engagement().isKnown() && !apart)

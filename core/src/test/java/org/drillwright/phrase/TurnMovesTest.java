@@ -48,7 +48,7 @@ class TurnMovesTest {
                 "Feint to the chest, then thrust to the flank.      | strike (feint attack unstated chest) / strike (attack direct flank)",
                 "Feint to the chest and lunge to the flank.         | strike (feint attack unstated chest) / lunge",
                 "Thrust to the chest, then thrust to the flank.     | strike (attack direct chest) / strike (attack direct flank)",
-                "Deceive the parry and thrust to the chest.         | strike strike (attack deceive chest)",
+                "Deceive the parry and thrust to the chest.         | strike (attack deceive chest)",
                 "Deceive the parry and feint to the chest.          | strike (attack deceive) / strike (feint attack unstated chest)",
                 "Thrust to the chest and lunge to the high inside line. | strike lunge (attack direct high inside chest)"
             })

@@ -67,6 +67,11 @@ public final class AnswerToAttack extends RefusalRule {
                     "The attack" + line + " is not met by the " + fault.by().word() + ".",
                     ((parry ? "Parry it, evade it" : "Evade it") + ", or write 'take the touch'. " + closers).strip());
         }
+        if (refusal instanceof Refusal.NotOwnedTo) {
+            return Sentence.warning(
+                    "A stop hit arrives, and the " + fault.by().word() + " does not own to it.",
+                    "If it is meant to land, write 'acknowledge the touch' here or on the next count.");
+        }
         if (refusal instanceof Refusal.RetreatTooShort retreat) {
             Fact<Line> line =
                     fault.before().attackOn(fault.by()).map(Attack::line).orElseGet(() -> Fact.unknown("the attack"));

@@ -6,7 +6,6 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Hands;
 import org.drillwright.notation.Action;
-import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
@@ -24,11 +23,10 @@ public final class HandsAgree implements Rule {
             "Against the other hand inside and outside change places, and every line would be judged wrongly.",
             """
             start: One right-handed, one left-handed, on guard in quarte, blades apart, at lunge distance.
-            #      ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+            #      ^^^^^^^^^^^^^^^^
             """,
             """
-            hands: opposite
-            start: One right-handed, one left-handed, on guard in quarte, blades apart, at lunge distance.
+            start: Both right-handed, on guard in sixte, blades apart, at lunge distance.
             """);
 
     @Override
@@ -45,9 +43,11 @@ public final class HandsAgree implements Rule {
     private static void compare(Subject subject, Utterance told, Written words, Findings findings) {
         Hands played = subject.drill().hands();
         Action.Trifle otherwise = played == Hands.SAME ? Action.Trifle.HANDS_OPPOSITE : Action.Trifle.HANDS_ALIKE;
-        for (Clause clause : told.clauses()) {
-            if (Intent.isSurelyDone(clause) && clause.action().equals(new Action.Aside(otherwise))) {
-                findings.error(
+        told.clauses().stream()
+                .filter(Intent::isSurelyDone)
+                .filter(clause -> clause.action().equals(new Action.Aside(otherwise)))
+                .findFirst()
+                .ifPresent(clause -> findings.error(
                         TEXT.id(),
                         words.span(clause.span()),
                         played == Hands.SAME
@@ -55,8 +55,6 @@ public final class HandsAgree implements Rule {
                                 : "Both hold the weapon in the same hand here, but the drill is played with opposite hands.",
                         played == Hands.SAME
                                 ? "Write 'hands: opposite'."
-                                : "Leave 'hands: opposite' out, or say that one of them is left-handed.");
-            }
-        }
+                                : "Leave 'hands: opposite' out, or say that one of them is left-handed."));
     }
 }

@@ -118,7 +118,7 @@ class AnswerToAttackTest {
                 """;
         assertEquals(List.of(), severities(drill.formatted(" and take the touch", "Recover on guard in sixte.")));
         assertEquals(List.of(), severities(drill.formatted("", "Take the touch.")));
-        assertEquals(List.of("error"), severities(drill.formatted("", "Recover on guard in sixte.")));
+        assertEquals(List.of("warning"), severities(drill.formatted("", "Recover on guard in sixte.")));
         assertEquals(
                 List.of(),
                 Judged.drill(drill.formatted(" and take the touch", "Recover on guard in sixte."))

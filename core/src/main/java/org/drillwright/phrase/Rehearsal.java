@@ -111,6 +111,7 @@ public final class Rehearsal {
             alone.add(new Played(move, before, outcome.next(), outcome.refusals(), outcome.asked()));
             state = outcome.next();
             attacked.merge(by, attacks(move, where), Rehearsal::either);
+            endPhrase(move, before);
             noteFeet(move, state);
             if (move.lunge().isPresent()) {
                 lunged.add(by);
@@ -118,6 +119,15 @@ public final class Rehearsal {
         }
         List<Played> played = setting.partner() ? new BothTogether(setting, alone).judged() : alone;
         return endOf(begin, played, state, turns, next);
+    }
+
+    /** A touch that is taken ends the phrase: what its attacker does behind it renews nothing. */
+    private void endPhrase(Move move, State before) {
+        boolean taken = move.action().isReply(Action.Reply.RECEIVE)
+                && before.attackOn(move.by()).filter(Attack::meant).isPresent();
+        if (taken && move.isCertain()) {
+            attacked.put(move.by().other(), Fact.of(false));
+        }
     }
 
     /** A lunge without the arm stands until the arm goes out, the hand parries, or the feet come up. */

@@ -18,8 +18,9 @@ public final class SomethingToRenew extends RefusalRule {
                 "something-to-renew",
                 Severity.ERROR,
                 false,
-                "A remise, a redoublement or a reprise follows an attack of one's own.",
-                "That is what the words mean (Technical Rules t.13): each is a new action of who has just attacked.",
+                "A remise, a redoublement or a reprise follows an attack of one's own that has not touched.",
+                "That is what the words mean (Technical Rules t.13): each is a new action of who has just attacked, and a touch"
+                        + " ends the phrase.",
                 """
                         steps:
                           - leader: Remise to the high inside line with a lunge.
@@ -54,8 +55,8 @@ public final class SomethingToRenew extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         return fault.refusal() instanceof Refusal.NothingToRenew none
                 ? Sentence.error(
-                        "The " + fault.by().word() + " has not attacked before, so this is no " + word(none.role())
-                                + ".",
+                        "The " + fault.by().word() + " has no attack behind that failed, so this is no "
+                                + word(none.role()) + ".",
                         "Call it an attack, or write the attack that it follows.")
                 : Sentence.none();
     }

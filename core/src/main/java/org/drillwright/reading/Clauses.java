@@ -296,7 +296,7 @@ final class Clauses {
         }
         pupilActs = pupilActs && !tells;
         if (piece.isOfAnother()
-                && !piece.features().has("pn")
+                && !mayBeOwn(piece)
                 && subject.isPresent()
                 && !piece.meant().isEmpty()) {
             subject = subject.map(Side::other);
@@ -308,7 +308,7 @@ final class Clauses {
         }
         inTheLunge(piece);
         others = piece.isOfAnother();
-        anotherActs = anotherActs || (others && !piece.features().has("pn"));
+        anotherActs = anotherActs || (others && !mayBeOwn(piece));
         tellsOfHim(piece);
         if (piece.features().has("top") && piece.features().has("pn")) {
             hisUnread.add(span(piece));
@@ -333,8 +333,13 @@ final class Clauses {
         }
     }
 
+    /** Whether who acts may be the one whose turn it is: 'he', or 'his partner' where a handbook tells of both. */
+    private static boolean mayBeOwn(Piece piece) {
+        return piece.features().has("pn") || piece.features().has("told");
+    }
+
     private void tellsOfHim(Piece piece) {
-        if (piece.kind() == Piece.Kind.ABOUT && !piece.features().has("pn")) {
+        if (piece.kind() == Piece.Kind.ABOUT && !mayBeOwn(piece)) {
             return;
         }
         for (Meant meant : piece.meant()) {
@@ -687,13 +692,13 @@ final class Clauses {
         int at = carriedFrom(Aim.UNSTATED);
         boolean carried = at < clauses.size() - 1;
         if (lands.aim().isStated()
-                || at < (anew && carried ? earlier : begins)
+                || at < (anew ? earlier : begins)
                 || !clauses.get(at).subject().equals(subject)) {
             return false;
         }
         return clauses.get(at).action() instanceof Action.Strike stroke
                 && !stroke.feint()
-                && (carried || stroke.aim().isStated());
+                && (anew || carried || stroke.aim().isStated());
     }
 
     /** "Slide the point under and hit low" is one stroke. */
@@ -787,6 +792,12 @@ final class Clauses {
                 return Optional.of(halfTold ? before : action);
             }
             return Gloss.of(before, action).or(() -> Gloss.extension(before, action));
+        }
+        if (Gloss.coveredBy(before, action)) {
+            return Optional.of(before);
+        }
+        if (before instanceof Action.Strike && Gloss.deceivesBy(before, action)) {
+            return Gloss.of(before, action);
         }
         if (before instanceof Action.Recover recover && action instanceof Action.OnGuard) {
             return Gloss.recover(recover, action);

@@ -12,6 +12,7 @@ import org.drillwright.notation.Action.Way;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
+import org.drillwright.notation.Width;
 
 /** One action told twice: first by its name, then by how it is done ("Parry: carry the hand to quarte"). */
 final class Gloss {
@@ -88,6 +89,48 @@ final class Gloss {
         return held && there && !blade.aim().isStated() ? Optional.of(parry) : Optional.empty();
     }
 
+    /** 'Recover to guard in quarte and cover the inside': the guard that is named covers that side by itself. */
+    static boolean coveredBy(Action before, Action action) {
+        boolean covers = action instanceof Parry parry
+                && parry.position().isEmpty()
+                && parry.kind() == ParryKind.UNSTATED
+                && parry.aim().width().isPresent()
+                && parry.aim().target().isEmpty();
+        return covers
+                && stands(before).map(Gloss::side).equals(((Parry) action).aim().width());
+    }
+
+    private static Optional<Position> stands(Action action) {
+        if (action instanceof Action.Recover recover) {
+            return recover.stance().guard();
+        }
+        if (action instanceof Action.OnGuard guard) {
+            return guard.stance().guard();
+        }
+        if (action instanceof Action.Place place) {
+            return Optional.of(place.position());
+        }
+        return action instanceof Action.OnBlade blade ? blade.position() : Optional.empty();
+    }
+
+    private static Width side(Position position) {
+        return switch (position) {
+            case PRIME, QUARTE, QUINTE, SEPTIME -> Width.INSIDE;
+            case SECONDE, TIERCE, SIXTE, OCTAVE -> Width.OUTSIDE;
+        };
+    }
+
+    /** 'Deceive quarte by a disengage': what deceives and how it does so are one. */
+    static boolean deceivesBy(Action before, Action action) {
+        return before instanceof Action.Strike named
+                && named.path() == Path.DECEIVE
+                && !named.feint()
+                && !named.aim().isStated()
+                && action instanceof Action.Strike how
+                && DECEIVING.contains(how.path())
+                && !how.feint();
+    }
+
     /** To come on guard and engage there is to come on guard engaged. */
     static Optional<Action> engaged(Action.OnGuard guard, Action.OnBlade blade) {
         Stance stance = guard.stance();
@@ -122,8 +165,16 @@ final class Gloss {
         return Optional.empty();
     }
 
-    /** The arm is stretched but once: "arm out low, point at the thigh". */
+    /** The arm is stretched but once: "arm out low, point at the thigh"; a riposte by the arm is one riposte. */
     static Optional<Action> extension(Action before, Action more) {
+        boolean byTheArm = before instanceof Action.Strike answer
+                && (answer.role() == Role.RIPOSTE || answer.role() == Role.COUNTER_RIPOSTE)
+                && more instanceof Action.Strike means
+                && means.role() == Role.EXTENSION
+                && !means.aim().isStated();
+        if (byTheArm) {
+            return Optional.of(before);
+        }
         if (!(before instanceof Action.Strike arm)
                 || arm.role() != Role.EXTENSION
                 || !(more instanceof Action.Strike point)) {
@@ -269,7 +320,7 @@ final class Gloss {
         return end.role() == Role.ATTACK
                 && !end.feint()
                 && !end.falseAttack()
-                && end.path() == Path.DIRECT
+                && (end.path() == Path.DIRECT || end.path() == Path.UNSTATED)
                 && end.aim().isStated();
     }
 
@@ -294,6 +345,7 @@ final class Gloss {
                 && !begun.falseAttack()
                 && begun.role() != Role.EXTENSION
                 && begun.aim().agreesWith(end.aim())
+                && (end.path() == Path.DIRECT || DECEIVING.contains(begun.path()) || begun.path() == Path.DECEIVE)
                 && (carried || !begun.aim().equals(end.aim()));
         if (!arrives) {
             return Optional.empty();
@@ -315,7 +367,8 @@ final class Gloss {
                 && invite.position().isEmpty()
                 && !invite.aim().isStated()
                 && !how.equals(name);
-        return stroke || parry || invitation ? of(name, how) : extension(name, how);
+        boolean rising = name instanceof Action.Recover && how instanceof Action.Recover;
+        return stroke || parry || invitation || rising ? of(name, how) : extension(name, how);
     }
 
     /** "One-two: feint high …": the first half of a stroke that was named. */

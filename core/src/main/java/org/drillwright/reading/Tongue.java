@@ -71,11 +71,14 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
         return lexicon.lists(folded) || grammar.names(folded);
     }
 
-    /** The longest words at a token that leave something open by themselves: or, maybe, when ready. */
+    /** The longest words at a token that leave something open by themselves: or, maybe, when ready; not what is tried. */
     Optional<Lexicon.Match> leavingOpen(List<Token> sentence, int at) {
         List<Lexicon.Match> senses = lexicon.at(sentence, at);
         boolean within = at > 0 && sentence.get(at - 1).isWord();
         boolean duty = within && senses.stream().anyMatch(Tongue::isDuty);
+        if (senses.stream().anyMatch(match -> match.entry().category().equals("ATTEMPT"))) {
+            return Optional.empty();
+        }
         return senses.stream()
                 .filter(match -> match.entry().category().equals("OR")
                         || match.entry().features().has("open"))

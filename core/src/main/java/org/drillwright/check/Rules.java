@@ -14,6 +14,7 @@ import org.drillwright.check.fencing.BladeIsThere;
 import org.drillwright.check.fencing.FullyChecked;
 import org.drillwright.check.fencing.HandBeforeFoot;
 import org.drillwright.check.fencing.InReach;
+import org.drillwright.check.fencing.Lever;
 import org.drillwright.check.fencing.LineChange;
 import org.drillwright.check.fencing.MaskFirst;
 import org.drillwright.check.fencing.NotBothAtOnce;
@@ -72,6 +73,7 @@ public final class Rules {
             new RiposteAfterParry(),
             new SomethingToRenew(),
             new BladeIsThere(),
+            new Lever(),
             new LineChange(),
             new AcrossTheBlades(),
             new RecoverFirst(),

@@ -362,6 +362,8 @@ public sealed interface Action {
         HANDS_ALIKE,
         /** One holds it in the right hand, the other in the left. */
         HANDS_OPPOSITE,
+        /** The partner's forte is taken with one's own foible. */
+        FOIBLE_ON_FORTE,
         OTHER
     }
 
@@ -369,7 +371,10 @@ public sealed interface Action {
 
         /** Whether nothing of the phrase hangs on it. */
         public boolean playsNothing() {
-            return trifle == Trifle.OTHER || trifle == Trifle.HANDS_ALIKE || trifle == Trifle.HANDS_OPPOSITE;
+            return switch (trifle) {
+                case OTHER, HANDS_ALIKE, HANDS_OPPOSITE, FOIBLE_ON_FORTE -> true;
+                case BEND_ARM, LOWER, SWAP, HALT, ACKNOWLEDGE -> false;
+            };
         }
 
         @Override

@@ -55,7 +55,7 @@ public final class SomethingToRenew extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         return fault.refusal() instanceof Refusal.NothingToRenew none
                 ? Sentence.error(
-                        "The " + fault.by().word() + " has no attack behind that failed, so this is no "
+                        "The " + fault.by().word() + " has no failed attack to renew here, so this is no "
                                 + word(none.role()) + ".",
                         "Call it an attack, or write the attack that it follows.")
                 : Sentence.none();

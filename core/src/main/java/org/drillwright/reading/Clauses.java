@@ -55,6 +55,9 @@ final class Clauses {
     /** Whether the one whose turn it is was told of last as 'the pupil' or 'the fencer', so that 'he' is the same. */
     private boolean pupilActs;
 
+    /** How many clauses stood before what was last told beside them: what another does, when, or why. */
+    private int besides;
+
     private boolean calledUpon;
     private boolean lunged;
 
@@ -289,21 +292,15 @@ final class Clauses {
 
     private void about(Piece piece) {
         said = true;
+        besides = piece.features().has("lunged") ? besides : clauses.size();
         boolean tells = piece.isOfAnother() && !piece.meant().isEmpty();
-        if (tells && pupilActs && piece.features().has("pn")) {
+        boolean pupils = tells && pupilActs && piece.features().has("pn");
+        boolean partners = tells && !mayBeOwn(piece) && subject.isPresent();
+        pupilActs = pupilActs && (pupils || !tells);
+        if (pupils || partners) {
+            subject = pupils ? subject : subject.map(Side::other);
             piece.meant().forEach(meant -> add(meant, span(piece)));
-            return;
-        }
-        pupilActs = pupilActs && !tells;
-        if (piece.isOfAnother()
-                && !mayBeOwn(piece)
-                && subject.isPresent()
-                && !piece.meant().isEmpty()) {
-            subject = subject.map(Side::other);
-            for (Meant meant : piece.meant()) {
-                add(meant, span(piece));
-            }
-            latest = clauses.size();
+            latest = pupils ? latest : clauses.size();
             return;
         }
         inTheLunge(piece);
@@ -521,16 +518,25 @@ final class Clauses {
         }
         int last = clauses.size() - 1;
         int at = carriedFrom(end.aim());
-        if (at < 0 || !clauses.get(at).subject().equals(subject)) {
+        if (!goesOnFrom(at)) {
             return false;
         }
         Action begun = clauses.get(at).action();
         Optional<Action> whole = explains ? Gloss.of(begun, end) : Gloss.arriving(begun, end, at < last);
         if (whole.isPresent()) {
             clauses.set(at, clauses.get(at).with(whole.get()));
+            begins = Math.min(begins, at);
             join = Clause.Join.WITH;
         }
         return whole.isPresent();
+    }
+
+    /**
+     * Whether what comes now may belong to that clause: the same one acts, nothing is left open, and nothing was told between
+     * them that may have changed what is done: 'lunge. When he parries, hit the flank' are two strokes.
+     */
+    private boolean goesOnFrom(int at) {
+        return at >= 0 && clauses.get(at).subject().equals(subject) && !choice && besides <= at;
     }
 
     /** 'Invite. Let the hand drift outwards …': a sentence that is but a name heads the one behind it. */
@@ -539,7 +545,7 @@ final class Clauses {
                 && begins == earlier + 1
                 && join == Clause.Join.BEGINS
                 && clauses.get(earlier).isCertain()
-                && clauses.get(earlier).subject().equals(subject);
+                && goesOnFrom(earlier);
         Optional<Action> one = headed ? Gloss.underTitle(clauses.get(earlier).action(), action) : Optional.empty();
         if (one.isPresent()) {
             begins = earlier;
@@ -691,14 +697,14 @@ final class Clauses {
         boolean anew = clauses.size() == begins;
         int at = carriedFrom(Aim.UNSTATED);
         boolean carried = at < clauses.size() - 1;
-        if (lands.aim().isStated()
-                || at < (anew ? earlier : begins)
-                || !clauses.get(at).subject().equals(subject)) {
+        if (lands.aim().isStated() || at < (anew ? earlier : begins) || !goesOnFrom(at)) {
             return false;
         }
-        return clauses.get(at).action() instanceof Action.Strike stroke
+        boolean told = clauses.get(at).action() instanceof Action.Strike stroke
                 && !stroke.feint()
                 && (anew || carried || stroke.aim().isStated());
+        begins = told ? Math.min(begins, at) : begins;
+        return told;
     }
 
     /** "Slide the point under and hit low" is one stroke. */
@@ -780,11 +786,9 @@ final class Clauses {
                 return ended;
             }
         }
-        if (before.isReply(Action.Reply.FOLLOW) && action instanceof Action.Step) {
-            return Optional.of(action);
-        }
-        if (before instanceof Action.Step && action.isReply(Action.Reply.FOLLOW)) {
-            return Optional.of(before);
+        Optional<Action> kept = Gloss.measureKept(before, action);
+        if (kept.isPresent()) {
+            return kept;
         }
         if (explains) {
             halfTold = Gloss.begins(before, action);
@@ -796,7 +800,7 @@ final class Clauses {
         if (Gloss.coveredBy(before, action)) {
             return Optional.of(before);
         }
-        if (before instanceof Action.Strike && Gloss.deceivesBy(before, action)) {
+        if (Gloss.deceivesBy(before, action)) {
             return Gloss.of(before, action);
         }
         if (before instanceof Action.Recover recover && action instanceof Action.OnGuard) {

@@ -120,6 +120,16 @@ final class Gloss {
         };
     }
 
+    /** 'Keep the distance by a retreat', 'step back, keeping the distance': the step tells how it is kept. */
+    static Optional<Action> measureKept(Action before, Action action) {
+        if (before.isReply(Action.Reply.FOLLOW) && action instanceof Action.Step) {
+            return Optional.of(action);
+        }
+        return before instanceof Action.Step && action.isReply(Action.Reply.FOLLOW)
+                ? Optional.of(before)
+                : Optional.empty();
+    }
+
     /** 'Deceive quarte by a disengage': what deceives and how it does so are one. */
     static boolean deceivesBy(Action before, Action action) {
         return before instanceof Action.Strike named

@@ -20,6 +20,14 @@ public final class Intent {
         return !clause.doubts().contains(Doubt.DONE) && !clause.doubts().contains(Doubt.WHO);
     }
 
+    /** The clauses that surely tell what plays nothing and a rule looks at. */
+    public static List<Clause> asides(Utterance told, Action.Trifle trifle) {
+        return told.clauses().stream()
+                .filter(Intent::isSurelyDone)
+                .filter(clause -> clause.action().equals(new Action.Aside(trifle)))
+                .toList();
+    }
+
     /** Whether a turn sends a point or an edge at a person, be it as a feint. */
     public static boolean isOffensive(Utterance turn) {
         return turn.clauses().stream().anyMatch(Intent::isOffensive);

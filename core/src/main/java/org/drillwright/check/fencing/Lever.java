@@ -46,9 +46,7 @@ public final class Lever implements Rule {
         for (int step = 0; step < subject.drill().steps().size(); step++) {
             for (Side side : Side.values()) {
                 Written words = subject.turnWords(step, side);
-                subject.turn(step, side).clauses().stream()
-                        .filter(Intent::isSurelyDone)
-                        .filter(clause -> clause.action().equals(new Action.Aside(Action.Trifle.FOIBLE_ON_FORTE)))
+                Intent.asides(subject.turn(step, side), Action.Trifle.FOIBLE_ON_FORTE)
                         .forEach(clause -> findings.error(
                                 TEXT.id(),
                                 words.span(clause.span()),

@@ -43,9 +43,7 @@ public final class HandsAgree implements Rule {
     private static void compare(Subject subject, Utterance told, Written words, Findings findings) {
         Hands played = subject.drill().hands();
         Action.Trifle otherwise = played == Hands.SAME ? Action.Trifle.HANDS_OPPOSITE : Action.Trifle.HANDS_ALIKE;
-        told.clauses().stream()
-                .filter(Intent::isSurelyDone)
-                .filter(clause -> clause.action().equals(new Action.Aside(otherwise)))
+        Intent.asides(told, otherwise).stream()
                 .findFirst()
                 .ifPresent(clause -> findings.error(
                         TEXT.id(),

@@ -69,7 +69,7 @@ public final class AnswerToAttack extends RefusalRule {
         }
         if (refusal instanceof Refusal.NotOwnedTo) {
             return Sentence.warning(
-                    "A stop hit arrives, and the " + fault.by().word() + " does not own to it.",
+                    "A stop hit arrives, and the " + fault.by().word() + " does not acknowledge it.",
                     "If it is meant to land, write 'acknowledge the touch' here or on the next count.");
         }
         if (refusal instanceof Refusal.RetreatTooShort retreat) {

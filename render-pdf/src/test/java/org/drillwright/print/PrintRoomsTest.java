@@ -43,13 +43,19 @@ class PrintRoomsTest {
     }
 
     @Test
-    void diagramsStandOnCoreAndFrames() {
+    void posesStandOnCore() {
+        standsOn("pose", "org.drillwright.model", "org.drillwright.notation", "org.drillwright.phrase");
+    }
+
+    @Test
+    void diagramsStandOnCorePosesAndFrames() {
         standsOn(
                 "diagram",
                 "org.drillwright.model",
                 "org.drillwright.notation",
                 "org.drillwright.phrase",
                 "org.drillwright.explain",
+                "org.drillwright.print.pose",
                 "org.drillwright.print.frame");
     }
 

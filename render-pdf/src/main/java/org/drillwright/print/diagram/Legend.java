@@ -16,6 +16,10 @@ import org.drillwright.phrase.Feet;
 import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.Range;
 import org.drillwright.phrase.State;
+import org.drillwright.print.pose.Aimed;
+import org.drillwright.print.pose.Closing;
+import org.drillwright.print.pose.Scene;
+import org.drillwright.print.pose.Threat;
 
 /** What the signs in pictures mean, each beside the sign as it is drawn there. */
 public final class Legend {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.pose.Scene;
 
 /** The picture of one count: the two from above at its end and, over the one who is attacked, that one's lines. */
 public final class Picture {

@@ -5,6 +5,8 @@ import java.util.Map;
 import org.drillwright.model.Language;
 import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.State;
+import org.drillwright.print.pose.Scene;
+import org.drillwright.print.pose.SceneReader;
 
 /** The pictures of a drill. */
 public final class Pictures {

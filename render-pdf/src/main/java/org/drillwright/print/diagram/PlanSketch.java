@@ -5,6 +5,7 @@ import java.util.List;
 import org.drillwright.phrase.Range;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.pose.Scene;
 
 /**
  * Draws the two from above and, under them, the measure: a bar from foot to foot with a dot for each foot action that

@@ -15,6 +15,10 @@ import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.Range;
+import org.drillwright.print.pose.Aimed;
+import org.drillwright.print.pose.Closing;
+import org.drillwright.print.pose.Scene;
+import org.drillwright.print.pose.Threat;
 
 /** Says what a picture shows, in the language of the card. */
 final class Spoken {

@@ -7,6 +7,9 @@ import java.util.Set;
 import org.drillwright.notation.Line;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.pose.Aimed;
+import org.drillwright.print.pose.Closing;
+import org.drillwright.print.pose.Threat;
 
 /**
  * Draws the lines of one of the two: a line that is closed is hatched behind a thick wall, a stroke into a line is a

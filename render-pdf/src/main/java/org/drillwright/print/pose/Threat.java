@@ -1,4 +1,4 @@
-package org.drillwright.print.diagram;
+package org.drillwright.print.pose;
 
 import java.util.Optional;
 import org.drillwright.notation.Line;
@@ -14,15 +14,15 @@ import org.drillwright.phrase.Range;
  * @param from the measure at which it was made
  * @param end how it ends in its count
  */
-record Threat(Attack attack, Range from, AttackEnd end) {
+public record Threat(Attack attack, Range from, AttackEnd end) {
 
     /** The line that it arrives in, named from the one attacked. */
-    Fact<Line> line() {
+    public Fact<Line> line() {
         return attack.line();
     }
 
     /** The line that its feint shows, if it has one and that is another line. */
-    Optional<Line> shown() {
+    public Optional<Line> shown() {
         return attack.feintLine()
                 .flatMap(Fact::value)
                 .filter(line -> !attack.line().is(line));

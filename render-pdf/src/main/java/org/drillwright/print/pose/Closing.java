@@ -1,4 +1,4 @@
-package org.drillwright.print.diagram;
+package org.drillwright.print.pose;
 
 import java.util.Optional;
 import java.util.Set;
@@ -15,13 +15,13 @@ import org.drillwright.phrase.ParryTable;
  * @param doubtful lines of which it closes one or more, schools differ which
  * @param by the position that closes them, empty if none does
  */
-record Closing(boolean known, Set<Line> closed, Set<Line> doubtful, Optional<Position> by) {
+public record Closing(boolean known, Set<Line> closed, Set<Line> doubtful, Optional<Position> by) {
 
-    static final Closing NONE = new Closing(true, Set.of(), Set.of(), Optional.empty());
+    public static final Closing NONE = new Closing(true, Set.of(), Set.of(), Optional.empty());
 
     private static final Closing UNKNOWN = new Closing(false, Set.of(), Set.of(), Optional.empty());
 
-    Closing {
+    public Closing {
         closed = Set.copyOf(closed);
         doubtful = Set.copyOf(doubtful);
     }
@@ -31,7 +31,7 @@ record Closing(boolean known, Set<Line> closed, Set<Line> doubtful, Optional<Pos
      *
      * @param met the line of an attack that it parried, which then is closed where schools differ
      */
-    static Closing of(Fencer fencer, ParryTable table, Optional<Line> met) {
+    public static Closing of(Fencer fencer, ParryTable table, Optional<Line> met) {
         if (fencer.extended().is(true) || fencer.covers().is(false)) {
             return NONE;
         }

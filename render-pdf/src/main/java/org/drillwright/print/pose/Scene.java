@@ -1,4 +1,4 @@
-package org.drillwright.print.diagram;
+package org.drillwright.print.pose;
 
 import java.util.Map;
 import java.util.Optional;
@@ -13,17 +13,17 @@ import org.drillwright.phrase.State;
  * @param end how they stand at the end of the count
  * @param aimed the lines of each of those whose lines matter in the count
  */
-record Scene(Weapon weapon, boolean partner, State end, Map<Side, Aimed> aimed) {
+public record Scene(Weapon weapon, boolean partner, State end, Map<Side, Aimed> aimed) {
 
-    Scene {
+    public Scene {
         aimed = Map.copyOf(aimed);
     }
 
-    Optional<Aimed> at(Side side) {
+    public Optional<Aimed> at(Side side) {
         return Optional.ofNullable(aimed.get(side));
     }
 
-    boolean isSabre() {
+    public boolean isSabre() {
         return weapon == Weapon.SABRE;
     }
 }

@@ -1,4 +1,4 @@
-package org.drillwright.print.diagram;
+package org.drillwright.print.pose;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -17,7 +17,7 @@ import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
 
 /** Finds in a count as it was played what its picture shows. */
-final class SceneReader {
+public final class SceneReader {
 
     private final Setting setting;
     private final Count count;
@@ -27,7 +27,7 @@ final class SceneReader {
         this.count = count;
     }
 
-    static Scene read(Setting setting, Count count) {
+    public static Scene read(Setting setting, Count count) {
         SceneReader reader = new SceneReader(setting, count);
         Map<Side, Aimed> aimed = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {

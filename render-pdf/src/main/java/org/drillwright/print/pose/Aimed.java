@@ -1,4 +1,4 @@
-package org.drillwright.print.diagram;
+package org.drillwright.print.pose;
 
 import java.util.Optional;
 
@@ -10,4 +10,4 @@ import java.util.Optional;
  * @param closing what the hand closes when the stroke arrives, or at the end of a count without one
  * @param carriedRound whether a circular parry carries the blade from the line attacked to the line that is closed
  */
-record Aimed(boolean known, Optional<Threat> threat, Closing closing, boolean carriedRound) {}
+public record Aimed(boolean known, Optional<Threat> threat, Closing closing, boolean carriedRound) {}

@@ -50,7 +50,7 @@ final class CountOrder {
             return strikeRank(action, state.of(by), others);
         }
         if (action instanceof Action.Parry || action instanceof Action.Place || action instanceof Action.Evade) {
-            boolean drawn = threatens(others) && isDrawn(move);
+            boolean drawn = threatens(others) && (isDrawn(move) || fallsForFeint(state, move, others));
             boolean meets = comes(state, by, others) && !waits(state, move, others);
             return drawn || meets ? 0 : threatens(others) ? 9 : 4;
         }
@@ -97,6 +97,16 @@ final class CountOrder {
                 .findFirst()
                 .filter(stroke -> feints.waits(state, parry, stroke))
                 .isPresent();
+    }
+
+    /** Whether the hand goes after a feint of a count before, which the partner's stroke now leaves. */
+    private boolean fallsForFeint(State state, Move parry, Deque<Move> others) {
+        return state.attackOn(parry.by()).equals(begin.attackOn(parry.by()))
+                && others.stream()
+                        .filter(Move::isAssault)
+                        .findFirst()
+                        .filter(stroke -> feints.isFallenFor(state, parry, stroke))
+                        .isPresent();
     }
 
     /**

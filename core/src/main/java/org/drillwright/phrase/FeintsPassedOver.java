@@ -1,9 +1,11 @@
 package org.drillwright.phrase;
 
 import java.util.Optional;
+import java.util.Set;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
@@ -14,6 +16,8 @@ import org.drillwright.notation.Position;
  * (Warford 1884, p. 18-20: a one-two is parried by a second simple parry).
  */
 final class FeintsPassedOver {
+
+    private static final Set<Path> DECEIVING = Set.of(Path.DECEIVE, Path.COUNTER_DISENGAGE, Path.DOUBLE);
 
     private final Setting setting;
 
@@ -53,12 +57,33 @@ final class FeintsPassedOver {
         return comesBack ? state.with(parry.by(), fencer.open(where).withReach()) : state;
     }
 
+    /** Whether the parry meets a feint that is shown, and the stroke still to come goes round it or elsewhere. */
+    boolean isFallenFor(State state, Move parry, Move stroke) {
+        Optional<Line> shown = state.attackOn(parry.by())
+                .filter(attack -> !attack.meant())
+                .flatMap(attack -> attack.line().value());
+        if (shown.isEmpty()
+                || !(parry.action() instanceof Action.Parry action)
+                || stroke.strike().isEmpty()) {
+            return false;
+        }
+        ParryJudge judge = new ParryJudge(setting, state.of(parry.by()), action, new Ledger());
+        boolean goesRound = DECEIVING.contains(stroke.strike().get().path());
+        Optional<Line> goesTo = line(state, stroke);
+        return judge.closes(shown.get())
+                && (goesRound || goesTo.filter(line -> !judge.closes(line)).isPresent());
+    }
+
     private boolean endsIn(Position position, State state, Move stroke) {
-        return stroke.strike()
-                .flatMap(strike ->
-                        new Sighting(state, setting, stroke.by(), strike).line().value())
+        return line(state, stroke)
                 .filter(setting.parries().row(position).lines()::contains)
                 .isPresent();
+    }
+
+    private Optional<Line> line(State state, Move stroke) {
+        return stroke.strike()
+                .flatMap(strike ->
+                        new Sighting(state, setting, stroke.by(), strike).line().value());
     }
 
     /** The parry with the position that it is named for; a circular one meets the feint. */

@@ -32,6 +32,10 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         if (drawnNow) {
             return new LeftUnmet(end, Optional.empty());
         }
+        if (fellForFeint(begin, side, played)) {
+            State past = end.withAttackOn(side, Fact.of(attack.map(Attack::afterDrawing)));
+            return new LeftUnmet(past, Optional.empty());
+        }
         boolean counters = attack.get().role().stops() || countersOutOfTheWay(side.other(), played);
         if (counters && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
             return new LeftUnmet(end, Optional.empty());
@@ -55,13 +59,28 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         }
         boolean stopped = counters
                 && played.stream()
-                        .anyMatch(one -> one.move().by() == side && one.move().isAssault());
+                        .filter(one -> one.move().by() == side)
+                        .anyMatch(one -> one.move().isAssault() || comesNearer(one));
+        boolean pastTheParry = attack.get().drawn();
         return new LeftUnmet(
                 gone,
                 Optional.of(
-                        stopped
-                                ? new Refusal.NotOwnedTo()
+                        stopped || pastTheParry
+                                ? new Refusal.NotOwnedTo(pastTheParry)
                                 : new Refusal.Unanswered(attack.get().line())));
+    }
+
+    private static boolean comesNearer(Played played) {
+        return played.move().action() instanceof Action.Step step && step.foot().halfSteps() > 0;
+    }
+
+    /** Whether the hand parried on this count what was but a feint of a count before, and the attack came after that. */
+    private static boolean fellForFeint(State begin, Side side, List<Played> played) {
+        Optional<Attack> shown = begin.attackOn(side).filter(attack -> !attack.meant());
+        return shown.isPresent()
+                && played.stream()
+                        .filter(one -> one.move().by() == side && one.move().action() instanceof Action.Parry)
+                        .anyMatch(one -> one.before().attackOn(side).equals(shown));
     }
 
     /**

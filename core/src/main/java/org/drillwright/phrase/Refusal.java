@@ -58,8 +58,11 @@ public sealed interface Refusal {
     /** An attack that nothing meets. */
     record Unanswered(Fact<Line> line) implements Refusal {}
 
-    /** A stop hit arrives at one who is in the midst of an attack, and is owned to neither on this count nor the next. */
-    record NotOwnedTo() implements Refusal {}
+    /**
+     * A stop hit arrives at one who comes on, or an attack at one whose parry it deceived, and is owned to neither on this
+     * count nor the next.
+     */
+    record NotOwnedTo(boolean pastTheParry) implements Refusal {}
 
     /** An attack is under way and the other holds: it will be taken, and is better said so. */
     record HoldUnderAttack() implements Refusal {}

@@ -67,9 +67,10 @@ public final class AnswerToAttack extends RefusalRule {
                     "The attack" + line + " is not met by the " + fault.by().word() + ".",
                     ((parry ? "Parry it, evade it" : "Evade it") + ", or write 'take the touch'. " + closers).strip());
         }
-        if (refusal instanceof Refusal.NotOwnedTo) {
+        if (refusal instanceof Refusal.NotOwnedTo hit) {
+            String comes = hit.pastTheParry() ? "The attack comes past the parry" : "A stop hit arrives";
             return Sentence.warning(
-                    "A stop hit arrives, and the " + fault.by().word() + " does not acknowledge it.",
+                    comes + ", and the " + fault.by().word() + " does not acknowledge it.",
                     "If it is meant to land, write 'acknowledge the touch' here or on the next count.");
         }
         if (refusal instanceof Refusal.RetreatTooShort retreat) {

@@ -24,7 +24,8 @@ final class Readings {
 
     /** The performance with the fewest faults that the words allow, turn by turn from the first count on. */
     static Performance chosen(Subject subject, Performance first) {
-        Readings readings = new Readings(subject, first);
+        Script told = ToldOfBoth.read(first.script());
+        Readings readings = new Readings(subject, told.equals(first.script()) ? first : Performance.of(subject, told));
         int counts = first.script().steps().size();
         for (int step = 0; step < counts; step++) {
             for (Side side : Side.values()) {

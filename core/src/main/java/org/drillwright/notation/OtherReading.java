@@ -4,7 +4,22 @@ package org.drillwright.notation;
  * What else a text may say.
  *
  * @param utterance it accounts for the same words
- * @param asLikely whether nothing in the words speaks against it; otherwise it is only looked at where the likeliest
- *     reading fails
  */
-public record OtherReading(Utterance utterance, boolean asLikely) {}
+public record OtherReading(Utterance utterance, Kind kind) {
+
+    /** Why it is not the likeliest. */
+    public enum Kind {
+        /** The words speak a little against it, so that it is only looked at where the likeliest reading fails. */
+        NEARLY,
+
+        /** Nothing in the words speaks against it. */
+        AS_LIKELY,
+
+        /** He of whom it tells, or the partner, is the one whose turn it is: a handbook tells of both so. */
+        OF_ONESELF
+    }
+
+    public boolean asLikely() {
+        return kind == Kind.AS_LIKELY;
+    }
+}

@@ -2,6 +2,7 @@ package org.drillwright.notation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.source.Span;
 
@@ -54,9 +55,17 @@ public record Utterance(
                 open,
                 readings,
                 others.stream()
-                        .map(other -> new OtherReading(other.utterance().by(side), other.asLikely()))
+                        .map(other -> new OtherReading(other.utterance().by(side), other.kind()))
                         .toList(),
                 tradeWords);
+    }
+
+    /** What it says if he of whom it tells is the one whose turn it is; empty if it does not tell of another so. */
+    public Optional<Utterance> ofOneself() {
+        return others.stream()
+                .filter(other -> other.kind() == OtherReading.Kind.OF_ONESELF)
+                .map(OtherReading::utterance)
+                .findFirst();
     }
 
     /** The actions in their order. */

@@ -69,6 +69,12 @@ final class Clauses {
     /** What 'he' does, by whom the one may be meant whose turn it is, where nobody else acts. */
     private final List<Told> his = new ArrayList<>();
 
+    /** What the partner does, by whom that one may be meant where the text speaks to nobody. */
+    private final List<Told> partners = new ArrayList<>();
+
+    /** Whether somebody is spoken to: 'you', 'your'. */
+    private boolean addressed;
+
     private boolean anotherActs;
 
     /** What 'he' does of which not every word is read, so that he may be the one whose turn it is. */
@@ -117,6 +123,7 @@ final class Clauses {
 
     void sentence(List<Token> tokens, List<Piece> pieces) {
         sentence = tokens;
+        addressed = addressed || speaksToSomebody();
         Span whole = tokens.get(0).span().to(tokens.get(tokens.size() - 1).span());
         heard = said ? heard.to(whole) : whole;
         earlier = begins;
@@ -139,6 +146,13 @@ final class Clauses {
             take(piece);
         }
         endStretch();
+    }
+
+    private boolean speaksToSomebody() {
+        return sentence.stream()
+                .flatMap(token -> tongue.lexicon().entries(token.folded()).stream())
+                .anyMatch(entry ->
+                        entry.features().is("who", "self") && !entry.features().has("st"));
     }
 
     /** A word that nobody looks at any more. */
@@ -189,14 +203,20 @@ final class Clauses {
         return !his.isEmpty() && hisUnread.isEmpty() && !anotherActs;
     }
 
-    /** That he of whom alone the text tells is the one whose turn it is: a handbook tells of the pupil so. */
-    private void heActs() {
-        if (!clauses.isEmpty() || !mayTellOfHim()) {
-            return;
-        }
+    /** Whether he or the partner, of whom alone it tells, may be the one whose turn it is. */
+    boolean mayTellOfOneself() {
+        return mayTellOfHim() || mayTellOfPartner();
+    }
+
+    private boolean mayTellOfPartner() {
+        return clauses.isEmpty() && his.isEmpty() && hisUnread.isEmpty() && !partners.isEmpty() && !addressed;
+    }
+
+    /** That the one of whom alone the text tells is the one whose turn it is: a handbook tells of the pupil so. */
+    private void acts(List<Told> tale) {
         begins = 0;
         join = Clause.Join.BEGINS;
-        for (Told told : his) {
+        for (Told told : tale) {
             subject = Optional.empty();
             add(told.meant(), told.span());
             join = Clause.Join.AND;
@@ -204,11 +224,15 @@ final class Clauses {
     }
 
     /**
-     * What is said if he of whom alone the text tells is the one whose turn it is, be it one action only: 'he lunges to
-     * the chest'; elsewhere as {@link #utterance()}.
+     * What is said if the one of whom alone the text tells is the one whose turn it is, be it one action only: 'he lunges
+     * to the chest'; elsewhere as {@link #utterance()}.
      */
-    Utterance ofHim() {
-        heActs();
+    Utterance ofOneself() {
+        if (mayTellOfPartner()) {
+            acts(partners);
+        } else if (clauses.isEmpty() && mayTellOfHim()) {
+            acts(his);
+        }
         return utterance();
     }
 
@@ -216,7 +240,7 @@ final class Clauses {
         if (!clauses.isEmpty()) {
             thoseWhoSalute();
         } else if (his.size() > 1 && mayTellOfHim()) {
-            heActs();
+            acts(his);
         }
         if (clauses.isEmpty() && !hisUnread.isEmpty()) {
             unread.addAll(hisUnread);
@@ -336,11 +360,9 @@ final class Clauses {
     }
 
     private void tellsOfHim(Piece piece) {
-        if (piece.kind() == Piece.Kind.ABOUT && !mayBeOwn(piece)) {
-            return;
-        }
+        boolean partner = piece.kind() == Piece.Kind.ABOUT && !mayBeOwn(piece);
         for (Meant meant : piece.meant()) {
-            his.add(new Told(meant, span(piece), clauses.size()));
+            (partner ? partners : his).add(new Told(meant, span(piece), clauses.size()));
         }
     }
 

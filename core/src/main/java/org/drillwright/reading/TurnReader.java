@@ -19,6 +19,7 @@ import org.drillwright.meaning.Meant;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.MeasureCue;
 import org.drillwright.notation.OtherReading;
+import org.drillwright.notation.OtherReading.Kind;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
@@ -195,16 +196,16 @@ public final class TurnReader {
         Clauses likeliest = clauses(tongue, sentences, divisions, -1, 0, false);
         Utterance best = likeliest.utterance();
         List<OtherReading> others = new ArrayList<>();
-        if (likeliest.mayTellOfHim()) {
-            Utterance ofHim =
-                    clauses(tongue, sentences, divisions, -1, 0, false).ofHim();
-            if (!ofHim.actions().equals(best.actions())) {
-                others.add(new OtherReading(ofHim, false));
+        if (likeliest.mayTellOfOneself()) {
+            Utterance ofOneself =
+                    clauses(tongue, sentences, divisions, -1, 0, false).ofOneself();
+            if (!ofOneself.actions().equals(best.actions())) {
+                others.add(new OtherReading(ofOneself, Kind.OF_ONESELF));
             }
         }
         if (likeliest.tellsOfEarlier()) {
             others.add(new OtherReading(
-                    clauses(tongue, sentences, divisions, -1, 0, true).utterance(), false));
+                    clauses(tongue, sentences, divisions, -1, 0, true).utterance(), Kind.NEARLY));
         }
         for (int sentence = 0; sentence < divisions.size(); sentence++) {
             for (int which = 1; which < divisions.get(sentence).size() && others.size() < OTHERS; which++) {
@@ -216,7 +217,7 @@ public final class TurnReader {
                 if (!known) {
                     List<Cover.Division> all = divisions.get(sentence);
                     boolean asLikely = all.get(which).cost() <= all.get(0).cost() + AS_LIKELY;
-                    others.add(new OtherReading(other, asLikely));
+                    others.add(new OtherReading(other, asLikely ? Kind.AS_LIKELY : Kind.NEARLY));
                 }
             }
         }

@@ -44,7 +44,7 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
             steps.add(turns);
         }
         return new Script(
-                reader.read(drill.start()), reader.read(drill.opening()), steps, reader.read(drill.closing()));
+                reader.readForBoth(drill.start()), reader.read(drill.opening()), steps, reader.read(drill.closing()));
     }
 
     /** The same, one turn read otherwise. */

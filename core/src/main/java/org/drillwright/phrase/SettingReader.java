@@ -28,8 +28,9 @@ public final class SettingReader {
             Optional<Stance> stance = StartState.stance(clause.action());
             Optional<Position> guard = stance.flatMap(Stance::guard).or(() -> placed(clause.action()));
             List<Side> sides = StartState.sides(clause);
-            if (clause.isCertain()) {
-                guard.ifPresent(position -> sides.forEach(side -> guards.putIfAbsent(side, position)));
+            if (clause.isCertain() && guard.isPresent()) {
+                boolean ofOne = clause.subject().isPresent();
+                sides.forEach(side -> guards.merge(side, guard.get(), (first, later) -> ofOne ? later : first));
             }
             engaged = engaged || stance.flatMap(Stance::engaged).orElse(false);
         }
@@ -38,6 +39,9 @@ public final class SettingReader {
     }
 
     private static Optional<Position> placed(Action action) {
+        if (action instanceof Action.Invite invite) {
+            return invite.position();
+        }
         return action instanceof Action.Place place ? Optional.of(place.position()) : Optional.empty();
     }
 }

@@ -16,6 +16,7 @@ import org.drillwright.lexicon.Spelling;
 import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Frames;
 import org.drillwright.meaning.Meant;
+import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.MeasureCue;
 import org.drillwright.notation.OtherReading;
@@ -124,6 +125,21 @@ public final class TurnReader {
     /** What a text says is done. */
     public Utterance read(String text) {
         return remembered(text).utterance();
+    }
+
+    /** What a text says that is told to both, such as a start: the partner of whom it tells is the follower. */
+    public Utterance readForBoth(String text) {
+        Attempt plain = remembered(text);
+        Cut cut = cut(text, plain.tongue());
+        PartnerNamed partner = new PartnerNamed(cut.tongue());
+        List<List<Token>> named = cut.sentences().stream().map(partner::in).toList();
+        if (named.equals(cut.sentences())) {
+            return plain.utterance();
+        }
+        Attempt told = attempt(new Cut(cut.tongue(), named, cut.known()));
+        boolean tells = told.utterance().clauses().stream()
+                .anyMatch(clause -> clause.subject().equals(Optional.of(Side.FOLLOWER)));
+        return tells && told.left() <= plain.left() ? told.utterance() : plain.utterance();
     }
 
     private Attempt remembered(String text) {

@@ -132,7 +132,20 @@ final class BladeWork {
         Side by = moment.by();
         Fencer fencer = state.of(by);
         boolean staysPut = invite.position().isPresent();
-        Fencer open = staysPut ? fencer.guarding(Fact.of(invite.position().get())) : fencer.open(moment.where());
+        Fencer open = staysPut
+                ? fencer.guarding(Fact.of(invite.position().get()))
+                : isOpen(fencer, invite.aim()) ? fencer.bent() : fencer.open(moment.where());
         return state.with(by, open).forgetParryBy(by);
+    }
+
+    /** Whether the hand, as it is held, leaves open the side that is to be shown, so that it need not go anywhere. */
+    private boolean isOpen(Fencer fencer, Aim shown) {
+        return shown.width().isPresent()
+                && fencer.covers().is(true)
+                && fencer.hand()
+                        .value()
+                        .flatMap(setting::lineOf)
+                        .filter(closed -> !Aim.at(closed).agreesWith(shown))
+                        .isPresent();
     }
 }

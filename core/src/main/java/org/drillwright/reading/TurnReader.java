@@ -210,9 +210,10 @@ public final class TurnReader {
             divisions.add(likely(sentences.size() == 1 ? noMereCount(ways) : ways));
         }
         Clauses likeliest = clauses(tongue, sentences, divisions, -1, 0, false);
+        boolean mayTellOfOneself = likeliest.mayTellOfOneself();
         Utterance best = likeliest.utterance();
         List<OtherReading> others = new ArrayList<>();
-        if (likeliest.mayTellOfOneself()) {
+        if (mayTellOfOneself) {
             Utterance ofOneself =
                     clauses(tongue, sentences, divisions, -1, 0, false).ofOneself();
             if (!ofOneself.actions().equals(best.actions())) {

@@ -23,13 +23,16 @@ public final class SettingReader {
     public static Setting of(Drill drill, School school, Utterance start) {
         Map<Side, Position> guards = new EnumMap<>(Side.class);
         // Blades that may touch are not known to be apart.
-        boolean engaged = !start.isRead();
+        StartWords words = new StartWords(start);
+        boolean engaged = words.leavesOpen(StartWords.Part.CONTACT);
         for (Clause clause : start.clauses()) {
             Optional<Stance> stance = StartState.stance(clause.action());
             Optional<Position> guard = stance.flatMap(Stance::guard).or(() -> placed(clause.action()));
             List<Side> sides = StartState.sides(clause);
             if (clause.isCertain()) {
-                guard.ifPresent(position -> sides.forEach(side -> guards.putIfAbsent(side, position)));
+                guard.ifPresent(position -> sides.stream()
+                        .filter(side -> !words.leavesOpen(StartWords.Part.HAND, side))
+                        .forEach(side -> guards.putIfAbsent(side, position)));
             }
             engaged = engaged || stance.flatMap(Stance::engaged).orElse(false);
         }

@@ -130,8 +130,7 @@ class ActionTextTest {
     @CsvSource({"inside, INSIDE_CHEEK", "outside, OUTSIDE_CHEEK"})
     void a_side_of_the_cheek_is_a_target_of_its_own(String side, Target cheek) {
         assertEquals(
-                new Action.Lunge(
-                        Action.Depth.FULL, new Aim(Optional.empty(), Optional.empty(), Optional.of(cheek))),
+                new Action.Lunge(Action.Depth.FULL, new Aim(Optional.empty(), Optional.empty(), Optional.of(cheek))),
                 action("lunge cheek " + side));
         assertEquals(
                 new Aim(Optional.empty(), Optional.of(Width.INSIDE), Optional.of(Target.FLANK)),
@@ -143,13 +142,13 @@ class ActionTextTest {
         Aim low = new Aim(Optional.of(Height.LOW), Optional.empty(), Optional.empty());
         assertEquals(List.of(new Meant.Lands(low, true)), ActionText.read("hit low"));
         assertEquals(List.of(new Meant.Lands(low, false)), ActionText.read("aim low"));
-        assertEquals(
-                List.of(new Meant.Again(Optional.of(Position.SIXTE), low)), ActionText.read("again sixte low"));
+        assertEquals(List.of(new Meant.Again(Optional.of(Position.SIXTE), low)), ActionText.read("again sixte low"));
     }
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"dance", "step", "step 2", "strike direct", "blade quarte", "parry quarte frobly", "salute twice"})
+            strings = {"dance", "step", "step 2", "strike direct", "blade quarte", "parry quarte frobly", "salute twice"
+            })
     void a_word_that_is_of_no_action_is_refused(String text) {
         assertThrows(IllegalArgumentException.class, () -> ActionText.read(text));
     }

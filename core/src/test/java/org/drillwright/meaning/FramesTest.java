@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -50,22 +51,21 @@ class FramesTest {
     }
 
     @SafeVarargs
-    private static List<String> meant(Frames frames, String head, Argument<Meant>... arguments) {
-        List<Sense.Sensed<Meant>> found = frames.of(features(head), List.of(arguments));
-        return found.stream()
+    private static List<String> meant(String head, Argument<Meant>... arguments) {
+        List<Argument<Meant>> all = new ArrayList<>();
+        for (Argument<Meant> one : arguments) {
+            all.add(one);
+        }
+        return table().of(features(head), all).stream()
                 .flatMap(one -> one.meant().stream())
                 .map(one -> one instanceof Meant.Does does ? ActionText.of(does.action()) : one.toString())
                 .toList();
     }
 
-    @SafeVarargs
-    private static List<String> meant(String head, Argument<Meant>... arguments) {
-        return meant(table(), head, arguments);
-    }
-
     @Test
     void blanks_are_filled_from_head_and_arguments() {
-        assertEquals(List.of("parry quarte circular"), meant("c=PARRY kind=circular", argument("obj", "POS", "pos=quarte")));
+        assertEquals(
+                List.of("parry quarte circular"), meant("c=PARRY kind=circular", argument("obj", "POS", "pos=quarte")));
         assertEquals(List.of("parry"), meant("c=PARRY"));
         assertEquals(List.of("step retreat 1"), meant("c=STEP foot=retreat", argument("obj", "STEPN", "x=y")));
         assertEquals(
@@ -95,7 +95,9 @@ class FramesTest {
         assertEquals(List.of(), meant("c=PARRY", argument("obj", "POS", "pos=quarte h=high")));
         assertEquals(List.of(), meant("c=PARRY h=high", argument("obj", "POS", "pos=quarte")));
         assertEquals(List.of("parry quarte"), meant("c=PARRY sg", argument("obj", "POS", "pos=quarte num=pl")));
-        assertEquals(List.of(), meant("c=STEP foot=gain", argument("obj", "STEPN", ""), argument("obj", "QTY", "n=2 h=low")));
+        assertEquals(
+                List.of(),
+                meant("c=STEP foot=gain", argument("obj", "STEPN", ""), argument("obj", "QTY", "n=2 h=low")));
     }
 
     @Test
@@ -110,8 +112,7 @@ class FramesTest {
         assertEquals(List.of(), meant("c=STEP foot=gain"));
         assertEquals(List.of(), meant("c=STEP foot=gain", argument("obj", "QTY", "n=2")));
         assertEquals(List.of(), meant("c=BEAT", argument("obj", "POS", "")));
-        assertEquals(
-                List.of(), meant("c=STEP foot=gain", argument("obj", "STEPN", ""), argument("obj", "STEPN", "")));
+        assertEquals(List.of(), meant("c=STEP foot=gain", argument("obj", "STEPN", ""), argument("obj", "STEPN", "")));
         assertEquals(List.of(), meant("c=BEAT", argument("with", "BLADE", "")));
     }
 
@@ -135,9 +136,7 @@ class FramesTest {
     @Test
     void the_cheapest_of_several_frames_is_taken() {
         assertEquals(List.of("parry quarte lunged"), meant("c=PARRY inl", argument("obj", "POS", "pos=quarte")));
-        assertEquals(
-                -.5,
-                table().of(features("c=PARRY inl"), List.of()).get(0).weight());
+        assertEquals(-.5, table().of(features("c=PARRY inl"), List.of()).get(0).weight());
         assertEquals(List.of("parry sixte"), meant("c=PARRY cl"));
         assertEquals(1, table().of(features("c=PARRY"), List.of()).size());
     }

@@ -88,7 +88,8 @@ final class BackCard {
         double pad = 0.35 * size;
         double left = area.left() + plate.faces().of(Face.BOLD).width("00") * NUMERAL * size + 0.5 * size;
         double beside = left + Columns.pictureWidth(plate.scale()) + 0.8 * size;
-        Setting words = plate.setting(plate.words(Face.REGULAR, said(at, follows)), size, beside, pad, area.right() - beside);
+        Setting words =
+                plate.setting(plate.words(Face.REGULAR, said(at, follows)), size, beside, pad, area.right() - beside);
         List<Node> content = new ArrayList<>(List.of(numeral(at, pad, plate)));
         Optional<Node.Figure> figure =
                 picture(at).map(picture -> picture.draw(left, pad, Columns.pictureWidth(plate.scale())));
@@ -118,7 +119,8 @@ final class BackCard {
 
     /** The note of a count, and what its picture shows; what the picture above shows as well is said there. */
     private String said(int at, boolean follows) {
-        Optional<String> picture = gist(at).filter(words -> !follows || !gist(at - 1).equals(Optional.of(words)));
+        Optional<String> picture =
+                gist(at).filter(words -> !follows || !gist(at - 1).equals(Optional.of(words)));
         return (drill.steps().get(at).note() + " " + picture.orElse("")).strip();
     }
 

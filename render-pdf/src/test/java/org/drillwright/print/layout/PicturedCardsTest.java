@@ -89,13 +89,18 @@ class PicturedCardsTest {
             List<String> gists = Pictures.of(drill.replay(), Language.ENGLISH).stream()
                     .map(picture -> Flat.bare(picture.gist()))
                     .toList();
-            List<Frame> backs = lay(drill, CardSize.A5, Back.PICTURES, Language.ENGLISH).backs();
+            List<Frame> backs =
+                    lay(drill, CardSize.A5, Back.PICTURES, Language.ENGLISH).backs();
             String letters = Flat.bare(Flat.letters(backs));
             for (int at = 1; at < gists.size(); at++) {
                 if (gists.get(at).equals(gists.get(at - 1))) {
                     alike++;
-                    assertTrue(!letters.contains(gists.get(at) + (at + 1) + gists.get(at)), drill.drill().id());
-                    assertTrue(!letters.contains(gists.get(at) + gists.get(at)), drill.drill().id());
+                    assertTrue(
+                            !letters.contains(gists.get(at) + (at + 1) + gists.get(at)),
+                            drill.drill().id());
+                    assertTrue(
+                            !letters.contains(gists.get(at) + gists.get(at)),
+                            drill.drill().id());
                 }
             }
         }

@@ -65,7 +65,7 @@ public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
         List<Gap> gaps = new ArrayList<>();
         List<Count> counts = subject.replay().counts();
         for (int step = 0; step < counts.size(); step++) {
-            Set<String> unknown = new LinkedHashSet<>();
+            Set<String> unknown = new LinkedHashSet<>(subject.unknownThroughout());
             String since = "";
             List<String> words = new ArrayList<>();
             for (Side side : Side.values()) {

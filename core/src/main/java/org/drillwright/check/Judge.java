@@ -18,16 +18,30 @@ public final class Judge {
 
     private Judge() {}
 
-    /** All that the rules find in one drill, by place; warnings that the drill accepts are notes. */
+    /**
+     * All that the rules find in one drill, by place; warnings that the drill accepts are notes. Where a value that rules
+     * rest on could not be read, only what they find whatever it is.
+     */
     public static List<Finding> drill(Subject subject) {
-        Findings findings = new Findings(subject.file());
-        Rules.ALL.forEach(rule -> rule.judge(subject, findings));
+        List<List<Finding>> found =
+                subject.meanings().stream().map(Judge::found).toList();
         Map<String, String> accepted = subject.drill().accept();
-        return findings.list().stream()
+        return found.get(0).stream()
+                .filter(finding -> found.stream().allMatch(all -> all.stream().anyMatch(one -> isLike(one, finding))))
                 .map(finding -> accept(finding, accepted))
                 .distinct()
                 .sorted(BY_PLACE)
                 .toList();
+    }
+
+    private static List<Finding> found(Subject subject) {
+        Findings findings = new Findings(subject.file());
+        Rules.ALL.forEach(rule -> rule.judge(subject, findings));
+        return findings.list();
+    }
+
+    private static boolean isLike(Finding one, Finding other) {
+        return one.rule().equals(other.rule()) && one.span().equals(other.span()) && one.severity() == other.severity();
     }
 
     private static Finding accept(Finding finding, Map<String, String> accepted) {

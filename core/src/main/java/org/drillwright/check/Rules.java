@@ -40,6 +40,7 @@ import org.drillwright.check.form.NoChoice;
 import org.drillwright.check.form.NumberedInOrder;
 import org.drillwright.check.form.OneReading;
 import org.drillwright.check.form.OneThingACount;
+import org.drillwright.check.form.RanksAgree;
 import org.drillwright.check.form.SayAsMeans;
 import org.drillwright.check.form.WordsRead;
 import org.drillwright.check.safety.DistanceCue;
@@ -54,6 +55,7 @@ public final class Rules {
     public static final List<Rule> ALL = List.of(
             new BothTurns(),
             new HandsAgree(),
+            new RanksAgree(),
             new NumberedInOrder(),
             new SaluteBothEnds(),
             new GearNote(),

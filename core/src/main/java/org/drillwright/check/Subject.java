@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.drillwright.mark.PrintMark;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
@@ -14,6 +15,7 @@ import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
+import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Replay;
@@ -216,6 +218,37 @@ public final class Subject {
     /** The words of a text of the drill, with their places; empty if it is absent. */
     public Written words(FieldPath path) {
         return places.words(path).orElse(NOTHING);
+    }
+
+    /** Whether a key's value could not be read, so that nothing may rest on it. */
+    public boolean isLost(String key) {
+        return places.lost().contains(FieldPath.of(key));
+    }
+
+    /** The drill in each way that it may be meant, where its level, form, weapon or hands could not be read. */
+    List<Subject> meanings() {
+        Stream<Drill> drills = Stream.of(drill);
+        if (isLost("level")) {
+            drills = drills.flatMap(one -> school().levels().stream().map(level -> one.withLevel(level.name())));
+        }
+        if (isLost("form")) {
+            drills = drills.flatMap(one -> Stream.of(Form.values()).map(one::withForm));
+        }
+        if (isLost("weapon")) {
+            drills = drills.flatMap(one -> Stream.of(Weapon.values()).map(one::withWeapon));
+        }
+        if (isLost("hands")) {
+            drills = drills.flatMap(one -> Stream.of(Hands.values()).map(one::withHands));
+        }
+        return drills.map(one -> rewritten(one, file, places)).toList();
+    }
+
+    /** What all counts rest on and could not be read, in words. */
+    List<String> unknownThroughout() {
+        return Stream.of("form", "weapon", "hands")
+                .filter(this::isLost)
+                .map(key -> "the " + key)
+                .toList();
     }
 
     /** The place of a value, or of what is around it. */

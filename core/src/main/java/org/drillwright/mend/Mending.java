@@ -6,14 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.check.Judge;
 import org.drillwright.check.Subject;
 import org.drillwright.check.safety.DistanceCue;
 import org.drillwright.check.safety.GearNote;
 import org.drillwright.model.Step;
 import org.drillwright.read.DrillReader;
+import org.drillwright.read.ReadDrill;
+import org.drillwright.read.Reading;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 
@@ -39,7 +41,7 @@ public final class Mending {
     }
 
     private String text() {
-        Map<String, Long> before = byRule(subject);
+        Map<String, Long> before = found(subject.file().text()).orElse(Map.of());
         List<Edit> edits = edits().stream()
                 .filter(edit -> isBetter(Edit.apply(subject.file().text(), List.of(edit)), before))
                 .toList();
@@ -94,11 +96,7 @@ public final class Mending {
 
     /** Whether a text reads without more findings than there were, rule by rule, and with fewer in all. */
     private boolean isBetter(String text, Map<String, Long> before) {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        return new DrillReader(subject.school())
-                .read(subject.drill().id(), subject.file().name(), bytes)
-                .value()
-                .map(read -> byRule(subject.rewritten(read.drill(), read.file(), read.places())))
+        return found(text)
                 .filter(after -> after.entrySet().stream()
                         .allMatch(rule -> rule.getValue() <= before.getOrDefault(rule.getKey(), 0L)))
                 .filter(after -> sum(after) < sum(before))
@@ -109,9 +107,13 @@ public final class Mending {
         return findings.values().stream().mapToLong(number -> number).sum();
     }
 
-    private static Map<String, Long> byRule(Subject subject) {
-        return Judge.drill(subject).stream()
-                .map(Finding::rule)
-                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+    /** How often each rule finds something in a text; empty if it cannot be read. */
+    private Optional<Map<String, Long>> found(String text) {
+        Reading<ReadDrill> reading = new DrillReader(subject.school())
+                .read(subject.drill().id(), subject.file().name(), text.getBytes(StandardCharsets.UTF_8));
+        return reading.value()
+                .map(read -> subject.rewritten(read.drill(), read.file(), read.places()))
+                .map(drill -> Stream.concat(reading.findings().stream(), Judge.drill(drill).stream())
+                        .collect(Collectors.groupingBy(Finding::rule, Collectors.counting())));
     }
 }

@@ -66,4 +66,25 @@ public record Drill(
                 id, title, level, form, weapon, other, worksOn, needs, gear, purpose, start, opening, steps, closing,
                 repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
     }
+
+    /** This drill at another level. */
+    public Drill withLevel(String other) {
+        return new Drill(
+                id, title, other, form, weapon, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+    }
+
+    /** This drill in another form. */
+    public Drill withForm(Form other) {
+        return new Drill(
+                id, title, level, other, weapon, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+    }
+
+    /** This drill with another weapon. */
+    public Drill withWeapon(Weapon other) {
+        return new Drill(
+                id, title, level, form, other, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+    }
 }

@@ -37,7 +37,7 @@ final class Assault {
             set = feet.lunge(set, move.lunge().get().depth());
         }
         if (strike.isEmpty()) {
-            return set;
+            return mayCarry(state) ? set.withAttackOn(moment.other(), Fact.unknown(moment.where())) : set;
         }
         if (moment.footFirst() && move.lunge().isEmpty()) {
             ledger.refuse(new Refusal.FootBeforeHand());
@@ -48,11 +48,17 @@ final class Assault {
     /** A lunge behind an arm that is out already, or with an aim of its own, carries a stroke. */
     private Optional<Action.Strike> carried(State state, Move move) {
         Aim aim = move.lunge().map(Action.Lunge::aim).orElse(Aim.UNSTATED);
-        boolean bent = state.of(moment.by()).extended().is(false);
-        if (!setting.partner() || (bent && !aim.isStated())) {
+        boolean out = state.of(moment.by()).extended().is(true);
+        if (!setting.partner() || !(out || aim.isStated())) {
             return Optional.empty();
         }
         return Optional.of(new Action.Strike(Role.ATTACK, Path.UNSTATED, aim, false, false, false, false));
+    }
+
+    /** Whether the arm that lunges may be out already. */
+    private boolean mayCarry(State state) {
+        Fact<Boolean> out = state.of(moment.by()).extended();
+        return setting.partner() && !ledger.asks("arm", out.isKnown(), out.since());
     }
 
     private State strike(
@@ -160,7 +166,7 @@ final class Assault {
             return false;
         }
         if (bare && !measure.isKnown()) {
-            return false;
+            return ledger.asks("measure", false, "the measure");
         }
         if (lunges && wasLunged) {
             return true;

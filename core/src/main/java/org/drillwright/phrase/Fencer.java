@@ -93,6 +93,11 @@ public record Fencer(
         return new Fencer(feet, gained, hand, covers, Fact.of(false), Fact.of(Optional.empty()), reaching, masked);
     }
 
+    /** Where the hand is is known, and not whether the arm is out. */
+    Fencer armUnknown(String since) {
+        return new Fencer(feet, gained, hand, covers, Fact.unknown(since), Fact.unknown(since), reaching, masked);
+    }
+
     /** All that the hand does is unknown. */
     Fencer handUnknown(String since) {
         return new Fencer(

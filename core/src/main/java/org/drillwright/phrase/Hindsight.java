@@ -37,16 +37,19 @@ final class Hindsight {
         List<Played> moves = new ArrayList<>();
         for (Played one : count.moves()) {
             List<Refusal> refusals = new ArrayList<>(one.refusals());
+            List<Question> asked = new ArrayList<>(one.asked());
             boolean certain = one.move().isCertain();
-            if (certain
-                    && one.move().action().isReply(Reply.RECEIVE)
-                    && !mayBeHit(one.move().by(), at)) {
-                refusals.add(new Refusal.NothingToTake());
+            if (certain && one.move().action().isReply(Reply.RECEIVE)) {
+                Fact<Boolean> hit = hit(one.move().by(), at);
+                asked.add(new Question("attack", hit.isKnown(), hit.since()));
+                if (hit.is(false)) {
+                    refusals.add(new Refusal.NothingToTake());
+                }
             }
             if (certain && holdsUnderRiposte(one) && !takes(one.move().by(), at)) {
                 refusals.add(new Refusal.HoldUnderAttack());
             }
-            moves.add(one.refused(refusals));
+            moves.add(one.refused(refusals, asked));
         }
         return new Count(count.begin(), moves, count.end(), count.unmet());
     }
@@ -76,11 +79,22 @@ final class Hindsight {
                         one.move().action().isReply(Reply.RECEIVE) || one.move().isInDoubt());
     }
 
-    /** Whether anything came at a side on this count or the one before, or may have. */
-    private boolean mayBeHit(Side side, int at) {
-        return Stream.concat(moves(at - 1), moves(at))
-                .anyMatch(one -> !one.before().on(side).is(Optional.empty())
-                        || !one.after().on(side).is(Optional.empty())
-                        || (one.move().by() == side.other() && one.move().isInDoubt()));
+    /** Whether anything came at a side on this count or the one before. */
+    private Fact<Boolean> hit(Side side, int at) {
+        List<Played> moves = Stream.concat(moves(at - 1), moves(at)).toList();
+        List<Fact<Optional<Attack>>> coming = moves.stream()
+                .flatMap(one -> Stream.of(one.before().on(side), one.after().on(side)))
+                .toList();
+        boolean doubted = moves.stream()
+                .anyMatch(one -> one.move().by() == side.other() && one.move().isInDoubt());
+        if (coming.stream()
+                .anyMatch(attack -> attack.value().flatMap(known -> known).isPresent())) {
+            return Fact.of(true);
+        }
+        return coming.stream()
+                .filter(attack -> !attack.isKnown())
+                .findFirst()
+                .map(attack -> Fact.<Boolean>unknown(attack.since()))
+                .orElseGet(() -> doubted ? Fact.unknown("words not read") : Fact.of(false));
     }
 }

@@ -16,6 +16,11 @@ public record Played(Move move, State before, State after, List<Refusal> refusal
 
     /** The same, with these refusals. */
     Played refused(List<Refusal> others) {
-        return new Played(move, before, after, others, asked);
+        return refused(others, asked);
+    }
+
+    /** The same, with these refusals, and with what had to be known for them. */
+    Played refused(List<Refusal> others, List<Question> questions) {
+        return new Played(move, before, after, others, questions);
     }
 }

@@ -23,14 +23,18 @@ public final class SettingReader {
     public static Setting of(Drill drill, School school, Utterance start) {
         Map<Side, Position> guards = new EnumMap<>(Side.class);
         // Blades that may touch are not known to be apart.
-        boolean engaged = !start.isRead();
+        StartWords words = new StartWords(start);
+        boolean engaged = words.leavesOpen(StartWords.Part.CONTACT);
         for (Clause clause : start.clauses()) {
             Optional<Stance> stance = StartState.stance(clause.action());
             Optional<Position> guard = stance.flatMap(Stance::guard).or(() -> placed(clause.action()));
             List<Side> sides = StartState.sides(clause);
             if (clause.isCertain() && guard.isPresent()) {
                 boolean ofOne = clause.subject().isPresent();
-                sides.forEach(side -> guards.merge(side, guard.get(), (first, later) -> ofOne ? later : first));
+                sides.stream()
+                        .filter(side -> !words.leavesOpen(StartWords.Part.HAND, side))
+                        .forEach(side ->
+                                guards.merge(side, guard.get(), (first, later) -> ofOne ? later : first));
             }
             engaged = engaged || stance.flatMap(Stance::engaged).orElse(false);
         }

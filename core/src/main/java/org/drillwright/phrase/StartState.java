@@ -5,11 +5,11 @@ import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
-import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
 import org.drillwright.notation.Utterance;
+import org.drillwright.phrase.StartWords.Part;
 
 /** The state in which the first count begins: what the opening leads to, with the measure and the contact of start. */
 final class StartState {
@@ -17,11 +17,11 @@ final class StartState {
     private static final String WHERE = "the start";
 
     private final Setting setting;
-    private final Utterance words;
+    private final StartWords words;
 
     StartState(Setting setting, Utterance words) {
         this.setting = setting;
-        this.words = words;
+        this.words = new StartWords(words);
     }
 
     State from(State opened) {
@@ -29,28 +29,44 @@ final class StartState {
         for (Side side : Side.values()) {
             state = state.with(side, placed(state.of(side), side));
         }
-        for (Clause clause : InDoubt.clauses(words)) {
-            state = doubted(stated(state, clause), clause);
+        for (Clause clause : words.clauses()) {
+            state = StartWords.isWhole(clause) ? stated(state, clause) : state;
         }
-        return state;
+        return words.isRead() ? state : doubted(state);
     }
 
-    /** Of a start in doubt nothing is known of whom it speaks of. */
-    private static State doubted(State state, Clause clause) {
-        if (clause.isCertain() && !(clause.action() instanceof Action.Unread)) {
-            return state;
+    private State doubted(State stated) {
+        State state = InDoubt.masksPerhapsOn(stated, WHERE);
+        for (Side side : Side.values()) {
+            state = doubted(state, side);
         }
-        State next = InDoubt.masksPerhapsOn(state, WHERE);
-        for (Side side : clause.doubts().contains(Doubt.WHO) ? List.of(Side.values()) : sides(clause)) {
-            next = new InDoubt(next, side, WHERE).acted(next);
+        if (words.leavesOpen(Part.CONTACT)) {
+            state = state.withEngagement(Fact.unknown(WHERE));
         }
-        return next;
+        return words.leavesOpen(Part.MEASURE) ? state.with(Range.UNKNOWN) : state;
+    }
+
+    private State doubted(State stated, Side side) {
+        State state = stated;
+        if (words.leavesOpen(Part.HAND, side)) {
+            state = state.with(side, state.of(side).handUnknown(WHERE))
+                    .withAttackOn(side.other(), Fact.unknown(WHERE))
+                    .withParried(Fact.unknown(WHERE))
+                    .withChange(Optional.of(new State.Change(side, Fact.unknown(WHERE))));
+        } else if (words.mayTellMore()) {
+            state = state.with(side, state.of(side).armUnknown(WHERE));
+        }
+        return words.leavesOpen(Part.FEET, side)
+                ? state.with(side, state.of(side).withFeet(Fact.unknown(WHERE)))
+                : state;
     }
 
     private Fencer placed(Fencer fencer, Side side) {
         Optional<Position> guard = setting.guardOf(side);
         boolean guards = guard.isPresent()
-                || words.clauses().stream().anyMatch(clause -> clause.action() instanceof Action.OnGuard);
+                || words.clauses().stream()
+                        .anyMatch(clause ->
+                                StartWords.isCertain(clause, Part.FEET) && clause.action() instanceof Action.OnGuard);
         if (!guards) {
             return fencer;
         }

@@ -3,6 +3,7 @@ package org.drillwright.read;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
 import org.drillwright.model.Hands;
@@ -38,14 +39,14 @@ public final class DrillReader {
         Findings findings = new Findings(text.file());
         findings.addAll(text.findings());
         Optional<ReadDrill> drill = text.usable() ? read(id, text.file(), findings) : Optional.empty();
-        return new Reading<>(findings.hasError() ? Optional.empty() : drill, findings.list());
+        return new Reading<>(drill, findings.list());
     }
 
     private Optional<ReadDrill> read(String id, SourceFile file, Findings findings) {
-        return YamlDocument.compose(file, findings).map(document -> {
+        return YamlDocument.compose(file, findings).flatMap(document -> {
             NodeReader nodes = new NodeReader(document, findings, paths);
             Drill drill = drill(id, nodes.root());
-            return new ReadDrill(drill, file, nodes.places());
+            return nodes.isBroken() ? Optional.empty() : Optional.of(new ReadDrill(drill, file, nodes.places()));
         });
     }
 
@@ -55,38 +56,49 @@ public final class DrillReader {
     }
 
     private Drill drill(String id, Keys keys) {
-        String title = keys.needed("title", ReadingLimits.SHORT_TEXT);
-        String level = level(keys);
-        keys.need("form");
-        Optional<Form> form = keys.choice("form", List.of(Form.values()), Form::word);
-        keys.need("weapon");
-        Optional<Weapon> weapon = keys.choice("weapon", List.of(Weapon.values()), Weapon::word);
         Drill drill = new Drill(
                 id,
-                title,
-                level,
-                form.orElse(Form.PARTNER),
-                weapon.orElse(Weapon.NONE),
-                keys.choice("hands", List.of(Hands.values()), Hands::word).orElse(Hands.SAME),
-                keys.names("works-on", school.fundamentals()),
-                keys.texts("needs", ReadingLimits.SHORT_TEXT),
-                keys.texts("gear", ReadingLimits.SHORT_TEXT),
-                keys.text("purpose", ReadingLimits.LINE_TEXT).orElse(""),
+                keys.dispensable("title", () -> keys.needed("title", ReadingLimits.SHORT_TEXT)),
+                keys.dispensable("level", () -> level(keys)),
+                keys.dispensable("form", () -> neededChoice(keys, "form", Form.values(), Form::word))
+                        .orElse(Form.PARTNER),
+                keys.dispensable("weapon", () -> neededChoice(keys, "weapon", Weapon.values(), Weapon::word))
+                        .orElse(Weapon.NONE),
+                keys.dispensable("hands", () -> keys.choice("hands", List.of(Hands.values()), Hands::word))
+                        .orElse(Hands.SAME),
+                keys.dispensable("works-on", () -> keys.names("works-on", school.fundamentals())),
+                texts(keys, "needs", ReadingLimits.SHORT_TEXT),
+                texts(keys, "gear", ReadingLimits.SHORT_TEXT),
+                text(keys, "purpose", ReadingLimits.LINE_TEXT),
                 keys.text("start", ReadingLimits.LINE_TEXT).orElse(""),
                 keys.text("opening", ReadingLimits.LINE_TEXT).orElse(""),
                 steps(keys),
                 keys.text("closing", ReadingLimits.LINE_TEXT).orElse(""),
-                keys.wholeNumber("repeat", 1, 999).orElse(1),
-                keys.yesOrNo("swap").orElse(false),
-                keys.seconds("tempo"),
-                keys.text("note", ReadingLimits.LONG_TEXT).orElse(""),
-                keys.texts("cautions", ReadingLimits.LINE_TEXT),
-                keys.text("variant-of", ReadingLimits.SHORT_TEXT),
-                keys.texts("tags", ReadingLimits.SHORT_TEXT),
-                keys.date("revised"),
+                keys.dispensable("repeat", () -> keys.wholeNumber("repeat", 1, 999))
+                        .orElse(1),
+                keys.dispensable("swap", () -> keys.yesOrNo("swap")).orElse(false),
+                keys.dispensable("tempo", () -> keys.seconds("tempo")),
+                text(keys, "note", ReadingLimits.LONG_TEXT),
+                texts(keys, "cautions", ReadingLimits.LINE_TEXT),
+                keys.dispensable("variant-of", () -> keys.text("variant-of", ReadingLimits.SHORT_TEXT)),
+                texts(keys, "tags", ReadingLimits.SHORT_TEXT),
+                keys.dispensable("revised", () -> keys.date("revised")),
                 accept(keys));
         keys.finish();
         return drill;
+    }
+
+    private static <T> Optional<T> neededChoice(Keys keys, String key, T[] choices, Function<T, String> word) {
+        keys.need(key);
+        return keys.choice(key, List.of(choices), word);
+    }
+
+    private static String text(Keys keys, String key, int longest) {
+        return keys.dispensable(key, () -> keys.text(key, longest)).orElse("");
+    }
+
+    private static List<String> texts(Keys keys, String key, int longest) {
+        return keys.dispensable(key, () -> keys.texts(key, longest));
     }
 
     private String level(Keys keys) {
@@ -101,13 +113,13 @@ public final class DrillReader {
 
     private static Step step(Keys keys) {
         Step step = new Step(
-                keys.wholeNumber("number", 0, 999),
-                keys.text("call", ReadingLimits.SHORT_TEXT).orElse(""),
+                keys.dispensable("number", () -> keys.wholeNumber("number", 0, 999)),
+                text(keys, "call", ReadingLimits.SHORT_TEXT),
                 turn(keys, "leader"),
                 turn(keys, "follower"),
                 keys.text("distance", ReadingLimits.SHORT_TEXT).orElse(""),
                 keys.text("safety", ReadingLimits.LINE_TEXT).orElse(""),
-                keys.text("note", ReadingLimits.LONG_TEXT).orElse(""));
+                text(keys, "note", ReadingLimits.LONG_TEXT));
         keys.finish();
         return step;
     }

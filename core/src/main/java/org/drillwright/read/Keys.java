@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.drillwright.source.FieldPath;
 
 /**
@@ -56,6 +57,12 @@ interface Keys {
 
     /** Values under keys that the author chooses. */
     <T> Map<String, T> byName(BiFunction<Keys, String, Optional<T>> read);
+
+    /**
+     * Reads the value of a key without which the rest can still be judged: an error in it is told, the value is lost, and
+     * the file is read on.
+     */
+    <T> T dispensable(String key, Supplier<T> read);
 
     /** Says that a key may not be missing. */
     void need(String key);

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.drillwright.source.FieldPath;
@@ -38,6 +40,7 @@ final class MappingReader implements Keys {
     private final Map<String, NodeTuple> tuples = new LinkedHashMap<>();
     private final Set<String> asked = new LinkedHashSet<>();
     private final Set<String> missing = new LinkedHashSet<>();
+    private final Set<String> dispensable = new HashSet<>();
     private boolean keyTwice;
 
     MappingReader(NodeReader reader, MappingNode mapping, FieldPath path) {
@@ -123,13 +126,14 @@ final class MappingReader implements Keys {
         }
     }
 
-    private void reportMissing(String key) {
+    private boolean reportMissing(String key) {
         findings()
                 .error(
                         ReadingRule.NEEDED_KEY.id(),
                         Span.at(span.start()),
                         "'" + key + "' is missing.",
                         "Add a line '" + key + ": …'.");
+        return true;
     }
 
     @Override
@@ -288,6 +292,12 @@ final class MappingReader implements Keys {
     }
 
     @Override
+    public <T> T dispensable(String key, Supplier<T> read) {
+        dispensable.add(key);
+        return reader.losing(path.key(key), read);
+    }
+
+    @Override
     public <T> Optional<T> group(String key, Function<Keys, T> read) {
         return ask(key, place -> reader.mapping(place.path(), place.key(), place.node()))
                 .map(read);
@@ -331,12 +341,27 @@ final class MappingReader implements Keys {
                 reportUnknown(entry.getKey(), reader.span(entry.getValue().getKeyNode()));
             }
         }
-        missing.forEach(this::reportMissing);
+        for (String key : missing) {
+            if (dispensable.contains(key)) {
+                reader.losing(path.key(key), () -> reportMissing(key));
+            } else {
+                var unused = reportMissing(key);
+            }
+        }
     }
 
+    /** A key that may be another one mistyped has taken a value away; one that is near to none has not. */
     private void reportUnknown(String key, Span at) {
         Optional<String> nearest = Nearest.to(Plain.fold(key), asked);
-        nearest.ifPresent(missing::remove);
+        if (nearest.isEmpty()) {
+            reader.losing(path.key(key), () -> reportUnknown(key, at, nearest));
+            return;
+        }
+        missing.remove(nearest.get());
+        var unused = reportUnknown(key, at, nearest);
+    }
+
+    private boolean reportUnknown(String key, Span at, Optional<String> nearest) {
         findings()
                 .error(
                         ReadingRule.KNOWN_KEY.id(),
@@ -344,5 +369,6 @@ final class MappingReader implements Keys {
                         "The key '" + key + "' is not known here.",
                         nearest.map(known -> "Did you mean '" + known + "'?")
                                 .orElse("Known here: " + String.join(", ", asked) + "."));
+        return true;
     }
 }

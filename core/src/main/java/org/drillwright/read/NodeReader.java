@@ -3,11 +3,13 @@ package org.drillwright.read;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
@@ -31,6 +33,8 @@ final class NodeReader {
     private final Findings findings;
     private final KnownPaths paths;
     private final Map<FieldPath, Field> fields = new HashMap<>();
+    private final Set<FieldPath> lost = new HashSet<>();
+    private int errorsBeside;
     private final Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
 
     NodeReader(YamlDocument document, Findings findings) {
@@ -49,7 +53,24 @@ final class NodeReader {
     }
 
     Places places() {
-        return new Places(fields);
+        return new Places(fields, lost);
+    }
+
+    /** Reads what the rest can be judged without; where that gives an error, the value is lost. */
+    <T> T losing(FieldPath path, Supplier<T> read) {
+        int before = findings.errors();
+        T value = read.get();
+        int more = findings.errors() - before;
+        if (more > 0) {
+            lost.add(paths.once(path));
+            errorsBeside += more;
+        }
+        return value;
+    }
+
+    /** Whether there is an error that takes away more than a value without which the rest can be judged. */
+    boolean isBroken() {
+        return findings.errors() > errorsBeside;
     }
 
     MappingReader root() {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.drillwright.source.FieldPath;
 
 /** Lets a reader ask for its keys, answers that nothing is there, and keeps what was asked. */
@@ -133,6 +134,11 @@ final class ShapeRecorder implements Keys {
     public <T> Map<String, T> byName(BiFunction<Keys, String, Optional<T>> read) {
         var unused = read.apply(this, ANY);
         return Map.of();
+    }
+
+    @Override
+    public <T> T dispensable(String key, Supplier<T> read) {
+        return read.get();
     }
 
     @Override

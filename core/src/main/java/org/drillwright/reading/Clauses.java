@@ -86,6 +86,9 @@ final class Clauses {
     /** Whether a colon stands before what comes now. */
     private boolean headed;
 
+    /** Whether what comes now is done once more by the same words: 'parry three times'. */
+    private boolean repeated;
+
     /** Whether the first half of the stroke told last was told, too, so that its end is to come. */
     private boolean halfTold;
 
@@ -449,9 +452,11 @@ final class Clauses {
         }
         Optional<Meant> before = Optional.empty();
         for (Meant meant : piece.meant()) {
-            if (!before.equals(Optional.of(meant)) || !isStep(meant)) {
+            repeated = before.equals(Optional.of(meant));
+            if (!repeated || !isStep(meant)) {
                 add(meant, span(piece));
             }
+            repeated = false;
             explains = piece.features().has("gloss");
             before = Optional.of(meant);
         }
@@ -801,6 +806,9 @@ final class Clauses {
 
     /** "Deceive the parry: disengage" says one stroke twice; so does "recover and come on guard". */
     private Optional<Action> toldTwice(Action before, Action action) {
+        if (repeated) {
+            return Optional.empty();
+        }
         if (halfTold) {
             halfTold = false;
             Optional<Action> ended = Gloss.ends(before, action);

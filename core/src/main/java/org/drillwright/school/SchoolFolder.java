@@ -60,6 +60,11 @@ public final class SchoolFolder {
             return subject.isPresent() && findings.stream().noneMatch(finding -> finding.severity() == Severity.ERROR);
         }
 
+        /** Whether there is a drill, and no value of it was lost in reading. */
+        public boolean isWhole() {
+            return subject.map(drill -> drill.places().lost().isEmpty()).orElse(false);
+        }
+
         /** The same with more findings behind its own. */
         Entry with(List<Finding> more) {
             if (more.isEmpty()) {

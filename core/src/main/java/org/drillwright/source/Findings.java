@@ -13,6 +13,7 @@ public final class Findings {
     private final List<Finding> found = new ArrayList<>();
     private final List<Finding> untold = new ArrayList<>();
     private int more;
+    private int errors;
 
     public Findings(SourceFile file) {
         this.file = file;
@@ -44,6 +45,7 @@ public final class Findings {
 
     /** Of those that are not told the heaviest is kept, so that it is known how bad the file is. */
     private void add(Finding finding) {
+        errors += finding.severity() == Severity.ERROR ? 1 : 0;
         if (found.size() < MOST) {
             found.add(finding);
             return;
@@ -56,7 +58,12 @@ public final class Findings {
     }
 
     public boolean hasError() {
-        return list().stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
+        return errors > 0;
+    }
+
+    /** How many errors were found, told or not. */
+    public int errors() {
+        return errors;
     }
 
     public List<Finding> list() {

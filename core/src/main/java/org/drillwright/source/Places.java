@@ -2,16 +2,24 @@ package org.drillwright.source;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Where each value of a file stands.
  *
  * @param fields what is there, by its path
+ * @param lost keys whose value could not be read, or is missing and needed; the rest of the file was read without it
  */
-public record Places(Map<FieldPath, Field> fields) {
+public record Places(Map<FieldPath, Field> fields, Set<FieldPath> lost) {
 
     public Places {
         fields = Map.copyOf(fields);
+        lost = Set.copyOf(lost);
+    }
+
+    /** The places of a file of which nothing was lost. */
+    public Places(Map<FieldPath, Field> fields) {
+        this(fields, Set.of());
     }
 
     public Optional<Field> field(FieldPath path) {

@@ -23,6 +23,18 @@ class StartStateTest implements Staged {
                 > L sixte closed | F sixte closed | at 1 | blades ?
                 = On guard, blades engaged, at lunge distance.
                 > L sixte closed | F sixte closed | at 1 | blades ?
+                = On guard in sixte gorbly, blades apart, at lunge distance.
+                > L ? ?, arm? to ? | F ? ?, arm? to ? | at 1 | on L ? | on F ? | right ? | changed by F from ?
+                = On guard in sixte, gorbly blorp, blades apart, at lunge distance.
+                > L sixte closed, arm? to ? | F sixte closed, arm? to ? | at 1
+                = On guard in sixte, blades apart, at gorbly distance.
+                > L sixte closed, arm? to ? | F sixte closed, arm? to ? | at ?
+                = On guard in sixte, blades gorbly, at lunge distance.
+                > L sixte closed, arm? to ? | F sixte closed, arm? to ? | at 1 | blades ?
+                = Leader on guard in gorbly, follower on guard in quarte, blades apart, at lunge distance.
+                > L ? ?, arm? to ? | F quarte closed | at 1 | on F ? | right ? | changed by L from ?
+                = On guard in sixte, quarte gorbly, blades apart, at lunge distance.
+                > L ? ?, arm? to ? | F ? ?, arm? to ? | at 1 | on L ? | on F ? | right ? | changed by F from ?
                 """);
     }
 }

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.drillwright.model.Form;
 import org.drillwright.model.Turn;
 import org.drillwright.model.Weapon;
+import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -149,6 +151,38 @@ class ReadingTest {
                         "'weapon' is missing.",
                         "'steps' is missing."),
                 Files.read("note: a\n").findings().stream().map(Finding::what).toList());
+    }
+
+    @ParameterizedTest(name = "{1} in place of {0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "closing: Salute.    | works-on: [line, balance]  | works-on",
+                "level: intermediate | level: expert              | level",
+                "level: intermediate | note: no level             | level",
+                "weapon: foil        | weapon: rapier             | weapon",
+                "form: partner       | form: pairs                | form",
+                "closing: Salute.    | hands: lefty               | hands",
+                "closing: Salute.    | needs: another-drill       | needs",
+                "gear: [mask, jacket]| gear: mask                 | gear",
+                "closing: Salute.    | repeat: six                | repeat",
+                "closing: Salute.    | revised: today             | revised",
+                "closing: Salute.    | cautions:                  | cautions",
+                "closing: Salute.    | author: somebody           | author",
+            })
+    void a_value_without_which_the_rest_can_be_judged_is_lost_alone(String good, String bad, String key) {
+        Reading<ReadDrill> reading = Files.read(Files.with(good, bad));
+        assertEquals(1, reading.findings().size());
+        assertEquals(
+                Set.of(FieldPath.of(key)),
+                reading.value().orElseThrow().places().lost());
+        assertTrue(reading.whole().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"leader:, leadr:", "title:, titel:", "Extend and lunge., [Extend]"})
+    void what_a_count_does_is_never_read_by_halves(String good, String bad) {
+        assertTrue(Files.read(Files.with(good, bad)).value().isEmpty());
     }
 
     @Test

@@ -38,6 +38,9 @@ public final class GearNote implements Rule {
 
     @Override
     public void judge(Subject subject, Findings findings) {
+        if (subject.isLost("gear")) {
+            return;
+        }
         List<String> gear = subject.school().gearOf(subject.drill());
         FieldPath path = FieldPath.of("gear");
         if (gear.isEmpty() && !subject.isWritten(path)) {
@@ -87,6 +90,9 @@ public final class GearNote implements Rule {
      * none that it speaks of already.
      */
     public static List<String> toAdd(Subject subject) {
+        if (subject.isLost("gear")) {
+            return List.of();
+        }
         List<String> own = subject.drill().gear();
         if (own.isEmpty() && !subject.school().gearOf(subject.drill()).isEmpty()) {
             return List.of();

@@ -56,7 +56,7 @@ final class BackCard {
                 slabs.addAll(notes(plate));
             }
             for (int count = start; count < end; count++) {
-                slabs.add(count(count, plate));
+                slabs.add(count(count, count > start, plate));
             }
             Optional<Frame> back = plate.card(slabs);
             if (back.isEmpty()) {
@@ -82,13 +82,14 @@ final class BackCard {
     }
 
     /** Its numeral, its picture, and beside the picture what there is to say. */
-    private Slab count(int at, Plate plate) {
+    private Slab count(int at, boolean follows, Plate plate) {
         CardArea area = plate.area();
         double size = plate.scale().cue();
         double pad = 0.35 * size;
         double left = area.left() + plate.faces().of(Face.BOLD).width("00") * NUMERAL * size + 0.5 * size;
         double beside = left + Columns.pictureWidth(plate.scale()) + 0.8 * size;
-        Setting words = plate.setting(plate.words(Face.REGULAR, said(at)), size, beside, pad, area.right() - beside);
+        Setting words =
+                plate.setting(plate.words(Face.REGULAR, said(at, follows)), size, beside, pad, area.right() - beside);
         List<Node> content = new ArrayList<>(List.of(numeral(at, pad, plate)));
         Optional<Node.Figure> figure =
                 picture(at).map(picture -> picture.draw(left, pad, Columns.pictureWidth(plate.scale())));
@@ -116,8 +117,14 @@ final class BackCard {
         return at < pictures.size() ? Optional.of(pictures.get(at)) : Optional.empty();
     }
 
-    private String said(int at) {
-        String picture = picture(at).filter(one -> spoken).map(Picture::gist).orElse("");
-        return (drill.steps().get(at).note() + " " + picture).strip();
+    /** The note of a count, and what its picture shows; what the picture above shows as well is said there. */
+    private String said(int at, boolean follows) {
+        Optional<String> picture =
+                gist(at).filter(words -> !follows || !gist(at - 1).equals(Optional.of(words)));
+        return (drill.steps().get(at).note() + " " + picture.orElse("")).strip();
+    }
+
+    private Optional<String> gist(int at) {
+        return picture(at).filter(one -> spoken).map(Picture::gist);
     }
 }

@@ -81,6 +81,32 @@ class PicturedCardsTest {
         assertEquals(List.of(), lay("sabre-exchange", Back.PICTURES).problems());
     }
 
+    /** Of neighbouring pictures that show the same, the words stand once on a card. */
+    @Test
+    void noCaptionStandsTwiceInARow() {
+        int alike = 0;
+        for (Subject drill : Example.drills()) {
+            List<String> gists = Pictures.of(drill.replay(), Language.ENGLISH).stream()
+                    .map(picture -> Flat.bare(picture.gist()))
+                    .toList();
+            List<Frame> backs =
+                    lay(drill, CardSize.A5, Back.PICTURES, Language.ENGLISH).backs();
+            String letters = Flat.bare(Flat.letters(backs));
+            for (int at = 1; at < gists.size(); at++) {
+                if (gists.get(at).equals(gists.get(at - 1))) {
+                    alike++;
+                    assertTrue(
+                            !letters.contains(gists.get(at) + (at + 1) + gists.get(at)),
+                            drill.drill().id());
+                    assertTrue(
+                            !letters.contains(gists.get(at) + gists.get(at)),
+                            drill.drill().id());
+                }
+            }
+        }
+        assertTrue(alike > 0, "neighbours that look alike");
+    }
+
     @ParameterizedTest
     @EnumSource
     void everythingIsInItsPlaceAndOverlapsNothing(CardSize size) {

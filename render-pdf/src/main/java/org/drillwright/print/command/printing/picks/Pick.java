@@ -36,6 +36,6 @@ public record Pick(Entry entry, Optional<CardSubject.Place> place) {
 
     /** Whether there is a whole drill to print; a file never half-loads. */
     public boolean isReadable() {
-        return entry.subject().isPresent();
+        return entry.isWhole();
     }
 }

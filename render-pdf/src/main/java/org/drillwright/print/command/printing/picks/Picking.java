@@ -24,7 +24,7 @@ public final class Picking {
     public Picking(SchoolFolder school) {
         this.school = school;
         this.unread = school.entries().stream()
-                .filter(entry -> entry.subject().isEmpty())
+                .filter(entry -> !entry.isWhole())
                 .map(entry -> new Pick(entry, Optional.empty()))
                 .toList();
     }

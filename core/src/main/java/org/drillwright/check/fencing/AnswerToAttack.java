@@ -88,6 +88,11 @@ public final class AnswerToAttack extends RefusalRule {
                     "An attack is under way, and the " + fault.by().word() + " only holds.",
                     "If the touch is taken on purpose, say so: 'take the touch'.");
         }
+        if (refusal instanceof Refusal.HandDeceived) {
+            return Sentence.warning(
+                    "The riposte goes round the " + fault.by().word() + "'s hand and arrives.",
+                    "If the touch is taken on purpose, say so: 'take the touch'.");
+        }
         if (refusal instanceof Refusal.NothingToTake) {
             return Sentence.error(
                     "No touch comes at the " + fault.by().word() + " here or on the count before.",

@@ -19,7 +19,8 @@ public final class BladeIsThere extends RefusalRule {
                 Severity.ERROR,
                 false,
                 "A bind, croisé, envelopment, press or glide begins with the blades in contact or takes an arm that is out; a"
-                        + " beat goes to the height at which the blade is; a change of engagement leaves one engagement for"
+                        + " beat goes to the height at which the blade is, and between blades that touch to the side on"
+                        + " which they do; a change of engagement leaves one engagement for"
                         + " another; a ceding parry yields to a blade that is taken.",
                 "One cannot lead or leave a blade that is not there (L'Abbat 1734, ch. IX, XIX; the ceding parry: common"
                         + " practice, no source).",
@@ -96,6 +97,13 @@ public final class BladeIsThere extends RefusalRule {
                     "A beat in " + beat.at().word() + " cannot meet the blade, which is in "
                             + Sentence.the(beat.blade()) + ".",
                     "Beat where the blade is, or let the partner's hand go there first.");
+        }
+        if (refusal instanceof Refusal.FromTheOtherSide other) {
+            return Sentence.warning(
+                    "The blades touch in " + Sentence.the(other.blade()) + ", and it is not said how a "
+                            + (other.contact() == Action.Contact.PRESS ? "press" : "beat") + " in "
+                            + other.at().word() + " gets to the other side of the blade.",
+                    "Change the engagement first.");
         }
         return refusal instanceof Refusal.NothingToCedeTo
                 ? Sentence.error(

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
@@ -12,7 +13,6 @@ import org.drillwright.notation.Position;
 import org.drillwright.notation.Width;
 import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.Attempt;
-import org.drillwright.phrase.Engagement;
 import org.drillwright.phrase.ParryTravel;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
@@ -32,7 +32,9 @@ public final class Closers {
      */
     public static String sentence(Setting setting, Fault fault, Line line) {
         if (isHeld(fault)) {
-            return "The " + fault.by().word() + "'s blade is held: a ceding parry meets it.";
+            return cedes(setting, fault)
+                    ? "The " + fault.by().word() + "'s blade is held: a ceding parry meets it."
+                    : "";
         }
         Optional<Position> hand = fault.before().of(fault.by()).hand().value();
         List<String> names = names(setting, fault, hand, line);
@@ -52,9 +54,14 @@ public final class Closers {
                 && state.engagement()
                         .value()
                         .flatMap(blades -> blades)
-                        .flatMap(Engagement::holder)
-                        .filter(fault.by().other()::equals)
+                        .filter(blades -> blades.holds(fault.by()))
                         .isPresent();
+    }
+
+    private static boolean cedes(Setting setting, Fault fault) {
+        return Stream.of(Position.values())
+                .filter(position -> setting.parries().row(position).firm())
+                .anyMatch(position -> fault.attempt().parries(fault.by(), position, ParryKind.CEDING));
     }
 
     private static List<String> names(Setting setting, Fault fault, Optional<Position> hand, Line line) {

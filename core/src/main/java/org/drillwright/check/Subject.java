@@ -1,6 +1,7 @@
 package org.drillwright.check;
 
 import java.lang.ref.WeakReference;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -115,19 +116,35 @@ public final class Subject {
 
     /** The tag of the language that most of its turns are read in; the first that is read, if none is told anything. */
     public String tongue() {
-        Map<String, Integer> turns = new HashMap<>();
-        for (int step = 0; step < drill.steps().size(); step++) {
-            for (Side side : Side.values()) {
-                String words = turnWords(step, side).text();
-                if (!words.isBlank()) {
-                    turns.merge(reader().tag(words), 1, Integer::sum);
-                }
+        Map<String, Integer> told = new HashMap<>();
+        for (Place turn : turns()) {
+            String words = turnWords(turn.step(), turn.side()).text();
+            if (!words.isBlank()) {
+                told.merge(reader().tag(words), 1, Integer::sum);
             }
         }
         List<String> tags = reader().tags();
         return tags.stream()
-                .reduce((one, other) -> turns.getOrDefault(other, 0) > turns.getOrDefault(one, 0) ? other : one)
+                .reduce((one, other) -> told.getOrDefault(other, 0) > told.getOrDefault(one, 0) ? other : one)
                 .orElseThrow();
+    }
+
+    /**
+     * Where a turn stands.
+     *
+     * @param step the count, numbered from 0
+     */
+    public record Place(int step, Side side) {}
+
+    /** The places of all turns, count after count, the leader's before the follower's; empty turns too. */
+    public List<Place> turns() {
+        List<Place> turns = new ArrayList<>();
+        for (int step = 0; step < drill.steps().size(); step++) {
+            for (Side side : Side.values()) {
+                turns.add(new Place(step, side));
+            }
+        }
+        return turns;
     }
 
     /** Actions as they could be told in this drill, in its language. */

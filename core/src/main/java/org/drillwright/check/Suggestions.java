@@ -45,11 +45,9 @@ public final class Suggestions {
         if (!subject.isPartnerDrill()) {
             return proposals;
         }
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                if (subject.drill().steps().get(step).turn(side).isEmpty()) {
-                    proposals.add(new Proposal(step, side, turns(subject, step, side)));
-                }
+        for (Subject.Place turn : subject.turns()) {
+            if (subject.drill().steps().get(turn.step()).turn(turn.side()).isEmpty()) {
+                proposals.add(new Proposal(turn.step(), turn.side(), turns(subject, turn.step(), turn.side())));
             }
         }
         return proposals;

@@ -78,7 +78,8 @@ final class Assault {
         new PathJudge(before, setting, moment.by(), strike, ledger).judge();
         Fact<Line> line = sighting.line();
         if (!sighting.isBeyondTable()) {
-            judgeLine(before, strike, line);
+            boolean bare = strike.role() == Role.EXTENSION && !strike.feint() && !lunges;
+            judgeLine(before, strike, line, bare ? touches(set.measure(), sighting.reach()) : Fact.of(true));
         }
         boolean meant = judgeReach(set, strike, sighting.reach(), lunges, wasLunged, standing);
         return after(before, set, strike, line, meant, sighting);
@@ -130,7 +131,11 @@ final class Assault {
         }
     }
 
-    private void judgeLine(State before, Action.Strike strike, Fact<Line> line) {
+    /**
+     * What means to touch finds its line open. An arm that goes out from out of reach only threatens (the point in line,
+     * Technical Rules t.84.1), or is shown to be parried or beaten: it may stand before a blade.
+     */
+    private void judgeLine(State before, Action.Strike strike, Fact<Line> line, Fact<Boolean> touches) {
         Side other = moment.other();
         boolean bareExtension = strike.role() == Role.EXTENSION && !strike.aim().isStated();
         if (bareExtension || isMereChange(strike)) {
@@ -149,8 +154,16 @@ final class Assault {
         }
         Optional<Optional<Position>> closing = lines.closing(line.value().get(), strike);
         List<Line> open = lines.open(strike);
-        closing.ifPresent(
-                guard -> ledger.refuse(new Refusal.ClosedLine(line.value().orElse(Line.HEAD), guard, open)));
+        closing.filter(guard -> ledger.asks("measure", touches.isKnown(), touches.since()))
+                .filter(guard -> touches.is(true))
+                .ifPresent(guard ->
+                        ledger.refuse(new Refusal.ClosedLine(line.value().orElse(Line.HEAD), guard, open)));
+    }
+
+    /** Whether an arm that only goes out is near enough to touch. */
+    private static Fact<Boolean> touches(Range measure, int reach) {
+        boolean away = measure.least() > reach;
+        return away || measure.most() <= reach ? Fact.of(!away) : Fact.unknown("the measure");
     }
 
     private static boolean offTarget(Action.Strike strike) {

@@ -37,6 +37,26 @@ public final class Attempt {
                 .isEmpty();
     }
 
+    /** Whether a move plays when somebody has done something before it, and that plays too. */
+    public boolean playsAfter(Side first, Action done, Move move) {
+        Move before = alone(first, done);
+        Outcome outcome =
+                Play.play(state, before, setting, new Moment(first, "here", false, Fact.unknown("here"), false));
+        return outcome.refusals().isEmpty() && new Attempt(setting, outcome.next(), false).plays(move);
+    }
+
+    /** Whether an action plays in place of the move. */
+    public boolean plays(Side by, Action action) {
+        return plays(alone(by, action));
+    }
+
+    /** Whether so many steps back take somebody out of reach of the attack under way. */
+    public boolean escapes(Side by, int steps) {
+        return state.attackOn(by)
+                .filter(attack -> state.measure().shift(steps).least() > attack.reach())
+                .isPresent();
+    }
+
     /** Whether a parry of the attack under way closes its line; one that stays where the hand stands is none. */
     public boolean parries(Side by, Position position, ParryKind kind) {
         boolean stays = kind == ParryKind.UNSTATED && state.of(by).hand().is(position);

@@ -29,7 +29,8 @@ final class BladeWork {
         return switch (onBlade.contact()) {
             case BEAT, FROISSEMENT ->
                 moved(state, onBlade).with(other, state.of(other).idle()).apart();
-            case PRESS -> held(moved(state, onBlade).with(other, state.of(other).idle()));
+            case PRESS ->
+                pressed(moved(state, onBlade).with(other, state.of(other).idle()));
             case BIND, CROISE, ENVELOP ->
                 bound(state.with(other, state.of(other).idle()), onBlade);
             case ENGAGE -> engage(outOfLine(state), onBlade.position());
@@ -59,10 +60,15 @@ final class BladeWork {
                 .orElse(state);
     }
 
-    private State held(State state) {
+    /** A press is felt and given up again; the blade is met by it, and not taken. */
+    private State pressed(State state) {
         return state.withEngagement(state.engagement()
                 .map(blades ->
                         blades.map(one -> new Engagement(one.leader(), one.follower(), Optional.of(moment.by())))));
+    }
+
+    private State held(State state) {
+        return state.withEngagement(state.engagement().map(blades -> blades.map(one -> one.takenBy(moment.by()))));
     }
 
     /** Blades that touch are carried to the position or the line that is named; what is named may be where they are. */
@@ -80,7 +86,7 @@ final class BladeWork {
         State carried = to.map(one ->
                         state.with(by, state.of(by).guarding(Fact.of(one))).ripostesFrom(by, one))
                 .orElse(state);
-        return there.map(carried::engaged).orElseGet(() -> held(carried));
+        return there.map(contact -> carried.engaged(contact.takenBy(by))).orElseGet(() -> held(carried));
     }
 
     /** The line of the partner to which a blade is carried, where the words name one. */

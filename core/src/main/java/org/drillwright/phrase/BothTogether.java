@@ -36,6 +36,7 @@ final class BothTogether {
                 runsOn(one).ifPresent(refusals::add);
                 disagrees(one).ifPresent(refusals::add);
                 leaves(one).ifPresent(refusals::add);
+                otherSide(one).ifPresent(refusals::add);
             }
             judged.add(one.refused(refusals));
         }
@@ -57,6 +58,44 @@ final class BothTogether {
     /** Whether an arm goes out that can be met with a bind. */
     private boolean comesOut(Side side) {
         return by(side).anyMatch(one -> one.move().isAssault()) || isInDoubt(side);
+    }
+
+    /**
+     * Between blades that touch, a beat or a press goes against the side on which they touch; for the other side the point
+     * passes under first, a change beat, and the words say so: common practice, no source. Behind a parry the blades may have
+     * parted, and an arm that has gone out elsewhere since may stand on either side.
+     */
+    private Optional<Refusal> otherSide(Played one) {
+        Side by = one.move().by();
+        State state = one.before();
+        boolean stays = state.of(by.other()).extended().is(false)
+                && state.parried().is(Optional.empty())
+                && !leavesContact(by.other());
+        if (!stays || !(one.move().action() instanceof Action.OnBlade onBlade) || !goesAgainst(onBlade.contact())) {
+            return Optional.empty();
+        }
+        Optional<Line> touch =
+                state.engagement().value().flatMap(known -> known).map(blades -> blades.lineOf(by));
+        return onBlade.position()
+                .filter(at -> touch.isPresent() && setting.lineOf(at).equals(touch.map(Mirror::otherSide)))
+                .map(at -> new Refusal.FromTheOtherSide(onBlade.contact(), at, touch.orElseThrow()));
+    }
+
+    private static boolean goesAgainst(Action.Contact contact) {
+        return switch (contact) {
+            case BEAT, FROISSEMENT, PRESS -> true;
+            default -> false;
+        };
+    }
+
+    /** Whether a blade may go round on this very count, before it is beaten on its other side. */
+    private boolean leavesContact(Side side) {
+        return comesOut(side)
+                || does(
+                        side,
+                        action -> action instanceof Action.OnBlade
+                                || action instanceof Action.Place
+                                || action instanceof Action.Invite);
     }
 
     /** Who yields and parries, cedes; and cedes to a blade that takes one's own. */

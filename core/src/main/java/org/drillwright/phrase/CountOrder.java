@@ -21,11 +21,13 @@ final class CountOrder {
     private final State begin;
     private final FeintsPassedOver feints;
     private final GuardAtSabre guards;
+    private final Setting setting;
 
     CountOrder(State begin, List<Move> leader, List<Move> follower, Setting setting) {
         this.begin = begin;
         this.feints = new FeintsPassedOver(setting);
         this.guards = new GuardAtSabre(setting);
+        this.setting = setting;
         this.leader = new ArrayDeque<>(leader);
         this.follower = new ArrayDeque<>(follower);
     }
@@ -50,7 +52,8 @@ final class CountOrder {
             return strikeRank(action, state.of(by), others);
         }
         if (action instanceof Action.Parry || action instanceof Action.Place || action instanceof Action.Evade) {
-            boolean drawn = threatens(others) && (isDrawn(move) || fallsForFeint(state, move, others));
+            boolean drawn = threatens(others)
+                    && (isDrawn(move) || isDeceived(move, state, others) || fallsForFeint(state, move, others));
             boolean meets = comes(state, by, others) && !waits(state, move, others);
             return drawn || meets ? 0 : threatens(others) ? 9 : 4;
         }
@@ -74,6 +77,46 @@ final class CountOrder {
     private boolean isDrawn(Move move) {
         return move.action() instanceof Action.Place
                 && own(move).stream().anyMatch(later -> later.action().isReply(Action.Reply.RECEIVE));
+    }
+
+    /**
+     * A hand that covers a line waits for the straight riposte; who ripostes goes round it into the line that it leaves
+     * (L'Abbat 1734, ch. X), and so it has been there before the stroke.
+     */
+    private boolean isDeceived(Move move, State state, Deque<Move> others) {
+        if (!(move.action() instanceof Action.Place place)) {
+            return false;
+        }
+        return others.stream()
+                .flatMap(other -> other.strike().stream())
+                .findFirst()
+                .filter(strike -> isRiposte(state, strike, move.by().other()) && goesRound(strike.path()))
+                .flatMap(strike -> new Sighting(state, setting, move.by().other(), strike)
+                        .line()
+                        .value())
+                .filter(line -> !setting.parries().row(place.position()).lines().contains(line))
+                .isPresent();
+    }
+
+    /** Whether it is called a riposte, or is made by who has just parried. */
+    private static boolean isRiposte(State state, Action.Strike strike, Side by) {
+        return switch (strike.role()) {
+            case RIPOSTE, COUNTER_RIPOSTE -> true;
+            case ATTACK ->
+                state.parried()
+                        .value()
+                        .flatMap(known -> known)
+                        .filter(parried -> parried.by() == by)
+                        .isPresent();
+            default -> false;
+        };
+    }
+
+    private static boolean goesRound(Action.Path path) {
+        return switch (path) {
+            case DISENGAGE, CUT_OVER, COUNTER_DISENGAGE, DECEIVE -> true;
+            default -> false;
+        };
     }
 
     private Deque<Move> own(Move move) {

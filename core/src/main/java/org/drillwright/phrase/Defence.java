@@ -7,6 +7,7 @@ import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Reply;
 import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Aim;
+import org.drillwright.notation.Line;
 
 /** Plays what meets an attack: parries, evasions, and touches taken on purpose. */
 final class Defence {
@@ -36,8 +37,16 @@ final class Defence {
         boolean moves = !fencer.hand().is(place.position());
         State set = state.with(moment.by(), fencer.guarding(Fact.of(place.position())));
         State next = moves ? set.forgetParryBy(moment.by()) : set;
-        boolean contact = state.engagement().value().flatMap(blades -> blades).isPresent();
-        return moves && contact ? next.withEngagement(Fact.unknown(moment.where())) : next;
+        Optional<Line> contact =
+                state.engagement().value().flatMap(blades -> blades).map(blades -> blades.lineOf(moment.by()));
+        if (!moves || contact.isEmpty()) {
+            return next;
+        }
+        // A hand in the lunge that comes to where the blades touch meets the blade there.
+        return setting.contact(moment.by(), place.position(), Optional.empty())
+                .filter(blades -> place.inTheLunge() && contact.get() == blades.lineOf(moment.by()))
+                .map(next::engaged)
+                .orElseGet(() -> next.withEngagement(Fact.unknown(moment.where())));
     }
 
     State parry(State state, Action.Parry parry) {
@@ -62,6 +71,7 @@ final class Defence {
     private State meet(State state, Action.Parry parry, Attack attack) {
         Side by = moment.by();
         judgeCeding(state, parry, attack);
+        askWhetherFree(state, parry, attack);
         if (parry.position().isPresent() && !attack.beyondTable()) {
             ParryJudge judge = new ParryJudge(setting, state.of(by), parry, ledger);
             if (!attack.drawn() && judge.mayBeDrawnBy(attack)) {
@@ -90,6 +100,21 @@ final class Defence {
         Fact<Optional<Engagement>> contact = state.engagement();
         if (ledger.asks("contact", contact.isKnown(), contact.since())) {
             ledger.refuse(new Refusal.NothingToCedeTo());
+        }
+    }
+
+    /**
+     * A blade that is held by what took it does not go where it will: it cedes, or it opposes in time. Whether a parry that
+     * says neither comes free is not known: common practice, no source. A glide takes no blade, and is parried by opposition.
+     */
+    private void askWhetherFree(State state, Action.Parry parry, Attack attack) {
+        boolean held = state.engagement()
+                .value()
+                .flatMap(blades -> blades)
+                .filter(blades -> blades.holds(moment.by()))
+                .isPresent();
+        if (held && attack.contact() && attack.meant() && parry.kind() != ParryKind.CEDING) {
+            ledger.asks("way out of the hold on the blade", false, moment.where());
         }
     }
 

@@ -54,7 +54,7 @@ final class Hindsight {
         return new Count(count.begin(), moves, count.end(), count.unmet());
     }
 
-    /** Who stays on the lunge under a riposte takes it; who stands on guard may do anything. */
+    /** Who stays on the lunge under a riposte takes it, and cards say no more; who stands on guard may do anything. */
     private static boolean holdsUnderRiposte(Played one) {
         boolean stands = one.before().of(one.move().by()).feet().is(Feet.ON_GUARD);
         boolean holds = stands
@@ -71,12 +71,12 @@ final class Hindsight {
         return at >= 0 && at < counts.size() ? counts.get(at).moves().stream() : Stream.empty();
     }
 
-    /** Whether a side takes a touch on this count or the next, or may. */
+    /** Whether a side takes a touch or owns to it on this count or the next, or may. */
     private boolean takes(Side side, int from) {
         return Stream.concat(moves(from), moves(from + 1))
                 .filter(one -> one.move().by() == side)
                 .anyMatch(one ->
-                        one.move().action().isReply(Reply.RECEIVE) || one.move().isInDoubt());
+                        LeftUnmet.isOwningTo(one.move().action()) || one.move().isInDoubt());
     }
 
     /** Whether anything came at a side on this count or the one before. */

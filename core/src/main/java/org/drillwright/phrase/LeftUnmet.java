@@ -57,6 +57,13 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                                     attack.get().reach() + 1 - end.measure().most()))
                             : Optional.empty());
         }
+        if (deceived(attack.get(), side, played)) {
+            return new LeftUnmet(
+                    gone,
+                    ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))
+                            ? Optional.empty()
+                            : Optional.of(new Refusal.HandDeceived()));
+        }
         boolean stopped = counters
                 && played.stream()
                         .filter(one -> one.move().by() == side)
@@ -99,7 +106,8 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                         .anyMatch(one -> one.move().by() == by && one.move().action() instanceof Action.Evade);
     }
 
-    private static boolean isOwningTo(Action action) {
+    /** Whether it takes a touch, owns to one, or may. */
+    static boolean isOwningTo(Action action) {
         if (action instanceof Action.Unread) {
             return true;
         }
@@ -114,6 +122,16 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         return !own.isEmpty()
                 && own.stream()
                         .allMatch(one -> one.move().isCertain() && one.move().action() instanceof Action.Invite);
+    }
+
+    /** Whether all that a side did was to put the hand where the riposte then went round it. */
+    private static boolean deceived(Attack attack, Side side, List<Played> played) {
+        List<Played> own =
+                played.stream().filter(one -> one.move().by() == side).toList();
+        return (attack.role() == Action.Role.RIPOSTE || attack.role() == Action.Role.COUNTER_RIPOSTE)
+                && !own.isEmpty()
+                && own.stream()
+                        .allMatch(one -> one.move().isCertain() && one.move().action() instanceof Action.Place);
     }
 
     private static boolean isUnread(Utterance turn) {

@@ -67,6 +67,9 @@ public sealed interface Refusal {
     /** An attack is under way and the other holds: it will be taken, and is better said so. */
     record HoldUnderAttack() implements Refusal {}
 
+    /** A riposte goes round the hand that waits for it, and the touch is not owned to. */
+    record HandDeceived() implements Refusal {}
+
     /** A touch is taken, and none comes. */
     record NothingToTake() implements Refusal {}
 
@@ -88,6 +91,13 @@ public sealed interface Refusal {
 
     /** A beat where the partner's blade is not. */
     record BeatsElsewhere(Position at, Line blade) implements Refusal {}
+
+    /**
+     * A beat or a press against the side of the blade on which this one does not lie.
+     *
+     * @param blade the line in which the blades touch, of who beats or presses
+     */
+    record FromTheOtherSide(Action.Contact contact, Position at, Line blade) implements Refusal {}
 
     /** There is no engagement to change. */
     record NoEngagementToChange() implements Refusal {}

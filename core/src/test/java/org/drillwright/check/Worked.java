@@ -13,6 +13,7 @@ import java.util.stream.Stream;
  *
  * @param right the counts of the phrase that plays, the leader's turn before a bar, the follower's behind it
  * @param broken the rule that speaks first of the other phrase, and where: {@code line-change at 1}
+ * @param doubted whether that rule only warns, and nothing else is refused
  * @param wrong the counts of the other phrase
  */
 public record Worked(
@@ -22,6 +23,7 @@ public record Worked(
         String start,
         List<String> right,
         String broken,
+        boolean doubted,
         List<String> wrong) {
 
     private static final Path FILE = Path.of("src", "test", "resources", "worked", "phrases.txt");
@@ -42,7 +44,7 @@ public record Worked(
         List<String> lines = block.strip().lines().toList();
         int right = lines.indexOf("right");
         int wrong = right;
-        while (!lines.get(wrong).startsWith("wrong ")) {
+        while (!lines.get(wrong).matches("(wrong|doubtful) .*")) {
             wrong++;
         }
         return new Worked(
@@ -51,7 +53,8 @@ public record Worked(
                 value(lines.get(2)),
                 value(lines.get(3)),
                 lines.subList(right + 1, wrong),
-                lines.get(wrong).substring("wrong ".length()),
+                value(lines.get(wrong).replaceFirst(" ", ": ")),
+                lines.get(wrong).startsWith("doubtful"),
                 lines.subList(wrong + 1, lines.size()));
     }
 

@@ -24,7 +24,7 @@ final class WorkedPage {
                     .append(phrase.weapon())
                     .append(".\n\n");
             page.append("It plays:\n\n").append(table(phrase.right()));
-            page.append("\nIt does not (`")
+            page.append(phrase.doubted() ? "\nIt is doubtful (`" : "\nIt does not (`")
                     .append(phrase.broken())
                     .append("`):\n\n")
                     .append(table(phrase.wrong()));

@@ -58,7 +58,6 @@ class StrokeTest implements Staged {
                 L Extend to the high outside line.
                 F Hold.
                 > L sixte open, arm to high-outside | F sixte closed | at 1 | blades high-outside | on F high-outside, extension, threat
-                ! L ClosedLine[line=HIGH_OUTSIDE, guard=[SIXTE], open=[HIGH_INSIDE, LOW_INSIDE, LOW_OUTSIDE]]
                 = On guard in sixte, blades engaged, at lunge distance.
                 L Extend to the high outside line with opposition.
                 F Hold.

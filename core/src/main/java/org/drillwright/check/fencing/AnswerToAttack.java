@@ -80,12 +80,16 @@ public final class AnswerToAttack extends RefusalRule {
             return Sentence.error(
                     "This retreat does not get out of reach: the measure after it is "
                             + retreat.measure().words() + ".",
-                    (retreat.more() == 1 ? "Go back one step more" : "Go back " + retreat.more() + " steps more")
-                            + (parry ? ", or parry." : "."));
+                    waysAway(retreat.more(), fault.attempt().escapes(fault.by(), retreat.more()), parry));
         }
         if (refusal instanceof Refusal.HoldUnderAttack) {
             return Sentence.warning(
                     "An attack is under way, and the " + fault.by().word() + " only holds.",
+                    "If the touch is taken on purpose, say so: 'take the touch'.");
+        }
+        if (refusal instanceof Refusal.HandDeceived) {
+            return Sentence.warning(
+                    "The riposte goes round the " + fault.by().word() + "'s hand and arrives.",
                     "If the touch is taken on purpose, say so: 'take the touch'.");
         }
         if (refusal instanceof Refusal.NothingToTake) {
@@ -94,6 +98,11 @@ public final class AnswerToAttack extends RefusalRule {
                     "Write the touch into the other's turn, or another action here.");
         }
         return Sentence.none();
+    }
+
+    private static String waysAway(int steps, boolean away, boolean parry) {
+        String back = steps == 1 ? "go back one step more" : "go back " + steps + " steps more";
+        return Sentence.capital(away ? back + (parry ? ", or parry" : "") : parry ? "parry" : "", ".");
     }
 
     private static String closers(Fault fault, Subject subject, Fact<Line> line) {

@@ -5,7 +5,6 @@ import org.drillwright.check.Intent;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
-import org.drillwright.model.Side;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
@@ -58,18 +57,16 @@ public final class BladeInHand implements Rule {
         if (subject.drill().weapon() != Weapon.NONE) {
             return;
         }
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                Optional<Clause> first = subject.turn(step, side).clauses().stream()
-                        .filter(clause -> Intent.isSurelyDone(clause) && isBladeWork(clause.action(), subject))
-                        .findFirst();
-                Written words = subject.turnWords(step, side);
-                first.ifPresent(clause -> findings.error(
-                        TEXT.id(),
-                        words.span(clause.span()),
-                        "This is blade work, and the drill's weapon is 'none'.",
-                        "Name the weapon, or let the hand or the feet alone do it."));
-            }
+        for (Subject.Place turn : subject.turns()) {
+            Optional<Clause> first = subject.turn(turn.step(), turn.side()).clauses().stream()
+                    .filter(clause -> Intent.isSurelyDone(clause) && isBladeWork(clause.action(), subject))
+                    .findFirst();
+            Written words = subject.turnWords(turn.step(), turn.side());
+            first.ifPresent(clause -> findings.error(
+                    TEXT.id(),
+                    words.span(clause.span()),
+                    "This is blade work, and the drill's weapon is 'none'.",
+                    "Name the weapon, or let the hand or the feet alone do it."));
         }
     }
 

@@ -7,6 +7,8 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Aim;
+import org.drillwright.notation.Position;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -19,7 +21,8 @@ public final class BladeIsThere extends RefusalRule {
                 Severity.ERROR,
                 false,
                 "A bind, croisé, envelopment, press or glide begins with the blades in contact or takes an arm that is out; a"
-                        + " beat goes to the height at which the blade is; a change of engagement leaves one engagement for"
+                        + " beat goes to the height at which the blade is, and between blades that touch to the side on"
+                        + " which they do; a change of engagement leaves one engagement for"
                         + " another; a ceding parry yields to a blade that is taken.",
                 "One cannot lead or leave a blade that is not there (L'Abbat 1734, ch. IX, XIX; the ceding parry: common"
                         + " practice, no source).",
@@ -80,7 +83,7 @@ public final class BladeIsThere extends RefusalRule {
             return Sentence.error(
                     "The blades are apart, so there is no blade to "
                             + none.contact().map(BladeIsThere::verb).orElse("glide along") + ".",
-                    "Engage first, or let the partner's arm be out.");
+                    engagesFirst(fault) ? "Engage first." : "");
         }
         if (refusal instanceof Refusal.NoEngagementToChange) {
             return Sentence.error(
@@ -97,11 +100,30 @@ public final class BladeIsThere extends RefusalRule {
                             + Sentence.the(beat.blade()) + ".",
                     "Beat where the blade is, or let the partner's hand go there first.");
         }
+        if (refusal instanceof Refusal.FromTheOtherSide other) {
+            return Sentence.warning(
+                    "The blades touch in " + Sentence.the(other.blade()) + ", and it is not said how a "
+                            + (other.contact() == Action.Contact.PRESS ? "press" : "beat") + " in "
+                            + other.at().word() + " gets to the other side of the blade.",
+                    changesFirst(fault, other.at())
+                            ? "Change the engagement to " + other.at().word() + " first."
+                            : "");
+        }
         return refusal instanceof Refusal.NothingToCedeTo
                 ? Sentence.error(
                         "No blade takes the " + fault.by().word() + "'s here, so there is nothing to cede to.",
                         "Leave out the ceding, or let the attack bind or press the blade.")
                 : Sentence.none();
+    }
+
+    private static boolean engagesFirst(Fault fault) {
+        Action engage = new Action.OnBlade(Action.Contact.ENGAGE, Optional.empty(), Aim.UNSTATED);
+        return fault.wouldPlay(move -> fault.attempt().playsAfter(fault.by(), engage, move));
+    }
+
+    private static boolean changesFirst(Fault fault, Position to) {
+        Action change = new Action.OnBlade(Action.Contact.CHANGE_ENGAGEMENT, Optional.of(to), Aim.UNSTATED);
+        return fault.wouldPlay(move -> fault.attempt().playsAfter(fault.by(), change, move));
     }
 
     private static String verb(Action.Contact contact) {

@@ -4,7 +4,6 @@ import org.drillwright.check.Intent;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
-import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
@@ -43,16 +42,14 @@ public final class Lever implements Rule {
 
     @Override
     public void judge(Subject subject, Findings findings) {
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                Written words = subject.turnWords(step, side);
-                Intent.asides(subject.turn(step, side), Action.Trifle.FOIBLE_ON_FORTE)
-                        .forEach(clause -> findings.error(
-                                TEXT.id(),
-                                words.span(clause.span()),
-                                "The foible cannot take the forte.",
-                                "Take the partner's foible, near the point, with your forte, near the guard."));
-            }
+        for (Subject.Place turn : subject.turns()) {
+            Written words = subject.turnWords(turn.step(), turn.side());
+            Intent.asides(subject.turn(turn.step(), turn.side()), Action.Trifle.FOIBLE_ON_FORTE)
+                    .forEach(clause -> findings.error(
+                            TEXT.id(),
+                            words.span(clause.span()),
+                            "The foible cannot take the forte.",
+                            "Take the partner's foible, near the point, with your forte, near the guard."));
         }
     }
 }

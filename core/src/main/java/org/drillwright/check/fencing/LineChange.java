@@ -9,6 +9,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Aim;
 import org.drillwright.phrase.Attempt;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
@@ -61,9 +62,7 @@ public final class LineChange extends RefusalRule {
             return Sentence.error(
                     "There is no blade to pass: the blades are apart and the partner's does not stand in "
                             + Sentence.the(none.from()) + ", before the point.",
-                    fault.wouldPlay(move -> attempt.playsBy(move, Action.Role.ATTACK, Action.Path.DIRECT))
-                            ? "A thrust that passes nothing is a straight thrust; or engage first."
-                            : "Engage first.");
+                    waysToPass(fault));
         }
         if (refusal instanceof Refusal.EndsElsewhere end) {
             return Sentence.error(
@@ -86,6 +85,17 @@ public final class LineChange extends RefusalRule {
                     "A counter-disengage follows the partner's blade round; let the partner change the engagement first.");
         }
         return Sentence.none();
+    }
+
+    private static String waysToPass(Fault fault) {
+        Attempt attempt = fault.attempt();
+        Action engage = new Action.OnBlade(Action.Contact.ENGAGE, Optional.empty(), Aim.UNSTATED);
+        boolean straight = fault.wouldPlay(move -> attempt.playsBy(move, Action.Role.ATTACK, Action.Path.DIRECT));
+        boolean engages = fault.wouldPlay(move -> attempt.playsAfter(fault.by(), engage, move));
+        if (straight) {
+            return "A thrust that passes nothing is a straight thrust" + (engages ? "; or engage first." : ".");
+        }
+        return engages ? "Engage first." : "";
     }
 
     private static String ways(Fault fault, Attempt attempt, Refusal.NotStraight straight) {

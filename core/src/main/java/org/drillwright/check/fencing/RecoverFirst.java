@@ -6,6 +6,8 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Stance;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -56,6 +58,18 @@ public final class RecoverFirst extends RefusalRule {
         }
         return Sentence.error(
                 "The " + fault.by().word() + " " + still.what() + " from a lunge that is not recovered.",
-                "Recover first, forward or back.");
+                way(recovers(fault, Action.Way.FORWARD), recovers(fault, Action.Way.BACK)));
+    }
+
+    private static boolean recovers(Fault fault, Action.Way way) {
+        Action recover = new Action.Recover(way, Stance.UNSTATED);
+        return fault.wouldPlay(move -> fault.attempt().playsAfter(fault.by(), recover, move));
+    }
+
+    private static String way(boolean forward, boolean back) {
+        if (forward && back) {
+            return "Recover first, forward or back.";
+        }
+        return forward ? "Recover forward first." : back ? "Recover back first." : "";
     }
 }

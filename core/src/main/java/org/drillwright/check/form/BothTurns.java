@@ -52,11 +52,9 @@ public final class BothTurns implements Rule {
                     "The drill has no counts.",
                     "Write at least one: - leader: …");
         }
-        for (int step = 0; step < drill.steps().size(); step++) {
-            for (Side side : Side.values()) {
-                if (drill.steps().get(step).turn(side).isEmpty()) {
-                    report(subject, step, side, findings);
-                }
+        for (Subject.Place turn : subject.turns()) {
+            if (drill.steps().get(turn.step()).turn(turn.side()).isEmpty()) {
+                report(subject, turn.step(), turn.side(), findings);
             }
         }
     }

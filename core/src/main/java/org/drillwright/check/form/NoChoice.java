@@ -4,7 +4,6 @@ import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Level;
-import org.drillwright.model.Side;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
@@ -48,14 +47,12 @@ public final class NoChoice implements Rule {
         if (subject.level().turns() == Level.Turns.FREE) {
             return;
         }
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                Written read = subject.turnWords(step, side);
-                report(subject, step, read, findings);
-                Written printed = subject.printedWords(step, side);
-                if (!printed.text().equals(read.text())) {
-                    report(subject, step, printed, findings);
-                }
+        for (Subject.Place turn : subject.turns()) {
+            Written read = subject.turnWords(turn.step(), turn.side());
+            report(subject, turn.step(), read, findings);
+            Written printed = subject.printedWords(turn.step(), turn.side());
+            if (!printed.text().equals(read.text())) {
+                report(subject, turn.step(), printed, findings);
             }
         }
     }

@@ -3,7 +3,6 @@ package org.drillwright.check.form;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
-import org.drillwright.model.Side;
 import org.drillwright.notation.TwoReadings;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
@@ -44,16 +43,14 @@ public final class OneReading implements Rule {
 
     @Override
     public void judge(Subject subject, Findings findings) {
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                Written words = subject.turnWords(step, side);
-                for (TwoReadings open : subject.turn(step, side).readings()) {
-                    findings.warning(
-                            TEXT.id(),
-                            words.span(open.span()),
-                            "This can be read as '" + open.one() + "' and as '" + open.other() + "'.",
-                            "Say which: {say: \"…\", means: \"" + open.one() + "\"}.");
-                }
+        for (Subject.Place turn : subject.turns()) {
+            Written words = subject.turnWords(turn.step(), turn.side());
+            for (TwoReadings open : subject.turn(turn.step(), turn.side()).readings()) {
+                findings.warning(
+                        TEXT.id(),
+                        words.span(open.span()),
+                        "This can be read as '" + open.one() + "' and as '" + open.other() + "'.",
+                        "Say which: {say: \"…\", means: \"" + open.one() + "\"}.");
             }
         }
     }

@@ -55,13 +55,11 @@ public final class OneThingACount implements Rule {
             return;
         }
         TurnReader reader = subject.reader();
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                Written words = subject.turnWords(step, side);
-                boolean stopped = stops(subject.turn(step, side.other()));
-                if (!report(subject.turn(step, side), words, allowed, stopped, findings)) {
-                    reportPrinted(subject, step, side, reader, allowed, findings);
-                }
+        for (Subject.Place turn : subject.turns()) {
+            Written words = subject.turnWords(turn.step(), turn.side());
+            boolean stopped = stops(subject.turn(turn.step(), turn.side().other()));
+            if (!report(subject.turn(turn.step(), turn.side()), words, allowed, stopped, findings)) {
+                reportPrinted(subject, turn.step(), turn.side(), reader, allowed, findings);
             }
         }
     }

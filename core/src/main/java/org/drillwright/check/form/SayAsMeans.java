@@ -54,17 +54,15 @@ public final class SayAsMeans implements Rule {
     @Override
     public void judge(Subject subject, Findings findings) {
         TurnReader reader = subject.reader();
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                boolean callersWord = !subject.isPartnerDrill() && side == Side.LEADER;
-                if (callersWord) {
-                    continue;
-                }
-                Written say = subject.printedWords(step, side);
-                Written means = subject.turnWords(step, side);
-                if (!say.text().equals(means.text())) {
-                    compare(reader.read(say.text()), reader.read(means.text()), say, findings);
-                }
+        for (Subject.Place turn : subject.turns()) {
+            boolean callersWord = !subject.isPartnerDrill() && turn.side() == Side.LEADER;
+            if (callersWord) {
+                continue;
+            }
+            Written say = subject.printedWords(turn.step(), turn.side());
+            Written means = subject.turnWords(turn.step(), turn.side());
+            if (!say.text().equals(means.text())) {
+                compare(reader.read(say.text()), reader.read(means.text()), say, findings);
             }
         }
     }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
-import org.drillwright.model.Side;
 import org.drillwright.notation.Utterance;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.FieldPath;
@@ -52,10 +51,12 @@ public final class WordsRead implements Rule {
         for (String end : new String[] {"start", "opening", "closing"}) {
             report(subject, subject.words(FieldPath.of(end)), subject.script().part(end), findings);
         }
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                report(subject, subject.turnWords(step, side), subject.turn(step, side), findings);
-            }
+        for (Subject.Place turn : subject.turns()) {
+            report(
+                    subject,
+                    subject.turnWords(turn.step(), turn.side()),
+                    subject.turn(turn.step(), turn.side()),
+                    findings);
         }
     }
 

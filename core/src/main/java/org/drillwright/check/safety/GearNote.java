@@ -8,7 +8,6 @@ import org.drillwright.check.Intent;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
-import org.drillwright.model.Side;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
@@ -113,16 +112,15 @@ public final class GearNote implements Rule {
         if (!subject.isPartnerDrill()) {
             return needed;
         }
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                if (Intent.isOffensive(subject.turn(step, side)) || Intent.isTouch(subject.turn(step, side))) {
-                    needed.add(GearPiece.MASK);
-                    needed.add(GearPiece.JACKET);
-                    needed.add(GearPiece.GLOVE);
-                }
-                if (Intent.isTouch(subject.turn(step, side))) {
-                    needed.add(GearPiece.UNDERARM_PROTECTOR);
-                }
+        for (Subject.Place turn : subject.turns()) {
+            if (Intent.isOffensive(subject.turn(turn.step(), turn.side()))
+                    || Intent.isTouch(subject.turn(turn.step(), turn.side()))) {
+                needed.add(GearPiece.MASK);
+                needed.add(GearPiece.JACKET);
+                needed.add(GearPiece.GLOVE);
+            }
+            if (Intent.isTouch(subject.turn(turn.step(), turn.side()))) {
+                needed.add(GearPiece.UNDERARM_PROTECTOR);
             }
         }
         return needed;

@@ -6,7 +6,6 @@ import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Level;
-import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
 import org.drillwright.source.Findings;
@@ -54,14 +53,12 @@ public final class LevelFit implements Rule {
         if (subject.level().blades() != Level.Blades.NONE) {
             return;
         }
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                Optional<Clause> first = subject.turn(step, side).clauses().stream()
-                        .filter(clause -> breaks(subject, clause))
-                        .findFirst();
-                if (first.isPresent()) {
-                    report(subject, subject.turnWords(step, side), first.get(), findings);
-                }
+        for (Subject.Place turn : subject.turns()) {
+            Optional<Clause> first = subject.turn(turn.step(), turn.side()).clauses().stream()
+                    .filter(clause -> breaks(subject, clause))
+                    .findFirst();
+            if (first.isPresent()) {
+                report(subject, subject.turnWords(turn.step(), turn.side()), first.get(), findings);
             }
         }
     }

@@ -36,7 +36,9 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
             State past = end.withAttackOn(side, Fact.of(attack.map(Attack::afterDrawing)));
             return new LeftUnmet(past, Optional.empty());
         }
-        boolean counters = attack.get().role().stops() || countersOutOfTheWay(side.other(), played);
+        boolean counters = attack.get().role().stops()
+                || countersOutOfTheWay(side.other(), played)
+                || standsInLine(begin.of(side.other()), end.of(side.other()));
         if (counters && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
             return new LeftUnmet(end, Optional.empty());
         }
@@ -104,6 +106,11 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         return stepsBack(by, played)
                 || played.stream()
                         .anyMatch(one -> one.move().by() == by && one.move().action() instanceof Action.Evade);
+    }
+
+    /** Whether the arm was out before the count, and the feet have stayed: who comes on runs upon that point. */
+    private static boolean standsInLine(Fencer before, Fencer after) {
+        return before.extended().is(true) && before.feet().is(Feet.ON_GUARD) && after.feet().is(Feet.ON_GUARD);
     }
 
     /** Whether it takes a touch, owns to one, or may. */

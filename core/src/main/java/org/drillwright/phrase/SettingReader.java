@@ -33,8 +33,7 @@ public final class SettingReader {
                 boolean ofOne = clause.subject().isPresent();
                 sides.stream()
                         .filter(side -> !words.leavesOpen(StartWords.Part.HAND, side))
-                        .forEach(side ->
-                                guards.merge(side, guard.get(), (first, later) -> ofOne ? later : first));
+                        .forEach(side -> guards.merge(side, guard.get(), (first, later) -> ofOne ? later : first));
             }
             engaged = engaged || stance.flatMap(Stance::engaged).orElse(false);
         }

@@ -110,7 +110,9 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
 
     /** Whether the arm was out before the count, and the feet have stayed: who comes on runs upon that point. */
     private static boolean standsInLine(Fencer before, Fencer after) {
-        return before.extended().is(true) && before.feet().is(Feet.ON_GUARD) && after.feet().is(Feet.ON_GUARD);
+        return before.extended().is(true)
+                && before.feet().is(Feet.ON_GUARD)
+                && after.feet().is(Feet.ON_GUARD);
     }
 
     /** Whether it takes a touch, owns to one, or may. */

@@ -55,7 +55,7 @@ class PrintRoomsTest {
                 "org.drillwright.notation",
                 "org.drillwright.phrase",
                 "org.drillwright.explain",
-                "org.drillwright.print.pose",
+                "org.drillwright.print.pose..",
                 "org.drillwright.print.frame");
     }
 

@@ -1,0 +1,10 @@
+package org.drillwright.print.pose.body;
+
+/**
+ * A head, or the mask round it.
+ *
+ * @param looking where the face looks, one metre long
+ * @param up over the top of the head, square to that, one metre long
+ * @param masked whether the mask is on; if not, it is in the rear hand
+ */
+public record Head(Point centre, Point looking, Point up, boolean masked) {}

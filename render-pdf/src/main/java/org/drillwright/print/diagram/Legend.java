@@ -1,9 +1,9 @@
 package org.drillwright.print.diagram;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.drillwright.model.Hands;
 import org.drillwright.model.Language;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action.Role;
@@ -50,7 +50,7 @@ public final class Legend {
     }
 
     private Sample plan(String key, State state) {
-        Scene scene = new Scene(Weapon.FOIL, true, state, Map.of());
+        Scene scene = Scene.standing(Weapon.FOIL, Hands.SAME, true, state);
         return new Sample(
                 words.text("legend." + key), Pad.WIDTH, PlanSketch.HEIGHT, pad -> PlanSketch.draw(scene, pad));
     }

@@ -1,7 +1,6 @@
 package org.drillwright.print.diagram;
 
 import java.util.List;
-import java.util.Map;
 import org.drillwright.model.Language;
 import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.State;
@@ -24,7 +23,7 @@ public final class Pictures {
 
     /** How the two stand in a state, without any stroke. */
     public static Picture standing(Replay replay, State state, Language language) {
-        Scene scene = new Scene(replay.setting().weapon(), replay.setting().partner(), state, Map.of());
+        Scene scene = Scene.standing(replay.setting(), state);
         return new Picture(scene, "", new Spoken(language).plan(scene));
     }
 }

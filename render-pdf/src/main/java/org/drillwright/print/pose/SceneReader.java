@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.AttackEnd;
@@ -33,7 +34,42 @@ public final class SceneReader {
         for (Side side : Side.values()) {
             reader.aimed(side).ifPresent(lines -> aimed.put(side, lines));
         }
-        return new Scene(setting.weapon(), setting.partner(), count.end(), aimed);
+        Optional<StrokeReader.Shown> shown = new StrokeReader(setting.weapon(), count).last();
+        int last = shown.map(StrokeReader.Shown::last).orElse(count.moves().size() - 1);
+        return new Scene(
+                setting.weapon(),
+                setting.hands(),
+                setting.partner(),
+                shown.map(StrokeReader.Shown::moment).orElse(count.end()),
+                count.end(),
+                aimed,
+                shown.map(StrokeReader.Shown::stroke),
+                FootReader.read(count.moves().subList(0, last + 1)),
+                reader.gestures());
+    }
+
+    private Map<Side, Gesture> gestures() {
+        Map<Side, Gesture> gestures = new EnumMap<>(Side.class);
+        for (Played played : count.moves()) {
+            gesture(played.move().action())
+                    .ifPresent(gesture -> gestures.put(played.move().by(), gesture));
+        }
+        return gestures;
+    }
+
+    private static Optional<Gesture> gesture(Action action) {
+        if (action instanceof Action.Salute) {
+            return Optional.of(Gesture.SALUTE);
+        }
+        if (action instanceof Action.OnBlade blade
+                && (blade.contact() == Action.Contact.BEAT || blade.contact() == Action.Contact.FROISSEMENT)) {
+            return Optional.of(Gesture.BEAT);
+        }
+        if (action instanceof Action.Invite invite) {
+            boolean low = invite.aim().height().filter(Height.LOW::equals).isPresent();
+            return Optional.of(low ? Gesture.GIVES_LOW : Gesture.GIVES_HIGH);
+        }
+        return Optional.empty();
     }
 
     private Optional<Aimed> aimed(Side target) {

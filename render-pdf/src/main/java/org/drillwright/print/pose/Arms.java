@@ -15,8 +15,12 @@ final class Arms {
 
     private Arms() {}
 
-    /** From the front of the bell to the end. */
+    /** From the front of the bell to the end; 0 without a weapon. */
     static double blade(Weapon weapon) {
-        return weapon == Weapon.SABRE ? 0.88 : 0.90;
+        return switch (weapon) {
+            case FOIL, EPEE -> 0.90;
+            case SABRE -> 0.88;
+            case NONE -> 0;
+        };
     }
 }

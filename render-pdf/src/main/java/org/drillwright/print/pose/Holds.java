@@ -37,6 +37,21 @@ final class Holds {
         both(SABRE, Position.SECONDE, Hold.of(0.34, 0.16, -0.16, -40, -8));
     }
 
+    /** At attention: the point low beside the front foot. */
+    static final Hold AT_REST = Hold.of(0.12, 0.16, -0.50, -46, 8);
+
+    /** A high line offered: hand and point low. */
+    static final Hold GIVES_HIGH = Hold.of(0.36, 0.16, -0.34, -50, 14);
+
+    /** A low line offered: the point up. */
+    static final Hold GIVES_LOW = Hold.of(0.40, 0.06, -0.20, 52, 0);
+
+    /** The arm stopped half-way by a stop hit. */
+    static final Hold STOPPED = Hold.of(0.22, 0.18, -0.34, -42, 10);
+
+    /** An arm without a weapon, hanging down. */
+    static final Hold HANGING = Hold.of(0.03, 0.08, -0.56, -80, 0);
+
     private Holds() {}
 
     private static void both(Map<Position, Entry> table, Position position, Hold hold) {

@@ -19,4 +19,7 @@ public record RearHand(Point wrist, Point elbow) {
 
     /** Before the body, with the mask. */
     public static final RearHand WITH_MASK = new RearHand(new Point(0.16, -0.14, -0.30), new Point(-1, -0.5, -0.2));
+
+    /** Hanging down, at attention with the mask on. */
+    public static final RearHand DOWN = new RearHand(new Point(0.03, -0.10, -0.56), new Point(-1, -0.3, 0));
 }

@@ -6,6 +6,7 @@ import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
 import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.Posture;
 import org.drillwright.print.pose.body.Silhouette;
 
 /** An edge that is brought to a place: the blade is straight and passes the place near its end. Figures judged by eye. */
@@ -21,7 +22,18 @@ final class Cut {
 
     private static final double SIDE_RISE = 2;
 
-    /** How a blade lies that passes a place: degrees up and round, and the lean of who holds it. */
+    private static final int LEAST_LEAN = -12;
+
+    private static final int MOST_LEAN = 22;
+
+    /** The weight goes forward by so much at a time, in metres, and at most so often. */
+    private static final double FORWARD = 0.03;
+
+    private static final int MOST_FORWARD = 6;
+
+    private static final double CLOSE_ENOUGH = 0.015;
+
+    /** How a blade lies that passes a place: degrees up and round, and of lean. */
     private record Lie(double rise, double round, double lean) {}
 
     private final double length;
@@ -59,14 +71,29 @@ final class Cut {
      * @param share where on the blade the place is, 0 bell, 1 end
      */
     private Person passing(Stand stand, Point place, Point normal, double share, boolean head) {
-        Lie best = new Lie(0, 0, 0);
+        double base = head ? HEAD_RISE : SIDE_RISE;
+        Lie best = lie(stand, place, normal, share, base);
+        Stand forward = stand;
+        for (int step = 1; step <= MOST_FORWARD && off(forward, best, place, share) > CLOSE_ENOUGH; step++) {
+            forward = stand.posture().equals(Posture.ON_GUARD) ? stand.forward(step * FORWARD) : stand;
+            best = lie(forward, place, normal, share, base);
+        }
+        Stand leaning = forward.leaning(best.lean());
+        Point along = direction(stand, best.rise(), best.round());
+        Point wrist = wrist(place, along, share);
+        Point reached = leaning.body().swordArm(wrist).wrist();
+        double missing = wrist.minus(reached).dot(leaning.body().axes().ahead());
+        return leaning.ahead(Math.max(0, missing)).with(wrist, along, length);
+    }
+
+    private Lie lie(Stand stand, Point place, Point normal, double share, double base) {
+        Lie best = new Lie(base, 0, 0);
         double least = Double.MAX_VALUE;
-        for (int lean = -8; lean <= 14; lean += 2) {
+        for (int lean = LEAST_LEAN; lean <= MOST_LEAN; lean += 2) {
             Point shoulder = stand.leaning(lean).body().swordShoulder();
             for (int rise = -30; rise <= 30; rise += 2) {
                 for (int round = -24; round <= 24; round += 4) {
-                    Lie lie = new Lie((head ? HEAD_RISE : SIDE_RISE) + rise, round, lean);
-                    Point along = direction(stand, lie);
+                    Point along = direction(stand, base + rise, round);
                     double off = Math.abs(wrist(place, along, share).distance(shoulder) - ARM);
                     double cost = off / 0.01
                             + Math.abs(rise) / 12.0
@@ -75,23 +102,24 @@ final class Cut {
                             + 4 * Math.abs(along.dot(normal));
                     if (cost < least) {
                         least = cost;
-                        best = lie;
+                        best = new Lie(base + rise, round, lean);
                     }
                 }
             }
         }
-        Stand leaning = stand.leaning(best.lean());
-        Point along = direction(stand, best);
-        Point wrist = wrist(place, along, share);
-        Point reached = leaning.body().swordArm(wrist).wrist();
-        double missing = wrist.minus(reached).dot(leaning.body().axes().ahead());
-        return leaning.ahead(Math.max(0, missing)).with(wrist, along, length);
+        return best;
     }
 
-    private Point direction(Stand stand, Lie lie) {
-        double up = Math.toRadians(lie.rise());
-        double round = Math.toRadians(lie.round());
-        return stand.body().axes().way(Math.cos(up) * Math.cos(round), Math.cos(up) * Math.sin(round), Math.sin(up));
+    /** How far the arm is from the length that it should have. */
+    private double off(Stand stand, Lie lie, Point place, double share) {
+        Point wrist = wrist(place, direction(stand, lie.rise(), lie.round()), share);
+        return Math.abs(wrist.distance(stand.leaning(lie.lean()).body().swordShoulder()) - ARM);
+    }
+
+    private static Point direction(Stand stand, double rise, double round) {
+        double up = Math.toRadians(rise);
+        double aside = Math.toRadians(round);
+        return stand.axes().way(Math.cos(up) * Math.cos(aside), Math.cos(up) * Math.sin(aside), Math.sin(up));
     }
 
     private Point wrist(Point place, Point along, double share) {

@@ -21,14 +21,24 @@ final class Distance {
 
     private Distance() {}
 
-    static double of(Range measure) {
+    /** As two stand who do no stroke. Blades that touch are near enough for that, whatever is known. */
+    static double of(Range measure, boolean touching) {
         if (!measure.isKnown() || measure.least() >= 3) {
-            return OUT;
+            return touching ? reach(1) : OUT;
         }
         if (measure.most() < 0) {
             return CLOSE;
         }
         return reach(Math.max(0, measure.least()));
+    }
+
+    /**
+     * As two stand where a stroke meets its target or a parry.
+     *
+     * @param within the foot actions within which it arrives
+     */
+    static double ofMeeting(Range measure, int within) {
+        return measure.most() < 0 ? CLOSE : reach(Math.min(within, Math.max(0, measure.least())));
     }
 
     /** So many foot actions from touching, 0 to 2. */

@@ -2,12 +2,12 @@ package org.drillwright.print.pose;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import org.drillwright.model.Side;
+import java.util.Map;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Position;
-import org.drillwright.print.pose.body.Axes;
-import org.drillwright.print.pose.body.Body;
+import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
 import org.drillwright.print.pose.body.Hold;
 import org.drillwright.print.pose.body.Person;
@@ -32,19 +32,31 @@ final class Parrying {
     /** How much of the way from the target to the crossing the attacker's hand goes with the parry. */
     private static final double CARRIED = 0.35;
 
+    /** What it costs if the point goes down from a high parry, which lifts it, in metres of clearance. */
+    private static final double ASTRAY = 0.2;
+
     /** How it ends. */
     record Carried(Person attacker, Person defender, Crossing crossing, double clear) {}
 
-    /** What gives, the least first: metres, shares, degrees. */
-    private record Change(double hand, double raised, double wider, double lean, double arm) {
+    /** What gives: metres, shares, degrees; the body of the defender goes back. */
+    private record Change(double hand, double raised, double wider, double lean, double arm, double back) {
         double cost() {
             return Math.abs(hand) / 0.04
                     + raised / 0.03
                     + (wider - 1) / 0.08
                     + Math.abs(lean) / 2
-                    + (Thrust.STRETCHED - arm) / 0.013;
+                    + (Thrust.STRETCHED - arm) / 0.013
+                    + Math.abs(back) / 1.5;
         }
     }
+
+    /** A defender in the parry, where the forte is, and what is covered. */
+    private record Guard(Person person, Point forte, Silhouette covered) {}
+
+    /** The least first; for a low parry the hand may also go up. */
+    private static final Map<Boolean, List<Change>> CHANGES = Map.of(
+            false, changes(0, -0.04, -0.08, -0.12, -0.18, -0.24, -0.30),
+            true, changes(0, 0.04, -0.04, 0.08, -0.08, 0.12, -0.12, 0.18, -0.18, 0.24, -0.24));
 
     private final Weapon weapon;
     private final Position parry;
@@ -59,27 +71,36 @@ final class Parrying {
     }
 
     Carried carry(Stand attacker, Stand defender) {
-        Carried best = carried(attacker, defender, new Change(0, 0, 1, 0, Thrust.STRETCHED));
-        for (Change change : changes()) {
-            if (best.clear() >= CLEAR) {
-                return best;
+        Map<List<Double>, Guard> guards = new HashMap<>();
+        Map<Double, Stand> stands = new HashMap<>();
+        Change best = new Change(0, 0, 1, 0, Thrust.STRETCHED, 0);
+        double most = -Double.MAX_VALUE;
+        for (Change change : CHANGES.get(low())) {
+            Guard guard = guards.computeIfAbsent(
+                    List.of(change.raised(), change.wider(), change.back()), key -> guard(defender, change));
+            Stand stand = stands.computeIfAbsent(change.lean(), attacker::leaning);
+            double clear = clear(stand, guard, change);
+            if (clear > most) {
+                most = clear;
+                best = change;
             }
-            Carried next = carried(attacker, defender, change);
-            if (next.clear() > best.clear()) {
-                best = next;
+            if (most >= CLEAR) {
+                break;
             }
         }
-        return best;
+        return carried(attacker.leaning(best.lean()), guard(defender, best), best, most);
     }
 
-    private List<Change> changes() {
+    private static List<Change> changes(double... hands) {
         List<Change> changes = new ArrayList<>();
-        for (double hand : hands()) {
+        for (double hand : hands) {
             for (double raised : new double[] {0, 0.06, 0.12}) {
                 for (double wider : new double[] {1, 1.2, 1.3}) {
                     for (double lean : new double[] {0, -3, -6}) {
                         for (double arm : new double[] {Thrust.STRETCHED, 0.55, 0.53}) {
-                            changes.add(new Change(hand, raised, wider, lean, arm));
+                            for (double back : new double[] {0, -4, -8}) {
+                                changes.add(new Change(hand, raised, wider, lean, arm, back));
+                            }
                         }
                     }
                 }
@@ -89,43 +110,51 @@ final class Parrying {
         return changes;
     }
 
-    private double[] hands() {
-        return low()
-                ? new double[] {0, 0.04, -0.04, 0.08, -0.08, 0.12, -0.12, 0.18, -0.18}
-                : new double[] {0, -0.04, -0.08, -0.12, -0.18};
-    }
-
     /** Whether the parry takes the point down. */
     private boolean low() {
         return Holds.parry(weapon, parry).up() < 0;
     }
 
-    private Carried carried(Stand attacker, Stand defender, Change change) {
+    private Guard guard(Stand defender, Change change) {
         Hold hold = Holds.parry(weapon, parry);
         Point wrist = hold.wrist();
         Hold wide = new Hold(
                 new Point(wrist.x(), wrist.y() * change.wider(), wrist.z() + change.raised()), hold.up(), hold.out());
-        Person parrying = defender.holding(wide, Arms.blade(weapon));
-        Axes axes = defender.body().axes();
-        Point bell = parrying.blade().orElseThrow().bell();
-        Point tip = parrying.blade().orElseThrow().tip();
-        Point forte = bell.towards(tip, FORTE / Arms.blade(weapon));
-        double side = pushesInside(parry) ? -1 : 1;
-        Point passes = forte.plus(axes.outside().times(side * THICKNESS));
-        Person carried = attack(attacker, passes, forte, change);
-        double clear = Silhouette.of(parrying, camera)
-                .distance(carried.blade().orElseThrow().tip());
-        Side nearer = camera.depth(passes) < camera.depth(forte) ? attacker.side() : defender.side();
-        return new Carried(carried, parrying, new Crossing(passes.towards(forte, 0.5), nearer), clear);
+        Person person = defender.leaning(change.back()).holding(wide, Arms.blade(weapon));
+        Blade blade = person.blade().orElseThrow();
+        Point forte = blade.bell().towards(blade.tip(), FORTE / Arms.blade(weapon));
+        return new Guard(person, forte, Silhouette.of(person, camera));
     }
 
-    private Person attack(Stand attacker, Point passes, Point forte, Change change) {
-        Stand stand = attacker.leaning(change.lean());
-        Body body = stand.body();
-        Point shoulder = body.swordShoulder();
-        Point aim = target.seen().towards(forte, CARRIED).plus(Point.UP.times(change.hand()));
-        Point wrist = shoulder.towards(aim, change.arm() / shoulder.distance(aim));
-        return stand.with(wrist, passes.minus(wrist).unit(), Arms.blade(weapon));
+    /** Where the attacker's blade passes: on the side to which the forte pushes it. */
+    private Point passes(Guard guard) {
+        double side = pushesInside(parry) ? -1 : 1;
+        return guard.forte().plus(guard.person().outside().times(side * THICKNESS));
+    }
+
+    private double clear(Stand attacker, Guard guard, Change change) {
+        Point wrist = wrist(attacker, guard, change);
+        Point along = passes(guard).minus(wrist).unit();
+        Point tip = wrist.plus(along.times(Arms.GRIP + Arms.blade(weapon)));
+        boolean astray = !low() && tip.z() < guard.forte().z();
+        return guard.covered().distance(tip) - (astray ? ASTRAY : 0);
+    }
+
+    private Point wrist(Stand attacker, Guard guard, Change change) {
+        Point shoulder = attacker.body().swordShoulder();
+        Point aim = target.seen().towards(guard.forte(), CARRIED).plus(Point.UP.times(change.hand()));
+        return shoulder.towards(aim, change.arm() / shoulder.distance(aim));
+    }
+
+    private Carried carried(Stand attacker, Guard guard, Change change, double clear) {
+        Point passes = passes(guard);
+        Point wrist = wrist(attacker, guard, change);
+        Person carried = attacker.with(wrist, passes.minus(wrist).unit(), Arms.blade(weapon));
+        boolean nearer = camera.depth(passes) < camera.depth(guard.forte());
+        Crossing crossing = new Crossing(
+                passes.towards(guard.forte(), 0.5),
+                nearer ? attacker.side() : guard.person().side());
+        return new Carried(carried, guard.person(), crossing, clear);
     }
 
     /** Whether a parry carries a point to the inside of its owner. */

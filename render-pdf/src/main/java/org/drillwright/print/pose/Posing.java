@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Line;
-import org.drillwright.notation.Target;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Engagement;
+import org.drillwright.phrase.Range;
 import org.drillwright.print.pose.BladePlay.Armed;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
@@ -46,29 +47,46 @@ public final class Posing {
 
     private Pose alone() {
         Stand stand = stands.of(Side.FOLLOWER, 0);
-        Optional<Stroke> stroke = scene.stroke().filter(one -> stands.length() > 0);
-        Person person = stands.idle(stand);
-        Optional<Point> pad = Optional.empty();
-        Optional<Point> hit = Optional.empty();
-        if (stroke.isPresent() && stand.known()) {
-            Point target = new Point(-PAD, 0, PAD_HEIGHT);
-            boolean atPad = stroke.get().at().filter(Target.MARK::equals).isPresent();
-            Thrust thrust = new Thrust(scene.weapon(), target, 0);
-            person = atPad ? thrust.land(stand) : thrust.threaten(stand);
-            pad = atPad ? Optional.of(new Point(-PAD, 0, 0)) : pad;
-            hit = atPad ? Optional.of(target) : hit;
-        }
+        Range measure = scene.moment().measure();
+        double away = PAD + Distance.of(measure, false) - Distance.EXTENSION;
+        Point mark = new Point(-away, 0, PAD_HEIGHT);
+        boolean thrusts = scene.moment().follower().extended().is(true) && stand.known() && stands.length() > 0;
+        boolean hits = thrusts && scene.mark() && measure.equals(Range.exactly(0));
+        Thrust thrust = new Thrust(scene.weapon(), mark, 0);
+        Person person = !thrusts ? stands.idle(stand) : hits ? thrust.land(stand) : thrust.threaten(stand);
         return new Pose.Alone(
-                scene.weapon(), person, pad, hit, List.of(), new Moved(List.of(person)).feet(scene.feet()));
+                scene.weapon(),
+                person,
+                scene.mark() ? Optional.of(new Point(-away, 0, 0)) : Optional.empty(),
+                hits ? Optional.of(mark) : Optional.empty(),
+                List.of(),
+                new Moved(List.of(person)).feet(scene.feet()));
     }
 
     private Pose pair() {
-        double measure = Distance.of(scene.moment().measure());
+        double measure = distance();
         Stand leader = stands.of(Side.LEADER, -measure / 2);
         Stand follower = stands.of(Side.FOLLOWER, measure / 2);
         return scene.stroke()
                 .map(stroke -> stroke(stroke, leader, follower))
                 .orElseGet(() -> standing(leader, follower));
+    }
+
+    private double distance() {
+        Range measure = scene.moment().measure();
+        Optional<Threat> met = scene.stroke().map(Stroke::threat).filter(Posing::meets);
+        boolean touching =
+                scene.moment().engagement().value().flatMap(one -> one).isPresent();
+        return met.map(threat -> Distance.ofMeeting(measure, threat.attack().reach()))
+                .orElseGet(() -> Distance.of(measure, touching));
+    }
+
+    private static boolean meets(Threat threat) {
+        AttackEnd end = threat.end();
+        return end instanceof AttackEnd.Parried
+                || end instanceof AttackEnd.Received
+                || end instanceof AttackEnd.NotMet
+                || end instanceof AttackEnd.PastTheParry;
     }
 
     private Pose stroke(Stroke stroke, Stand leader, Stand follower) {

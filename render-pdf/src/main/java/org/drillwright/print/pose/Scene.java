@@ -19,6 +19,7 @@ import org.drillwright.phrase.State;
  * @param stroke the last stroke, empty if there was none
  * @param feet what feet did up to the moment, in their order
  * @param gestures what else hands did
+ * @param mark whether a mark hangs opposite one who works alone
  */
 public record Scene(
         Weapon weapon,
@@ -29,7 +30,8 @@ public record Scene(
         Map<Side, Aimed> aimed,
         Optional<Stroke> stroke,
         List<Footing> feet,
-        Map<Side, Gesture> gestures) {
+        Map<Side, Gesture> gestures,
+        boolean mark) {
 
     public Scene {
         aimed = Map.copyOf(aimed);
@@ -43,7 +45,7 @@ public record Scene(
     }
 
     public static Scene standing(Weapon weapon, Hands hands, boolean partner, State state) {
-        return new Scene(weapon, hands, partner, state, state, Map.of(), Optional.empty(), List.of(), Map.of());
+        return new Scene(weapon, hands, partner, state, state, Map.of(), Optional.empty(), List.of(), Map.of(), false);
     }
 
     public Optional<Aimed> at(Side side) {

@@ -8,12 +8,14 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Target;
 import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Parried;
 import org.drillwright.phrase.Played;
+import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
 
@@ -28,7 +30,31 @@ public final class SceneReader {
         this.count = count;
     }
 
+    /** What each count of a drill shows, in their order. */
+    public static List<Scene> read(Replay replay) {
+        boolean mark = !replay.setting().partner()
+                && replay.counts().stream()
+                        .flatMap(count -> count.moves().stream())
+                        .flatMap(played -> played.move().parts().stream())
+                        .anyMatch(part -> isAtMark(part.action()));
+        return replay.counts().stream()
+                .map(count -> read(replay.setting(), count, mark))
+                .toList();
+    }
+
+    private static boolean isAtMark(Action action) {
+        return (action instanceof Action.Strike strike
+                        && strike.aim().target().filter(Target.MARK::equals).isPresent())
+                || (action instanceof Action.Lunge lunge
+                        && lunge.aim().target().filter(Target.MARK::equals).isPresent());
+    }
+
+    /** What a count shows by itself; that somebody works at a mark is told by other counts. */
     public static Scene read(Setting setting, Count count) {
+        return read(setting, count, false);
+    }
+
+    private static Scene read(Setting setting, Count count, boolean mark) {
         SceneReader reader = new SceneReader(setting, count);
         Map<Side, Aimed> aimed = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {
@@ -45,7 +71,8 @@ public final class SceneReader {
                 aimed,
                 shown.map(StrokeReader.Shown::stroke),
                 FootReader.read(count.moves().subList(0, last + 1)),
-                reader.gestures());
+                reader.gestures(),
+                mark);
     }
 
     private Map<Side, Gesture> gestures() {

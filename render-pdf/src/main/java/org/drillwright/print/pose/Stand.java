@@ -19,12 +19,21 @@ import org.drillwright.print.pose.body.RearHand;
  */
 record Stand(Side side, boolean leftHanded, double toe, Posture posture, RearHand rear, boolean masked, boolean known) {
 
+    Axes axes() {
+        return Axes.of(side, leftHanded, toe);
+    }
+
     Body body() {
-        return new Body(Axes.of(side, leftHanded, toe), posture);
+        return new Body(axes(), posture);
     }
 
     Stand leaning(double further) {
-        return new Stand(side, leftHanded, toe, posture.leaning(further), rear, masked, known);
+        return in(posture.leaning(further));
+    }
+
+    /** The weight brought to the front foot by so many metres. */
+    Stand forward(double further) {
+        return in(posture.forward(further));
     }
 
     Stand at(double place) {
@@ -69,6 +78,7 @@ record Stand(Side side, boolean leftHanded, double toe, Posture posture, RearHan
                 arm,
                 body.rearArm(rear),
                 blade,
+                rear.equals(RearHand.WITH_MASK),
                 known);
     }
 }

@@ -38,7 +38,7 @@ final class Stands {
 
     Stand of(Side side, double toe) {
         Fencer fencer = scene.moment().of(side);
-        Posture posture = fencer.feet().value().map(Stands::posture).orElse(Posture.STANDING);
+        Posture posture = fencer.feet().value().map(feet -> posture(side, feet)).orElse(Posture.STANDING);
         boolean masked = !fencer.masked().is(false);
         return new Stand(
                 side,
@@ -50,16 +50,24 @@ final class Stands {
                 fencer.feet().isKnown());
     }
 
-    private static Posture posture(Feet feet) {
+    private Posture posture(Side side, Feet feet) {
         return switch (feet) {
             case STANDING -> Posture.STANDING;
             case ON_GUARD -> Posture.ON_GUARD;
-            case LUNGED -> Posture.LUNGE;
+            case LUNGED -> lungedHalf(side) ? Posture.HALF_LUNGE : Posture.LUNGE;
         };
     }
 
+    private boolean lungedHalf(Side side) {
+        return scene.feet().stream()
+                .anyMatch(footing -> footing.by() == side
+                        && footing.kind() == FootMove.Kind.FRONT_FOOT
+                        && footing.forward() > 0
+                        && footing.forward() < Distance.LUNGE);
+    }
+
     private RearHand rear(Posture posture, boolean masked) {
-        if (!masked) {
+        if (!masked && length() > 0) {
             return RearHand.WITH_MASK;
         }
         if (posture == Posture.STANDING) {

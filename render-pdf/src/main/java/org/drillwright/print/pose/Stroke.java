@@ -2,7 +2,6 @@ package org.drillwright.print.pose;
 
 import java.util.Optional;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action.Contact;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Target;
@@ -15,7 +14,8 @@ import org.drillwright.notation.Target;
  * @param path how the blade gets there
  * @param cut whether it is made with the edge
  * @param at the part of the body it is sent to, if one is said
- * @param taken what it does to the other's blade on its way, if it does something
+ * @param held whether it holds out the other's blade: with opposition, along the blade, in a bind
+ * @param bound whether it carries the other's blade from line to line
  * @param parry where the hand of the one attacked went after it was launched, if it went somewhere known
  */
 public record Stroke(
@@ -24,5 +24,6 @@ public record Stroke(
         Path path,
         boolean cut,
         Optional<Target> at,
-        Optional<Contact> taken,
+        boolean held,
+        boolean bound,
         Optional<Position> parry) {}

@@ -74,7 +74,8 @@ final class StrokeReader {
                 path(launched),
                 weapon == Weapon.SABRE || strikes(launched).anyMatch(Action.Strike::cut),
                 aimedAt(launched),
-                taken(launched),
+                held(launched),
+                bound(launched),
                 parry);
         return new Shown(
                 stroke, last == BEFORE ? count.begin() : count.moves().get(last).after(), last);
@@ -138,11 +139,15 @@ final class StrokeReader {
         return action instanceof Action.OnBlade blade ? blade.aim() : Aim.UNSTATED;
     }
 
-    /** What the stroke itself does to the other's blade. */
-    private Optional<Contact> taken(int move) {
+    private boolean held(int move) {
+        return bound(move) || strikes(move).anyMatch(strike -> strike.opposition() || strike.path() == Path.GLIDE);
+    }
+
+    private boolean bound(int move) {
         return parts(move)
                 .filter(Action.OnBlade.class::isInstance)
                 .map(action -> ((Action.OnBlade) action).contact())
-                .findFirst();
+                .anyMatch(
+                        contact -> contact == Contact.BIND || contact == Contact.CROISE || contact == Contact.ENVELOP);
     }
 }

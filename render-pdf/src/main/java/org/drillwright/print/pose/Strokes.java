@@ -2,7 +2,6 @@ package org.drillwright.print.pose;
 
 import java.util.Optional;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action.Contact;
 import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
@@ -86,13 +85,12 @@ final class Strokes {
                     defender.with(Optional.empty(), Optional.empty()),
                     new Meeting.NotKnown(stroke.by()));
         }
-        Place place = new Places(defender.body(), camera).of(line);
+        Hold hold = Holds.parry(scene.weapon(), position.get());
+        Place place = onTheArm(line)
+                ? Places.arm(defender.body().swordArm(defender.body().wrist(hold)), 0.45)
+                : new Places(defender.body(), camera).of(line);
         Parrying.Carried carried = stroke.cut()
-                ? cut().parried(
-                                attacker,
-                                defender.holding(Holds.parry(scene.weapon(), position.get()), stands.length()),
-                                position.get(),
-                                line == Line.HEAD)
+                ? cut().parried(attacker, defender.holding(hold, stands.length()), position.get(), line == Line.HEAD)
                 : new Parrying(scene.weapon(), position.get(), place, camera).carry(attacker, defender);
         return new Met(
                 carried.attacker(), carried.defender(), new Meeting.Parried(stroke.by(), place, carried.crossing()));
@@ -104,10 +102,9 @@ final class Strokes {
 
     private Met landed(Stand attacker, Stand defender, Line line) {
         Place place = place(defender, line);
-        boolean binds = stroke.taken().filter(Strokes::carriesBlade).isPresent();
         Person arrives = stroke.cut()
                 ? cut().land(attacker, place, line == Line.HEAD)
-                : new Thrust(scene.weapon(), place.seen(), binds ? BINDS : 0).land(attacker);
+                : new Thrust(scene.weapon(), place.seen(), stroke.bound() ? BINDS : 0).land(attacker);
         Optional<Hold> hold = hit(defender, line);
         if (hold.isEmpty()) {
             return new Met(
@@ -117,15 +114,11 @@ final class Strokes {
         }
         BladePlay play = new BladePlay(stands.length(), camera);
         BladePlay.Armed armed = new BladePlay.Armed(defender, hold.get());
-        if (stroke.threat().attack().contact() || binds) {
+        if (stroke.held()) {
             return held(arrives, play, armed, place);
         }
         Person passive = onTheArm(line) ? defender.holding(hold.get(), stands.length()) : play.passive(armed, arrives);
         return new Met(arrives, passive, new Meeting.Landed(stroke.by(), place, Optional.empty()));
-    }
-
-    private static boolean carriesBlade(Contact contact) {
-        return contact == Contact.BIND || contact == Contact.CROISE || contact == Contact.ENVELOP;
     }
 
     /** The other's blade is held out by the one that arrives: it crosses a quarter of the way from its bell. */

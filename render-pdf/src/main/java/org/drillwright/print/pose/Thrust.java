@@ -7,6 +7,7 @@ import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Body;
 import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.Posture;
 
 /** A point that is sent to a place: how far to lean, where the hand is, how the blade bends. */
 final class Thrust {
@@ -21,6 +22,17 @@ final class Thrust {
     private static final double CHORD = 0.845;
 
     private static final double EPEE_CHORD = 0.872;
+
+    /** Nearer than this to the chord nothing more is done, in metres. */
+    private static final double CLOSE_ENOUGH = 0.008;
+
+    /** The longest chord, as a share of the blade, in which the eye still sees that it bends. */
+    private static final double FLATTEST = 0.985;
+
+    /** How far the weight goes forward at a time, and at most, in metres. */
+    private static final double FORWARD = 0.03;
+
+    private static final double MOST_FORWARD = 0.18;
 
     private static final int LEAST_LEAN = -8;
 
@@ -43,17 +55,19 @@ final class Thrust {
         return weapon == Weapon.EPEE ? EPEE_CHORD : CHORD;
     }
 
-    /** With the point on the target and the blade bent; who stands too far away is set nearer. */
+    /**
+     * With the point on the target and the blade bent. The body leans; where that is not enough, on guard the weight goes
+     * to the front foot as well, and at last the whole person stands nearer.
+     */
     Person land(Stand stand) {
-        Stand best = stand;
-        for (int lean = LEAST_LEAN; lean <= MOST_LEAN; lean++) {
-            Stand next = stand.leaning(lean);
-            if (off(next) < off(best) - 1e-9) {
-                best = next;
-            }
+        Stand best = lean(stand);
+        for (double forward = FORWARD;
+                forward <= MOST_FORWARD && chord(best) > chord() + CLOSE_ENOUGH;
+                forward += FORWARD) {
+            best = stand.posture().equals(Posture.ON_GUARD) ? lean(stand.forward(forward)) : best;
         }
-        double chord = bell(best, STRETCHED).distance(target);
-        if (chord > chord() + 0.015) {
+        double chord = chord(best);
+        if (chord > FLATTEST * Arms.blade(weapon)) {
             return landed(best.ahead(chord - chord()), STRETCHED);
         }
         double reach = STRETCHED;
@@ -63,8 +77,23 @@ final class Thrust {
         return landed(best, reach);
     }
 
+    private Stand lean(Stand stand) {
+        Stand best = stand;
+        for (int lean = LEAST_LEAN; lean <= MOST_LEAN; lean++) {
+            Stand next = stand.leaning(lean);
+            if (off(next) < off(best) - 1e-9) {
+                best = next;
+            }
+        }
+        return best;
+    }
+
     private double off(Stand stand) {
-        return Math.abs(bell(stand, STRETCHED).distance(target) - chord());
+        return Math.abs(chord(stand) - chord());
+    }
+
+    private double chord(Stand stand) {
+        return bell(stand, STRETCHED).distance(target);
     }
 
     private Person landed(Stand stand, double reach) {

@@ -83,7 +83,7 @@ final class Ways {
             double angle = 2 * Math.PI * (0.86 * share + 0.07);
             return middle.plus(by.outside().times(side(line) * 0.17 * Math.cos(angle)))
                     .minus(Point.UP.times(0.17 * Math.sin(angle)))
-                    .plus(other.ahead().times(0.10 * (0.5 - share)));
+                    .plus(other.ahead().times(0.24 * (0.5 - share)));
         }));
     }
 

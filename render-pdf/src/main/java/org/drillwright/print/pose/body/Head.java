@@ -5,7 +5,7 @@ package org.drillwright.print.pose.body;
  *
  * @param looking where the face looks, one metre long
  * @param up over the top of the head, square to that, one metre long
- * @param masked whether the mask is on; if not, it is in the rear hand
+ * @param masked whether the mask is on
  */
 public record Head(Point centre, Point looking, Point up, boolean masked) {
 

@@ -10,6 +10,7 @@ import org.drillwright.model.Side;
  * @param outside the direction to the side of the sword, one metre long
  * @param swordArm empty if it is not known what the hand or the arm does
  * @param blade empty without a weapon, or if it is not known where the blade is
+ * @param maskInHand whether the rear hand holds the mask
  * @param feetKnown whether it is known how the person stands; if not, this is no more than a place holder
  */
 public record Person(
@@ -24,6 +25,7 @@ public record Person(
         Optional<Arm> swordArm,
         Arm rearArm,
         Optional<Blade> blade,
+        boolean maskInHand,
         boolean feetKnown) {
 
     /** The joint of the sword arm's shoulder, also where it is not known what the arm does. */

@@ -30,7 +30,7 @@ public record Posture(
             new Posture(-1.12, 0, new Point(-0.57, -0.03, 0.67), 55, 66, 6, new Point(0.2, -0.6, 0.5), false);
 
     public static final Posture LUNGE =
-            new Posture(-1.42, 0.10, new Point(-0.61, -0.03, 0.57), 62, 74, 10, new Point(0.2, -0.6, 0.5), false);
+            new Posture(-1.42, 0.10, new Point(-0.62, -0.03, 0.55), 62, 74, 10, new Point(0.2, -0.6, 0.5), false);
 
     public static final Posture STANDING =
             new Posture(-0.30, -0.12, new Point(-0.235, -0.03, 0.925), 35, 38, 0, new Point(0.1, -1, 0), false);
@@ -40,7 +40,15 @@ public record Posture(
 
     /** The same, leaning further forward by so many degrees. */
     public Posture leaning(double further) {
-        return new Posture(
-                rearHeel, rearToesAhead, pelvis, hipTurn, shoulderTurn, lean + further, rearKnee, rearFootLifted);
+        return with(pelvis, lean + further);
+    }
+
+    /** The same, the weight brought further to the front foot by so many metres. */
+    public Posture forward(double further) {
+        return with(pelvis.plus(new Point(further, 0, 0)), lean);
+    }
+
+    private Posture with(Point hips, double leans) {
+        return new Posture(rearHeel, rearToesAhead, hips, hipTurn, shoulderTurn, leans, rearKnee, rearFootLifted);
     }
 }

@@ -8,9 +8,9 @@ import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Width;
 import org.drillwright.print.pose.body.Arm;
-import org.drillwright.print.pose.body.Ball;
 import org.drillwright.print.pose.body.Blade;
 import org.drillwright.print.pose.body.Camera;
+import org.drillwright.print.pose.body.Head;
 import org.drillwright.print.pose.body.Hold;
 import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
@@ -25,6 +25,9 @@ final class BladePlay {
 
     /** A point keeps so far from bodies on paper. */
     private static final double FROM_BODY = 0.13;
+
+    /** Points are held so far over the floor, in metres. */
+    private static final double OVER_FLOOR = 0.12;
 
     private static final int STEP = 3;
 
@@ -121,7 +124,7 @@ final class BladePlay {
 
     private boolean isFree(Blade blade, List<Silhouette> bodies) {
         Spot tip = camera.see(blade.tip());
-        return blade.tip().z() > 0.04 && bodies.stream().allMatch(body -> body.distance(tip) >= FROM_BODY);
+        return blade.tip().z() > OVER_FLOOR && bodies.stream().allMatch(body -> body.distance(tip) >= FROM_BODY);
     }
 
     /** Both aimed through the same place; the line is named from the first one. */
@@ -160,14 +163,19 @@ final class BladePlay {
         return new Crossing(mine.towards(theirs, 0.5), nearer);
     }
 
-    /** The blade of one who is hit, turned as little as shows the blade and the arm that hit. */
+    /** The blade of one who is hit, turned as little as shows the blade and the arm that hit and touches nobody. */
     Person passive(Armed hit, Person attacker) {
+        Silhouette body = Silhouette.withoutSword(attacker, camera);
         for (double wanted : new double[] {1, 0.5, 0}) {
             for (int step = 0; step <= 40; step++) {
                 for (int sign : new int[] {1, -1}) {
                     Hold hold = hit.hold().turned(sign * step * STEP, 0);
                     Person person = hit.stand().holding(hold, length);
-                    if (Math.abs(hold.up()) <= 85 && shows(person.blade().orElseThrow(), attacker, wanted)) {
+                    Blade blade = person.blade().orElseThrow();
+                    if (Math.abs(hold.up()) <= 85
+                            && blade.tip().z() >= OVER_FLOOR
+                            && body.distance(blade.tip()) >= FROM_BODY * wanted
+                            && shows(blade, attacker, wanted)) {
                         return person;
                     }
                 }
@@ -176,10 +184,8 @@ final class BladePlay {
         return hit.stand().holding(hit.hold(), length);
     }
 
+    /** Whether blade and arm that hit are not crossed by a blade on paper, nor the head covered. */
     private boolean shows(Blade blade, Person attacker, double share) {
-        if (blade.tip().z() < 0.04) {
-            return false;
-        }
         Blade other = attacker.blade().orElseThrow();
         for (int step = 0; step < 8; step++) {
             Blade part = Blade.straight(other.at(step / 8.0), other.at((step + 1) / 8.0));
@@ -192,9 +198,8 @@ final class BladePlay {
                 Blade.straight(arm.shoulder(), arm.elbow()),
                 Blade.straight(arm.elbow(), arm.wrist()),
                 Blade.straight(arm.wrist(), other.bell()));
-        Ball head = new Ball(attacker.head().centre(), 0.13);
-        Spot tip = camera.see(blade.tip());
+        double head = away(camera.see(attacker.head().centre()), camera.see(blade.bell()), camera.see(blade.tip()));
         return bones.stream().allMatch(bone -> between(camera, blade, bone) >= BETWEEN * share)
-                && away(camera.see(head.centre()), camera.see(blade.bell()), tip) >= head.radius() + BETWEEN * share;
+                && head >= Head.HALF_DEPTH + BETWEEN * share;
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
 import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Engagement;
 import org.drillwright.phrase.Range;
@@ -94,11 +95,22 @@ public final class Posing {
         Strokes.Met met = new Strokes(scene, stroke, camera).meet(leads ? leader : follower, leads ? follower : leader);
         boolean round =
                 scene.at(stroke.by().other()).filter(Aimed::carriedRound).isPresent();
+        List<Way> ways = met.meeting() instanceof Meeting.NotKnown
+                ? List.of()
+                : Ways.of(stroke, met.attacker(), met.defender(), guard(leads ? follower : leader, met), round);
         return pair(
-                leads ? met.attacker() : met.defender(),
-                leads ? met.defender() : met.attacker(),
-                met.meeting(),
-                Ways.of(stroke, met.attacker(), met.defender(), round));
+                leads ? met.attacker() : met.defender(), leads ? met.defender() : met.attacker(), met.meeting(), ways);
+    }
+
+    /** The blade that a stroke went round: in the parry, or in the guard that it came through. */
+    private Blade guard(Stand defender, Strokes.Met met) {
+        if (met.meeting() instanceof Meeting.Parried) {
+            return met.defender().blade().orElseThrow();
+        }
+        Position hand = scene.moment().of(defender.side()).hand().value().orElse(Position.SIXTE);
+        return defender.holding(Holds.guard(scene.weapon(), hand), stands.length())
+                .blade()
+                .orElseThrow();
     }
 
     private Pose pair(Person leader, Person follower, Meeting meeting, List<Way> ways) {

@@ -20,27 +20,31 @@ final class Ways {
 
     private Ways() {}
 
-    /** How a stroke got to where it goes. */
-    static List<Way> of(Stroke stroke, Person attacker, Person defender, boolean parriedRound) {
+    /**
+     * How a stroke got to where it goes.
+     *
+     * @param guard the blade of the one attacked, where the stroke went round it
+     */
+    static List<Way> of(Stroke stroke, Person attacker, Person defender, Blade guard, boolean parriedRound) {
         List<Way> ways = new ArrayList<>();
         Optional<Line> line = stroke.threat().line().value();
-        if (line.isPresent() && defender.blade().isPresent()) {
-            stroke(stroke, attacker, defender, line.get()).ifPresent(ways::add);
-            if (parriedRound) {
-                ways.add(round(defender, attacker, line.get(), Way.Kind.CIRCULAR));
+        if (line.isPresent()) {
+            stroke(stroke, attacker, defender, guard, line.get()).ifPresent(ways::add);
+            if (parriedRound && attacker.blade().isPresent()) {
+                ways.add(round(defender, attacker, attacker.blade().get(), line.get()));
             }
         }
         return ways;
     }
 
-    private static Optional<Way> stroke(Stroke stroke, Person attacker, Person defender, Line line) {
+    private static Optional<Way> stroke(Stroke stroke, Person attacker, Person defender, Blade guard, Line line) {
         if (stroke.cut() && attacker.blade().isPresent()) {
             return Optional.of(cut(attacker));
         }
         return switch (stroke.path()) {
-            case DISENGAGE, ONE_TWO -> Optional.of(under(attacker, defender, line));
-            case CUT_OVER -> Optional.of(over(attacker, defender, line));
-            case COUNTER_DISENGAGE, DOUBLE -> Optional.of(round(attacker, defender, line, Way.Kind.CIRCULAR));
+            case DISENGAGE, ONE_TWO -> Optional.of(under(attacker, defender, guard, line));
+            case CUT_OVER -> Optional.of(over(attacker, defender, guard, line));
+            case COUNTER_DISENGAGE, DOUBLE -> Optional.of(round(attacker, defender, guard, line));
             case DIRECT, GLIDE, DECEIVE, UNSTATED -> Optional.empty();
         };
     }
@@ -51,9 +55,8 @@ final class Ways {
     }
 
     /** Under the bell of the other, from one side of it to the other. */
-    private static Way under(Person by, Person other, Line line) {
-        Point bell = other.blade().orElseThrow().bell();
-        Point middle = bell.plus(other.ahead().times(0.12));
+    private static Way under(Person by, Person other, Blade guard, Line line) {
+        Point middle = guard.bell().plus(other.ahead().times(0.12));
         return new Way(by.side(), Way.Kind.DISENGAGE, curve(share -> {
             double angle = Math.PI * share;
             return middle.plus(other.ahead().times(0.22 * Math.cos(angle)))
@@ -63,9 +66,8 @@ final class Ways {
     }
 
     /** Over the point of the other. */
-    private static Way over(Person by, Person other, Line line) {
-        Blade blade = other.blade().orElseThrow();
-        Point top = blade.tip().z() > blade.bell().z() ? blade.tip() : blade.bell();
+    private static Way over(Person by, Person other, Blade guard, Line line) {
+        Point top = guard.tip().z() > guard.bell().z() ? guard.tip() : guard.bell();
         Point middle = top.minus(Point.UP.times(0.08));
         return new Way(by.side(), Way.Kind.CUT_OVER, curve(share -> {
             double angle = Math.PI * (1.15 * share - 0.1);
@@ -76,10 +78,9 @@ final class Ways {
     }
 
     /** All round the blade of the other, as who looks along it sees it: from the line on, under it, and back over it. */
-    private static Way round(Person by, Person other, Line line, Way.Kind kind) {
-        Blade blade = other.blade().orElseThrow();
-        Point middle = blade.bell().towards(blade.tip(), 0.35);
-        return new Way(by.side(), kind, curve(share -> {
+    private static Way round(Person by, Person other, Blade guard, Line line) {
+        Point middle = guard.bell().towards(guard.tip(), 0.35);
+        return new Way(by.side(), Way.Kind.CIRCULAR, curve(share -> {
             double angle = 2 * Math.PI * (0.86 * share + 0.07);
             return middle.plus(by.outside().times(side(line) * 0.17 * Math.cos(angle)))
                     .minus(Point.UP.times(0.17 * Math.sin(angle)))

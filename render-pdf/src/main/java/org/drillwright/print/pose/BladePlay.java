@@ -163,6 +163,20 @@ final class BladePlay {
         return new Crossing(mine.towards(theirs, 0.5), nearer);
     }
 
+    /** A blade turned as little as keeps its point from a person. */
+    Person free(Armed armed, Person other) {
+        Silhouette body = Silhouette.of(other, camera);
+        for (int step = 0; step <= 40; step++) {
+            for (int sign : new int[] {1, -1}) {
+                Person person = armed.stand().holding(armed.hold().turned(sign * step * STEP, 0), length);
+                if (isFree(person.blade().orElseThrow(), List.of(body))) {
+                    return person;
+                }
+            }
+        }
+        return armed.stand().holding(armed.hold(), length);
+    }
+
     /** The blade of one who is hit, turned as little as shows the blade and the arm that hit and touches nobody. */
     Person passive(Armed hit, Person attacker) {
         Silhouette body = Silhouette.withoutSword(attacker, camera);

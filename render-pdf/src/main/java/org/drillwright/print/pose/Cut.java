@@ -13,10 +13,10 @@ import org.drillwright.print.pose.body.Silhouette;
 final class Cut {
 
     /** On the blade from the bell on, 1 being its end: what touches a target. */
-    private static final double EDGE = 0.86;
+    private static final double EDGE = 0.90;
 
     /** From the shoulder to the wrist. */
-    private static final double ARM = 0.555;
+    private static final double ARM = 0.57;
 
     private static final double HEAD_RISE = 14;
 

@@ -94,8 +94,8 @@ final class Parrying {
     private static List<Change> changes(double... hands) {
         List<Change> changes = new ArrayList<>();
         for (double hand : hands) {
-            for (double raised : new double[] {0, 0.06, 0.12}) {
-                for (double wider : new double[] {1, 1.2, 1.3}) {
+            for (double raised : new double[] {0, 0.06, 0.12, 0.18}) {
+                for (double wider : new double[] {1, 1.2, 1.3, 1.5}) {
                     for (double lean : new double[] {0, -3, -6}) {
                         for (double arm : new double[] {Thrust.STRETCHED, 0.55, 0.53}) {
                             for (double back : new double[] {0, -4, -8}) {
@@ -126,15 +126,20 @@ final class Parrying {
         return new Guard(person, forte, Silhouette.of(person, camera));
     }
 
-    /** Where the attacker's blade passes: on the side to which the forte pushes it. */
-    private Point passes(Guard guard) {
-        double side = pushesInside(parry) ? -1 : 1;
-        return guard.forte().plus(guard.person().outside().times(side * THICKNESS));
+    /** Where the attacker's blade passes: beside the forte, on the side to which it pushes. */
+    private Point passes(Guard guard, Point wrist) {
+        Blade blade = guard.person().blade().orElseThrow();
+        Point across = blade.tip()
+                .minus(blade.bell())
+                .cross(guard.forte().minus(wrist))
+                .unit();
+        Point pushed = guard.person().outside().times(pushesInside(parry) ? -1 : 1);
+        return guard.forte().plus(across.times(across.dot(pushed) < 0 ? -THICKNESS : THICKNESS));
     }
 
     private double clear(Stand attacker, Guard guard, Change change) {
         Point wrist = wrist(attacker, guard, change);
-        Point along = passes(guard).minus(wrist).unit();
+        Point along = passes(guard, wrist).minus(wrist).unit();
         Point tip = wrist.plus(along.times(Arms.GRIP + Arms.blade(weapon)));
         boolean astray = !low() && tip.z() < guard.forte().z();
         return guard.covered().distance(tip) - (astray ? ASTRAY : 0);
@@ -147,8 +152,8 @@ final class Parrying {
     }
 
     private Carried carried(Stand attacker, Guard guard, Change change, double clear) {
-        Point passes = passes(guard);
         Point wrist = wrist(attacker, guard, change);
+        Point passes = passes(guard, wrist);
         Person carried = attacker.with(wrist, passes.minus(wrist).unit(), Arms.blade(weapon));
         boolean nearer = camera.depth(passes) < camera.depth(guard.forte());
         Crossing crossing = new Crossing(

@@ -42,7 +42,7 @@ final class Strokes {
     Met meet(Stand attacker, Stand defender) {
         Optional<Line> line = stroke.threat().line().value();
         if (line.isEmpty() || !attacker.known() || !defender.known() || stands.length() == 0) {
-            return new Met(unknown(attacker), stands.idle(defender), new Meeting.NotKnown(stroke.by()));
+            return notKnown(attacker, defender);
         }
         AttackEnd end = stroke.threat().end();
         if (end instanceof AttackEnd.Parried parried) {
@@ -63,6 +63,15 @@ final class Strokes {
             return reaching(attacker, defender, line.get(), Reach.UNKNOWN);
         }
         return reaching(attacker, defender, line.get(), Reach.THREAT);
+    }
+
+    private Met notKnown(Stand attacker, Stand defender) {
+        Person strikes = unknown(attacker);
+        Optional<Hold> hold = stands.hold(defender).filter(one -> defender.known() && stands.length() > 0);
+        Person other = hold.map(
+                        one -> new BladePlay(stands.length(), camera).free(new BladePlay.Armed(defender, one), strikes))
+                .orElseGet(() -> stands.idle(defender));
+        return new Met(strikes, other, new Meeting.NotKnown(stroke.by()));
     }
 
     /** The arm of a stroke of which it is not known where it goes. */

@@ -3,6 +3,7 @@ package org.drillwright.print.pose;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.drillwright.model.Side;
@@ -35,11 +36,26 @@ class BodiesTest {
     private static final List<RearHand> REAR_HANDS =
             List.of(RearHand.UP, RearHand.BACK, RearHand.HIP, RearHand.WITH_MASK, RearHand.DOWN);
 
-    static Stream<Person> people() {
-        return POSTURES.stream()
-                .flatMap(posture -> REAR_HANDS.stream()
-                        .flatMap(rear ->
-                                Stream.of(Position.values()).map(position -> holding(posture, rear, position, false))));
+    /** A person, by name. */
+    record Named(String name, Person person) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    static Stream<Named> people() {
+        List<Named> people = new ArrayList<>();
+        for (int posture = 0; posture < POSTURES.size(); posture++) {
+            for (int rear = 0; rear < REAR_HANDS.size(); rear++) {
+                for (Position position : Position.values()) {
+                    people.add(new Named(
+                            "posture %d, rear hand %d, %s".formatted(posture, rear, position.word()),
+                            holding(POSTURES.get(posture), REAR_HANDS.get(rear), position, false)));
+                }
+            }
+        }
+        return people.stream();
     }
 
     private static Person holding(Posture posture, RearHand rear, Position position, boolean leftHanded) {
@@ -50,7 +66,8 @@ class BodiesTest {
     /** Drillis and Contini's shares of the height as Winter prints them, from memory, at 1.75 m. */
     @ParameterizedTest
     @MethodSource("people")
-    void bonesKeepTheirLength(Person person) {
+    void bonesKeepTheirLength(Named named) {
+        Person person = named.person();
         for (Leg leg : List.of(person.front(), person.rear())) {
             assertEquals(0.429, leg.hip().distance(leg.knee()), MILLIMETRE, "thigh");
             assertEquals(0.431, leg.knee().distance(leg.ankle()), MILLIMETRE, "shank");
@@ -76,7 +93,8 @@ class BodiesTest {
 
     @ParameterizedTest
     @MethodSource("people")
-    void kneesAndElbowsBendTheRightWay(Person person) {
+    void kneesAndElbowsBendTheRightWay(Named named) {
+        Person person = named.person();
         Point front = person.front().knee();
         double between =
                 person.front().hip().towards(person.front().ankle(), 0.5).dot(person.ahead());

@@ -30,7 +30,7 @@ public record Posture(
             new Posture(-1.12, 0, new Point(-0.57, -0.03, 0.67), 55, 66, 6, new Point(0.2, -0.6, 0.5), false);
 
     public static final Posture LUNGE =
-            new Posture(-1.42, 0.10, new Point(-0.62, -0.03, 0.55), 62, 74, 10, new Point(0.2, -0.6, 0.5), false);
+            new Posture(-1.42, 0.10, new Point(-0.626, -0.03, 0.544), 62, 74, 10, new Point(0.2, -0.6, 0.5), false);
 
     public static final Posture STANDING =
             new Posture(-0.30, -0.12, new Point(-0.235, -0.03, 0.925), 35, 38, 0, new Point(0.1, -1, 0), false);

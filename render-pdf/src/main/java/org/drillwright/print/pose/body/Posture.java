@@ -29,6 +29,7 @@ public record Posture(
     public static final Posture HALF_LUNGE =
             new Posture(-1.12, 0, new Point(-0.57, -0.03, 0.67), 55, 66, 6, new Point(0.2, -0.6, 0.5), false);
 
+    /** The hips as far back and as high as the rear leg lets them be, whose bones else would stretch. */
     public static final Posture LUNGE =
             new Posture(-1.42, 0.10, new Point(-0.626, -0.03, 0.544), 62, 74, 10, new Point(0.2, -0.6, 0.5), false);
 

@@ -147,10 +147,10 @@ final class Strokes {
             return Optional.of(Holds.STOPPED);
         }
         Optional<Hold> parry = stroke.parry().map(position -> Holds.parry(scene.weapon(), position));
-        if (parry.isPresent() || scene.isSabre() || onTheArm(line)) {
+        if (parry.isPresent() || onTheArm(line)) {
             return parry.or(() -> stands.hold(defender));
         }
-        boolean low = line.height().filter(Height.LOW::equals).isPresent();
+        boolean low = line.height().map(Height.LOW::equals).orElse(line != Line.HEAD);
         return scene.moment().of(defender.side()).covers().isKnown()
                 ? Optional.of(low ? Holds.GIVES_LOW : Holds.GIVES_HIGH)
                 : stands.hold(defender);

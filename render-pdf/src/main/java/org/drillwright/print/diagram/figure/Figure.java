@@ -1,0 +1,207 @@
+package org.drillwright.print.diagram.figure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.drillwright.model.Weapon;
+import org.drillwright.print.diagram.curve.Dot;
+import org.drillwright.print.diagram.curve.Smooth;
+import org.drillwright.print.diagram.curve.Tube;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Segment;
+import org.drillwright.print.pose.body.Arm;
+import org.drillwright.print.pose.body.Ball;
+import org.drillwright.print.pose.body.Head;
+import org.drillwright.print.pose.body.Leg;
+import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.Trunk;
+
+/** A person on paper, in layers, so that others can lie between them. */
+public final class Figure {
+
+    /** The share of a leg and of an arm that lies in the trunk, without an outline. */
+    private static final double LEG_ROOT = 0.08;
+
+    private static final double ARM_ROOT = 0.22;
+
+    private final Person person;
+    private final Weapon weapon;
+    private final Eye eye;
+    private final Gauge gauge;
+    private final Tone tone;
+    private final Weld weld;
+
+    public Figure(Person person, Weapon weapon, Eye eye, Gauge gauge) {
+        this.person = person;
+        this.weapon = weapon;
+        this.eye = eye;
+        this.gauge = gauge;
+        this.tone = Tone.of(person.side());
+        this.weld = new Weld(gauge);
+    }
+
+    /** All but the sword arm and what it holds. */
+    public List<Mark> body() {
+        List<Leg> legs = legs();
+        boolean farArm = eye.depth(person.rearArm().elbow()) > eye.depth(spine());
+        List<Part> parts = new ArrayList<>();
+        legs.forEach(leg -> parts.addAll(List.of(leg(leg), shoe(leg))));
+        parts.add(rearArm());
+        parts.add(rearHand());
+        parts.add(trunk());
+        parts.addAll(head(person.head()).parts());
+        person.swordArm().ifPresent(arm -> parts.add(arm(arm)));
+        List<Mark> marks = new ArrayList<>(weld.weld(parts));
+        if (farArm) {
+            marks.addAll(rear());
+        }
+        legs.forEach(leg -> {
+            marks.addAll(weld.over(leg(leg)));
+            marks.addAll(tone == Tone.WHITE ? weld.over(shoe(leg)) : weld.on(shoe(leg)));
+        });
+        marks.addAll(weld.over(trunk()));
+        if (!farArm) {
+            marks.addAll(rear());
+        }
+        marks.addAll(head(person.head()).draw(weld));
+        return marks;
+    }
+
+    private List<Mark> rear() {
+        List<Mark> marks = new ArrayList<>(weld.over(rearArm()));
+        marks.addAll(tone == Tone.WHITE ? weld.over(rearHand()) : weld.on(rearHand()));
+        if (!person.head().masked()) {
+            Head mask = new Head(
+                    person.rearArm().wrist().plus(person.ahead().times(0.07)),
+                    person.head().looking(),
+                    person.head().up(),
+                    true);
+            marks.addAll(head(mask).draw(weld));
+        }
+        return marks;
+    }
+
+    /** The sword arm, the blade, the glove and the bell. */
+    public List<Mark> sword() {
+        List<Mark> marks = new ArrayList<>();
+        person.swordArm().ifPresent(arm -> {
+            marks.addAll(weld.over(arm(arm)));
+            person.blade().ifPresentOrElse(blade -> {
+                SwordShape sword = new SwordShape(weapon, blade, eye, gauge, tone);
+                marks.add(new Mark.Named("blade", sword.blade()));
+                marks.addAll(weld.over(sword.glove(arm), gauge.halo()));
+                marks.addAll(sword.bow(arm, gauge.halo()));
+                marks.addAll(weld.over(sword.bell(), gauge.halo()));
+            }, () -> marks.addAll(weld.over(hand(arm))));
+        });
+        return marks;
+    }
+
+    /** The outer part of the blade alone, for where it passes behind somebody. */
+    public List<Mark> foible(double from) {
+        return person.blade()
+                .map(blade -> new SwordShape(weapon, blade, eye, gauge, tone).blade(from, 1))
+                .orElse(List.of());
+    }
+
+    private List<Leg> legs() {
+        return Stream.of(person.front(), person.rear())
+                .sorted(Comparator.comparingDouble((Leg leg) -> -eye.depth(leg.knee())))
+                .toList();
+    }
+
+    private Point spine() {
+        return person.trunk().pelvis().towards(person.trunk().shoulders(), 0.7);
+    }
+
+    private HeadShape head(Head head) {
+        return new HeadShape(head, eye, gauge, tone);
+    }
+
+    private Part leg(Leg leg) {
+        return Part.limb(tube(leg.balls()), LEG_ROOT, gauge.halo(), tone.cloth());
+    }
+
+    private Part shoe(Leg leg) {
+        Point along = leg.toe().minus(leg.heel()).unit();
+        List<Ball> shoe = List.of(
+                new Ball(raised(leg.heel().plus(along.times(0.040)), 0.040), 0.040),
+                new Ball(raised(leg.heel().towards(leg.toe(), 0.42), 0.042), 0.042),
+                new Ball(raised(leg.heel().towards(leg.toe(), 0.70), 0.036), 0.036),
+                new Ball(raised(leg.toe().minus(along.times(0.028)), 0.028), 0.028));
+        return Part.whole(tube(shoe), Ink.BLACK);
+    }
+
+    private static Point raised(Point floor, double height) {
+        return floor.plus(Point.UP.times(height));
+    }
+
+    private Part arm(Arm arm) {
+        return Part.limb(tube(arm.balls(person.trunk().shoulders())), ARM_ROOT, gauge.halo(), tone.cloth());
+    }
+
+    private Part rearArm() {
+        return arm(person.rearArm());
+    }
+
+    private Part rearHand() {
+        return hand(person.rearArm());
+    }
+
+    /** A hand that is raised falls back from the wrist. */
+    private Part hand(Arm arm) {
+        Point forearm = arm.wrist().minus(arm.elbow()).unit();
+        double back = Math.max(0, forearm.z() - 0.3);
+        Point along = forearm.minus(person.ahead().times(1.2 * back)).unit();
+        return Part.whole(
+                tube(List.of(
+                        new Ball(arm.wrist(), 0.030),
+                        new Ball(arm.wrist().plus(along.times(0.030)), 0.034),
+                        new Ball(arm.wrist().plus(along.times(0.070)), 0.040),
+                        new Ball(arm.wrist().plus(along.times(0.110)), 0.033))),
+                tone.cloth());
+    }
+
+    private Tube tube(List<Ball> balls) {
+        double size = eye.scale() * (1 + gauge.fat());
+        return new Tube(balls.stream()
+                .map(ball -> new Tube.Disc(eye.see(ball.centre()), ball.radius() * size))
+                .toList());
+    }
+
+    private Part trunk() {
+        List<Trunk.Slice> slices = person.trunk().slices();
+        double size = 1 + 0.6 * gauge.fat();
+        Dot bottom = eye.see(person.trunk().pelvis());
+        Dot top = eye.see(person.trunk().shoulders());
+        Dot across = top.minus(bottom).unit().turned();
+        List<Dot> outline = new ArrayList<>();
+        for (Trunk.Slice slice : slices) {
+            outline.add(eye.see(slice.middle()).plus(across.times(size * half(slice, across))));
+        }
+        for (int at = slices.size() - 1; at >= 0; at--) {
+            Trunk.Slice slice = slices.get(at);
+            outline.add(eye.see(slice.middle()).minus(across.times(size * half(slice, across))));
+        }
+        Trunk.Slice hem = slices.get(0);
+        Dot middle = eye.see(hem.middle());
+        Dot down = bottom.minus(top).unit();
+        double wide = half(hem, across) * size;
+        outline.add(middle.minus(across.times(0.6 * wide)).plus(down.times(0.14 * wide)));
+        outline.add(middle.plus(down.times(0.20 * wide)));
+        outline.add(middle.plus(across.times(0.6 * wide)).plus(down.times(0.14 * wide)));
+        List<Segment> closed = Smooth.closed(outline);
+        return Part.whole(closed, tone.cloth());
+    }
+
+    /** Half the width on paper of a slice, an ellipse in space. */
+    private double half(Trunk.Slice slice, Dot across) {
+        Dot origin = eye.see(Point.ORIGIN);
+        double wide = eye.see(slice.width()).minus(origin).dot(across);
+        double deep = eye.see(slice.depth()).minus(origin).dot(across);
+        return Math.hypot(wide, deep);
+    }
+}

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.drillwright.model.Weapon;
+import org.drillwright.print.diagram.curve.Cover;
 import org.drillwright.print.diagram.curve.Dot;
 import org.drillwright.print.diagram.curve.Smooth;
 import org.drillwright.print.diagram.curve.Tube;
@@ -35,11 +36,15 @@ public final class Figure {
     private final Weld weld;
 
     public Figure(Person person, Weapon weapon, Eye eye, Gauge gauge) {
+        this(person, weapon, eye, gauge, Tone.of(person.side()));
+    }
+
+    Figure(Person person, Weapon weapon, Eye eye, Gauge gauge, Tone tone) {
         this.person = person;
         this.weapon = weapon;
         this.eye = eye;
         this.gauge = gauge;
-        this.tone = Tone.of(person.side());
+        this.tone = tone;
         this.weld = new Weld(gauge);
     }
 
@@ -70,6 +75,31 @@ public final class Figure {
         return marks;
     }
 
+    /** Without legs, and of the rear arm no more than hangs from the shoulder. */
+    List<Mark> bust() {
+        List<Ball> sleeve = sleeve(person.rearArm());
+        Part upper = Part.limb(tube(sleeve), 1.4 * ARM_ROOT, gauge.halo(), tone.cloth());
+        List<Part> parts = new ArrayList<>(List.of(upper, trunk()));
+        parts.addAll(head(person.head()).parts());
+        person.swordArm().ifPresent(arm -> parts.add(arm(arm)));
+        List<Mark> marks = new ArrayList<>(weld.weld(parts));
+        boolean behind = eye.depth(person.rearArm().elbow()) > eye.depth(spine());
+        marks.addAll(behind ? weld.over(trunk()) : weld.over(upper));
+        marks.addAll(head(person.head()).draw(weld));
+        return marks;
+    }
+
+    /** Hanging, where the arm is raised and would leave the view. */
+    private List<Ball> sleeve(Arm arm) {
+        Point hanging = arm.shoulder()
+                .minus(person.outside().times(0.07))
+                .minus(person.ahead().times(0.06))
+                .minus(Point.UP.times(0.30));
+        boolean raised = arm.elbow().z() > hanging.z() + 0.1;
+        Arm shown = raised ? new Arm(arm.shoulder(), hanging, arm.wrist()) : arm;
+        return shown.balls(person.trunk().shoulders()).subList(0, 3);
+    }
+
     private List<Mark> rear() {
         List<Mark> marks = new ArrayList<>(weld.over(rearArm()));
         marks.addAll(tone == Tone.WHITE ? weld.over(rearHand()) : weld.on(rearHand()));
@@ -86,17 +116,35 @@ public final class Figure {
 
     /** The sword arm, the blade, the glove and the bell. */
     public List<Mark> sword() {
+        return sword(1);
+    }
+
+    /**
+     * The same with the blade cut off.
+     *
+     * @param length of the blade, 1 being all of it
+     */
+    public List<Mark> sword(double length) {
         List<Mark> marks = new ArrayList<>();
         person.swordArm().ifPresent(arm -> {
             marks.addAll(weld.over(arm(arm)));
-            person.blade().ifPresentOrElse(blade -> {
-                SwordShape sword = new SwordShape(weapon, blade, eye, gauge, tone);
-                marks.add(new Mark.Named("blade", sword.blade()));
-                marks.addAll(weld.over(sword.glove(arm), gauge.halo()));
-                marks.addAll(sword.bow(arm, gauge.halo()));
-                marks.addAll(weld.over(sword.bell(), gauge.halo()));
-            }, () -> marks.addAll(weld.over(hand(arm))));
+            person.blade()
+                    .map(blade -> new SwordShape(weapon, blade, eye, gauge, tone))
+                    .ifPresentOrElse(
+                            sword -> marks.addAll(held(sword, arm, length)),
+                            () -> marks.addAll(tone == Tone.WHITE ? weld.over(hand(arm)) : weld.on(hand(arm))));
         });
+        return marks;
+    }
+
+    private List<Mark> held(SwordShape sword, Arm arm, double length) {
+        List<Mark> marks = new ArrayList<>();
+        if (length > 0) {
+            marks.add(new Mark.Named("blade", sword.blade(0, length)));
+        }
+        marks.addAll(weld.over(sword.glove(arm), gauge.halo()));
+        marks.addAll(sword.bow(arm, gauge.halo()));
+        marks.addAll(weld.over(sword.bell(), gauge.halo()));
         return marks;
     }
 
@@ -107,14 +155,24 @@ public final class Figure {
                 .orElse(List.of());
     }
 
+    /** Where the trunk is on paper: dots on its edge. */
+    public List<Dot> edge() {
+        return Cover.dots(trunk().outline());
+    }
+
+    /** Where the head ends. */
+    public double top() {
+        return new HeadShape(person.head(), eye, gauge, tone).top();
+    }
+
+    public Point spine() {
+        return person.trunk().pelvis().towards(person.trunk().shoulders(), 0.7);
+    }
+
     private List<Leg> legs() {
         return Stream.of(person.front(), person.rear())
                 .sorted(Comparator.comparingDouble((Leg leg) -> -eye.depth(leg.knee())))
                 .toList();
-    }
-
-    private Point spine() {
-        return person.trunk().pelvis().towards(person.trunk().shoulders(), 0.7);
     }
 
     private HeadShape head(Head head) {

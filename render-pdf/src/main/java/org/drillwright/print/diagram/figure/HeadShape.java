@@ -2,6 +2,7 @@ package org.drillwright.print.diagram.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.drillwright.print.diagram.curve.Smooth;
 import org.drillwright.print.diagram.curve.Tube;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
@@ -22,6 +23,10 @@ final class HeadShape {
 
     private static final Point MESH = new Point(1, 0, -0.18);
     private static final double MESH_FROM = 0.16;
+
+    /** The cosine of the greatest angle at which a mask is looked at from in front. */
+    private static final double FACING = 0.9;
+
     private static final Point HAIR = new Point(-0.75, 0, 1);
     private static final double HAIR_FROM = 0.05;
 
@@ -58,6 +63,14 @@ final class HeadShape {
         return Part.whole(nose, Ink.WHITE);
     }
 
+    /** Its highest place on paper. */
+    double top() {
+        return ovoid(head.masked() ? MASK : BARE).edge().stream()
+                .mapToDouble(dot -> dot.y())
+                .min()
+                .orElseThrow();
+    }
+
     /** Over the trunk. */
     List<Mark> draw(Weld weld) {
         List<Mark> marks = new ArrayList<>();
@@ -71,9 +84,12 @@ final class HeadShape {
         return marks;
     }
 
+    /** From in front there is nothing but mesh to be seen. */
     private List<Mark> mesh() {
         double size = tone == Tone.BLACK ? IN_RIM : 1;
-        return filled(ovoid(MASK.times(size)).cap(MESH, MESH_FROM), tone.contrast());
+        Ovoid mask = ovoid(MASK.times(size));
+        boolean facing = head.looking().dot(eye.camera().away()) < -FACING;
+        return filled(facing ? Smooth.closed(mask.edge()) : mask.cap(MESH, MESH_FROM), tone.contrast());
     }
 
     private static List<Mark> filled(List<Segment> outline, Ink ink) {

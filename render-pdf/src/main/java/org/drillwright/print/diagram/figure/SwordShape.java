@@ -38,12 +38,7 @@ final class SwordShape {
         this.tone = tone;
     }
 
-    /** The blade, in a white halo. */
-    List<Mark> blade() {
-        return blade(0, 1);
-    }
-
-    /** A stretch of it, 0 being the bell and 1 the end. */
+    /** A stretch of the blade in a white halo, 0 being the bell and 1 the end. */
     List<Mark> blade(double from, double to) {
         List<Tube.Disc> discs = new ArrayList<>();
         int steps = isStraight() ? 2 : 7;
@@ -104,11 +99,10 @@ final class SwordShape {
         if (weapon != Weapon.SABRE) {
             return List.of();
         }
-        Point out = arm.elbow().minus(arm.wrist()).squareTo(direction());
-        Point down = new Point(out.x(), out.y(), out.z());
-        Point under = down.z() > 0 ? down.times(-1) : down;
+        Point edge = Math.abs(direction().z()) > 0.9 ? arm.wrist().minus(arm.elbow()) : Point.UP.times(-1);
+        Point under = edge.squareTo(direction());
         Point guard = blade.bell().minus(direction().times(DEPTH)).plus(under.times(radius()));
-        Point pommel = arm.wrist().minus(direction().times(0.02)).plus(under.times(0.02));
+        Point pommel = arm.wrist().plus(under.times(0.045));
         Point knuckle = guard.towards(pommel, 0.5).plus(under.times(0.03));
         List<Dot> bow = List.of(eye.see(guard), eye.see(knuckle), eye.see(pommel));
         return List.of(

@@ -1,0 +1,185 @@
+package org.drillwright.print.diagram.stage;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.print.diagram.curve.Dot;
+import org.drillwright.print.diagram.curve.Smooth;
+import org.drillwright.print.diagram.curve.Tube;
+import org.drillwright.print.diagram.figure.Gauge;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Segment;
+
+/** The signs beside figures. They shrink less than figures do, so that a copy of a copy still has them. */
+public final class Signs {
+
+    private static final int POINTS = 8;
+
+    private static final double HEAD = 1.9;
+
+    private final Gauge gauge;
+
+    public Signs(Gauge gauge) {
+        this.gauge = gauge;
+    }
+
+    private double mark() {
+        return gauge.mark();
+    }
+
+    /** A stroke that lands. */
+    List<Mark> star(Dot at, boolean onBlack) {
+        double outer = 1.5 * mark();
+        List<Dot> corners = new ArrayList<>();
+        List<Dot> around = new ArrayList<>();
+        for (int point = 0; point < 2 * POINTS; point++) {
+            double angle = Math.PI * point / POINTS;
+            Dot ray = new Dot(Math.cos(angle), Math.sin(angle));
+            corners.add(at.plus(ray.times(point % 2 == 0 ? outer : 0.45 * outer)));
+            around.add(at.plus(ray.times(outer + gauge.halo())));
+        }
+        List<Segment> white = onBlack ? Smooth.closed(around) : closed(corners);
+        List<Mark> marks = new ArrayList<>();
+        if (onBlack) {
+            marks.add(Mark.Shape.filled(white, Ink.WHITE));
+        } else {
+            marks.add(new Mark.Contour(white, 2 * gauge.halo(), Ink.WHITE));
+        }
+        marks.add(Mark.Shape.filled(closed(corners), Ink.BLACK));
+        return marks;
+    }
+
+    private static List<Segment> closed(List<Dot> corners) {
+        List<Dot> round = new ArrayList<>(corners);
+        round.add(corners.get(0));
+        return Smooth.straight(round);
+    }
+
+    /** Rays over a place where steel meets steel. */
+    List<Mark> ticks(Dot at, int count) {
+        List<Mark> marks = new ArrayList<>();
+        double first = -90 - 32 * (count - 1) / 2.0;
+        for (int tick = 0; tick < count; tick++) {
+            double angle = Math.toRadians(first + 32 * tick);
+            Dot ray = new Dot(Math.cos(angle), Math.sin(angle));
+            List<Segment> path =
+                    Smooth.straight(List.of(at.plus(ray.times(1.25 * mark())), at.plus(ray.times(2.25 * mark()))));
+            marks.add(new Mark.Contour(path, thin() + 2 * gauge.halo(), Ink.WHITE));
+            marks.add(new Mark.Contour(path, thin(), Ink.BLACK));
+        }
+        return marks;
+    }
+
+    /** Blades that touch; the aim of a stroke that does not arrive. */
+    List<Mark> ring(Dot at) {
+        double radius = 0.95 * mark();
+        return List.of(
+                Mark.Shape.filled(Outline.circle(at.x(), at.y(), radius + thin() / 2 + gauge.halo()), Ink.WHITE),
+                Mark.Shape.stroked(Outline.circle(at.x(), at.y(), radius), 1.2 * thin(), Ink.BLACK));
+    }
+
+    /** A point that was carried aside. */
+    List<Mark> dot(Dot at) {
+        return List.of(
+                Mark.Shape.filled(Outline.circle(at.x(), at.y(), mark() + gauge.halo()), Ink.WHITE),
+                Mark.Shape.filled(Outline.circle(at.x(), at.y(), mark()), Ink.BLACK));
+    }
+
+    /** Along dots, with a head at the last one. */
+    List<Mark> arrow(List<Dot> way) {
+        return arrow(way, 1.25 * thin());
+    }
+
+    List<Mark> arrow(List<Dot> way, double width) {
+        Dot tip = way.get(way.size() - 1);
+        double head = HEAD * mark();
+        List<Dot> shaft = new ArrayList<>(way.subList(0, way.size() - 1));
+        while (shaft.size() > 1 && shaft.get(shaft.size() - 1).distance(tip) < 0.9 * head) {
+            shaft.remove(shaft.size() - 1);
+        }
+        Dot along = tip.minus(shaft.get(shaft.size() - 1)).unit();
+        Dot neck = tip.minus(along.times(0.8 * head));
+        if (shaft.get(shaft.size() - 1).distance(tip) > 0.8 * head) {
+            shaft.add(neck);
+        }
+        List<Segment> triangle = head(tip, along, head);
+        List<Mark> marks = new ArrayList<>();
+        if (shaft.size() > 1) {
+            marks.add(new Mark.Contour(Smooth.open(shaft), width + 2 * gauge.halo(), Ink.WHITE));
+        }
+        marks.add(new Mark.Contour(triangle, 2 * gauge.halo(), Ink.WHITE));
+        if (shaft.size() > 1) {
+            marks.add(new Mark.Contour(Smooth.open(shaft), width, Ink.BLACK));
+        }
+        marks.add(Mark.Shape.filled(triangle, Ink.BLACK));
+        return marks;
+    }
+
+    /** A triangle that points somewhere. */
+    static List<Segment> head(Dot tip, Dot along, double length) {
+        Dot base = tip.minus(along.times(length));
+        Dot wide = along.turned().times(0.40 * length);
+        return closed(List.of(tip, base.plus(wide), base.minus(wide)));
+    }
+
+    /** A dashed line, a dash at both ends. */
+    List<Mark> dashes(Dot from, Dot to, double width, double length) {
+        int dashes = Math.max(1, (int) Math.round((from.distance(to) / length + 1) / 2));
+        double piece = 1.0 / (2 * dashes - 1);
+        List<Mark> marks = new ArrayList<>();
+        for (int at = 0; at < dashes; at++) {
+            Dot begin = from.towards(to, 2 * at * piece);
+            Dot end = from.towards(to, (2 * at + 1) * piece);
+            marks.add(new Mark.Line(begin.x(), begin.y(), end.x(), end.y(), width, Ink.BLACK));
+        }
+        return marks;
+    }
+
+    /** A print of a shoe that points to the right, its middle here. */
+    List<Mark> shoe(Dot at) {
+        double r = mark();
+        Tube sole = new Tube(List.of(
+                new Tube.Disc(at.plus(new Dot(-0.15 * r, 0)), 0.62 * r),
+                new Tube.Disc(at.plus(new Dot(0.55 * r, 0)), 0.80 * r),
+                new Tube.Disc(at.plus(new Dot(1.10 * r, 0)), 0.62 * r)));
+        Tube heel = new Tube(List.of(
+                new Tube.Disc(at.plus(new Dot(-1.38 * r, 0)), 0.52 * r),
+                new Tube.Disc(at.plus(new Dot(-1.22 * r, 0)), 0.52 * r)));
+        double clear = 1.2 * r;
+        return List.of(
+                new Mark.Contour(
+                        Smooth.straight(List.of(at.plus(new Dot(-1.6 * r, 0)), at.plus(new Dot(1.4 * r, 0)))),
+                        2 * clear,
+                        Ink.WHITE),
+                Mark.Shape.filled(sole.closed(), Ink.BLACK),
+                Mark.Shape.filled(heel.closed(), Ink.BLACK));
+    }
+
+    /** A question mark, so high, its middle here; drawn, so that no font is needed. */
+    List<Mark> question(Dot at, double height, boolean onBlack) {
+        double h = height;
+        double[][] hook = {
+            {-0.24, -0.26}, {-0.18, -0.42}, {0.02, -0.49}, {0.21, -0.42}, {0.25, -0.24}, {0.14, -0.08}, {0.02, 0.03}, {0, 0.18}
+        };
+        List<Dot> dots = new ArrayList<>();
+        for (double[] step : hook) {
+            dots.add(at.plus(new Dot(step[0] * h, step[1] * h * 0.95)));
+        }
+        double width = 0.15 * h;
+        Ink ink = onBlack ? Ink.WHITE : Ink.BLACK;
+        Ink halo = onBlack ? Ink.BLACK : Ink.WHITE;
+        Dot point = at.plus(new Dot(0, 0.42 * h));
+        List<Segment> curve = Smooth.open(dots);
+        return List.of(
+                new Mark.Contour(curve, width + 2 * gauge.halo(), halo),
+                Mark.Shape.filled(Outline.circle(point.x(), point.y(), 0.09 * h + gauge.halo()), halo),
+                new Mark.Contour(curve, width, ink),
+                Mark.Shape.filled(Outline.circle(point.x(), point.y(), 0.09 * h), ink));
+    }
+
+    /** The width of a thin stroke, in points. */
+    double thin() {
+        return Math.max(0.55, 1.05 * gauge.line());
+    }
+}

@@ -56,7 +56,7 @@ public record Drawing(double height, List<Mark> marks) {
             Stage stage = new Stage(pose, gauge);
             Floor floor = new Floor(stage.eye(), gauge);
             List<Mark> figures = new ArrayList<>(stage.draw());
-            figures.addAll(floor.marks(pose, scene.end().measure()));
+            figures.addAll(floor.marks(pose, scene.moment().measure()));
             Cover cover = Cover.of(figures);
             boolean left = inset.map(one -> onTheLeft(one, stage.eye())).orElse(true);
             double free = width - cover.box().width();

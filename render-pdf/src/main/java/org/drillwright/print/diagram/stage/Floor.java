@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.phrase.Range;
 import org.drillwright.print.diagram.curve.Dot;
-import org.drillwright.print.diagram.curve.Smooth;
 import org.drillwright.print.diagram.figure.Eye;
 import org.drillwright.print.diagram.figure.Gauge;
 import org.drillwright.print.frame.Ink;
@@ -83,53 +82,14 @@ final class Floor {
         if (Math.abs(to - from) < 0.1) {
             return List.of();
         }
-        double way = Math.signum(to - from);
-        return move.kind() == FootMove.Kind.JUMP ? hop(from, to, y) : straight(move, from, to, way, y);
-    }
-
-    private List<Mark> straight(FootMove move, double from, double to, double way, double y) {
-        int heads = move.kind() == FootMove.Kind.BOTH_FEET ? 2 : 1;
-        double head = Math.min(1.9 * gauge.mark(), Math.abs(to - from) * 0.45);
-        double high = 0.75 * gauge.mark();
-        List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Line(from, y - high, from, y + high, signs.thin(), Ink.BLACK));
-        double neck = to - way * (heads * head - 0.3);
-        marks.add(new Mark.Line(from, y, neck, y, 0.62 * gauge.mark(), Ink.BLACK));
-        for (int at = 0; at < heads; at++) {
-            marks.add(Mark.Shape.filled(
-                    Signs.head(new Dot(to - way * at * head, y), new Dot(way, 0), head), Ink.BLACK));
-        }
-        return marks;
-    }
-
-    private List<Mark> hop(double from, double to, double y) {
-        double low = y + 0.8 * gauge.mark();
-        double high = y - 1.0 * gauge.mark();
-        double head = Math.min(1.7 * gauge.mark(), Math.abs(to - from) * 0.45);
-        Dot tip = new Dot(to, low);
-        Dot along = new Dot(Math.signum(to - from), 1.3).unit();
-        List<Dot> arc = List.of(
-                new Dot(from, low),
-                new Dot(from + 0.22 * (to - from), y - 0.5 * gauge.mark()),
-                new Dot(from + 0.5 * (to - from), high),
-                tip.minus(along.times(0.8 * head)));
-        return List.of(
-                new Mark.Contour(Smooth.open(arc), 0.5 * gauge.mark(), Ink.BLACK),
-                Mark.Shape.filled(Signs.head(tip, along, head), Ink.BLACK));
+        return move.kind() == FootMove.Kind.JUMP
+                ? signs.hop(from, to, y)
+                : signs.foot(from, to, y, move.kind() == FootMove.Kind.BOTH_FEET ? 2 : 1);
     }
 
     private List<Mark> measure(Range measure, double from, double to, double y) {
-        double high = 1.1 * gauge.mark();
-        double width = Math.max(0.7, 1.2 * gauge.line());
-        List<Mark> bar = new ArrayList<>();
-        bar.add(new Mark.Line(from, y - high, from, y + high, width, Ink.BLACK));
-        bar.add(new Mark.Line(to, y - high, to, y + high, width, Ink.BLACK));
         boolean whole = (measure.isExact() || measure.most() < 0) && measure.least() < OUT;
-        if (whole) {
-            bar.add(new Mark.Line(from, y, to, y, width, Ink.BLACK));
-        } else {
-            bar.addAll(signs.dashes(new Dot(from, y), new Dot(to, y), width, 1.2 * gauge.mark()));
-        }
+        List<Mark> bar = signs.bar(from, to, y, whole);
         List<Mark> marks = new ArrayList<>(List.of(new Mark.Named("measure", bar)));
         Dot middle = new Dot((from + to) / 2, y);
         if (!measure.isKnown()) {

@@ -87,13 +87,17 @@ final class Inset {
     List<Mark> draw(Optional<Meeting> meeting, List<Way> ways) {
         List<Mark> marks = new ArrayList<>();
         marks.add(Mark.Shape.filled(rounded(), Ink.WHITE));
-        closed().forEach(line -> marks.add(new Mark.Named("closed", hatch(lines.area(line)))));
+        closed().stream()
+                .sorted()
+                .flatMap(line -> lines.area(line).stream())
+                .forEach(area -> marks.add(new Mark.Named("closed", signs.hatch(area))));
         marks.add(new Mark.Named("lines", cross()));
         marks.add(new Mark.Named("attacked", bust.draw(frame)));
         marks.add(new Mark.Contour(rounded(), 1.25 * signs.thin(), Ink.BLACK));
         doubts(marks);
-        boolean told = ways.stream().map(this::way).filter(Optional::isPresent).peek(way -> marks.add(way.orElseThrow())).count() > 0;
-        meeting.ifPresent(one -> marks.addAll(signs(one, told)));
+        List<Mark> gone = ways.stream().map(this::way).flatMap(Optional::stream).toList();
+        marks.addAll(gone);
+        meeting.ifPresent(one -> marks.addAll(signs(one, !gone.isEmpty())));
         return marks;
     }
 
@@ -128,27 +132,6 @@ final class Inset {
         return List.of(
                 new Mark.Line(frame.x(), level, frame.right(), level, Gauge.HAIR, Ink.BLACK),
                 new Mark.Line(middle, from, middle, frame.bottom(), Gauge.HAIR, Ink.BLACK));
-    }
-
-    /** Strokes that rise to the right, as far as they lie in the area. */
-    private List<Mark> hatch(Optional<Box> area) {
-        List<Mark> strokes = new ArrayList<>();
-        area.ifPresent(at -> {
-            double step = gauge.pitch() * Math.sqrt(2);
-            double inset = 0.6 * signs.thin();
-            double left = at.x() + inset;
-            double top = at.y() + inset;
-            double right = at.right() - inset;
-            double bottom = at.bottom() - inset;
-            for (double sum = left + top + 0.7 * step; sum < right + bottom; sum += step) {
-                double x1 = Math.max(left, sum - bottom);
-                double x2 = Math.min(right, sum - top);
-                if (x2 - x1 > 0.8) {
-                    strokes.add(new Mark.Line(x1, sum - x1, x2, sum - x2, gauge.hatch(), Ink.BLACK));
-                }
-            }
-        });
-        return strokes;
     }
 
     /** A question mark in each line of which it is not certain that the hand closes it. */

@@ -6,6 +6,7 @@ import org.drillwright.print.diagram.curve.Dot;
 import org.drillwright.print.diagram.curve.Smooth;
 import org.drillwright.print.diagram.curve.Tube;
 import org.drillwright.print.diagram.figure.Gauge;
+import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Outline;
@@ -176,6 +177,99 @@ public final class Signs {
                 Mark.Shape.filled(Outline.circle(point.x(), point.y(), 0.09 * h + gauge.halo()), halo),
                 new Mark.Contour(curve, width, ink),
                 Mark.Shape.filled(Outline.circle(point.x(), point.y(), 0.09 * h), ink));
+    }
+
+    /** Strokes that rise to the right, as far as they lie in a box. */
+    List<Mark> hatch(Box box) {
+        double step = gauge.pitch() * Math.sqrt(2);
+        double edge = 0.6 * thin();
+        double left = box.x() + edge;
+        double top = box.y() + edge;
+        double right = box.right() - edge;
+        double bottom = box.bottom() - edge;
+        List<Mark> strokes = new ArrayList<>();
+        for (double sum = left + top + 0.7 * step; sum < right + bottom; sum += step) {
+            double x1 = Math.max(left, sum - bottom);
+            double x2 = Math.min(right, sum - top);
+            if (x2 - x1 > 0.8) {
+                strokes.add(new Mark.Line(x1, sum - x1, x2, sum - x2, gauge.hatch(), Ink.BLACK));
+            }
+        }
+        return strokes;
+    }
+
+    /** The same with an edge, for the legend. */
+    List<Mark> hatched(double size) {
+        Box box = new Box(-size / 2, -size / 2, size, size);
+        List<Mark> marks = new ArrayList<>(hatch(box));
+        marks.add(Mark.Shape.stroked(Outline.box(box), thin(), Ink.BLACK));
+        return marks;
+    }
+
+    /** A foot that moved, both feet that moved, for the legend; the jump is in {@link #hop}. */
+    List<Mark> feet() {
+        double r = mark();
+        List<Mark> marks = new ArrayList<>(foot(-13 * r, -6 * r, 0, 1));
+        marks.addAll(foot(-3.5 * r, 3.5 * r, 0, 2));
+        marks.addAll(hop(6.5 * r, 12 * r, 0));
+        return marks;
+    }
+
+    /** From a bar at the old place to as many heads as feet moved. */
+    List<Mark> foot(double from, double to, double y, int heads) {
+        double way = Math.signum(to - from);
+        double head = Math.min(HEAD * mark(), Math.abs(to - from) * 0.45);
+        double high = 0.75 * mark();
+        List<Mark> marks = new ArrayList<>();
+        marks.add(new Mark.Line(from, y - high, from, y + high, thin(), Ink.BLACK));
+        double neck = to - way * (heads * head - 0.3);
+        if ((neck - from) * way > 0) {
+            marks.add(new Mark.Line(from, y, neck, y, 0.62 * mark(), Ink.BLACK));
+        }
+        for (int at = 0; at < heads; at++) {
+            marks.add(Mark.Shape.filled(head(new Dot(to - way * at * head, y), new Dot(way, 0), head), Ink.BLACK));
+        }
+        return marks;
+    }
+
+    /** A jump. */
+    List<Mark> hop(double from, double to, double y) {
+        double low = y + 0.8 * mark();
+        double high = y - 1.0 * mark();
+        double head = Math.min(1.7 * mark(), Math.abs(to - from) * 0.45);
+        Dot tip = new Dot(to, low);
+        Dot along = new Dot(Math.signum(to - from), 1.3).unit();
+        List<Dot> arc = List.of(
+                new Dot(from, low),
+                new Dot(from + 0.22 * (to - from), y - 0.5 * mark()),
+                new Dot(from + 0.5 * (to - from), high),
+                tip.minus(along.times(0.8 * head)));
+        return List.of(
+                new Mark.Contour(Smooth.open(arc), 0.5 * mark(), Ink.BLACK),
+                Mark.Shape.filled(head(tip, along, head), Ink.BLACK));
+    }
+
+    /** From front toe to front toe; broken where it is not to scale. */
+    List<Mark> bar(double from, double to, double y, boolean whole) {
+        double high = 1.1 * mark();
+        double width = Math.max(0.7, 1.2 * gauge.line());
+        List<Mark> bar = new ArrayList<>();
+        bar.add(new Mark.Line(from, y - high, from, y + high, width, Ink.BLACK));
+        bar.add(new Mark.Line(to, y - high, to, y + high, width, Ink.BLACK));
+        if (whole) {
+            bar.add(new Mark.Line(from, y, to, y, width, Ink.BLACK));
+        } else {
+            bar.addAll(dashes(new Dot(from, y), new Dot(to, y), width, 1.2 * mark()));
+        }
+        return bar;
+    }
+
+    /** The bar with one foot action, for the legend. */
+    List<Mark> bar() {
+        double r = mark();
+        List<Mark> marks = new ArrayList<>(bar(-9 * r, 9 * r, 0, true));
+        marks.addAll(shoe(new Dot(0, 0)));
+        return marks;
     }
 
     /** The width of a thin stroke, in points. */

@@ -43,11 +43,26 @@ public final class Pictures {
         return pictures;
     }
 
-    /** Feet that moved are an arrow and are new in each count. */
+    /** Feet that moved are an arrow, new in each count; an arrow of the count before that is gone tells nothing. */
     private static boolean changes(Scene scene, Pose pose, Shown before) {
-        return !scene.feet().isEmpty()
-                || !pose.equals(before.pose())
+        return !pose.feet().isEmpty()
+                || !still(pose).equals(still(before.pose()))
                 || !scene.aimed().equals(before.scene().aimed());
+    }
+
+    private static Pose still(Pose pose) {
+        if (pose instanceof Pose.Pair pair) {
+            return new Pose.Pair(
+                    pair.weapon(),
+                    pair.leader(),
+                    pair.follower(),
+                    pair.measure(),
+                    pair.meeting(),
+                    pair.ways(),
+                    List.of());
+        }
+        Pose.Alone alone = (Pose.Alone) pose;
+        return new Pose.Alone(alone.weapon(), alone.person(), alone.pad(), alone.hit(), alone.ways(), List.of());
     }
 
     /** How the two stand in a state, without any stroke. */

@@ -93,7 +93,7 @@ final class Spoken {
                 .flatMap(side -> scene.at(side.other()).stream()
                         .filter(aimed -> aimed.threat().isPresent())
                         .map(aimed -> words.text(
-                                "earlier", words.of("side", side), blow(side, aimed, Path.UNSTATED, false))))
+                                "earlier", words.of("side", side), blow(side, aimed, Path.UNSTATED, scene.isSabre()))))
                 .toList();
     }
 
@@ -122,7 +122,7 @@ final class Spoken {
         String shown = threat.shown()
                 .map(line -> words.text("shown", words.text("into." + dotted(line), owner)))
                 .orElse("");
-        return kind(threat.attack(), path, cut) + " " + into + shown + end(threat, aimed);
+        return kind(threat.attack(), path, cut) + " " + into + shown + end(threat, aimed, cut);
     }
 
     private static String dotted(Enum<?> value) {
@@ -148,26 +148,28 @@ final class Spoken {
         return attack.meant() && attack.role() == Role.EXTENSION ? Role.ATTACK : attack.role();
     }
 
-    private String end(Threat threat, Aimed aimed) {
+    private String end(Threat threat, Aimed aimed, boolean cut) {
         if (threat.end() instanceof AttackEnd.PastTheParry past) {
             return words.text("fate", words.text("fate.past.parry", words.of("position", past.by())));
         }
         Optional<Position> by = aimed.closing().by();
-        if (!isParried(threat) || by.isEmpty()) {
+        boolean drew = threat.end() instanceof AttackEnd.DrewParry;
+        boolean parried = threat.end() instanceof AttackEnd.Parried;
+        if (by.isEmpty() || !(drew || parried)) {
             return words.text("fate", words.text("fate." + threat.end().key()));
         }
         String position = words.of("position", by.get());
-        String how = aimed.carriedRound() ? "fate.round" : closes(threat, aimed) ? "fate.closed" : "fate.answered";
-        return words.text("fate", words.text(how, position));
+        String round = aimed.carriedRound() ? ".round" : "";
+        if (drew) {
+            return words.text("fate", words.text("fate.drew" + round, position));
+        }
+        String how = aimed.carriedRound() || closes(threat, aimed) ? "fate.closed" + round : "fate.answered";
+        return words.text("fate", words.text(how, position)) + words.text(cut ? "crossed.cut" : "crossed");
     }
 
-    private static boolean isParried(Threat threat) {
-        return threat.end() instanceof AttackEnd.Parried || threat.end() instanceof AttackEnd.DrewParry;
-    }
-
-    /** Whether the hand parries the stroke by closing its line and no other. */
+    /** Whether the hand parries the stroke, or what it was taken for, by closing its line and no other. */
     private static boolean closes(Threat threat, Aimed aimed) {
-        return isParried(threat)
+        return (threat.end() instanceof AttackEnd.Parried || threat.end() instanceof AttackEnd.DrewParry)
                 && threat.line()
                         .value()
                         .filter(line -> aimed.closing().closed().equals(Set.of(line)))
@@ -181,7 +183,7 @@ final class Spoken {
                 .map(Spoken::move)
                 .map(words::text);
         Stream<String> hands = scene.gesture(side).stream().map(gesture -> words.of("gesture", gesture));
-        List<String> moves = Stream.concat(feet, hands).toList();
+        List<String> moves = Stream.concat(hands, feet).toList();
         return moves.isEmpty() ? Optional.empty() : Optional.of(String.join(words.text("and"), moves));
     }
 
@@ -246,7 +248,9 @@ final class Spoken {
     private String blades(State state) {
         return state.engagement()
                 .value()
-                .map(known -> words.text(known.isPresent() ? "blades.engaged" : "blades.apart"))
+                .map(known -> known.map(contact -> words.of("line", contact.lineOf(Side.FOLLOWER)))
+                        .map(line -> words.text("blades.engaged", line))
+                        .orElseGet(() -> words.text("blades.apart")))
                 .orElse("");
     }
 

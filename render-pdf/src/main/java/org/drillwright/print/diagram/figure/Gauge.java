@@ -30,6 +30,9 @@ public record Gauge(
     /** The thinnest stroke, in points: half a point is what common printers and copiers still hold. */
     public static final double HAIR = 0.5;
 
+    /** Points a metre below which two do not tell anything any more, and only the one attacked is drawn: 20 mm for two. */
+    public static final double LEAST_SCALE = 20 * 72 / 25.4 / 4.16;
+
     /** How much of the piste a picture of two holds, in metres: out of distance, from rear hand to rear hand. */
     public static final double SPAN = 4.16;
 
@@ -44,9 +47,20 @@ public record Gauge(
         return atScale(scale);
     }
 
+    /** Whether there is no room for more than what matters most: 24 mm for two, or less. */
+    public boolean isSmall() {
+        return scale * SPAN < CARD * 24.5 / 30;
+    }
+
+    /** Whether two are too small to tell anything. */
+    public boolean isTiny() {
+        return scale < LEAST_SCALE;
+    }
+
     /** The gauge of what is drawn at so many points a metre. */
-    static Gauge atScale(double scale) {
+    private static Gauge atScale(double scale) {
         double share = scale * SPAN / CARD;
+        double pitch = Math.max(1.55, 1.55 * Math.pow(share, 0.8)) * (share < 24.5 / 30 ? 1.3 : 1);
         double line = Math.min(1.6, Math.max(HAIR, 0.52 * Math.pow(share, 0.75)));
         double wide = Math.pow(share, 0.6);
         return new Gauge(
@@ -59,6 +73,6 @@ public record Gauge(
                 Math.max(0.05, Math.min(0.14, 0.12 - 0.0756 * (share - 1))),
                 Math.max(1.75, 1.75 * Math.pow(share, 0.8)),
                 Math.max(HAIR, 0.50 * Math.pow(share, 0.5)),
-                Math.max(1.55, 1.55 * Math.pow(share, 0.8)));
+                pitch);
     }
 }

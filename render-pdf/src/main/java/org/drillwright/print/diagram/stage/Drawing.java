@@ -53,6 +53,9 @@ public record Drawing(double height, List<Mark> marks) {
 
         Drawing lay() {
             Optional<Inset> inset = inset();
+            if (gauge.isTiny() && inset.isPresent()) {
+                return only(inset.get());
+            }
             Stage stage = new Stage(pose, gauge);
             Floor floor = new Floor(stage.eye(), gauge);
             List<Mark> figures = new ArrayList<>(stage.draw());
@@ -66,11 +69,25 @@ public record Drawing(double height, List<Mark> marks) {
             marks.add(floor.ground(0, width));
             figures.forEach(mark -> marks.add(mark.moved(across, 0)));
             inset.ifPresent(one -> marks.add(placed(one, left, Cover.of(marks))));
+            return cut(marks);
+        }
+
+        /** Its top is where the highest ink is. */
+        private static Drawing cut(List<Mark> marks) {
             Box box = Cover.of(marks).box();
             return new Drawing(
                     box.height(),
                     Rounded.marks(
                             marks.stream().map(mark -> mark.moved(0, -box.y())).toList()));
+        }
+
+        private Drawing only(Inset inset) {
+            return cut(List.of(named(inset)
+                    .moved((width - inset.frame().width()) / 2 - inset.frame().x(), 0)));
+        }
+
+        private Mark named(Inset inset) {
+            return new Mark.Named("lines of the " + inset.side().word(), inset.draw(Stage.meeting(pose), pose.ways()));
         }
 
         private Mark placed(Inset inset, boolean left, Cover below) {
@@ -80,9 +97,7 @@ public record Drawing(double height, List<Mark> marks) {
             double x = left ? edge : width - edge - frame.width();
             double lowest = below.top(x - gap, x + frame.width() + gap) - gap;
             double bottom = Math.min(lowest, below.box().y() + frame.height());
-            Mark drawn = new Mark.Named(
-                    "lines of the " + inset.side().word(), inset.draw(Stage.meeting(pose), pose.ways()));
-            return drawn.moved(x - frame.x(), bottom - frame.bottom());
+            return named(inset).moved(x - frame.x(), bottom - frame.bottom());
         }
 
         private boolean onTheLeft(Inset inset, Eye eye) {

@@ -55,7 +55,7 @@ final class Inset {
         this.aimed = aimed;
         this.gauge = gauge;
         this.signs = new Signs(gauge);
-        double scale = LARGER * gauge.scale();
+        double scale = LARGER * Math.max(gauge.scale(), Gauge.LEAST_SCALE);
         this.bust = new Bust(person, weapon, scale, gauge);
         Point spine = person.trunk().shoulders();
         Dot middle = bust.eye().see(spine.plus(person.outside().times(ASIDE)));
@@ -95,7 +95,9 @@ final class Inset {
         marks.add(new Mark.Named("attacked", bust.draw(frame)));
         marks.add(new Mark.Contour(rounded(), 1.25 * signs.thin(), Ink.BLACK));
         doubts(marks);
-        List<Mark> gone = ways.stream().map(this::way).flatMap(Optional::stream).toList();
+        List<Mark> gone = gauge.isSmall()
+                ? List.of()
+                : ways.stream().map(this::way).flatMap(Optional::stream).toList();
         marks.addAll(gone);
         meeting.ifPresent(one -> marks.addAll(signs(one, !gone.isEmpty())));
         return marks;
@@ -175,7 +177,7 @@ final class Inset {
     /** The point, and where it was carried; a circular parry has told the way already. */
     private List<Mark> parried(Dot dot, boolean told) {
         List<Mark> marks = new ArrayList<>();
-        if (!told) {
+        if (!told && !gauge.isSmall()) {
             carried(dot).ifPresent(to -> marks.add(new Mark.Named("carried", signs.arrow(List.of(dot, to)))));
         }
         marks.add(new Mark.Named("point", signs.dot(dot)));

@@ -70,7 +70,9 @@ final class Stage {
         swords.forEach(person -> marks.add(new Mark.Named(
                 "sword of the " + person.side().word(),
                 figure(person).sword(behind.contains(person) ? FOIBLE : 1))));
-        pose.ways().forEach(way -> marks.add(new Mark.Named("way", way(way))));
+        if (!gauge.isSmall()) {
+            pose.ways().forEach(way -> marks.add(new Mark.Named("way", way(way))));
+        }
         marks.addAll(signs());
         return marks;
     }
@@ -161,7 +163,7 @@ final class Stage {
         if (meeting instanceof Meeting.Landed landed) {
             boolean onBlack = landed.by() == Side.FOLLOWER;
             List<Mark> marks = new ArrayList<>();
-            landed.held().ifPresent(held -> marks.add(new Mark.Named("ticks", signs.ticks(eye.see(held.at()), 3))));
+            landed.held().ifPresent(held -> marks.add(new Mark.Named("ring", signs.ring(eye.see(held.at())))));
             marks.add(new Mark.Named("star", signs.star(eye.see(landed.target().seen()), onBlack)));
             return marks;
         }

@@ -3,6 +3,7 @@ package org.drillwright.print.diagram.figure;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.model.Weapon;
+import org.drillwright.print.diagram.curve.Cover;
 import org.drillwright.print.diagram.curve.Dot;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
@@ -38,6 +39,13 @@ public final class Bust {
     /** Where the jacket ends on paper. */
     public double bottom() {
         return figure.edge().stream().mapToDouble(Dot::y).max().orElseThrow();
+    }
+
+    /** Where it ends on the left and on the right, without the blade. */
+    public Box sides() {
+        List<Mark> marks = new ArrayList<>(figure.bust());
+        marks.addAll(figure.sword(0));
+        return Cover.of(marks).box();
     }
 
     /** All of it that lies in a frame; a blade is cut where it would leave it. */

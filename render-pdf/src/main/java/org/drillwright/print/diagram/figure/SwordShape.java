@@ -24,6 +24,9 @@ final class SwordShape {
 
     private static final double NARROWER = 0.55;
 
+    /** Points a metre from which there is room for a knuckle bow. */
+    private static final double BOW = 30;
+
     private final Weapon weapon;
     private final Blade blade;
     private final Eye eye;
@@ -96,7 +99,7 @@ final class SwordShape {
 
     /** The knuckle bow of a sabre, from the guard to the pommel. */
     List<Mark> bow(Arm arm, double white) {
-        if (weapon != Weapon.SABRE) {
+        if (weapon != Weapon.SABRE || gauge.scale() < BOW) {
             return List.of();
         }
         Point edge = Math.abs(direction().z()) > 0.9 ? arm.wrist().minus(arm.elbow()) : Point.UP.times(-1);

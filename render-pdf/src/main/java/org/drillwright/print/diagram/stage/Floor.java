@@ -8,6 +8,7 @@ import org.drillwright.print.diagram.figure.Eye;
 import org.drillwright.print.diagram.figure.Gauge;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Outline;
 import org.drillwright.print.pose.FootMove;
 import org.drillwright.print.pose.Pose;
 import org.drillwright.print.pose.body.Point;
@@ -93,7 +94,10 @@ final class Floor {
         List<Mark> marks = new ArrayList<>(List.of(new Mark.Named("measure", bar)));
         Dot middle = new Dot((from + to) / 2, y);
         if (!measure.isKnown()) {
-            marks.add(new Mark.Named("unknown", signs.question(middle, 3.6 * gauge.mark(), false)));
+            List<Mark> question = new ArrayList<>();
+            question.add(Mark.Shape.filled(Outline.circle(middle.x(), y, 2.2 * gauge.mark()), Ink.WHITE));
+            question.addAll(signs.question(middle, 3.6 * gauge.mark(), false));
+            marks.add(new Mark.Named("unknown", question));
             return marks;
         }
         int shoes = Math.max(0, Math.min(OUT, measure.least()));

@@ -58,10 +58,13 @@ final class Inset {
         double scale = LARGER * Math.max(gauge.scale(), Gauge.LEAST_SCALE);
         this.bust = new Bust(person, weapon, scale, gauge);
         Point spine = person.trunk().shoulders();
-        Dot middle = bust.eye().see(spine.plus(person.outside().times(ASIDE)));
+        double middle = see(spine.plus(person.outside().times(ASIDE))).x();
+        Box sides = bust.sides();
+        double room = WIDTH * scale / 2 - gauge.line() - gauge.mark();
+        double x = Math.min(Math.max(middle, sides.right() - room), sides.x() + room) - WIDTH * scale / 2;
         double clear = gauge.line() + 0.5 * gauge.mark();
         double top = bust.top() - clear;
-        this.frame = new Box(middle.x() - WIDTH * scale / 2, top, WIDTH * scale, bust.bottom() + clear - top);
+        this.frame = new Box(x, top, WIDTH * scale, bust.bottom() + clear - top);
         double level = see(along(weapon == Weapon.SABRE ? NECK : WAIST)).y();
         boolean insideRight = see(person.outside()).x() < see(Point.ORIGIN).x();
         this.lines = new Lines(frame, see(spine).x(), level, insideRight, weapon == Weapon.SABRE);

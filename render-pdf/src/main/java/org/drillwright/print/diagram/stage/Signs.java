@@ -141,16 +141,16 @@ public final class Signs {
     List<Mark> shoe(Dot at) {
         double r = mark();
         Tube sole = new Tube(List.of(
-                new Tube.Disc(at.plus(new Dot(-0.15 * r, 0)), 0.62 * r),
-                new Tube.Disc(at.plus(new Dot(0.55 * r, 0)), 0.80 * r),
-                new Tube.Disc(at.plus(new Dot(1.10 * r, 0)), 0.62 * r)));
+                new Tube.Disc(at.plus(new Dot(-0.30 * r, 0)), 0.50 * r),
+                new Tube.Disc(at.plus(new Dot(0.65 * r, 0)), 0.78 * r),
+                new Tube.Disc(at.plus(new Dot(1.25 * r, 0)), 0.66 * r)));
         Tube heel = new Tube(List.of(
-                new Tube.Disc(at.plus(new Dot(-1.38 * r, 0)), 0.52 * r),
-                new Tube.Disc(at.plus(new Dot(-1.22 * r, 0)), 0.52 * r)));
+                new Tube.Disc(at.plus(new Dot(-1.62 * r, 0)), 0.50 * r),
+                new Tube.Disc(at.plus(new Dot(-1.50 * r, 0)), 0.50 * r)));
         double clear = 1.2 * r;
         return List.of(
                 new Mark.Contour(
-                        Smooth.straight(List.of(at.plus(new Dot(-1.6 * r, 0)), at.plus(new Dot(1.4 * r, 0)))),
+                        Smooth.straight(List.of(at.plus(new Dot(-1.7 * r, 0)), at.plus(new Dot(1.5 * r, 0)))),
                         2 * clear,
                         Ink.WHITE),
                 Mark.Shape.filled(sole.closed(), Ink.BLACK),

@@ -162,10 +162,7 @@ final class Stage {
         Meeting meeting = meeting(pose).orElseThrow();
         if (meeting instanceof Meeting.Landed landed) {
             boolean onBlack = landed.by() == Side.FOLLOWER;
-            List<Mark> marks = new ArrayList<>();
-            landed.held().ifPresent(held -> marks.add(new Mark.Named("ring", signs.ring(eye.see(held.at())))));
-            marks.add(new Mark.Named("star", signs.star(eye.see(landed.target().seen()), onBlack)));
-            return marks;
+            return List.of(new Mark.Named("star", signs.star(eye.see(landed.target().seen()), onBlack)));
         }
         if (meeting instanceof Meeting.Parried parried) {
             return List.of(new Mark.Named("ticks", signs.ticks(eye.see(parried.crossing().at()), 3)));

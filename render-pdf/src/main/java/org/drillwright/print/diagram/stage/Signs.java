@@ -145,8 +145,8 @@ public final class Signs {
                 new Tube.Disc(at.plus(new Dot(0.65 * r, 0)), 0.78 * r),
                 new Tube.Disc(at.plus(new Dot(1.25 * r, 0)), 0.66 * r)));
         Tube heel = new Tube(List.of(
-                new Tube.Disc(at.plus(new Dot(-1.62 * r, 0)), 0.50 * r),
-                new Tube.Disc(at.plus(new Dot(-1.50 * r, 0)), 0.50 * r)));
+                new Tube.Disc(at.plus(new Dot(-1.62 * r, 0)), 0.56 * r),
+                new Tube.Disc(at.plus(new Dot(-1.50 * r, 0)), 0.56 * r)));
         double clear = 1.2 * r;
         return List.of(
                 new Mark.Contour(

@@ -33,8 +33,8 @@ import org.drillwright.print.pose.body.Person;
 final class Spoken {
 
     /** What is done to a blade on the way of a stroke, as far as there is a word for it. */
-    private static final Set<Contact> TAKEN = Set.of(
-            Contact.BEAT, Contact.PRESS, Contact.FROISSEMENT, Contact.BIND, Contact.CROISE, Contact.ENVELOP);
+    private static final Set<Contact> TAKEN =
+            Set.of(Contact.BEAT, Contact.PRESS, Contact.FROISSEMENT, Contact.BIND, Contact.CROISE, Contact.ENVELOP);
 
     private final Words words;
 
@@ -71,8 +71,10 @@ final class Spoken {
         said.addAll(earlier(scene));
         scene.stroke().map(stroke -> stroke(scene, stroke)).ifPresent(said::add);
         Stream.of(Side.values())
-                .filter(side -> scene.stroke().filter(stroke -> stroke.by() == side).isEmpty())
-                .forEach(side -> moves(scene, side).ifPresent(moves -> said.add(words.text("moves", side(scene, side), moves))));
+                .filter(side ->
+                        scene.stroke().filter(stroke -> stroke.by() == side).isEmpty())
+                .forEach(side ->
+                        moves(scene, side).ifPresent(moves -> said.add(words.text("moves", side(scene, side), moves))));
         if (scene.stroke().isEmpty()) {
             said.addAll(closings(scene));
         }
@@ -81,7 +83,8 @@ final class Spoken {
 
     private List<String> unknown(Scene scene) {
         return Stream.of(Side.values())
-                .filter(side -> scene.at(side.other()).filter(aimed -> !aimed.known()).isPresent())
+                .filter(side ->
+                        scene.at(side.other()).filter(aimed -> !aimed.known()).isPresent())
                 .map(side -> words.text("unknown.attack", words.of("side", side)))
                 .toList();
     }
@@ -89,7 +92,8 @@ final class Spoken {
     /** A stroke that went before the last one. */
     private List<String> earlier(Scene scene) {
         return Stream.of(Side.values())
-                .filter(side -> scene.stroke().filter(stroke -> stroke.by() != side).isPresent())
+                .filter(side ->
+                        scene.stroke().filter(stroke -> stroke.by() != side).isPresent())
                 .flatMap(side -> scene.at(side.other()).stream()
                         .filter(aimed -> aimed.threat().isPresent())
                         .map(aimed -> words.text(

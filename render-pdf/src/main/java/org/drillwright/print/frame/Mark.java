@@ -66,8 +66,7 @@ public sealed interface Mark {
 
         @Override
         public Contour moved(double dx, double dy) {
-            return new Contour(
-                    path.stream().map(part -> part.moved(dx, dy)).toList(), width, ink);
+            return new Contour(path.stream().map(part -> part.moved(dx, dy)).toList(), width, ink);
         }
     }
 

@@ -55,8 +55,8 @@ final class Drawn {
         PDFormXObject form = new PDFormXObject(stream);
         form.setFormType(1);
         form.setResources(fonts.inForms());
-        form.setBBox(new PDRectangle((float) -EDGE, (float) -EDGE, (float) (box.width() + 2 * EDGE), (float)
-                (box.height() + 2 * EDGE)));
+        form.setBBox(new PDRectangle(
+                (float) -EDGE, (float) -EDGE, (float) (box.width() + 2 * EDGE), (float) (box.height() + 2 * EDGE)));
         return form;
     }
 }

@@ -82,7 +82,8 @@ final class PagePen {
         PDStructureElement element = tags.figure(figure.alternative(), onPage(figure.box(), marks.height()), parent);
         begin(element);
         page.op("q");
-        page.numbers(1, 0, 0, 1, figure.box().x(), marks.height() - figure.box().bottom()).op("cm");
+        page.numbers(1, 0, 0, 1, figure.box().x(), marks.height() - figure.box().bottom())
+                .op("cm");
         page.put('/').word(drawn.name(figure)).op("Do");
         page.op("Q");
         page.op("EMC");

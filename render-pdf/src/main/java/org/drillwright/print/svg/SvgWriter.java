@@ -82,7 +82,15 @@ public final class SvgWriter {
                 markup.tag("g")
                         .with("role", "img")
                         .with("aria-label", figure.alternative())
-                        .with("transform", matrix(1, 0, 0, 1, figure.box().x(), figure.box().y()))
+                        .with(
+                                "transform",
+                                matrix(
+                                        1,
+                                        0,
+                                        0,
+                                        1,
+                                        figure.box().x(),
+                                        figure.box().y()))
                         .inside();
                 picture(figure);
                 markup.end("g");

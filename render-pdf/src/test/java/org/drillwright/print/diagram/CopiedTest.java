@@ -32,7 +32,8 @@ class CopiedTest {
 
     /** Feet on one line, so that only what is played differs. */
     private static BufferedImage copy(String drill, int count) throws IOException {
-        Picture picture = Pictures.of(Example.drill(drill).replay(), Language.ENGLISH).get(count - 1);
+        Picture picture =
+                Pictures.of(Example.drill(drill).replay(), Language.ENGLISH).get(count - 1);
         Node figure = picture.draw(0, HIGH - picture.height(WIDTH), WIDTH);
         List<byte[]> drawn = new ArrayList<>();
         new PngPictures(Family.dejaVu(), DOTS)

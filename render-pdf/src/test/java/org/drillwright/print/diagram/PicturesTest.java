@@ -119,7 +119,8 @@ class PicturesTest {
         Scene scene = scene(id, number);
         Node.Figure figure = figure(Example.drill(id), number);
         Optional<Mark.Named> star = new Seen(figure).inThePair("star");
-        boolean thrust = scene.partner() && scene.stroke().filter(stroke -> !stroke.cut()).isPresent();
+        boolean thrust = scene.partner()
+                && scene.stroke().filter(stroke -> !stroke.cut()).isPresent();
         if (star.isEmpty() || !thrust) {
             return;
         }
@@ -179,15 +180,19 @@ class PicturesTest {
                 Count count = drill.replay().counts().get(at);
                 boolean steps = count.moves().stream()
                         .flatMap(played -> played.move().parts().stream())
-                        .anyMatch(part -> part.action() instanceof Action.Step step
-                                && step.foot() != Action.Foot.APPEL);
-                if (steps || count.moves().stream().anyMatch(played -> AttackEnd.of(count, count.moves().indexOf(played))
-                        .isPresent())) {
+                        .anyMatch(
+                                part -> part.action() instanceof Action.Step step && step.foot() != Action.Foot.APPEL);
+                if (steps
+                        || count.moves().stream()
+                                .anyMatch(played -> AttackEnd.of(
+                                                count, count.moves().indexOf(played))
+                                        .isPresent())) {
                     assertTrue(pictures.get(at).changes(), drill.drill().id() + " " + (at + 1));
                 }
             }
         }
-        List<Picture> held = Pictures.of(Example.drill("keeping-distance-from-the-caller").replay(), Language.ENGLISH);
+        List<Picture> held =
+                Pictures.of(Example.drill("keeping-distance-from-the-caller").replay(), Language.ENGLISH);
         assertFalse(held.get(2).changes(), "hold, light on both feet");
         assertFalse(held.get(5).changes(), "wait on guard");
     }

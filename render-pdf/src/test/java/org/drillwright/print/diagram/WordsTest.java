@@ -129,8 +129,12 @@ class WordsTest {
                     String who = stroke.by() == Side.LEADER ? "Leader" : "Follower";
                     String whose = stroke.by() == Side.LEADER ? "the follower’s" : "the leader’s";
                     assertTrue(said.contains(who) && said.contains(whose), said);
-                    stroke.threat().line().value().ifPresent(line -> assertTrue(
-                            said.contains(line.words().replace(" line", "")), () -> line + " is not in: " + said));
+                    stroke.threat()
+                            .line()
+                            .value()
+                            .ifPresent(line -> assertTrue(
+                                    said.contains(line.words().replace(" line", "")),
+                                    () -> line + " is not in: " + said));
                 });
             }
         }

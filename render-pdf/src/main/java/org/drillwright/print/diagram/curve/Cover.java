@@ -41,7 +41,8 @@ public final class Cover {
     /** The highest ink between two places on the paper; positive infinity if there is none. */
     public double top(double left, double right) {
         return edges.stream()
-                .filter(edge -> edge.at().x() + edge.beyond() >= left && edge.at().x() - edge.beyond() <= right)
+                .filter(edge ->
+                        edge.at().x() + edge.beyond() >= left && edge.at().x() - edge.beyond() <= right)
                 .mapToDouble(edge -> edge.at().y() - edge.beyond())
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);

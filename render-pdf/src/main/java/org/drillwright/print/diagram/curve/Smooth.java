@@ -24,8 +24,8 @@ public final class Smooth {
         int n = dots.size();
         List<Segment> segments = new ArrayList<>(List.of(start(dots.get(0))));
         for (int at = 0; at < n; at++) {
-            segments.add(curve(
-                    dots.get((at + n - 1) % n), dots.get(at), dots.get((at + 1) % n), dots.get((at + 2) % n)));
+            segments.add(
+                    curve(dots.get((at + n - 1) % n), dots.get(at), dots.get((at + 1) % n), dots.get((at + 2) % n)));
         }
         return segments;
     }
@@ -105,8 +105,7 @@ public final class Smooth {
         double near = at.distance(before);
         double far = at.distance(to);
         double root = Math.sqrt(near * far);
-        Dot weighed =
-                to.times(near).minus(before.times(far)).plus(at.times(2 * near + 3 * root + far));
+        Dot weighed = to.times(near).minus(before.times(far)).plus(at.times(2 * near + 3 * root + far));
         Dot handle = weighed.times(1 / (3 * (near + root)));
         return near < SAME ? at : handle;
     }

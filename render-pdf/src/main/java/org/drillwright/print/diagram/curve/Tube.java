@@ -37,7 +37,8 @@ public final class Tube {
             int next = Math.min(disc + 1, discs.size() - 1);
             double share = (at % BETWEEN) / (double) BETWEEN;
             double eased = share * share * (3 - 2 * share);
-            radii[at] = (1 - eased) * discs.get(disc).radius() + eased * discs.get(next).radius();
+            radii[at] = (1 - eased) * discs.get(disc).radius()
+                    + eased * discs.get(next).radius();
         }
     }
 

@@ -51,7 +51,8 @@ public final class Bust {
     /** All of it that lies in a frame; a blade is cut where it would leave it. */
     public List<Mark> draw(Box frame) {
         List<Mark> marks = new ArrayList<>(figure.bust());
-        marks.addAll(figure.sword(person.blade().map(blade -> inside(blade, frame)).orElse(0.0)));
+        marks.addAll(
+                figure.sword(person.blade().map(blade -> inside(blade, frame)).orElse(0.0)));
         return marks;
     }
 

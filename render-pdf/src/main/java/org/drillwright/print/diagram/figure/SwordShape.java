@@ -55,8 +55,8 @@ final class SwordShape {
         marks.add(Mark.Shape.filled(tube.closed(), Ink.BLACK));
         if (to == 1 && weapon != Weapon.SABRE) {
             Dot tip = eye.see(blade.tip());
-            marks.add(Mark.Shape.filled(
-                    Outline.circle(tip.x(), tip.y(), 1.15 * gauge.foible() * heavier()), Ink.BLACK));
+            marks.add(
+                    Mark.Shape.filled(Outline.circle(tip.x(), tip.y(), 1.15 * gauge.foible() * heavier()), Ink.BLACK));
         }
         return marks;
     }
@@ -132,8 +132,8 @@ final class SwordShape {
         List<Dot> dots = new ArrayList<>();
         for (int at = 0; at < SAMPLES; at++) {
             double angle = 2 * Math.PI * at / SAMPLES;
-            dots.add(eye.see(centre.plus(across.times(radius * Math.cos(angle)))
-                    .plus(other.times(radius * Math.sin(angle)))));
+            dots.add(eye.see(
+                    centre.plus(across.times(radius * Math.cos(angle))).plus(other.times(radius * Math.sin(angle)))));
         }
         return dots;
     }

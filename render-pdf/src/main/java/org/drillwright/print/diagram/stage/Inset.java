@@ -19,7 +19,6 @@ import org.drillwright.print.frame.Segment;
 import org.drillwright.print.pose.Aimed;
 import org.drillwright.print.pose.Meeting;
 import org.drillwright.print.pose.Place;
-import org.drillwright.print.pose.Pose;
 import org.drillwright.print.pose.Way;
 import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
@@ -130,7 +129,8 @@ final class Inset {
     }
 
     private List<Mark> cross() {
-        Box part = lines.area(weapon == Weapon.SABRE ? Line.HEAD : Line.HIGH_OUTSIDE).orElseThrow();
+        Box part = lines.area(weapon == Weapon.SABRE ? Line.HEAD : Line.HIGH_OUTSIDE)
+                .orElseThrow();
         double level = part.bottom();
         double middle = see(person.trunk().shoulders()).x();
         double from = weapon == Weapon.SABRE ? level : frame.y();
@@ -202,7 +202,9 @@ final class Inset {
                         corner = new Dot(from.x() - 0.1 * frame.width(), y);
                     }
                     Dot way = corner.minus(from).unit();
-                    double room = Math.min(room(from.x(), way.x(), frame.x(), frame.right()), room(from.y(), way.y(), frame.y(), frame.bottom()));
+                    double room = Math.min(
+                            room(from.x(), way.x(), frame.x(), frame.right()),
+                            room(from.y(), way.y(), frame.y(), frame.bottom()));
                     return from.plus(way.times(Math.min(6.2 * gauge.mark(), room - gauge.mark())));
                 });
     }

@@ -161,7 +161,14 @@ public final class Signs {
     List<Mark> question(Dot at, double height, boolean onBlack) {
         double h = height;
         double[][] hook = {
-            {-0.24, -0.26}, {-0.18, -0.42}, {0.02, -0.49}, {0.21, -0.42}, {0.25, -0.24}, {0.14, -0.08}, {0.02, 0.03}, {0, 0.18}
+            {-0.24, -0.26},
+            {-0.18, -0.42},
+            {0.02, -0.49},
+            {0.21, -0.42},
+            {0.25, -0.24},
+            {0.14, -0.08},
+            {0.02, 0.03},
+            {0, 0.18}
         };
         List<Dot> dots = new ArrayList<>();
         for (double[] step : hook) {

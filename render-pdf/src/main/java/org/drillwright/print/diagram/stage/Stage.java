@@ -68,8 +68,7 @@ final class Stage {
         List<Person> swords = new ArrayList<>(far);
         crossing().ifPresent(crossing -> swords.sort(Comparator.comparing(one -> one.side() == crossing.nearer())));
         swords.forEach(person -> marks.add(new Mark.Named(
-                "sword of the " + person.side().word(),
-                figure(person).sword(behind.contains(person) ? FOIBLE : 1))));
+                "sword of the " + person.side().word(), figure(person).sword(behind.contains(person) ? FOIBLE : 1))));
         if (!gauge.isSmall()) {
             pose.ways().forEach(way -> marks.add(new Mark.Named("way", way(way))));
         }
@@ -90,7 +89,8 @@ final class Stage {
             Dot middle = eye.see(person.trunk().pelvis().towards(person.trunk().shoulders(), 0.45));
             marks.add(new Mark.Named("unknown", signs.question(middle, size, black)));
         } else if (person.swordArm().isEmpty()) {
-            Dot shoulder = eye.see(person.swordShoulder().plus(person.ahead().times(0.28)).plus(Point.UP.times(-0.05)));
+            Dot shoulder = eye.see(
+                    person.swordShoulder().plus(person.ahead().times(0.28)).plus(Point.UP.times(-0.05)));
             marks.add(new Mark.Named("unknown", signs.question(shoulder, size, false)));
         }
         return marks;
@@ -98,7 +98,8 @@ final class Stage {
 
     private List<Person> farFirst() {
         return people(pose).stream()
-                .sorted(Comparator.comparingDouble((Person person) -> -eye.depth(person.trunk().pelvis())))
+                .sorted(Comparator.comparingDouble(
+                        (Person person) -> -eye.depth(person.trunk().pelvis())))
                 .toList();
     }
 
@@ -121,18 +122,21 @@ final class Stage {
 
     /** Whether the outer part of a blade lies behind the trunk of the other. */
     private boolean passesBehind(Person person) {
-        if (person.blade().isEmpty() || meeting(pose).filter(Meeting.Landed.class::isInstance).isPresent()) {
+        if (person.blade().isEmpty()
+                || meeting(pose).filter(Meeting.Landed.class::isInstance).isPresent()) {
             return false;
         }
         Blade blade = person.blade().get();
-        return people(pose).stream().filter(other -> other.side() != person.side()).anyMatch(other -> {
-            List<Dot> edge = figure(other).edge();
-            double depth = eye.depth(figure(other).spine());
-            return Stream.iterate(SAMPLES / 2, at -> at + 1)
-                    .limit(SAMPLES / 2 + 1)
-                    .map(at -> blade.at(at / (double) SAMPLES))
-                    .anyMatch(point -> eye.depth(point) > depth && contains(edge, eye.see(point)));
-        });
+        return people(pose).stream()
+                .filter(other -> other.side() != person.side())
+                .anyMatch(other -> {
+                    List<Dot> edge = figure(other).edge();
+                    double depth = eye.depth(figure(other).spine());
+                    return Stream.iterate(SAMPLES / 2, at -> at + 1)
+                            .limit(SAMPLES / 2 + 1)
+                            .map(at -> blade.at(at / (double) SAMPLES))
+                            .anyMatch(point -> eye.depth(point) > depth && contains(edge, eye.see(point)));
+                });
     }
 
     /** By the crossings of a ray with the edge. */
@@ -162,10 +166,12 @@ final class Stage {
         Meeting meeting = meeting(pose).orElseThrow();
         if (meeting instanceof Meeting.Landed landed) {
             boolean onBlack = landed.by() == Side.FOLLOWER;
-            return List.of(new Mark.Named("star", signs.star(eye.see(landed.target().seen()), onBlack)));
+            return List.of(
+                    new Mark.Named("star", signs.star(eye.see(landed.target().seen()), onBlack)));
         }
         if (meeting instanceof Meeting.Parried parried) {
-            return List.of(new Mark.Named("ticks", signs.ticks(eye.see(parried.crossing().at()), 3)));
+            return List.of(new Mark.Named(
+                    "ticks", signs.ticks(eye.see(parried.crossing().at()), 3)));
         }
         if (meeting instanceof Meeting.Short falls) {
             return rest(falls.tip(), falls.target().seen());
@@ -174,7 +180,8 @@ final class Stage {
             return rest(evaded.tip(), evaded.target().seen());
         }
         if (meeting instanceof Meeting.Engaged engaged) {
-            return List.of(new Mark.Named("ring", signs.ring(eye.see(engaged.crossing().at()))));
+            return List.of(
+                    new Mark.Named("ring", signs.ring(eye.see(engaged.crossing().at()))));
         }
         return meeting instanceof Meeting.Beaten beaten ? beaten(beaten) : List.of();
     }
@@ -189,7 +196,11 @@ final class Stage {
             Dot along = to.minus(from).unit();
             marks.add(new Mark.Named(
                     "rest",
-                    signs.dashes(from.plus(along.times(gap)), to.minus(along.times(gap)), signs.thin(), 1.1 * gauge.mark())));
+                    signs.dashes(
+                            from.plus(along.times(gap)),
+                            to.minus(along.times(gap)),
+                            signs.thin(),
+                            1.1 * gauge.mark())));
         }
         marks.add(new Mark.Named("ring", signs.ring(to)));
         return marks;

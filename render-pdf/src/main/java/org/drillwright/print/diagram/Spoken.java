@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.model.Language;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action.Contact;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Line;
@@ -31,10 +30,6 @@ import org.drillwright.print.pose.body.Person;
 
 /** Says what a picture shows, in the language of the card; from what was played, never from what was drawn. */
 final class Spoken {
-
-    /** What is done to a blade on the way of a stroke, as far as there is a word for it. */
-    private static final Set<Contact> TAKEN =
-            Set.of(Contact.BEAT, Contact.PRESS, Contact.FROISSEMENT, Contact.BIND, Contact.CROISE, Contact.ENVELOP);
 
     private final Words words;
 
@@ -105,10 +100,7 @@ final class Spoken {
         Side by = stroke.by();
         Aimed aimed = scene.at(by.other())
                 .orElseGet(() -> new Aimed(true, Optional.of(stroke.threat()), Closing.NONE, false));
-        String taken = stroke.taken()
-                .filter(TAKEN::contains)
-                .map(contact -> words.of("taken", contact))
-                .orElse("");
+        String taken = stroke.bound() ? words.text("held.bind") : stroke.held() ? words.text("held.opposition") : "";
         String blow = blow(by, aimed, stroke.path(), stroke.cut()) + taken;
         return moves(scene, by)
                 .map(moves -> words.text("stroke", words.of("side", by), moves, blow))

@@ -103,7 +103,7 @@ public final class Figure {
     private List<Mark> rear() {
         List<Mark> marks = new ArrayList<>(weld.over(rearArm()));
         marks.addAll(tone == Tone.WHITE ? weld.over(rearHand()) : weld.on(rearHand()));
-        if (!person.head().masked() && person.blade().isPresent()) {
+        if (person.maskInHand()) {
             Head mask = new Head(
                     person.rearArm().wrist().plus(person.ahead().times(0.07)),
                     person.head().looking(),

@@ -49,7 +49,6 @@ class CopiedTest {
     @CsvSource({
         "straight-thrust-with-lunge, 1, parry-of-quarte, 1",
         "disengage, 1, disengage, 3",
-        "parry-of-quarte, 1, parry-of-sixte, 1",
         "parry-of-quarte, 2, parry-of-quarte, 3",
         "one-two, 1, one-two, 2"
     })

@@ -1,6 +1,5 @@
 package org.drillwright.print.diagram;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -68,7 +67,8 @@ class UnknownTest {
     void aPositionOnWhichSchoolsDifferClosesNoCertainLine() {
         Seen seen = seen(2);
         assertFalse(seen.has("closed"));
-        assertEquals("high left: ring", seen.lines(false));
+        assertTrue(seen.has("unknown stroke"), "what becomes of the feint");
+        assertTrue(seen.count("unknown") >= 2, "both lines that prime may close");
     }
 
     @Test

@@ -1,7 +1,6 @@
 package org.drillwright.print.diagram.curve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Ink;
@@ -12,67 +11,74 @@ import org.drillwright.print.frame.Segment;
 public final class Cover {
 
     /** Dots on each curve. */
-    private static final int BETWEEN = 4;
+    private static final int BETWEEN = 3;
 
-    /** A dot of an outline, and how far the ink goes beyond it. */
-    private record Edge(Dot at, double beyond) {}
+    /** Dots of outlines: x, y, and how far the ink goes beyond. */
+    private final List<double[]> edges = new ArrayList<>();
 
-    private final List<Edge> edges;
-
-    private Cover(List<Edge> edges) {
-        this.edges = edges;
-    }
+    private Cover() {}
 
     /** There must be a black mark. */
     public static Cover of(List<Mark> marks) {
-        List<Edge> edges = new ArrayList<>();
-        marks.forEach(mark -> collect(mark, edges));
-        return new Cover(edges);
+        Cover cover = new Cover();
+        marks.forEach(cover::collect);
+        return cover;
     }
 
     public Box box() {
-        double left = least(edge -> edge.at().x() - edge.beyond());
-        double top = least(edge -> edge.at().y() - edge.beyond());
-        double right = -least(edge -> -edge.at().x() - edge.beyond());
-        double bottom = -least(edge -> -edge.at().y() - edge.beyond());
+        double left = Double.POSITIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (double[] edge : edges) {
+            left = Math.min(left, edge[0] - edge[2]);
+            right = Math.max(right, edge[0] + edge[2]);
+            top = Math.min(top, edge[1] - edge[2]);
+            bottom = Math.max(bottom, edge[1] + edge[2]);
+        }
         return new Box(left, top, right - left, bottom - top);
     }
 
     /** The highest ink between two places on the paper; positive infinity if there is none. */
     public double top(double left, double right) {
-        return edges.stream()
-                .filter(edge ->
-                        edge.at().x() + edge.beyond() >= left && edge.at().x() - edge.beyond() <= right)
-                .mapToDouble(edge -> edge.at().y() - edge.beyond())
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private double least(java.util.function.ToDoubleFunction<Edge> side) {
-        return edges.stream()
-                .min(Comparator.comparingDouble(side))
-                .map(side::applyAsDouble)
-                .orElseThrow();
-    }
-
-    private static void collect(Mark mark, List<Edge> into) {
-        if (mark instanceof Mark.Named named) {
-            named.marks().forEach(part -> collect(part, into));
-        } else if (mark instanceof Mark.Line line && line.ink().equals(Ink.BLACK)) {
-            into.add(new Edge(new Dot(line.x1(), line.y1()), line.width() / 2));
-            into.add(new Edge(new Dot(line.x2(), line.y2()), line.width() / 2));
-        } else if (mark instanceof Mark.Contour contour && contour.ink().equals(Ink.BLACK)) {
-            dots(contour.path()).forEach(dot -> into.add(new Edge(dot, contour.width() / 2)));
-        } else if (mark instanceof Mark.Shape shape) {
-            boolean black = shape.fill().filter(Ink.BLACK::equals).isPresent();
-            double stroke = shape.stroke()
-                    .filter(line -> line.ink().equals(Ink.BLACK))
-                    .map(line -> line.width() / 2)
-                    .orElse(-1.0);
-            if (black || stroke >= 0) {
-                dots(shape.outline()).forEach(dot -> into.add(new Edge(dot, Math.max(0, stroke))));
+        double top = Double.POSITIVE_INFINITY;
+        for (double[] edge : edges) {
+            if (edge[0] + edge[2] >= left && edge[0] - edge[2] <= right) {
+                top = Math.min(top, edge[1] - edge[2]);
             }
         }
+        return top;
+    }
+
+    private void collect(Mark mark) {
+        if (mark instanceof Mark.Named named) {
+            named.marks().forEach(this::collect);
+        } else if (mark instanceof Mark.Line line && line.ink().equals(Ink.BLACK)) {
+            add(line);
+        } else if (mark instanceof Mark.Contour contour && contour.ink().equals(Ink.BLACK)) {
+            add(contour.path(), contour.width() / 2);
+        } else if (mark instanceof Mark.Shape shape) {
+            shape.fill().filter(Ink.BLACK::equals).ifPresent(ink -> add(shape.outline(), 0));
+            shape.stroke()
+                    .filter(stroke -> stroke.ink().equals(Ink.BLACK))
+                    .ifPresent(stroke -> add(shape.outline(), stroke.width() / 2));
+        }
+    }
+
+    /** Its ends are cut square. */
+    private void add(Mark.Line line) {
+        Dot from = new Dot(line.x1(), line.y1());
+        Dot to = new Dot(line.x2(), line.y2());
+        Dot wide = to.minus(from).unit().turned().times(line.width() / 2);
+        List.of(from.plus(wide), from.minus(wide), to.plus(wide), to.minus(wide)).forEach(corner -> add(corner, 0));
+    }
+
+    private void add(Dot dot, double beyond) {
+        edges.add(new double[] {dot.x(), dot.y(), beyond});
+    }
+
+    private void add(List<Segment> outline, double beyond) {
+        dots(outline).forEach(dot -> add(dot, beyond));
     }
 
     /** Dots along outlines, so near to each other that nothing of note lies between them. */

@@ -51,40 +51,50 @@ public final class Figure {
     /** All but the sword arm and what it holds. */
     public List<Mark> body() {
         List<Leg> legs = legs();
-        boolean farArm = eye.depth(person.rearArm().elbow()) > eye.depth(spine());
-        List<Part> parts = new ArrayList<>();
-        legs.forEach(leg -> parts.addAll(List.of(leg(leg), shoe(leg))));
-        parts.add(rearArm());
-        parts.add(rearHand());
-        parts.add(trunk());
+        List<Part> shins = legs.stream().map(this::leg).toList();
+        List<Part> shoes = legs.stream().map(this::shoe).toList();
+        Part trunk = trunk();
+        Part sleeve = arm(person.rearArm());
+        Part hand = hand(person.rearArm());
+        List<Part> parts = new ArrayList<>(shins);
+        parts.addAll(shoes);
+        parts.addAll(List.of(sleeve, hand, trunk));
         parts.addAll(head(person.head()).parts());
         person.swordArm().ifPresent(arm -> parts.add(arm(arm)));
         List<Mark> marks = new ArrayList<>(weld.weld(parts));
+        List<Mark> rear = rear(sleeve, hand);
+        boolean farArm = eye.depth(person.rearArm().elbow()) > eye.depth(spine());
         if (farArm) {
-            marks.addAll(rear());
+            marks.addAll(rear);
         }
-        legs.forEach(leg -> {
-            marks.addAll(weld.over(leg(leg)));
-            marks.addAll(tone == Tone.WHITE ? weld.over(shoe(leg)) : weld.on(shoe(leg)));
-        });
-        marks.addAll(weld.over(trunk()));
+        for (int at = 0; at < legs.size(); at++) {
+            marks.addAll(weld.over(shins.get(at)));
+            marks.addAll(extremity(shoes.get(at)));
+        }
+        marks.addAll(weld.over(trunk));
         if (!farArm) {
-            marks.addAll(rear());
+            marks.addAll(rear);
         }
         marks.addAll(head(person.head()).draw(weld));
         return marks;
     }
 
+    /** A hand or a shoe: of one ink with a black limb, and so without a seam. */
+    private List<Mark> extremity(Part part) {
+        return tone == Tone.WHITE ? weld.over(part) : weld.on(part);
+    }
+
     /** Without legs, and of the rear arm no more than hangs from the shoulder. */
     List<Mark> bust() {
         List<Ball> sleeve = sleeve(person.rearArm());
+        Part trunk = trunk();
         Part upper = Part.limb(tube(sleeve), 1.4 * ARM_ROOT, gauge.halo(), tone.cloth());
-        List<Part> parts = new ArrayList<>(List.of(upper, trunk()));
+        List<Part> parts = new ArrayList<>(List.of(upper, trunk));
         parts.addAll(head(person.head()).parts());
         person.swordArm().ifPresent(arm -> parts.add(arm(arm)));
         List<Mark> marks = new ArrayList<>(weld.weld(parts));
         boolean behind = eye.depth(person.rearArm().elbow()) > eye.depth(spine());
-        marks.addAll(behind ? weld.over(trunk()) : weld.over(upper));
+        marks.addAll(weld.over(behind ? trunk : upper));
         marks.addAll(head(person.head()).draw(weld));
         return marks;
     }
@@ -100,9 +110,9 @@ public final class Figure {
         return shown.balls(person.trunk().shoulders()).subList(0, 3);
     }
 
-    private List<Mark> rear() {
-        List<Mark> marks = new ArrayList<>(weld.over(rearArm()));
-        marks.addAll(tone == Tone.WHITE ? weld.over(rearHand()) : weld.on(rearHand()));
+    private List<Mark> rear(Part sleeve, Part hand) {
+        List<Mark> marks = new ArrayList<>(weld.over(sleeve));
+        marks.addAll(extremity(hand));
         if (person.maskInHand()) {
             Head mask = new Head(
                     person.rearArm().wrist().plus(person.ahead().times(0.07)),
@@ -132,7 +142,7 @@ public final class Figure {
                     .map(blade -> new SwordShape(weapon, blade, eye, gauge, tone))
                     .ifPresentOrElse(
                             sword -> marks.addAll(held(sword, arm, length)),
-                            () -> marks.addAll(tone == Tone.WHITE ? weld.over(hand(arm)) : weld.on(hand(arm))));
+                            () -> marks.addAll(extremity(hand(arm))));
         });
         return marks;
     }
@@ -199,14 +209,6 @@ public final class Figure {
 
     private Part arm(Arm arm) {
         return Part.limb(tube(arm.balls(person.trunk().shoulders())), ARM_ROOT, gauge.halo(), tone.cloth());
-    }
-
-    private Part rearArm() {
-        return arm(person.rearArm());
-    }
-
-    private Part rearHand() {
-        return hand(person.rearArm());
     }
 
     /** A hand that is raised falls back from the wrist. */

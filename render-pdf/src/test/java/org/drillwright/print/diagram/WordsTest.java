@@ -157,9 +157,9 @@ class WordsTest {
                 .get(0)
                 .alternative();
         assertEquals(
-                "Leader lunges: straight thrust into the follower’s high inside line, parried by quarte; the blades cross,"
-                        + " the point misses. Leader in the lunge with the arm extended, follower on guard, at extension"
-                        + " distance.",
+                "Leader lunges: straight thrust into the follower’s high inside line, parried by quarte; the blades"
+                        + " cross, the point misses. Leader in the lunge with the arm extended, follower on guard, at"
+                        + " extension distance.",
                 said);
     }
 

@@ -70,7 +70,8 @@ public final class Cover {
         Dot from = new Dot(line.x1(), line.y1());
         Dot to = new Dot(line.x2(), line.y2());
         Dot wide = to.minus(from).unit().turned().times(line.width() / 2);
-        List.of(from.plus(wide), from.minus(wide), to.plus(wide), to.minus(wide)).forEach(corner -> add(corner, 0));
+        List.of(from.plus(wide), from.minus(wide), to.plus(wide), to.minus(wide))
+                .forEach(corner -> add(corner, 0));
     }
 
     private void add(Dot dot, double beyond) {

@@ -141,8 +141,7 @@ public final class Figure {
             person.blade()
                     .map(blade -> new SwordShape(weapon, blade, eye, gauge, tone))
                     .ifPresentOrElse(
-                            sword -> marks.addAll(held(sword, arm, length)),
-                            () -> marks.addAll(extremity(hand(arm))));
+                            sword -> marks.addAll(held(sword, arm, length)), () -> marks.addAll(extremity(hand(arm))));
         });
         return marks;
     }

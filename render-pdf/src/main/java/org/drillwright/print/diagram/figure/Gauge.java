@@ -31,10 +31,10 @@ public record Gauge(
     public static final double HAIR = 0.5;
 
     /** Points a metre below which two do not tell anything any more, and only the one attacked is drawn: 20 mm for two. */
-    public static final double LEAST_SCALE = 20 * 72 / 25.4 / 4.16;
+    public static final double LEAST_SCALE = 20 * 72 / 25.4 / 4.25;
 
     /** How much of the piste a picture of two holds, in metres: out of distance, from rear hand to rear hand. */
-    public static final double SPAN = 4.16;
+    public static final double SPAN = 4.25;
 
     /** The same of one alone, with a pad at the reach of a lunge. */
     public static final double ALONE = SPAN * 20 / 28;
@@ -45,6 +45,11 @@ public record Gauge(
     public static Gauge of(double width, boolean alone) {
         double scale = width / (alone ? ALONE : SPAN);
         return atScale(scale);
+    }
+
+    /** The gauge of the same drawn smaller: where the two take more room than the picture has. */
+    public Gauge smaller(double share) {
+        return atScale(share * scale);
     }
 
     /** Whether there is no room for more than what matters most: 24 mm for two, or less. */

@@ -33,7 +33,7 @@ public record Drawing(double height, List<Mark> marks) {
 
     /** @param width in points */
     public static Drawing of(Scene scene, Pose pose, double width) {
-        return new Laying(scene, pose, width).lay();
+        return new Laying(scene, pose, width, Gauge.of(width, pose instanceof Pose.Alone)).lay();
     }
 
     /** One picture being laid. */
@@ -44,11 +44,11 @@ public record Drawing(double height, List<Mark> marks) {
         private final double width;
         private final Gauge gauge;
 
-        Laying(Scene scene, Pose pose, double width) {
+        Laying(Scene scene, Pose pose, double width, Gauge gauge) {
             this.scene = scene;
             this.pose = pose;
             this.width = width;
-            this.gauge = Gauge.of(width, pose instanceof Pose.Alone);
+            this.gauge = gauge;
         }
 
         Drawing lay() {
@@ -63,6 +63,14 @@ public record Drawing(double height, List<Mark> marks) {
             Cover cover = Cover.of(figures);
             boolean left = inset.map(one -> onTheLeft(one, stage.eye())).orElse(true);
             double free = width - cover.box().width();
+            if (free < 0) {
+                return new Laying(
+                                scene,
+                                pose,
+                                width,
+                                gauge.smaller(0.99 * width / cover.box().width()))
+                        .lay();
+            }
             double share = inset.isEmpty() ? 0.5 : left ? 1 : 0;
             double across = free * share - cover.box().x();
             List<Mark> marks = new ArrayList<>();

@@ -29,7 +29,7 @@ public sealed interface Meeting {
      *
      * @param tip where the blade ends
      */
-    record Short(Side by, Point tip, Place target) implements Meeting {}
+    record FallsShort(Side by, Point tip, Place target) implements Meeting {}
 
     /** The body was taken out of its way. */
     record Evaded(Side by, Point tip, Place target) implements Meeting {}

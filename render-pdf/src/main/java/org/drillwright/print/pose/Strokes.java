@@ -191,7 +191,7 @@ final class Strokes {
                 stroke.cut() ? raised(attacker, place) : new Thrust(scene.weapon(), place.seen(), 0).threaten(attacker);
         Point tip = threatens.blade().orElseThrow().tip();
         Meeting meeting = switch (reach) {
-            case SHORT -> new Meeting.Short(stroke.by(), tip, place);
+            case SHORT -> new Meeting.FallsShort(stroke.by(), tip, place);
             case EVADED -> new Meeting.Evaded(stroke.by(), tip, place);
             case THREAT -> new Meeting.Threatens(stroke.by(), tip, place);
             case UNKNOWN -> new Meeting.NotKnown(stroke.by());

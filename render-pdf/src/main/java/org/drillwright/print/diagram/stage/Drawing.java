@@ -151,7 +151,7 @@ public record Drawing(double height, List<Mark> marks) {
             if (meeting instanceof Meeting.Parried parried) {
                 return Optional.of(parried.by());
             }
-            if (meeting instanceof Meeting.Short falls) {
+            if (meeting instanceof Meeting.FallsShort falls) {
                 return Optional.of(falls.by());
             }
             if (meeting instanceof Meeting.Evaded evaded) {

@@ -160,7 +160,7 @@ final class Inset {
         if (meeting instanceof Meeting.Threatens threatens) {
             return List.of(new Mark.Named("ring", signs.ring(at(threatens.target()))));
         }
-        if (meeting instanceof Meeting.Short falls) {
+        if (meeting instanceof Meeting.FallsShort falls) {
             return List.of(new Mark.Named("ring", signs.ring(at(falls.target()))));
         }
         if (meeting instanceof Meeting.Evaded evaded) {

@@ -173,7 +173,7 @@ final class Stage {
             return List.of(new Mark.Named(
                     "ticks", signs.ticks(eye.see(parried.crossing().at()), 3)));
         }
-        if (meeting instanceof Meeting.Short falls) {
+        if (meeting instanceof Meeting.FallsShort falls) {
             return rest(falls.tip(), falls.target().seen());
         }
         if (meeting instanceof Meeting.Evaded evaded) {

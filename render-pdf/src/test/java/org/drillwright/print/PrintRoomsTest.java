@@ -55,8 +55,28 @@ class PrintRoomsTest {
                 "org.drillwright.notation",
                 "org.drillwright.phrase",
                 "org.drillwright.explain",
-                "org.drillwright.print.pose",
+                "org.drillwright.print.pose..",
                 "org.drillwright.print.frame");
+    }
+
+    /** Outlines know no fencer, a fencer knows no partner. */
+    @Test
+    void withinDiagramsCurvesStandBelowFiguresAndFiguresBelowTheStage() {
+        standsOn("diagram.curve", "org.drillwright.print.frame");
+        String[] below = {
+            "org.drillwright.model",
+            "org.drillwright.print.frame",
+            "org.drillwright.print.pose..",
+            "org.drillwright.print.diagram.curve"
+        };
+        standsOn("diagram.figure", below);
+        standsOn(
+                "diagram.stage",
+                and(
+                        below,
+                        "org.drillwright.notation",
+                        "org.drillwright.phrase",
+                        "org.drillwright.print.diagram.figure"));
     }
 
     @Test

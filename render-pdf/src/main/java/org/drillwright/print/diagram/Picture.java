@@ -1,61 +1,65 @@
 package org.drillwright.print.diagram;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import org.drillwright.model.Side;
-import org.drillwright.print.frame.Mark;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.drillwright.print.diagram.stage.Drawing;
+import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.pose.Pose;
 import org.drillwright.print.pose.Scene;
 
-/** The picture of one count: the two from above at its end and, over the one who is attacked, that one's lines. */
+/** The picture of one count: the two as they stand, what the last stroke came to, and the lines of the one attacked. */
 public final class Picture {
 
-    /** Between lines and plan. */
-    private static final double GAP = 3;
-
     private final Scene scene;
-    private final String lines;
-    private final String plan;
+    private final Pose pose;
+    private final String alternative;
+    private final String gist;
+    private final boolean changes;
 
-    Picture(Scene scene, String lines, String plan) {
+    /** By width, in points: whoever lays a card asks for the height of a picture many times. */
+    private final Map<Double, Drawing> drawn = new ConcurrentHashMap<>();
+
+    Picture(Scene scene, Pose pose, String alternative, String gist, boolean changes) {
         this.scene = scene;
-        this.lines = lines;
-        this.plan = plan;
+        this.pose = pose;
+        this.alternative = alternative;
+        this.gist = gist;
+        this.changes = changes;
     }
 
-    /** What is said to who cannot see it. */
+    /** What is said to who cannot see it: strokes, feet and hands, then how they stand. */
     public String alternative() {
-        return (lines + " " + plan).strip();
+        return alternative;
     }
 
-    /** What matters most of it, in words: the strokes and what became of them, or else how the two stand. */
+    /** What is new in it, in words: the strokes and what became of them, or else what feet and hands did, or how they stand. */
     public String gist() {
-        return lines.isEmpty() ? plan : lines;
+        return gist;
+    }
+
+    /** Whether it shows anything that the picture before it, or the start, does not show. */
+    public boolean changes() {
+        return changes;
+    }
+
+    /** Whether nobody stands opposite; one alone takes 20/28 of the width of two to be as large. */
+    public boolean isAlone() {
+        return pose instanceof Pose.Alone;
     }
 
     /** How high it is at a width, both in points. */
     public double height(double width) {
-        return height() * width / Pad.WIDTH;
-    }
-
-    private double height() {
-        return (scene.aimed().isEmpty() ? 0 : Target.SIZE + GAP) + PlanSketch.HEIGHT;
+        return drawing(width).height();
     }
 
     /** Drawn with its top left corner at a place, so wide, in points. */
     public Node.Figure draw(double x, double y, double width) {
-        Pad pad = new Pad(x, y, width / Pad.WIDTH);
-        List<Mark> marks = new ArrayList<>();
-        target(Side.LEADER, pad).ifPresent(marks::add);
-        target(Side.FOLLOWER, pad.from(Pad.WIDTH - Target.SIZE, 0)).ifPresent(marks::add);
-        marks.add(new Mark.Named("plan", PlanSketch.draw(scene, pad.from(0, height() - PlanSketch.HEIGHT))));
-        return new Node.Figure(alternative(), pad.box(Pad.WIDTH, height()), marks);
+        Drawing drawing = drawing(width);
+        return new Node.Figure(alternative, new Box(x, y, width, drawing.height()), drawing.marks());
     }
 
-    private Optional<Mark> target(Side side, Pad pad) {
-        return scene.at(side)
-                .map(aimed ->
-                        new Mark.Named("lines of the " + side.word(), TargetSketch.draw(aimed, scene.isSabre(), pad)));
+    private Drawing drawing(double width) {
+        return drawn.computeIfAbsent(width, wide -> Drawing.of(scene, pose, wide));
     }
 }

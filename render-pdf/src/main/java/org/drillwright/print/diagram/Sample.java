@@ -1,23 +1,21 @@
 package org.drillwright.print.diagram;
 
 import java.util.List;
-import java.util.function.Function;
+import org.drillwright.print.diagram.curve.Cover;
+import org.drillwright.print.diagram.figure.Gauge;
+import org.drillwright.print.diagram.stage.Sign;
+import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
 
-/** One line of the legend: a piece of a picture, and what it means. */
+/** One line of the legend: a sign as it is drawn in pictures, and what it means. */
 public final class Sample {
 
     private final String words;
-    private final double width;
-    private final double height;
-    private final Function<Pad, List<Mark>> drawing;
+    private final Sign sign;
 
-    /** Sizes in units of a picture. */
-    Sample(String words, double width, double height, Function<Pad, List<Mark>> drawing) {
+    Sample(String words, Sign sign) {
         this.words = words;
-        this.width = width;
-        this.height = height;
-        this.drawing = drawing;
+        this.sign = sign;
     }
 
     /** How it looks and what it means. */
@@ -27,12 +25,21 @@ public final class Sample {
 
     /** How high it is in a picture so wide, both in points. */
     public double height(double picture) {
-        return height * picture / Pad.WIDTH;
+        return box(picture).height();
     }
 
     /** Drawn as in a picture so wide, in the middle of that width, its top here; in points. */
     public List<Mark> draw(double x, double y, double picture) {
-        Pad pad = new Pad(x, y, picture / Pad.WIDTH);
-        return drawing.apply(pad.from((Pad.WIDTH - width) / 2, 0));
+        Box box = box(picture);
+        double dx = x + (picture - box.width()) / 2 - box.x();
+        return marks(picture).stream().map(mark -> mark.moved(dx, y - box.y())).toList();
+    }
+
+    private Box box(double picture) {
+        return Cover.of(marks(picture)).box();
+    }
+
+    private List<Mark> marks(double picture) {
+        return sign.draw(Gauge.of(picture, false));
     }
 }

@@ -1,4 +1,7 @@
-/** What was played in a count, drawn as a small picture that says in words what it shows. Stands on core and {@code frame}. */
+/**
+ * What was played in a count, drawn as a small picture and said in words. {@code curve} holds outlines, {@code figure} a
+ * fencer, {@code stage} the two with floor, signs and inset. Stands on core, {@code pose} and {@code frame}.
+ */
 @NullMarked
 package org.drillwright.print.diagram;
 

@@ -39,6 +39,7 @@ public sealed interface Node {
      *
      * @param alternative what is said to who cannot see it; never blank
      * @param box what it covers
+     * @param marks from the top left corner of the box, so that equal pictures are equal wherever they stand
      */
     record Figure(String alternative, Box box, List<Mark> marks) implements Node {
         public Figure {
@@ -50,10 +51,7 @@ public sealed interface Node {
 
         @Override
         public Node moved(double dx, double dy) {
-            return new Figure(
-                    alternative,
-                    box.moved(dx, dy),
-                    marks.stream().map(mark -> mark.moved(dx, dy)).toList());
+            return new Figure(alternative, box.moved(dx, dy), marks);
         }
     }
 

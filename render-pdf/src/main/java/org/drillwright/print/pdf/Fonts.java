@@ -14,6 +14,7 @@ final class Fonts {
     private final PDDocument document;
     private final Family faces;
     private final PDResources resources = new PDResources();
+    private final PDResources inForms = new PDResources();
     private final Map<Face, EmbeddedFace> embedded = new EnumMap<>(Face.class);
 
     Fonts(PDDocument document, Family faces) {
@@ -26,12 +27,18 @@ final class Fonts {
         return resources;
     }
 
+    /** The same without the forms that pages show. */
+    PDResources inForms() {
+        return inForms;
+    }
+
     EmbeddedFace face(Face face) throws IOException {
         EmbeddedFace known = embedded.get(face);
         if (known == null) {
             COSName name = COSName.getPDFName(face.name());
             known = new EmbeddedFace(document, faces.known(face), name);
             resources.put(name, known.font());
+            inForms.put(name, known.font());
             embedded.put(face, known);
         }
         return known;

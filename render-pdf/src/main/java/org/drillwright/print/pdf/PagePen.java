@@ -13,13 +13,15 @@ final class PagePen {
 
     private final Operators page = new Operators();
     private final Fonts fonts;
+    private final Drawn drawn;
     private final Tags.Page tags;
 
     /** From a frame's coordinates, with y upwards, to the page's: needed where a tag states a place. */
     private Matrix toPage = new Matrix();
 
-    PagePen(Fonts fonts, Tags.Page tags) {
+    PagePen(Fonts fonts, Drawn drawn, Tags.Page tags) {
         this.fonts = fonts;
+        this.drawn = drawn;
         this.tags = tags;
     }
 
@@ -79,9 +81,11 @@ final class PagePen {
     private void figure(Node.Figure figure, PDStructureElement parent, MarkPen marks) throws IOException {
         PDStructureElement element = tags.figure(figure.alternative(), onPage(figure.box(), marks.height()), parent);
         begin(element);
-        for (Mark mark : figure.marks()) {
-            marks.draw(mark);
-        }
+        page.op("q");
+        page.numbers(1, 0, 0, 1, figure.box().x(), marks.height() - figure.box().bottom())
+                .op("cm");
+        page.put('/').word(drawn.name(figure)).op("Do");
+        page.op("Q");
         page.op("EMC");
     }
 

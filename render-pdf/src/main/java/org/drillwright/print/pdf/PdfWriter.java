@@ -39,10 +39,11 @@ public final class PdfWriter {
             document.setDocumentId(NUMBER);
             Conformance.declare(document, info);
             Fonts fonts = new Fonts(document, faces);
+            Drawn drawn = new Drawn(document, fonts);
             Tags tags = new Tags(document);
             Bookmarks bookmarks = new Bookmarks(contents.chapters());
             for (int at = 0; at < pages.size(); at++) {
-                PDPage page = page(document, pages.get(at), fonts, tags);
+                PDPage page = page(document, pages.get(at), fonts, drawn, tags);
                 boolean back = contents.bothSides() && at % 2 == 1;
                 if (!back) {
                     bookmarks.page(page, pages.get(at));
@@ -66,11 +67,12 @@ public final class PdfWriter {
         return bytes.toByteArray();
     }
 
-    private static PDPage page(PDDocument document, Frame frame, Fonts fonts, Tags tags) throws IOException {
+    private static PDPage page(PDDocument document, Frame frame, Fonts fonts, Drawn drawn, Tags tags)
+            throws IOException {
         PDPage page = new PDPage(new PDRectangle((float) frame.width(), (float) frame.height()));
         document.addPage(page);
         page.setResources(fonts.resources());
-        byte[] content = new PagePen(fonts, tags.page(page)).draw(frame);
+        byte[] content = new PagePen(fonts, drawn, tags.page(page)).draw(frame);
         page.setContents(new PDStream(document, new ByteArrayInputStream(content), COSName.FLATE_DECODE));
         return page;
     }

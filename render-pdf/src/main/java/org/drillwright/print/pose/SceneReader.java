@@ -6,13 +6,16 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Target;
 import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Parried;
 import org.drillwright.phrase.Played;
+import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
 
@@ -27,13 +30,73 @@ public final class SceneReader {
         this.count = count;
     }
 
+    /** What each count of a drill shows, in their order. */
+    public static List<Scene> read(Replay replay) {
+        boolean mark = !replay.setting().partner()
+                && replay.counts().stream()
+                        .flatMap(count -> count.moves().stream())
+                        .flatMap(played -> played.move().parts().stream())
+                        .anyMatch(part -> isAtMark(part.action()));
+        return replay.counts().stream()
+                .map(count -> read(replay.setting(), count, mark))
+                .toList();
+    }
+
+    private static boolean isAtMark(Action action) {
+        return (action instanceof Action.Strike strike
+                        && strike.aim().target().filter(Target.MARK::equals).isPresent())
+                || (action instanceof Action.Lunge lunge
+                        && lunge.aim().target().filter(Target.MARK::equals).isPresent());
+    }
+
+    /** What a count shows by itself; that somebody works at a mark is told by other counts. */
     public static Scene read(Setting setting, Count count) {
+        return read(setting, count, false);
+    }
+
+    private static Scene read(Setting setting, Count count, boolean mark) {
         SceneReader reader = new SceneReader(setting, count);
         Map<Side, Aimed> aimed = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {
             reader.aimed(side).ifPresent(lines -> aimed.put(side, lines));
         }
-        return new Scene(setting.weapon(), setting.partner(), count.end(), aimed);
+        Optional<StrokeReader.Shown> shown = new StrokeReader(setting.weapon(), count).last();
+        int last = shown.map(StrokeReader.Shown::last).orElse(count.moves().size() - 1);
+        return new Scene(
+                setting.weapon(),
+                setting.hands(),
+                setting.partner(),
+                shown.map(StrokeReader.Shown::moment).orElse(count.end()),
+                count.end(),
+                aimed,
+                shown.map(StrokeReader.Shown::stroke),
+                FootReader.read(count.moves().subList(0, last + 1)),
+                reader.gestures(),
+                mark);
+    }
+
+    private Map<Side, Gesture> gestures() {
+        Map<Side, Gesture> gestures = new EnumMap<>(Side.class);
+        for (Played played : count.moves()) {
+            gesture(played.move().action())
+                    .ifPresent(gesture -> gestures.put(played.move().by(), gesture));
+        }
+        return gestures;
+    }
+
+    private static Optional<Gesture> gesture(Action action) {
+        if (action instanceof Action.Salute) {
+            return Optional.of(Gesture.SALUTE);
+        }
+        if (action instanceof Action.OnBlade blade
+                && (blade.contact() == Action.Contact.BEAT || blade.contact() == Action.Contact.FROISSEMENT)) {
+            return Optional.of(Gesture.BEAT);
+        }
+        if (action instanceof Action.Invite invite) {
+            boolean low = invite.aim().height().filter(Height.LOW::equals).isPresent();
+            return Optional.of(low ? Gesture.GIVES_LOW : Gesture.GIVES_HIGH);
+        }
+        return Optional.empty();
     }
 
     private Optional<Aimed> aimed(Side target) {

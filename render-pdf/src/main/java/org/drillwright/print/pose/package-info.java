@@ -1,4 +1,4 @@
-/** How the two stand in a count as it was played, their blades and the lines that matter, before anything is drawn. */
+/** How the two stand in a count as it was played: bodies, blades and the lines that matter, before anything is drawn. */
 @NullMarked
 package org.drillwright.print.pose;
 

@@ -42,6 +42,12 @@ final class Markup {
         return this;
     }
 
+    /** Markup that was written apart. */
+    Markup ready(String markup) {
+        text.append(markup);
+        return this;
+    }
+
     Markup words(String words) {
         escape(words);
         return this;

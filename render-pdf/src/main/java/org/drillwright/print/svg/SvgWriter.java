@@ -1,9 +1,12 @@
 package org.drillwright.print.svg;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.text.Typefaces;
@@ -50,6 +53,12 @@ public final class SvgWriter {
         private final Markup markup;
         private final MarkSketch marks;
 
+        /**
+         * Pictures drawn so far, by the names under which they can be shown again. A name comes of what is drawn, for a
+         * page may hold many frames, and what has one name in two of them must be one picture.
+         */
+        private final Map<List<Mark>, String> drawn = new HashMap<>();
+
         Sketch(Markup markup) {
             this.markup = markup;
             this.marks = new MarkSketch(markup, faces);
@@ -73,14 +82,39 @@ public final class SvgWriter {
                 markup.tag("g")
                         .with("role", "img")
                         .with("aria-label", figure.alternative())
+                        .with(
+                                "transform",
+                                matrix(
+                                        1,
+                                        0,
+                                        0,
+                                        1,
+                                        figure.box().x(),
+                                        figure.box().y()))
                         .inside();
-                figure.marks().forEach(marks::draw);
+                picture(figure);
                 markup.end("g");
             } else if (node instanceof Node.Placed placed) {
                 markup.tag("g").with("transform", there(placed)).inside();
                 draw(placed.frame());
                 markup.end("g");
             }
+        }
+
+        /** Drawn where it stands first, shown again from there on. */
+        private void picture(Node.Figure figure) {
+            String known = drawn.get(figure.marks());
+            if (known != null) {
+                markup.tag("use").with("href", "#" + known).empty();
+                return;
+            }
+            Markup inside = new Markup();
+            MarkSketch sketch = new MarkSketch(inside, faces);
+            figure.marks().forEach(sketch::draw);
+            String picture = inside.toString();
+            String name = "picture-" + picture.length() + "-" + Integer.toHexString(picture.hashCode());
+            drawn.put(figure.marks(), name);
+            markup.tag("g").with("id", name).inside().ready(picture).end("g");
         }
 
         private void words(Node.Words words) {

@@ -1,76 +1,81 @@
 package org.drillwright.print.diagram;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
-import org.drillwright.notation.Line;
-import org.drillwright.phrase.Attack;
+import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
-import org.drillwright.phrase.Fact;
-import org.drillwright.phrase.Fencer;
-import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Range;
-import org.drillwright.phrase.State;
 import org.drillwright.print.Example;
 import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.pose.Scene;
+import org.drillwright.print.pose.SceneReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What stands in a picture's shapes is what was played. */
+/** What stands in a picture is what was played. */
 class PicturesTest {
 
+    private static final double WIDTH = Millimetres.toPoints(28);
+
+    private static Node.Figure figure(Subject drill, int count) {
+        return Pictures.of(drill.replay(), Language.ENGLISH).get(count - 1).draw(0, 0, WIDTH);
+    }
+
     private static Seen picture(Subject drill, int count) {
-        return new Seen(
-                Pictures.of(drill.replay(), Language.ENGLISH).get(count - 1).draw(30, 40, 50));
+        return new Seen(figure(drill, count));
     }
 
     /**
      * By hand: the lines that positions close after Warford 1884, p. 10-16, and Encyclopaedia Britannica, 11th ed., p. 593;
-     * quinte as sabre's head parry from memory; a direct riposte by the Technical Rules, t.11.
+     * quinte as sabre's head parry from memory; a direct riposte by the Technical Rules, t.11. As a partner sees a
+     * right-hander high is above and the inside is on the right (Warford 1884, p. 10).
      */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "parry-of-quarte          | 1 | follower | high inside line: closed, stroke",
-                "parry-of-quarte          | 2 | leader   | high inside line: stroke",
-                "parry-of-sixte           | 1 | follower | high outside line: closed, stroke",
-                "parry-of-septime         | 1 | follower | low inside line: closed, stroke",
-                "epee-parry-of-octave     | 1 | follower | low outside line: closed, stroke",
-                "circular-parry-of-sixte  | 1 | follower | high inside line: stroke; high outside line: closed",
-                "counter-riposte          | 2 | leader   | high outside line: closed, stroke",
-                "counter-riposte          | 3 | follower | high outside line: stroke",
-                "disengage                | 1 | follower | high inside line: closed; high outside line: stroke",
-                "one-two                  | 1 | follower | high outside line: closed, feint",
-                "sabre-cut-to-head        | 1 | follower | head: closed, stroke",
-                "sabre-cut-to-head        | 2 | leader   | outside (cheek or flank): stroke",
-                "sabre-feint-to-head      | 1 | follower | head: closed, feint",
-                "sabre-feint-to-head      | 2 | follower | outside (cheek or flank): closed, stroke",
-                "four-positions-of-the-hand | 3 | follower | low outside line: closed",
-                "sabre-guards-by-name     | 1 | follower | inside (cheek or chest): closed"
+                "parry-of-quarte          | 1 | follower | high right: closed; high right: point",
+                "parry-of-quarte          | 2 | leader   | high right: star",
+                "parry-of-sixte           | 1 | follower | high left: closed; high left: point",
+                "parry-of-septime         | 1 | follower | low right: closed; low right: point",
+                "epee-parry-of-octave     | 1 | follower | low left: closed; low left: point",
+                "circular-parry-of-sixte  | 1 | follower | high right: point; high left: closed",
+                "counter-riposte          | 2 | leader   | high left: closed; high left: point",
+                "counter-riposte          | 3 | follower | high left: star",
+                "disengage                | 1 | follower | high right: closed; high left: star",
+                "one-two                  | 1 | follower | high left: closed; high left: ring",
+                "sabre-cut-to-head        | 1 | follower | head: closed; head: point",
+                "sabre-cut-to-head        | 2 | leader   | left: star",
+                "sabre-feint-to-head      | 1 | follower | head: closed; head: ring",
+                "sabre-feint-to-head      | 2 | follower | left: closed; left: point",
+                "four-positions-of-the-hand | 3 | follower | low left: closed",
+                "sabre-guards-by-name     | 1 | follower | right: closed"
             })
     void aHandWorkedCount(String drill, int count, String side, String lines) {
-        assertEquals(sorted(lines), sorted(picture(Example.drill(drill), count).lines(side)));
-    }
-
-    private static Set<String> sorted(String lines) {
-        return new TreeSet<>(List.of(lines.split("; ")));
+        Seen seen = picture(Example.drill(drill), count);
+        assertEquals(Optional.of(side), seen.attacked());
+        assertEquals(
+                new TreeSet<>(List.of(lines.split("; "))),
+                new TreeSet<>(List.of(seen.lines(drill.startsWith("sabre")).split("; "))));
     }
 
     static Stream<Arguments> everyCount() {
@@ -80,122 +85,145 @@ class PicturesTest {
                         .map(count -> Arguments.of(drill.drill().id(), count)));
     }
 
+    private static Scene scene(String id, int number) {
+        Subject drill = Example.drill(id);
+        return SceneReader.read(
+                drill.replay().setting(), drill.replay().counts().get(number - 1));
+    }
+
+    /** A star is a touch, ticks are a parry, and no stroke has both. */
     @ParameterizedTest(name = "{0}, count {1}")
     @MethodSource("everyCount")
-    void theLinesInTheShapesAreThoseOfTheReplay(String id, int number) {
-        Subject drill = Example.drill(id);
-        Count count = drill.replay().counts().get(number - 1);
-        Seen seen = picture(drill, number);
-        for (Side side : Side.values()) {
-            Map<String, TreeSet<String>> expected = new TreeMap<>();
-            threats(count, side)
-                    .forEach((line, marks) ->
-                            marks.forEach(mark -> expected.computeIfAbsent(line, one -> new TreeSet<>())
-                                    .add(mark)));
-            if (!threats(count, side).isEmpty() || placed(count, side).isPresent()) {
-                closed(drill, count, side)
-                        .forEach(line -> expected.computeIfAbsent(line.words(), one -> new TreeSet<>())
-                                .add("closed"));
-            }
-            String wanted = expected.entrySet().stream()
-                    .map(line -> line.getKey() + ": " + String.join(", ", line.getValue()))
-                    .collect(Collectors.joining("; "));
-            assertEquals(sorted(wanted), sorted(seen.lines(side.word())), side.word());
+    void theEndOfTheStrokeIsDrawnAsItWasPlayed(String id, int number) {
+        Scene scene = scene(id, number);
+        Seen seen = picture(Example.drill(id), number);
+        String end = scene.stroke()
+                .filter(stroke -> scene.partner())
+                .map(stroke -> stroke.threat().end().key())
+                .orElse("");
+        boolean lands = List.of("received", "not.met", "past.parry").contains(end);
+        if (scene.partner()) {
+            assertEquals(lands, seen.inThePair("star").isPresent(), end);
+            assertEquals(lands, seen.has("star"), end);
+        }
+        assertFalse(seen.has("star") && seen.has("ticks"), end);
+        if ("parried".equals(end)) {
+            assertTrue(seen.has("ticks"));
         }
     }
 
-    /** The strokes at one side that the states of the count show, by their lines. */
-    private static Map<String, List<String>> threats(Count count, Side side) {
-        List<State> states = new ArrayList<>(List.of(count.begin()));
-        count.moves().forEach(played -> states.add(played.after()));
-        Map<String, List<String>> threats = new TreeMap<>();
-        for (State state : states) {
-            state.attackOn(side).filter(attack -> !attack.drawn()).ifPresent(attack -> {
-                threats.clear();
-                attack.line()
-                        .value()
-                        .ifPresent(line -> threats.put(line.words(), List.of(attack.meant() ? "stroke" : "feint")));
-                attack.feintLine()
-                        .flatMap(Fact::value)
-                        .filter(line -> !attack.line().is(line))
-                        .ifPresent(line -> threats.put(line.words(), List.of("feint")));
-            });
-        }
-        return threats;
-    }
-
-    /** The state after the last time that a hand parried or went to a position. */
-    private static Optional<State> placed(Count count, Side side) {
-        return count.moves().stream()
-                .filter(played -> played.move().by() == side)
-                .filter(played -> played.move().action() instanceof Action.Parry
-                        || played.move().action() instanceof Action.Place)
-                .map(Played::after)
-                .reduce((first, last) -> last);
-    }
-
-    private static Set<Line> closed(Subject drill, Count count, Side side) {
-        State arrived = count.begin();
-        for (Played played : count.moves()) {
-            Optional<Attack> attack = played.after().attackOn(side);
-            if (played.move().by() != side && attack.isPresent()) {
-                arrived = played.after();
-            }
-        }
-        Fencer hand = placed(count, side).orElse(arrived).of(side);
-        boolean closes = hand.covers().is(true) && hand.extended().is(false);
-        Set<Line> lines = hand.hand()
-                .value()
-                .filter(position -> closes)
-                .map(position ->
-                        drill.replay().setting().parries().row(position).lines())
-                .orElse(Set.of());
-        return lines.size() == 1 ? lines : Set.of();
-    }
-
+    /** The blade of a thrust that lands ends in the star: point against target, in millimetres on paper. */
     @ParameterizedTest(name = "{0}, count {1}")
     @MethodSource("everyCount")
-    void theDotsUnderTheTwoAreTheFootActionsToTheTouch(String id, int number) {
-        Subject drill = Example.drill(id);
-        Count count = drill.replay().counts().get(number - 1);
-        Seen seen = picture(drill, number);
-        Range measure = count.end().measure();
-        boolean drawn = drill.isPartnerDrill() && measure.isKnown();
+    void thePointIsOnTheTarget(String id, int number) {
+        Scene scene = scene(id, number);
+        Node.Figure figure = figure(Example.drill(id), number);
+        Optional<Mark.Named> star = new Seen(figure).inThePair("star");
+        boolean thrust = scene.partner()
+                && scene.stroke().filter(stroke -> !stroke.cut()).isPresent();
+        if (star.isEmpty() || !thrust) {
+            return;
+        }
+        String by = scene.stroke().orElseThrow().by().word();
+        Mark.Named sword = new Seen(figure).inThePair("sword of the " + by).orElseThrow();
+        Mark.Named blade = (Mark.Named) sword.marks().stream()
+                .filter(mark -> mark instanceof Mark.Named one && one.name().equals("blade"))
+                .findFirst()
+                .orElseThrow();
+        Box button = Seen.box(blade.marks().get(blade.marks().size() - 1));
+        List<Mark> inks = star.get().marks();
+        Box rays = Seen.box(inks.get(inks.size() - 1));
+        double off = Math.hypot(middleX(button) - middleX(rays), middleY(button) - middleY(rays));
+        assertEquals(0, off * 25.4 / 72, 0.15);
+    }
+
+    private static double middleX(Box box) {
+        return box.x() + box.width() / 2;
+    }
+
+    private static double middleY(Box box) {
+        return box.y() + box.height() / 2;
+    }
+
+    /** One shoe for each foot action that it takes to touch; a bar from front toe to front toe. */
+    @ParameterizedTest(name = "{0}, count {1}")
+    @MethodSource("everyCount")
+    void theShoesOnTheBarAreTheFootActionsToTheTouch(String id, int number) {
+        Scene scene = scene(id, number);
+        Seen seen = picture(Example.drill(id), number);
+        Range measure = scene.moment().measure();
+        boolean drawn = scene.partner() && measure.isKnown();
         assertEquals(drawn ? Math.max(0, Math.min(3, measure.least())) : 0, seen.count("foot action"), measure.words());
-        for (Side side : drill.isPartnerDrill() ? List.of(Side.values()) : List.of(Side.FOLLOWER)) {
-            count.end()
-                    .of(side)
-                    .feet()
-                    .value()
-                    .ifPresent(feet -> assertTrue(
-                            seen.has(feet.name()
-                                    .toLowerCase(java.util.Locale.ROOT)
-                                    .replace('_', ' ')),
-                            () -> side + " is " + feet));
+        assertEquals(scene.partner() ? 1 : 0, seen.count("measure"));
+    }
+
+    /** An arrow for every foot action up to the moment that is shown. */
+    @ParameterizedTest(name = "{0}, count {1}")
+    @MethodSource("everyCount")
+    void feetThatMovedHaveTheirArrows(String id, int number) {
+        Scene scene = scene(id, number);
+        Seen seen = picture(Example.drill(id), number);
+        for (Side side : Side.values()) {
+            long moved = scene.feet().stream()
+                    .filter(footing -> footing.by() == side)
+                    .count();
+            assertEquals(moved, seen.count("feet of the " + side.word()), () -> side + " " + scene.feet());
         }
     }
 
-    /** As a partner sees a right-hander: high is above, the inside is on the right (Warford 1884, p. 10). */
+    /** Who only holds has nothing new to show; feet, strokes and hands that move do. */
     @Test
-    void linesStandWhereAPartnerSeesThem() {
-        Seen seen = picture(Example.drill("parry-of-quarte"), 1);
-        Box highInside = seen.area("follower", "high inside line");
-        Box highOutside = seen.area("follower", "high outside line");
-        Box lowInside = seen.area("follower", "low inside line");
-        Box lowOutside = seen.area("follower", "low outside line");
-        assertTrue(highOutside.right() <= highInside.x() && lowOutside.right() <= lowInside.x());
-        assertTrue(highInside.bottom() <= lowInside.y() && highOutside.bottom() <= lowOutside.y());
+    void aCountInWhichNobodyMovesChangesNothing() {
+        for (Subject drill : Example.drills()) {
+            List<Picture> pictures = Pictures.of(drill.replay(), Language.ENGLISH);
+            for (int at = 0; at < pictures.size(); at++) {
+                Count count = drill.replay().counts().get(at);
+                boolean steps = count.moves().stream()
+                        .flatMap(played -> played.move().parts().stream())
+                        .anyMatch(
+                                part -> part.action() instanceof Action.Step step && step.foot() != Action.Foot.APPEL);
+                if (steps
+                        || count.moves().stream()
+                                .anyMatch(played -> AttackEnd.of(
+                                                count, count.moves().indexOf(played))
+                                        .isPresent())) {
+                    assertTrue(pictures.get(at).changes(), drill.drill().id() + " " + (at + 1));
+                }
+            }
+        }
+        List<Picture> held =
+                Pictures.of(Example.drill("keeping-distance-from-the-caller").replay(), Language.ENGLISH);
+        assertFalse(held.get(2).changes(), "hold, light on both feet");
+        assertFalse(held.get(5).changes(), "wait on guard");
     }
 
+    /** Two strokes that go elsewhere or end otherwise never give one picture. */
     @Test
-    void aSabresTargetsStandAsOnABody() {
-        Seen seen = picture(Example.drill("sabre-cut-to-head"), 1);
-        Box head = seen.area("follower", "head");
-        Box inside = seen.area("follower", "inside (cheek or chest)");
-        Box outside = seen.area("follower", "outside (cheek or flank)");
-        Box arm = seen.area("follower", "arm");
-        assertTrue(head.bottom() <= inside.y() && head.bottom() <= outside.y());
-        assertTrue(arm.right() <= outside.x() && outside.right() <= inside.x());
+    void differentEndsAreDifferentPictures() {
+        Map<List<Mark>, String> ends = new HashMap<>();
+        List<String> clashes = new ArrayList<>();
+        for (Arguments one : everyCount().toList()) {
+            String id = (String) one.get()[0];
+            int number = (int) one.get()[1];
+            String end = scene(id, number)
+                    .stroke()
+                    .map(stroke -> stroke.by() + " " + stroke.threat().line() + " "
+                            + stroke.threat().end().key())
+                    .orElse("none");
+            String other = ends.putIfAbsent(figure(Example.drill(id), number).marks(), end);
+            if (other != null && !other.equals(end)) {
+                clashes.add(id + " " + number + ": " + end + " is drawn as " + other);
+            }
+        }
+        assertEquals(List.of(), clashes);
+    }
+
+    /** Nobody fences a mirror image: a left-hander's inside is on the left of the paper. */
+    @Test
+    void aLeftHandersLinesAreSeenInAMirror() {
+        Seen seen = picture(Example.drill("opposite-hands-circular-quarte"), 2);
+        assertEquals(Optional.of("leader"), seen.attacked());
+        assertEquals("high right: star", seen.lines(false), "the high outside line of the left-handed leader");
     }
 
     @Test

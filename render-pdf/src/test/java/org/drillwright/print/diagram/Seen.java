@@ -1,15 +1,11 @@
 package org.drillwright.print.diagram;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Segment;
@@ -17,61 +13,46 @@ import org.drillwright.print.frame.Segment;
 /** Reads a picture back from its marks: each is told by its name, and the line it stands in by where it stands. */
 final class Seen {
 
-    /** What does not stand in one line. */
-    private static final List<String> BETWEEN_LINES = List.of("carried round", "unknown stroke");
-
     private final Node.Figure figure;
 
     Seen(Node.Figure figure) {
         this.figure = figure;
     }
 
-    /**
-     * What stands in the lines of one side, such as {@code high inside line: closed, stroke}; empty if none are drawn.
-     */
-    String lines(String side) {
-        return named(figure.marks(), "lines of the " + side).map(Seen::lines).orElse("");
-    }
-
-    private static String lines(Mark.Named target) {
-        Map<String, Box> places = new LinkedHashMap<>();
-        for (Mark.Named mark : named(target.marks())) {
-            if (mark.name().startsWith("line ")) {
-                places.put(mark.name().substring(5), box(mark));
-            }
-        }
-        Map<String, TreeSet<String>> seen = new LinkedHashMap<>();
-        for (Mark.Named mark : named(target.marks())) {
-            if (!mark.name().startsWith("line ") && !BETWEEN_LINES.contains(mark.name())) {
-                place(places, box(mark))
-                        .ifPresent(line -> seen.computeIfAbsent(line, one -> new TreeSet<>())
-                                .add(mark.name()));
-            }
-        }
-        return places.keySet().stream()
-                .filter(seen::containsKey)
-                .map(line -> line + ": " + String.join(", ", seen.getOrDefault(line, new TreeSet<>())))
-                .collect(Collectors.joining("; "));
-    }
-
-    /** The line in which the middle of a mark stands, well inside. */
-    private static Optional<String> place(Map<String, Box> places, Box mark) {
-        double x = mark.x() + mark.width() / 2;
-        double y = mark.y() + mark.height() / 2;
-        double inside = 0.5;
-        return places.entrySet().stream()
-                .filter(line -> line.getValue().x() + inside < x
-                        && x < line.getValue().right() - inside
-                        && line.getValue().y() + inside < y
-                        && y < line.getValue().bottom() - inside)
-                .map(Map.Entry::getKey)
+    /** Whose lines are drawn, such as {@code follower}; empty if no one's are. */
+    Optional<String> attacked() {
+        return named(figure.marks()).stream()
+                .map(Mark.Named::name)
+                .filter(name -> name.startsWith("lines of the "))
+                .map(name -> name.substring("lines of the ".length()))
                 .findFirst();
     }
 
-    /** The place of a line's area of one side, in points. */
-    Box area(String side, String line) {
-        Mark.Named target = named(figure.marks(), "lines of the " + side).orElseThrow();
-        return box(named(target.marks(), "line " + line).orElseThrow());
+    /**
+     * What stands in the lines of the one attacked, by the side of the paper, such as {@code high right: closed, point}.
+     *
+     * @param sabre whether the lines are those of a sabre: {@code head}, {@code left}, {@code right}
+     */
+    String lines(boolean sabre) {
+        Optional<Mark.Named> inset = attacked().flatMap(side -> named(figure.marks(), "lines of the " + side));
+        if (inset.isEmpty()) {
+            return "";
+        }
+        List<Mark> strokes = named(inset.get().marks(), "lines").orElseThrow().marks();
+        double level = ((Mark.Line) strokes.get(0)).y1();
+        double middle = ((Mark.Line) strokes.get(1)).x1();
+        TreeSet<String> seen = new TreeSet<>();
+        for (Mark.Named mark : named(inset.get().marks())) {
+            if (List.of("closed", "star", "point", "ring").contains(mark.name())) {
+                Box box = box(mark);
+                double x = box.x() + box.width() / 2;
+                double y = box.y() + box.height() / 2;
+                String across = x < middle ? "left" : "right";
+                String place = !sabre ? (y < level ? "high " : "low ") + across : y < level ? "head" : across;
+                seen.add(place + ": " + mark.name());
+            }
+        }
+        return String.join("; ", seen);
     }
 
     boolean has(String name) {
@@ -84,11 +65,19 @@ final class Seen {
                 .count();
     }
 
+    /** The first mark of this name, outside the view of the one attacked. */
+    Optional<Mark.Named> inThePair(String name) {
+        List<Mark> outside = figure.marks().stream()
+                .filter(mark -> !(mark instanceof Mark.Named one && one.name().startsWith("lines of the ")))
+                .toList();
+        return all(outside).stream().filter(mark -> mark.name().equals(name)).findFirst();
+    }
+
     List<Mark> plain() {
         return flat(figure.marks());
     }
 
-    private static List<Mark> flat(List<Mark> marks) {
+    static List<Mark> flat(List<Mark> marks) {
         List<Mark> flat = new ArrayList<>();
         for (Mark mark : marks) {
             if (mark instanceof Mark.Named group) {
@@ -120,7 +109,7 @@ final class Seen {
         return named(marks).stream().filter(mark -> mark.name().equals(name)).findFirst();
     }
 
-    /** What marks cover, without the width of strokes. */
+    /** What the ends of outlines cover, without the width of strokes. */
     static Box box(Mark mark) {
         List<double[]> points = points(mark);
         double left = points.stream().mapToDouble(at -> at[0]).min().orElseThrow();
@@ -128,6 +117,34 @@ final class Seen {
         double top = points.stream().mapToDouble(at -> at[1]).min().orElseThrow();
         double bottom = points.stream().mapToDouble(at -> at[1]).max().orElseThrow();
         return new Box(left, top, right - left, bottom - top);
+    }
+
+    /** Of strokes and fills in black; what is white is paper. */
+    static Optional<Double> blackStroke(Mark mark) {
+        if (mark instanceof Mark.Line line && line.ink().equals(Ink.BLACK)) {
+            return Optional.of(line.width());
+        }
+        if (mark instanceof Mark.Contour contour && contour.ink().equals(Ink.BLACK)) {
+            return Optional.of(contour.width());
+        }
+        return mark instanceof Mark.Shape shape
+                ? shape.stroke()
+                        .filter(stroke -> stroke.ink().equals(Ink.BLACK))
+                        .map(Mark.Stroke::width)
+                : Optional.empty();
+    }
+
+    static List<Ink> inks(Mark mark) {
+        List<Ink> inks = new ArrayList<>();
+        if (mark instanceof Mark.Line line) {
+            inks.add(line.ink());
+        } else if (mark instanceof Mark.Contour contour) {
+            inks.add(contour.ink());
+        } else if (mark instanceof Mark.Shape shape) {
+            shape.fill().ifPresent(inks::add);
+            shape.stroke().map(Mark.Stroke::ink).ifPresent(inks::add);
+        }
+        return inks;
     }
 
     private static List<double[]> points(Mark mark) {
@@ -139,10 +156,8 @@ final class Seen {
             points.add(new double[] {line.x2(), line.y2()});
         } else if (mark instanceof Mark.Shape shape) {
             shape.outline().forEach(segment -> points.add(end(segment)));
-        } else if (mark instanceof Mark.Text text) {
-            assertEquals("?", text.text());
-            points.add(new double[] {text.x(), text.baseline()});
-            points.add(new double[] {text.x() + 0.5 * text.size(), text.baseline() - 0.7 * text.size()});
+        } else if (mark instanceof Mark.Contour contour) {
+            contour.path().forEach(segment -> points.add(end(segment)));
         }
         return points;
     }

@@ -1,6 +1,5 @@
 package org.drillwright.print.diagram;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -59,17 +58,17 @@ class UnknownTest {
     @Test
     void aCountThatWasNotReadHasQuestionMarksAndNoStroke() {
         Seen seen = seen(1);
-        assertFalse(seen.has("stroke") || seen.has("feint") || seen.has("foot action"));
-        assertEquals(2, seen.count("unknown stroke"), "whether either is attacked");
-        assertEquals(2, seen.count("unknown"), "the leader's feet and the measure");
+        assertFalse(seen.has("star") || seen.has("ticks") || seen.has("ring") || seen.has("foot action"));
+        assertTrue(seen.count("unknown") >= 2, "the leader's feet and the measure");
     }
 
     /** Schools differ on prime (Encyclopaedia Britannica and Warford 1884 do). */
     @Test
     void aPositionOnWhichSchoolsDifferClosesNoCertainLine() {
-        assertEquals(
-                "high outside line: feint; high inside line: unknown; low inside line: unknown",
-                seen(2).lines("follower"));
+        Seen seen = seen(2);
+        assertFalse(seen.has("closed"));
+        assertTrue(seen.has("unknown stroke"), "what becomes of the feint");
+        assertTrue(seen.count("unknown") >= 2, "both lines that prime may close");
     }
 
     @Test

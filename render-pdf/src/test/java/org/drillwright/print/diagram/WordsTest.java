@@ -2,6 +2,7 @@ package org.drillwright.print.diagram;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -14,6 +15,7 @@ import java.util.Properties;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
 import org.drillwright.model.Side;
@@ -25,6 +27,9 @@ import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Feet;
 import org.drillwright.print.Example;
 import org.drillwright.print.pdf.Family;
+import org.drillwright.print.pose.Gesture;
+import org.drillwright.print.pose.Scene;
+import org.drillwright.print.pose.SceneReader;
 import org.drillwright.print.text.Coverage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,6 +85,10 @@ class WordsTest {
         Words words = Words.in(language);
         List.of(Side.values()).forEach(one -> words.of("side", one));
         List.of(Action.Role.values()).forEach(one -> words.of("role", one));
+        Stream.of(Action.Path.values())
+                .filter(path -> path != Action.Path.UNSTATED)
+                .forEach(one -> words.of("way", one));
+        List.of(Gesture.values()).forEach(one -> words.of("gesture", one));
         endKeys().forEach(key -> words.text("fate." + key, "quarte"));
         List.of(Measure.values()).forEach(one -> words.of("measure", one));
         List.of(Feet.values()).forEach(one -> words.of("feet", one));
@@ -88,6 +97,47 @@ class WordsTest {
             assertFalse(words.of("into", line).equals(words.of("line", line)));
         }
         assertEquals(9, Legend.in(language).size());
+    }
+
+    /** What is new in a count is said; the same words do not stand under two pictures side by side. */
+    @ParameterizedTest
+    @EnumSource
+    void neighboursNeverHaveOneCaption(Language language) {
+        for (Subject drill : Example.drills()) {
+            String before = "";
+            for (Picture picture : Pictures.of(drill.replay(), language)) {
+                assertFalse(picture.gist().isBlank());
+                assertNotEquals(before, picture.gist(), drill.drill().id());
+                before = picture.gist();
+            }
+        }
+    }
+
+    /** Every stroke is told with who, line, end and measure. */
+    @Test
+    void aStrokeIsToldWithWhoLineEndAndMeasure() {
+        for (Subject drill : Example.drills()) {
+            List<Picture> pictures = Pictures.of(drill.replay(), Language.ENGLISH);
+            for (int at = 0; at < pictures.size(); at++) {
+                String said = pictures.get(at).alternative();
+                Scene scene = SceneReader.read(
+                        drill.replay().setting(), drill.replay().counts().get(at));
+                if (scene.partner()) {
+                    assertTrue(said.contains("distance"), said);
+                }
+                scene.stroke().filter(stroke -> scene.partner()).ifPresent(stroke -> {
+                    String who = stroke.by() == Side.LEADER ? "Leader" : "Follower";
+                    String whose = stroke.by() == Side.LEADER ? "the follower’s" : "the leader’s";
+                    assertTrue(said.contains(who) && said.contains(whose), said);
+                    stroke.threat()
+                            .line()
+                            .value()
+                            .ifPresent(line -> assertTrue(
+                                    said.contains(line.words().replace(" line", "")),
+                                    () -> line + " is not in: " + said));
+                });
+            }
+        }
     }
 
     @ParameterizedTest
@@ -107,8 +157,9 @@ class WordsTest {
                 .get(0)
                 .alternative();
         assertEquals(
-                "Leader: attack into the high inside line at lunge distance, closed by quarte. At the end of the count:"
-                        + " leader in the lunge with the arm extended, follower on guard, at extension distance.",
+                "Leader lunges: straight thrust into the follower’s high inside line, parried by quarte; the blades"
+                        + " cross, the point misses. Leader in the lunge with the arm extended, follower on guard, at"
+                        + " extension distance.",
                 said);
     }
 
@@ -119,8 +170,8 @@ class WordsTest {
                 .alternative();
         assertTrue(
                 said.startsWith(
-                        "Meneur : attaque dans la ligne haute du dedans à distance de fente, ligne fermée par la"
-                                + " parade de quarte."),
+                        "Meneur, fente : coup droit dans la ligne haute du dedans du suiveur, ligne fermée par la"
+                                + " parade de quarte ; les fers se croisent"),
                 said);
     }
 

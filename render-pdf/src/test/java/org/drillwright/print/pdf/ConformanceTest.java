@@ -164,7 +164,7 @@ class ConformanceTest {
         Node figure = new Node.Figure(
                 "The two stand at lunge distance.",
                 new Box(10, 10, 80, 80),
-                List.of(Mark.Shape.stroked(Outline.circle(50, 50, 30), 1, Ink.BLACK)));
+                List.of(Mark.Shape.stroked(Outline.circle(40, 40, 30), 1, Ink.BLACK)));
         Frame picture = new Frame(100, 100, 0, List.of(), List.of(figure));
         Frame sheet = new Frame(200, 200, 0, List.of(), List.of(new Node.Placed(20, 30, Quarter.LEFT, picture)));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(List.of(sheet))));

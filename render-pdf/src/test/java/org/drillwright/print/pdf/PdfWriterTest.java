@@ -11,20 +11,31 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.TimeZone;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.Drills;
+import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Outline;
 import org.drillwright.print.impose.Imposition;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.block.SheetNote;
@@ -65,6 +76,26 @@ class PdfWriterTest {
             assertEquals(297.64, read.getPage(0).getMediaBox().getWidth(), 0.01);
             assertEquals(419.53, read.getPage(0).getMediaBox().getHeight(), 0.01);
         }
+    }
+
+    /** However often it is shown, and whatever is said of it each time. */
+    @Test
+    void equalPicturesStandInTheDocumentOnce() throws IOException {
+        List<Mark> marks = List.of(Mark.Shape.filled(Outline.circle(10, 10, 9), Ink.BLACK));
+        List<Frame> pages = new ArrayList<>();
+        for (String said : List.of("one", "another", "a third")) {
+            Node figure = new Node.Figure(said, new Box(5 + pages.size(), 7, 20, 20), marks);
+            pages.add(new Frame(100, 100, 0, List.of(), List.of(figure, figure.moved(30, 30))));
+        }
+        Set<COSBase> forms = new HashSet<>();
+        try (PDDocument read = Loader.loadPDF(pdf(pages))) {
+            for (PDPage page : read.getPages()) {
+                for (COSName name : page.getResources().getXObjectNames()) {
+                    forms.add(page.getResources().getXObject(name).getCOSObject());
+                }
+            }
+        }
+        assertEquals(1, forms.size());
     }
 
     @Test

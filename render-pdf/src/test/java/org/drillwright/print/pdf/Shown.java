@@ -10,6 +10,7 @@ import org.drillwright.check.Subject;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Language;
 import org.drillwright.print.Example;
+import org.drillwright.print.diagram.Counts;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Laid;
@@ -30,14 +31,19 @@ enum Shown {
     SABRE,
     FRENCH,
     ITALIAN,
-    CONDUCT;
+    CONDUCT,
+    COUNTS;
 
     private static final Path LANGUAGES =
             Path.of("src", "test", "resources", "org", "drillwright", "print", "languages");
 
     /** How many an inch. */
     int dots() {
-        return this == WALL_A4 ? 72 : 100;
+        return switch (this) {
+            case WALL_A4 -> 72;
+            case COUNTS -> 150;
+            default -> 100;
+        };
     }
 
     Frame frame() {
@@ -57,6 +63,7 @@ enum Shown {
             case CONDUCT ->
                 SafetyCard.lay(CardSize.A6, Labels.in(Language.ENGLISH), Family.dejaVu())
                         .get(0);
+            case COUNTS -> Counts.sheet();
         };
     }
 

@@ -33,7 +33,7 @@ import org.w3c.dom.Element;
 class SvgWriterTest {
 
     /** What a card may be made of; nothing that runs, fetches or links. */
-    private static final Set<String> HARMLESS = Set.of("svg", "g", "text", "line", "path");
+    private static final Set<String> HARMLESS = Set.of("svg", "g", "text", "use", "line", "path");
 
     private static final double THOUSANDTH = 0.0006;
 
@@ -101,6 +101,10 @@ class SvgWriterTest {
             Set<String> names =
                     drawn.elements("*").stream().map(Element::getLocalName).collect(Collectors.toSet());
             assertTrue(HARMLESS.containsAll(names), names.toString());
+            Set<String> inside = drawn.elements("g").stream()
+                    .map(group -> "#" + group.getAttribute("id"))
+                    .collect(Collectors.toSet());
+            assertTrue(drawn.elements("use").stream().allMatch(use -> inside.contains(use.getAttribute("href"))));
             Element root = drawn.document().getDocumentElement();
             // 105 by 148 mm, the size of A6 by ISO 216, in points of 1/72 inch.
             assertEquals("0 0 297.638 419.528", root.getAttribute("viewBox"));

@@ -37,7 +37,8 @@ final class Frames {
                 .mapToDouble(picture -> picture.height(WIDTH))
                 .max()
                 .orElse(0);
-        return at(sheet.pictures(), number).map(picture -> writer.write(frame(picture, height), "The two from above"));
+        return at(sheet.pictures(), number)
+                .map(picture -> writer.write(frame(picture, height), "The two from the side"));
     }
 
     private static Frame frame(Picture picture, double height) {

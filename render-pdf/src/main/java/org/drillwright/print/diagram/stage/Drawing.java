@@ -1,0 +1,166 @@
+package org.drillwright.print.diagram.stage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.print.diagram.curve.Cover;
+import org.drillwright.print.diagram.figure.Eye;
+import org.drillwright.print.diagram.figure.Gauge;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.pose.Aimed;
+import org.drillwright.print.pose.Meeting;
+import org.drillwright.print.pose.Pose;
+import org.drillwright.print.pose.Scene;
+import org.drillwright.print.pose.body.Person;
+
+/**
+ * The picture of a count, so wide: the two on the floor, and over whoever has the lower head the view of the one attacked,
+ * as low as the two let it.
+ *
+ * @param height in points
+ * @param marks from the top left corner
+ */
+public record Drawing(double height, List<Mark> marks) {
+
+    /** Heads so near to each other in height are level, in points. */
+    private static final double LEVEL = 1;
+
+    public Drawing {
+        marks = List.copyOf(marks);
+    }
+
+    /** @param width in points */
+    public static Drawing of(Scene scene, Pose pose, double width) {
+        return new Laying(scene, pose, width, Gauge.of(width, pose instanceof Pose.Alone)).lay();
+    }
+
+    /** One picture being laid. */
+    private static final class Laying {
+
+        private final Scene scene;
+        private final Pose pose;
+        private final double width;
+        private final Gauge gauge;
+
+        Laying(Scene scene, Pose pose, double width, Gauge gauge) {
+            this.scene = scene;
+            this.pose = pose;
+            this.width = width;
+            this.gauge = gauge;
+        }
+
+        Drawing lay() {
+            Optional<Inset> inset = inset();
+            if (gauge.isTiny() && inset.isPresent()) {
+                return only(inset.get());
+            }
+            Stage stage = new Stage(pose, gauge);
+            Floor floor = new Floor(stage.eye(), gauge);
+            List<Mark> figures = new ArrayList<>(stage.draw());
+            figures.addAll(floor.marks(pose, scene.moment().measure()));
+            Cover cover = Cover.of(figures);
+            boolean left = inset.map(one -> onTheLeft(one, stage.eye())).orElse(true);
+            double free = width - cover.box().width();
+            if (free < 0) {
+                return new Laying(
+                                scene,
+                                pose,
+                                width,
+                                gauge.smaller(0.99 * width / cover.box().width()))
+                        .lay();
+            }
+            double share = inset.isEmpty() ? 0.5 : left ? 1 : 0;
+            double across = free * share - cover.box().x();
+            List<Mark> marks = new ArrayList<>();
+            marks.add(floor.ground(0, width));
+            figures.forEach(mark -> marks.add(mark.moved(across, 0)));
+            inset.ifPresent(one -> marks.add(placed(one, left, Cover.of(marks))));
+            return cut(marks);
+        }
+
+        /** Its top is where the highest ink is. */
+        private static Drawing cut(List<Mark> marks) {
+            Box box = Cover.of(marks).box();
+            return new Drawing(
+                    box.height(),
+                    Rounded.marks(
+                            marks.stream().map(mark -> mark.moved(0, -box.y())).toList()));
+        }
+
+        private Drawing only(Inset inset) {
+            return cut(List.of(named(inset)
+                    .moved((width - inset.frame().width()) / 2 - inset.frame().x(), 0)));
+        }
+
+        private Mark named(Inset inset) {
+            return new Mark.Named("lines of the " + inset.side().word(), inset.draw(Stage.meeting(pose), pose.ways()));
+        }
+
+        private Mark placed(Inset inset, boolean left, Cover below) {
+            Box frame = inset.frame();
+            double gap = 0.9 * gauge.mark();
+            double edge = 0.7 * gauge.line();
+            double x = left ? edge : width - edge - frame.width();
+            double lowest = below.top(x - gap, x + frame.width() + gap) - gap;
+            double bottom = Math.min(lowest, below.box().y() + frame.height());
+            return named(inset).moved(x - frame.x(), bottom - frame.bottom());
+        }
+
+        private boolean onTheLeft(Inset inset, Eye eye) {
+            if (!(pose instanceof Pose.Pair pair)) {
+                return true;
+            }
+            double leader = eye.see(pair.leader().head().centre()).y();
+            double follower = eye.see(pair.follower().head().centre()).y();
+            return Math.abs(leader - follower) < LEVEL ? inset.side() == Side.LEADER : leader > follower;
+        }
+
+        /** If a stroke, or a position of the hand, matters. */
+        private Optional<Inset> inset() {
+            return attacked().flatMap(side -> scene.at(side).flatMap(aimed -> inset(side, aimed)));
+        }
+
+        private Optional<Inset> inset(Side side, Aimed aimed) {
+            return Stage.people(pose).stream()
+                    .filter(person -> person.side() == side)
+                    .filter(Person::feetKnown)
+                    .findFirst()
+                    .map(person -> new Inset(person, scene.weapon(), aimed, gauge));
+        }
+
+        private Optional<Side> attacked() {
+            Optional<Meeting> meeting = Stage.meeting(pose);
+            if (meeting.isEmpty()) {
+                return Optional.of(Side.FOLLOWER);
+            }
+            Optional<Side> attacker = attacker(meeting.get());
+            if (attacker.isPresent()) {
+                return attacker.map(Side::other);
+            }
+            return scene.aimed().size() == 1 && pose.feet().isEmpty()
+                    ? scene.aimed().keySet().stream().findFirst()
+                    : Optional.empty();
+        }
+
+        private static Optional<Side> attacker(Meeting meeting) {
+            if (meeting instanceof Meeting.Landed landed) {
+                return Optional.of(landed.by());
+            }
+            if (meeting instanceof Meeting.Parried parried) {
+                return Optional.of(parried.by());
+            }
+            if (meeting instanceof Meeting.FallsShort falls) {
+                return Optional.of(falls.by());
+            }
+            if (meeting instanceof Meeting.Evaded evaded) {
+                return Optional.of(evaded.by());
+            }
+            if (meeting instanceof Meeting.Threatens threatens) {
+                return Optional.of(threatens.by());
+            }
+            return meeting instanceof Meeting.NotKnown unknown ? Optional.of(unknown.by()) : Optional.empty();
+        }
+    }
+}

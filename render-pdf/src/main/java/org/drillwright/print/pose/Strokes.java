@@ -1,0 +1,219 @@
+package org.drillwright.print.pose;
+
+import java.util.Optional;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Height;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
+import org.drillwright.notation.Target;
+import org.drillwright.phrase.AttackEnd;
+import org.drillwright.print.pose.body.Blade;
+import org.drillwright.print.pose.body.Body;
+import org.drillwright.print.pose.body.Camera;
+import org.drillwright.print.pose.body.Hold;
+import org.drillwright.print.pose.body.Person;
+import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.Posture;
+
+/** Poses a stroke at its end: who makes it, who meets it, and how they meet. */
+final class Strokes {
+
+    /** How far the body goes back out of the way, in degrees. */
+    private static final double EVADES = -14;
+
+    /** How much higher than in a thrust the hand is that binds, in metres. */
+    private static final double BINDS = 0.30;
+
+    private final Stands stands;
+    private final Scene scene;
+    private final Stroke stroke;
+    private final Camera camera;
+
+    /** The two, who makes the stroke first, and how they meet. */
+    record Met(Person attacker, Person defender, Meeting meeting) {}
+
+    Strokes(Scene scene, Stroke stroke, Camera camera) {
+        this.stands = new Stands(scene);
+        this.scene = scene;
+        this.stroke = stroke;
+        this.camera = camera;
+    }
+
+    Met meet(Stand attacker, Stand defender) {
+        Optional<Line> line = stroke.threat().line().value();
+        if (line.isEmpty() || !attacker.known() || !defender.known() || stands.length() == 0) {
+            return notKnown(attacker, defender);
+        }
+        AttackEnd end = stroke.threat().end();
+        if (end instanceof AttackEnd.Parried parried) {
+            return parried(attacker, defender, line.get(), parried.by().or(stroke::parry));
+        }
+        if (end instanceof AttackEnd.Received
+                || end instanceof AttackEnd.NotMet
+                || end instanceof AttackEnd.PastTheParry) {
+            return landed(attacker, stopped(defender), line.get());
+        }
+        if (end instanceof AttackEnd.FallsShort) {
+            return reaching(attacker, defender, line.get(), Reach.SHORT);
+        }
+        if (end instanceof AttackEnd.Evaded) {
+            return reaching(attacker, defender.leaning(EVADES), line.get(), Reach.EVADED);
+        }
+        if (end instanceof AttackEnd.Unknown) {
+            return reaching(attacker, defender, line.get(), Reach.UNKNOWN);
+        }
+        return reaching(attacker, defender, line.get(), Reach.THREAT);
+    }
+
+    private Met notKnown(Stand attacker, Stand defender) {
+        Person strikes = unknown(attacker);
+        Optional<Hold> hold = stands.hold(defender).filter(one -> defender.known() && stands.length() > 0);
+        Person other = hold.map(
+                        one -> new BladePlay(stands.length(), camera).free(new BladePlay.Armed(defender, one), strikes))
+                .orElseGet(() -> stands.idle(defender));
+        return new Met(strikes, other, new Meeting.NotKnown(stroke.by()));
+    }
+
+    /** The arm of a stroke of which it is not known where it goes. */
+    private Person unknown(Stand attacker) {
+        return attacker.known()
+                ? attacker.with(Optional.empty(), Optional.empty())
+                : attacker.holding(Holds.HANGING, 0);
+    }
+
+    /** Who is stopped in an attack has lunged half-way. */
+    private Stand stopped(Stand defender) {
+        boolean stops = stroke.threat().attack().role().stops();
+        return stops && defender.posture().equals(Posture.LUNGE) ? defender.in(Posture.HALF_LUNGE) : defender;
+    }
+
+    private Met parried(Stand attacker, Stand defender, Line line, Optional<Position> position) {
+        if (position.isEmpty()) {
+            return new Met(
+                    unknown(attacker),
+                    defender.with(Optional.empty(), Optional.empty()),
+                    new Meeting.NotKnown(stroke.by()));
+        }
+        Hold hold = Holds.parry(scene.weapon(), position.get());
+        Place place = onTheArm(line)
+                ? Places.arm(defender.body().swordArm(defender.body().wrist(hold)), 0.45)
+                : new Places(defender.body(), camera).of(line);
+        Parrying.Carried carried = stroke.cut()
+                ? cut().parried(attacker, defender.holding(hold, stands.length()), position.get(), line == Line.HEAD)
+                : new Parrying(scene.weapon(), position.get(), place, camera).carry(attacker, defender);
+        return new Met(
+                carried.attacker(), carried.defender(), new Meeting.Parried(stroke.by(), place, carried.crossing()));
+    }
+
+    private Cut cut() {
+        return new Cut(stands.length(), camera);
+    }
+
+    private Met landed(Stand attacker, Stand defender, Line line) {
+        Place place = place(defender, line);
+        Person arrives = stroke.cut()
+                ? cut().land(attacker, place, line == Line.HEAD)
+                : new Thrust(scene.weapon(), place.seen(), stroke.bound() ? BINDS : 0).land(attacker);
+        Optional<Hold> hold = hit(defender, line);
+        if (hold.isEmpty()) {
+            return new Met(
+                    arrives,
+                    defender.with(Optional.empty(), Optional.empty()),
+                    new Meeting.Landed(stroke.by(), place, Optional.empty()));
+        }
+        BladePlay play = new BladePlay(stands.length(), camera);
+        BladePlay.Armed armed = new BladePlay.Armed(defender, hold.get());
+        if (stroke.held()) {
+            return held(arrives, play, armed, place);
+        }
+        Person passive = onTheArm(line) ? defender.holding(hold.get(), stands.length()) : play.passive(armed, arrives);
+        return new Met(arrives, passive, new Meeting.Landed(stroke.by(), place, Optional.empty()));
+    }
+
+    /** The other's blade is held out by the one that arrives: it crosses a quarter of the way from its bell. */
+    private Met held(Person arrives, BladePlay play, BladePlay.Armed armed, Place place) {
+        Blade blade = arrives.blade().orElseThrow();
+        Point contact = blade.at(0.25);
+        Person defender = play.through(armed, contact.plus(Point.UP.times(Parrying.THICKNESS)));
+        Point at = defender.blade().orElseThrow().bell().towards(contact, 1);
+        Side nearer = camera.depth(at) < camera.depth(contact) ? defender.side() : arrives.side();
+        return new Met(
+                arrives, defender, new Meeting.Landed(stroke.by(), place, Optional.of(new Crossing(contact, nearer))));
+    }
+
+    /** How the one holds the weapon who is hit. */
+    private Optional<Hold> hit(Stand defender, Line line) {
+        if (stroke.threat().attack().role().stops()) {
+            return Optional.of(Holds.STOPPED);
+        }
+        Optional<Hold> parry = stroke.parry().map(position -> Holds.parry(scene.weapon(), position));
+        if (parry.isPresent() || onTheArm(line)) {
+            return parry.or(() -> stands.hold(defender));
+        }
+        boolean low = line.height().map(Height.LOW::equals).orElse(line != Line.HEAD);
+        return scene.moment().of(defender.side()).covers().isKnown()
+                ? Optional.of(low ? Holds.GIVES_LOW : Holds.GIVES_HIGH)
+                : stands.hold(defender);
+    }
+
+    private boolean onTheArm(Line line) {
+        return line == Line.ARM || stroke.at().filter(Target::isOfTheArm).isPresent();
+    }
+
+    /** Where it goes on the body of one who stands so. */
+    private Place place(Stand defender, Line line) {
+        Body body = defender.body();
+        Places places = new Places(body, camera);
+        Optional<Hold> hold = stands.hold(defender);
+        if (onTheArm(line) && hold.isPresent()) {
+            boolean hand = stroke.at()
+                    .filter(at -> at == Target.HAND || at == Target.WRIST)
+                    .isPresent();
+            return Places.arm(body.swordArm(body.wrist(hold.get())), hand ? 0.08 : 0.45);
+        }
+        return stroke.at()
+                .filter(Target::isBelowTheHip)
+                .map(at -> at == Target.FOOT ? places.foot() : places.thigh())
+                .orElseGet(() -> places.of(line));
+    }
+
+    private enum Reach {
+        SHORT,
+        EVADED,
+        THREAT,
+        UNKNOWN
+    }
+
+    /** Arm and blade straight on the way to the target, and not there. */
+    private Met reaching(Stand attacker, Stand defender, Line line, Reach reach) {
+        Place place = place(defender, line);
+        Person threatens =
+                stroke.cut() ? raised(attacker, place) : new Thrust(scene.weapon(), place.seen(), 0).threaten(attacker);
+        Point tip = threatens.blade().orElseThrow().tip();
+        Meeting meeting = switch (reach) {
+            case SHORT -> new Meeting.FallsShort(stroke.by(), tip, place);
+            case EVADED -> new Meeting.Evaded(stroke.by(), tip, place);
+            case THREAT -> new Meeting.Threatens(stroke.by(), tip, place);
+            case UNKNOWN -> new Meeting.NotKnown(stroke.by());
+        };
+        return new Met(threatens, facing(defender, threatens), meeting);
+    }
+
+    /** The edge on its way: arm out, the blade still over the line to the target. */
+    private Person raised(Stand attacker, Place place) {
+        Body body = attacker.body();
+        Point shoulder = body.swordShoulder();
+        Point wrist = shoulder.towards(place.seen(), 0.5 / shoulder.distance(place.seen()));
+        Point along = place.seen().minus(wrist).unit();
+        return attacker.with(wrist, along.plus(Point.UP.times(0.5)).unit(), stands.length());
+    }
+
+    private Person facing(Stand defender, Person attacker) {
+        Optional<Hold> hold = stroke.parry()
+                .map(position -> Holds.parry(scene.weapon(), position))
+                .or(() -> stands.hold(defender));
+        return hold.map(one ->
+                        new BladePlay(stands.length(), camera).passive(new BladePlay.Armed(defender, one), attacker))
+                .orElseGet(() -> stands.idle(defender));
+    }
+}

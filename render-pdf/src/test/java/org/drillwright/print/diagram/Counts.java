@@ -1,0 +1,71 @@
+package org.drillwright.print.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.model.Language;
+import org.drillwright.print.Example;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Node;
+
+/** Counts of the example school on one sheet, feet on one line in each row: what pictures look like. */
+public final class Counts {
+
+    /** A count, and what is to be seen in it. */
+    private record Count(String drill, int number, String seen) {}
+
+    private static final List<Count> COUNTS = List.of(
+            new Count("straight-thrust-with-lunge", 1, "thrust, lands"),
+            new Count("parry-of-quarte", 1, "parried by quarte"),
+            new Count("parry-of-sixte", 1, "parried by sixte"),
+            new Count("parry-of-septime", 1, "parried by septime"),
+            new Count("epee-parry-of-octave", 1, "épée: parried by octave"),
+            new Count("epee-parry-of-octave", 2, "épée: the forearm"),
+            new Count("parry-of-quarte", 2, "riposte, arm alone"),
+            new Count("beat-and-thrust", 2, "riposte with a lunge"),
+            new Count("counter-riposte", 2, "leader parries sixte"),
+            new Count("disengage", 1, "disengage, lands"),
+            new Count("cut-over", 1, "cut-over, parried"),
+            new Count("circular-parry-of-sixte", 1, "circular sixte"),
+            new Count("one-two", 1, "feint draws sixte"),
+            new Count("epee-redoublement", 1, "the follower is gone"),
+            new Count("parry-of-quarte", 3, "recovery"),
+            new Count("keeping-distance-with-a-partner", 1, "steps"),
+            new Count("counter-disengage", 1, "engaged"),
+            new Count("opposite-hands-circular-quarte", 2, "left-hander hit"),
+            new Count("sabre-cut-to-head", 1, "sabre: quinte"),
+            new Count("sabre-cut-to-head", 2, "sabre: flank"),
+            new Count("sabre-exchange", 2, "sabre: riposte"),
+            new Count("four-positions-of-the-hand", 3, "alone: octave"),
+            new Count("appel-and-jumps", 2, "alone: jump"),
+            new Count("advance-and-lunge-at-a-mark", 3, "alone: lunge at a mark"));
+
+    private static final int COLUMNS = 4;
+    private static final double WIDTH = Millimetres.toPoints(30);
+    private static final double ALONE = WIDTH * 20 / 28;
+    private static final double ROW = Millimetres.toPoints(29);
+    private static final double EDGE = 8;
+
+    private Counts() {}
+
+    public static Frame sheet() {
+        List<Node> pictures = new ArrayList<>();
+        List<Mark> captions = new ArrayList<>();
+        for (int at = 0; at < COUNTS.size(); at++) {
+            Count count = COUNTS.get(at);
+            double x = EDGE + at % COLUMNS * (WIDTH + 2 * EDGE);
+            double bottom = EDGE + (at / COLUMNS + 1) * ROW - 12;
+            Picture picture = Pictures.of(Example.drill(count.drill()).replay(), Language.ENGLISH)
+                    .get(count.number() - 1);
+            double width = picture.isAlone() ? ALONE : WIDTH;
+            pictures.add(picture.draw(x, bottom - picture.height(width), width));
+            captions.add(new Mark.Text(x, bottom + 8, 6, Face.REGULAR, count.seen(), Ink.BLACK));
+        }
+        double rows = Math.ceil(COUNTS.size() / (double) COLUMNS);
+        return new Frame(
+                2 * EDGE + COLUMNS * WIDTH + (COLUMNS - 1) * 2 * EDGE, 2 * EDGE + rows * ROW, 0, captions, pictures);
+    }
+}

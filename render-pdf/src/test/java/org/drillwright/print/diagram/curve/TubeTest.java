@@ -1,0 +1,89 @@
+package org.drillwright.print.diagram.curve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Segment;
+import org.junit.jupiter.api.Test;
+
+/** Outlines by what geometry says of them. */
+class TubeTest {
+
+    private static final List<Dot> ZIGZAG =
+            List.of(new Dot(0, 0), new Dot(10, 3), new Dot(14, 12), new Dot(30, 10), new Dot(31, 30));
+
+    /** How far, of a radius, a smooth curve may leave the envelope where a side goes over into a round end. */
+    private static final double BULGE = 0.06;
+
+    private static Tube straight(double first, double second) {
+        return new Tube(List.of(new Tube.Disc(new Dot(0, 0), first), new Tube.Disc(new Dot(40, 0), second)));
+    }
+
+    /** Every dot of the edge of a tube of one radius is that far from its middle line. */
+    @Test
+    void aTubeOfOneRadiusIsAsWideEverywhere() {
+        for (Dot dot : Cover.dots(straight(5, 5).closed())) {
+            double beyond = Math.max(0, Math.max(-dot.x(), dot.x() - 40));
+            assertEquals(5, Math.hypot(beyond, dot.y()), BULGE * 5, dot.toString());
+        }
+    }
+
+    /** The envelope of two discs touches both and cuts neither: no dot lies inside a disc. */
+    @Test
+    void aTubeThatGrowsCutsNoDisc() {
+        for (Dot dot : Cover.dots(straight(3, 9).closed())) {
+            assertTrue(dot.distance(new Dot(0, 0)) >= 3 * (1 - BULGE), dot.toString());
+            assertTrue(dot.distance(new Dot(40, 0)) >= 9 * (1 - BULGE), dot.toString());
+        }
+        Box box = Cover.of(List.of(Mark.Shape.filled(straight(3, 9).closed(), Ink.BLACK)))
+                .box();
+        assertEquals(-3, box.x(), 0.1);
+        assertEquals(49, box.right(), 0.1);
+        assertEquals(18, box.height(), 18 * BULGE);
+    }
+
+    @Test
+    void anOpenOutlineBeginsWhereItIsTold() {
+        for (double from : new double[] {0, 7.3, 20}) {
+            List<Dot> dots = Cover.dots(straight(4, 4).open(from));
+            assertEquals(from, dots.get(0).x(), 0.05);
+            assertEquals(from, dots.get(dots.size() - 1).x(), 0.05);
+            assertTrue(dots.stream().allMatch(dot -> dot.x() >= from - 0.05));
+        }
+    }
+
+    @Test
+    void smoothCurvesGoThroughTheirDots() {
+        List<Segment> open = Smooth.open(ZIGZAG);
+        for (int at = 1; at < ZIGZAG.size(); at++) {
+            Segment.Curve curve = (Segment.Curve) open.get(at);
+            assertEquals(ZIGZAG.get(at), new Dot(curve.x(), curve.y()));
+        }
+        assertEquals(ZIGZAG.size() + 1, Smooth.closed(ZIGZAG).size());
+    }
+
+    /** Through dots on a line a smooth curve is that line. */
+    @Test
+    void whatIsStraightStaysStraight() {
+        List<Dot> line = List.of(new Dot(0, 0), new Dot(1, 2), new Dot(4, 8), new Dot(5, 10));
+        for (Dot dot : Cover.dots(Smooth.open(line))) {
+            assertEquals(2 * dot.x(), dot.y(), 1e-9);
+        }
+    }
+
+    @Test
+    void aHullHoldsAllDotsAndHasNoDent() {
+        List<Dot> hull = Hull.of(ZIGZAG);
+        for (int at = 0; at < hull.size(); at++) {
+            Dot from = hull.get(at);
+            Dot to = hull.get((at + 1) % hull.size());
+            for (Dot dot : ZIGZAG) {
+                assertTrue(to.minus(from).turned().dot(dot.minus(from)) <= 1e-9, dot + " lies outside");
+            }
+        }
+    }
+}

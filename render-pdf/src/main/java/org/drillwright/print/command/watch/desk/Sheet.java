@@ -37,7 +37,7 @@ public final class Sheet {
     }
 
     /** What two readings are compared by: the text, the findings, the drill's place in its set. */
-    private record Said(String text, List<String> findings, Optional<?> place, boolean readable) {}
+    private record Said(String text, List<String> findings, Optional<?> place, boolean readable, boolean unsettled) {}
 
     private Sheet(int revision, Pick pick, Pick shown, School school, Typefaces faces, Said said, Drawn drawn) {
         this.revision = revision;
@@ -49,9 +49,15 @@ public final class Sheet {
         this.drawn = drawn;
     }
 
-    /** The sheet of a file; if there is nothing new on it, of the revision from before. */
-    static Sheet of(Pick pick, Optional<Sheet> before, int revision, School school, Typefaces faces) {
-        Said said = said(pick);
+    /**
+     * The sheet of a file; if there is nothing new on it, of the revision from before.
+     *
+     * @param read as it was read, with what the settings may be to blame for
+     */
+    static Sheet of(Pick read, Blame blame, Optional<Sheet> before, int revision, School school, Typefaces faces) {
+        Pick pick = new Pick(blame.cleared(read.entry()), read.place());
+        String text = text(read).or(() -> before.map(Sheet::text)).orElse("");
+        Said said = said(pick, text, blame.isUnsettled(read.entry()));
         boolean same = before.filter(old -> old.said.equals(said))
                 .filter(old -> old.school.equals(school) && old.faces == faces)
                 .isPresent();
@@ -62,21 +68,21 @@ public final class Sheet {
                 : new Sheet(revision, pick, shown, school, faces, said, new Drawn());
     }
 
-    private static Said said(Pick pick) {
+    private static Said said(Pick pick, String text, boolean unsettled) {
         List<String> findings = pick.entry().findings().stream()
                 .map(one -> one.severity() + one.rule() + one.span() + one.what() + one.wayOut())
                 .toList();
-        return new Said(text(pick), findings, pick.place(), pick.isReadable());
+        return new Said(text, findings, pick.place(), pick.isReadable(), unsettled);
     }
 
-    private static String text(Pick pick) {
+    /** None of a file in which nothing was found and that was not judged. */
+    private static Optional<String> text(Pick pick) {
         return pick.entry()
                 .subject()
                 .map(subject -> subject.file().text())
                 .or(() -> pick.entry().findings().stream()
                         .map(finding -> finding.file().text())
-                        .max(Comparator.comparing(String::length)))
-                .orElse("");
+                        .max(Comparator.comparing(String::length)));
     }
 
     /** The file's name within the school's folder, with forward slashes. */
@@ -106,6 +112,11 @@ public final class Sheet {
 
     public boolean isReadable() {
         return pick.isReadable();
+    }
+
+    /** Whether it cannot be read for what the settings say, or because they cannot be read themselves. */
+    public boolean isUnsettled() {
+        return said.unsettled;
     }
 
     /** What reading and the rules found, without what only printing finds. */
@@ -153,6 +164,11 @@ public final class Sheet {
         pictures.addAll(Pictures.of(replay, school.language()));
         pictures.add(Pictures.standing(replay, Phrase.closed(replay), school.language()));
         return List.copyOf(pictures);
+    }
+
+    /** Whether its file says the same as it did on another one. */
+    boolean saysWhat(@Nullable Sheet other) {
+        return other != null && said.text.equals(other.said.text);
     }
 
     /** Whether nothing on it has changed since it was another one. */

@@ -1,5 +1,6 @@
 package org.drillwright.print.command.watch.desk;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.picks.Pick;
 import org.drillwright.print.command.printing.picks.Picking;
+import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.report.Tally;
 import org.drillwright.school.SchoolFolder;
@@ -21,14 +23,24 @@ public final class Snapshot {
     private final SchoolFolder folder;
     private final Family faces;
     private final Map<String, Sheet> sheets;
+    private final Map<String, String> renamed;
+    private final List<Finding> settings;
     private final Optional<String> trouble;
 
     private Snapshot(
-            int version, SchoolFolder folder, Family faces, Map<String, Sheet> sheets, Optional<String> trouble) {
+            int version,
+            SchoolFolder folder,
+            Family faces,
+            Map<String, Sheet> sheets,
+            Map<String, String> renamed,
+            List<Finding> settings,
+            Optional<String> trouble) {
         this.version = version;
         this.folder = folder;
         this.faces = faces;
         this.sheets = sheets;
+        this.renamed = renamed;
+        this.settings = settings;
         this.trouble = trouble;
     }
 
@@ -44,13 +56,28 @@ public final class Snapshot {
             trouble = Optional.ofNullable(unusable.getMessage());
         }
         Map<String, Sheet> sheets = new LinkedHashMap<>();
+        Map<String, Sheet> old = before.map(all -> all.sheets).orElse(Map.of());
         Map<String, Pick> picks = picks(folder);
+        Blame blame = Blame.of(folder, old);
         for (SchoolFolder.Entry entry : folder.entries()) {
-            Pick pick = picks.getOrDefault(entry.name(), new Pick(entry, Optional.empty()));
-            Optional<Sheet> old = before.flatMap(all -> all.sheet(entry.name()));
-            sheets.put(entry.name(), Sheet.of(pick, old, version, folder.school(), faces));
+            Optional<CardSubject.Place> place =
+                    Optional.ofNullable(picks.get(entry.name())).flatMap(Pick::place);
+            Optional<Sheet> last = Optional.ofNullable(old.get(entry.name()));
+            sheets.put(entry.name(), Sheet.of(new Pick(entry, place), blame, last, version, folder.school(), faces));
         }
-        return new Snapshot(version, folder, faces, sheets, trouble);
+        Map<String, String> renamed = before.map(all -> all.renamed(sheets)).orElse(Map.of());
+        List<Finding> settings = new ArrayList<>(folder.folderFindings());
+        settings.addAll(blame.findings());
+        return new Snapshot(version, folder, faces, sheets, renamed, settings, trouble);
+    }
+
+    /** The renames so far and those now, each to the name that is there. */
+    private Map<String, String> renamed(Map<String, Sheet> later) {
+        Map<String, String> now = Renames.between(sheets, later);
+        Map<String, String> all = new LinkedHashMap<>(now);
+        renamed.forEach((from, to) -> all.put(from, now.getOrDefault(to, to)));
+        all.entrySet().removeIf(one -> later.containsKey(one.getKey()) || !later.containsKey(one.getValue()));
+        return all;
     }
 
     private static Map<String, Pick> picks(SchoolFolder folder) {
@@ -64,7 +91,7 @@ public final class Snapshot {
 
     /** The same, with a sentence about why it could not be read again. */
     Snapshot troubled(String sentence) {
-        return new Snapshot(version + 1, folder, faces, sheets, Optional.of(sentence));
+        return new Snapshot(version + 1, folder, faces, sheets, renamed, settings, Optional.of(sentence));
     }
 
     SchoolFolder folder() {
@@ -102,9 +129,14 @@ public final class Snapshot {
         return Optional.ofNullable(sheets.get(name));
     }
 
+    /** The name that a file has now, by each that it had since the page is served. */
+    public Map<String, String> renamed() {
+        return renamed;
+    }
+
     /** What was found in the settings, and about the folder as a whole. */
     public List<Finding> folderFindings() {
-        return folder.folderFindings();
+        return settings;
     }
 
     /** Whether the settings have errors, so that no drill could be judged. */
@@ -113,7 +145,9 @@ public final class Snapshot {
     }
 
     public Tally tally() {
-        return Tally.of(sheets.size(), folder.findings());
+        List<Finding> all = new ArrayList<>(settings);
+        sheets.values().forEach(sheet -> all.addAll(sheet.judged()));
+        return Tally.of(sheets.size(), all);
     }
 
     /** What is different in a later one. */
@@ -122,10 +156,15 @@ public final class Snapshot {
                 .filter(sheet -> !sheet.isAsOn(sheets.get(sheet.name())))
                 .map(Sheet::name)
                 .toList();
-        List<String> gone = sheets.keySet().stream()
-                .filter(name -> !later.sheets.containsKey(name))
+        List<String> saved = later.sheets.values().stream()
+                .filter(sheet -> !sheet.saysWhat(sheets.get(sheet.name())))
+                .map(Sheet::name)
                 .toList();
-        return new Change(later.version, changed, gone);
+        Map<String, String> other = Renames.between(sheets, later.sheets);
+        List<String> gone = sheets.keySet().stream()
+                .filter(name -> !later.sheets.containsKey(name) && !other.containsKey(name))
+                .toList();
+        return new Change(later.version, saved, changed, gone, other);
     }
 
     /** Whether nothing that is shown is different in a later one. */
@@ -133,6 +172,7 @@ public final class Snapshot {
         Change change = to(later);
         return change.changed().isEmpty()
                 && change.gone().isEmpty()
+                && change.renamed().isEmpty()
                 && trouble.equals(later.trouble)
                 && school().equals(later.school())
                 && findings().equals(later.findings());

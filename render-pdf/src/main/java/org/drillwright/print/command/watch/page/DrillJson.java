@@ -24,7 +24,7 @@ final class DrillJson {
             json.writeNumberField("revision", sheet.revision());
             json.writeBooleanField("readable", sheet.isReadable());
             json.writeBooleanField("stale", sheet.isStale());
-            json.writeBooleanField("judged", !school.isUnjudged());
+            json.writeBooleanField("unsettled", sheet.isUnsettled());
             tally(sheet.tally(), json);
             Json.findings("findings", sheet.findings(), json);
             Json.texts("lines", lines(sheet.text()), json);

@@ -2,10 +2,15 @@ package org.drillwright.print.command.watch.page;
 
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.model.Language;
 import org.drillwright.print.command.watch.desk.Sheet;
 import org.drillwright.print.command.watch.desk.Snapshot;
+import org.drillwright.print.diagram.Legend;
 import org.drillwright.print.diagram.Picture;
+import org.drillwright.print.diagram.Sample;
+import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Node;
 import org.drillwright.print.svg.SvgWriter;
 
 /** Cards and pictures as SVG. */
@@ -17,10 +22,12 @@ final class Frames {
     /** Strokes at a picture's edge are not to be cut in half, in points. */
     private static final double EDGE = 4;
 
+    private final Language language;
     private final SvgWriter writer;
 
     Frames(Snapshot school) {
-        this.writer = new SvgWriter(school.faces(), school.school().language().locale());
+        this.language = school.school().language();
+        this.writer = new SvgWriter(school.faces(), language.locale());
     }
 
     /** One of a drill's cards, from 0. */
@@ -44,6 +51,18 @@ final class Frames {
     private static Frame frame(Picture picture, double height) {
         double top = EDGE + height - picture.height(WIDTH);
         return new Frame(WIDTH + 2 * EDGE, height + 2 * EDGE, EDGE, List.of(), List.of(picture.draw(EDGE, top, WIDTH)));
+    }
+
+    /** One of the signs of the key, from 0. */
+    Optional<String> sign(int number) {
+        return at(Legend.in(language), number).map(sign -> writer.write(frame(sign), "A sign of the key"));
+    }
+
+    private static Frame frame(Sample sign) {
+        double height = sign.height(WIDTH);
+        Box box = new Box(EDGE, EDGE, WIDTH, height);
+        Node.Figure figure = new Node.Figure(sign.words(), box, sign.draw(EDGE, EDGE, WIDTH));
+        return new Frame(WIDTH + 2 * EDGE, height + 2 * EDGE, EDGE, List.of(), List.of(figure));
     }
 
     private static <T> Optional<T> at(List<T> list, int number) {

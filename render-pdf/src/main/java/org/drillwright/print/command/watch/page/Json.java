@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 import org.drillwright.report.Columns;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Position;
@@ -41,6 +42,15 @@ final class Json {
             json.writeString(text);
         }
         json.writeEndArray();
+    }
+
+    /** Names by names. */
+    static void names(String field, Map<String, String> names, JsonGenerator json) throws IOException {
+        json.writeObjectFieldStart(field);
+        for (Map.Entry<String, String> one : names.entrySet()) {
+            json.writeStringField(one.getKey(), one.getValue());
+        }
+        json.writeEndObject();
     }
 
     /** Findings, each with its place in code points and the line it begins in. */

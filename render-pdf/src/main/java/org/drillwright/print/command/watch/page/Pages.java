@@ -48,6 +48,8 @@ public final class Pages implements Site {
                 sheet(school, query)
                         .flatMap(sheet -> new Frames(school).picture(sheet, number(query)))
                         .map(Answer::svg);
+            case "/key" -> Optional.of(Answer.json(KeyJson.of(school.school().language())));
+            case "/sign" -> new Frames(school).sign(number(query)).map(Answer::svg);
             default -> Resources.at(path);
         };
     }

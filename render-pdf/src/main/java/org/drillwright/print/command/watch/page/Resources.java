@@ -3,6 +3,8 @@ package org.drillwright.print.command.watch.page;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.print.command.watch.web.Answer;
@@ -12,20 +14,33 @@ final class Resources {
 
     private static final String SCRIPT = "text/javascript; charset=utf-8";
 
-    private static final Map<String, Resource> ALL = Map.of(
-            "/", new Resource("page.html", "text/html; charset=utf-8"),
-            "/page.css", new Resource("page.css", "text/css; charset=utf-8"),
-            "/page.js", new Resource("page.js", SCRIPT),
-            "/elements.js", new Resource("elements.js", SCRIPT),
-            "/list.js", new Resource("list.js", SCRIPT),
-            "/lines.js", new Resource("lines.js", SCRIPT),
-            "/phrase.js", new Resource("phrase.js", SCRIPT),
-            "/cards.js", new Resource("cards.js", SCRIPT),
-            "/words.js", new Resource("words.js", SCRIPT));
+    /** Each has its own name as its address. */
+    private static final List<String> SCRIPTS = List.of(
+            "page.js",
+            "elements.js",
+            "list.js",
+            "lines.js",
+            "phrase.js",
+            "pictures.js",
+            "motion.js",
+            "steady.js",
+            "cards.js",
+            "key.js",
+            "words.js");
+
+    private static final Map<String, Resource> ALL = all();
 
     private record Resource(String name, String type) {}
 
     private Resources() {}
+
+    private static Map<String, Resource> all() {
+        Map<String, Resource> all = new HashMap<>();
+        all.put("/", new Resource("page.html", "text/html; charset=utf-8"));
+        all.put("/page.css", new Resource("page.css", "text/css; charset=utf-8"));
+        SCRIPTS.forEach(name -> all.put("/" + name, new Resource(name, SCRIPT)));
+        return Map.copyOf(all);
+    }
 
     static Optional<Answer> at(String path) {
         return Optional.ofNullable(ALL.get(path)).map(found -> Answer.of(found.type(), read(found.name())));

@@ -3,6 +3,7 @@ package org.drillwright.print.command.watch.page;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import org.drillwright.model.Drill;
+import org.drillwright.model.Level;
 import org.drillwright.print.command.watch.desk.Change;
 import org.drillwright.print.command.watch.desk.Sheet;
 import org.drillwright.print.command.watch.desk.Snapshot;
@@ -22,6 +23,9 @@ final class SchoolJson {
             json.writeBooleanField("judged", !school.isUnjudged());
             json.writeStringField("tally", school.tally().sentence());
             Json.findings("findings", school.folderFindings(), json);
+            Json.names("renamed", school.renamed(), json);
+            Json.texts(
+                    "levels", school.school().levels().stream().map(Level::name).toList(), json);
             json.writeArrayFieldStart("drills");
             for (Sheet sheet : school.sheets()) {
                 drill(sheet, json);
@@ -37,9 +41,14 @@ final class SchoolJson {
         json.writeStringField(
                 "title",
                 sheet.subject().map(one -> one.drill()).map(Drill::title).orElse(""));
+        json.writeStringField(
+                "level",
+                sheet.subject().map(one -> one.drill()).map(Drill::level).orElse(""));
         json.writeBooleanField("readable", sheet.isReadable());
+        json.writeBooleanField("unsettled", sheet.isUnsettled());
         json.writeNumberField("errors", tally.errors());
         json.writeNumberField("warnings", tally.warnings());
+        json.writeNumberField("notes", tally.notes());
         json.writeEndObject();
     }
 
@@ -47,8 +56,10 @@ final class SchoolJson {
     static String of(Change change) {
         return Json.of(json -> {
             json.writeNumberField("version", change.version());
+            Json.texts("saved", change.saved(), json);
             Json.texts("changed", change.changed(), json);
             Json.texts("gone", change.gone(), json);
+            Json.names("renamed", change.renamed(), json);
         });
     }
 }

@@ -48,7 +48,9 @@ function worst(drill) {
   const shown = sorted.slice(0, FEW).map((finding) => {
     const jump = element('button', { type: 'button' }, `${finding.severity}, line ${finding.line}`);
     jump.addEventListener('click', () => beside(finding)?.focus());
-    return element('li', { class: finding.severity }, jump, finding.what);
+    return element('li', { class: finding.severity },
+      element('p', {}, jump, finding.what),
+      ...(finding.wayOut ? [element('p', { class: 'way-out' }, finding.wayOut)] : []));
   });
   if (sorted.length > FEW) {
     shown.push(element('li', { class: 'note' }, `And ${sorted.length - FEW} more, beside your lines.`));
@@ -82,12 +84,15 @@ export function showLines(drill) {
 
 /** What is read aloud after a save: how much was found, and the first of it. */
 export function heard(drill) {
+  if (drill.unsettled) {
+    return '';
+  }
   if (drill.findings.length === 0) {
     return `${drill.title}: nothing found.`;
   }
   const [first] = [...drill.findings].sort((one, other) => weight(one) - weight(other));
   const count = drill.findings.length === 1 ? '1 finding' : `${drill.findings.length} findings`;
-  return `${drill.title || drill.name}: ${count}. ${first.severity}, line ${first.line}: ${first.what}`;
+  return `${drill.title || drill.name}: ${count}. ${first.severity}, line ${first.line}: ${first.what} ${first.wayOut}`;
 }
 
 const weight = (finding) => ['error', 'warning', 'note'].indexOf(finding.severity);

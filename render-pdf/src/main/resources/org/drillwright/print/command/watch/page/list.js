@@ -3,6 +3,8 @@
 import { $, element, say, many } from '/elements.js';
 
 const entries = new Map();
+const levels = new Map();
+let order = [];
 
 export const address = (name) => '#' + encodeURIComponent(name);
 
@@ -15,14 +17,12 @@ export function named() {
 }
 
 function mark(drill) {
-  const parts = [];
-  if (drill.errors) {
-    parts.push(many(drill.errors, 'error'));
+  if (drill.unsettled) {
+    return '';
   }
-  if (drill.warnings) {
-    parts.push(many(drill.warnings, 'warning'));
-  }
-  return drill.readable || drill.errors ? parts.join(', ') : 'not read';
+  const parts = [[drill.errors, 'error'], [drill.warnings, 'warning'], [drill.notes, 'note']];
+  const found = parts.filter(([count]) => count).map(([count, kind]) => many(count, kind)).join(', ');
+  return drill.readable || drill.errors ? found : 'not read';
 }
 
 function entry(drill) {
@@ -38,36 +38,73 @@ function entry(drill) {
   say(note, mark(drill));
   note.className = drill.errors ? 'mark error' : 'mark';
   item.firstChild.title = drill.name;
+  item.dataset.found = note.textContent ? 'yes' : 'no';
   return item;
+}
+
+function level(name) {
+  if (!levels.has(name)) {
+    const id = `level-${levels.size}`;
+    const head = element('h2', { id }, name || 'Level not read');
+    levels.set(name, element('div', { class: 'level' }, head, element('ul', { 'aria-labelledby': id })));
+  }
+  return levels.get(name);
+}
+
+/** Puts elements there in this order, and moves none that is in its place: what moves loses the focus. */
+function put(place, wanted) {
+  for (const one of [...place.children].filter((child) => !wanted.includes(child))) {
+    one.remove();
+  }
+  wanted.forEach((one, at) => {
+    if (place.children[at] !== one) {
+      place.insertBefore(one, place.children[at] || null);
+    }
+  });
 }
 
 export function showList(school) {
   const there = new Set(school.drills.map((drill) => drill.name));
-  for (const [name, item] of entries) {
-    if (!there.has(name)) {
-      entries.delete(name);
-      item.remove();
-    }
+  for (const name of [...entries.keys()].filter((one) => !there.has(one))) {
+    entries.delete(name);
   }
-  school.drills.forEach((drill, at) => {
-    const item = entry(drill);
-    const list = $('drills');
-    if (list.children[at] !== item) {
-      list.insertBefore(item, list.children[at] || null);
-    }
-  });
+  const byLevel = new Map(school.levels.map((name) => [name, []]));
+  for (const drill of [...school.drills].sort((one, other) => (one.level === '') - (other.level === ''))) {
+    byLevel.set(drill.level, [...(byLevel.get(drill.level) || []), entry(drill)]);
+  }
+  const filled = [...byLevel].filter(([, items]) => items.length);
+  put($('drills'), filled.map(([name]) => level(name)));
+  filled.forEach(([name, items]) => put(level(name).lastChild, items));
+  order = filled.flatMap(([, items]) => items);
   say($('tally'), school.tally + '.');
   filter();
 }
 
+/** A file that has another name is the same entry. */
+export function entryRenamed(from, to) {
+  const item = entries.get(from);
+  if (item && !entries.has(to)) {
+    entries.delete(from);
+    entries.set(to, item);
+    item.firstChild.setAttribute('href', address(to));
+    current = current === from ? to : current;
+  }
+}
+
+/** The drill that is shown stays in the list while its findings go. */
 function filter() {
   const wanted = $('filter').value.trim().toLowerCase();
+  const foundOnly = $('found-only').checked;
   let shown = 0;
   for (const [name, item] of entries) {
-    item.hidden = !(name + ' ' + item.textContent).toLowerCase().includes(wanted);
+    const named = (name + ' ' + item.textContent).toLowerCase().includes(wanted);
+    item.hidden = !named || (foundOnly && item.dataset.found === 'no' && name !== current);
     shown += item.hidden ? 0 : 1;
   }
-  say($('shown'), wanted ? `${shown} of ${entries.size}` : '');
+  for (const one of levels.values()) {
+    one.hidden = [...one.lastChild.children].every((item) => item.hidden);
+  }
+  say($('shown'), wanted || foundOnly ? `${shown} of ${entries.size}` : '');
 }
 
 let current = '';
@@ -86,6 +123,7 @@ export function markCurrent(name) {
     bringIntoView(entries.get(name));
   }
   current = name;
+  filter();
   for (const [other, item] of entries) {
     if (other === name) {
       item.firstChild.setAttribute('aria-current', 'page');
@@ -95,6 +133,10 @@ export function markCurrent(name) {
   }
 }
 
-export const first = () => entries.keys().next().value || '';
+export function first() {
+  const [item] = order;
+  return [...entries].find(([, one]) => one === item)?.[0] || '';
+}
 
 $('filter').addEventListener('input', filter);
+$('found-only').addEventListener('change', filter);

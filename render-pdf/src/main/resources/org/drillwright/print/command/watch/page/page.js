@@ -1,15 +1,17 @@
 // The page: which drill is shown, and what a save changes in it.
 
 import { $, element, say, fetched, many } from '/elements.js';
-import { showList, markCurrent, named, first } from '/list.js';
+import { showList, markCurrent, entryRenamed, named, first, address } from '/list.js';
 import { showLines, heard, note } from '/lines.js';
 import { showCards } from '/cards.js';
-import { showPhrase, hush } from '/phrase.js';
+import { showPhrase, phraseRenamed, hush } from '/phrase.js';
+import { refreshKey } from '/key.js';
 import { refreshWords } from '/words.js';
 
 let school = null;
 let current = null;
 let asked = 0;
+let troubles = '';
 
 function status(text) {
   say($('status'), text);
@@ -30,14 +32,18 @@ function showSchool() {
       element('p', {}, element('strong', {}, finding.file)),
       element('p', { class: 'snippet' }, finding.text), note(finding)));
   }
-  $('trouble').replaceChildren(...notices);
+  const now = JSON.stringify([school.trouble, school.findings]);
+  if (now !== troubles) {
+    troubles = now;
+    $('trouble').replaceChildren(...notices);
+  }
 }
 
 function verdict(drill) {
   const found = ['error', 'warning', 'note'].map((kind) => [drill[kind + 's'], kind]).filter(([count]) => count);
   const all = found.length ? found.map(([count, kind]) => many(count, kind)).join(', ') : 'nothing found';
   const judged = drill.steps && !drill.stale ? `; ${drill.counts - drill.notJudged} of ${many(drill.counts, 'count')} judged` : '';
-  return `${drill.name}: ${drill.judged ? all + judged : 'not judged; mend the settings first'}.`;
+  return `${drill.name}: ${drill.unsettled ? 'not judged; mend the settings first' : all + judged}.`;
 }
 
 function showNone(name) {
@@ -57,9 +63,13 @@ function showNone(name) {
 }
 
 function kept(drill) {
-  $('kept').hidden = !drill.stale;
-  say($('kept'), drill.stale
-    ? 'This save could not be read. The card and the phrase are from the last one that could.' : '');
+  const why = drill.unsettled
+    ? 'The settings cannot be used as they are; this drill is not at fault.' : 'This save could not be read.';
+  const what = drill.unsettled ? 'The card and the phrase are from before.'
+    : 'The card and the phrase are from the last one that could.';
+  const parts = [drill.unsettled || drill.stale ? why : '', drill.stale ? what : ''].filter(Boolean);
+  $('kept').hidden = parts.length === 0;
+  say($('kept'), parts.join(' '));
 }
 
 async function showDrill({ aloud = false } = {}) {
@@ -92,6 +102,16 @@ async function showDrill({ aloud = false } = {}) {
 
 async function readSchool() {
   school = await (await fetched('/school')).json();
+  for (const [from, to] of Object.entries(school.renamed)) {
+    entryRenamed(from, to);
+    phraseRenamed(from, to);
+    if (named() === from) {
+      history.replaceState(null, '', address(to));
+    }
+    if (current?.name === from) {
+      current.name = to;
+    }
+  }
   showSchool();
 }
 
@@ -103,7 +123,7 @@ async function everything() {
 
 async function saved(change) {
   await readSchool();
-  await refreshWords();
+  await Promise.all([refreshWords(), refreshKey()]);
   const name = current?.name || named() || first();
   if (!current || change.changed.includes(name) || change.gone.includes(name)) {
     await showDrill({ aloud: true });
@@ -113,11 +133,13 @@ async function saved(change) {
 
 const FEW = 3;
 
-/** Some drills change because others do: their cards count the drills of their set. */
+/** Drills that change because others do, or the settings, are not told. */
 function told(change) {
-  const changed = change.changed.length > FEW
-    ? [`${change.changed.length} drills changed`] : change.changed.map((name) => `${name} changed`);
-  const all = [...change.gone.map((name) => `${name} is gone`), ...changed];
+  const renamed = Object.entries(change.renamed);
+  const saved = change.saved.filter((name) => !renamed.some(([, to]) => to === name));
+  const changed = saved.length > FEW ? [`${saved.length} drills changed`] : saved.map((name) => `${name} changed`);
+  const all = [...renamed.map(([from, to]) => `${from} is now ${to}`),
+    ...change.gone.map((name) => `${name} is gone`), ...changed];
   return all.join('; ') || 'the settings changed';
 }
 

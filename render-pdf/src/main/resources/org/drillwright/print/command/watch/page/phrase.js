@@ -1,11 +1,18 @@
 // The phrase, played count by count.
 
-import { $, element, say, drawing, withUnknowns } from '/elements.js';
+import { $, element, say, withUnknowns } from '/elements.js';
+import { drawingsOf, showPicture } from '/pictures.js';
+import { keepHeight } from '/steady.js';
+
+/** How long the two take from one count to the next, in milliseconds. */
+const SLOWLY = 1500;
+
+/** How much of a count they take at most when it is played; for the rest they stand. */
+const SHARE_OF_COUNT = 0.6;
 
 let drill = null;
 let at = 0;
 let timer = 0;
-let drawn = 0;
 
 function nameOf(step) {
   return step.kind === 'start' ? 'Start' : step.kind === 'closing' ? 'Closing' : `Count ${step.number}`;
@@ -60,15 +67,9 @@ function spoken(step) {
     .map(([name, text]) => `${name}: ${text}`).join(' ')}`;
 }
 
-async function draw() {
-  const mine = ++drawn;
-  const picture = await drawing(`/picture?name=${encodeURIComponent(drill.name)}&at=${at}`);
-  if (mine === drawn && picture) {
-    $('picture').replaceChildren(picture);
-  }
-}
+const milliseconds = () => timer ? Math.min(SLOWLY, drill.tempo * SHARE_OF_COUNT) : SLOWLY;
 
-function show({ aloud = false } = {}) {
+function show({ aloud = false, anew = false } = {}) {
   const step = drill.steps[at];
   say($('count'), nameOf(step));
   pairs($('turns'), turns(step));
@@ -87,7 +88,8 @@ function show({ aloud = false } = {}) {
       button.removeAttribute('aria-current');
     }
   });
-  return draw();
+  keepHeight({ anew });
+  return showPicture(at, milliseconds());
 }
 
 /** A button that has the focus keeps it at the end of the phrase. */
@@ -173,11 +175,19 @@ export function showPhrase(next) {
     timer = setInterval(tick, next.tempo);
   }
   drill = next;
+  drawingsOf(drill);
   at = same ? (timer ? Math.min(at, next.steps.length - 1) : edited(before, next.steps)) : Math.min(1, next.steps.length - 1);
   const seconds = Number((next.tempo / 1000).toFixed(2));
   say($('tempo'), `${seconds} s a count, ${next.ownTempo ? "the drill's tempo" : "the school's tempo"}`);
   counts();
-  return show();
+  return show({ anew: !same });
+}
+
+/** The drill has another name now, and is the same. */
+export function phraseRenamed(from, to) {
+  if (drill?.name === from) {
+    drill.name = to;
+  }
 }
 
 export const hush = stop;
@@ -185,3 +195,15 @@ export const hush = stop;
 $('back').addEventListener('click', () => go(at - 1));
 $('step').addEventListener('click', () => go(at + 1));
 $('play').addEventListener('click', play);
+
+const STEPS = { ArrowLeft: -1, ArrowRight: 1 };
+
+document.addEventListener('keydown', (event) => {
+  const step = STEPS[event.key];
+  const typing = event.target.closest('input, textarea, select, pre');
+  const other = event.altKey || event.ctrlKey || event.metaKey || event.shiftKey;
+  if (step && drill && !$('drill').hidden && !typing && !other) {
+    event.preventDefault();
+    go(at + step);
+  }
+});

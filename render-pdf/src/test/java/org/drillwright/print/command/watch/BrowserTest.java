@@ -7,82 +7,30 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.drillwright.print.browser.Chromium;
 import org.drillwright.print.command.SchoolFiles;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
 
 /** The page as a person meets it, in a real browser. */
-@Tag("deep")
-@EnabledIf("chromium")
-class BrowserTest {
+class BrowserTest extends InBrowser {
 
     private static final String PAYLOAD = "\"><img src=x onerror=\"window.got=1\"><script>window.got=1</script>";
-
-    private static ChromeDriver browser;
-
-    @TempDir
-    Path folder;
-
-    private SchoolFiles files;
-    private Visit visit;
-    private Reader page;
-
-    static boolean chromium() {
-        return Chromium.isThere();
-    }
-
-    @BeforeAll
-    static void start() {
-        browser = Chromium.open();
-    }
-
-    @AfterAll
-    static void stop() {
-        browser.quit();
-    }
-
-    @BeforeEach
-    void open() {
-        files = SchoolFiles.sound(folder);
-        visit = new Visit(folder);
-        page = new Reader(browser);
-        page.screen(1300, 900);
-        page.open(visit, "riposte.yaml");
-    }
-
-    @AfterEach
-    void close() {
-        visit.close();
-    }
-
-    private void save(String text) {
-        files.with("riposte.yaml", text);
-    }
 
     @Test
     void aSaveWithAMistakeShowsTheFindingBesideTheLine() {
         save(SchoolFiles.riposte().replace("Parry quarte", "Parry octave"));
         page.waitFor(() -> page.text("verdict").contains("error"));
-        WebElement row = browser.findElement(By.xpath("//li[.//mark[text()='Parry octave']]"));
+        WebElement row = browser().findElement(By.xpath("//li[.//mark[text()='Parry octave']]"));
         assertTrue(row.getText().contains("Octave closes the low outside line"), row.getText());
         assertTrue(page.text("found").contains("Octave closes the low outside line"));
         assertTrue(page.text("cards").contains("DRAFT"));
-        assertTrue(browser.getTitle().matches("[0-9]+ errors? – Parry of quarte, straight riposte – Drillwright"));
-        WebElement entry = browser.findElement(By.cssSelector("#drills a[aria-current]"));
+        assertTrue(browser().getTitle().matches("[0-9]+ errors? – Parry of quarte, straight riposte – Drillwright"));
+        WebElement entry = browser().findElement(By.cssSelector("#drills a[aria-current]"));
         assertTrue(entry.getText().matches("(?s)Parry of quarte.*error.*"), entry.getText());
         save(SchoolFiles.riposte());
         page.waitFor(() -> page.text("verdict").contains("nothing found"));
@@ -158,20 +106,20 @@ class BrowserTest {
 
     @Test
     void partsHaveNamesAndRolesForWhoHearsThem() {
-        assertEquals("navigation", browser.findElement(By.tagName("nav")).getAriaRole());
+        assertEquals("navigation", browser().findElement(By.tagName("nav")).getAriaRole());
         assertEquals("main", page.at("main").getAriaRole());
         assertEquals("status", page.at("status").getAriaRole());
         assertEquals("Drills", page.at("filter").getAccessibleName());
         assertEquals("The phrase, count by count", page.at("phrase").getAccessibleName());
         assertEquals("polite", page.at("found").getAttribute("aria-live"));
         assertEquals("polite", page.at("called").getAttribute("aria-live"));
-        for (WebElement button : browser.findElements(By.tagName("button"))) {
+        for (WebElement button : browser().findElements(By.tagName("button"))) {
             if (button.isDisplayed()) {
                 assertFalse(button.getAccessibleName().isBlank(), button.toString());
             }
         }
-        page.waitFor(() -> !browser.findElements(By.cssSelector("#cards svg")).isEmpty());
-        WebElement card = browser.findElement(By.cssSelector("#cards svg"));
+        page.waitFor(() -> !browser().findElements(By.cssSelector("#cards svg")).isEmpty());
+        WebElement card = browser().findElement(By.cssSelector("#cards svg"));
         assertEquals("The card", card.getAccessibleName());
         assertEquals(4, card.findElements(By.cssSelector("[role=row]")).size());
     }
@@ -181,7 +129,7 @@ class BrowserTest {
         save(SchoolFiles.riposte().replace("Parry quarte.", "Frobnicate the blade."));
         page.waitFor(() -> page.text("turns").contains("Frobnicate"));
         page.waitFor(() -> page.text("read").contains("Not judged"));
-        WebElement unknown = browser.findElement(By.cssSelector("#read .unknown"));
+        WebElement unknown = browser().findElement(By.cssSelector("#read .unknown"));
         assertEquals("dashed", unknown.getCssValue("border-top-style"));
         page.waitFor(() -> page.text("picture").contains("?"));
     }
@@ -249,10 +197,10 @@ class BrowserTest {
                     "many/drill-" + number + ".yaml", SchoolFiles.riposte().replace("Parry of", number + ". Parry of"));
         }
         page.waitFor(() -> page.text("tally").startsWith("203 drills"));
-        assertEquals(203, browser.findElements(By.cssSelector("#drills li")).size());
+        assertEquals(203, browser().findElements(By.cssSelector("#drills li")).size());
         page.at("filter").sendKeys("drill-177");
         page.waitFor(() -> page.text("shown").equals("1 of 203"));
-        browser.findElement(By.cssSelector("#drills li:not([hidden]) a")).click();
+        browser().findElement(By.cssSelector("#drills li:not([hidden]) a")).click();
         page.waitFor(() -> page.text("title").startsWith("177. Parry"));
         page.waitFor(() -> page.focus().equals("main"));
     }

@@ -1,0 +1,96 @@
+package org.drillwright.print.command.watch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.util.List;
+import org.drillwright.print.command.SchoolFiles;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+
+/** The list of drills on the page, and what is said where. */
+class ListInBrowserTest extends InBrowser {
+
+    private List<String> seen(String css) {
+        return browser().findElements(By.cssSelector(css)).stream()
+                .filter(WebElement::isDisplayed)
+                .map(WebElement::getText)
+                .toList();
+    }
+
+    @Test
+    void theListHasLevels() {
+        assertEquals(List.of("beginner", "intermediate"), seen("#drills h2"));
+        assertEquals(List.of("Steps by the call"), seen("#drills .level:first-child li"));
+        files.with("feet/steps.yaml", SchoolFiles.steps().replace("level: beginner", "level: training"));
+        page.waitFor(() -> seen("#drills h2").equals(List.of("intermediate", "training")));
+        page.at("filter").sendKeys("steps");
+        assertEquals(List.of("training"), seen("#drills h2"));
+    }
+
+    @Test
+    void withFindingsOnly() {
+        save(SchoolFiles.withoutSafety());
+        page.waitFor(() -> page.text("verdict").contains("1 error"));
+        page.at("found-only").click();
+        assertEquals(1, seen("#drills li").size());
+        assertEquals("1 of 3", page.text("shown"));
+        save(SchoolFiles.riposte());
+        page.waitFor(() -> page.text("verdict").contains("nothing found"));
+        assertEquals(1, seen("#drills li").size(), "the drill that is shown stays");
+        page.at("found-only").click();
+        assertEquals(3, seen("#drills li").size());
+    }
+
+    @Test
+    void theWayOutStandsInTheBanner() {
+        save(SchoolFiles.riposte().replace("level: intermediate", "level: intermediat"));
+        page.waitFor(() -> page.at("worst").isDisplayed());
+        assertTrue(page.text("worst").contains("Did you mean 'intermediate'?"), page.text("worst"));
+        assertTrue(page.text("found").contains("Did you mean 'intermediate'?"), page.text("found"));
+    }
+
+    @Test
+    void aSlipOfTheSettingsIsNotLaidAtADrillsDoor() {
+        files.with("school.yaml", SchoolFiles.SETTINGS + "sheeet: a4\n");
+        page.waitFor(() -> page.text("trouble").contains("sheeet"));
+        page.waitFor(() -> page.at("kept").isDisplayed());
+        assertTrue(page.text("kept").contains("this drill is not at fault"), page.text("kept"));
+        assertFalse(page.at("worst").isDisplayed());
+        assertFalse(page.text("drills").contains("not read"));
+        assertEquals("", page.text("found"));
+        assertTrue(page.at("drill").isDisplayed() && page.at("text").isDisplayed());
+        assertTrue(page.text("status").endsWith("the settings changed."), page.text("status"));
+        files.with("school.yaml", SchoolFiles.SETTINGS);
+        page.waitFor(() -> !page.at("kept").isDisplayed());
+        assertEquals("", page.text("trouble"));
+    }
+
+    @Test
+    void aDrillWithAnotherNameIsFollowed() throws Exception {
+        page.at("step").click();
+        page.script("document.querySelector('#drills a[href=\"#riposte.yaml\"]').focus()");
+        String focus = page.focus();
+        Files.move(folder.resolve("riposte.yaml"), folder.resolve("parry and riposte.yaml"));
+        page.waitFor(() -> page.text("verdict").startsWith("parry and riposte.yaml"));
+        assertTrue(page.text("status").endsWith("riposte.yaml is now parry and riposte.yaml."), page.text("status"));
+        assertTrue(String.valueOf(page.script("return location.hash")).equals("#parry%20and%20riposte.yaml"));
+        assertEquals("Count 2", page.text("count"));
+        assertEquals(focus, page.focus());
+        assertEquals(1, browser().findElements(By.cssSelector("#drills [aria-current]")).size());
+        files.with("parry and riposte.yaml", SchoolFiles.withoutSafety());
+        page.waitFor(() -> page.text("verdict").contains("1 error"));
+    }
+
+    /** A page that nobody sees hears no news, and finds the new name when it is seen again. */
+    @Test
+    void aDrillRenamedBehindThePagesBackIsFollowed() throws Exception {
+        Files.move(folder.resolve("riposte.yaml"), folder.resolve("other.yaml"));
+        page.waitFor(() -> page.text("verdict").startsWith("other.yaml"));
+        page.script("location.hash = '#riposte.yaml'; location.reload()");
+        page.waitFor(() -> page.text("verdict").startsWith("other.yaml"));
+    }
+}

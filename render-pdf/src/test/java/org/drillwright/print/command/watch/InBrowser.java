@@ -1,6 +1,7 @@
 package org.drillwright.print.command.watch;
 
 import java.nio.file.Path;
+import org.drillwright.print.browser.Chromium;
 import org.drillwright.print.command.SchoolFiles;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;

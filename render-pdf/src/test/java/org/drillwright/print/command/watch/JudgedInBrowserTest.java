@@ -1,0 +1,47 @@
+package org.drillwright.print.command.watch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.drillwright.print.browser.Axe;
+import org.drillwright.print.command.SchoolFiles;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+
+/** The page judged by the success criteria of WCAG 2.0 to 2.2 that a program can judge, by axe-core. */
+class JudgedInBrowserTest extends InBrowser {
+
+    private void judge() {
+        page.waitFor(() -> !browser().findElements(By.cssSelector("#cards svg")).isEmpty());
+        assertEquals(List.of(), Axe.findings(browser()));
+    }
+
+    @Test
+    void aDrillWithoutFindings() {
+        judge();
+    }
+
+    @Test
+    void aDrillWithFindingsAndEverythingOpen() {
+        save(SchoolFiles.withoutSafety());
+        page.waitFor(() -> page.text("verdict").contains("1 error"));
+        page.script("document.querySelectorAll('details').forEach(one => one.open = true)");
+        page.waitFor(() -> page.text("glossary").contains("disengage"));
+        page.waitFor(() -> !browser().findElements(By.cssSelector("#signs svg")).isEmpty());
+        judge();
+    }
+
+    @Test
+    void settingsThatCannotBeUsedAtTheEndOfThePhrase() {
+        page.script("document.querySelector('#counts li:last-child button').click()");
+        files.with("school.yaml", SchoolFiles.SETTINGS + "sheeet: a4\n");
+        page.waitFor(() -> page.at("kept").isDisplayed());
+        judge();
+    }
+
+    @Test
+    void aNarrowWindow() {
+        page.screen(320, 700);
+        judge();
+    }
+}

@@ -3,11 +3,8 @@ package org.drillwright.print.pose.body;
 import static org.drillwright.print.pose.body.Proportions.ANKLE;
 import static org.drillwright.print.pose.body.Proportions.FOOT;
 import static org.drillwright.print.pose.body.Proportions.FOREARM;
-import static org.drillwright.print.pose.body.Proportions.HALF_HIPS;
-import static org.drillwright.print.pose.body.Proportions.HALF_SHOULDERS;
 import static org.drillwright.print.pose.body.Proportions.HEEL;
 import static org.drillwright.print.pose.body.Proportions.SHANK;
-import static org.drillwright.print.pose.body.Proportions.SHOULDER_DROP;
 import static org.drillwright.print.pose.body.Proportions.THIGH;
 import static org.drillwright.print.pose.body.Proportions.TRUNK;
 import static org.drillwright.print.pose.body.Proportions.UPPER_ARM;
@@ -64,17 +61,11 @@ public final class Body {
     }
 
     public Point swordShoulder() {
-        return shoulder(1);
+        return trunk.shoulder(1);
     }
 
     private Point rearShoulder() {
-        return shoulder(-1);
-    }
-
-    private Point shoulder(int side) {
-        return trunk.shoulders()
-                .plus(trunk.shoulderLine().times(side * HALF_SHOULDERS))
-                .minus(trunk.up().times(SHOULDER_DROP));
+        return trunk.shoulder(-1);
     }
 
     /** The leg under the sword. */
@@ -91,7 +82,7 @@ public final class Body {
     }
 
     private Leg leg(int side, Point heel, Point toes, Point bend) {
-        Point hip = trunk.pelvis().plus(trunk.hipLine().times(side * HALF_HIPS));
+        Point hip = trunk.hip(side);
         Point ankle = heel.plus(toes.times(HEEL)).plus(Point.UP.times(ANKLE));
         Point knee = Limb.joint(hip, ankle, THIGH, SHANK, way(bend));
         return new Leg(hip, knee, ankle, heel, heel.plus(toes.times(FOOT)));

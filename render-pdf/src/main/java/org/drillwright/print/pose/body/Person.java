@@ -30,8 +30,6 @@ public record Person(
 
     /** The joint of the sword arm's shoulder, also where it is not known what the arm does. */
     public Point swordShoulder() {
-        return trunk.shoulders()
-                .plus(trunk.shoulderLine().times(Proportions.HALF_SHOULDERS))
-                .minus(trunk.up().times(Proportions.SHOULDER_DROP));
+        return trunk.shoulder(1);
     }
 }

@@ -41,6 +41,26 @@ public record Trunk(Point pelvis, Point shoulders, Point hipLine, Point shoulder
         return shoulders.minus(pelvis).unit();
     }
 
+    /**
+     * A shoulder joint.
+     *
+     * @param side 1 on the side of the sword, -1 on the other
+     */
+    Point shoulder(int side) {
+        return shoulders
+                .plus(shoulderLine.times(side * Proportions.HALF_SHOULDERS))
+                .minus(up().times(Proportions.SHOULDER_DROP));
+    }
+
+    /**
+     * A hip joint.
+     *
+     * @param side 1 on the side of the sword, -1 on the other
+     */
+    Point hip(int side) {
+        return pelvis.plus(hipLine.times(side * Proportions.HALF_HIPS));
+    }
+
     /** From the hem of the jacket to the neck. */
     public List<Slice> slices() {
         List<Slice> slices = new ArrayList<>();

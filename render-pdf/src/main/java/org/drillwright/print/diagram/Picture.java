@@ -1,10 +1,15 @@
 package org.drillwright.print.diagram;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.drillwright.print.diagram.curve.Cover;
 import org.drillwright.print.diagram.stage.Drawing;
 import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.pose.Passage;
 import org.drillwright.print.pose.Pose;
 import org.drillwright.print.pose.Scene;
 
@@ -57,6 +62,50 @@ public final class Picture {
     public Node.Figure draw(double x, double y, double width) {
         Drawing drawing = drawing(width);
         return new Node.Figure(alternative, new Box(x, y, width, drawing.height()), drawing.marks());
+    }
+
+    /** How far below its top the floor is on which they stand, at a width, both in points. */
+    public double floor(double width) {
+        return drawing(width).floor();
+    }
+
+    /** How far from its left edge the middle between the two is when they stand still, at a width, both in points. */
+    public double middle(double width) {
+        return drawing(width).origin();
+    }
+
+    /** How far to the right of this picture's middle the next one's lies on the same floor, at a width, both in points. */
+    public double shift(Picture next, double width) {
+        return new Passage(pose, next.pose).shift() * Drawing.metre(pose, width);
+    }
+
+    /** Whether there is anything to be drawn between this picture and the next. */
+    public boolean leadsTo(Picture next) {
+        return new Passage(pose, next.pose).at(0.5).isPresent();
+    }
+
+    /**
+     * The figures on the way from this picture to the next, without signs; none where something is not known of how they
+     * stand.
+     *
+     * @param share of the way, 0 to 1
+     * @param middle where the middle between the two is to lie, in points
+     * @param floor where they are to stand, in points
+     * @param width of the pictures between which they are, in points
+     */
+    public Optional<Node.Figure> towards(Picture next, double share, double middle, double floor, double width) {
+        return new Passage(pose, next.pose)
+                .at(share)
+                .map(between -> Drawing.passing(between, width))
+                .map(marks -> figure(next.alternative, marks, middle, floor));
+    }
+
+    private static Node.Figure figure(String alternative, List<Mark> marks, double x, double y) {
+        Box cover = Cover.of(marks).box();
+        return new Node.Figure(
+                alternative,
+                cover.moved(x, y),
+                marks.stream().map(mark -> mark.moved(-cover.x(), -cover.y())).toList());
     }
 
     private Drawing drawing(double width) {

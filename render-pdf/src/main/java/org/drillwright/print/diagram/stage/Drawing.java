@@ -20,9 +20,11 @@ import org.drillwright.print.pose.body.Person;
  * as low as the two let it.
  *
  * @param height in points
+ * @param origin where the world's origin lies, in points from the left edge
+ * @param floor where the line lies on which they stand, in points from the top
  * @param marks from the top left corner
  */
-public record Drawing(double height, List<Mark> marks) {
+public record Drawing(double height, double origin, double floor, List<Mark> marks) {
 
     /** Heads so near to each other in height are level, in points. */
     private static final double LEVEL = 1;
@@ -34,6 +36,25 @@ public record Drawing(double height, List<Mark> marks) {
     /** @param width in points */
     public static Drawing of(Scene scene, Pose pose, double width) {
         return new Laying(scene, pose, width, Gauge.of(width, pose instanceof Pose.Alone)).lay();
+    }
+
+    /**
+     * The figures on their floor, so large as in a picture so wide, on the way from one picture to another: marks from the
+     * world's origin to the right, and from the floor down.
+     */
+    public static List<Mark> passing(Pose pose, double width) {
+        Gauge gauge = Gauge.of(width, pose instanceof Pose.Alone);
+        Stage stage = new Stage(pose, gauge);
+        Floor floor = new Floor(stage.eye(), gauge);
+        List<Mark> marks = new ArrayList<>(List.of(floor.ground(-width / 2, width / 2)));
+        marks.addAll(stage.draw());
+        return Rounded.marks(
+                marks.stream().map(mark -> mark.moved(0, -floor.level())).toList());
+    }
+
+    /** How long a metre is in a picture so wide, in points. */
+    public static double metre(Pose pose, double width) {
+        return Gauge.of(width, pose instanceof Pose.Alone).scale();
     }
 
     /** One picture being laid. */
@@ -77,21 +98,24 @@ public record Drawing(double height, List<Mark> marks) {
             marks.add(floor.ground(0, width));
             figures.forEach(mark -> marks.add(mark.moved(across, 0)));
             inset.ifPresent(one -> marks.add(placed(one, left, Cover.of(marks))));
-            return cut(marks);
+            return cut(marks, across, floor.level());
         }
 
         /** Its top is where the highest ink is. */
-        private static Drawing cut(List<Mark> marks) {
+        private static Drawing cut(List<Mark> marks, double origin, double floor) {
             Box box = Cover.of(marks).box();
             return new Drawing(
                     box.height(),
+                    origin,
+                    floor - box.y(),
                     Rounded.marks(
                             marks.stream().map(mark -> mark.moved(0, -box.y())).toList()));
         }
 
         private Drawing only(Inset inset) {
-            return cut(List.of(named(inset)
-                    .moved((width - inset.frame().width()) / 2 - inset.frame().x(), 0)));
+            Mark mark = named(inset)
+                    .moved((width - inset.frame().width()) / 2 - inset.frame().x(), 0);
+            return cut(List.of(mark), width / 2, inset.frame().bottom());
         }
 
         private Mark named(Inset inset) {

@@ -35,7 +35,8 @@ final class Floor {
         return new Mark.Named("ground", List.of(new Mark.Line(left, y, right, y, signs.thin(), Ink.BLACK)));
     }
 
-    private double level() {
+    /** Where the line lies, in points below the world's origin. */
+    double level() {
         return 0.045 * gauge.scale();
     }
 

@@ -80,7 +80,9 @@ class ListInBrowserTest extends InBrowser {
         assertTrue(String.valueOf(page.script("return location.hash")).equals("#parry%20and%20riposte.yaml"));
         assertEquals("Count 2", page.text("count"));
         assertEquals(focus, page.focus());
-        assertEquals(1, browser().findElements(By.cssSelector("#drills [aria-current]")).size());
+        assertEquals(
+                1,
+                browser().findElements(By.cssSelector("#drills [aria-current]")).size());
         files.with("parry and riposte.yaml", SchoolFiles.withoutSafety());
         page.waitFor(() -> page.text("verdict").contains("1 error"));
     }

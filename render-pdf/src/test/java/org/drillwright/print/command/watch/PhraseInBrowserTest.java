@@ -22,12 +22,15 @@ class PhraseInBrowserTest extends InBrowser {
 
     /** What the picture looks like: every place of every mark. */
     private String drawn() {
-        return String.valueOf(page.script("return [...document.querySelectorAll('#picture [d], #picture line')]"
-                + ".map(one => one.getAttribute('d') ?? one.getAttribute('x1') + ' ' + one.getAttribute('y1')).join()"));
+        return String.valueOf(
+                page.script(
+                        "return [...document.querySelectorAll('#picture [d], #picture line')]"
+                                + ".map(one => one.getAttribute('d') ?? one.getAttribute('x1') + ' ' + one.getAttribute('y1')).join()"));
     }
 
     private boolean moves() {
-        return Boolean.TRUE.equals(page.script("return document.getElementById('picture').hasAttribute('data-moving')"));
+        return Boolean.TRUE.equals(
+                page.script("return document.getElementById('picture').hasAttribute('data-moving')"));
     }
 
     private void stand() {

@@ -128,7 +128,7 @@ class SavesTest {
                         .matcher(drill)
                         .find(),
                 drill);
-        assertTrue(visit.get("/picture?name=riposte.yaml&at=1").body().contains(">?</text>"));
+        assertTrue(visit.get("/picture?name=riposte.yaml&at=1").body().contains("data-mark=\"unknown\""));
     }
 
     @Test

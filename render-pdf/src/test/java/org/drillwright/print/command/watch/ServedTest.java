@@ -12,6 +12,7 @@ import java.net.Socket;
 import java.net.http.HttpHeaders;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.drillwright.print.command.SchoolFiles;
 import org.drillwright.print.command.console.CannotRun;
 import org.junit.jupiter.api.AfterAll;
@@ -24,6 +25,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Who is answered, and with what manners. */
 class ServedTest {
+
+    private static final List<String> SCRIPTS = List.of(
+            "/page.js",
+            "/elements.js",
+            "/list.js",
+            "/lines.js",
+            "/phrase.js",
+            "/pictures.js",
+            "/motion.js",
+            "/steady.js",
+            "/cards.js",
+            "/key.js",
+            "/words.js");
 
     @TempDir
     static Path temporary;
@@ -137,7 +151,13 @@ class ServedTest {
                 "/card?name=riposte.yaml&at=-1",
                 "/card?name=riposte.yaml&at=7",
                 "/card?name=riposte.yaml&at=99999999999",
-                "/picture?name=riposte.yaml&at=5"
+                "/picture?name=riposte.yaml&at=5",
+                "/picture?name=riposte.yaml&at=0&between=0",
+                "/picture?name=riposte.yaml&at=0&between=99",
+                "/picture?name=riposte.yaml&at=0&between=x",
+                "/picture?name=riposte.yaml&at=4&between=1",
+                "/sign?at=99",
+                "/sign"
             })
     void whatIsNotThereIsNotFound(String path) throws Exception {
         int status = line().status("GET " + path + " HTTP/1.1", "Host: 127.0.0.1:" + visit.port());
@@ -150,6 +170,9 @@ class ServedTest {
         assertTrue(visit.get("/school").body().contains("\"name\":\"feet/steps.yaml\""));
         assertTrue(visit.drill("riposte.yaml").contains("\"title\":\"Parry of quarte, straight riposte\""));
         assertEquals(200, visit.get("/picture?name=riposte.yaml&at=4").statusCode());
+        assertEquals(200, visit.get("/picture?name=riposte.yaml&at=0&between=1").statusCode());
+        assertEquals(200, visit.get("/sign?at=0").statusCode());
+        assertTrue(visit.get("/key").body().startsWith("{\"signs\":["));
         assertEquals(
                 "image/svg+xml; charset=utf-8",
                 visit.get("/card?name=riposte.yaml&at=0")
@@ -162,11 +185,12 @@ class ServedTest {
     void thePageHoldsNoScriptAndNoStyleOfItsOwnAndFetchesNothingFromElsewhere() throws Exception {
         String page = visit.get("/").body();
         assertFalse(page.matches("(?s).*(<style|style=|<script(?! type=\"module\" src=\"/)|\\son[a-z]+=).*"), page);
-        for (String file : List.of("/", "/page.css", "/page.js", "/elements.js", "/list.js", "/lines.js")) {
+        for (String file :
+                Stream.concat(Stream.of("/", "/page.css"), SCRIPTS.stream()).toList()) {
             String body = visit.get(file).body();
             assertFalse(body.matches("(?s).*(https?:)?//[a-z0-9.-]+\\.[a-z]{2,}.*"), file);
         }
-        for (String file : List.of("/page.js", "/elements.js", "/list.js", "/lines.js", "/phrase.js", "/words.js")) {
+        for (String file : SCRIPTS) {
             assertFalse(
                     visit.get(file)
                             .body()

@@ -34,10 +34,20 @@ final class DrillJson {
             Json.texts("remarks", sheet.preview().map(cards -> cards.remarks()).orElse(List.of()), json);
             if (sheet.subject().isPresent()) {
                 drill(sheet.subject().get(), json);
+                between(new Reel(sheet.pictures()), sheet.pictures().size(), json);
             } else {
                 json.writeStringField("title", "");
             }
         });
+    }
+
+    /** How many pictures there are between each and the next. */
+    private static void between(Reel reel, int pictures, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("between");
+        for (int at = 0; at < pictures; at++) {
+            json.writeNumber(reel.between(at));
+        }
+        json.writeEndArray();
     }
 
     private static void tally(Tally tally, JsonGenerator json) throws IOException {

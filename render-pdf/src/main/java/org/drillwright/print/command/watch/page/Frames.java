@@ -6,7 +6,6 @@ import org.drillwright.model.Language;
 import org.drillwright.print.command.watch.desk.Sheet;
 import org.drillwright.print.command.watch.desk.Snapshot;
 import org.drillwright.print.diagram.Legend;
-import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Sample;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
@@ -16,10 +15,10 @@ import org.drillwright.print.svg.SvgWriter;
 /** Cards and pictures as SVG. */
 final class Frames {
 
-    /** How wide a picture is, in points; the page makes it as wide as it likes. */
+    /** The signs of the key are those of a picture so wide, in points. */
     private static final double WIDTH = 200;
 
-    /** Strokes at a picture's edge are not to be cut in half, in points. */
+    /** Strokes at the edge are not to be cut in half, in points. */
     private static final double EDGE = 4;
 
     private final Language language;
@@ -38,19 +37,18 @@ final class Frames {
                         card, cards.size() == 1 ? "The card" : "Card " + (number + 1) + " of " + cards.size()));
     }
 
-    /** One of a drill's pictures, from 0: start, counts, closing. All are of one height and stand on one ground. */
+    /** One of a drill's pictures, from 0: start, counts, closing. */
     Optional<String> picture(Sheet sheet, int number) {
-        double height = sheet.pictures().stream()
-                .mapToDouble(picture -> picture.height(WIDTH))
-                .max()
-                .orElse(0);
-        return at(sheet.pictures(), number)
-                .map(picture -> writer.write(frame(picture, height), "The two from the side"));
+        return new Reel(sheet.pictures()).picture(number).map(this::picture);
     }
 
-    private static Frame frame(Picture picture, double height) {
-        double top = EDGE + height - picture.height(WIDTH);
-        return new Frame(WIDTH + 2 * EDGE, height + 2 * EDGE, EDGE, List.of(), List.of(picture.draw(EDGE, top, WIDTH)));
+    /** One of those between a picture and the next, from 1. */
+    Optional<String> between(Sheet sheet, int number, int between) {
+        return new Reel(sheet.pictures()).between(number, between).map(this::picture);
+    }
+
+    private String picture(Frame frame) {
+        return writer.write(frame, "The two from the side");
     }
 
     /** One of the signs of the key, from 0. */

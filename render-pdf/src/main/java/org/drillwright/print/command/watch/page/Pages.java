@@ -46,7 +46,7 @@ public final class Pages implements Site {
                         .map(Answer::svg);
             case "/picture" ->
                 sheet(school, query)
-                        .flatMap(sheet -> new Frames(school).picture(sheet, number(query)))
+                        .flatMap(sheet -> picture(new Frames(school), sheet, query))
                         .map(Answer::svg);
             case "/key" -> Optional.of(Answer.json(KeyJson.of(school.school().language())));
             case "/sign" -> new Frames(school).sign(number(query)).map(Answer::svg);
@@ -56,6 +56,12 @@ public final class Pages implements Site {
 
     private static Optional<Sheet> sheet(Snapshot school, Query query) {
         return query.text("name").flatMap(school::sheet);
+    }
+
+    private static Optional<String> picture(Frames frames, Sheet sheet, Query query) {
+        return query.text("between").isPresent()
+                ? frames.between(sheet, number(query), query.number("between").orElse(0))
+                : frames.picture(sheet, number(query));
     }
 
     private static int number(Query query) {

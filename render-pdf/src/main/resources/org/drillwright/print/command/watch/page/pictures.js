@@ -20,7 +20,7 @@ function picture(at, between = 0) {
 function from(one, other) {
   const first = Math.min(one, other);
   const way = [picture(first)];
-  for (let between = 1; between <= drill.between; between++) {
+  for (let between = 1; between <= drill.between[first]; between++) {
     way.push(picture(first, between));
   }
   way.push(picture(first + 1));

@@ -1,0 +1,127 @@
+package org.drillwright.print.command.watch.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Language;
+import org.drillwright.phrase.Replay;
+import org.drillwright.print.Example;
+import org.drillwright.print.diagram.Picture;
+import org.drillwright.print.diagram.Pictures;
+import org.drillwright.print.diagram.curve.Cover;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The pictures of the example school's drills on one floor. */
+class ReelTest {
+
+    static Stream<Subject> drills() {
+        return Example.drills().stream();
+    }
+
+    private static List<Picture> pictures(Subject drill) {
+        Replay replay = drill.replay();
+        List<Picture> pictures = new ArrayList<>();
+        pictures.add(Pictures.standing(replay, replay.start(), Language.ENGLISH));
+        pictures.addAll(Pictures.of(replay, Language.ENGLISH));
+        return pictures;
+    }
+
+    private static Node.Figure figure(Frame frame) {
+        return (Node.Figure) frame.content().get(0);
+    }
+
+    private static Mark.Line ground(Frame frame) {
+        return figure(frame).marks().stream()
+                .filter(mark -> mark instanceof Mark.Named named && named.name().equals("ground"))
+                .map(mark -> (Mark.Line) ((Mark.Named) mark).marks().get(0))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Optional<Mark> part(Frame frame, String name) {
+        return figure(frame).marks().stream()
+                .filter(mark -> mark instanceof Mark.Named named && named.name().equals(name))
+                .findFirst();
+    }
+
+    private static List<Frame> frames(Reel reel, int pictures) {
+        return IntStream.range(0, pictures)
+                .boxed()
+                .flatMap(at -> Stream.concat(
+                        reel.picture(at).stream(),
+                        IntStream.rangeClosed(1, reel.between(at))
+                                .mapToObj(number -> reel.between(at, number).orElseThrow())))
+                .toList();
+    }
+
+    /** One size and one floor, from edge to edge; and nothing outside. */
+    @ParameterizedTest
+    @MethodSource("drills")
+    void allStandOnOneFloor(Subject drill) {
+        List<Picture> pictures = pictures(drill);
+        List<Frame> frames = frames(new Reel(pictures), pictures.size());
+        Frame first = frames.get(0);
+        for (Frame frame : frames) {
+            assertEquals(first.width(), frame.width());
+            assertEquals(first.height(), frame.height());
+            assertEquals(ground(first).y1(), ground(frame).y1(), 0.02);
+            assertEquals(ground(first).x1(), ground(frame).x1(), 0.02);
+            assertEquals(ground(first).x2(), ground(frame).x2(), 0.02);
+            var box = Cover.of(figure(frame).marks()).box();
+            assertTrue(box.x() >= 0 && box.y() >= 0, box.toString());
+            assertTrue(box.right() <= frame.width() && box.bottom() <= frame.height(), box.toString());
+        }
+    }
+
+    /** The follower parries where the follower stood, while the leader lunges. */
+    @Test
+    void whoParriesStaysWhileTheOtherLunges() {
+        Reel reel = new Reel(pictures(Example.drill("parry-of-quarte")));
+        Frame start = reel.picture(0).orElseThrow();
+        Frame lunge = reel.picture(1).orElseThrow();
+        assertEquals(right(start, "follower"), right(lunge, "follower"), 0.5);
+        assertTrue(right(lunge, "leader") - right(start, "leader") > 20);
+    }
+
+    private static double right(Frame frame, String who) {
+        return Cover.of(List.of(part(frame, who).orElseThrow())).box().right();
+    }
+
+    /** A stroke's end is shown where it ends. */
+    @Test
+    void onTheWayThereAreNoSigns() {
+        Reel reel = new Reel(pictures(Example.drill("parry-of-quarte")));
+        for (int number = 1; number <= reel.between(1); number++) {
+            Frame between = reel.between(1, number).orElseThrow();
+            assertEquals(Optional.empty(), part(between, "star"));
+            assertEquals(Optional.empty(), part(between, "ticks"));
+            assertEquals(Optional.empty(), part(between, "lines of the leader"));
+            assertTrue(part(between, "leader").isPresent()
+                    && part(between, "follower").isPresent());
+        }
+        assertTrue(part(reel.picture(2).orElseThrow(), "star").isPresent());
+    }
+
+    @Test
+    void whatIsNotThereIsNotDrawn() {
+        List<Picture> pictures = pictures(Example.drill("parry-of-quarte"));
+        Reel reel = new Reel(pictures);
+        assertEquals(0, reel.between(pictures.size() - 1));
+        assertEquals(0, reel.between(pictures.size() + 7));
+        assertEquals(Optional.empty(), reel.between(0, 0));
+        assertEquals(Optional.empty(), reel.between(0, Reel.BETWEEN + 1));
+        assertEquals(Optional.empty(), reel.picture(pictures.size()));
+        assertEquals(Optional.empty(), new Reel(List.of()).picture(0));
+    }
+}

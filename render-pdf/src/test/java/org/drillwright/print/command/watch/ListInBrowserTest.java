@@ -9,16 +9,16 @@ import java.util.List;
 import org.drillwright.print.command.SchoolFiles;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
-import org.openqa.selenium.WebElement;
 
 /** The list of drills on the page, and what is said where. */
 class ListInBrowserTest extends InBrowser {
 
-    private List<String> seen(String css) {
-        return browser().findElements(By.cssSelector(css)).stream()
-                .filter(WebElement::isDisplayed)
-                .map(WebElement::getText)
-                .toList();
+    /** The texts of what is displayed, read at one moment. */
+    private List<?> seen(String css) {
+        return (List<?>) page.script(
+                "return [...document.querySelectorAll(arguments[0])].filter(one => one.offsetParent !== null)"
+                        + ".map(one => one.textContent)",
+                css);
     }
 
     @Test
@@ -63,7 +63,7 @@ class ListInBrowserTest extends InBrowser {
         assertFalse(page.text("drills").contains("not read"));
         assertEquals("", page.text("found"));
         assertTrue(page.at("drill").isDisplayed() && page.at("text").isDisplayed());
-        assertTrue(page.text("status").endsWith("the settings changed."), page.text("status"));
+        page.waitFor(() -> page.text("status").endsWith("the settings changed."));
         files.with("school.yaml", SchoolFiles.SETTINGS);
         page.waitFor(() -> !page.at("kept").isDisplayed());
         assertEquals("", page.text("trouble"));
@@ -76,7 +76,7 @@ class ListInBrowserTest extends InBrowser {
         String focus = page.focus();
         Files.move(folder.resolve("riposte.yaml"), folder.resolve("parry and riposte.yaml"));
         page.waitFor(() -> page.text("verdict").startsWith("parry and riposte.yaml"));
-        assertTrue(page.text("status").endsWith("riposte.yaml is now parry and riposte.yaml."), page.text("status"));
+        page.waitFor(() -> page.text("status").endsWith("riposte.yaml is now parry and riposte.yaml."));
         assertTrue(String.valueOf(page.script("return location.hash")).equals("#parry%20and%20riposte.yaml"));
         assertEquals("Count 2", page.text("count"));
         assertEquals(focus, page.focus());

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.drillwright.print.browser.Chromium;
 import org.drillwright.print.command.SchoolFiles;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;

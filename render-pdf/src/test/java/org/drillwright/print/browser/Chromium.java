@@ -1,4 +1,4 @@
-package org.drillwright.print.command.watch;
+package org.drillwright.print.browser;
 
 import java.io.File;
 import java.time.Duration;
@@ -12,7 +12,7 @@ import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 
 /** The system's own Chromium (of Debian: the packages chromium and chromium-driver), without a window. */
-final class Chromium {
+public final class Chromium {
 
     private static final List<String> BROWSERS = List.of("/usr/bin/chromium", "/usr/bin/chromium-browser");
     private static final List<String> DRIVERS = List.of("/usr/bin/chromedriver", "/usr/lib/chromium/chromedriver");
@@ -23,7 +23,7 @@ final class Chromium {
     private Chromium() {}
 
     /** Used by name in a condition of tests. In CI it has to be there, so that the tests are never passed over unseen. */
-    static boolean isThere() {
+    public static boolean isThere() {
         boolean there = first(BROWSERS).isPresent() && first(DRIVERS).isPresent();
         if (!there && System.getenv("CI") != null) {
             throw new IllegalStateException("CI needs the packages chromium and chromium-driver");
@@ -31,7 +31,7 @@ final class Chromium {
         return there;
     }
 
-    static ChromeDriver open(String... more) {
+    public static ChromeDriver open(String... more) {
         LOG.setLevel(Level.SEVERE);
         ChromeOptions options = new ChromeOptions()
                 .setBinary(first(BROWSERS).orElseThrow())

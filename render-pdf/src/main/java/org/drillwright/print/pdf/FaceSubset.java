@@ -15,7 +15,8 @@ final class FaceSubset {
      * name glyphs by numbers that are others afterwards; they stay out.
      */
     private static final List<String> KEPT = List.of(
-            "head", "hhea", "maxp", "hmtx", "glyf", "loca", "cmap", "name", "OS/2", "post", "cvt ", "fpgm", "prep", "gasp");
+            "head", "hhea", "maxp", "hmtx", "glyf", "loca", "cmap", "name", "OS/2", "post", "cvt ", "fpgm", "prep",
+            "gasp");
 
     private FaceSubset() {}
 

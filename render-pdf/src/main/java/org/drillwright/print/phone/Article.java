@@ -24,6 +24,9 @@ final class Article {
     /** How wide pictures are drawn, in points; screens show them at other sizes. */
     private static final double PICTURE = 120;
 
+    /** One alone is as large as one of two where it takes so much of their width. */
+    private static final double ALONE = 20.0 / 28;
+
     private final PhoneDrill of;
     private final Drill drill;
     private final int number;
@@ -101,7 +104,10 @@ final class Article {
     private void heads() {
         html.start("p", "class", "heads", "aria-hidden", "true");
         html.markup(signs.leader()).words(" " + voice.text(leader()) + " ");
-        html.markup(signs.follower()).words(" " + voice.text(follower())).end("p").line();
+        html.markup(signs.follower())
+                .words(" " + voice.text(follower()))
+                .end("p")
+                .line();
     }
 
     private Label leader() {
@@ -136,7 +142,8 @@ final class Article {
                 "data-name",
                 numeral,
                 "data-said",
-                voice.text(Word.COUNT, numeral) + ". " + picture.map(Picture::gist).orElse(""));
+                voice.text(Word.COUNT, numeral) + ". "
+                        + picture.map(Picture::gist).orElse(""));
         html.start("p", "class", "number").put("span", voice.text(Word.COUNT, ""), "class", "heard");
         html.words(numeral).end("p").start("div", "class", "words");
         if (!step.call().isBlank()) {
@@ -153,8 +160,14 @@ final class Article {
             voice.author(html, step.distance(), of.tag());
             html.end("p");
         }
-        picture.ifPresent(one -> html.markup(symbols.picture(one.draw(0, 0, PICTURE), "picture")));
+        picture.ifPresent(this::picture);
         html.end("div").end("li").line();
+    }
+
+    private void picture(Picture picture) {
+        boolean alone = drill.form() == Form.SOLO;
+        html.markup(symbols.picture(
+                picture.draw(0, 0, alone ? ALONE * PICTURE : PICTURE), alone ? "picture alone" : "picture"));
     }
 
     private void turn(Label who, String sign, Optional<Turn> turn) {
@@ -195,7 +208,9 @@ final class Article {
         labelled(Label.PURPOSE, drill.purpose());
         needs();
         html.end("div").start("footer");
-        of.card().footerRemarks().forEach(remark -> html.start("p").put("b", remark).end("p"));
+        of.card()
+                .footerRemarks()
+                .forEach(remark -> html.start("p").put("b", remark).end("p"));
         html.put("p", voice.text(Label.DEFERRAL));
         String place = of.card()
                 .place()
@@ -226,7 +241,9 @@ final class Article {
         }
         if (!needed.toString().isEmpty()) {
             html.start("p").put("b", voice.text(Label.NEEDS)).end("p");
-            html.start("ul", "class", "needs", "role", "list").markup(needed.toString()).end("ul");
+            html.start("ul", "class", "needs", "role", "list")
+                    .markup(needed.toString())
+                    .end("ul");
         }
     }
 

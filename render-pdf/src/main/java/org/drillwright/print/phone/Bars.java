@@ -10,13 +10,18 @@ final class Bars {
 
     static String write(List<PhoneDrill> drills, Voice voice) {
         Html html = new Html();
-        html.start("nav", "class", "bar live", "aria-label", voice.text(Word.BAR)).line();
+        html.start("nav", "class", "bar live", "aria-label", voice.text(Word.BAR))
+                .line();
         html.start("div", "class", "on-safety");
-        html.put("a", voice.text(Word.ALL_DRILLS), "class", "main", "href", "#" + Contents.ID).end("div").line();
+        html.put("a", voice.text(Word.ALL_DRILLS), "class", "main", "href", "#" + Contents.ID)
+                .end("div")
+                .line();
         search(html, drills, voice);
         html.start("div", "class", "on-card");
         html.put("a", voice.text(Word.ALL_DRILLS), "href", "#" + Contents.ID);
-        html.put("a", voice.text(Word.BY_COUNT), "class", "main", "id", "by-count", "href", "#").end("div").line();
+        html.put("a", voice.text(Word.BY_COUNT), "class", "main", "id", "by-count", "href", "#")
+                .end("div")
+                .line();
         html.start("div", "class", "on-play");
         html.put("button", voice.text(Word.BACK), "type", "button", "id", "back");
         html.start("button", "type", "button", "id", "next", "class", "main");
@@ -57,7 +62,18 @@ final class Bars {
     /** The counts as cells, and how to let them run; the script puts them into the card that is gone through. */
     static String cells(Voice voice) {
         Html html = new Html();
-        html.start("div", "id", "cells", "class", "live", "role", "group", "aria-label", voice.text(Word.CELLS), "hidden", "");
+        html.start(
+                "div",
+                "id",
+                "cells",
+                "class",
+                "live",
+                "role",
+                "group",
+                "aria-label",
+                voice.text(Word.CELLS),
+                "hidden",
+                "");
         html.end("div").start("p", "id", "running", "class", "live", "hidden", "");
         html.put("button", "", "type", "button", "id", "run").put("span", "", "id", "time");
         html.end("p").put("p", "", "id", "said", "class", "heard", "role", "status");

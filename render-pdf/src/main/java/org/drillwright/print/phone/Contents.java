@@ -21,13 +21,7 @@ final class Contents {
     String write() {
         html.start("section", "id", ID, "class", "view", "aria-labelledby", "title-drills");
         html.put("h2", voice.text(Word.DRILLS), "id", "title-drills", "tabindex", "-1");
-        html.put(
-                "p",
-                voice.number(Word.SIZE_ONE, Word.SIZE, drills.size()),
-                "id",
-                "found",
-                "role",
-                "status");
+        html.put("p", voice.number(Word.SIZE_ONE, Word.SIZE, drills.size()), "id", "found", "role", "status");
         html.start("ul", "class", "rows", "role", "list").line();
         html.start("li").start("a", "href", "#" + SafetyArticle.ID);
         html.put("b", voice.text(Label.SAFETY_TITLE)).end("a").end("li").line();
@@ -62,8 +56,8 @@ final class Contents {
     private String about(PhoneDrill drill) {
         String level = drill.drill().level();
         String weapon = voice.labels().weapon(drill.drill().weapon());
-        String counts = voice.number(
-                Word.COUNTS_ONE, Word.COUNTS, drill.drill().steps().size());
+        String counts =
+                voice.number(Word.COUNTS_ONE, Word.COUNTS, drill.drill().steps().size());
         return (level.isEmpty() ? "" : level + "\u00A0· ") + weapon.toLowerCase(Locale.ROOT) + "\u00A0· " + counts;
     }
 
@@ -72,11 +66,21 @@ final class Contents {
         html.put("h3", voice.text(Word.DONE));
         html.put("p", voice.text(Word.RECORD), "id", "record-how");
         html.start(
-                "textarea", "id", "record", "readonly", "", "rows", "4", "spellcheck", "false", "aria-labelledby",
+                "textarea",
+                "id",
+                "record",
+                "readonly",
+                "",
+                "rows",
+                "4",
+                "spellcheck",
+                "false",
+                "aria-labelledby",
                 "record-how");
         html.end("textarea").start("p", "class", "pair");
         html.put("button", voice.text(Word.COPY), "type", "button", "id", "copy");
-        html.put("button", voice.text(Word.CLEAR), "type", "button", "id", "clear").end("p");
+        html.put("button", voice.text(Word.CLEAR), "type", "button", "id", "clear")
+                .end("p");
         html.put("p", "", "id", "copied", "role", "status");
         html.put("p", voice.text(Word.STAYS), "id", "stays").end("div");
     }

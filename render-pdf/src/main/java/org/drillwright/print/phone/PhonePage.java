@@ -120,8 +120,16 @@ public final class PhonePage {
                 "drillwright done " + school.name() + " / " + set);
         html.line().markup(symbols.drawings()).line();
         html.start("header", "class", "top").put("h1", voice.capitalised(set));
-        html.put("p", school.name()).put("p", voice.text(Word.NEEDS_NO_NETWORK)).end("header").line();
-        html.start("main").line().markup(articles.toString()).markup(Bars.cells(voice)).end("main").line();
+        html.put("p", school.name())
+                .put("p", voice.text(Word.NEEDS_NO_NETWORK))
+                .end("header")
+                .line();
+        html.start("main")
+                .line()
+                .markup(articles.toString())
+                .markup(Bars.cells(voice))
+                .end("main")
+                .line();
         return html.markup(Bars.write(drills, voice)).end("body").line().toString();
     }
 

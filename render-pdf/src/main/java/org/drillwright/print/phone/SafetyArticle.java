@@ -30,7 +30,9 @@ final class SafetyArticle {
         Html html = new Html();
         html.start("article", "id", ID, "class", "view safety", "aria-labelledby", "title-safety");
         html.put("h2", voice.text(Label.SAFETY_TITLE), "id", "title-safety", "tabindex", "-1");
-        html.start("p").put("b", voice.text(Label.SAFETY_RISK) + " " + voice.text(Label.DEFERRAL)).end("p");
+        html.start("p")
+                .put("b", voice.text(Label.SAFETY_RISK) + " " + voice.text(Label.DEFERRAL))
+                .end("p");
         html.start("ul", "role", "list").line();
         CONDUCT.forEach(rule -> html.put("li", voice.text(rule)).line());
         html.end("ul").put("h3", voice.text(Label.LEGEND_TITLE));

@@ -43,14 +43,22 @@ public final class Symbols {
 
     /** All drawings, to stand once anywhere in the page. */
     public String drawings() {
-        StringBuilder all = new StringBuilder("<svg class=\"drawings\" aria-hidden=\"true\" width=\"0\" height=\"0\">\n");
-        names.forEach((drawing, name) ->
-                all.append("<symbol id=\"").append(name).append("\" overflow=\"visible\">").append(drawing).append("</symbol>\n"));
+        StringBuilder all =
+                new StringBuilder("<svg class=\"drawings\" aria-hidden=\"true\" width=\"0\" height=\"0\">\n");
+        names.forEach((drawing, name) -> all.append("<symbol id=\"")
+                .append(name)
+                .append("\" overflow=\"visible\">")
+                .append(drawing)
+                .append("</symbol>\n"));
         return all.append("</svg>").toString();
     }
 
     private Markup seen(Box box, List<Mark> marks) {
-        return new Markup().tag("svg").with("viewBox", units(box.x()) + " " + units(box.y()) + " " + units(box.width()) + " " + units(box.height()));
+        return new Markup()
+                .tag("svg")
+                .with(
+                        "viewBox",
+                        units(box.x()) + " " + units(box.y()) + " " + units(box.width()) + " " + units(box.height()));
     }
 
     private String called(Markup markup, Box box, List<Mark> marks) {
@@ -73,7 +81,11 @@ public final class Symbols {
         } else if (mark instanceof Mark.Text text) {
             Markup words = new Markup();
             new MarkSketch(words, faces).text(text);
-            into.append("<g transform=\"scale(").append(units(1)).append(")\">").append(words).append("</g>");
+            into.append("<g transform=\"scale(")
+                    .append(units(1))
+                    .append(")\">")
+                    .append(words)
+                    .append("</g>");
         }
     }
 
@@ -89,13 +101,21 @@ public final class Symbols {
 
     private static void line(Mark.Line line, StringBuilder into) {
         into.append("<path d=\"M").append(units(line.x1())).append(' ').append(units(line.y1()));
-        into.append('L').append(units(line.x2())).append(' ').append(units(line.y2())).append('"');
+        into.append('L')
+                .append(units(line.x2()))
+                .append(' ')
+                .append(units(line.y2()))
+                .append('"');
         stroke(line.width(), line.ink(), into);
         into.append("/>");
     }
 
     private static void stroke(double width, Ink ink, StringBuilder into) {
-        into.append(" stroke=\"").append(colour(ink)).append("\" stroke-width=\"").append(units(width)).append('"');
+        into.append(" stroke=\"")
+                .append(colour(ink))
+                .append("\" stroke-width=\"")
+                .append(units(width))
+                .append('"');
     }
 
     private static String colour(Ink ink) {

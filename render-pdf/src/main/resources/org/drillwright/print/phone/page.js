@@ -16,9 +16,9 @@
     const shown = found && found.classList.contains('view') ? found : at('drills');
     const before = card;
     const first = view === '';
-    pause();
     view = shown.classList.contains('card') ? (play === 'play' ? 'play' : 'card') : shown.id;
     card = shown.classList.contains('card') ? shown : null;
+    pause();
     root.dataset.view = view;
     document.querySelectorAll('.view').forEach(one => one.classList.toggle('shown', one === shown));
     if (view === 'card') {

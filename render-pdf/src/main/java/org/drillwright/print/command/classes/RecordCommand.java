@@ -59,8 +59,9 @@ public final class RecordCommand implements Callable<Integer> {
     @Option(
             names = "--only",
             paramLabel = "DRILL",
-            description = "Of the drills that were planned only this one was worked. May be given several times; the page"
-                    + " of handout --html writes such a line of what was ticked there.")
+            description =
+                    "Of the drills that were planned only this one was worked. May be given several times; the page"
+                            + " of handout --html writes such a line of what was ticked there.")
     List<String> only = new ArrayList<>();
 
     @Option(
@@ -154,8 +155,7 @@ public final class RecordCommand implements Callable<Integer> {
     }
 
     private void mustBePlanned(Tonight tonight) {
-        List<String> planned =
-                tonight.plan().inOrder().stream().map(Drill::id).toList();
+        List<String> planned = tonight.plan().inOrder().stream().map(Drill::id).toList();
         for (String typed : only) {
             if (!planned.contains(drill(typed, tonight))) {
                 throw new CannotRun("'" + typed + "' was not planned for " + named + ": put it among the drills of "

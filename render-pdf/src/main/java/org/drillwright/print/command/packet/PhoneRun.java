@@ -53,8 +53,10 @@ public final class PhoneRun {
         OutputFile file = new OutputFile(target);
         file.mustBeFree();
         file.write(page);
-        run.out().println(shown + ": the safety card and " + Count.of(drills.size(), "drill") + ", one page of "
-                + Math.max(1, page.length / KILOBYTE) + " kB. Send it to the phone and open it there; it needs no network.");
+        run.out()
+                .println(shown + ": the safety card and " + Count.of(drills.size(), "drill") + ", one page of "
+                        + Math.max(1, page.length / KILOBYTE)
+                        + " kB. Send it to the phone and open it there; it needs no network.");
         return refusal.close();
     }
 

@@ -22,8 +22,8 @@ public final class OutputFile {
 
         static final Kind PDF = new Kind("a PDF", new byte[] {'%', 'P', 'D', 'F'});
         static final Kind PNG = new Kind("a PNG", new byte[] {(byte) 0x89, 'P', 'N', 'G'});
-        static final Kind PAGE = new Kind(
-                "a page of this program", PhonePage.BEGINNING.getBytes(StandardCharsets.UTF_8));
+        static final Kind PAGE =
+                new Kind("a page of this program", PhonePage.BEGINNING.getBytes(StandardCharsets.UTF_8));
 
         /** By the ending of the name. */
         static Kind of(Path file) {

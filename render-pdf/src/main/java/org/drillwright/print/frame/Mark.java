@@ -58,6 +58,18 @@ public sealed interface Mark {
         }
     }
 
+    /** A stroke along an outline, which may be open, with round corners and ends. */
+    record Contour(List<Segment> path, double width, Ink ink) implements Mark {
+        public Contour {
+            path = List.copyOf(path);
+        }
+
+        @Override
+        public Contour moved(double dx, double dy) {
+            return new Contour(path.stream().map(part -> part.moved(dx, dy)).toList(), width, ink);
+        }
+    }
+
     /**
      * Marks that together show one thing.
      *

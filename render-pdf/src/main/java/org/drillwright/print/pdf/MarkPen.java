@@ -33,6 +33,8 @@ final class MarkPen {
             line(line);
         } else if (mark instanceof Mark.Shape shape) {
             shape(shape);
+        } else if (mark instanceof Mark.Contour contour) {
+            contour(contour);
         } else if (mark instanceof Mark.Named named) {
             for (Mark part : named.marks()) {
                 draw(part);
@@ -92,6 +94,16 @@ final class MarkPen {
         shape.outline().forEach(this::segment);
         page.op("h");
         page.op(painting(fill.isPresent(), shape.stroke().isPresent()));
+    }
+
+    /** Round joins and caps are set for this stroke alone. */
+    private void contour(Mark.Contour contour) {
+        page.op("1 j 1 J");
+        page.number(contour.width()).op("w");
+        grey(contour.ink(), false);
+        contour.path().forEach(this::segment);
+        page.op("S");
+        page.op("0 j 0 J");
     }
 
     private static String painting(boolean fill, boolean stroke) {

@@ -21,8 +21,8 @@ final class Article {
 
     private static final String DOT = "\u00A0· ";
 
-    /** How wide pictures are drawn, in points; screens show them at other sizes. */
-    private static final double PICTURE = 120;
+    /** How wide pictures are drawn, in points, as on a card of A6; screens show them at other sizes. */
+    private static final double PICTURE = 80;
 
     /** One alone is as large as one of two where it takes so much of their width. */
     private static final double ALONE = 20.0 / 28;

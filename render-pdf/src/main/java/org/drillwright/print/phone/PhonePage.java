@@ -52,8 +52,9 @@ public final class PhonePage {
 
     /** The same drills give the same page. */
     public byte[] write() {
-        String body = body();
-        String style = style(body);
+        Symbols symbols = new Symbols(faces);
+        String body = body(symbols);
+        String style = style(body, Resources.text("page.css") + symbols.rules());
         String script = Resources.text("page.js");
         Html page = new Html();
         page.markup(BEGINNING).line().start("html", "lang", voice.tag()).start("head");
@@ -79,8 +80,7 @@ public final class PhonePage {
         return school.name().isBlank() ? name : name + " – " + school.name();
     }
 
-    private String body() {
-        Symbols symbols = new Symbols(faces);
+    private String body(Symbols symbols) {
         Signs signs = Signs.in(symbols);
         StringBuilder articles = new StringBuilder(SafetyArticle.write(voice, symbols));
         articles.append(new Contents(drills, voice).write());
@@ -133,8 +133,7 @@ public final class PhonePage {
         return html.markup(Bars.write(drills, voice)).end("body").line().toString();
     }
 
-    private String style(String body) {
-        String rules = Resources.text("page.css");
+    private String style(String body, String rules) {
         Set<Integer> letters = new TreeSet<>();
         (body + rules).codePoints().filter(point -> point >= FIRST_TYPED).forEach(letters::add);
         for (int typed = FIRST_TYPED; typed <= LAST_TYPED; typed++) {

@@ -22,7 +22,7 @@ final class SafetyArticle {
             Label.SAFETY_BLADE,
             Label.SAFETY_STOP);
 
-    private static final double PICTURE = 120;
+    private static final double PICTURE = 80;
 
     private SafetyArticle() {}
 

@@ -30,6 +30,8 @@ final class MarkSketch {
             line(line);
         } else if (mark instanceof Mark.Shape shape) {
             shape(shape);
+        } else if (mark instanceof Mark.Contour contour) {
+            contour(contour);
         } else if (mark instanceof Mark.Named named) {
             markup.tag("g").with("data-mark", named.name()).inside();
             named.marks().forEach(this::draw);
@@ -90,6 +92,19 @@ final class MarkSketch {
         shape.stroke()
                 .ifPresent(stroke -> markup.with("stroke", grey(stroke.ink())).with("stroke-width", stroke.width()));
         markup.empty();
+    }
+
+    private void contour(Mark.Contour contour) {
+        StringBuilder path = new StringBuilder();
+        contour.path().forEach(segment -> segment(segment, path));
+        markup.tag("path")
+                .with("d", path.toString().strip())
+                .with("fill", "none")
+                .with("stroke", grey(contour.ink()))
+                .with("stroke-width", contour.width())
+                .with("stroke-linejoin", "round")
+                .with("stroke-linecap", "round")
+                .empty();
     }
 
     private static void segment(Segment segment, StringBuilder path) {

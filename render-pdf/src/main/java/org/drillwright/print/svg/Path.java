@@ -6,6 +6,9 @@ import org.drillwright.print.frame.Segment;
 /** Outlines as short as they can be written: whole units, each step from where the last one ended. */
 final class Path {
 
+    /** In units. */
+    private static final double NEAR = 0.5;
+
     private final double perPoint;
     private final StringBuilder text = new StringBuilder();
     private char command = ' ';
@@ -17,19 +20,20 @@ final class Path {
         this.perPoint = perPoint;
     }
 
-    /** A closed outline. */
+    /** An outline, left as open as it is. */
     static String of(List<Segment> outline, double perPoint) {
         Path path = new Path(perPoint);
-        outline.forEach(path::add);
-        return path.text.append('z').toString();
+        Straight.of(outline, NEAR / perPoint).forEach(path::add);
+        return path.text.toString();
     }
 
     private void add(Segment segment) {
         if (segment instanceof Segment.Start start) {
             command('M');
-            number(units(start.x()));
-            number(units(start.y()));
-            go(start.x(), start.y());
+            x = units(start.x());
+            y = units(start.y());
+            number(x);
+            number(y);
         } else if (segment instanceof Segment.To to) {
             command('l');
             step(to.x(), to.y());

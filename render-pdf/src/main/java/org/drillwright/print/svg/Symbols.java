@@ -1,132 +1,168 @@
 package org.drillwright.print.svg;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.drillwright.print.frame.Box;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.text.Typefaces;
 
 /**
  * Pictures for a page that shows many, some of them more than once: each drawing stands in the page one time, and where
- * it is seen it is called by name.
+ * it is seen it is called by name. What drawings share, down to single outlines, stands there once, too.
  */
 public final class Symbols {
 
-    /** To a point: a tenth of what a phone's screen can show of a picture as wide as the screen. */
-    private static final double UNITS = 30;
+    /** To a point: of a picture of 80 points that is as wide as a phone, half a CSS pixel. */
+    private static final double UNITS = 8;
 
-    private static final int WHITE = 255;
+    /** An outline that takes no more letters than to call it by name is written wherever it is drawn. */
+    private static final int SHORT = 40;
 
-    private final Typefaces faces;
-    private final Map<String, String> names = new LinkedHashMap<>();
+    private final Pieces pieces;
+    private final Map<List<Piece>, String> drawings = new LinkedHashMap<>();
+
+    /** How often each group, each run and each outline is drawn. */
+    private final Map<Object, Integer> times = new HashMap<>();
+
+    private final Map<String, String> looks = new LinkedHashMap<>();
 
     /** @param faces that the pictures' words were measured with */
     public Symbols(Typefaces faces) {
-        this.faces = faces;
+        this.pieces = new Pieces(UNITS, faces);
     }
 
     /** The picture where it is seen; it fills the width that the page's styles give to its class. */
     public String picture(Node.Figure figure, String style) {
-        Markup markup = seen(figure.box(), figure.marks());
-        markup.with("class", style).with("role", "img").with("aria-label", figure.alternative());
-        return called(markup, figure.box(), figure.marks());
+        Markup markup = seen(figure.box(), style).with("role", "img").with("aria-label", figure.alternative());
+        return called(markup, figure.marks());
     }
 
     /** A sign that says nothing that the words beside it do not say. */
     public String sign(Box box, List<Mark> marks, String style) {
-        Markup markup = seen(box, marks).with("class", style).with("aria-hidden", "true");
-        return called(markup, box, marks);
+        return called(seen(box, style).with("aria-hidden", "true"), marks);
     }
 
-    /** All drawings, to stand once anywhere in the page. */
-    public String drawings() {
-        StringBuilder all =
-                new StringBuilder("<svg class=\"drawings\" aria-hidden=\"true\" width=\"0\" height=\"0\">\n");
-        names.forEach((drawing, name) -> all.append("<symbol id=\"")
-                .append(name)
-                .append("\" overflow=\"visible\">")
-                .append(drawing)
-                .append("</symbol>\n"));
-        return all.append("</svg>").toString();
-    }
-
-    private Markup seen(Box box, List<Mark> marks) {
-        return new Markup()
-                .tag("svg")
-                .with(
-                        "viewBox",
-                        units(box.x()) + " " + units(box.y()) + " " + units(box.width()) + " " + units(box.height()));
-    }
-
-    private String called(Markup markup, Box box, List<Mark> marks) {
-        return markup.inside().toString() + "<use href=\"#" + name(marks) + "\"/></svg>";
-    }
-
-    private String name(List<Mark> marks) {
-        StringBuilder drawing = new StringBuilder();
-        marks.forEach(mark -> draw(mark, drawing));
-        return names.computeIfAbsent(drawing.toString(), fresh -> "drawing-" + (names.size() + 1));
-    }
-
-    private void draw(Mark mark, StringBuilder into) {
-        if (mark instanceof Mark.Shape shape) {
-            shape(shape, into);
-        } else if (mark instanceof Mark.Line line) {
-            line(line, into);
-        } else if (mark instanceof Mark.Named named) {
-            named.marks().forEach(one -> draw(one, into));
-        } else if (mark instanceof Mark.Text text) {
-            Markup words = new Markup();
-            new MarkSketch(words, faces).text(text);
-            into.append("<g transform=\"scale(")
-                    .append(units(1))
-                    .append(")\">")
-                    .append(words)
-                    .append("</g>");
-        }
-    }
-
-    private static void shape(Mark.Shape shape, StringBuilder into) {
-        into.append("<path d=\"").append(Path.of(shape.outline(), UNITS)).append('"');
-        String fill = shape.fill().map(Symbols::colour).orElse("none");
-        if (!fill.equals("#000")) {
-            into.append(" fill=\"").append(fill).append('"');
-        }
-        shape.stroke().ifPresent(stroke -> stroke(stroke.width(), stroke.ink(), into));
-        into.append("/>");
-    }
-
-    private static void line(Mark.Line line, StringBuilder into) {
-        into.append("<path d=\"M").append(units(line.x1())).append(' ').append(units(line.y1()));
-        into.append('L')
-                .append(units(line.x2()))
-                .append(' ')
-                .append(units(line.y2()))
-                .append('"');
-        stroke(line.width(), line.ink(), into);
-        into.append("/>");
-    }
-
-    private static void stroke(double width, Ink ink, StringBuilder into) {
-        into.append(" stroke=\"")
-                .append(colour(ink))
-                .append("\" stroke-width=\"")
-                .append(units(width))
-                .append('"');
-    }
-
-    private static String colour(Ink ink) {
-        long level = Math.round(ink.lightness() * WHITE);
-        if (level == 0) {
-            return "#000";
-        }
-        return level == WHITE ? "#fff" : "rgb(" + level + "," + level + "," + level + ")";
+    private static Markup seen(Box box, String style) {
+        String view = units(box.x()) + " " + units(box.y()) + " " + units(box.width()) + " " + units(box.height());
+        return new Markup().tag("svg").with("viewBox", view).with("class", style);
     }
 
     private static long units(double points) {
         return Math.round(points * UNITS);
+    }
+
+    private String called(Markup markup, List<Mark> marks) {
+        List<Piece> drawing = pieces.of(marks);
+        String name = drawings.get(drawing);
+        if (name == null) {
+            name = "drawing-" + (drawings.size() + 1);
+            drawings.put(drawing, name);
+            drawing.forEach(this::count);
+        }
+        return markup.inside() + "<use href=\"#" + name + "\"/></svg>";
+    }
+
+    private void count(Piece piece) {
+        if (piece instanceof Piece.Group group) {
+            if (times.merge(group, 1, Integer::sum) == 1) {
+                group.parts().forEach(this::count);
+            }
+        } else if (piece instanceof Piece.Run run) {
+            looks.computeIfAbsent(run.look(), look -> "k" + looks.size());
+            if (times.merge(run.paths(), 1, Integer::sum) == 1) {
+                run.paths().forEach(path -> times.merge(path, 1, Integer::sum));
+            }
+        }
+    }
+
+    /** The rules by which outlines are filled and stroked, for the style of the page. */
+    public String rules() {
+        StringBuilder rules = new StringBuilder();
+        looks.forEach((look, name) ->
+                rules.append('.').append(name).append('{').append(look).append("}\n"));
+        return rules.toString();
+    }
+
+    /** All drawings, to stand once anywhere in the page. */
+    public String drawings() {
+        return new Writing().all();
+    }
+
+    /** The drawings being written. */
+    private final class Writing {
+
+        private final Map<Object, String> shared = new HashMap<>();
+        private final StringBuilder definitions = new StringBuilder();
+
+        String all() {
+            StringBuilder symbols = new StringBuilder();
+            drawings.forEach((drawing, name) -> symbols.append("<symbol id=\"")
+                    .append(name)
+                    .append("\" overflow=\"visible\">")
+                    .append(drawn(drawing))
+                    .append("</symbol>\n"));
+            return "<svg class=\"drawings\" aria-hidden=\"true\" width=\"0\" height=\"0\"><defs>\n" + definitions
+                    + "</defs>\n" + symbols + "</svg>";
+        }
+
+        private String drawn(List<Piece> drawing) {
+            StringBuilder text = new StringBuilder();
+            drawing.forEach(piece -> text.append(drawn(piece)));
+            return text.toString();
+        }
+
+        private String drawn(Piece piece) {
+            if (piece instanceof Piece.Group group) {
+                return isShared(group)
+                        ? called(group, "", "<g", ">" + drawn(group.parts()) + "</g>")
+                        : drawn(group.parts());
+            } else if (piece instanceof Piece.Run run) {
+                return run(run);
+            }
+            return piece instanceof Piece.Written written ? written.markup() : "";
+        }
+
+        private String run(Piece.Run run) {
+            String look = " class=\"" + looks.get(run.look()) + '"';
+            List<String> paths = run.paths();
+            if (paths.size() == 1) {
+                return outline(paths.get(0), look);
+            }
+            StringBuilder inside = new StringBuilder();
+            paths.forEach(path -> inside.append(outline(path, "")));
+            return isShared(paths)
+                    ? called(paths, look, "<g", ">" + inside + "</g>")
+                    : "<g" + look + ">" + inside + "</g>";
+        }
+
+        private String outline(String path, String look) {
+            return path.length() > SHORT && isShared(path)
+                    ? called(path, look, "<path", " d=\"" + path + "\"/>")
+                    : "<path" + look + " d=\"" + path + "\"/>";
+        }
+
+        private boolean isShared(Object part) {
+            return times.getOrDefault(part, 0) > 1;
+        }
+
+        /** By its name, which it gets where it is first drawn. */
+        private String called(Object part, String look, String tag, String rest) {
+            String name = shared.get(part);
+            if (name == null) {
+                name = "o" + Integer.toString(shared.size(), Character.MAX_RADIX);
+                shared.put(part, name);
+                definitions
+                        .append(tag)
+                        .append(" id=\"")
+                        .append(name)
+                        .append('"')
+                        .append(rest)
+                        .append('\n');
+            }
+            return "<use href=\"#" + name + '"' + look + "/>";
+        }
     }
 }

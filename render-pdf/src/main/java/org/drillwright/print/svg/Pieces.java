@@ -47,6 +47,21 @@ final class Pieces {
         return pieces;
     }
 
+    /** All that is drawn, one after another. */
+    static List<Piece> outlines(List<Piece> pieces) {
+        List<Piece> outlines = new ArrayList<>();
+        for (Piece piece : pieces) {
+            if (piece instanceof Piece.Group group) {
+                outlines.addAll(outlines(group.parts()));
+            } else if (piece instanceof Piece.Run run) {
+                run.paths().forEach(path -> outlines.add(new Piece.Outline(run.look(), path)));
+            } else {
+                outlines.add(piece);
+            }
+        }
+        return outlines;
+    }
+
     private Piece piece(Mark mark) {
         if (mark instanceof Mark.Shape shape) {
             return shape(shape);

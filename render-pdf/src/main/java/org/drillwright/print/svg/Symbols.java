@@ -22,7 +22,10 @@ public final class Symbols {
     private static final int SHORT = 40;
 
     private final Pieces pieces;
-    private final Map<List<Piece>, String> drawings = new LinkedHashMap<>();
+    private final Map<String, List<Piece>> drawings = new LinkedHashMap<>();
+
+    /** By all outlines of a drawing, however they are grouped. */
+    private final Map<List<Piece>, String> names = new HashMap<>();
 
     /** How often each group, each run and each outline is drawn. */
     private final Map<Object, Integer> times = new HashMap<>();
@@ -56,12 +59,12 @@ public final class Symbols {
 
     private String called(Markup markup, List<Mark> marks) {
         List<Piece> drawing = pieces.of(marks);
-        String name = drawings.get(drawing);
-        if (name == null) {
-            name = "drawing-" + (drawings.size() + 1);
-            drawings.put(drawing, name);
+        String name = names.computeIfAbsent(Pieces.outlines(drawing), fresh -> {
+            String next = "drawing-" + (names.size() + 1);
+            drawings.put(next, drawing);
             drawing.forEach(this::count);
-        }
+            return next;
+        });
         return markup.inside() + "<use href=\"#" + name + "\"/></svg>";
     }
 
@@ -99,7 +102,7 @@ public final class Symbols {
 
         String all() {
             StringBuilder symbols = new StringBuilder();
-            drawings.forEach((drawing, name) -> symbols.append("<symbol id=\"")
+            drawings.forEach((name, drawing) -> symbols.append("<symbol id=\"")
                     .append(name)
                     .append("\" overflow=\"visible\">")
                     .append(drawn(drawing))

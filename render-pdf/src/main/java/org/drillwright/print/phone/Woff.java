@@ -22,10 +22,10 @@ final class Woff {
     private Woff() {}
 
     /** @param data as the file holds it: packed, unless that makes it no shorter */
-    private record Table(int tag, int checksum, int length, byte[] data) {
+    private record Table(int tag, int checksum, int length, ByteBuffer data) {
 
         int padded() {
-            return fours(data.length);
+            return fours(data.remaining());
         }
     }
 
@@ -41,7 +41,7 @@ final class Woff {
             int offset = font.getInt();
             byte[] data = new byte[font.getInt()];
             font.get(offset, data);
-            tables.add(new Table(tag, checksum, data.length, packed(data)));
+            tables.add(new Table(tag, checksum, data.length, ByteBuffer.wrap(packed(data))));
         }
         return written(flavour, tables);
     }
@@ -68,14 +68,14 @@ final class Woff {
             for (Table table : tables) {
                 out.writeInt(table.tag());
                 out.writeInt(offset);
-                out.writeInt(table.data().length);
+                out.writeInt(table.data().remaining());
                 out.writeInt(table.length());
                 out.writeInt(table.checksum());
                 offset += table.padded();
             }
             for (Table table : tables) {
-                out.write(table.data());
-                out.write(new byte[table.padded() - table.data().length]);
+                out.write(table.data().array());
+                out.write(new byte[table.padded() - table.data().remaining()]);
             }
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Locale;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.phone.PhonePage;
@@ -16,14 +15,13 @@ public final class OutputFile {
      * What this program writes and may therefore replace.
      *
      * @param said in a sentence: is not …
-     * @param beginning of each such file
+     * @param beginning of each such file, a character to a byte
      */
-    private record Kind(String said, byte[] beginning) {
+    private record Kind(String said, String beginning) {
 
-        static final Kind PDF = new Kind("a PDF", new byte[] {'%', 'P', 'D', 'F'});
-        static final Kind PNG = new Kind("a PNG", new byte[] {(byte) 0x89, 'P', 'N', 'G'});
-        static final Kind PAGE =
-                new Kind("a page of this program", PhonePage.BEGINNING.getBytes(StandardCharsets.UTF_8));
+        static final Kind PDF = new Kind("a PDF", "%PDF");
+        static final Kind PNG = new Kind("a PNG", "\u0089PNG");
+        static final Kind PAGE = new Kind("a page of this program", PhonePage.BEGINNING);
 
         /** By the ending of the name. */
         static Kind of(Path file) {
@@ -33,7 +31,7 @@ public final class OutputFile {
 
         boolean isOf(Path file) throws IOException {
             try (var in = Files.newInputStream(file)) {
-                return Arrays.equals(in.readNBytes(beginning.length), beginning);
+                return new String(in.readNBytes(beginning.length()), StandardCharsets.ISO_8859_1).equals(beginning);
             }
         }
     }

@@ -168,6 +168,20 @@ class PrintRoomsTest {
     }
 
     @Test
+    void phonesStandOnTheWordsOfCardsTheirPicturesAndScreens() {
+        standsOn(
+                "phone",
+                "org.drillwright.model",
+                "org.drillwright.mark",
+                "org.drillwright.phrase",
+                "org.drillwright.print.frame",
+                "org.drillwright.print.text",
+                "org.drillwright.print.diagram",
+                "org.drillwright.print.layout.words",
+                "org.drillwright.print.svg");
+    }
+
+    @Test
     void onlyOneRoomServesPages() {
         noClasses()
                 .that()

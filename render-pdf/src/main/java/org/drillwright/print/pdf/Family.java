@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
 import org.apache.fontbox.ttf.TTFParser;
@@ -62,6 +63,15 @@ public final class Family implements Typefaces {
             return in.readAllBytes();
         } catch (IOException broken) {
             throw new UncheckedIOException("a font cannot be read", broken);
+        }
+    }
+
+    /** The file of a cut with the glyphs of these characters only, so far as it has them. */
+    public byte[] file(Face face, Set<Integer> codePoints) {
+        try {
+            return FaceSubset.of(known(face).font(), codePoints);
+        } catch (IOException broken) {
+            throw new UncheckedIOException("a font cannot be cut down", broken);
         }
     }
 

@@ -15,8 +15,7 @@ final class Markup {
 
     Markup with(String attribute, String value) {
         text.append(' ').append(attribute).append("=\"");
-        escape(value);
-        text.append('"');
+        text.append(Escaped.of(value)).append('"');
         return this;
     }
 
@@ -49,7 +48,7 @@ final class Markup {
     }
 
     Markup words(String words) {
-        escape(words);
+        text.append(Escaped.of(words));
         return this;
     }
 
@@ -67,29 +66,6 @@ final class Markup {
 
     private void number(double value) {
         number(value, text);
-    }
-
-    private void escape(String value) {
-        value.codePoints().forEach(point -> {
-            switch (point) {
-                case '&' -> text.append("&amp;");
-                case '<' -> text.append("&lt;");
-                case '>' -> text.append("&gt;");
-                case '"' -> text.append("&quot;");
-                case '\'' -> text.append("&#39;");
-                default -> text.appendCodePoint(isAllowed(point) ? point : 0xFFFD);
-            }
-        });
-    }
-
-    /** What may stand in a document at all (XML 1.0, production 2). */
-    private static boolean isAllowed(int point) {
-        return point == '\t'
-                || point == '\n'
-                || point == '\r'
-                || (point >= 0x20 && point <= 0xD7FF)
-                || (point >= 0xE000 && point <= 0xFFFD)
-                || point >= 0x10000;
     }
 
     @Override

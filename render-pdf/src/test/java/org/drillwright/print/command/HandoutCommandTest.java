@@ -115,4 +115,56 @@ class HandoutCommandTest {
         assertEquals(1, Trial.run(folder, "handout", "thrusts").code());
         assertFalse(Files.exists(folder.resolve("handout.pdf")));
     }
+
+    @Test
+    void aPageForAPhoneIsOneFileWrittenWholeOrNotAtAll() throws IOException {
+        SchoolFiles.sound(folder);
+        Trial trial = Trial.run(folder, "handout", "thrusts", "--html");
+        assertEquals(0, trial.code(), trial.err());
+        assertTrue(
+                trial.out()
+                        .matches("handout.html: the safety card and 2 drills, one page of \\d+ kB\\."
+                                + " Send it to the phone and open it there; it needs no network\\.\n"),
+                trial.out());
+        byte[] first = Files.readAllBytes(folder.resolve("handout.html"));
+        assertEquals(0, Trial.run(folder, "handout", "thrusts", "--html").code());
+        assertEquals(-1, Arrays.mismatch(first, Files.readAllBytes(folder.resolve("handout.html"))));
+        new SchoolFiles(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        Trial faulty = Trial.run(folder, "handout", "thrusts", "--html");
+        assertEquals(1, faulty.code());
+        assertTrue(faulty.out().contains("Nothing was printed, because of: riposte."), faulty.out());
+        assertEquals(-1, Arrays.mismatch(first, Files.readAllBytes(folder.resolve("handout.html"))));
+        assertEquals(
+                0, Trial.run(folder, "handout", "thrusts", "--html", "--draft").code());
+        assertTrue(Files.readString(folder.resolve("handout.html")).contains("DRAFT"));
+        try (var left = Files.list(folder)) {
+            assertEquals(
+                    0, left.filter(file -> file.toString().endsWith(".part")).count());
+        }
+    }
+
+    @Test
+    void aPageOfSomebodyElseIsLeftAlone() throws IOException {
+        SchoolFiles.sound(folder).with("handout.html", "<!DOCTYPE html><html>mine</html>");
+        Trial trial = Trial.run(folder, "handout", "thrusts", "--html");
+        assertEquals(2, trial.code());
+        assertTrue(
+                trial.err().endsWith("is there already and is not a page of this program; it was left alone.\n"),
+                trial.err());
+        assertEquals("<!DOCTYPE html><html>mine</html>", Files.readString(folder.resolve("handout.html")));
+    }
+
+    @Test
+    void whatIsForPaperHasNoPlaceOnAPhone() {
+        SchoolFiles.sound(folder);
+        Trial card = Trial.run(folder, "handout", "thrusts", "--html", "--card", "a5");
+        assertEquals(2, card.code());
+        assertEquals("--card is for paper; leave it out, or leave out --html.\n", card.err());
+        Trial pdf = Trial.run(folder, "handout", "thrusts", "--html", "--out", "x.pdf");
+        assertEquals(2, pdf.code());
+        assertEquals(
+                "With --html the file's name ends in .html, so that a phone knows what it is; 'x.pdf' does not.\n",
+                pdf.err());
+        assertFalse(Files.exists(folder.resolve("x.pdf")));
+    }
 }

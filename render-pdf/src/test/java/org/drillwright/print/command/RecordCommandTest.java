@@ -67,6 +67,17 @@ class RecordCommandTest {
                         .count());
     }
 
+    /** The line that the page of a handout writes. */
+    @Test
+    void drillsThatWereNotWorkedAreNotRecorded() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 1, 1);
+        Trial other = files.run("record", "tonight", "--only", "nothing");
+        assertEquals(2, other.code());
+        assertTrue(other.err().startsWith("There is no drill 'nothing'"), other.err());
+        assertEquals(0, files.run("record", "tonight", "--only", "riposte").code());
+        assertTrue(files.read("record.csv").contains("riposte,worked with"), files.read("record.csv"));
+    }
+
     @Test
     void aDryRunWritesNothing() {
         Trial trial = PlanFiles.of(folder, 1, 1).run("record", "tonight", "--dry-run");

@@ -2,10 +2,13 @@ package org.drillwright.print.command.cards;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.SheetSize;
+import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
@@ -13,6 +16,7 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.packet.PacketRun;
+import org.drillwright.print.command.packet.PhoneRun;
 import org.drillwright.print.command.printing.Choices;
 import org.drillwright.print.command.printing.Edge;
 import org.drillwright.print.command.printing.Paper;
@@ -22,15 +26,19 @@ import org.drillwright.print.impose.Shift;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Prints a packet for an assistant. */
 @Command(
         name = "handout",
-        header = "Prints a set for an assistant: cover, safety card, cards, a table to sign.",
+        header = "Prints a set for an assistant: cover, safety card, cards, a table to sign; or a page for a phone.",
         description = "One PDF for both sides of the paper. The cover and the table are whole pages; the cards lie on"
-                + " their sheets at true size, as many as fit, to be cut out for the ring, in teaching order.%n",
+                + " their sheets at true size, as many as fit, to be cut out for the ring, in teaching order. With --html"
+                + " one page for a phone, which needs no network: the safety card, the cards large, each phrase count"
+                + " by count, and a list to search and to tick.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
@@ -38,6 +46,9 @@ public final class HandoutCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
+
+    @Spec
+    CommandSpec spec = CommandSpec.create();
 
     @Parameters(paramLabel = "SET", arity = "1", description = "A set of school.yaml, or a level.")
     String set = "";
@@ -85,8 +96,14 @@ public final class HandoutCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "The file to write. Normally handout.pdf, where you are. A PDF of that name is replaced.")
-    String out = "handout.pdf";
+            description = "The file to write. Normally handout.pdf (or handout.html), where you are. A PDF, or a page"
+                    + " of this program, of that name is replaced.")
+    Optional<String> out = Optional.empty();
+
+    @Option(
+            names = "--html",
+            description = "Instead of a PDF one page for a phone, as a file that can be sent and opened anywhere.")
+    boolean html;
 
     @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
     boolean draft;
@@ -98,12 +115,35 @@ public final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path target = Locations.file(run.here(), out);
+        if (html) {
+            mustBeForAPhone();
+        }
+        String shown = out.orElse(html ? "handout.html" : "handout.pdf");
+        Path target = Locations.file(run.here(), shown);
         new OutputFile(target).mustBeFree();
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
         if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
             return Exit.MATERIAL;
         }
+        boolean all = html ? new PhoneRun(run, folder, draft).write(set, target, shown) : print(folder, target, shown);
+        return all ? Exit.DONE : Exit.MATERIAL;
+    }
+
+    /** What says how paper is used says nothing of a page. */
+    private void mustBeForAPhone() {
+        Stream.of("--card", "--sheet", "--back", "--duplex", "--shift", "--laminate")
+                .filter(spec.commandLine().getParseResult()::hasMatchedOption)
+                .findFirst()
+                .ifPresent(option -> {
+                    throw new CannotRun(option + " is for paper; leave it out, or leave out --html.");
+                });
+        out.filter(name -> !name.toLowerCase(Locale.ROOT).endsWith(".html")).ifPresent(name -> {
+            throw new CannotRun("With --html the file's name ends in .html, so that a phone knows what it is; '" + name
+                    + "' does not.");
+        });
+    }
+
+    private boolean print(SchoolFolder folder, Path target, String shown) {
         SheetSize paper = sheet.orElse(folder.school().sheet());
         Choices choices = new Choices(
                 card.orElse(folder.school().card()),
@@ -113,6 +153,6 @@ public final class HandoutCommand implements Callable<Integer> {
                 laminate,
                 shift.orElse(Shift.NONE),
                 draft);
-        return new PacketRun(run, folder, choices, paper).handout(set, target, out) ? Exit.DONE : Exit.MATERIAL;
+        return new PacketRun(run, folder, choices, paper).handout(set, target, shown);
     }
 }

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
+import org.drillwright.model.Drill;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.PlanEntries;
+import org.drillwright.plan.pair.Round;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
@@ -55,6 +57,14 @@ public final class RecordCommand implements Callable<Integer> {
     Optional<Integer> rounds = Optional.empty();
 
     @Option(
+            names = "--only",
+            paramLabel = "DRILL",
+            description =
+                    "Of the drills that were planned only this one was worked. May be given several times; the page"
+                            + " of handout --html writes such a line of what was ticked there.")
+    List<String> only = new ArrayList<>();
+
+    @Option(
             names = "--signed-off",
             arity = "2",
             paramLabel = "NAME DRILL",
@@ -81,6 +91,7 @@ public final class RecordCommand implements Callable<Integer> {
             run.err().println("Nothing was recorded: mend " + ClassFiles.RECORD + " first, or give it another name.");
             return Exit.MATERIAL;
         }
+        mustBePlanned(tonight);
         RecordFile file = RecordFile.of(tonight.classes().recordFile());
         List<Entry> entries = entries(tonight);
         UnaryOperator<String> fresh =
@@ -127,14 +138,30 @@ public final class RecordCommand implements Callable<Integer> {
             throw new CannotRun(
                     "--rounds wants a number from 0 to " + plan.rounds().size() + ".");
         }
+        List<Round> done =
+                plan.rounds().subList(0, worked).stream().filter(this::isDone).toList();
         return new PairingPlan(
-                plan.rounds().subList(0, worked),
-                Math.min(worked, plan.firstPlanned()),
+                done,
+                Math.min(done.size(), plan.firstPlanned()),
                 plan.method(),
                 plan.verdict(),
                 plan.walk(),
                 plan.shortages(),
                 plan.facts());
+    }
+
+    private boolean isDone(Round round) {
+        return only.isEmpty() || only.contains(round.drill());
+    }
+
+    private void mustBePlanned(Tonight tonight) {
+        List<String> planned = tonight.plan().inOrder().stream().map(Drill::id).toList();
+        for (String typed : only) {
+            if (!planned.contains(drill(typed, tonight))) {
+                throw new CannotRun("'" + typed + "' was not planned for " + named + ": put it among the drills of "
+                        + named + ".yaml, so that its partners are known.");
+            }
+        }
     }
 
     private static String drill(String typed, Tonight tonight) {

@@ -1,20 +1,40 @@
 package org.drillwright.print.command.write;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.Map;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.phone.PhonePage;
 
 /** Puts a whole file in its place: written beside it first, then moved, so that nobody ever sees half of it. */
 public final class OutputFile {
 
-    /** How the kinds of files begin that this program writes and may therefore replace. */
-    private static final Map<String, byte[]> BEGINNINGS = Map.of(
-            "PDF", new byte[] {'%', 'P', 'D', 'F'},
-            "PNG", new byte[] {(byte) 0x89, 'P', 'N', 'G'});
+    /**
+     * What this program writes and may therefore replace.
+     *
+     * @param said in a sentence: is not …
+     * @param beginning of each such file, a character to a byte
+     */
+    private record Kind(String said, String beginning) {
+
+        static final Kind PDF = new Kind("a PDF", "%PDF");
+        static final Kind PNG = new Kind("a PNG", "\u0089PNG");
+        static final Kind PAGE = new Kind("a page of this program", PhonePage.BEGINNING);
+
+        /** By the ending of the name. */
+        static Kind of(Path file) {
+            String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+            return name.endsWith(".png") ? PNG : name.endsWith(".html") ? PAGE : PDF;
+        }
+
+        boolean isOf(Path file) throws IOException {
+            try (var in = Files.newInputStream(file)) {
+                return new String(in.readNBytes(beginning.length()), StandardCharsets.ISO_8859_1).equals(beginning);
+            }
+        }
+    }
 
     private final Path target;
     private final Move move;
@@ -46,23 +66,13 @@ public final class OutputFile {
     public void mustBeFree() {
         Part.mustTakeAFile(target);
         try {
-            if (Files.isRegularFile(target) && Files.size(target) > 0 && !isOfItsKind()) {
+            Kind kind = Kind.of(target);
+            if (Files.isRegularFile(target) && Files.size(target) > 0 && !kind.isOf(target)) {
                 throw new CannotRun(
-                        "'" + target + "' is there already and is not a " + kind() + "; it was left alone.");
+                        "'" + target + "' is there already and is not " + kind.said() + "; it was left alone.");
             }
         } catch (IOException problem) {
             throw new CannotRun("'" + target + "' cannot be replaced", problem);
-        }
-    }
-
-    private String kind() {
-        return String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".png") ? "PNG" : "PDF";
-    }
-
-    private boolean isOfItsKind() throws IOException {
-        byte[] beginning = BEGINNINGS.getOrDefault(kind(), new byte[0]);
-        try (var in = Files.newInputStream(target)) {
-            return Arrays.equals(in.readNBytes(beginning.length), beginning);
         }
     }
 

@@ -1,0 +1,91 @@
+package org.drillwright.print.command.packet;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Turn;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.printing.Count;
+import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.printing.picks.Pick;
+import org.drillwright.print.command.printing.picks.Picking;
+import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.print.command.printing.picks.Refusal;
+import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.print.phone.PhoneDrill;
+import org.drillwright.print.phone.PhonePage;
+import org.drillwright.school.SchoolFolder;
+
+/** Writes a set as a page for a phone. Without {@code draft} all of it is written, or nothing; with it, all that can be. */
+public final class PhoneRun {
+
+    private static final int KILOBYTE = 1000;
+
+    private final Invocation run;
+    private final SchoolFolder folder;
+    private final boolean draft;
+
+    public PhoneRun(Invocation run, SchoolFolder folder, boolean draft) {
+        this.run = run;
+        this.folder = folder;
+        this.draft = draft;
+    }
+
+    /** Whether all of the set was written. */
+    public boolean write(String set, Path target, String shown) {
+        Picks picks = new Picking(folder).sets(List.of(set));
+        Refusal refusal = new Refusal(run, draft);
+        refusal.weigh(picks);
+        List<PhoneDrill> drills = drills(picks);
+        if (refusal.stops(drills.size())) {
+            return refusal.close();
+        }
+        Family faces = SchoolFaces.of(folder);
+        byte[] page = new PhonePage(folder.school(), set, drills, faces, faces::file).write();
+        OutputFile file = new OutputFile(target);
+        file.mustBeFree();
+        file.write(page);
+        run.out()
+                .println(shown + ": the safety card and " + Count.of(drills.size(), "drill") + ", one page of "
+                        + Math.max(1, page.length / KILOBYTE)
+                        + " kB. Send it to the phone and open it there; it needs no network.");
+        return refusal.close();
+    }
+
+    /** Characters that the school's font lacks are no hindrance: a phone has fonts of its own. */
+    private List<PhoneDrill> drills(Picks picks) {
+        Labels labels = Labels.in(folder.school().language());
+        List<PhoneDrill> drills = new ArrayList<>();
+        for (Pick pick : picks.drills()) {
+            pick.entry()
+                    .subject()
+                    .ifPresent(drill ->
+                            drills.add(new PhoneDrill(pick.card(drill, folder.school(), labels), language(drill))));
+        }
+        return drills;
+    }
+
+    /** The language that most of a drill's turns are read in; the school's for a drill without turns. */
+    private String language(Subject drill) {
+        Map<String, Long> turns = drill.drill().steps().stream()
+                .flatMap(step -> Stream.of(step.leader(), step.follower()))
+                .flatMap(turn -> turn.map(Turn::say).stream())
+                .filter(said -> !said.isBlank())
+                .map(drill.reader()::tag)
+                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+        String own = folder.school().language().word();
+        return turns.entrySet().stream()
+                .max(Map.Entry.<String, Long>comparingByValue()
+                        .thenComparing(Map.Entry::getKey, Comparator.comparing(own::equals)))
+                .map(Map.Entry::getKey)
+                .orElse(own);
+    }
+}

@@ -1,0 +1,69 @@
+package org.drillwright.print.phone;
+
+import java.util.Locale;
+import org.drillwright.model.Language;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.text.Wording;
+
+/** All that the page says of its own, in its language, and how it lets others speak in theirs. */
+final class Voice {
+
+    private final Language language;
+    private final Labels labels;
+    private final Words words;
+
+    Voice(Labels labels) {
+        this.language = labels.language();
+        this.labels = labels;
+        this.words = new Words(language);
+    }
+
+    Labels labels() {
+        return labels;
+    }
+
+    Locale locale() {
+        return language.locale();
+    }
+
+    String tag() {
+        return language.word();
+    }
+
+    String text(Word word, Object... values) {
+        return words.text(word, values);
+    }
+
+    String text(Label label, Object... values) {
+        return labels.text(label, values);
+    }
+
+    /** What stands before words so that who hears them knows whose they are. */
+    String before(Label label) {
+        return words.text(Word.SAID, labels.text(label)) + " ";
+    }
+
+    /** A number of drills or counts. */
+    String number(Word one, Word many, int number) {
+        return number == 1 ? words.text(one) : words.text(many, number);
+    }
+
+    String capitalised(String name) {
+        if (name.isEmpty()) {
+            return name;
+        }
+        int first = name.offsetByCodePoints(0, 1);
+        return name.substring(0, first).toUpperCase(locale()) + name.substring(first);
+    }
+
+    /** What an author wrote, in a language that is named where it is not the page's. */
+    void author(Html html, String written, String tag) {
+        String clean = Wording.clean(written);
+        if (tag.equals(tag())) {
+            html.words(clean);
+        } else {
+            html.put("span", clean, "lang", tag);
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** A set as one page for a phone: everything in one file, nothing from elsewhere, readable with and without its script. */
+@NullMarked
+package org.drillwright.print.phone;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,171 @@
+package org.drillwright.print.svg;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.text.Typefaces;
+
+/**
+ * Pictures for a page that shows many, some of them more than once: each drawing stands in the page one time, and where
+ * it is seen it is called by name. What drawings share, down to single outlines, stands there once, too.
+ */
+public final class Symbols {
+
+    /** To a point: of a picture of 80 points that is as wide as a phone, half a CSS pixel. */
+    private static final double UNITS = 8;
+
+    /** An outline that takes no more letters than to call it by name is written wherever it is drawn. */
+    private static final int SHORT = 40;
+
+    private final Pieces pieces;
+    private final Map<String, List<Piece>> drawings = new LinkedHashMap<>();
+
+    /** By all outlines of a drawing, however they are grouped. */
+    private final Map<List<Piece>, String> names = new HashMap<>();
+
+    /** How often each group, each run and each outline is drawn. */
+    private final Map<Object, Integer> times = new HashMap<>();
+
+    private final Map<String, String> looks = new LinkedHashMap<>();
+
+    /** @param faces that the pictures' words were measured with */
+    public Symbols(Typefaces faces) {
+        this.pieces = new Pieces(UNITS, faces);
+    }
+
+    /** The picture where it is seen; it fills the width that the page's styles give to its class. */
+    public String picture(Node.Figure figure, String style) {
+        Markup markup = seen(figure.box(), style).with("role", "img").with("aria-label", figure.alternative());
+        return called(markup, figure.marks());
+    }
+
+    /** A sign that says nothing that the words beside it do not say. */
+    public String sign(Box box, List<Mark> marks, String style) {
+        return called(seen(box, style).with("aria-hidden", "true"), marks);
+    }
+
+    private static Markup seen(Box box, String style) {
+        String view = units(box.x()) + " " + units(box.y()) + " " + units(box.width()) + " " + units(box.height());
+        return new Markup().tag("svg").with("viewBox", view).with("class", style);
+    }
+
+    private static long units(double points) {
+        return Math.round(points * UNITS);
+    }
+
+    private String called(Markup markup, List<Mark> marks) {
+        List<Piece> drawing = pieces.of(marks);
+        String name = names.computeIfAbsent(Pieces.outlines(drawing), fresh -> {
+            String next = "drawing-" + (names.size() + 1);
+            drawings.put(next, drawing);
+            drawing.forEach(this::count);
+            return next;
+        });
+        return markup.inside() + "<use href=\"#" + name + "\"/></svg>";
+    }
+
+    private void count(Piece piece) {
+        if (piece instanceof Piece.Group group) {
+            if (times.merge(group, 1, Integer::sum) == 1) {
+                group.parts().forEach(this::count);
+            }
+        } else if (piece instanceof Piece.Run run) {
+            looks.computeIfAbsent(run.look(), look -> "k" + looks.size());
+            if (times.merge(run.paths(), 1, Integer::sum) == 1) {
+                run.paths().forEach(path -> times.merge(path, 1, Integer::sum));
+            }
+        }
+    }
+
+    /** The rules by which outlines are filled and stroked, for the style of the page. */
+    public String rules() {
+        StringBuilder rules = new StringBuilder();
+        looks.forEach((look, name) ->
+                rules.append('.').append(name).append('{').append(look).append("}\n"));
+        return rules.toString();
+    }
+
+    /** All drawings, to stand once anywhere in the page. */
+    public String drawings() {
+        return new Writing().all();
+    }
+
+    /** The drawings being written. */
+    private final class Writing {
+
+        private final Map<Object, String> shared = new HashMap<>();
+        private final StringBuilder definitions = new StringBuilder();
+
+        String all() {
+            StringBuilder symbols = new StringBuilder();
+            drawings.forEach((name, drawing) -> symbols.append("<symbol id=\"")
+                    .append(name)
+                    .append("\" overflow=\"visible\">")
+                    .append(drawn(drawing))
+                    .append("</symbol>\n"));
+            return "<svg class=\"drawings\" aria-hidden=\"true\" width=\"0\" height=\"0\"><defs>\n" + definitions
+                    + "</defs>\n" + symbols + "</svg>";
+        }
+
+        private String drawn(List<Piece> drawing) {
+            StringBuilder text = new StringBuilder();
+            drawing.forEach(piece -> text.append(drawn(piece)));
+            return text.toString();
+        }
+
+        private String drawn(Piece piece) {
+            if (piece instanceof Piece.Group group) {
+                return isShared(group)
+                        ? called(group, "", "<g", ">" + drawn(group.parts()) + "</g>")
+                        : drawn(group.parts());
+            } else if (piece instanceof Piece.Run run) {
+                return run(run);
+            }
+            return piece instanceof Piece.Written written ? written.markup() : "";
+        }
+
+        private String run(Piece.Run run) {
+            String look = " class=\"" + looks.get(run.look()) + '"';
+            List<String> paths = run.paths();
+            if (paths.size() == 1) {
+                return outline(paths.get(0), look);
+            }
+            StringBuilder inside = new StringBuilder();
+            paths.forEach(path -> inside.append(outline(path, "")));
+            return isShared(paths)
+                    ? called(paths, look, "<g", ">" + inside + "</g>")
+                    : "<g" + look + ">" + inside + "</g>";
+        }
+
+        private String outline(String path, String look) {
+            return path.length() > SHORT && isShared(path)
+                    ? called(path, look, "<path", " d=\"" + path + "\"/>")
+                    : "<path" + look + " d=\"" + path + "\"/>";
+        }
+
+        private boolean isShared(Object part) {
+            return times.getOrDefault(part, 0) > 1;
+        }
+
+        /** By its name, which it gets where it is first drawn. */
+        private String called(Object part, String look, String tag, String rest) {
+            String name = shared.get(part);
+            if (name == null) {
+                name = "o" + Integer.toString(shared.size(), Character.MAX_RADIX);
+                shared.put(part, name);
+                definitions
+                        .append(tag)
+                        .append(" id=\"")
+                        .append(name)
+                        .append('"')
+                        .append(rest)
+                        .append('\n');
+            }
+            return "<use href=\"#" + name + '"' + look + "/>";
+        }
+    }
+}

@@ -1,0 +1,186 @@
+package org.drillwright.print.phone;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.drillwright.model.Language;
+import org.drillwright.print.Drills;
+import org.drillwright.print.Example;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.print.text.Coverage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The page as a file: what it holds, and what it keeps out. */
+class PhonePageTest {
+
+    private static String example() {
+        return new String(Pages.page(Example.drills().get(0).school(), Pages.example()), StandardCharsets.UTF_8);
+    }
+
+    private static List<String> all(String page, String pattern) {
+        return Pattern.compile(pattern, Pattern.DOTALL)
+                .matcher(page)
+                .results()
+                .map(one -> one.group(one.groupCount()))
+                .toList();
+    }
+
+    private static String hash(String text) throws Exception {
+        byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+        return "'sha256-" + Base64.getEncoder().encodeToString(hash) + "'";
+    }
+
+    /** CSP Level 3, section 8.4: a hash is of all that stands between the tags. */
+    @Test
+    void oneStyleAndOneScriptAreAllowedByTheirHashesAndNothingElse() throws Exception {
+        String page = example();
+        List<String> scripts = all(page, "<script[^>]*>(.*?)</script>");
+        List<String> styles = all(page, "<style[^>]*>(.*?)</style>");
+        assertEquals(1, scripts.size());
+        assertEquals(1, styles.size());
+        String policy = all(page, "http-equiv=\"Content-Security-Policy\" content=\"([^\"]*)\"")
+                .get(0)
+                .replace("&#39;", "'");
+        assertTrue(policy.startsWith("default-src 'none'; "), policy);
+        assertTrue(policy.contains("script-src " + hash(scripts.get(0)) + ";"), policy);
+        assertTrue(policy.contains("style-src " + hash(styles.get(0)) + ";"), policy);
+        assertFalse(policy.contains("unsafe"), policy);
+        assertTrue(page.indexOf("Content-Security-Policy") < page.indexOf("<style"));
+        assertEquals(List.of(), all(page, "<[^>]*\\s(on\\w+|style)="));
+    }
+
+    @Test
+    void nothingIsAskedOfAnyOtherPlace() {
+        String page = example();
+        for (String address : all(page, "\\b(?:href|src|action|data|poster|srcset)=\"([^\"]*)\"")) {
+            assertTrue(address.startsWith("#"), address);
+        }
+        for (String address : all(page, "url\\(([^)]{0,30})")) {
+            assertTrue(address.startsWith("data:font/woff;base64,"), address);
+        }
+        assertFalse(page.contains("http://") || page.contains("https://") || page.contains("@import"));
+    }
+
+    /** Each drawing once; each name that is called is there, and once. */
+    @Test
+    void equalPicturesStandInThePageOnce() {
+        String page = example();
+        List<String> drawings = all(page, "<symbol id=\"[^\"]*\"[^>]*>(.*?)</symbol>");
+        List<String> ids = all(page, "\\sid=\"([^\"]*)\"");
+        List<String> called = all(page, "<use href=\"#([^\"]*)\"");
+        assertEquals(drawings.size(), new HashSet<>(drawings).size());
+        assertEquals(ids.size(), new HashSet<>(ids).size());
+        assertTrue(new HashSet<>(ids).containsAll(called));
+        long seen = called.stream().filter(name -> name.startsWith("drawing-")).count();
+        assertTrue(seen > drawings.size(), seen + " of " + drawings.size());
+    }
+
+    /** The example school, and as many of its drills again as make fifty: their words count twice, their pictures once. */
+    @Test
+    void fiftyDrillsTakeLessThanAMillionBytes() {
+        List<PhoneDrill> fifty = new ArrayList<>(Pages.example());
+        fifty.addAll(fifty.subList(0, 50 - fifty.size()));
+        int bytes = Pages.page(Drills.SCHOOL, fifty).length;
+        assertTrue(bytes < 1_000_000, () -> "50 drills take " + bytes);
+    }
+
+    @Test
+    void everyWordOfACardIsThereInTheOrderOfTheCard() {
+        String page = example();
+        Example.drills().forEach(subject -> {
+            var drill = subject.drill();
+            int from = page.indexOf("<article", page.indexOf(">" + escaped(drill.title()) + "</h2>") - 500);
+            List<String> said = new ArrayList<>(List.of(drill.title(), drill.opening(), drill.start()));
+            drill.steps().forEach(step -> {
+                said.add(step.call());
+                step.leader().ifPresent(turn -> said.add(turn.say()));
+                step.follower().ifPresent(turn -> said.add(turn.say()));
+                said.add(step.safety());
+                said.add(step.distance());
+            });
+            said.add(drill.closing());
+            said.addAll(drill.cautions());
+            said.add(drill.purpose());
+            int at = from;
+            for (String words : said) {
+                int next = page.indexOf(escaped(words), at);
+                assertTrue(next >= 0, () -> drill.id() + ": " + words);
+                at = next + escaped(words).length();
+            }
+        });
+    }
+
+    private static String escaped(String words) {
+        return words.strip()
+                .replaceAll("\\s+", " ")
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;")
+                .replace("'", "&#39;");
+    }
+
+    @Test
+    void theSameDrillsGiveTheSameBytes() {
+        assertArrayEquals(Pages.page(Drills.SCHOOL, Pages.example()), Pages.page(Drills.SCHOOL, Pages.example()));
+    }
+
+    /** WCAG 2.2, 3.1.2: the language of parts. */
+    @Test
+    void wordsInAnotherLanguageThanThePageSaySo() {
+        List<PhoneDrill> french = Example.drills().stream()
+                .limit(1)
+                .map(drill -> Pages.drill(drill, "fr"))
+                .toList();
+        String page = new String(Pages.page(Drills.SCHOOL, french), StandardCharsets.UTF_8);
+        String title = escaped(Example.drills().get(0).drill().title());
+        assertTrue(page.contains("<html lang=\"en\">"));
+        assertTrue(page.contains("<h2 id=\"title-1\" tabindex=\"-1\"><span lang=\"fr\">" + title + "</span></h2>"));
+        String english = new String(Pages.page(Drills.SCHOOL, Pages.example()), StandardCharsets.UTF_8);
+        assertFalse(english.contains("<span lang="));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyLanguageHasEveryWordWithTheSameGapsAndNoOther(Language language) throws Exception {
+        Properties written = new Properties();
+        written.load(new StringReader(Resources.text("words_" + language.word() + ".properties")));
+        assertEquals(
+                Arrays.stream(Word.values()).map(Word::key).collect(Collectors.toCollection(TreeSet::new)),
+                new TreeSet<>(written.stringPropertyNames()));
+        Words words = new Words(language);
+        Coverage coverage = new Coverage(Family.dejaVu());
+        for (Word word : Word.values()) {
+            assertFalse(words.text(word).isBlank(), word + " in " + language);
+            assertEquals(
+                    gaps(new Words(Language.ENGLISH).text(word)), gaps(words.text(word)), word + " in " + language);
+            assertEquals(List.of(), coverage.missing(words.text(word)));
+        }
+    }
+
+    private static Set<String> gaps(String text) {
+        return Pattern.compile("\\{\\d}")
+                .matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .collect(Collectors.toSet());
+    }
+}

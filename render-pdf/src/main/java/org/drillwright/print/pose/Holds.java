@@ -14,12 +14,14 @@ final class Holds {
 
     private record Entry(Hold guard, Hold parry) {}
 
+    private static final Entry SIXTE = new Entry(Hold.of(0.39, 0.09, -0.26, 15, -2), Hold.of(0.42, 0.17, -0.18, 24, 6));
+
     private static final Map<Position, Entry> THRUST = new EnumMap<>(Position.class);
 
     private static final Map<Position, Entry> SABRE = new EnumMap<>(Position.class);
 
     static {
-        THRUST.put(Position.SIXTE, new Entry(Hold.of(0.39, 0.09, -0.26, 15, -2), Hold.of(0.42, 0.17, -0.18, 24, 6)));
+        THRUST.put(Position.SIXTE, SIXTE);
         THRUST.put(Position.QUARTE, new Entry(Hold.of(0.39, -0.21, -0.26, 17, 5), Hold.of(0.43, -0.30, -0.15, 30, 0)));
         THRUST.put(Position.OCTAVE, new Entry(Hold.of(0.36, 0.08, -0.27, -20, 3), Hold.of(0.45, 0.13, -0.24, -26, 4)));
         THRUST.put(
@@ -59,7 +61,7 @@ final class Holds {
     }
 
     private static Entry entry(Weapon weapon, Position position) {
-        return (weapon == Weapon.SABRE ? SABRE : THRUST).getOrDefault(position, THRUST.get(Position.SIXTE));
+        return (weapon == Weapon.SABRE ? SABRE : THRUST).getOrDefault(position, SIXTE);
     }
 
     static Hold guard(Weapon weapon, Position position) {

@@ -77,7 +77,7 @@ final class Parrying {
         Map<Double, Stand> stands = new HashMap<>();
         Change best = new Change(0, 0, 1, 0, Thrust.STRETCHED, 0);
         double most = -Double.MAX_VALUE;
-        for (Change change : CHANGES.get(low())) {
+        for (Change change : CHANGES.getOrDefault(low(), List.of())) {
             Guard guard = guards.computeIfAbsent(
                     List.of(change.raised(), change.wider(), change.back()), key -> guard(defender, change));
             Stand stand = stands.computeIfAbsent(change.lean(), attacker::leaning);

@@ -70,10 +70,10 @@ final class Stands {
         if (!masked && length() > 0) {
             return RearHand.WITH_MASK;
         }
-        if (posture == Posture.STANDING) {
+        if (posture.equals(Posture.STANDING)) {
             return RearHand.DOWN;
         }
-        return scene.isSabre() ? RearHand.HIP : posture == Posture.ON_GUARD ? RearHand.UP : RearHand.BACK;
+        return scene.isSabre() ? RearHand.HIP : posture.equals(Posture.ON_GUARD) ? RearHand.UP : RearHand.BACK;
     }
 
     /** Who does no stroke and is met by none. */

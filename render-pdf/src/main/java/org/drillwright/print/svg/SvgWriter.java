@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.text.Typefaces;
@@ -69,18 +70,21 @@ public final class SvgWriter {
                 markup.end("g");
             } else if (node instanceof Node.Words words) {
                 words(words);
+            } else if (node instanceof Node.Sign sign) {
+                image(sign.said(), sign.marks());
             } else if (node instanceof Node.Figure figure) {
-                markup.tag("g")
-                        .with("role", "img")
-                        .with("aria-label", figure.alternative())
-                        .inside();
-                figure.marks().forEach(marks::draw);
-                markup.end("g");
+                image(figure.alternative(), figure.marks());
             } else if (node instanceof Node.Placed placed) {
                 markup.tag("g").with("transform", there(placed)).inside();
                 draw(placed.frame());
                 markup.end("g");
             }
+        }
+
+        private void image(String said, List<Mark> drawn) {
+            markup.tag("g").with("role", "img").with("aria-label", said).inside();
+            drawn.forEach(marks::draw);
+            markup.end("g");
         }
 
         private void words(Node.Words words) {
@@ -99,6 +103,9 @@ public final class SvgWriter {
             case CARD -> "group";
             case TITLE -> "heading";
             case PARAGRAPH -> "paragraph";
+            case LIST -> "list";
+            case ITEM -> "listitem";
+            case ITEM_NAME, ITEM_BODY -> "presentation";
             case TABLE -> "table";
             case ROW -> "row";
             case COLUMN_HEAD -> "columnheader";

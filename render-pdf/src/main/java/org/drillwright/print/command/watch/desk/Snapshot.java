@@ -46,7 +46,7 @@ public final class Snapshot {
         Map<String, Sheet> sheets = new LinkedHashMap<>();
         Map<String, Pick> picks = picks(folder);
         for (SchoolFolder.Entry entry : folder.entries()) {
-            Pick pick = picks.getOrDefault(entry.name(), new Pick(entry, Optional.empty()));
+            Pick pick = picks.getOrDefault(entry.name(), Pick.alone(entry));
             Optional<Sheet> old = before.flatMap(all -> all.sheet(entry.name()));
             sheets.put(entry.name(), Sheet.of(pick, old, version, folder.school(), faces));
         }

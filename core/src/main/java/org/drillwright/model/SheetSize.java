@@ -22,6 +22,14 @@ public enum SheetSize {
         return word;
     }
 
+    /** The card that is printed where nothing else is asked for: four of a sheet. */
+    public CardSize usualCard() {
+        return switch (this) {
+            case A4, A3 -> CardSize.A6;
+            case LETTER, LEGAL -> CardSize.QUARTER_LETTER;
+        };
+    }
+
     /** In millimetres. */
     public double width() {
         return width;

@@ -54,6 +54,9 @@ public final class SchoolReader {
         School usual = School.DEFAULT;
         List<Level> levels = levels(keys);
         List<String> fundamentals = keys.texts("works-on", ReadingLimits.SHORT_TEXT);
+        Optional<CardSize> card = keys.choice("card", List.of(CardSize.values()), CardSize::word);
+        SheetSize sheet = keys.choice("sheet", List.of(SheetSize.values()), SheetSize::word)
+                .orElse(usual.sheet());
         return new School(
                 keys.text("name", ReadingLimits.SHORT_TEXT).orElse(usual.name()),
                 levels,
@@ -62,9 +65,8 @@ public final class SchoolReader {
                 words(keys),
                 parries(keys),
                 fundamentals.isEmpty() ? usual.fundamentals() : fundamentals,
-                keys.choice("card", List.of(CardSize.values()), CardSize::word).orElse(usual.card()),
-                keys.choice("sheet", List.of(SheetSize.values()), SheetSize::word)
-                        .orElse(usual.sheet()),
+                card.orElse(sheet.usualCard()),
+                sheet,
                 keys.choice("language", List.of(Language.values()), Language::word)
                         .orElse(usual.language()),
                 font(keys),

@@ -61,11 +61,12 @@ public final class Flat {
         return text.replaceAll("[\\s\\u00A0\\u00AD\\u200B]+", "");
     }
 
-    /** What a run covers: numerals have neither accents nor tails. */
+    /** What a run covers: numerals and marks have neither accents nor tails. */
     public static Box box(Mark.Text text) {
         Typeface face = Family.dejaVu().of(text.face());
-        boolean numeral = text.text().chars().allMatch(Character::isDigit);
-        double up = text.size() * (numeral ? face.capHeight() : face.ascent());
+        boolean numeral = text.text().matches("[0-9A-Z-]+");
+        // No capital with an accent stands under a tail so deep that they would touch.
+        double up = text.size() * (numeral ? face.capHeight() : 0.94 * face.ascent());
         double down = numeral ? 0 : text.size() * face.descent();
         return new Box(text.x(), text.baseline() - up, face.width(text.text()) * text.size(), up + down);
     }

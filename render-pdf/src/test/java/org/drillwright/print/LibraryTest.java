@@ -99,7 +99,7 @@ class LibraryTest {
         CardSubject card = new CardSubject(
                 drill.drill(), drill.school(), Optional.empty(), false, List.of(), Optional.of(drill.replay()));
         List<Frame> cards = CardLayout.lay(List.of(card), CardSize.A6, Labels.in(Language.ENGLISH), Family.dejaVu())
-                .cards();
+                .sides();
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         new PdfWriter(Family.dejaVu()).write(cards, new DocumentInfo("A card", Language.ENGLISH.locale()), pdf);
         // end
@@ -142,7 +142,7 @@ class LibraryTest {
         Subject drill = school.entry(id).orElseThrow().subject().orElseThrow();
         List<Frame> cards = CardLayout.lay(
                         List.of(Example.card(drill)), CardSize.A6, Labels.in(Language.ENGLISH), Family.dejaVu())
-                .cards();
+                .sides();
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         new PdfWriter(Family.dejaVu()).write(cards, new DocumentInfo("A card", Language.ENGLISH.locale()), pdf);
         return TextReport.of(school.findings(), Paint.NONE) + pdf.toString(StandardCharsets.ISO_8859_1);

@@ -35,6 +35,25 @@ public sealed interface Node {
     }
 
     /**
+     * A sign that stands for words, such as a disc for the leader.
+     *
+     * @param said the words that it stands for; never blank
+     */
+    record Sign(String said, List<Mark> marks) implements Node {
+        public Sign {
+            if (said.isBlank()) {
+                throw new IllegalArgumentException("a sign stands for words");
+            }
+            marks = List.copyOf(marks);
+        }
+
+        @Override
+        public Node moved(double dx, double dy) {
+            return new Sign(said, marks.stream().map(mark -> mark.moved(dx, dy)).toList());
+        }
+    }
+
+    /**
      * A picture.
      *
      * @param alternative what is said to who cannot see it; never blank

@@ -6,10 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
-import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.layout.words.CardNumbers;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.page.Block;
@@ -21,16 +20,16 @@ import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
 
 /**
- * The cover of a packet: whose it is, what it holds and where.
+ * The cover of a packet: whose it is, what it holds, how its cards are read.
  *
  * @param title of the set
  * @param how to print it: a label for a packet that is cut
- * @param picture of a count of one of its drills, if one can be drawn
  */
-public record Cover(
-        School school, String title, CardSize size, Label how, Optional<Picture> picture, List<Listed> drills) {
+public record Cover(School school, String title, CardSize size, Label how, List<Listed> drills) {
 
-    private static final double PICTURE = Millimetres.toPoints(44);
+    private static final double TYPE = 11;
+
+    private static final double TITLE = 32;
 
     public Cover {
         drills = List.copyOf(drills);
@@ -38,20 +37,22 @@ public record Cover(
 
     /** One page, or as many as the contents take. */
     public List<Frame> pages(Sheet sheet, Labels labels, Typefaces faces) {
-        Type type = Type.reading(faces);
+        Type type = new Type(faces, TYPE);
         String document = school.name().isEmpty() ? title : school.name() + " · " + title;
         Flow flow = new Flow(sheet, 1, Foot.of(type, sheet, labels, document));
         flow.add(head(type, sheet.inner(), labels));
-        Table table = Table.shared(type, sheet.inner(), 1, 1.1, 8, 2.2, 1.5, 1.3, 2.6);
+        Table table = Table.shared(type, sheet.inner(), 1, 1.1, 7.5, 1.8, 3, 2.8);
         flow.table(
                 table.head(List.of(
-                        labels.text(Label.NUMBER),
+                        labels.text(Label.CARD),
                         labels.text(Label.DRILL),
                         labels.text(Label.WEAPON),
-                        labels.text(Label.CARDS),
-                        labels.text(Label.PAGE),
+                        labels.text(Label.NEEDS_CARDS),
                         labels.text(Label.MARK_HEAD))),
                 rows(table, labels));
+        flow.add(Block.space(TYPE));
+        new CardKey(type, sheet.inner(), labels).addSigns(flow);
+        flow.add(type.paragraph(Face.REGULAR, labels.text(how), sheet.inner()));
         return flow.pages();
     }
 
@@ -62,28 +63,23 @@ public record Cover(
                     String.valueOf(rows.size() + 1),
                     listed.title(),
                     labels.weapon(listed.drill().weapon()),
-                    String.valueOf(listed.cards()),
-                    String.valueOf(listed.page()),
+                    CardNumbers.of(listed.needs(), title),
                     listed.mark().shown())));
         }
         return rows;
     }
 
     private Block head(Type type, double width, Labels labels) {
-        double words = picture.isPresent() ? width - PICTURE - 2 * type.size() : width;
         int cards = drills.stream().mapToInt(Listed::cards).sum();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(type.times(1.3).paragraph(Face.REGULAR, school.name(), words));
-        blocks.add(type.times(3).title(headline(labels), words));
-        blocks.add(type.times(1.1)
-                .paragraph(Face.BOLD, labels.text(Label.PACKET_SIZE, drills.size(), cards, size.word()), words));
-        revised(labels).ifPresent(date -> blocks.add(type.paragraph(Face.REGULAR, date, words)));
-        blocks.add(type.paragraph(Face.REGULAR, labels.text(how), words));
-        Block all = Block.stack(blocks);
-        Block beside = picture.map(one ->
-                        new Block(one.height(PICTURE), List.of(), List.of(one.draw(width - PICTURE, 0, PICTURE))))
-                .orElse(Block.NONE);
-        return all.beside(beside).padded(1.2 * type.size());
+        blocks.add(type.paragraph(Face.REGULAR, school.name(), width));
+        blocks.add(new Type(type.faces(), TITLE).title(headline(labels), width));
+        blocks.add(
+                type.paragraph(Face.REGULAR, labels.text(Label.PACKET_SIZE, drills.size(), cards, size.word()), width));
+        revised(labels).ifPresent(date -> blocks.add(type.paragraph(Face.REGULAR, date, width)));
+        blocks.add(Block.space(0.4 * TYPE));
+        blocks.add(type.paragraph(Face.REGULAR, labels.text(Label.PACKET_GIVEN), width));
+        return Block.stack(blocks).padded(TYPE);
     }
 
     /** A title begins with a capital. */

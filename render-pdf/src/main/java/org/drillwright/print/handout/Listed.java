@@ -1,20 +1,21 @@
 package org.drillwright.print.handout;
 
+import java.util.List;
 import org.drillwright.mark.PrintMark;
 import org.drillwright.model.Drill;
+import org.drillwright.print.layout.words.CardSubject.Place;
 
 /**
  * A drill in a table of contents.
  *
  * @param mark what stands at the foot of its cards
  * @param cards how many it has
- * @param page on which the first of them is, from 1
+ * @param needs where the drills stand that it needs
  */
-public record Listed(Drill drill, PrintMark mark, int cards, int page) {
+public record Listed(Drill drill, PrintMark mark, int cards, List<Place> needs) {
 
-    /** The same on another page. */
-    Listed on(int other) {
-        return new Listed(drill, mark, cards, other);
+    public Listed {
+        needs = List.copyOf(needs);
     }
 
     String title() {

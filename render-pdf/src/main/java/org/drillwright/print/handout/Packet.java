@@ -2,8 +2,6 @@ package org.drillwright.print.handout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Imposition;
 import org.drillwright.print.impose.Leaf;
@@ -17,24 +15,19 @@ import org.drillwright.print.text.Typefaces;
  * The pages of a packet that is printed on both sides: the cover on a sheet of its own, the cards at their true size, as
  * many as a sheet holds, to be cut out for the ring; and the table to sign on a sheet of its own.
  *
- * @param safety the safety card, on as many cards as it takes
  * @param plan of two sides
  */
-public record Packet(Cover cover, List<Frame> safety, List<Leaf> cards, SheetPlan plan) {
+public record Packet(Cover cover, Frame safety, List<Leaf> cards, SheetPlan plan) {
 
     public Packet {
-        safety = List.copyOf(safety);
         cards = List.copyOf(cards);
     }
 
     /** All pages, in the order in which they are printed. */
     public List<Frame> pages(Sheet sheet, Labels labels, Typefaces faces) {
-        int before = even(cover.pages(sheet, labels, faces), sheet).size();
-        List<Leaf> leaves = new ArrayList<>(safetyLeaves());
-        int inFront = leaves.size();
+        List<Leaf> leaves = new ArrayList<>(List.of(Leaf.of(safety)));
         leaves.addAll(cards);
-        int each = Imposition.each(leaves.get(0).front(), plan);
-        List<Frame> pages = new ArrayList<>(even(numbered(before, inFront, each).pages(sheet, labels, faces), sheet));
+        List<Frame> pages = new ArrayList<>(even(cover.pages(sheet, labels, faces), sheet));
         pages.addAll(Imposition.impose(leaves, plan, SheetNote.of(labels, faces)));
         String document =
                 cover.school().name().isEmpty() ? cover.title() : cover.school().name() + " · " + cover.title();
@@ -46,26 +39,6 @@ public record Packet(Cover cover, List<Frame> safety, List<Leaf> cards, SheetPla
     /** Whether a sheet holds a card at all. */
     public boolean fits() {
         return cards.isEmpty() || Imposition.each(cards.get(0).front(), plan) > 0;
-    }
-
-    /** Where the safety card takes two cards, they are the two sides of one. */
-    private List<Leaf> safetyLeaves() {
-        return IntStream.range(0, (safety.size() + 1) / 2)
-                .mapToObj(at -> new Leaf(
-                        safety.get(2 * at),
-                        2 * at + 1 < safety.size() ? Optional.of(safety.get(2 * at + 1)) : Optional.empty()))
-                .toList();
-    }
-
-    /** The cover with the page of each drill's first card. */
-    private Cover numbered(int before, int inFront, int each) {
-        List<Listed> drills = new ArrayList<>();
-        int at = inFront;
-        for (Listed listed : cover.drills()) {
-            drills.add(listed.on(before + 2 * (at / each) + 1));
-            at += listed.cards();
-        }
-        return new Cover(cover.school(), cover.title(), cover.size(), cover.how(), cover.picture(), drills);
     }
 
     /** With a blank page at the end where the last sheet has a side left: what follows begins on a sheet of its own. */

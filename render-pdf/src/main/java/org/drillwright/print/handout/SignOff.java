@@ -20,18 +20,19 @@ import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
 
-/** A table to sign: a row for each name, blank, and a column for each drill, its title upright over it. */
+/** A table to sign: a row for each drill, and columns for a few names, blank; behind it how to read the pictures. */
 public final class SignOff {
 
-    private static final double NAME = Millimetres.toPoints(46);
+    private static final double TYPE = 11;
 
-    /** Room for initials. */
-    private static final double BOX = Millimetres.toPoints(7.5);
+    /** High enough for initials and a date by hand. */
+    private static final double ROW = Millimetres.toPoints(11.5);
 
-    private static final double ROW = Millimetres.toPoints(8.5);
+    private static final double NUMBER = Millimetres.toPoints(12);
 
-    /** A title takes two lines of so much at most. */
-    private static final double HEAD = Millimetres.toPoints(52);
+    private static final double NAME = Millimetres.toPoints(24);
+
+    private static final int NAMES = 4;
 
     private final Sheet sheet;
     private final Labels labels;
@@ -40,90 +41,67 @@ public final class SignOff {
     public SignOff(Sheet sheet, Labels labels, Typefaces faces) {
         this.sheet = sheet;
         this.labels = labels;
-        this.type = Type.reading(faces);
+        this.type = new Type(faces, TYPE);
     }
 
     /**
-     * As many pages as the drills take, each with as many rows as it holds.
+     * As many pages as the drills take.
      *
      * @param first the number of the first page
      * @param document what it is part of
      */
     public List<Frame> pages(List<String> titles, int first, String document) {
         Flow flow = new Flow(sheet, first, Foot.of(type, sheet, labels, document));
-        int most = (int) ((sheet.inner() - NAME) / BOX);
-        int tables = Math.max(1, (titles.size() + most - 1) / most);
-        for (int table = 0; table < tables; table++) {
-            int from = titles.size() * table / tables;
-            int to = titles.size() * (table + 1) / tables;
-            flow.turn();
-            flow.add(type.times(1.6).title(labels.text(Label.SIGN_OFF), sheet.inner()));
-            flow.add(type.paragraph(Face.REGULAR, labels.text(Label.SIGN_OFF_HOW), sheet.inner())
-                    .padded(type.size()));
-            double box = (sheet.inner() - NAME) / Math.max(1, to - from);
-            Block head = head(titles.subList(from, to), from, Math.min(box, 2 * BOX));
-            int rows = (int) ((flow.room() - head.height()) / ROW);
-            flow.table(
-                    head,
-                    IntStream.range(0, rows)
-                            .mapToObj(row -> row(to - from, Math.min(box, 2 * BOX)))
-                            .toList());
-        }
+        flow.add(type.times(1.8).title(labels.text(Label.SIGN_OFF), sheet.inner()));
+        flow.add(type.paragraph(Face.REGULAR, labels.text(Label.SIGN_OFF_HOW), sheet.inner())
+                .padded(type.size()));
+        flow.table(
+                head(),
+                IntStream.range(0, titles.size())
+                        .mapToObj(at -> row(at + 1, titles.get(at)))
+                        .toList());
+        new CardKey(type, sheet.inner(), labels).addPictures(flow);
         return flow.pages();
     }
 
-    private Block head(List<String> titles, int before, double box) {
-        List<Node> cells = new ArrayList<>();
-        List<Mark> marks = new ArrayList<>();
-        Setting name = type.set(Face.BOLD, labels.text(Label.NAME), 0, HEAD - 1.6 * type.size(), NAME);
-        cells.add(new Node.Words(Role.COLUMN_HEAD, name.lines()));
-        for (int at = 0; at < titles.size(); at++) {
-            double x = NAME + at * box;
-            cells.add(upright((before + at + 1) + " " + titles.get(at), x, box));
-            marks.add(new Mark.Line(x, 0, x, HEAD, 0.5, Ink.BLACK));
-        }
-        double right = NAME + titles.size() * box;
-        marks.add(new Mark.Line(right, 0, right, HEAD, 0.5, Ink.BLACK));
-        marks.add(new Mark.Line(0, HEAD, right, HEAD, 1, Ink.BLACK));
-        return new Block(HEAD, marks, List.of(new Node.Group(Role.ROW, cells)));
+    private double names() {
+        return sheet.inner() - NAMES * NAME;
     }
 
-    /** Words that run upwards, as large as two lines of them go into the box. */
-    private Node upright(String words, double x, double box) {
-        Type small = type.times(0.85);
-        Setting set = small.set(Face.REGULAR, words, 0, 0, HEAD - small.size());
-        while (set.lines().size() * Setting.LEADING * small.size() > box && small.size() > 5) {
-            small = small.times(0.95);
-            set = small.set(Face.REGULAR, words, 0, 0, HEAD - small.size());
+    private Block head() {
+        List<Node> cells = new ArrayList<>();
+        cells.add(cell(Role.COLUMN_HEAD, Face.BOLD, labels.text(Label.CARD), 0, NUMBER));
+        cells.add(cell(Role.COLUMN_HEAD, Face.BOLD, labels.text(Label.DRILL), NUMBER, names() - NUMBER));
+        for (int at = 0; at < NAMES; at++) {
+            double x = names() + at * NAME;
+            cells.add(cell(Role.COLUMN_HEAD, Face.REGULAR, labels.text(Label.NAME), x + 3, NAME - 3));
         }
-        double across = set.lines().size() * Setting.LEADING * small.size();
-        List<Mark.Text> lines = new ArrayList<>();
-        for (Mark.Text line : set.lines()) {
-            double down = HEAD - 0.5 * small.size() - line.x();
-            lines.add(new Mark.Text(
-                    x + (box - across) / 2 + line.baseline(),
-                    down,
-                    line.size(),
-                    line.face(),
-                    line.text(),
-                    line.ink(),
-                    90));
-        }
-        return new Node.Words(Role.COLUMN_HEAD, lines);
+        return ruled(cells, 1.5);
     }
 
-    private Block row(int boxes, double box) {
+    private Block row(int number, String title) {
         List<Node> cells = new ArrayList<>();
+        cells.add(cell(Role.ROW_HEAD, Face.BOLD, String.valueOf(number), 0, NUMBER));
+        cells.add(cell(Role.CELL, Face.REGULAR, title, NUMBER, names() - NUMBER - type.size()));
+        for (int at = 0; at < NAMES; at++) {
+            cells.add(new Node.Words(Role.CELL, List.of()));
+        }
+        return ruled(cells, 0.5);
+    }
+
+    /** In the middle of its row. */
+    private Node cell(Role role, Face face, String words, double x, double width) {
+        Setting set = type.set(face, words, x, 0, width);
+        return new Node.Words(role, set.lines()).moved(0, (ROW - set.height()) / 2);
+    }
+
+    private Block ruled(List<Node> cells, double weight) {
         List<Mark> marks = new ArrayList<>();
-        cells.add(new Node.Words(Role.ROW_HEAD, List.of()));
-        for (int at = 0; at <= boxes; at++) {
-            double x = NAME + at * box;
+        marks.add(new Mark.Line(0, ROW, sheet.inner(), ROW, weight, Ink.BLACK));
+        for (int at = 0; at < NAMES; at++) {
+            double x = names() + at * NAME;
             marks.add(new Mark.Line(x, 0, x, ROW, 0.5, Ink.BLACK));
-            if (at < boxes) {
-                cells.add(new Node.Words(Role.CELL, List.of()));
-            }
         }
-        marks.add(new Mark.Line(0, ROW, NAME + boxes * box, ROW, 0.5, Ink.BLACK));
         return new Block(ROW, marks, List.of(new Node.Group(Role.ROW, cells)));
     }
 }

@@ -12,13 +12,13 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Quarter;
 
 /**
- * Lays cards on sheets, at their true size and in their order, row by row. Printers leave a margin of up to 5 mm blank.
+ * Lays cards on sheets, at their true size and in their order, row by row. Printers leave a margin of some 4 mm blank.
  * Cards may reach into it with their own blank edge, so that four A6 cards fill an A4 sheet; nothing is printed there.
  */
 public final class Imposition {
 
-    /** What common printers cannot reach; common practice, no source. */
-    static final double MARGIN = Millimetres.toPoints(5);
+    /** What common printers cannot reach, 3 to 4.2 mm; common practice, no source. */
+    static final double MARGIN = Millimetres.toPoints(4);
 
     private final SheetPlan plan;
     private final List<Spot> spots;
@@ -100,7 +100,7 @@ public final class Imposition {
         List<Node> content = new ArrayList<>();
         for (int at = 0; at < cards.size(); at++) {
             Spot spot = spots.get(at);
-            pieces.add(spot.piece());
+            pieces.add(spot.card());
             content.add(new Node.Placed(spot.card().x(), spot.card().y(), spot.top(), cards.get(at)));
         }
         notePlace.beside(pieces).ifPresent(content::add);

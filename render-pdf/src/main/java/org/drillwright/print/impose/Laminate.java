@@ -1,25 +1,15 @@
 package org.drillwright.print.impose;
 
-import org.drillwright.print.frame.Millimetres;
-
 /** Whether and when cards are laminated. */
 public enum Laminate {
-    NONE(0),
-    /** Cards are cut first; each goes into a pouch that is larger than the card. */
-    POUCH(0),
-    /** The sheet is laminated first, then cut; the film round each card seals it. */
-    SHEET(4);
-
-    private final double gap;
-
-    Laminate(double gap) {
-        this.gap = gap;
-    }
-
-    /** The blank stretch that is left round each card when it is cut out: trade primers ask for 3 to 5 mm. */
-    double gap() {
-        return Millimetres.toPoints(gap);
-    }
+    NONE,
+    /**
+     * Cards are cut first, each is sealed in film that reaches beyond it: trade primers ask for 3 to 5 mm all round, and
+     * pouches sold for a size of card are larger by that.
+     */
+    POUCH,
+    /** The sheet is laminated first, then cut: film lies on every card, but no edge is sealed. */
+    SHEET;
 
     /** Sharp corners of film scratch, and sharp corners of paper pierce a pouch. */
     boolean roundsCorners() {

@@ -1,148 +1,204 @@
 package org.drillwright.print.layout;
 
+import java.text.NumberFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Mark;
-import org.drillwright.print.frame.Node;
-import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.ClosingBlock;
 import org.drillwright.print.layout.block.CountBlock;
 import org.drillwright.print.layout.block.CountTable;
-import org.drillwright.print.layout.block.DraftMark;
+import org.drillwright.print.layout.block.FootBlock;
 import org.drillwright.print.layout.block.HeaderBlock;
 import org.drillwright.print.layout.block.HeadsBlock;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Slab;
-import org.drillwright.print.layout.block.StripBlock;
-import org.drillwright.print.layout.fit.CardArea;
-import org.drillwright.print.layout.fit.Pagination;
-import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.Sides;
 import org.drillwright.print.layout.words.CardText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
 
-/** The pieces of a drill set at one scale, shared out on as many cards as they need. */
+/**
+ * The pieces of a drill set on one grid, shared out on the sides of as many cards as they need. Sheets for the wall have
+ * no backs: what goes over goes to a sheet that hangs below.
+ */
 final class Composition {
-
-    /** Height grows with this power of the type size: 1 for single lines, 2 for long paragraphs; found by trial. */
-    private static final double GROWS_BY = 1.7;
 
     private final CardText text;
     private final Press press;
     private final Labels labels;
-    private final Slab aloneHeader;
-    private final Slab severalHeader;
-    private final Slab before;
+    private final HeaderBlock header;
     private final Slab heads;
     private final List<Slab> counts;
-    private final Slab after;
+    private final Slab closing;
     private final Slab foot;
+    private final Optional<List<Integer>> shares;
 
-    Composition(CardText text, CardArea area, Scale scale, Labels labels, Typefaces faces) {
+    Composition(CardText text, Grid grid, Labels labels, Typefaces faces) {
         this.text = text;
-        this.press = Press.of(text, area, scale, faces);
+        this.press = Press.of(text, grid, faces);
         this.labels = labels;
-        this.aloneHeader = header(1, 1);
-        // One of nine stands for any of several: digits are all of one width.
-        this.severalHeader = header(9, 9);
-        double between = 0.25 * scale.cue();
-        this.before = Slab.stack(List.of(
-                new StripBlock(press).set(text.gear()),
-                press.paragraphs(text.before(), scale.cue(), between),
-                Slab.space(2 * between)));
+        this.header = new HeaderBlock(text, press);
         this.heads = new HeadsBlock(text.heads(), press).set();
         this.counts = text.counts().stream()
-                .map(count -> new CountBlock(count, press).set())
+                .map(count -> new CountBlock(count, text.heads(), press).set())
                 .toList();
-        this.after = Slab.stack(List.of(
-                Slab.space(between),
-                press.paragraphs(text.after(), scale.cue(), between),
-                press.rule(2 * between + scale.foot(), 0.5)));
-        this.foot = Slab.stack(List.of(Slab.space(0.3 * scale.foot()), press.paragraphs(text.foot(), scale.foot(), 0)));
+        this.closing = new ClosingBlock(text, press).set();
+        this.foot = new FootBlock(foot(), press).set();
+        Optional<List<Integer>> single = share(Optional.empty());
+        // One of two stands for any of several: digits are all of one width, and more cards are rare.
+        this.shares = single.filter(sides -> cards(sides.size()) > 1).isPresent() ? share(ofSeveral(2, 2)) : single;
     }
 
-    /** How many counts go on each card, or nothing if one part fits no card. */
-    Optional<List<Integer>> shares() {
-        int most = 9;
-        Optional<List<Integer>> shares = shares(severalHeader);
-        // The mark '10 of 12' is wider than '1 of 2' and may push the words beside it on to one more line.
-        while (shares.isPresent() && shares.get().size() > most) {
-            most = 10 * most + 9;
-            shares = shares(header(most, most));
+    /** A sheet for the wall also says from how far it is read. */
+    private CardText.Foot foot() {
+        CardText.Foot foot = text.foot();
+        OptionalDouble metres = press.scale().readableFrom();
+        if (isRinged() || metres.isEmpty()) {
+            return foot;
         }
-        return shares;
+        NumberFormat number = NumberFormat.getInstance(labels.language().locale());
+        String words = "· " + labels.text(Label.READABLE, number.format(metres.getAsDouble()));
+        return new CardText.Foot(foot.caution(), foot.line().followedBy(new Styled(words, Face.REGULAR)), foot.mark());
     }
 
-    private Optional<List<Integer>> shares(Slab header) {
-        CardArea area = press.area();
-        double room = area.bottom() - area.top() - heads.height() - foot.height();
-        double several = room - header.height();
-        Pagination pagination = new Pagination(
-                room - aloneHeader.height() - before.height() - after.height(),
-                several - before.height(),
-                several,
-                several - after.height());
-        return pagination.share(counts.stream().map(Slab::height).toList());
-    }
-
-    boolean hasPictures() {
-        return text.hasPictures();
-    }
-
-    /** By how much the type would have to grow to fill so many cards, roughly: a line takes more lines as it grows. */
-    double growth(int cards) {
+    /** How many counts go on each side; nothing if one part fits no side. */
+    private Optional<List<Integer>> share(Optional<String> ofSeveral) {
         double once = heads.height() + foot.height();
-        double all = before.height() + after.height();
-        for (Slab count : counts) {
-            all += count.height();
-        }
-        double needed = all + cards * (once + (cards == 1 ? aloneHeader : severalHeader).height());
-        return Math.pow(cards * (press.area().bottom() - press.area().top()) / needed, 1 / GROWS_BY);
+        double over = Math.max(over(0, false).height(), over(0, true).height());
+        return new Sides(
+                        side -> press.room()
+                                - once
+                                - header(side, 0, 1, ofSeveral).height(),
+                        closing.height(),
+                        over)
+                .share(counts.stream().map(Slab::height).toList());
+    }
+
+    boolean isWhole() {
+        return shares.isPresent();
+    }
+
+    /** Whether all of the drill is seen at once. */
+    boolean isOneSide() {
+        return shares.filter(sides -> sides.size() == 1).isPresent();
+    }
+
+    /** How many cards, or sheets for the wall, it takes; none if it is not whole. */
+    int cards() {
+        return shares.map(sides -> cards(sides.size())).orElse(0);
+    }
+
+    private int cards(int sides) {
+        return isRinged() ? (sides + 1) / 2 : sides;
+    }
+
+    private boolean isRinged() {
+        return press.grid().isRinged();
     }
 
     List<String> broken() {
-        return Stream.concat(Stream.of(severalHeader, before, heads, after, foot), counts.stream())
+        return Stream.concat(Stream.of(header.first(Optional.empty()), heads, closing, foot), counts.stream())
                 .flatMap(slab -> slab.broken().stream())
                 .distinct()
                 .toList();
     }
 
-    List<Frame> cards(List<Integer> shares) {
-        List<Frame> cards = new ArrayList<>();
-        int start = 0;
-        for (int card = 1; card <= shares.size(); card++) {
-            int end = start + shares.get(card - 1);
-            cards.add(card(card, shares.size(), counts.subList(start, end)));
-            start = end;
+    /** The sides of the cards; the backs of the last may be missing. */
+    List<CardSides> cards(Optional<Frame> lastBack) {
+        List<Frame> sides = sides(shares.orElseThrow());
+        List<CardSides> cards = new ArrayList<>();
+        for (int at = 0; at < sides.size(); at += isRinged() ? 2 : 1) {
+            boolean own = isRinged() && at + 1 < sides.size();
+            cards.add(new CardSides(sides.get(at), own ? Optional.of(sides.get(at + 1)) : lastBack));
         }
         return cards;
     }
 
-    private Slab header(int card, int cards) {
-        return new HeaderBlock(text, press)
-                .set(cards == 1 ? Optional.empty() : Optional.of(labels.text(Label.ONE_OF, card, cards)));
+    private List<Frame> sides(List<Integer> shared) {
+        List<Frame> sides = new ArrayList<>();
+        int cards = cards(shared.size());
+        int start = 0;
+        for (int side = 0; side < shared.size(); side++) {
+            int end = start + shared.get(side);
+            boolean last = side == shared.size() - 1;
+            Optional<String> ofSeveral = cards > 1 && isRinged() ? ofSeveral(side / 2 + 1, cards) : Optional.empty();
+            Slab top = header(side, start, end, ofSeveral);
+            Slab end0 = last ? closing : over(end, isBack(side));
+            sides.add(side(top, counts.subList(start, end), end0, last && isBack(side), isBack(side)));
+            start = end;
+        }
+        return sides;
     }
 
-    private Frame card(int card, int cards, List<Slab> on) {
-        CardArea area = press.area();
-        Slab header = header(card, cards);
-        Slab front = card == 1 ? before : Slab.space(0.25 * press.scale().cue());
-        Slab back = card == cards ? after : Slab.NONE;
-        double used = header.height() + front.height() + back.height() + foot.height();
-        double room = area.bottom() - area.top() - used;
-        Slab table = new CountTable(press).set(heads, on, room);
-        Slab body = Slab.stack(List.of(header, front, table, back)).moved(area.top());
-        Slab end = foot.moved(area.bottom() - foot.height());
-        List<Mark> backdrop = new ArrayList<>();
-        text.draft().ifPresent(word -> backdrop.add(DraftMark.across(area, word, press.faces())));
-        backdrop.addAll(body.backdrop());
-        backdrop.addAll(end.backdrop());
-        List<Node> content =
-                Stream.concat(body.content().stream(), end.content().stream()).toList();
-        return new Frame(
-                area.width(), area.height(), CardArea.EDGE, backdrop, List.of(new Node.Group(Role.CARD, content)));
+    private Frame side(Slab top, List<Slab> on, Slab behind, boolean aims, boolean back) {
+        double needed = top.height() + heads.height() + behind.height() + foot.height();
+        double spare =
+                press.room() - needed - on.stream().mapToDouble(Slab::height).sum();
+        Slab table = new CountTable(press).set(heads, on, spare);
+        Slab body = Slab.stack(List.of(top, table, behind));
+        Slab more = Slab.stack(
+                List.of(press.space(0.6), press.list(text.aims(), press.grid().left())));
+        boolean fits = aims && body.height() + more.height() + foot.height() <= press.room();
+        return press.side(fits ? Slab.stack(List.of(body, more)) : body, foot, press.hole(back), text.draft());
+    }
+
+    private boolean isBack(int side) {
+        return isRinged() && side % 2 == 1;
+    }
+
+    private Slab header(int side, int start, int end, Optional<String> ofSeveral) {
+        if (side == 0) {
+            return header.first(ofSeveral);
+        }
+        String continued = continued(start, end);
+        return isBack(side) ? header.behind(Optional.of(continued)) : header.further(continued, ofSeveral);
+    }
+
+    private String continued(int start, int end) {
+        if (start == end) {
+            return labels.text(Label.CONTINUED_CLOSING);
+        }
+        return end - start == 1
+                ? labels.text(Label.CONTINUED_COUNT, numeral(start))
+                : labels.text(Label.CONTINUED_COUNTS, numeral(start), numeral(end - 1));
+    }
+
+    /** Sends the reader on: which counts are not here, and where they are. */
+    private Slab over(int from, boolean behind) {
+        String rest = labels.text(text.cautions().isEmpty() ? Label.OVER_CLOSING : Label.OVER_CAUTIONS);
+        String counts = over(from);
+        String what = counts.isEmpty()
+                ? rest.substring(0, 1).toUpperCase(labels.language().locale()) + rest.substring(1)
+                : counts + ", " + rest;
+        Label where = !isRinged() ? Label.OVER_SHEET : behind ? Label.OVER_CARD : Label.OVER_BACK;
+        String words = what + ": " + labels.text(where) + ".";
+        return Slab.stack(List.of(
+                press.space(0.3),
+                press.paragraph(press.words(Face.BOLD, words), press.grid().axis())));
+    }
+
+    private String over(int from) {
+        int last = text.counts().size() - 1;
+        if (from > last) {
+            return "";
+        }
+        return from == last
+                ? labels.text(Label.OVER_COUNT, numeral(from))
+                : labels.text(Label.OVER_COUNTS, numeral(from), numeral(last));
+    }
+
+    private String numeral(int count) {
+        return text.counts().get(count).numeral();
+    }
+
+    private Optional<String> ofSeveral(int card, int of) {
+        return Optional.of(labels.text(Label.ONE_OF, card, of));
     }
 }

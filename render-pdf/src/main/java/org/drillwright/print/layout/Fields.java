@@ -5,7 +5,6 @@ import java.util.List;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
-import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.CardSubject;
 
 /** Every text of a drill that its card prints, front and back, with the name of its field. */
@@ -15,7 +14,7 @@ final class Fields {
 
     record Field(String name, String text) {}
 
-    static List<Field> of(CardSubject subject, Back back) {
+    static List<Field> of(CardSubject subject) {
         Drill drill = subject.drill();
         List<Field> fields = new ArrayList<>();
         fields.add(new Field("title", drill.title().isBlank() ? drill.id() : drill.title()));
@@ -31,20 +30,7 @@ final class Fields {
         subject.footerRemarks().forEach(remark -> fields.add(new Field("remark", remark)));
         fields.add(new Field("school", subject.school().name()));
         subject.place().ifPresent(place -> fields.add(new Field("set", place.set())));
-        if (back == Back.PICTURES) {
-            fields.addAll(behind(drill));
-        }
-        return fields;
-    }
-
-    private static List<Field> behind(Drill drill) {
-        List<Field> fields = new ArrayList<>();
         fields.add(new Field("purpose", drill.purpose()));
-        fields.add(new Field("note", drill.note()));
-        for (int at = 0; at < drill.steps().size(); at++) {
-            fields.add(new Field(
-                    "step " + (at + 1) + ", note", drill.steps().get(at).note()));
-        }
         return fields;
     }
 

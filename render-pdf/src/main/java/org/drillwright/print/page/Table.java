@@ -3,12 +3,10 @@ package org.drillwright.print.page;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Setting;
 
@@ -39,11 +37,11 @@ public record Table(Type type, List<Double> widths, int heading) {
         return widths.stream().mapToDouble(Double::doubleValue).sum();
     }
 
-    /** White on a black band. */
+    /** In bold, over a heavy rule. */
     public Block head(List<String> cells) {
         Block row = row(cells, true);
-        Mark band = Mark.Shape.filled(Outline.box(new Box(0, 0, width(), row.height())), Ink.BLACK);
-        return new Block(row.height(), List.of(band), row.nodes());
+        Mark rule = new Mark.Line(0, row.height(), width(), row.height(), 1.5, Ink.BLACK);
+        return new Block(row.height(), List.of(rule), row.nodes());
     }
 
     /** Over a thin rule. */
@@ -60,13 +58,8 @@ public record Table(Type type, List<Double> widths, int heading) {
         double x = 0;
         for (int at = 0; at < cells.size(); at++) {
             boolean bold = head || at == heading;
-            Setting set = type.set(
-                    bold ? Face.BOLD : Face.REGULAR,
-                    cells.get(at),
-                    x + pad,
-                    pad,
-                    widths.get(at) - 2 * pad,
-                    head ? Ink.WHITE : Ink.BLACK);
+            Setting set =
+                    type.set(bold ? Face.BOLD : Face.REGULAR, cells.get(at), x + pad, pad, widths.get(at) - 2 * pad);
             nodes.add(new Node.Words(role(at, head), set.lines()));
             height = Math.max(height, set.height());
             x += widths.get(at);

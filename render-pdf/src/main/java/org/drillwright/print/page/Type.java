@@ -2,7 +2,6 @@ package org.drillwright.print.page;
 
 import java.util.List;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Setting;
@@ -37,11 +36,7 @@ public record Type(Typefaces faces, double size) {
     }
 
     public Setting set(Face face, String words, double x, double top, double width) {
-        return set(face, words, x, top, width, Ink.BLACK);
-    }
-
-    public Setting set(Face face, String words, double x, double top, double width, Ink ink) {
-        return Setting.of(faces, Paragraph.of(faces, face, words), size, new Setting.Column(x, top, width), ink);
+        return Setting.of(faces, Paragraph.of(faces, face, words), size, new Setting.Column(x, top, width));
     }
 
     public Block title(String words, double width) {

@@ -53,6 +53,12 @@ final class PagePen {
             }
         } else if (node instanceof Node.Words words) {
             words(words, tags.element(words.role(), parent), marks);
+        } else if (node instanceof Node.Sign sign) {
+            begin(tags.sign(sign.said(), parent));
+            for (Mark mark : sign.marks()) {
+                marks.draw(mark);
+            }
+            page.op("EMC");
         } else if (node instanceof Node.Figure figure) {
             figure(figure, parent, marks);
         } else if (node instanceof Node.Placed placed) {

@@ -85,6 +85,12 @@ final class Tags {
             return element;
         }
 
+        PDStructureElement sign(String said, PDStructureElement parent) {
+            PDStructureElement element = element(StandardStructureTypes.SPAN, parent);
+            element.setActualText(said);
+            return element;
+        }
+
         /** The number of a new piece of content that belongs to an element. */
         int content(PDStructureElement element) {
             int number = content.size();
@@ -105,7 +111,7 @@ final class Tags {
         return switch (role) {
             case COLUMN_HEAD -> Optional.of(PDTableAttributeObject.SCOPE_COLUMN);
             case ROW_HEAD -> Optional.of(PDTableAttributeObject.SCOPE_ROW);
-            case CARD, TITLE, PARAGRAPH, TABLE, ROW, CELL -> Optional.empty();
+            case CARD, TITLE, PARAGRAPH, LIST, ITEM, ITEM_NAME, ITEM_BODY, TABLE, ROW, CELL -> Optional.empty();
         };
     }
 
@@ -114,6 +120,10 @@ final class Tags {
             case CARD -> StandardStructureTypes.SECT;
             case TITLE -> StandardStructureTypes.H1;
             case PARAGRAPH -> StandardStructureTypes.P;
+            case LIST -> StandardStructureTypes.L;
+            case ITEM -> StandardStructureTypes.LI;
+            case ITEM_NAME -> StandardStructureTypes.LBL;
+            case ITEM_BODY -> StandardStructureTypes.L_BODY;
             case TABLE -> StandardStructureTypes.TABLE;
             case ROW -> StandardStructureTypes.TR;
             case COLUMN_HEAD, ROW_HEAD -> StandardStructureTypes.TH;

@@ -147,7 +147,7 @@ final class Article {
         html.start("p", "class", "number").put("span", voice.text(Word.COUNT, ""), "class", "heard");
         html.words(numeral).end("p").start("div", "class", "words");
         if (!step.call().isBlank()) {
-            html.start("p", "class", "call").put("span", voice.before(Label.CALL), "class", "heard");
+            html.start("p", "class", "call").put("span", voice.before(Label.CALLER), "class", "heard");
             voice.author(html.start("b"), step.call(), of.tag());
             html.end("b").end("p");
         }
@@ -224,7 +224,7 @@ final class Article {
         html.start("p").words(String.join(DOT, parts));
         if (!of.card().draft()) {
             PrintMark mark = PrintMark.of(drill, of.card().school());
-            html.words(parts.isEmpty() ? "" : DOT).put("b", voice.text(Label.MARK, mark.shown()), "class", "mark");
+            html.words(parts.isEmpty() ? "" : DOT).put("b", mark.shown(), "class", "mark");
         }
         html.end("p").end("footer");
     }

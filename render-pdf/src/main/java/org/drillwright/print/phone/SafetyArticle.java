@@ -12,15 +12,17 @@ final class SafetyArticle {
 
     static final String ID = "safety";
 
-    private static final List<Label> CONDUCT = List.of(
-            Label.SAFETY_BEFORE,
-            Label.SAFETY_SALUTE,
-            Label.SAFETY_MASK,
-            Label.SAFETY_SILENCE,
-            Label.SAFETY_COUNT,
-            Label.SAFETY_FORCE,
-            Label.SAFETY_BLADE,
-            Label.SAFETY_STOP);
+    /** Each rule of conduct: its word, and what it asks. */
+    private record Rule(Label word, Label said) {}
+
+    private static final List<Rule> CONDUCT = List.of(
+            new Rule(Label.SAFETY_BEFORE, Label.SAFETY_BEFORE_SAID),
+            new Rule(Label.SAFETY_MASKS, Label.SAFETY_MASKS_SAID),
+            new Rule(Label.SAFETY_CALLS, Label.SAFETY_CALLS_SAID),
+            new Rule(Label.SAFETY_COUNTS, Label.SAFETY_COUNTS_SAID),
+            new Rule(Label.SAFETY_TOUCHES, Label.SAFETY_TOUCHES_SAID),
+            new Rule(Label.SAFETY_BLADE, Label.SAFETY_BLADE_SAID),
+            new Rule(Label.SAFETY_HALT, Label.SAFETY_HALT_SAID));
 
     private static final double PICTURE = 80;
 
@@ -34,7 +36,10 @@ final class SafetyArticle {
                 .put("b", voice.text(Label.SAFETY_RISK) + " " + voice.text(Label.DEFERRAL))
                 .end("p");
         html.start("ul", "role", "list").line();
-        CONDUCT.forEach(rule -> html.put("li", voice.text(rule)).line());
+        for (Rule rule : CONDUCT) {
+            html.start("li").put("b", voice.text(rule.word()) + ":");
+            html.put("span", " " + voice.text(rule.said())).end("li").line();
+        }
         html.end("ul").put("h3", voice.text(Label.LEGEND_TITLE));
         html.start("ul", "class", "legend", "role", "list").line();
         for (Sample sample : Legend.in(voice.labels().language())) {

@@ -78,6 +78,8 @@ public final class SvgWriter {
                 markup.end("g");
             } else if (node instanceof Node.Words words) {
                 words(words);
+            } else if (node instanceof Node.Sign sign) {
+                image(sign.said(), sign.marks());
             } else if (node instanceof Node.Figure figure) {
                 markup.tag("g")
                         .with("role", "img")
@@ -117,6 +119,12 @@ public final class SvgWriter {
             markup.tag("g").with("id", name).inside().ready(picture).end("g");
         }
 
+        private void image(String said, List<Mark> drawn) {
+            markup.tag("g").with("role", "img").with("aria-label", said).inside();
+            drawn.forEach(marks::draw);
+            markup.end("g");
+        }
+
         private void words(Node.Words words) {
             markup.tag("g").with("role", role(words.role()));
             if (words.role() == Role.TITLE) {
@@ -133,6 +141,9 @@ public final class SvgWriter {
             case CARD -> "group";
             case TITLE -> "heading";
             case PARAGRAPH -> "paragraph";
+            case LIST -> "list";
+            case ITEM -> "listitem";
+            case ITEM_NAME, ITEM_BODY -> "presentation";
             case TABLE -> "table";
             case ROW -> "row";
             case COLUMN_HEAD -> "columnheader";

@@ -43,30 +43,76 @@ final class Chunks {
     }
 
     private List<Chunk> cut() {
-        List<Chunk> chunks = new ArrayList<>();
+        List<Integer> ends = new ArrayList<>();
         // The rules for ends of lines are the same in every locale that this is printed in.
-        BreakIterator ends = BreakIterator.getLineInstance(Locale.ROOT);
-        ends.setText(text.toString());
-        int start = 0;
-        for (int end = ends.next(); end != BreakIterator.DONE; end = ends.next()) {
-            if (!isBehindElision(end)) {
-                chunks.add(chunk(start, end));
-                start = end;
+        BreakIterator rules = BreakIterator.getLineInstance(Locale.ROOT);
+        rules.setText(text.toString());
+        for (int end = rules.next(); end != BreakIterator.DONE; end = rules.next()) {
+            if (end == text.length() || !(isInWord(end) || isBehindElision(end))) {
+                ends.add(end);
             }
         }
+        List<Chunk> chunks = new ArrayList<>();
+        int start = 0;
+        for (int at = 0; at < ends.size(); at++) {
+            int end = ends.get(at);
+            int next = at + 1 < ends.size() ? ends.get(at + 1) : end;
+            chunks.add(word(at == 0 ? "" : chunks.get(at - 1).text(), start, end, next));
+            start = end;
+        }
         return chunks;
+    }
+
+    private Chunk word(String before, int start, int end, int next) {
+        String word = bare(start, end);
+        Chunk.Manner manner =
+                next == end || word.isEmpty() ? Chunk.Manner.PLAIN : Holding.between(before, word, bare(end, next));
+        Chunk whole = chunk(start, end, manner);
+        List<Chunk> pieces = pieces(start, end, manner);
+        return pieces.size() == 1
+                ? whole
+                : new Chunk(
+                        whole.parts(), whole.width(), whole.onward(), whole.hyphen(), whole.spaced(), manner, pieces);
+    }
+
+    private String bare(int start, int end) {
+        return text.substring(start, end)
+                .replace(String.valueOf(Wording.SOFT_HYPHEN), "")
+                .replace(String.valueOf(Wording.BREAK_HERE), "")
+                .strip();
+    }
+
+    /** Behind a word's own hyphens and slashes, and its author's soft hyphens. */
+    private List<Chunk> pieces(int start, int end, Chunk.Manner manner) {
+        List<Chunk> pieces = new ArrayList<>();
+        int from = start;
+        for (int at = start + 1; at < end - 1; at++) {
+            if (isInWord(at)) {
+                pieces.add(chunk(from, at, Chunk.Manner.PLAIN));
+                from = at;
+            }
+        }
+        pieces.add(chunk(from, end, manner));
+        return pieces;
     }
 
     /** Behind the apostrophe of a word like {@code s’arrêter}, which the rules take for a closing quotation mark. */
     private boolean isBehindElision(int end) {
         return end > 1
-                && end < text.length()
                 && text.charAt(end - 1) == '’'
                 && Character.isLetter(text.codePointBefore(end - 1))
                 && Character.isLetter(text.codePointAt(end));
     }
 
-    private Chunk chunk(int start, int end) {
+    /** Behind a sign that joins: lines end there only if a word is wider than its column. */
+    private boolean isInWord(int at) {
+        char before = text.charAt(at - 1);
+        boolean between =
+                at > 1 && Character.isLetterOrDigit(text.charAt(at - 2)) && Character.isLetterOrDigit(text.charAt(at));
+        return before == Wording.SOFT_HYPHEN || (between && "-/\u2010\u2013".indexOf(before) >= 0);
+    }
+
+    private Chunk chunk(int start, int end, Chunk.Manner manner) {
         boolean spaced = text.charAt(end - 1) == ' ';
         int behind = spaced ? end - 1 : end;
         boolean soft = behind > start && text.charAt(behind - 1) == Wording.SOFT_HYPHEN;
@@ -75,7 +121,7 @@ final class Chunks {
         Typeface face = faces.of(faceAt.get(end - 1));
         double onward = width + (spaced ? face.advance(' ') : kerning(end, face));
         double hyphen = soft ? face.advance(Wording.SOFT_HYPHEN) : 0;
-        return new Chunk(parts, width, onward, hyphen, spaced, spaced && isOneLetter(parts));
+        return new Chunk(parts, width, onward, hyphen, spaced, manner);
     }
 
     private double kerning(int at, Typeface face) {
@@ -110,15 +156,5 @@ final class Chunks {
             width += faces.of(part.face()).width(part.text());
         }
         return width;
-    }
-
-    private static boolean isOneLetter(List<Styled> parts) {
-        if (parts.size() != 1) {
-            return false;
-        }
-        String word = parts.get(0).text();
-        return !word.isEmpty()
-                && word.length() == Character.charCount(word.codePointAt(0))
-                && Character.isLetter(word.codePointAt(0));
     }
 }

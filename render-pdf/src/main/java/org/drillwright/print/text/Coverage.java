@@ -14,6 +14,9 @@ public final class Coverage {
     private static final Set<Byte> RIGHT_TO_LEFT =
             Set.of(Character.DIRECTIONALITY_RIGHT_TO_LEFT, Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC);
 
+    /** Latin letters with their accents stand before this. */
+    private static final int PLAIN = 0x180;
+
     private static final List<Face> FACES = List.of(Face.values());
 
     private final Typefaces faces;
@@ -36,11 +39,20 @@ public final class Coverage {
         return missing;
     }
 
+    /** Whether a text is of letters that every Latin typeface has: then there is nothing to look for. */
+    public static boolean isPlain(String text) {
+        return text.chars().allMatch(unit -> unit < PLAIN);
+    }
+
+    public static boolean isRightToLeft(int codePoint) {
+        return RIGHT_TO_LEFT.contains(Character.getDirectionality(codePoint));
+    }
+
     private boolean covers(int codePoint) {
         if (codePoint == Wording.SOFT_HYPHEN || codePoint == Wording.BREAK_HERE) {
             return true;
         }
-        if (RIGHT_TO_LEFT.contains(Character.getDirectionality(codePoint))) {
+        if (isRightToLeft(codePoint)) {
             return false;
         }
         for (Face face : FACES) {

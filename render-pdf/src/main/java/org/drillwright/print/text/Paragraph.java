@@ -11,37 +11,35 @@ import org.drillwright.print.frame.Face;
 public final class Paragraph {
 
     private final Typefaces faces;
+    private final List<Styled> stretches;
     private final List<Chunk> chunks;
     private final double widest;
 
-    /** As it was broken last: columns of a like width mostly break it alike. */
-    private volatile Broken last = new Broken(List.of(), List.of());
-
-    /** Where lines end, and the lines. */
-    private record Broken(List<Integer> ends, List<TextLine> lines) {}
-
-    private Paragraph(Typefaces faces, List<Chunk> chunks) {
+    private Paragraph(Typefaces faces, List<Styled> stretches, List<Chunk> chunks) {
         this.faces = faces;
+        this.stretches = List.copyOf(stretches);
         this.chunks = chunks;
         this.widest = chunks.stream().mapToDouble(Chunk::atEnd).max().orElse(0);
     }
 
     /** Stretches one behind the other, with a space between. */
     public static Paragraph of(Typefaces faces, List<Styled> stretches) {
-        return new Paragraph(faces, Chunks.of(faces, stretches));
+        return new Paragraph(faces, stretches, Chunks.of(faces, stretches));
     }
 
     public static Paragraph of(Typefaces faces, Face face, String text) {
         return of(faces, List.of(new Styled(text, face)));
     }
 
-    public boolean isEmpty() {
-        return chunks.isEmpty();
+    /** The same with a stretch behind it, and a space between. */
+    public Paragraph followedBy(Styled more) {
+        List<Styled> all = new ArrayList<>(stretches);
+        all.add(more);
+        return of(faces, all);
     }
 
-    /** The narrowest column that holds it without breaking a word. */
-    public double widest() {
-        return widest;
+    public boolean isEmpty() {
+        return chunks.isEmpty();
     }
 
     /** The column that holds it on one line. */
@@ -55,19 +53,16 @@ public final class Paragraph {
         return width;
     }
 
-    /** The lines in a column so wide; a word that is wider is broken, with a hyphen. */
+    /** Running text in a column so wide, line after line; a word that is wider is broken. */
     public List<TextLine> lines(double measure) {
-        if (widest > measure) {
-            List<Chunk> set = split(measure);
-            return lines(set, TotalFit.ends(set, measure));
-        }
-        List<Integer> ends = TotalFit.ends(chunks, measure);
-        Broken known = last;
-        if (!known.ends().equals(ends)) {
-            known = new Broken(ends, lines(chunks, ends));
-            last = known;
-        }
-        return known.lines();
+        List<Chunk> set = split(measure);
+        return lines(set, Breaking.running(set, measure));
+    }
+
+    /** Words that are taken in at a glance, in a column so wide: as few lines as can be, about as long as each other. */
+    public List<TextLine> balanced(double measure) {
+        List<Chunk> set = split(measure);
+        return lines(set, Breaking.balanced(set, measure));
     }
 
     private List<TextLine> lines(List<Chunk> set, List<Integer> ends) {
@@ -80,33 +75,21 @@ public final class Paragraph {
         return List.copyOf(lines);
     }
 
-    /** How many lines a column so wide needs, quickly: rarely less than {@link #lines} makes, to spare a lonely letter. */
-    public int lineCount(double measure) {
-        int lines = chunks.isEmpty() ? 0 : 1;
-        double x = 0;
-        for (int at = 0; at < chunks.size(); at++) {
-            Chunk chunk = chunks.get(at);
-            if (x > 0 && x + chunk.atEnd() > measure) {
-                lines++;
-                x = 0;
-            }
-            x += chunk.onward();
-        }
-        return lines;
-    }
-
-    /** The words that a column so wide would break. */
+    /** The words that a column so wide would break where nothing in them parts them. */
     public List<String> tooWide(double measure) {
         if (widest <= measure) {
             return List.of();
         }
         return chunks.stream()
-                .filter(chunk -> chunk.atEnd() > measure)
+                .filter(chunk -> Splitting.isBroken(chunk, measure))
                 .map(Chunk::text)
                 .toList();
     }
 
     private List<Chunk> split(double measure) {
+        if (widest <= measure) {
+            return chunks;
+        }
         return chunks.stream()
                 .flatMap(chunk -> Splitting.split(faces, chunk, measure).stream())
                 .toList();

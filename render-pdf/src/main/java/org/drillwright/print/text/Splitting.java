@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Breaks a word that is wider than its column, between whole characters, each piece but the last with a hyphen. */
+/**
+ * Parts a word that is wider than its column: behind its own hyphens and slashes and where the author allows it; what
+ * is wider still, before the last character that fits, without a hyphen that nobody wrote.
+ */
 final class Splitting {
 
     private final Typefaces faces;
@@ -22,10 +25,21 @@ final class Splitting {
         if (chunk.atEnd() <= measure) {
             return List.of(chunk);
         }
+        if (!chunk.pieces().isEmpty()) {
+            return chunk.pieces().stream()
+                    .flatMap(piece -> split(faces, piece, measure).stream())
+                    .toList();
+        }
         Splitting splitting = new Splitting(faces, measure);
         chunk.parts().forEach(splitting::append);
         splitting.finish(chunk);
         return splitting.pieces;
+    }
+
+    /** Whether a word is broken where neither its own signs nor its author part it. */
+    static boolean isBroken(Chunk chunk, double measure) {
+        return chunk.atEnd() > measure
+                && (chunk.pieces().isEmpty() || chunk.pieces().stream().anyMatch(piece -> isBroken(piece, measure)));
     }
 
     private void append(Styled part) {
@@ -42,27 +56,18 @@ final class Splitting {
         List<Styled> longer = new ArrayList<>(piece);
         longer.add(character);
         longer = Styled.joined(longer);
-        double hyphen = faces.of(character.face()).advance(Wording.SOFT_HYPHEN);
-        if (!piece.isEmpty() && Chunks.width(faces, longer) + hyphen > measure) {
+        if (!piece.isEmpty() && Chunks.width(faces, longer) > measure) {
             double width = Chunks.width(faces, piece);
-            pieces.add(new Chunk(piece, width, width, hyphen, false, false));
+            pieces.add(new Chunk(piece, width, width, 0, false, Chunk.Manner.PLAIN));
             longer = List.of(character);
         }
         piece = longer;
     }
 
-    /** The last piece goes on as the whole word did; it needs no hyphen, so the piece before it may fit there too. */
+    /** The last piece goes on as the whole word did. */
     private void finish(Chunk whole) {
-        if (!pieces.isEmpty()) {
-            List<Styled> longer = new ArrayList<>(pieces.get(pieces.size() - 1).parts());
-            longer.addAll(piece);
-            if (Chunks.width(faces, Styled.joined(longer)) + whole.hyphen() <= measure) {
-                pieces.remove(pieces.size() - 1);
-                piece = Styled.joined(longer);
-            }
-        }
         double width = Chunks.width(faces, piece);
         double behind = whole.onward() - whole.width();
-        pieces.add(new Chunk(piece, width, width + behind, whole.hyphen(), whole.spaced(), false));
+        pieces.add(new Chunk(piece, width, width + behind, whole.hyphen(), whole.spaced(), whole.manner()));
     }
 }

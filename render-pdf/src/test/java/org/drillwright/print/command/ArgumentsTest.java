@@ -24,7 +24,7 @@ class ArgumentsTest {
                 "check --strickt         | There is no option '--strickt'; did you mean '--strict'?",
                 "check --format xml      | 'xml' is none of text, line, json, sarif",
                 "check --format          | Missing required parameter",
-                "cards --card a8         | 'a8' is none of a7, 3x5, 4x6, a6, 5x8, a5, wall-a4, wall-a3",
+                "cards --card a8         | 'a8' is none of a7, 3x5, quarter-letter, 4x6, a6, 5x8, half-letter, a5, wall-a4, wall-a3",
                 "cards --sheet b4        | 'b4' is none of a4, a3, letter, legal, card",
                 "cards --png 5           | Pictures have from 20 to 1200 dots an inch, not 5.",
                 "cards --shift 9,0       | a shift is at most 5 mm either way",

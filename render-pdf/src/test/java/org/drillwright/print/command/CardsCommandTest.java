@@ -42,7 +42,7 @@ class CardsCommandTest {
                 Loader.loadPDF(folder.resolve("new/thrusts.pdf").toFile())) {
             assertEquals(2, document.getNumberOfPages());
             assertTrue(text(document, 1).contains("Parry of quarte"));
-            assertTrue(text(document, 2).contains("thrusts · 2 of 2"), text(document, 2));
+            assertTrue(text(document, 2).contains("thrusts 2 of 2"), text(document, 2));
             assertEquals(
                     "Saltmarsh Hall (invented): thrusts",
                     document.getDocumentInformation().getTitle());
@@ -275,6 +275,21 @@ class CardsCommandTest {
         assertEquals(1, trial.code());
         assertTrue(trial.out().startsWith("straight.yaml, line 10, column 30: error (printable)"), trial.out());
         assertTrue(trial.out().contains("U+6F22"), trial.out());
+        assertFalse(Files.exists(folder.resolve("cards.pdf")));
+    }
+
+    /** Two drills with words from right to left: what is the matter is said once, by check too. */
+    @Test
+    void wordsFromRightToLeftAreRefusedInOneLine() {
+        SchoolFiles.sound(folder)
+                .with("straight.yaml", SchoolFiles.straight().replace("Take the touch", "الطعن"))
+                .with("again.yaml", SchoolFiles.straight().replace("Take the touch", "شيش"));
+        for (String command : List.of("cards", "check")) {
+            Trial trial = Trial.run(folder, command);
+            assertEquals(1, trial.code());
+            assertEquals(2, trial.out().split("Words from right to left cannot be printed", -1).length, trial.out());
+            assertTrue(trial.out().contains("they stand in 2 drills."), trial.out());
+        }
         assertFalse(Files.exists(folder.resolve("cards.pdf")));
     }
 

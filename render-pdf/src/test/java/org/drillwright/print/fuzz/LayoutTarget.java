@@ -24,6 +24,7 @@ import org.drillwright.print.Example;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.WholeCards;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
@@ -55,21 +56,21 @@ public final class LayoutTarget {
         Language language = languages.get((choices[1] & 0xFF) % languages.size());
         Back back = List.of(Back.values()).get((choices[2] & 0xFF) % Back.values().length);
         CardSubject subject = subject(drill(texts(bytes)), choices[3]);
-        Laid laid = CardLayout.lay(List.of(subject), size, back, Labels.in(language), Family.dejaVu());
+        Laid laid = CardLayout.lay(List.of(subject), Grid.of(size), back, Labels.in(language), Family.dejaVu());
         WholeCards.of(subject, laid, size);
-        assertEquals(laid, CardLayout.lay(List.of(subject), size, back, Labels.in(language), Family.dejaVu()));
+        assertEquals(laid, CardLayout.lay(List.of(subject), Grid.of(size), back, Labels.in(language), Family.dejaVu()));
         if (!laid.cards().isEmpty()) {
             assertWritten(laid);
         }
     }
 
-    /** The same bytes twice, with a page for each card. */
+    /** The same bytes twice, with a page for each side. */
     private static void assertWritten(Laid laid) {
         DocumentInfo info = new DocumentInfo("A drill", Locale.ENGLISH);
-        byte[] pdf = WRITER.bytes(laid.cards(), Contents.PLAIN, info);
-        assertArrayEquals(pdf, WRITER.bytes(laid.cards(), Contents.PLAIN, info));
+        byte[] pdf = WRITER.bytes(laid.sides(), Contents.PLAIN, info);
+        assertArrayEquals(pdf, WRITER.bytes(laid.sides(), Contents.PLAIN, info));
         try (PDDocument read = Loader.loadPDF(pdf)) {
-            assertEquals(laid.cards().size(), read.getNumberOfPages());
+            assertEquals(laid.sides().size(), read.getNumberOfPages());
         } catch (IOException broken) {
             throw new AssertionError("not to be read back", broken);
         }

@@ -3,38 +3,36 @@ package org.drillwright.print.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Language;
+import org.drillwright.phrase.AttackEnd;
+import org.drillwright.phrase.Count;
 import org.drillwright.print.Example;
 import org.drillwright.print.Flat;
-import org.drillwright.print.diagram.Legend;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
-import org.drillwright.print.diagram.Sample;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
-import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
-import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Wording;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Cards of the example school with pictures, their backs, and the safety card. */
 class PicturedCardsTest {
 
     private static Laid lay(Subject drill, CardSize size, Back back, Language language) {
-        return CardLayout.lay(List.of(Example.card(drill)), size, back, Labels.in(language), Family.dejaVu());
+        return CardLayout.lay(List.of(Example.card(drill)), Grid.of(size), back, Labels.in(language), Family.dejaVu());
     }
 
     private static Laid lay(String drill, Back back) {
@@ -49,36 +47,36 @@ class PicturedCardsTest {
                 .toList();
         assertEquals(
                 expected,
-                Flat.figures(laid.cards().get(0)).stream()
+                Flat.figures(laid.fronts().get(0)).stream()
                         .map(Node.Figure::alternative)
                         .toList());
         assertEquals(List.of(), laid.problems());
-        assertEquals(List.of(), laid.backs());
+        assertTrue(laid.cards().get(0).back().isEmpty());
     }
 
-    /** Every count is on a picture, in front or behind. */
+    /** On each side either a count has its picture, or nobody is attacked in it and it gave way to the others. */
     @ParameterizedTest
     @EnumSource
-    void noPictureIsLost(CardSize size) {
+    void picturesOfStrokesNeverGiveWay(CardSize size) {
         for (Subject drill : Example.drills()) {
-            Laid laid = lay(drill, size, Back.PICTURES, Language.ENGLISH);
-            assertEquals(laid.cards().size(), laid.backs().size());
-            int behind = laid.backs().stream()
-                    .mapToInt(card -> Flat.figures(card).size())
+            Laid laid = lay(drill, size, Back.NONE, Language.ENGLISH);
+            int shown = laid.sides().stream()
+                    .mapToInt(side -> Flat.figures(side).size())
                     .sum();
-            assertEquals(drill.replay().counts().size(), behind, drill.drill().id());
+            long strokes = drill.replay().counts().stream()
+                    .filter(PicturedCardsTest::hasStroke)
+                    .count();
+            int counts = drill.replay().counts().size();
+            assertTrue(shown >= strokes && shown <= counts, drill.drill().id());
+            assertTrue(
+                    shown == counts || laid.sides().size() == 1,
+                    () -> drill.drill().id() + " lost pictures and still goes over");
         }
     }
 
-    @Test
-    void wherePicturesDoNotFitInFrontThatIsSaid() {
-        Laid laid = lay("sabre-exchange", Back.NONE);
-        assertEquals(List.of(), Flat.figures(laid.cards().get(0)));
-        assertEquals(
-                List.of("Its pictures do not fit on the front of a card of size a6: choose pictures for the back, or a"
-                        + " larger card."),
-                laid.problems().stream().map(Problem::sentence).toList());
-        assertEquals(List.of(), lay("sabre-exchange", Back.PICTURES).problems());
+    private static boolean hasStroke(Count count) {
+        return IntStream.range(0, count.moves().size())
+                .anyMatch(at -> AttackEnd.of(count, at).isPresent());
     }
 
     /** Of neighbouring pictures that show the same, the words stand once on a card. */
@@ -110,91 +108,102 @@ class PicturedCardsTest {
     @ParameterizedTest
     @EnumSource
     void everythingIsInItsPlaceAndOverlapsNothing(CardSize size) {
+        Grid grid = Grid.of(size);
         for (Subject drill : Example.drills()) {
             for (Language language : Language.values()) {
-                Laid laid = lay(drill, size, Back.PICTURES, language);
-                laid.cards().forEach(PicturedCardsTest::inPlace);
-                laid.backs().forEach(PicturedCardsTest::inPlace);
+                for (CardSides card : lay(drill, size, Back.PICTURES, language).cards()) {
+                    WholeCards.inPlace(card.front(), grid, grid.hole());
+                    card.back().ifPresent(back -> WholeCards.inPlace(back, grid, grid.holeBehind()));
+                }
             }
         }
     }
 
-    private static void inPlace(Frame card) {
-        double edge = Millimetres.toPoints(5) - 0.02;
-        List<Box> boxes =
-                new ArrayList<>(Flat.texts(card).stream().map(Flat::box).toList());
-        Flat.figures(card).forEach(figure -> boxes.add(figure.box()));
-        for (int at = 0; at < boxes.size(); at++) {
-            Box box = boxes.get(at);
-            assertTrue(
-                    box.x() >= edge
-                            && box.y() >= edge
-                            && box.right() <= card.width() - edge
-                            && box.bottom() <= card.height() - edge,
-                    () -> box + " leaves the card");
-            for (Box other : boxes.subList(at + 1, boxes.size())) {
-                assertTrue(!Flat.overlap(box, other), () -> box + " overlaps " + other + " in " + Flat.texts(card));
+    /** Feet stand on one vertical: all pictures of a card end at the same edge. */
+    @Test
+    void picturesEndAtTheSameEdge() {
+        for (Subject drill : Example.drills()) {
+            Grid grid = Grid.of(CardSize.A6);
+            for (Frame side :
+                    lay(drill, CardSize.A6, Back.NONE, Language.ENGLISH).sides()) {
+                Flat.figures(side)
+                        .forEach(figure ->
+                                assertEquals(grid.right(), figure.box().right(), 1e-6));
             }
         }
     }
 
-    @Test
-    void aBackHoldsThePurposeAndTheNotes() {
-        Subject drill = Example.drill("counter-riposte");
-        Laid laid = lay("counter-riposte", Back.PICTURES);
-        String letters = Flat.letters(laid.backs());
-        assertTrue(letters.contains(Flat.bare(Wording.clean(drill.drill().purpose()))), letters);
-        assertTrue(letters.contains(Flat.bare(Wording.clean(drill.drill().note()))), letters);
+    /**
+     * How many of the example's 34 drills are on one side and on one card, at most two fewer than were measured on a sketch
+     * when the sizes were chosen: one side a6 19, 4x6 18, quarter-letter 13, a5 23, 5x8 17, half-letter 25; a second card
+     * for 12 on a7 and for none elsewhere.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "A7, 0, 20",
+        "INDEX_3X5, 0, 34",
+        "A6, 17, 34",
+        "INDEX_4X6, 16, 34",
+        "QUARTER_LETTER, 11, 34",
+        "A5, 21, 34",
+        "INDEX_5X8, 15, 34",
+        "HALF_LETTER, 23, 34"
+    })
+    void fewDrillsGoOver(CardSize size, int oneSide, int oneCard) {
+        List<Laid> laid = Example.drills().stream()
+                .map(drill -> lay(drill, size, Back.NONE, Language.ENGLISH))
+                .toList();
+        long sides = laid.stream().filter(drill -> drill.sides().size() == 1).count();
+        long cards = laid.stream().filter(drill -> drill.cards().size() == 1).count();
+        assertTrue(sides >= oneSide && cards >= oneCard, () -> size + ": one side " + sides + ", one card " + cards);
     }
 
     @Test
-    void notesTooLongForTheBackKeepTheDrillFromPrinting() {
+    void aBackHoldsPurposeAndPicturesToldInASentence() {
         Subject drill = Example.drill("parry-of-quarte");
-        CardSubject card = Example.card(drill);
-        CardSubject wordy = new CardSubject(
-                LongNote.of(drill.drill()), card.school(), card.place(), false, List.of(), card.replay());
-        Laid laid = CardLayout.lay(
-                List.of(wordy), CardSize.A6, Back.PICTURES, Labels.in(Language.ENGLISH), Family.dejaVu());
-        assertEquals(List.of(), laid.cards());
-        assertEquals(Problem.Kind.NOT_PRINTED, laid.problems().get(0).kind());
+        Frame back = lay("parry-of-quarte", Back.PICTURES).cards().get(0).back().orElseThrow();
+        String letters = Flat.letters(List.of(back));
+        assertTrue(letters.contains(Flat.bare(Wording.clean(drill.drill().purpose()))), letters);
+        for (Picture picture : Pictures.of(drill.replay(), Language.ENGLISH)) {
+            assertTrue(letters.contains(Flat.bare(Wording.clean(picture.gist()))), letters);
+        }
+        assertEquals(3, Flat.figures(back).size());
     }
 
     @ParameterizedTest
     @EnumSource
-    void theSafetyCardIsWholeOnEverySize(CardSize size) {
+    void theSafetyCardIsWholeOnOneSideOfEverySize(CardSize size) {
+        Grid grid = Grid.of(size);
         for (Language language : Language.values()) {
             Labels labels = Labels.in(language);
-            List<Frame> cards = SafetyCard.lay(size, labels, Family.dejaVu());
-            cards.forEach(PicturedCardsTest::inPlace);
-            String letters = Flat.letters(cards);
+            Frame card = SafetyCard.lay(grid, "Saltmarsh Hall (invented)", labels, Family.dejaVu());
+            WholeCards.inPlace(card, grid, grid.hole());
+            String letters = Flat.letters(List.of(card));
             for (Label label : Label.values()) {
                 boolean wanted = label.name().startsWith("SAFETY_") || label == Label.DEFERRAL;
                 assertTrue(
                         !wanted || letters.contains(Flat.bare(Wording.clean(labels.text(label)))),
                         () -> label + " is not in " + letters);
             }
-            for (Sample sample : Legend.in(language)) {
-                assertTrue(letters.contains(Flat.bare(Wording.clean(sample.words()))), sample.words());
-            }
-            double floor = Scale.floor(size, Family.dejaVu()).cue();
-            for (Frame card : cards) {
-                for (Mark.Text text : Flat.texts(card)) {
-                    assertTrue(text.size() >= floor - 1e-9, () -> text + " is too small");
-                }
+            for (Mark.Text text : Flat.texts(card)) {
+                assertTrue(text.size() >= grid.scale().foot().size() - 1e-9, () -> text + " is too small");
             }
         }
     }
 
+    /** Where counts go over, they are behind the card and the rules of conduct are not. */
     @Test
-    void theSafetyCardStandsBehindEachCard() {
-        Laid laid = CardLayout.lay(
-                Example.drills().stream().limit(3).map(Example::card).toList(),
-                CardSize.A5,
-                Back.SAFETY,
-                Labels.in(Language.ENGLISH),
-                Family.dejaVu());
-        List<Frame> safety = SafetyCard.lay(CardSize.A5, Labels.in(Language.ENGLISH), Family.dejaVu());
-        assertEquals(laid.cards().size(), laid.backs().size());
-        assertEquals(safety.get(0), laid.backs().get(0));
+    void theSafetyCardStandsBehindEachCardThatHoldsItsDrillInFront() {
+        for (Subject drill : Example.drills()) {
+            Laid plain = lay(drill, CardSize.A5, Back.NONE, Language.ENGLISH);
+            Laid laid = lay(drill, CardSize.A5, Back.SAFETY, Language.ENGLISH);
+            assertTrue(laid.cards().stream().allMatch(card -> card.back().isPresent()));
+            boolean conduct = Flat.letters(List.of(laid.cards().get(0).back().orElseThrow()))
+                    .startsWith("Safetyandconduct");
+            assertEquals(
+                    plain.cards().get(0).back().isEmpty(),
+                    conduct,
+                    drill.drill().id());
+        }
     }
 }

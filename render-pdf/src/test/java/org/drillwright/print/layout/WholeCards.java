@@ -14,13 +14,9 @@ import org.drillwright.print.Flat;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
-import org.drillwright.print.frame.Millimetres;
-import org.drillwright.print.frame.Node;
-import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.fit.CardArea;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.fit.Scale;
 import org.drillwright.print.layout.words.CardSubject;
-import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Wording;
 
 /** What holds of the cards of any drill: nothing is cut off, dropped, too small or overlapping, or the drill has no card. */
@@ -37,28 +33,31 @@ public final class WholeCards {
         if (laid.cards().isEmpty()) {
             return;
         }
-        laid.cards().forEach(card -> inPlace(card, size));
-        everyWordInOrder(subject, laid.cards());
-        largeEnough(laid.cards(), size);
+        Grid grid = Grid.of(size);
+        for (CardSides card : laid.cards()) {
+            inPlace(card.front(), grid, grid.hole());
+            card.back().ifPresent(back -> inPlace(back, grid, grid.holeBehind()));
+        }
+        everyWordInOrder(subject, laid.sides());
+        inFiveSizes(laid.sides(), grid.scale());
         assertEquals(
-                laid.cards().size() > 2,
+                laid.cards().size() > (size.isForTheWall() ? 2 : 1),
                 laid.problems().stream().anyMatch(it -> it.sentence().startsWith("It needs")));
     }
 
-    private static void inPlace(Frame card, CardSize size) {
-        assertEquals(Millimetres.toPoints(size.width()), card.width(), 1e-9);
-        double edge = Millimetres.toPoints(5) - HAIR;
+    /** Nothing stands outside the margins or on the hole, and nothing on anything else. */
+    static void inPlace(Frame card, Grid grid, Box hole) {
+        assertEquals(grid.width(), card.width(), 1e-9);
         List<Box> boxes =
                 new ArrayList<>(Flat.texts(card).stream().map(Flat::box).toList());
         Flat.figures(card).forEach(figure -> boxes.add(figure.box()));
-        Box hole = CardArea.of(size).hole();
         for (int at = 0; at < boxes.size(); at++) {
             Box box = boxes.get(at);
             assertTrue(
-                    box.x() >= edge
-                            && box.y() >= edge
-                            && box.right() <= card.width() - edge
-                            && box.bottom() <= card.height() - edge,
+                    box.x() >= grid.left() - HAIR
+                            && box.y() >= grid.top() - HAIR
+                            && box.right() <= grid.right() + HAIR
+                            && box.bottom() <= grid.bottom() + HAIR,
                     () -> box + " leaves the card");
             assertFalse(Flat.overlap(hole, box), () -> box + " is punched");
             for (Box other : boxes.subList(at + 1, boxes.size())) {
@@ -75,6 +74,14 @@ public final class WholeCards {
             int found = letters.indexOf(bare, at);
             assertTrue(found >= 0, () -> "'" + expected + "' is missing or out of order");
             at = found + bare.length();
+        }
+    }
+
+    private static void inFiveSizes(List<Frame> cards, Scale scale) {
+        for (Frame card : cards) {
+            for (Mark.Text text : Flat.texts(card)) {
+                assertTrue(scale.sizes().contains(text.size()), () -> text + " is of no size of the card");
+            }
         }
     }
 
@@ -98,17 +105,5 @@ public final class WholeCards {
         printed.add(drill.closing());
         printed.addAll(drill.cautions());
         return printed;
-    }
-
-    private static void largeEnough(List<Frame> cards, CardSize size) {
-        Scale floor = Scale.floor(size, Family.dejaVu());
-        for (Frame card : cards) {
-            for (Node.Words words : Flat.words(card)) {
-                double least = words.role() == Role.CELL || words.role() == Role.ROW_HEAD ? floor.cue() : floor.foot();
-                for (Mark.Text text : words.lines()) {
-                    assertTrue(text.size() >= least - 1e-9, () -> text + " is too small");
-                }
-            }
-        }
     }
 }

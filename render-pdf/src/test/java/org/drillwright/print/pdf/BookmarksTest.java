@@ -49,7 +49,7 @@ class BookmarksTest {
     @Test
     void drillsStandUnderTheirSetsAndAFurtherCardHasNoneOfItsOwn() throws IOException {
         List<Frame> foil = PdfWriterTest.cards(CardSize.A6, Drills.riposte(), Drills.second());
-        assertEquals(3, foil.size(), "the second drill has two cards");
+        assertEquals(3, foil.size(), "the second drill has two sides");
         List<Frame> calls = PdfWriterTest.cards(CardSize.A6, Drills.solo());
         List<Frame> pages = Stream.concat(foil.stream(), calls.stream()).toList();
         Contents contents = new Contents(List.of(new Chapter("Foil", 3), new Chapter("Calls", 1)), false);

@@ -40,6 +40,7 @@ import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.SafetyCard;
 import org.drillwright.print.layout.block.SheetNote;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.Labels;
 import org.junit.jupiter.api.BeforeAll;
@@ -121,7 +122,7 @@ class ConformanceTest {
                         CardSize.A5,
                         Labels.in(Language.FRENCH),
                         Family.dejaVu())
-                .cards();
+                .fronts();
         assertEquals(List.of(), failures(PdfWriterTest.pdf(cards)));
     }
 
@@ -132,13 +133,12 @@ class ConformanceTest {
                 List.of(
                         Example.card(Example.drill("circular-parry-of-sixte")),
                         Example.card(Example.drill("sabre-cut-to-head"))),
-                CardSize.A6,
+                Grid.of(CardSize.A6),
                 Back.PICTURES,
                 Labels.in(Language.ITALIAN),
                 Family.dejaVu());
-        pages.addAll(laid.cards());
-        pages.addAll(laid.backs());
-        pages.addAll(SafetyCard.lay(CardSize.A6, Labels.in(Language.ITALIAN), Family.dejaVu()));
+        pages.addAll(laid.sides());
+        pages.add(SafetyCard.lay(Grid.of(CardSize.A6), "", Labels.in(Language.ITALIAN), Family.dejaVu()));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
     }
 

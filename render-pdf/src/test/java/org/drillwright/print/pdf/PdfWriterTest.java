@@ -47,13 +47,14 @@ class PdfWriterTest {
 
     static final DocumentInfo INFO = new DocumentInfo("Cards & <drills> of Saltmarsh Hall", Locale.ENGLISH);
 
+    /** Every side a page: Drills.second goes over to its back. */
     static List<Frame> cards(CardSize size, Drill... drills) {
         return CardLayout.lay(
                         Arrays.stream(drills).map(Drills::subject).toList(),
                         size,
                         Labels.in(Language.ENGLISH),
                         Family.dejaVu())
-                .cards();
+                .sides();
     }
 
     static byte[] pdf(List<Frame> sheets) throws IOException {
@@ -70,7 +71,7 @@ class PdfWriterTest {
     }
 
     @Test
-    void aCardIsAPageOfItsSize() throws IOException {
+    void aSideIsAPageOfItsSize() throws IOException {
         try (PDDocument read = Loader.loadPDF(pdf(cards(CardSize.A6, Drills.riposte(), Drills.second())))) {
             assertEquals(3, read.getNumberOfPages());
             assertEquals(297.64, read.getPage(0).getMediaBox().getWidth(), 0.01);

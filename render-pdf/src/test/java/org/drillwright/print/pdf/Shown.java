@@ -15,6 +15,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.SafetyCard;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
@@ -49,20 +50,23 @@ enum Shown {
     Frame frame() {
         return switch (this) {
             case A6 -> front(CardSize.A6);
-            case A6_BACK -> laid(CardSize.A6).backs().get(0);
+            case A6_BACK -> laid(CardSize.A6).cards().get(0).back().orElseThrow();
             case A7 -> front(CardSize.A7);
             case INDEX_4X6 -> front(CardSize.INDEX_4X6);
             case A5 -> front(CardSize.A5);
             case WALL_A4 -> front(CardSize.WALL_A4);
             case SABRE ->
                 lay(Example.card(Example.drill("sabre-cut-to-head")), CardSize.A6, Language.ENGLISH)
-                        .cards()
+                        .fronts()
                         .get(0);
             case FRENCH -> translated("parade-de-quarte", Language.FRENCH);
             case ITALIAN -> translated("parata-di-quarta", Language.ITALIAN);
             case CONDUCT ->
-                SafetyCard.lay(CardSize.A6, Labels.in(Language.ENGLISH), Family.dejaVu())
-                        .get(0);
+                SafetyCard.lay(
+                        Grid.of(CardSize.A6),
+                        Example.drills().get(0).school().name(),
+                        Labels.in(Language.ENGLISH),
+                        Family.dejaVu());
             case COUNTS -> Counts.sheet();
         };
     }
@@ -72,7 +76,7 @@ enum Shown {
     }
 
     private static Frame front(CardSize size) {
-        return laid(size).cards().get(0);
+        return laid(size).fronts().get(0);
     }
 
     private static Laid laid(CardSize size) {
@@ -80,7 +84,7 @@ enum Shown {
     }
 
     private static Laid lay(CardSubject card, CardSize size, Language language) {
-        return CardLayout.lay(List.of(card), size, Back.PICTURES, Labels.in(language), Family.dejaVu());
+        return CardLayout.lay(List.of(card), Grid.of(size), Back.PICTURES, Labels.in(language), Family.dejaVu());
     }
 
     private static Frame translated(String id, Language language) {
@@ -93,7 +97,7 @@ enum Shown {
             CardSubject card = new CardSubject(
                     drill.drill(), drill.school(), Optional.empty(), false, List.of(), Optional.of(drill.replay()));
             return CardLayout.lay(List.of(card), CardSize.A6, Labels.in(language), Family.dejaVu())
-                    .cards()
+                    .fronts()
                     .get(0);
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);

@@ -27,23 +27,40 @@ class TagTreeTest {
                       Sect
                         H1
                         P
-                        P
-                        P
-                        P
+                        L
+                          LI
+                            Lbl
+                            LBody
+                          LI
+                            Lbl
+                            LBody
+                          LI
+                            Lbl
+                            LBody
                         Table
                           TR
-                            TH
-                            TH
+                            TD
                             TH
                             TH
                             TH
                           TR
                             TH
                             TD
+                              Span
+                              P
                             TD
+                              Span
+                              P
                             TD
-                            TD
+                              P
+                              Span
+                              P
+                        L
+                          LI
+                            Lbl
+                            LBody
                         P
+                        Span
                         P
                         P
                         P

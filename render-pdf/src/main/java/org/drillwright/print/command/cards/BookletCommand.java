@@ -19,6 +19,7 @@ import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
@@ -42,7 +43,8 @@ public final class BookletCommand implements Callable<Integer> {
             names = "--card",
             paramLabel = "SIZE",
             defaultValue = "a5",
-            description = "The size of the cards on the pages: a7, a6, a5, 3x5, 4x6 or 5x8 (inches). Normally a5.")
+            description = "The size of the cards on the pages: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter or"
+                    + " half-letter. Normally a5.")
     CardSize card = CardSize.A5;
 
     @Option(
@@ -76,7 +78,8 @@ public final class BookletCommand implements Callable<Integer> {
         if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
             return Exit.MATERIAL;
         }
-        Choices choices = new Choices(card, Paper.CARD, Back.NONE, Optional.empty(), Laminate.NONE, Shift.NONE, draft);
+        Choices choices =
+                new Choices(Grid.of(card), Paper.CARD, Back.NONE, Optional.empty(), Laminate.NONE, Shift.NONE, draft);
         return new PacketRun(run, folder, choices, sheet.orElse(folder.school().sheet())).booklet(target, out)
                 ? Exit.DONE
                 : Exit.MATERIAL;

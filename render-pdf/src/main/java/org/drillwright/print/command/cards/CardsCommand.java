@@ -33,6 +33,7 @@ import org.drillwright.print.command.record.Reprint;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PngPictures;
@@ -80,9 +81,17 @@ public final class CardsCommand implements Callable<Integer> {
     @Option(
             names = "--card",
             paramLabel = "SIZE",
-            description = "The card's size: a7, a6, a5, 3x5, 4x6 or 5x8 (inches), wall-a4 or wall-a3. Normally what"
-                    + " school.yaml says, or a6.")
+            description =
+                    "The card's size: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter, half-letter;"
+                            + " wall-a4, wall-a3. Normally what school.yaml says, or a6; where its sheet is letter, quarter-letter.")
     Optional<CardSize> card = Optional.empty();
+
+    @Option(
+            names = "--large-print",
+            description =
+                    "For who sees badly: the same paper with all type one scale larger, so more of a drill goes over"
+                            + " to the back.")
+    boolean largePrint;
 
     @Option(
             names = "--sheet",
@@ -96,8 +105,9 @@ public final class CardsCommand implements Callable<Integer> {
             names = "--back",
             paramLabel = "BACK",
             defaultValue = "none",
-            description = "What is printed behind each card: none; pictures, the phrase drawn count by count, with the"
-                    + " drill's purpose and notes; or safety, the conduct of the hall and what the pictures mean.")
+            description =
+                    "What is printed behind each card that holds its drill in front: none; pictures, the phrase drawn and"
+                            + " told count by count, with the drill's purpose; or safety, the conduct of the hall.")
     Back back = Back.NONE;
 
     @Option(
@@ -118,8 +128,10 @@ public final class CardsCommand implements Callable<Integer> {
             names = "--laminate",
             paramLabel = "HOW",
             defaultValue = "none",
-            description = "none; pouch, cards are cut first, with guides for round corners; or sheet, the sheet is"
-                    + " laminated first, with room round each card for the film to seal.")
+            description =
+                    "none; pouch, cards are cut first, with guides for round corners, and sealed in film that reaches"
+                            + " 3 to 5 mm beyond the card, so that a pouch of the card's size holds it; or sheet, the sheet is"
+                            + " laminated first: then the cut edges are open, and wet gets in.")
     Laminate laminate = Laminate.NONE;
 
     @Option(
@@ -226,13 +238,18 @@ public final class CardsCommand implements Callable<Integer> {
 
     private Choices choices(School settings) {
         return new Choices(
-                card.orElse(settings.card()),
+                grid(settings),
                 paper(settings),
                 back,
                 Optional.of(duplex.duplex()),
                 laminate,
                 shift.orElse(Shift.NONE),
                 draft);
+    }
+
+    private Grid grid(School settings) {
+        Grid usual = Grid.of(card.orElse(settings.card()));
+        return largePrint ? usual.inLargePrint() : usual;
     }
 
     /** A sheet for the wall is its own page. */

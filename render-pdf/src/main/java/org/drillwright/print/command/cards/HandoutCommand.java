@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
+import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
@@ -23,6 +24,7 @@ import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
@@ -56,9 +58,17 @@ public final class HandoutCommand implements Callable<Integer> {
     @Option(
             names = "--card",
             paramLabel = "SIZE",
-            description = "The cards' size: a7, a6, a5, 3x5, 4x6 or 5x8 (inches), wall-a4 or wall-a3. Normally what"
-                    + " school.yaml says, or a6.")
+            description =
+                    "The cards' size: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter, half-letter;"
+                            + " wall-a4, wall-a3. Normally what school.yaml says, or a6; where its sheet is letter, quarter-letter.")
     Optional<CardSize> card = Optional.empty();
+
+    @Option(
+            names = "--large-print",
+            description =
+                    "For who sees badly: the same paper with all type one scale larger, so more of a drill goes over"
+                            + " to the back.")
+    boolean largePrint;
 
     @Option(
             names = "--sheet",
@@ -113,6 +123,11 @@ public final class HandoutCommand implements Callable<Integer> {
         this.school = school;
     }
 
+    private Grid grid(School settings) {
+        Grid usual = Grid.of(card.orElse(settings.card()));
+        return largePrint ? usual.inLargePrint() : usual;
+    }
+
     @Override
     public Integer call() {
         if (html) {
@@ -146,7 +161,7 @@ public final class HandoutCommand implements Callable<Integer> {
     private boolean print(SchoolFolder folder, Path target, String shown) {
         SheetSize paper = sheet.orElse(folder.school().sheet());
         Choices choices = new Choices(
-                card.orElse(folder.school().card()),
+                grid(folder.school()),
                 Paper.of(paper),
                 back,
                 Optional.of(duplex.duplex()),

@@ -14,6 +14,8 @@ import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.planning.PlannedClasses;
+import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.printing.picks.Unprintable;
 import org.drillwright.report.JsonReport;
 import org.drillwright.report.Judged;
 import org.drillwright.report.LineReport;
@@ -131,6 +133,7 @@ public final class CheckCommand implements Callable<Integer> {
                 entry.subject().map(OppositeHands::notes).ifPresent(findings::addAll);
             }
         }
+        findings.addAll(Unprintable.findings(selection.entries(), folder.school(), () -> SchoolFaces.of(folder)));
         return findings;
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.explain.SetWork;
 import org.drillwright.mark.PrintMark;
@@ -53,7 +54,8 @@ final class Book implements Product {
     @Override
     public void take(List<LaidCard> drill) {
         drill.forEach(one -> cards.computeIfAbsent(one.drill(), id -> new ArrayList<>())
-                .add(one.leaf().front()));
+                .addAll(Stream.concat(Stream.of(one.leaf().front()), one.leaf().back().stream())
+                        .toList()));
     }
 
     @Override

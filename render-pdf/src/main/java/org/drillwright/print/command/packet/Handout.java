@@ -2,10 +2,8 @@ package org.drillwright.print.command.packet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.mark.PrintMark;
-import org.drillwright.model.Form;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
@@ -15,8 +13,6 @@ import org.drillwright.print.command.printing.LaidCard;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.printing.Product;
 import org.drillwright.print.command.printing.picks.Picks;
-import org.drillwright.print.diagram.Picture;
-import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.handout.Cover;
 import org.drillwright.print.handout.Listed;
@@ -64,8 +60,8 @@ final class Handout implements Product {
         SheetPlan plan = SheetPlan.on(Stock.of(size)).with(choices.laminate()).with(duplex, choices.shift());
         Label how = duplex == Duplex.LONG_EDGE ? Label.PACKET_LONG : Label.PACKET_SHORT;
         Packet packet = new Packet(
-                new Cover(school, title, choices.size(), how, picture(), listed()),
-                SafetyCard.lay(choices.size(), labels, document.faces()),
+                new Cover(school, title, choices.size(), how, listed()),
+                SafetyCard.lay(choices.grid(), school.name(), labels, document.faces()),
                 cards.stream().map(LaidCard::leaf).toList(),
                 plan);
         if (!packet.fits()) {
@@ -78,31 +74,16 @@ final class Handout implements Product {
     }
 
     private List<Listed> listed() {
-        return subjects().stream()
-                .map(subject -> new Listed(
-                        subject.drill(),
-                        PrintMark.of(subject.drill(), school),
-                        (int) cards.stream()
-                                .filter(card ->
-                                        card.drill().equals(subject.drill().id()))
-                                .count(),
-                        1))
+        return picks.drills().stream()
+                .flatMap(pick -> pick.entry().subject().stream()
+                        .map(Subject::drill)
+                        .map(drill -> new Listed(drill, PrintMark.of(drill, school), cards(drill.id()), pick.needs())))
                 .filter(listed -> listed.cards() > 0)
                 .toList();
     }
 
-    private List<Subject> subjects() {
-        return picks.drills().stream()
-                .flatMap(pick -> pick.entry().subject().stream())
-                .toList();
-    }
-
-    /** Of the set's drills for two the first count that shows most: where one is attacked, if there is such a count. */
-    private Optional<Picture> picture() {
-        return subjects().stream()
-                .filter(subject -> subject.drill().form() == Form.PARTNER)
-                .flatMap(subject -> Pictures.of(subject.replay(), school.language()).stream())
-                .reduce((one, other) -> other.height(1) > one.height(1) ? other : one);
+    private int cards(String drill) {
+        return (int) cards.stream().filter(card -> card.drill().equals(drill)).count();
     }
 
     @Override

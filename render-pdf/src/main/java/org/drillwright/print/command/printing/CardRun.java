@@ -13,7 +13,6 @@ import org.drillwright.print.command.printing.picks.Refusal;
 import org.drillwright.print.layout.Problem;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
-import org.drillwright.source.Finding;
 
 /**
  * One printing of cards. Without {@code draft} all that was picked is printed, or nothing; with it, all that can be.
@@ -86,13 +85,14 @@ public final class CardRun {
         List<Pick> printable = new ArrayList<>();
         for (Pick pick : picks.drills()) {
             pick.entry().subject().ifPresent(drill -> {
-                List<Finding> lacking = glyphs.lacking(drill, pick.words(drill, school, labels));
-                refusal.weigh(pick, lacking);
-                if (lacking.isEmpty()) {
+                if (glyphs.look(drill, pick.words(drill, school, labels))) {
                     printable.add(pick);
+                } else {
+                    refusal.lose(pick);
                 }
             });
         }
+        refusal.show(glyphs.findings());
         return printable;
     }
 

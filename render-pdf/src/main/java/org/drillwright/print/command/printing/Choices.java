@@ -7,22 +7,28 @@ import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.SheetPlan;
 import org.drillwright.print.impose.Shift;
 import org.drillwright.print.impose.Stock;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 
 /**
  * How cards are to be printed.
  *
+ * @param grid of the cards, on the paper of their size
  * @param duplex how the printer turns the sheet; a back without it is turned over the long edge
  * @param draft whether drills with errors are printed, marked
  */
 public record Choices(
-        CardSize size, Paper paper, Back back, Optional<Duplex> duplex, Laminate laminate, Shift shift, boolean draft) {
+        Grid grid, Paper paper, Back back, Optional<Duplex> duplex, Laminate laminate, Shift shift, boolean draft) {
 
-    /** How cards lie on their sheets; empty if each has a page of its own. */
-    Optional<SheetPlan> plan() {
+    public CardSize size() {
+        return grid.card();
+    }
+
+    /** How cards lie on their sheets, some of them printed on both sides or none; empty if each has a page of its own. */
+    Optional<SheetPlan> plan(boolean bothSides) {
         return paper.sheet().map(sheet -> {
             SheetPlan plan = SheetPlan.on(Stock.of(sheet)).with(laminate);
-            return back == Back.NONE ? plan : plan.with(duplex.orElse(Duplex.LONG_EDGE), shift);
+            return bothSides ? plan.with(duplex.orElse(Duplex.LONG_EDGE), shift) : plan;
         });
     }
 }

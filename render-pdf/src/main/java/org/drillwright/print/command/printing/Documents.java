@@ -13,7 +13,6 @@ import org.drillwright.print.impose.Imposition;
 import org.drillwright.print.impose.Leaf;
 import org.drillwright.print.impose.Volumes;
 import org.drillwright.print.layout.block.SheetNote;
-import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Chapter;
 import org.drillwright.print.pdf.Contents;
@@ -33,7 +32,8 @@ final class Documents implements Product {
     private final int most;
     private final List<LaidCard> open = new ArrayList<>();
     private int cards;
-    private int pages;
+    private int sheets;
+    private boolean backs;
 
     Documents(Choices choices, School school, String title, Family faces, Path target, String shown) {
         this(choices, school, title, faces, target, shown, Volumes.CARDS);
@@ -65,18 +65,28 @@ final class Documents implements Product {
         List<Chapter> chapters = sets.entrySet().stream()
                 .map(set -> new Chapter(set.getKey(), set.getValue()))
                 .toList();
-        List<Frame> sides = pages(open.stream().map(LaidCard::leaf).toList());
+        List<Leaf> leaves = open.stream().map(LaidCard::leaf).toList();
+        boolean bothSides = leaves.stream().anyMatch(leaf -> leaf.back().isPresent());
+        List<Frame> sides = pages(leaves, bothSides);
         open.clear();
-        pages += sides.size();
-        parts.add(write(sides, new Contents(chapters, choices.back() != Back.NONE)));
+        sheets += bothSides ? sides.size() / 2 : sides.size();
+        backs |= bothSides;
+        parts.add(write(sides, new Contents(chapters, bothSides)));
     }
 
-    private List<Frame> pages(List<Leaf> leaves) {
-        return choices.plan()
+    /** Counts may go over to some backs only: then the other backs are blank pages. */
+    private List<Frame> pages(List<Leaf> leaves, boolean bothSides) {
+        return choices.plan(bothSides)
                 .map(plan -> Imposition.impose(leaves, plan, SheetNote.of(labels, faces)))
                 .orElseGet(() -> leaves.stream()
-                        .flatMap(leaf -> Stream.concat(Stream.of(leaf.front()), leaf.back().stream()))
+                        .flatMap(leaf -> bothSides
+                                ? Stream.of(leaf.front(), leaf.back().orElseGet(() -> blank(leaf.front())))
+                                : Stream.of(leaf.front()))
                         .toList());
+    }
+
+    private static Frame blank(Frame like) {
+        return new Frame(like.width(), like.height(), like.clear(), List.of(), List.of());
     }
 
     private byte[] write(List<Frame> sides, Contents contents) {
@@ -98,10 +108,8 @@ final class Documents implements Product {
 
     @Override
     public String said() {
-        boolean backs = choices.back() != Back.NONE;
-        int sheets = backs ? pages / 2 : pages;
         String on = choices.paper() == Paper.CARD
-                ? "one to a page"
+                ? "one to a page" + (backs ? ", both sides" : "")
                 : "on " + Count.of(sheets, "sheet") + " of " + choices.paper().title() + (backs ? ", both sides" : "");
         String name = parts.count() == 1
                 ? shown

@@ -3,135 +3,116 @@ package org.drillwright.print.layout.block;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.fit.Columns;
+import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.layout.fit.TypeSize;
 import org.drillwright.print.layout.words.CardText;
-import org.drillwright.print.text.Typeface;
+import org.drillwright.print.text.Paragraph;
 
-/** One count: its numeral, the call if it has one, what the two do, the distance, and safety under them. */
+/**
+ * One count, set like a play: its number, then each speaker on lines of his own behind his sign, then safety; beside
+ * them the picture with the distance under it.
+ */
 public final class CountBlock {
 
-    /** Numbers that read as another number when the card hangs upside down. */
-    private static final Pattern TURNS_OVER = Pattern.compile("(?=.*[69])[01689]+");
+    /** Above and below the words, as a share of the small leading. */
+    private static final double PAD = 0.2;
 
     private final CardText.Count count;
+    private final CardText.Heads heads;
     private final Press press;
-    private final double turn;
-    private final double cue;
+    private final Grid grid;
+    private final Scale scale;
 
-    public CountBlock(CardText.Count count, Press press) {
+    public CountBlock(CardText.Count count, CardText.Heads heads, Press press) {
         this.count = count;
+        this.heads = heads;
         this.press = press;
-        this.turn = press.scale().turn();
-        this.cue = press.scale().cue();
+        this.grid = press.grid();
+        this.scale = press.scale();
     }
 
     public Slab set() {
-        Columns columns = press.columns();
-        double pad = 0.3 * turn;
-        Setting call = press.set(count.call(), cue, columns.acrossTurns(), pad);
-        double top = pad + call.height();
-        Setting leader = press.set(count.leader(), turn, columns.leader(), top);
-        Setting follower = press.set(count.follower(), turn, columns.follower(), top);
-        double sameBaseline = top + regular().ascent() * (turn - cue);
-        Setting distance = press.set(count.distance(), cue, columns.distance(), sameBaseline);
-        double turns =
-                Stream.of(leader, follower).mapToDouble(Setting::height).max().orElse(0);
-        double cueEnd = sameBaseline + distance.height();
-        double beside = columns.pictures() ? 0 : cueEnd - top;
-        double under = top + Math.max(turns, beside) + 0.12 * turn;
-        Sign sign = Sign.before(columns.leader().x(), under, cue, Ink.BLACK, Ink.WHITE);
-        Columns.Span across = columns.safety();
-        Setting safety =
-                press.set(count.safety(), cue, across.x() + sign.width(), under, across.width() - sign.width());
-        double bottom = count.safety().isEmpty() ? under - 0.12 * turn : under + safety.height();
-        double numeral =
-                pad + regular().ascent() * turn + capHeight() * (press.scale().numeral() - turn);
-        double pictureTop = count.distance().isEmpty() ? top : cueEnd + 0.1 * turn;
-        Optional<Node.Figure> picture = picture(pictureTop);
-        double pictureEnd = picture.map(figure -> figure.box().bottom()).orElse(cueEnd);
-        return new Slab(
-                Math.max(Math.max(bottom, pictureEnd), numeral + 0.2 * turn) + pad,
-                backdrop(sign, numeral),
-                List.of(row(new Cells(call, leader, follower, distance, picture, safety), numeral)),
-                Stream.of(call, leader, follower, distance, safety)
-                        .flatMap(set -> set.broken().stream())
+        double pad = PAD * scale.small().leading();
+        Setting call = words(count.call(), scale.turns(), pad);
+        double y = pad + call.height();
+        Setting leader = words(count.leader(), scale.turns(), y);
+        List<Mark> black = Sign.leader(hanging(scale.turns(), y), scale.turns().size());
+        y += leader.height();
+        Setting follower = words(count.follower(), scale.turns(), y);
+        List<Mark> white =
+                Sign.follower(hanging(scale.turns(), y), scale.turns().size());
+        y += follower.height();
+        Setting safety = words(count.safety(), scale.small(), y);
+        List<Mark> triangle = Sign.safety(hanging(scale.small(), y), scale);
+        y += safety.height();
+
+        Optional<Node.Figure> picture = count.picture().map(drawn -> drawn.draw(grid.pictures(), pad, grid.picture()));
+        double under = picture.map(figure -> figure.box().bottom()).orElse(pad);
+        Setting distance = Setting.centred(
+                press.faces(),
+                count.distance(),
+                scale.small(),
+                new Setting.Column(grid.pictures(), under, grid.picture()));
+
+        Mark.Text numeral = numeral(pad);
+        List<Node> cue = new ArrayList<>(paragraph(distance));
+        if (!count.safety().isEmpty()) {
+            cue.add(new Node.Sign(heads.safety() + ":", triangle));
+            cue.addAll(paragraph(safety));
+        }
+        picture.ifPresent(cue::add);
+        Node row = new Node.Group(
+                Role.ROW,
+                List.of(
+                        new Node.Words(Role.ROW_HEAD, head(numeral, call)),
+                        said(heads.leader(), black, leader),
+                        said(heads.follower(), white, follower),
+                        new Node.Group(Role.CELL, cue)));
+        double height = Math.max(Math.max(y, numeral.baseline()), under + distance.height()) + pad;
+        List<String> broken = Stream.of(call, leader, follower, distance, safety)
+                .flatMap(set -> set.broken().stream())
+                .toList();
+        return new Slab(height, List.of(), List.of(row), broken);
+    }
+
+    private Setting words(Paragraph words, TypeSize type, double top) {
+        return press.balanced(words, type, grid.words(), top, grid.wordsWidth());
+    }
+
+    private Sign.Place hanging(TypeSize type, double top) {
+        return new Sign.Place(
+                grid.axis(),
+                Setting.baseline(press.faces(), type, top),
+                press.faces().of(Face.REGULAR).capHeight() * type.size());
+    }
+
+    /** Its top level with that of the first capital. */
+    private Mark.Text numeral(double top) {
+        double capitals = press.faces().of(Face.BOLD).capHeight();
+        double first = Setting.baseline(press.faces(), scale.turns(), top);
+        double baseline = first + capitals * (scale.number() - scale.turns().size());
+        return new Mark.Text(grid.left(), baseline, scale.number(), Face.BOLD, count.numeral(), Ink.BLACK);
+    }
+
+    private static List<Mark.Text> head(Mark.Text numeral, Setting call) {
+        return Stream.concat(Stream.of(numeral), call.lines().stream()).toList();
+    }
+
+    private static Node said(String role, List<Mark> sign, Setting words) {
+        return new Node.Group(
+                Role.CELL,
+                Stream.concat(Stream.of(new Node.Sign(role + ":", sign)), paragraph(words).stream())
                         .toList());
     }
 
-    private record Cells(
-            Setting call,
-            Setting leader,
-            Setting follower,
-            Setting distance,
-            Optional<Node.Figure> picture,
-            Setting safety) {}
-
-    /** Under the distance, to the edge. */
-    private Optional<Node.Figure> picture(double top) {
-        double width = Columns.pictureWidth(press.scale());
-        return count.picture()
-                .map(picture -> picture.draw(press.columns().distance().right() - width, top, width));
-    }
-
-    private List<Mark> backdrop(Sign sign, double baseline) {
-        List<Mark> marks = new ArrayList<>(count.safety().isEmpty() ? List.of() : sign.marks());
-        if (TURNS_OVER.matcher(count.numeral()).matches()) {
-            double x = press.columns().count().x();
-            double width = numeralWidth();
-            double y = baseline + 0.16 * turn;
-            marks.add(new Mark.Line(x, y, x + width, y, 0.12 * turn, Ink.BLACK));
-        }
-        return marks;
-    }
-
-    private Node row(Cells of, double baseline) {
-        List<Mark.Text> head = new ArrayList<>();
-        head.add(new Mark.Text(
-                press.columns().count().x(), baseline, press.scale().numeral(), Face.BOLD, count.numeral(), Ink.BLACK));
-        head.addAll(of.call().lines());
-        return new Node.Group(
-                Role.ROW,
-                List.of(
-                        new Node.Words(Role.ROW_HEAD, head),
-                        cell(of.leader()),
-                        cell(of.follower()),
-                        distance(of),
-                        cell(of.safety())));
-    }
-
-    private static Node distance(Cells of) {
-        if (of.picture().isEmpty()) {
-            return cell(of.distance());
-        }
-        List<Node> parts = new ArrayList<>();
-        if (!of.distance().lines().isEmpty()) {
-            parts.add(new Node.Words(Role.PARAGRAPH, of.distance().lines()));
-        }
-        parts.add(of.picture().get());
-        return new Node.Group(Role.CELL, parts);
-    }
-
-    private static Node cell(Setting words) {
-        return new Node.Words(Role.CELL, words.lines());
-    }
-
-    private double numeralWidth() {
-        return press.faces().of(Face.BOLD).width(count.numeral())
-                * press.scale().numeral();
-    }
-
-    private double capHeight() {
-        return regular().capHeight();
-    }
-
-    private Typeface regular() {
-        return press.faces().of(Face.REGULAR);
+    private static List<Node> paragraph(Setting words) {
+        return words.lines().isEmpty() ? List.of() : List.of(new Node.Words(Role.PARAGRAPH, words.lines()));
     }
 }

@@ -2,17 +2,14 @@ package org.drillwright.print.layout.block;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.drillwright.print.frame.Ink;
-import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.fit.CardArea;
 
-/** Heads and counts as one table, with rules between the counts; spare room is given to all alike. */
+/** Heads and counts as one table, thin rules between the counts, a heavy one behind the last. */
 public final class CountTable {
 
-    /** Counts are not drawn farther apart than this, as a share of the type size. */
-    private static final double APART = 1.1;
+    /** Above and below each count there is no more blank than this, in points, however much is to spare. */
+    private static final double APART = 4;
 
     private final Press press;
 
@@ -20,20 +17,18 @@ public final class CountTable {
         this.press = press;
     }
 
-    public Slab set(Slab heads, List<Slab> counts, double room) {
+    /** @param spare what the side does not need, in points; it goes between the counts as far as they may part */
+    public Slab set(Slab heads, List<Slab> counts, double spare) {
         if (counts.isEmpty()) {
-            return Slab.NONE;
+            return press.rule(Press.HEAVY);
         }
-        double needed =
-                heads.height() + counts.stream().mapToDouble(Slab::height).sum();
-        double spare = Math.max(0, Math.min(APART * press.scale().turn(), (room - needed) / counts.size()));
+        double around = Math.max(0, Math.min(APART, spare / (2 * counts.size())));
         List<Slab> pieces = new ArrayList<>(List.of(heads));
         for (int at = 0; at < counts.size(); at++) {
-            boolean last = at == counts.size() - 1;
-            pieces.add(Slab.space(spare / 2));
+            pieces.add(Slab.space(around));
             pieces.add(counts.get(at));
-            pieces.add(Slab.space(spare / 2));
-            pieces.add(rule(last ? 1 : 0.5));
+            pieces.add(Slab.space(around));
+            pieces.add(press.rule(at == counts.size() - 1 ? Press.HEAVY : Press.THIN));
         }
         Slab stacked = Slab.stack(pieces);
         return new Slab(
@@ -41,11 +36,5 @@ public final class CountTable {
                 stacked.backdrop(),
                 List.of(new Node.Group(Role.TABLE, stacked.content())),
                 stacked.broken());
-    }
-
-    private Slab rule(double width) {
-        CardArea area = press.area();
-        Mark rule = new Mark.Line(area.left(), 0, area.right(), 0, width, Ink.BLACK);
-        return new Slab(0, List.of(rule), List.of(), List.of());
     }
 }

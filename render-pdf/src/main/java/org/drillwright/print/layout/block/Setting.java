@@ -5,9 +5,11 @@ import java.util.List;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.layout.fit.TypeSize;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.TextLine;
+import org.drillwright.print.text.Typeface;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -26,8 +28,6 @@ public record Setting(double height, List<Mark.Text> lines, List<String> broken)
         broken = List.copyOf(broken);
     }
 
-    static final Setting NONE = new Setting(0, List.of(), List.of());
-
     /** A column's place: its left edge, the top of its first line and its width, in points. */
     public record Column(double x, double top, double width) {}
 
@@ -36,12 +36,39 @@ public record Setting(double height, List<Mark.Text> lines, List<String> broken)
     }
 
     public static Setting of(Typefaces faces, Paragraph words, double size, Column column, Ink ink) {
-        double measure = column.width() / size;
+        List<TextLine> lines = words.lines(column.width() / size);
+        return set(faces, words, lines, new TypeSize(size, LEADING * size), column, ink, 0);
+    }
+
+    /** Words that are taken in at a glance. */
+    static Setting balanced(Typefaces faces, Paragraph words, TypeSize type, Column column) {
+        return set(faces, words, words.balanced(column.width() / type.size()), type, column, Ink.BLACK, 0);
+    }
+
+    /** Running text. */
+    static Setting running(Typefaces faces, Paragraph words, TypeSize type, Column column) {
+        return set(faces, words, words.lines(column.width() / type.size()), type, column, Ink.BLACK, 0);
+    }
+
+    /** Each line in the middle of the column. */
+    static Setting centred(Typefaces faces, Paragraph words, TypeSize type, Column column) {
+        return set(faces, words, words.balanced(column.width() / type.size()), type, column, Ink.BLACK, 0.5);
+    }
+
+    /** @param aside which share of what a line leaves blank stands before it */
+    private static Setting set(
+            Typefaces faces,
+            Paragraph words,
+            List<TextLine> lines,
+            TypeSize type,
+            Column column,
+            Ink ink,
+            double aside) {
+        double size = type.size();
         List<Mark.Text> marks = new ArrayList<>(4);
-        double baseline = column.top() + faces.of(Face.REGULAR).ascent() * size;
-        List<TextLine> lines = words.lines(measure);
+        double baseline = baseline(faces, type, column.top());
         for (TextLine line : lines) {
-            double x = column.x();
+            double x = column.x() + aside * (column.width() - line.width() * size);
             for (int at = 0; at < line.parts().size(); at++) {
                 Styled part = line.parts().get(at);
                 marks.add(new Mark.Text(x, baseline, size, part.face(), part.text(), ink));
@@ -49,8 +76,15 @@ public record Setting(double height, List<Mark.Text> lines, List<String> broken)
                     x += faces.of(part.face()).width(part.text()) * size;
                 }
             }
-            baseline += LEADING * size;
+            baseline += type.leading();
         }
-        return new Setting(lines.size() * LEADING * size, marks, words.tooWide(measure));
+        return new Setting(lines.size() * type.leading(), marks, words.tooWide(column.width() / size));
+    }
+
+    /** Of the first line of a column: what the leading leaves over letters and their tails is shared above and below. */
+    static double baseline(Typefaces faces, TypeSize type, double top) {
+        Typeface face = faces.of(Face.REGULAR);
+        double spare = type.leading() - (face.ascent() + face.descent()) * type.size();
+        return top + spare / 2 + face.ascent() * type.size();
     }
 }

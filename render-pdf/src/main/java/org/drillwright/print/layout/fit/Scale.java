@@ -1,69 +1,109 @@
 package org.drillwright.print.layout.fit;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import org.drillwright.model.CardSize;
-import org.drillwright.print.frame.Face;
-import org.drillwright.print.text.Typefaces;
 
 /**
- * All sizes of type on a card, in points, following from one.
- *
- * @param turn the size of what each partner does
- * @param name the title's size, as a share of that
+ * The five sizes of type of a card, fixed by how far away it is read and never by what it says. By the height of the
+ * capitals of DejaVu Sans Condensed, 0.729 of the size, and 16 minutes of arc, the least that ISO 9241-3 allows, turns
+ * are read in the pocket scale from 0.5 m, in the hand from 0.6, on a ring from 0.75, on the wall from 1.3 and 2.2.
  */
-public record Scale(double turn, double name) {
+public enum Scale {
+    POCKET(19, 10.5, 12.5, 9.5, 11.5, 7.5, 9.25, 7, 8.5),
+    HAND(24, 13, 15.5, 11, 13, 9, 10.5, 7.5, 9),
+    RING(34, 18, 21, 14, 17, 11, 13.5, 8.5, 10.5),
+    WALL_A4(52, 30, 35, 24, 28, 16, 19, 11, 13.5),
+    WALL_A3(76, 42, 48, 39, 44, 20, 24, 14, 17);
 
-    /** A numeral's height is twice that of the words beside it, and a little, to stand out at arm's length. */
-    private static final double NUMERAL = 2.1;
+    private final double number;
+    private final double title;
+    private final double titleLeading;
+    private final double turns;
+    private final double turnsLeading;
+    private final double small;
+    private final double smallLeading;
+    private final double foot;
+    private final double footLeading;
 
-    private static final double TITLE = 1.3;
-    private static final double CUE = 0.82;
-    private static final double HEAD = 0.74;
-    private static final double FOOT = 0.62;
-
-    /** Beyond this the type of a short drill would shout. */
-    private static final double LARGEST = 1.7;
-
-    private static final double STEP = 0.125;
-
-    /** The smallest that may still be read. */
-    public static Scale floor(CardSize card, Typefaces faces) {
-        Legibility least = Legibility.of(card);
-        double height = Math.max(least.turns(), Math.max(least.cues() / CUE, least.numerals() / NUMERAL));
-        return new Scale(height / faces.of(Face.REGULAR).capHeight(), Math.max(TITLE, least.names() / height));
+    Scale(
+            double number,
+            double title,
+            double titleLeading,
+            double turns,
+            double turnsLeading,
+            double small,
+            double smallLeading,
+            double foot,
+            double footLeading) {
+        this.number = number;
+        this.title = title;
+        this.titleLeading = titleLeading;
+        this.turns = turns;
+        this.turnsLeading = turnsLeading;
+        this.small = small;
+        this.smallLeading = smallLeading;
+        this.foot = foot;
+        this.footLeading = footLeading;
     }
 
-    /** How many scales there are above the floor. */
-    public int steps() {
-        return (int) ((LARGEST - 1) * turn / STEP);
+    public static Scale of(CardSize card) {
+        return switch (card) {
+            case A7, INDEX_3X5 -> POCKET;
+            case A6, INDEX_4X6, QUARTER_LETTER -> HAND;
+            case A5, INDEX_5X8, HALF_LETTER -> RING;
+            case WALL_A4 -> WALL_A4;
+            case WALL_A3 -> WALL_A3;
+        };
     }
 
-    /** How many steps lead to a size, or just below it. */
-    public int stepsTo(double size) {
-        return (int) Math.floor((size - turn) / STEP);
+    /** For who sees badly: the next scale; the largest stays. */
+    public Scale larger() {
+        return switch (this) {
+            case POCKET -> HAND;
+            case HAND -> RING;
+            case RING -> WALL_A4;
+            case WALL_A4, WALL_A3 -> WALL_A3;
+        };
     }
 
-    public Scale larger(int steps) {
-        return new Scale(turn + steps * STEP, name);
+    /**
+     * From how far the turns can be found and read on a wall, in metres: the height of capitals × 300, after DIN 4844-1;
+     * empty for what is held.
+     */
+    public OptionalDouble readableFrom() {
+        return switch (this) {
+            case WALL_A4 -> OptionalDouble.of(1.8);
+            case WALL_A3 -> OptionalDouble.of(3);
+            case POCKET, HAND, RING -> OptionalDouble.empty();
+        };
     }
 
-    public double numeral() {
-        return NUMERAL * turn;
+    /** The numbers of the counts, in points. */
+    public double number() {
+        return number;
     }
 
-    public double title() {
-        return name * turn;
+    public TypeSize title() {
+        return new TypeSize(title, titleLeading);
     }
 
-    /** Distance and safety, and what is read before the first count and after the last. */
-    public double cue() {
-        return CUE * turn;
+    /** What each one does. */
+    public TypeSize turns() {
+        return new TypeSize(turns, turnsLeading);
     }
 
-    public double head() {
-        return HEAD * turn;
+    /** Everything else that is read. */
+    public TypeSize small() {
+        return new TypeSize(small, smallLeading);
     }
 
-    public double foot() {
-        return FOOT * turn;
+    public TypeSize foot() {
+        return new TypeSize(foot, footLeading);
+    }
+
+    /** All sizes of type on a card, in points. */
+    public List<Double> sizes() {
+        return List.of(number, title, turns, small, foot);
     }
 }

@@ -1,4 +1,4 @@
-/** How much room there is and how large the type may be: areas, columns, scales, pages, and the least that can be read. */
+/** Where things stand on a card and how large its type is: grids, scales, sides, and the least that can be read. */
 @NullMarked
 package org.drillwright.print.layout.fit;
 

@@ -12,6 +12,8 @@ import org.drillwright.phrase.Replay;
  * @param place where the drill stands in a set, if the card is printed as part of one
  * @param draft whether the card is marked as a draft, not to be used in class
  * @param footerRemarks sentences for the card's foot, such as that the drill was not fully checked
+ * @param needs the cards of the drills that it needs, as far as they are in sets
+ * @param leadsTo the cards of the drills that need it
  * @param replay the drill as it was played, from which its pictures are drawn; empty for a card without pictures
  */
 public record CardSubject(
@@ -20,15 +22,30 @@ public record CardSubject(
         Optional<Place> place,
         boolean draft,
         List<String> footerRemarks,
+        List<Place> needs,
+        List<Place> leadsTo,
         Optional<Replay> replay) {
 
-    /** A card without pictures. */
+    /** A card without other cards to name. */
+    public CardSubject(
+            Drill drill,
+            School school,
+            Optional<Place> place,
+            boolean draft,
+            List<String> footerRemarks,
+            Optional<Replay> replay) {
+        this(drill, school, place, draft, footerRemarks, List.of(), List.of(), replay);
+    }
+
+    /** A card without pictures, and without other cards to name. */
     public CardSubject(Drill drill, School school, Optional<Place> place, boolean draft, List<String> footerRemarks) {
-        this(drill, school, place, draft, footerRemarks, Optional.empty());
+        this(drill, school, place, draft, footerRemarks, List.of(), List.of(), Optional.empty());
     }
 
     public CardSubject {
         footerRemarks = List.copyOf(footerRemarks);
+        needs = List.copyOf(needs);
+        leadsTo = List.copyOf(leadsTo);
     }
 
     /**

@@ -9,48 +9,61 @@ import org.drillwright.print.text.Paragraph;
  * All words of a drill's card, measured once. A paragraph that has nothing to say is empty.
  *
  * @param about level, weapon and form
- * @param before what is read before the first count: opening, then start
- * @param after what is read behind the last count: closing, repeats, cautions
- * @param foot what stands at the foot of every card
+ * @param before what is read before the first count: gear, opening, start
+ * @param closing what is read behind the last count, before repeats and cautions
  * @param draft the mark of a draft, if it is one
+ * @param alone whether there is one person in the pictures, a class that follows a caller
+ * @param aims what a back says before its pictures: purpose, and which cards stand before and behind this one
  */
 public record CardText(
         Paragraph title,
         Paragraph about,
-        Paragraph gear,
         List<Paragraph> before,
         Heads heads,
         List<Count> counts,
-        List<Paragraph> after,
-        List<Paragraph> foot,
-        Optional<String> draft) {
+        Paragraph closing,
+        Paragraph repeat,
+        List<Paragraph> cautions,
+        Foot foot,
+        Optional<String> draft,
+        boolean alone,
+        List<Paragraph> aims) {
 
     public CardText {
         before = List.copyOf(before);
         counts = List.copyOf(counts);
-        after = List.copyOf(after);
-        foot = List.copyOf(foot);
+        cautions = List.copyOf(cautions);
+        aims = List.copyOf(aims);
     }
 
-    /** The heads of the columns. */
-    public record Heads(Paragraph count, Paragraph leader, Paragraph follower, Paragraph distance, Paragraph safety) {}
+    /**
+     * The heads of the table.
+     *
+     * @param safety is not printed: the triangle stands for it
+     */
+    public record Heads(String leader, String follower, String distance, String safety) {}
 
-    /** The same card without the pictures of its counts. */
-    public CardText withoutPictures() {
-        List<Count> plain = counts.stream().map(Count::withoutPicture).toList();
-        return new CardText(title, about, gear, before, heads, plain, after, foot, draft);
+    /**
+     * At the foot of every side.
+     *
+     * @param line what was not fully checked, school, place in the set, revision
+     * @param mark at the end of the line; on a draft that it is one
+     */
+    public record Foot(Paragraph caution, Paragraph line, Paragraph mark) {}
+
+    /** The same card without the pictures of counts in which nobody attacks and both come to stand on guard. */
+    public CardText withoutQuietPictures() {
+        List<Count> fewer = counts.stream()
+                .map(count -> count.quiet() ? count.withoutPicture() : count)
+                .toList();
+        return new CardText(title, about, before, heads, fewer, closing, repeat, cautions, foot, draft, alone, aims);
     }
 
-    public boolean hasPictures() {
-        return !pictures().isEmpty();
-    }
-
-    /** One for each count, or none at all. */
-    public List<Picture> pictures() {
-        return counts.stream().map(Count::picture).flatMap(Optional::stream).toList();
-    }
-
-    /** One numbered count. */
+    /**
+     * One numbered count.
+     *
+     * @param quiet whether nobody attacks and both come to stand on guard
+     */
     public record Count(
             String numeral,
             Paragraph call,
@@ -58,10 +71,11 @@ public record CardText(
             Paragraph follower,
             Paragraph distance,
             Paragraph safety,
-            Optional<Picture> picture) {
+            Optional<Picture> picture,
+            boolean quiet) {
 
         Count withoutPicture() {
-            return new Count(numeral, call, leader, follower, distance, safety, Optional.empty());
+            return new Count(numeral, call, leader, follower, distance, safety, Optional.empty(), quiet);
         }
     }
 }

@@ -1,16 +1,21 @@
 package org.drillwright.print.layout.words;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.mark.PrintMark;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
+import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
+import org.drillwright.phrase.AttackEnd;
+import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Feet;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Face;
@@ -47,13 +52,29 @@ public final class CardWriter {
         return new CardText(
                 bold(drill.title().isBlank() ? drill.id() : drill.title()),
                 about(),
-                labelled(Label.GEAR, String.join(DOT, subject.school().gearOf(drill))),
-                present(labelled(Label.OPENING, drill.opening()), labelled(Label.START, drill.start())),
+                present(
+                        labelled(Label.GEAR, String.join(DOT, subject.school().gearOf(drill))),
+                        labelled(Label.OPENING, drill.opening()),
+                        labelled(Label.START, drill.start())),
                 heads(),
                 IntStream.range(0, drill.steps().size()).mapToObj(this::count).toList(),
-                after(),
+                labelled(Label.CLOSING, drill.closing()),
+                repeat(),
+                drill.cautions().stream()
+                        .map(this::plain)
+                        .filter(words -> !words.isEmpty())
+                        .toList(),
                 foot(),
-                subject.draft() ? Optional.of(labels.text(Label.DRAFT)) : Optional.empty());
+                subject.draft() ? Optional.of(labels.text(Label.DRAFT)) : Optional.empty(),
+                isSolo(),
+                present(
+                        labelled(Label.PURPOSE, drill.purpose()),
+                        related(Label.NEEDS, subject.needs()),
+                        related(Label.LEADS_TO, subject.leadsTo())));
+    }
+
+    private boolean isSolo() {
+        return drill.form() == Form.SOLO;
     }
 
     private Paragraph about() {
@@ -69,35 +90,50 @@ public final class CardWriter {
     }
 
     private CardText.Heads heads() {
-        boolean solo = drill.form() == Form.SOLO;
         return new CardText.Heads(
-                bold(labels.text(Label.COUNT)),
-                bold(labels.text(solo ? Label.CALLER : Label.LEADER)),
-                bold(labels.text(solo ? Label.CLASS : Label.FOLLOWER)),
-                bold(labels.text(Label.DISTANCE)),
-                bold(labels.text(Label.SAFETY)));
+                labels.text(isSolo() ? Label.CALLER : Label.LEADER),
+                labels.text(isSolo() ? Label.CLASS : Label.FOLLOWER),
+                labels.text(Label.DISTANCE),
+                labels.text(Label.SAFETY));
     }
 
     private CardText.Count count(int at) {
         Step step = drill.steps().get(at);
         return new CardText.Count(
                 String.valueOf(step.number().orElse(at + 1)),
-                labelled(Label.CALL, step.call()),
-                turn(step.leader()),
-                turn(step.follower()),
+                bold(step.call()),
+                turn(step.leader(), isSolo() ? Face.BOLD : Face.REGULAR),
+                turn(step.follower(), Face.REGULAR),
                 plain(step.distance()),
                 plain(step.safety()),
-                at < pictures.size() ? Optional.of(pictures.get(at)) : Optional.empty());
+                at < pictures.size() ? Optional.of(pictures.get(at)) : Optional.empty(),
+                subject.replay()
+                        .filter(replay -> at < replay.counts().size())
+                        .filter(replay -> isQuiet(replay.counts().get(at)))
+                        .isPresent());
     }
 
-    private Paragraph turn(Optional<Turn> turn) {
-        return plain(turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING));
+    private static boolean isQuiet(Count count) {
+        boolean stroke = IntStream.range(0, count.moves().size())
+                .anyMatch(at -> AttackEnd.of(count, at).isPresent());
+        return !stroke && Arrays.stream(Side.values()).allMatch(side -> isQuiet(count, side));
     }
 
-    private List<Paragraph> after() {
-        List<Paragraph> after = new ArrayList<>(present(labelled(Label.CLOSING, drill.closing()), repeat()));
-        drill.cautions().forEach(caution -> after.addAll(present(labelled(Label.CAUTION, caution))));
-        return after;
+    private static boolean isQuiet(Count count, Side side) {
+        boolean onGuard = count.end()
+                .of(side)
+                .feet()
+                .value()
+                .filter(feet -> feet == Feet.ON_GUARD)
+                .isPresent();
+        return onGuard
+                && count.begin().on(side).isKnown()
+                && count.begin().attackOn(side).isEmpty();
+    }
+
+    private Paragraph turn(Optional<Turn> turn, Face face) {
+        String words = turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING);
+        return Paragraph.of(faces, face, words);
     }
 
     private Paragraph repeat() {
@@ -107,26 +143,35 @@ public final class CardWriter {
         return bold(drill.swap() ? labels.text(Label.SWAP) : "");
     }
 
-    private List<Paragraph> foot() {
+    private CardText.Foot foot() {
         String place = subject.place()
-                .map(at -> at.set() + DOT + labels.text(Label.ONE_OF, at.number(), at.of()))
+                .map(at -> at.set() + " "
+                        + labels.text(Label.ONE_OF, at.number(), at.of()).replace(' ', '\u00A0'))
                 .orElse("");
         String revised =
                 drill.revised().map(date -> labels.text(Label.REVISED, date)).orElse("");
+        String line = Stream.of(subject.school().name(), place, revised)
+                .filter(part -> !part.isBlank())
+                .collect(Collectors.joining(DOT));
+        String remarks = String.join(" ", subject.footerRemarks());
         // A draft is not for the ring, and what is mended in it may be what its card says.
         String mark = subject.draft()
-                ? ""
-                : labels.text(Label.MARK, PrintMark.of(drill, subject.school()).shown());
-        String line = String.join(
-                DOT,
-                Stream.of(subject.school().name(), place, revised, mark)
-                        .filter(part -> !part.isBlank())
-                        .toList());
-        List<Paragraph> foot = new ArrayList<>();
-        subject.footerRemarks().forEach(remark -> foot.addAll(present(bold(remark))));
-        foot.add(plain(labels.text(Label.DEFERRAL)));
-        foot.addAll(present(plain(line)));
-        return foot;
+                ? labels.text(Label.DRAFT)
+                : PrintMark.of(drill, subject.school()).shown();
+        return new CardText.Foot(
+                plain(labels.text(Label.DEFERRAL_SHORT)),
+                Paragraph.of(
+                        faces,
+                        List.of(
+                                new Styled(remarks, Face.BOLD),
+                                new Styled(remarks.isEmpty() || line.isEmpty() ? line : "· " + line, Face.REGULAR))),
+                bold(mark));
+    }
+
+    /** Which cards come before this one, or after it. */
+    private Paragraph related(Label label, List<CardSubject.Place> cards) {
+        String own = subject.place().map(CardSubject.Place::set).orElse("");
+        return labelled(label, cards.isEmpty() ? "" : labels.text(Label.RELATED, CardNumbers.of(cards, own)));
     }
 
     private Paragraph labelled(Label label, String words) {

@@ -20,32 +20,26 @@ public final class Sentences {
 
     /** @param larger the smallest size that needs no more cards than are handy, if any */
     public static String manyCards(int cards, CardSize size, Optional<CardSize> larger) {
-        return "It needs " + cards + " cards of size " + size.word()
-                + ", for there its type may not be smaller and still be read: split the drill"
-                + larger.map(other ->
-                                ", or choose size " + other.word() + ", the smallest that needs no more than two.")
-                        .orElse("; no size that is read from as far needs fewer than three.");
+        return "It needs " + cards + (size.isForTheWall() ? " sheets" : " cards") + " of size " + size.word()
+                + ", for type is never made smaller: split the drill"
+                + larger.map(other -> ", or choose size " + other.word() + ", the smallest that needs "
+                                + (size.isForTheWall() ? "no more than two." : "only one."))
+                        .orElse("; no size that is read from as far needs fewer.");
     }
 
     public static String broken(String word) {
-        return "'" + word + "' is wider than its column and is broken with a hyphen.";
+        return "'" + word + "' is wider than its column and is broken.";
     }
 
     /** @param larger the smallest size that holds it, if any */
     public static String tooLong(CardSize size, Optional<CardSize> larger) {
-        return "One part of it alone, in type that can still be read, is longer than a card of size " + size.word()
-                + ": shorten it"
+        return "One part of it alone is longer than a card of size " + size.word() + ": shorten it"
                 + larger.map(other -> ", or choose size " + other.word() + ", the smallest that holds it.")
                         .orElse("; no size that is read from as far holds it.");
     }
 
     public static String backTooLong(CardSize size) {
-        return "Its notes and pictures do not fit on the backs of its cards of size " + size.word()
-                + ": shorten the notes, or choose a larger card or another back.";
-    }
-
-    public static String noPictures(CardSize size) {
-        return "Its pictures do not fit on the front of a card of size " + size.word()
-                + ": choose pictures for the back, or a larger card.";
+        return "What its pictures show does not fit on the back of a card of size " + size.word()
+                + ": the back stays blank.";
     }
 }

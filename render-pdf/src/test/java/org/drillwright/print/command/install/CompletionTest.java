@@ -75,7 +75,8 @@ class CompletionTest {
     void anOptionsWordsAreThoseThatItTakes() throws Exception {
         assertEquals(Set.of("text", "line", "json", "sarif"), offered("check", "--format", ""));
         assertEquals(
-                Set.of("a7", "a6", "a5", "3x5", "4x6", "5x8", "wall-a4", "wall-a3"), offered("cards", "--card", ""));
+                Set.of("a7", "a6", "a5", "3x5", "4x6", "5x8", "quarter-letter", "half-letter", "wall-a4", "wall-a3"),
+                offered("cards", "--card", ""));
         assertEquals(Set.of("a4", "a3", "letter", "legal", "card"), offered("cards", "--sheet", ""));
         assertEquals(Set.of("none", "pouch", "sheet"), offered("cards", "--laminate", ""));
     }

@@ -1,6 +1,13 @@
 package org.drillwright.print.command.printing.picks;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Problem;
@@ -12,43 +19,97 @@ import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
 
-/** Finds the characters that cannot be printed, each at its place in the drill's file. */
+/**
+ * Finds what cannot be printed in drill after drill, and says it once: which characters the typeface lacks, and that
+ * words from right to left cannot be set.
+ */
 public final class Glyphs {
 
     static final String RULE = "printable";
 
-    private static final String WAY_OUT = "Write it in letters and signs that the card's typeface has.";
+    private static final String NAME_A_FONT =
+            "Name a TrueType font that has them in school.yaml ('font: ours.ttf'), or" + " write it otherwise.";
+
+    /** More characters than this need not be named: the font is not for their script. */
+    private static final int NAMED = 5;
 
     private final Typefaces faces;
     private final Coverage coverage;
+    private final Cause lacking = new Cause();
+    private final Cause rightToLeft = new Cause();
+    private final Map<String, Finding> settings = new LinkedHashMap<>();
 
     public Glyphs(Typefaces faces) {
         this.faces = faces;
         this.coverage = new Coverage(faces);
     }
 
-    /** One finding for each character that a card of the drill would lack. */
-    public List<Finding> lacking(Subject drill, CardSubject card) {
-        return CardLayout.unprintable(card, faces).stream()
-                .map(problem ->
-                        new Finding(RULE, Severity.ERROR, drill.file(), place(drill, problem), said(problem), WAY_OUT))
-                .toList();
+    /** What stops drills, where it stands first and in which drills. */
+    private static final class Cause {
+        private final Set<Integer> characters = new LinkedHashSet<>();
+        private final Set<String> drills = new LinkedHashSet<>();
+        private final List<Finding> first = new ArrayList<>();
     }
 
-    private static String said(Problem problem) {
-        return problem.sentence() + " It stands in: " + problem.field() + ".";
-    }
-
-    /** Where the character stands; the file's beginning if it comes from the settings. */
-    private Span place(Subject drill, Problem problem) {
-        for (Written words : PrintedWords.of(drill, problem.field())) {
-            for (int codePoint : coverage.missing(words.text())) {
-                int at = words.text().indexOf(codePoint);
-                if (at >= 0 && problem.sentence().contains(String.format("U+%04X ", codePoint))) {
-                    return words.span(at, at + Character.charCount(codePoint));
-                }
+    /** Looks at a drill; whether all of its card can be printed. */
+    public boolean look(Subject drill, CardSubject card) {
+        List<Problem> problems = CardLayout.unprintable(card, faces);
+        for (Problem problem : problems) {
+            List<Written> written = PrintedWords.of(drill, problem.field());
+            if (written.isEmpty()) {
+                // What the settings say has no place in the drill's file.
+                settings.putIfAbsent(
+                        problem.sentence(),
+                        new Finding(RULE, Severity.ERROR, drill.file(), Span.at(0), problem.sentence(), NAME_A_FONT));
+            }
+            for (Written words : written) {
+                coverage.missing(words.text()).forEach(codePoint -> note(drill, words, codePoint));
             }
         }
-        return Span.at(0);
+        return problems.isEmpty();
+    }
+
+    private void note(Subject drill, Written words, int codePoint) {
+        Cause cause = Coverage.isRightToLeft(codePoint) ? rightToLeft : lacking;
+        cause.characters.add(codePoint);
+        cause.drills.add(drill.drill().id());
+        if (cause.first.isEmpty()) {
+            int at = Math.max(0, words.text().indexOf(codePoint));
+            Span place = words.span(at, at + Character.charCount(codePoint));
+            cause.first.add(new Finding(RULE, Severity.ERROR, drill.file(), place, "", ""));
+        }
+    }
+
+    /** One for each cause, at the place where it stands first. */
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>(settings.values());
+        for (Finding first : lacking.first) {
+            String what = "The cards' typeface lacks " + named() + where(lacking) + ".";
+            findings.add(said(first, what, NAME_A_FONT));
+        }
+        for (Finding first : rightToLeft.first) {
+            String what = "Words from right to left cannot be printed" + where(rightToLeft) + ".";
+            findings.add(said(first, what, "Their letters join and turn, which cards do not do yet with any font."));
+        }
+        return findings;
+    }
+
+    private static Finding said(Finding at, String what, String wayOut) {
+        return new Finding(at.rule(), at.severity(), at.file(), at.span(), what, wayOut);
+    }
+
+    private String named() {
+        int more = lacking.characters.size() - NAMED;
+        return lacking.characters.stream().limit(NAMED).map(Glyphs::name).collect(Collectors.joining(", "))
+                + (more > 0 ? " and " + more + " more" : "");
+    }
+
+    private static String name(int codePoint) {
+        String name = Character.getName(codePoint);
+        return String.format(Locale.ROOT, "U+%04X (%s)", codePoint, name == null ? "not assigned" : name);
+    }
+
+    private static String where(Cause cause) {
+        return cause.drills.size() < 2 ? "" : "; they stand in " + cause.drills.size() + " drills";
     }
 }

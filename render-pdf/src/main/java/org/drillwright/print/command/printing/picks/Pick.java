@@ -1,5 +1,6 @@
 package org.drillwright.print.command.printing.picks;
 
+import java.util.List;
 import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.model.School;
@@ -13,8 +14,29 @@ import org.drillwright.school.SchoolFolder.Entry;
  * A drill that was picked for printing.
  *
  * @param place where it stands in its set, if it is in one
+ * @param needs where the drills stand that it needs, as far as they are in sets
+ * @param leadsTo where the drills stand that need it
  */
-public record Pick(Entry entry, Optional<CardSubject.Place> place) {
+public record Pick(
+        Entry entry,
+        Optional<CardSubject.Place> place,
+        List<CardSubject.Place> needs,
+        List<CardSubject.Place> leadsTo) {
+
+    public Pick {
+        needs = List.copyOf(needs);
+        leadsTo = List.copyOf(leadsTo);
+    }
+
+    /** A drill that is in no set. */
+    public static Pick alone(Entry entry) {
+        return new Pick(entry, Optional.empty(), List.of(), List.of());
+    }
+
+    /** The same place in its set for a drill read anew. */
+    public Pick of(Entry other) {
+        return new Pick(other, place, needs, leadsTo);
+    }
 
     public String id() {
         return DrillFiles.id(entry.file());
@@ -31,7 +53,8 @@ public record Pick(Entry entry, Optional<CardSubject.Place> place) {
     }
 
     private CardSubject card(Subject drill, School school, Labels labels, Optional<Replay> replay) {
-        return new CardSubject(drill.drill(), school, place, !entry.isSound(), Unjudged.remark(this, labels), replay);
+        return new CardSubject(
+                drill.drill(), school, place, !entry.isSound(), Unjudged.remark(this, labels), needs, leadsTo, replay);
     }
 
     /** Whether there is a whole drill to print; a file never half-loads. */

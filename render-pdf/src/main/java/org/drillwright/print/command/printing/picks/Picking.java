@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
 import org.drillwright.model.DrillSet;
@@ -19,13 +18,15 @@ import org.drillwright.source.Nearest;
 public final class Picking {
 
     private final SchoolFolder school;
+    private final Neighbours neighbours;
     private final List<Pick> unread;
 
     public Picking(SchoolFolder school) {
         this.school = school;
+        this.neighbours = new Neighbours(school, sets());
         this.unread = school.entries().stream()
                 .filter(entry -> !entry.isWhole())
-                .map(entry -> new Pick(entry, Optional.empty()))
+                .map(neighbours::alone)
                 .toList();
     }
 
@@ -41,7 +42,7 @@ public final class Picking {
         Map<Entry, Pick> picked = byEntry(inSets.drills());
         school.entries().stream()
                 .sorted(Comparator.comparingInt(this::rank))
-                .forEach(entry -> picked.putIfAbsent(entry, new Pick(entry, Optional.empty())));
+                .forEach(entry -> picked.putIfAbsent(entry, neighbours.alone(entry)));
         return new Picks(inSets.title(), List.copyOf(picked.values()), inSets.absent());
     }
 
@@ -49,7 +50,7 @@ public final class Picking {
     public Picks these(List<Entry> entries) {
         Map<Entry, Pick> inSets = byEntry(picks("", sets()).drills());
         List<Pick> picks = entries.stream()
-                .map(entry -> inSets.getOrDefault(entry, new Pick(entry, Optional.empty())))
+                .map(entry -> inSets.getOrDefault(entry, neighbours.alone(entry)))
                 .toList();
         String title = picks.stream().map(Picking::name).collect(Collectors.joining(", "));
         return new Picks(title(title), picks, List.of());
@@ -69,8 +70,8 @@ public final class Picking {
         List<String> ids = school.idsOf(set);
         List<Pick> picks = new ArrayList<>();
         for (int at = 0; at < ids.size(); at++) {
-            Optional<Place> place = Optional.of(new Place(set.name(), at + 1, ids.size()));
-            school.entry(ids.get(at)).ifPresent(entry -> picks.add(new Pick(entry, place)));
+            Place place = new Place(set.name(), at + 1, ids.size());
+            school.entry(ids.get(at)).ifPresent(entry -> picks.add(neighbours.at(place, entry)));
         }
         picks.addAll(maybeMembers(set));
         return picks;

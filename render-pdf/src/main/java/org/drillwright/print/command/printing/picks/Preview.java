@@ -7,7 +7,6 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.Problem;
-import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Typefaces;
@@ -16,7 +15,7 @@ import org.drillwright.source.Finding;
 /**
  * A drill's cards as they would be printed now, marked as a draft if it has errors.
  *
- * @param cards none if it cannot be printed whole
+ * @param cards every side that is printed; none if it cannot be printed whole
  * @param lacking characters that cannot be printed, each at its place
  * @param remarks what else there is to say about the cards, in sentences
  */
@@ -31,13 +30,13 @@ public record Preview(List<Frame> cards, List<Finding> lacking, List<String> rem
     public static Preview of(Pick pick, Subject drill, School school, Typefaces faces) {
         Labels labels = Labels.in(school.language());
         CardSubject card = pick.card(drill, school, labels);
-        List<Finding> lacking = new Glyphs(faces).lacking(drill, card);
-        if (!lacking.isEmpty()) {
-            return new Preview(List.of(), lacking, List.of());
+        Glyphs glyphs = new Glyphs(faces);
+        if (!glyphs.look(drill, card)) {
+            return new Preview(List.of(), glyphs.findings(), List.of());
         }
-        Laid laid = CardLayout.lay(List.of(card), school.card(), Back.NONE, labels, faces);
+        Laid laid = CardLayout.lay(List.of(card), school.card(), labels, faces);
         return new Preview(
-                laid.cards(),
+                laid.sides(),
                 List.of(),
                 laid.problems().stream().map(Problem::sentence).toList());
     }

@@ -40,12 +40,9 @@ public final class Refusal {
         }
     }
 
-    /** Characters that cannot be printed. */
-    public void weigh(Pick pick, List<Finding> lacking) {
-        if (!lacking.isEmpty()) {
-            lost.add(pick.id());
-            show(lacking);
-        }
+    /** A drill with characters that cannot be printed. */
+    public void lose(Pick pick) {
+        lost.add(pick.id());
     }
 
     /** What could not be laid whole. */
@@ -58,7 +55,8 @@ public final class Refusal {
         }
     }
 
-    private void show(List<Finding> findings) {
+    /** Shows why. */
+    public void show(List<Finding> findings) {
         List<Finding> errors = findings.stream()
                 .filter(finding -> finding.severity() == Severity.ERROR)
                 .toList();

@@ -55,7 +55,7 @@ public final class Sheet {
      * @param read as it was read, with what the settings may be to blame for
      */
     static Sheet of(Pick read, Blame blame, Optional<Sheet> before, int revision, School school, Typefaces faces) {
-        Pick pick = new Pick(blame.cleared(read.entry()), read.place());
+        Pick pick = read.of(blame.cleared(read.entry()));
         String text = text(read).or(() -> before.map(Sheet::text)).orElse("");
         Said said = said(pick, text, blame.isUnsettled(read.entry()));
         boolean same = before.filter(old -> old.said.equals(said))

@@ -60,10 +60,9 @@ public final class Snapshot {
         Map<String, Pick> picks = picks(folder);
         Blame blame = Blame.of(folder, old);
         for (SchoolFolder.Entry entry : folder.entries()) {
-            Optional<CardSubject.Place> place =
-                    Optional.ofNullable(picks.get(entry.name())).flatMap(Pick::place);
+            Pick pick = picks.getOrDefault(entry.name(), Pick.alone(entry));
             Optional<Sheet> last = Optional.ofNullable(old.get(entry.name()));
-            sheets.put(entry.name(), Sheet.of(new Pick(entry, place), blame, last, version, folder.school(), faces));
+            sheets.put(entry.name(), Sheet.of(pick, blame, last, version, folder.school(), faces));
         }
         Map<String, String> renamed = before.map(all -> all.renamed(sheets)).orElse(Map.of());
         List<Finding> settings = new ArrayList<>(folder.folderFindings());

@@ -1,0 +1,71 @@
+package org.drillwright.print.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.drillwright.print.diagram.Picture;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.layout.block.FootBlock;
+import org.drillwright.print.layout.block.HeaderBlock;
+import org.drillwright.print.layout.block.PictureRow;
+import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.layout.block.Slab;
+import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.layout.words.CardText;
+
+/**
+ * The back of a card that holds its drill in front: what it is for, which cards stand before and behind it, and the
+ * pictures of the counts, larger than in front and told in a sentence.
+ */
+final class PictureBack {
+
+    /** So many counts leave room for large pictures. */
+    private static final int FEW = 3;
+
+    private final CardText text;
+    private final Press press;
+
+    PictureBack(CardText text, Press press) {
+        this.text = text;
+        this.press = press;
+    }
+
+    /** With pictures as large as fit, on small cards and for long drills with sentences only; nothing if none fit. */
+    Optional<Frame> frame() {
+        return widths().map(this::frame).flatMap(Optional::stream).findFirst();
+    }
+
+    /** In points; 0 for sentences only. */
+    private Stream<Double> widths() {
+        boolean few = text.counts().size() <= FEW;
+        Stream<Double> pictures = switch (Scale.of(press.grid().card())) {
+            case POCKET, WALL_A4, WALL_A3 -> Stream.of();
+            case HAND -> few ? Stream.of(48.0, 34.0) : Stream.of(34.0);
+            case RING -> few ? Stream.of(70.0, 50.0) : Stream.of(50.0);
+        };
+        return Stream.concat(pictures.map(Millimetres::toPoints), Stream.of(0.0));
+    }
+
+    private Optional<Frame> frame(double width) {
+        List<Slab> slabs = new ArrayList<>();
+        slabs.add(new HeaderBlock(text, press).behind(Optional.empty()));
+        slabs.add(press.list(text.aims(), press.grid().left()));
+        slabs.add(press.space(text.aims().isEmpty() ? 0 : 0.4));
+        slabs.add(press.rule(Press.HEAVY));
+        for (int at = 0; at < text.counts().size(); at++) {
+            CardText.Count count = text.counts().get(at);
+            Optional<Picture> picture = count.picture();
+            if (picture.isPresent()) {
+                slabs.add(PictureRow.of(count.numeral(), picture.get(), width, press));
+                slabs.add(press.rule(at == text.counts().size() - 1 ? Press.HEAVY : Press.THIN));
+            }
+        }
+        Slab body = Slab.stack(slabs);
+        Slab foot = new FootBlock(text.foot(), press).set();
+        return body.height() + foot.height() > press.room() || !body.broken().isEmpty()
+                ? Optional.empty()
+                : Optional.of(press.side(body, foot, press.hole(true), text.draft()));
+    }
+}

@@ -41,7 +41,7 @@ public final class Verdicts {
 
     private static boolean readerTakes(Reading<?> reading) {
         boolean error = reading.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
-        if (error == reading.value().isPresent()) {
+        if (error == reading.whole().isPresent()) {
             throw new AssertionError("neither read nor told");
         }
         return !error;

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.util.List;
-import org.drillwright.print.browser.Chromium;
 import org.drillwright.print.command.SchoolFiles;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;

@@ -10,7 +10,6 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.picks.Pick;
 import org.drillwright.print.command.printing.picks.Picking;
-import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.report.Tally;
 import org.drillwright.school.SchoolFolder;

@@ -86,6 +86,17 @@ class SchoolReaderTest {
         assertEquals(Duration.ofSeconds(2), school.count());
     }
 
+    /** Four of a sheet: A6 of A4, a quarter of Letter. */
+    @Test
+    void the_usual_card_goes_by_the_sheet() {
+        assertEquals(
+                CardSize.QUARTER_LETTER,
+                read("sheet: letter\n").value().orElseThrow().school().card());
+        assertEquals(
+                CardSize.A6,
+                read("sheet: letter\ncard: a6\n").value().orElseThrow().school().card());
+    }
+
     @ParameterizedTest(name = "{0}")
     @CsvSource(
             delimiter = '|',

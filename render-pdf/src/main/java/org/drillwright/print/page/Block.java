@@ -2,7 +2,6 @@ package org.drillwright.print.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 
@@ -49,13 +48,5 @@ public record Block(double height, List<Mark> marks, List<Node> nodes) {
             y += block.height();
         }
         return new Block(y, marks, nodes);
-    }
-
-    /** One over the other, both read. */
-    public Block beside(Block other) {
-        return new Block(
-                Math.max(height, other.height()),
-                Stream.concat(marks.stream(), other.marks().stream()).toList(),
-                Stream.concat(nodes.stream(), other.nodes().stream()).toList());
     }
 }

@@ -57,8 +57,8 @@ class HandoutCommandTest {
             assertTrue(text(document, 3).contains("Parry of quarte and straight"));
             assertTrue(text(document, 11).contains("Sabre: feint to the head"));
             assertTrue(text(document, 13).startsWith("Sign-off"), text(document, 13));
-            assertTrue(text(document, 13).contains("16 Sabre: feint to the head, cut to the flank"));
-            assertTrue(text(document, 14).startsWith("How to read the pictures"), text(document, 14));
+            assertTrue(text(document, 13).contains("Sabre: feint to the head, cut to"));
+            assertTrue(text(document, 14).contains("How to read the pictures"), text(document, 14));
         }
     }
 

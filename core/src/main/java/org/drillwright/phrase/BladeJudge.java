@@ -3,6 +3,7 @@ package org.drillwright.phrase;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 
@@ -77,6 +78,12 @@ final class BladeJudge {
         ledger.asks("contact", state.engagement().isKnown(), state.engagement().since());
         Optional<Line> blade = contact.or(() -> guard);
         Optional<Line> beaten = setting.lineOf(at);
+        // A blade stands high unless something else is told: common practice, no source.
+        boolean low = beaten.flatMap(Line::height).filter(Height.LOW::equals).isPresent();
+        if (low && state.engagement().is(Optional.empty())) {
+            boolean known = partner.hand().isKnown() && partner.extended().isKnown();
+            ledger.asks("guard", known, partner.hand().since());
+        }
         boolean elsewhere = blade.isPresent() && beaten.isPresent() && !Mirror.sameHeight(blade.get(), beaten.get());
         if (elsewhere) {
             ledger.refuse(new Refusal.BeatsElsewhere(at, blade.get()));

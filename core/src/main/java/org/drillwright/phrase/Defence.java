@@ -108,11 +108,12 @@ final class Defence {
      * says neither comes free is not known: common practice, no source. A glide takes no blade, and is parried by opposition.
      */
     private void askWhetherFree(State state, Action.Parry parry, Attack attack) {
-        boolean held = state.engagement()
-                .value()
-                .flatMap(blades -> blades)
-                .filter(blades -> blades.holds(moment.by()))
-                .isPresent();
+        boolean held = !state.engagement().isKnown()
+                || state.engagement()
+                        .value()
+                        .flatMap(blades -> blades)
+                        .filter(blades -> blades.holds(moment.by()))
+                        .isPresent();
         if (held && attack.contact() && attack.meant() && parry.kind() != ParryKind.CEDING) {
             ledger.asks("way out of the hold on the blade", false, moment.where());
         }

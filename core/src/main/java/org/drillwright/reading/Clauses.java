@@ -452,8 +452,8 @@ final class Clauses {
         }
         Optional<Meant> before = Optional.empty();
         for (Meant meant : piece.meant()) {
-            repeated = before.equals(Optional.of(meant));
-            if (!repeated || !isStep(meant)) {
+            repeated = before.equals(Optional.of(meant)) && !isPress(meant);
+            if (!before.equals(Optional.of(meant)) || !isStep(meant)) {
                 add(meant, span(piece));
             }
             repeated = false;
@@ -489,6 +489,13 @@ final class Clauses {
     }
 
     /** "Jump in with a balestra" is one jump. */
+    /** 'Lean on the blade with a steady pressure': one presses but once, however it is told. */
+    private static boolean isPress(Meant meant) {
+        return meant instanceof Meant.Does does
+                && does.action() instanceof Action.OnBlade onBlade
+                && onBlade.contact() == Contact.PRESS;
+    }
+
     private static boolean isStep(Meant meant) {
         return meant instanceof Meant.Does does && does.action() instanceof Action.Step;
     }

@@ -32,7 +32,7 @@ class CompoundAttackTest implements Staged {
                 L Hold the lunge.
                 F Advance.
                 > L sixte open, arm to high-outside, lunge | F quarte closed, reaching | at -1 | blades ? | right F quarte, of a feint
-                ! on F Unanswered[line=HIGH_OUTSIDE]
+                ! on F NotOwnedTo[pastTheParry=true]
                 = On guard in sixte, blades engaged, at lunge distance.
                 L One-two to the high outside line with a lunge.
                 F Parry circular sixte.

@@ -162,7 +162,7 @@ class SlipsTest {
     void a_slip_is_said_and_mended(String written, String meant, String slipped, String sentence) {
         Finding finding = Files.onlyError(slipped);
         assertTrue(finding.what().startsWith(sentence), finding.what());
-        assertTrue(Files.read(slipped).value().isEmpty());
+        assertTrue(Files.read(slipped).whole().isEmpty());
         assertEquals(Files.drill(meant), Files.drill(mended(finding)));
     }
 

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.drillwright.explain.SetWork;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
-import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.words.Label;
@@ -30,7 +28,6 @@ import org.drillwright.print.text.Typefaces;
 public record Booklet(
         School school,
         String title,
-        Optional<Picture> picture,
         List<Entry> entries,
         Map<String, SetWork> work,
         Map<String, Integer> sizes,
@@ -113,8 +110,6 @@ public record Booklet(
             flow.add(type.times(2.6).title(title, width));
             flow.add(type.times(1.1).paragraph(Face.REGULAR, labels.text(Label.BOOKLET_SIZE, entries.size()), width));
             flow.add(Block.space(3 * type.size()));
-            picture.ifPresent(one -> flow.add(
-                    new Block(one.height(0.7 * width), List.of(), List.of(one.draw(0.15 * width, 0, 0.7 * width)))));
             flow.turn();
         }
 

@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.explain.SetWork;
 import org.drillwright.mark.PrintMark;
 import org.drillwright.model.CardSize;
-import org.drillwright.model.Form;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.booklet.Booklet;
@@ -21,8 +19,6 @@ import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.printing.Product;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
-import org.drillwright.print.diagram.Picture;
-import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
@@ -75,8 +71,7 @@ final class Book implements Product {
                         PrintMark.of(drill.drill(), school),
                         cards.getOrDefault(drill.drill().id(), List.of())))
                 .toList();
-        Booklet booklet = new Booklet(
-                school, picks.title(), picture(drills, school), entries, work, sizes, Indexing.of(drills, school));
+        Booklet booklet = new Booklet(school, picks.title(), entries, work, sizes, Indexing.of(drills, school));
         List<Frame> all = booklet.pages(size, labels, document.faces());
         pages = all.size();
         document.write(all, Contents.PLAIN);
@@ -107,13 +102,6 @@ final class Book implements Product {
         }
         sets.put(labels.text(Label.ALL_DRILLS), drills);
         return sets;
-    }
-
-    private static Optional<Picture> picture(List<Subject> drills, School school) {
-        return drills.stream()
-                .filter(drill -> drill.drill().form() == Form.PARTNER)
-                .flatMap(drill -> Pictures.of(drill.replay(), school.language()).stream())
-                .reduce((one, other) -> other.height(1) > one.height(1) ? other : one);
     }
 
     @Override

@@ -84,7 +84,8 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
             Cover cover = Cover.of(figures);
             boolean left = inset.map(one -> onTheLeft(one, stage.eye())).orElse(true);
             double free = width - cover.box().width();
-            if (free < 0) {
+            // Below that no stroke gets thinner, and no picture narrower.
+            if (free < 0 && !gauge.isTiny()) {
                 return new Laying(
                                 scene,
                                 pose,

@@ -66,7 +66,7 @@ final class Blame {
     }
 
     private static List<Finding> unknown(Entry entry) {
-        return entry.subject().isPresent()
+        return entry.isWhole()
                 ? List.of()
                 : entry.findings().stream()
                         .filter(finding -> finding.rule().equals(ReadingRule.KNOWN_WORD.id()))
@@ -98,6 +98,7 @@ final class Blame {
     /** The level of the settings that a word may be: one that is like it and that no drill says. */
     private Optional<String> meant(String word) {
         Set<String> said = folder.entries().stream()
+                .filter(Entry::isWhole)
                 .flatMap(entry -> entry.subject().stream())
                 .map(subject -> subject.drill().level())
                 .collect(Collectors.toCollection(HashSet::new));
@@ -111,8 +112,7 @@ final class Blame {
 
     /** Whether it is the settings' doing that a file cannot be read. */
     boolean isUnsettled(Entry entry) {
-        return entry.subject().isEmpty()
-                && (folder.isUnjudged() ? isSilent(cleared(entry)) : moved.containsKey(entry.name()));
+        return !entry.isWhole() && (folder.isUnjudged() ? isSilent(cleared(entry)) : moved.containsKey(entry.name()));
     }
 
     private static boolean isSilent(Entry entry) {

@@ -106,11 +106,16 @@ public final class CardWriter {
                 turn(step.follower(), Face.REGULAR),
                 plain(step.distance()),
                 plain(step.safety()),
-                at < pictures.size() ? Optional.of(pictures.get(at)) : Optional.empty(),
+                picture(at),
                 subject.replay()
                         .filter(replay -> at < replay.counts().size())
                         .filter(replay -> isQuiet(replay.counts().get(at)))
                         .isPresent());
+    }
+
+    /** None where nothing changes: the picture before it stands for it. */
+    private Optional<Picture> picture(int at) {
+        return at < pictures.size() ? Optional.of(pictures.get(at)).filter(Picture::changes) : Optional.empty();
     }
 
     private static boolean isQuiet(Count count) {

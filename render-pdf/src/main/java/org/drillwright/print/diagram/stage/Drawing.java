@@ -57,6 +57,9 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
         return Gauge.of(width, pose instanceof Pose.Alone).scale();
     }
 
+    /** In points; no stroke gets thinner than half of one, so that a narrower picture does not fit whatever is done. */
+    private static final double NARROWEST = 15;
+
     /** One picture being laid. */
     private static final class Laying {
 
@@ -84,8 +87,7 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
             Cover cover = Cover.of(figures);
             boolean left = inset.map(one -> onTheLeft(one, stage.eye())).orElse(true);
             double free = width - cover.box().width();
-            // Below that no stroke gets thinner, and no picture narrower.
-            if (free < 0 && !gauge.isTiny()) {
+            if (free < 0 && width > NARROWEST) {
                 return new Laying(
                                 scene,
                                 pose,

@@ -1,6 +1,5 @@
 package org.drillwright.print.command.watch.desk;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.model.Level;
 import org.drillwright.read.ReadSchool;
 import org.drillwright.read.ReadingRule;
@@ -30,6 +30,9 @@ import org.drillwright.source.Span;
 final class Blame {
 
     private static final String LEVEL_KEY = "level:";
+
+    private static final Set<String> READING =
+            Stream.of(ReadingRule.values()).map(ReadingRule::id).collect(Collectors.toUnmodifiableSet());
 
     private final SchoolFolder folder;
     private final Map<String, Sheet> before;
@@ -119,10 +122,18 @@ final class Blame {
         return entry.findings().stream().noneMatch(finding -> finding.severity() == Severity.ERROR);
     }
 
-    /** The file without what the settings are to blame for. */
+    /**
+     * The file without what the settings are to blame for; what rules find in a drill whose level nobody knows is not its
+     * doing either.
+     */
     Entry cleared(Entry entry) {
-        List<Finding> others = new ArrayList<>(entry.findings());
-        others.removeAll(moved.getOrDefault(entry.name(), List.of()));
+        List<Finding> slips = moved.get(entry.name());
+        if (slips == null) {
+            return entry;
+        }
+        List<Finding> others = entry.findings().stream()
+                .filter(finding -> READING.contains(finding.rule()) && !slips.contains(finding))
+                .toList();
         return new Entry(entry.file(), entry.name(), entry.subject(), others);
     }
 

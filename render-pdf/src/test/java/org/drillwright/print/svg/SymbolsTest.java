@@ -120,7 +120,7 @@ class SymbolsTest {
      * Read by the grammar of SVG 1.1, 8.3: no place of the outline is farther from what is drawn than two units, which are
      * half a unit for a curve made straight, half a unit for a corner left out, and what is lost by whole numbers.
      */
-    @Property(tries = 200)
+    @Property(tries = 60)
     void pathsReadBackAreWhereTheyWere(@ForAll("outlines") List<Segment> outline) {
         List<double[]> meant = places(outline);
         List<double[]> drawn = places(read(Path.of(outline, 1)));

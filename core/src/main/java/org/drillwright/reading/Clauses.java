@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Meant;
@@ -72,8 +73,7 @@ final class Clauses {
     /** What the partner does, by whom that one may be meant where the text speaks to nobody. */
     private final List<Told> partners = new ArrayList<>();
 
-    /** Whether somebody is spoken to: 'you', 'your'. */
-    private boolean addressed;
+    private final List<List<Token>> sentences = new ArrayList<>();
 
     private boolean anotherActs;
 
@@ -126,7 +126,7 @@ final class Clauses {
 
     void sentence(List<Token> tokens, List<Piece> pieces) {
         sentence = tokens;
-        addressed = addressed || speaksToSomebody();
+        sentences.add(tokens);
         Span whole = tokens.get(0).span().to(tokens.get(tokens.size() - 1).span());
         heard = said ? heard.to(whole) : whole;
         earlier = begins;
@@ -151,11 +151,15 @@ final class Clauses {
         endStretch();
     }
 
+    /** 'You', 'your'. */
     private boolean speaksToSomebody() {
-        return sentence.stream()
-                .flatMap(token -> tongue.lexicon().entries(token.folded()).stream())
-                .anyMatch(entry ->
-                        entry.features().is("who", "self") && !entry.features().has("st"));
+        return sentences.stream()
+                .anyMatch(tokens -> IntStream.range(0, tokens.size())
+                        .boxed()
+                        .flatMap(at -> tongue.lexicon().at(tokens, at).stream().filter(match -> match.end() == at + 1))
+                        .map(Lexicon.Match::entry)
+                        .anyMatch(entry -> entry.features().is("who", "self")
+                                && !entry.features().has("st")));
     }
 
     /** A word that nobody looks at any more. */
@@ -212,7 +216,7 @@ final class Clauses {
     }
 
     private boolean mayTellOfPartner() {
-        return clauses.isEmpty() && his.isEmpty() && hisUnread.isEmpty() && !partners.isEmpty() && !addressed;
+        return clauses.isEmpty() && his.isEmpty() && hisUnread.isEmpty() && !partners.isEmpty() && !speaksToSomebody();
     }
 
     /** That the one of whom alone the text tells is the one whose turn it is: a handbook tells of the pupil so. */

@@ -54,6 +54,8 @@ public final class TurnReader {
     private final Lately<String, Attempt> attempts = new Lately<>();
     private final Lately<InOne, Attempt> attemptsInOne = new Lately<>();
     private final Lately<InOne, List<String>> slips = new Lately<>();
+    private final Lately<String, Utterance> forBoth = new Lately<>();
+    private final Map<String, PartnerNamed> partners = new ConcurrentHashMap<>();
     private final Map<String, Saying> sayings = new ConcurrentHashMap<>();
     private volatile Optional<Glossary> glossary = Optional.empty();
 
@@ -129,9 +131,13 @@ public final class TurnReader {
 
     /** What a text says that is told to both, such as a start: the partner of whom it tells is the follower. */
     public Utterance readForBoth(String text) {
+        return forBoth.ask(text, this::toldToBoth);
+    }
+
+    private Utterance toldToBoth(String text) {
         Attempt plain = remembered(text);
         Cut cut = cut(text, plain.tongue());
-        PartnerNamed partner = new PartnerNamed(cut.tongue());
+        PartnerNamed partner = partners.computeIfAbsent(cut.tongue().tag(), tag -> new PartnerNamed(cut.tongue()));
         List<List<Token>> named = cut.sentences().stream().map(partner::in).toList();
         if (named.equals(cut.sentences())) {
             return plain.utterance();

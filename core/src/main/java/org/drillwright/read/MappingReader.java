@@ -126,14 +126,13 @@ final class MappingReader implements Keys {
         }
     }
 
-    private boolean reportMissing(String key) {
+    private void reportMissing(String key) {
         findings()
                 .error(
                         ReadingRule.NEEDED_KEY.id(),
                         Span.at(span.start()),
                         "'" + key + "' is missing.",
                         "Add a line '" + key + ": …'.");
-        return true;
     }
 
     @Override
@@ -345,7 +344,7 @@ final class MappingReader implements Keys {
             if (dispensable.contains(key)) {
                 reader.losing(path.key(key), () -> reportMissing(key));
             } else {
-                var unused = reportMissing(key);
+                reportMissing(key);
             }
         }
     }
@@ -358,10 +357,10 @@ final class MappingReader implements Keys {
             return;
         }
         missing.remove(nearest.get());
-        var unused = reportUnknown(key, at, nearest);
+        reportUnknown(key, at, nearest);
     }
 
-    private boolean reportUnknown(String key, Span at, Optional<String> nearest) {
+    private void reportUnknown(String key, Span at, Optional<String> nearest) {
         findings()
                 .error(
                         ReadingRule.KNOWN_KEY.id(),
@@ -369,6 +368,5 @@ final class MappingReader implements Keys {
                         "The key '" + key + "' is not known here.",
                         nearest.map(known -> "Did you mean '" + known + "'?")
                                 .orElse("Known here: " + String.join(", ", asked) + "."));
-        return true;
     }
 }

@@ -60,12 +60,23 @@ final class NodeReader {
     <T> T losing(FieldPath path, Supplier<T> read) {
         int before = findings.errors();
         T value = read.get();
-        int more = findings.errors() - before;
+        lose(path, before);
+        return value;
+    }
+
+    /** Says that such a value is missing or stands under a key that is not known: it is lost. */
+    void losing(FieldPath path, Runnable tell) {
+        int before = findings.errors();
+        tell.run();
+        lose(path, before);
+    }
+
+    private void lose(FieldPath path, int errorsBefore) {
+        int more = findings.errors() - errorsBefore;
         if (more > 0) {
             lost.add(paths.once(path));
             errorsBeside += more;
         }
-        return value;
     }
 
     /** Whether there is an error that takes away more than a value without which the rest can be judged. */

@@ -26,12 +26,7 @@ final class Readings {
     static Performance chosen(Subject subject, Performance first) {
         Script told = ToldOfBoth.read(first.script());
         Readings readings = new Readings(subject, told.equals(first.script()) ? first : Performance.of(subject, told));
-        int counts = first.script().steps().size();
-        for (int step = 0; step < counts; step++) {
-            for (Side side : Side.values()) {
-                readings.choose(step, side);
-            }
-        }
+        subject.turns().forEach(turn -> readings.choose(turn.step(), turn.side()));
         return readings.best;
     }
 

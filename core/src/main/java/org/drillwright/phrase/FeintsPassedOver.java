@@ -27,17 +27,14 @@ final class FeintsPassedOver {
 
     /** Whether the parry waits for the stroke that the partner still has to make, for it does not meet the feint. */
     boolean waits(State state, Move parry, Move stroke) {
-        Side by = parry.by();
-        Optional<Line> shown = state.attackOn(by)
-                .filter(attack -> !attack.meant())
-                .flatMap(attack -> attack.line().value());
+        Optional<Line> shown = shown(state, parry.by());
         Optional<Action.Parry> named = named(parry.action());
         if (shown.isEmpty() || named.isEmpty()) {
             return false;
         }
         Position position = named.get().position().orElseThrow();
         boolean endsInFeint = setting.parries().row(position).lines().contains(shown.get());
-        ParryJudge judge = new ParryJudge(setting, state.of(by), named.get(), new Ledger());
+        ParryJudge judge = new ParryJudge(setting, state.of(parry.by()), named.get(), new Ledger());
         boolean meetsFeint = judge.closes(shown.get());
         return !endsInFeint && (!meetsFeint || endsIn(position, state, stroke));
     }
@@ -59,9 +56,7 @@ final class FeintsPassedOver {
 
     /** Whether the parry meets a feint that is shown, and the stroke still to come goes round it or elsewhere. */
     boolean isFallenFor(State state, Move parry, Move stroke) {
-        Optional<Line> shown = state.attackOn(parry.by())
-                .filter(attack -> !attack.meant())
-                .flatMap(attack -> attack.line().value());
+        Optional<Line> shown = shown(state, parry.by());
         if (shown.isEmpty()
                 || !(parry.action() instanceof Action.Parry action)
                 || stroke.strike().isEmpty()) {
@@ -72,6 +67,13 @@ final class FeintsPassedOver {
         Optional<Line> goesTo = line(state, stroke);
         return judge.closes(shown.get())
                 && (goesRound || goesTo.filter(line -> !judge.closes(line)).isPresent());
+    }
+
+    /** The line in which a feint is shown to somebody. */
+    private static Optional<Line> shown(State state, Side to) {
+        return state.attackOn(to)
+                .filter(attack -> !attack.meant())
+                .flatMap(attack -> attack.line().value());
     }
 
     private boolean endsIn(Position position, State state, Move stroke) {

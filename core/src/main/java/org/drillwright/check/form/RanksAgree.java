@@ -51,11 +51,7 @@ public final class RanksAgree implements Rule {
         if (!subject.isPartnerDrill()) {
             return;
         }
-        for (int step = 0; step < subject.drill().steps().size(); step++) {
-            for (Side side : Side.values()) {
-                judge(subject, step, side, findings);
-            }
-        }
+        subject.turns().forEach(turn -> judge(subject, turn.step(), turn.side(), findings));
     }
 
     private static void judge(Subject subject, int step, Side side, Findings findings) {

@@ -14,7 +14,7 @@ import org.drillwright.print.pose.body.Point;
 final class HeadShape {
 
     /** Half axes to the front, to the side and up, in metres. */
-    private static final Point MASK = new Point(0.122, 0.103, 0.142);
+    private static final Point MASK = new Point(Head.HALF_DEPTH, Head.HALF_WIDTH, Head.HALF_HEIGHT);
 
     private static final Point BARE = new Point(0.098, 0.076, 0.118);
 

@@ -67,7 +67,9 @@ final class JoinedActions {
             if (takesStop && part.equals(Optional.of(Part.TAKING))) {
                 continue;
             }
-            if (part.isPresent() && (!fits(parts, part.get(), joined) || goesOn(clause, parts))) {
+            if (part.isPresent()
+                    && !arrives(clause.action(), parts)
+                    && (!fits(parts, part.get(), joined) || goesOn(clause, parts))) {
                 surplus.add(clause);
             }
             part.ifPresent(parts::add);
@@ -96,6 +98,15 @@ final class JoinedActions {
                 && follows
                 && clause.action() instanceof Action.Step step
                 && step.foot().halfSteps() > 0;
+    }
+
+    /** 'Lunge and hit': that the lunge arrives is no second thing, at any level. */
+    private static boolean arrives(Action action, Set<Part> parts) {
+        return parts.equals(EnumSet.of(Part.LUNGE))
+                && action instanceof Action.Strike strike
+                && strike.role() == Action.Role.ATTACK
+                && (strike.path() == Action.Path.UNSTATED || strike.path() == Action.Path.DIRECT)
+                && !strike.feint();
     }
 
     private static boolean fits(Set<Part> parts, Part next, boolean joined) {

@@ -28,7 +28,9 @@ class OneThingACountTest {
                 "Straight thrust to the high inside line.",
                 "Recover on guard in sixte.",
                 "Retreat on guard.",
-                "Wait on guard."
+                "Wait on guard.",
+                "Lunge and hit the chest.",
+                "Hold the lunge and take the touch."
             })
     void one_action_is_one_everywhere(String turn) {
         assertEquals(List.of(), found("one", turn));

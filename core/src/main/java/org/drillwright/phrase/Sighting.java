@@ -45,14 +45,16 @@ final class Sighting {
     }
 
     /**
-     * A straight thrust that names no side goes past the guard, not into it, where no contact ties it to a side: both lines of
-     * a height are never closed at once (Warford 1884, p. 12, 20).
+     * A straight thrust, or an arm that only goes out, which names no side goes past the guard, not into it, where no contact
+     * ties it to a side: both lines of a height are never closed at once (Warford 1884, p. 12, 20).
      */
     private boolean choosesSide(Line line) {
-        boolean free = strike.path() == Path.DIRECT
+        boolean bare = strike.role() == Role.EXTENSION && !strike.aim().isStated();
+        boolean thrust = strike.path() == Path.DIRECT
                 && strike.role() != Role.RIPOSTE
                 && strike.role() != Role.COUNTER_RIPOSTE
-                && height(strike.aim()).isPresent()
+                && height(strike.aim()).isPresent();
+        boolean free = (bare || thrust)
                 && width(strike.aim()).isEmpty()
                 && state.engagement().is(Optional.empty())
                 && !isExtended()

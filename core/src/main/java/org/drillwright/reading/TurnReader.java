@@ -312,7 +312,8 @@ public final class TurnReader {
     }
 
     /**
-     * The word that an unread one was perhaps meant to be: one that is near, and with which more of the text is read.
+     * The word that an unread one was perhaps meant to be: one that is near, and with which more of the text is read; none for a
+     * word that is listed: who wrote it meant it.
      *
      * @param unread the word's place in the text
      */
@@ -322,6 +323,9 @@ public final class TurnReader {
             return Optional.empty();
         }
         String word = Spelling.fold(text.substring(unread.start(), unread.end()));
+        if (attempt.tongue().lexicon().lists(word)) {
+            return Optional.empty();
+        }
         return slips
                 .ask(
                         new InOne(word, attempt.tongue()),

@@ -51,7 +51,10 @@ public final class Nearest {
                 known.stream().filter(candidate -> isSlip(word, candidate)).toList());
     }
 
-    /** All known words of which another is a slip of the hand, the nearest first; hands seldom slip on a first letter. */
+    /**
+     * All known words of which another is a slip of the hand, the nearest first; hands seldom slip on a first letter, nor by
+     * an ending more: 'raised' is no slip of 'raise'.
+     */
     public static List<String> slips(String word, Collection<String> known) {
         if (word.isEmpty() || word.length() > LONGEST) {
             return List.of();
@@ -59,7 +62,8 @@ public final class Nearest {
         return all(
                 word,
                 known.stream()
-                        .filter(candidate -> beginsAlike(word, candidate) && isSlip(word, candidate))
+                        .filter(candidate ->
+                                beginsAlike(word, candidate) && !word.startsWith(candidate) && isSlip(word, candidate))
                         .toList());
     }
 

@@ -165,6 +165,34 @@ public final class Drills {
                 Map.of());
     }
 
+    /** A drill as another, under an id of its own, that needs some. */
+    public static Drill needing(Drill like, String id, List<String> needs) {
+        return new Drill(
+                id,
+                like.title(),
+                like.level(),
+                like.form(),
+                like.weapon(),
+                like.hands(),
+                like.worksOn(),
+                needs,
+                like.gear(),
+                like.purpose(),
+                like.start(),
+                like.opening(),
+                like.steps(),
+                like.closing(),
+                like.repeat(),
+                like.swap(),
+                like.tempo(),
+                like.note(),
+                like.cautions(),
+                like.variantOf(),
+                like.tags(),
+                like.revised(),
+                like.accept());
+    }
+
     public static CardSubject subject(Drill drill) {
         return new CardSubject(
                 drill, SCHOOL, Optional.of(new CardSubject.Place("Intermediate foil", 3, 12)), false, List.of());

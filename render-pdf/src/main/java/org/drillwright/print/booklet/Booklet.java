@@ -1,37 +1,27 @@
 package org.drillwright.print.booklet;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.drillwright.explain.SetWork;
-import org.drillwright.model.School;
-import org.drillwright.model.SheetSize;
-import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.layout.block.Slab;
+import org.drillwright.print.layout.words.CardText;
+import org.drillwright.print.layout.words.CardWriter;
 import org.drillwright.print.layout.words.Labels;
-import org.drillwright.print.page.Block;
-import org.drillwright.print.page.Flow;
-import org.drillwright.print.page.Foot;
-import org.drillwright.print.page.Sheet;
-import org.drillwright.print.page.Table;
-import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
 
 /**
  * A whole school as a book.
  *
+ * @param title of the book, such as the school's name
  * @param work what each set works, by its name, in order; all drills together are the last
  * @param sizes how many drills each set has
  */
 public record Booklet(
-        School school,
-        String title,
-        List<Entry> entries,
-        Map<String, SetWork> work,
-        Map<String, Integer> sizes,
-        Index index) {
+        String title, List<Entry> entries, Map<String, SetWork> work, Map<String, Integer> sizes, Index index) {
 
     /** References to pages settle at once, or after a page number has grown by a figure. */
     private static final int MOST_ROUNDS = 4;
@@ -40,112 +30,97 @@ public record Booklet(
         entries = List.copyOf(entries);
     }
 
-    public List<Frame> pages(SheetSize size, Labels labels, Typefaces faces) {
-        Map<String, Integer> before = Map.of();
-        Printing printing = new Printing(size, labels, faces, before);
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            printing = new Printing(size, labels, faces, before);
-            printing.lay();
-            if (printing.found.equals(before)) {
-                break;
-            }
-            before = printing.found;
-        }
-        return printing.pages();
+    /** Those of its drills of which one part alone fills more than a page. */
+    public List<String> tooLong(PageGrid paper, Labels labels, Typefaces faces) {
+        Printing printing = new Printing(paper, labels, faces);
+        return entries.stream()
+                .filter(entry -> printing.pages(entry, new PageNumbers(Map.of()))
+                        .shares()
+                        .isEmpty())
+                .map(Entry::id)
+                .toList();
     }
 
-    /** One laying of all pages, with the page numbers that the one before has found. */
+    /** All pages in the order of reading; the first lies at the right. None of its drills may be too long. */
+    public List<Frame> pages(PageGrid paper, Labels labels, Typefaces faces) {
+        Printing printing = new Printing(paper, labels, faces);
+        Laid laid = printing.lay(new Laid(List.of(), Map.of(), 2, 2, 2));
+        for (int round = 1; round < MOST_ROUNDS; round++) {
+            Laid again = printing.lay(laid);
+            if (again.isNumberedAs(laid)) {
+                return again.pages();
+            }
+            laid = again;
+        }
+        return laid.pages();
+    }
+
+    /** Pages, and where things stand on them. */
+    private record Laid(List<Frame> pages, Map<String, Integer> drills, int contents, int needs, int index) {
+
+        boolean isNumberedAs(Laid other) {
+            return drills.equals(other.drills) && needs == other.needs && index == other.index;
+        }
+    }
+
     private final class Printing {
 
-        private final SheetSize size;
-        private final Sheet sheet;
+        private final PageGrid paper;
         private final Labels labels;
-        private final Type type;
-        private final Map<String, Integer> known;
-        private final Map<String, Integer> found = new HashMap<>();
-        private final List<Frame> pages = new ArrayList<>();
-        private final double width;
+        private final Press press;
+        private final Map<String, CardText> texts = new HashMap<>();
 
-        Printing(SheetSize size, Labels labels, Typefaces faces, Map<String, Integer> known) {
-            this.size = size;
-            this.sheet = Sheet.upright(size);
+        Printing(PageGrid paper, Labels labels, Typefaces faces) {
+            this.paper = paper;
             this.labels = labels;
-            this.type = Type.reading(faces);
-            this.known = known;
-            this.width = sheet.inner();
+            this.press = new Press(paper.grid(), faces);
+            entries.forEach(entry -> texts.put(entry.id(), new CardWriter(entry.subject(), labels, faces).write()));
         }
 
-        List<Frame> pages() {
-            return pages;
+        DrillPages pages(Entry entry, PageNumbers numbers) {
+            CardText text = Optional.ofNullable(texts.get(entry.id())).orElseThrow();
+            DrillWords words = new DrillWords(entry, entries, numbers, labels, press.faces());
+            return DrillPages.of(text, words, paper, labels);
         }
 
-        private Flow flow(Sheet on) {
-            return new Flow(on, pages.size() + 1, Foot.of(type, on, labels, title));
-        }
-
-        void lay() {
-            Flow front = flow(sheet);
-            cover(front);
-            contents(front);
-            pages.addAll(front.pages());
-            map();
-            body();
-        }
-
-        private void body() {
-            Flow flow = flow(sheet);
-            DrillPages drills = new DrillPages(entries, known, type, width, labels);
+        /** With the page numbers that the laying before has found. */
+        Laid lay(Laid before) {
+            PageNumbers numbers = new PageNumbers(before.drills());
+            Pages pages = new Pages(press, labels);
+            Front front = new Front(entries, numbers, press, labels);
+            front.cover(title, before.contents(), before.needs(), before.index(), pages);
+            int contents = pages.next();
+            front.contents(pages);
+            Map<String, Integer> drills = new HashMap<>();
             for (Entry entry : entries) {
-                flow.turn();
-                found.put(entry.drill().id(), flow.page());
-                drills.lay(entry, flow);
+                DrillPages own = pages(entry, numbers);
+                List<Slab> bodies = own.bodies(entry.id());
+                if (bodies.size() > 1 && !pages.isLeft()) {
+                    pages.notes();
+                }
+                drills.put(entry.id(), pages.next());
+                bodies.forEach(body -> pages.add(
+                        entry.standing(labels), body, own.foot(), text(entry).draft()));
             }
-            new CoveragePages(work, sizes, type, width, labels).lay(flow);
-            new IndexPages(known, type, width, labels).lay(index, flow);
-            pages.addAll(flow.pages());
-        }
-
-        private void cover(Flow flow) {
-            flow.add(Block.space(8 * type.size()));
-            flow.add(type.times(2.6).title(title, width));
-            flow.add(type.times(1.1).paragraph(Face.REGULAR, labels.text(Label.BOOKLET_SIZE, entries.size()), width));
-            flow.add(Block.space(3 * type.size()));
-            flow.turn();
-        }
-
-        private void contents(Flow flow) {
-            flow.add(type.times(1.6).title(labels.text(Label.CONTENTS), width));
-            Table table = Table.shared(type, width, 1, 1.1, 7, 2.6, 2, 1.4, 2.6);
-            Block head = table.head(List.of(
-                    labels.text(Label.NUMBER),
-                    labels.text(Label.DRILL),
-                    labels.text(Label.LEVEL),
-                    labels.text(Label.WEAPON),
-                    labels.text(Label.PAGE),
-                    labels.text(Label.MARK_HEAD)));
-            List<Block> rows = new ArrayList<>();
-            for (Entry entry : entries) {
-                rows.add(table.row(List.of(
-                        String.valueOf(rows.size() + 1),
-                        entry.title(),
-                        entry.drill().level(),
-                        labels.weapon(entry.drill().weapon()),
-                        String.valueOf(known.getOrDefault(entry.drill().id(), 1)),
-                        entry.mark().shown())));
+            Back back = new Back(entries, numbers, press, labels);
+            CoveragePages coverage = new CoveragePages(work, sizes, press, labels);
+            // The index stands beside the needs, if both take a page.
+            boolean early = !pages.isLeft();
+            if (early) {
+                coverage.lay(pages);
             }
-            flow.table(head, rows);
+            int needs = pages.next();
+            back.needs(pages);
+            int terms = pages.next();
+            back.index(index, pages);
+            if (!early) {
+                coverage.lay(pages);
+            }
+            return new Laid(pages.laid(), drills, contents, needs, terms);
         }
 
-        /** On a page that lies on its side: the way through a school is long. */
-        private void map() {
-            Sheet lying = Sheet.lying(size);
-            Flow flow = flow(lying);
-            flow.add(type.times(1.6).title(labels.text(Label.MAP_TITLE), lying.inner()));
-            flow.add(type.paragraph(Face.REGULAR, labels.text(Label.MAP_HOW), lying.inner()));
-            double height = flow.room() - type.size();
-            NeedsMap map = new NeedsMap(entries.stream().map(Entry::drill).toList(), school, labels, type);
-            flow.add(new Block(height, List.of(), List.of(map.draw(lying.inner(), height))));
-            pages.addAll(flow.pages());
+        private CardText text(Entry entry) {
+            return Optional.ofNullable(texts.get(entry.id())).orElseThrow();
         }
     }
 }

@@ -1,7 +1,7 @@
 package org.drillwright.print.booklet;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,97 +11,119 @@ import org.drillwright.explain.SetWork;
 import org.drillwright.explain.SetWork.Item;
 import org.drillwright.explain.SetWork.Theme;
 import org.drillwright.print.diagram.Said;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.frame.Ink;
-import org.drillwright.print.frame.Mark;
-import org.drillwright.print.frame.Outline;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.layout.block.Slab;
+import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
-import org.drillwright.print.page.Block;
-import org.drillwright.print.page.Flow;
-import org.drillwright.print.page.Table;
-import org.drillwright.print.page.Type;
+import org.drillwright.print.text.Paragraph;
+import org.drillwright.print.text.Styled;
 
 /**
- * What the drills of each set work: a row for each thing, a bar in it for each set. The bars are drawn behind the numbers
- * of a table, so that who cannot see them loses nothing.
+ * What the drills of each set work: a row for each thing, in it how many drills of each set.
  *
  * @param sets by name, in their order; the whole school is the last
  * @param sizes how many drills each has
  */
-record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Type type, double width, Labels labels) {
+record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Press press, Labels labels) {
 
-    private static final Ink BAR = new Ink(0.72);
+    /** Of the first column at least, as a share of the line. */
+    private static final double NAMES = 0.3;
 
     CoveragePages {
         sets = new LinkedHashMap<>(sets);
         sizes = Map.copyOf(sizes);
     }
 
-    void lay(Flow flow) {
-        flow.turn();
-        flow.add(type.times(1.6).title(labels.text(Label.COVERAGE_TITLE), width));
-        flow.add(type.paragraph(Face.REGULAR, labels.text(Label.COVERAGE_HOW), width));
-        double[] shares = new double[sets.size() + 1];
-        Arrays.fill(shares, 2.4);
-        shares[0] = 5;
-        Table table = Table.shared(type.times(0.88), width, 0, shares);
-        for (Theme theme : Theme.values()) {
-            List<Block> rows = new ArrayList<>();
-            for (Item item : last().of(theme)) {
-                rows.add(row(theme, item, table));
+    void lay(Pages into) {
+        String name = labels.text(Label.COVERAGE_TITLE);
+        Grid grid = press.grid();
+        Slab over = Slab.stack(List.of(
+                Press.slab(
+                        Role.TITLE,
+                        press.balanced(
+                                press.words(Face.BOLD, name), press.scale().title(), grid.left(), 0, grid.inner())),
+                press.space(0.35),
+                press.paragraph(press.words(Face.REGULAR, labels.text(Label.COVERAGE_HOW)), grid.left()),
+                press.space(0.5)));
+        List<Slab> on = new ArrayList<>(List.of(over));
+        for (Slab piece : pieces()) {
+            if (Slab.stack(on).height() + piece.height() > into.room()) {
+                into.add(name, Slab.stack(on));
+                on.clear();
             }
-            flow.table(table.head(heads(theme)), rows);
-            flow.add(Block.space(0.6 * type.size()));
+            on.add(piece);
         }
-        never(flow);
+        into.add(name, Slab.stack(on));
+    }
+
+    private List<Slab> pieces() {
+        List<Slab> pieces = new ArrayList<>();
+        Rows rows = new Rows(press, lefts(), 0);
+        for (Theme theme : Theme.values()) {
+            List<Slab> table = new ArrayList<>(List.of(rows.head(heads(theme))));
+            last().of(theme).forEach(item -> table.add(rows.row(row(theme, item))));
+            pieces.add(Slab.stack(List.of(rows.table(table), press.space(0.7))));
+        }
+        pieces.add(press.list(never(), press.grid().left()));
+        return pieces;
+    }
+
+    private List<Double> lefts() {
+        Grid grid = press.grid();
+        double size = press.scale().small().size();
+        double most = (1 - NAMES) * grid.inner() / sets.size();
+        double left = grid.right();
+        List<Double> lefts = new ArrayList<>();
+        List<String> names = new ArrayList<>(sets.keySet());
+        Collections.reverse(names);
+        for (String name : names) {
+            double words = press.words(Face.BOLD, name).onOneLine();
+            double counts = press.words(Face.REGULAR, count(name, sizes.getOrDefault(name, 0)))
+                    .onOneLine();
+            left -= Math.min((1 + Math.max(words, counts)) * size, most);
+            lefts.add(0, left);
+        }
+        lefts.add(0, grid.left());
+        return lefts;
+    }
+
+    private String count(String set, int drills) {
+        return labels.text(Label.ONE_OF, drills, sizes.getOrDefault(set, 0));
     }
 
     private SetWork last() {
         return sets.values().stream().reduce((one, other) -> other).orElseThrow();
     }
 
-    private List<String> heads(Theme theme) {
+    private List<Styled> heads(Theme theme) {
         return Stream.concat(Stream.of(labels.text(label(theme))), sets.keySet().stream())
+                .map(words -> new Styled(words, Face.BOLD))
                 .toList();
     }
 
-    private Block row(Theme theme, Item item, Table table) {
-        List<String> cells = new ArrayList<>(List.of(said(theme, item)));
-        List<Mark> bars = new ArrayList<>();
-        double x = table.widths().get(0);
-        int column = 1;
-        for (Map.Entry<String, SetWork> set : sets.entrySet()) {
-            int drills = of(set.getValue(), theme, item.key());
-            int all = sizes.getOrDefault(set.getKey(), 0);
-            cells.add(drills == 0 ? "–" : labels.text(Label.ONE_OF, drills, all));
-            double whole = table.widths().get(column++);
-            if (drills > 0) {
-                bars.add(bar(x, (whole - type.size()) * drills / all));
-            }
-            x += whole;
-        }
-        Block row = table.row(cells);
-        return new Block(
-                row.height(), Stream.concat(bars.stream(), row.marks().stream()).toList(), row.nodes());
-    }
-
-    private Mark bar(double x, double length) {
-        double pad = 0.15 * type.size();
-        return Mark.Shape.filled(Outline.box(new Box(x, pad, length, 1.35 * type.size())), BAR);
+    private List<Styled> row(Theme theme, Item item) {
+        List<Styled> cells = new ArrayList<>(List.of(new Styled(said(theme, item), Face.REGULAR)));
+        sets.forEach((name, work) -> {
+            int drills = of(work, theme, item.key());
+            cells.add(new Styled(drills == 0 ? "–" : count(name, drills), Face.REGULAR));
+        });
+        return cells;
     }
 
     /** What no drill of the school works, by name. */
-    private void never(Flow flow) {
+    private List<Paragraph> never() {
+        List<Paragraph> never = new ArrayList<>();
         for (Theme theme : Theme.values()) {
             List<Item> items = last().never(theme);
             if (!items.isEmpty()) {
                 String named = items.stream().map(item -> said(theme, item)).collect(Collectors.joining(", "));
-                flow.add(
-                        type.labelled(labels.text(Label.NEVER) + "\u00A0· " + labels.text(label(theme)), named, width));
+                never.add(press.labelled(labels.text(Label.NEVER) + "\u00A0· " + labels.text(label(theme)), named));
             }
         }
+        return never;
     }
 
     private static int of(SetWork work, Theme theme, String key) {

@@ -1,69 +1,194 @@
 package org.drillwright.print.booklet;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
-import org.drillwright.print.frame.Box;
-import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Ink;
-import org.drillwright.print.frame.Mark;
+import java.util.Optional;
+import java.util.function.Function;
+import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.frame.Outline;
-import org.drillwright.print.frame.Quarter;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.ClosingBlock;
+import org.drillwright.print.layout.block.CountBlock;
+import org.drillwright.print.layout.block.CountTable;
+import org.drillwright.print.layout.block.HeadsBlock;
+import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.Slab;
+import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.Sides;
+import org.drillwright.print.layout.words.CardText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
-import org.drillwright.print.page.Block;
-import org.drillwright.print.page.Flow;
-import org.drillwright.print.page.Type;
+import org.drillwright.print.text.Paragraph;
+import org.drillwright.print.text.Styled;
 
-/** A page for each card of a drill, at its true size; under the last what the card leaves out and where the way leads. */
-record DrillPages(List<Entry> entries, Map<String, Integer> pages, Type type, double width, Labels labels) {
+/**
+ * A drill on a page of a booklet: on two that are seen at once if one does not hold it, on more only if it must be.
+ * Counts are set as on its card.
+ */
+final class DrillPages {
 
-    DrillPages {
-        entries = List.copyOf(entries);
-        pages = Map.copyOf(pages);
+    private final CardText text;
+    private final DrillWords words;
+    private final PageGrid paper;
+    private final Press press;
+    private final Labels labels;
+    private final Slab foot;
+    private final double room;
+    private final Slab header;
+    private final Slab heads;
+    private final List<Slab> counts;
+    private final Slab closing;
+    private final Slab behind;
+
+    private DrillPages(CardText text, DrillWords words, PageGrid paper, Press press, Labels labels) {
+        this.text = text;
+        this.words = words;
+        this.paper = paper;
+        this.press = press;
+        this.labels = labels;
+        this.foot = Pages.foot(press, labels, words.remarks(), text.foot().mark());
+        this.room = Pages.room(press, foot);
+        this.header = header();
+        this.heads = new HeadsBlock(text.heads(), press).set();
+        this.counts = text.counts().stream()
+                .map(count -> new CountBlock(count, text.heads(), press).set())
+                .toList();
+        this.closing = new ClosingBlock(text, press).set();
+        this.behind = behind();
     }
 
-    /** Lays one drill from a new page on. */
-    void lay(Entry entry, Flow flow) {
-        for (Frame card : entry.cards()) {
-            flow.turn();
-            flow.add(framed(card));
+    /** With all pictures if so one page holds it, else without those in which nothing is aimed, else on more pages. */
+    static DrillPages of(CardText text, DrillWords words, PageGrid paper, Labels labels) {
+        Press press = Press.of(text, paper.grid(), words.faces());
+        Function<CardText, DrillPages> laid = some -> new DrillPages(some, words, paper, press, labels);
+        DrillPages whole = laid.apply(text);
+        DrillPages fewer = laid.apply(text.withoutQuietPictures());
+        return !whole.isOnePage() && fewer.isOnePage() ? fewer : whole;
+    }
+
+    Slab foot() {
+        return foot;
+    }
+
+    /** How many counts each page has; nothing if one part of the drill fits no page. */
+    Optional<List<Integer>> shares() {
+        int all = text.counts().size();
+        if (isOnePage()) {
+            return Optional.of(List.of(all));
         }
-        labelled(Label.WORKS_ON, String.join(", ", entry.drill().worksOn()), flow);
-        labelled(
-                Label.NEEDS,
-                named(other -> entry.drill().needs().contains(other.drill().id())),
-                flow);
-        labelled(
-                Label.LEADS_TO,
-                named(other -> other.drill().needs().contains(entry.drill().id())),
-                flow);
-        labelled(Label.PURPOSE, entry.drill().purpose(), flow);
-        labelled(Label.NOTE, entry.drill().note(), flow);
-    }
-
-    private void labelled(Label label, String words, Flow flow) {
-        if (!words.isBlank()) {
-            flow.add(type.labelled(labels.text(label), words, width));
+        int best = -1;
+        double least = room;
+        for (int first = 1; first <= all; first++) {
+            double longer = Math.max(begun(first), ended(first));
+            if (longer <= least) {
+                best = first;
+                least = longer;
+            }
         }
+        return best < 0 ? many() : Optional.of(List.of(best, all - best));
     }
 
-    /** Titles with their pages. */
-    private String named(Predicate<Entry> wanted) {
-        return entries.stream()
-                .filter(wanted)
-                .map(entry -> entry.title() + "\u00A0("
-                        + pages.getOrDefault(entry.drill().id(), 1) + ")")
-                .collect(Collectors.joining("; "));
+    private boolean isOnePage() {
+        int all = text.counts().size();
+        return begun(all) + closing.height() + behind.height() <= room;
     }
 
-    /** In the middle, its edge drawn: nobody cuts a book. */
-    private Block framed(Frame card) {
-        double x = (width - card.width()) / 2;
-        Mark edge = Mark.Shape.stroked(Outline.box(new Box(x, 0, card.width(), card.height())), 0.5, Ink.BLACK);
-        return new Block(
-                card.height() + 0.8 * type.size(), List.of(edge), List.of(new Node.Placed(x, 0, Quarter.UP, card)));
+    private double begun(int counts) {
+        return header.height() + heads.height() + sum(0, counts);
+    }
+
+    private double ended(int from) {
+        int all = text.counts().size();
+        double table = from == all ? 0 : heads.height() + sum(from, all);
+        return continued(from, all).height() + table + closing.height() + behind.height();
+    }
+
+    private Optional<List<Integer>> many() {
+        double further = continued(0, 1).height();
+        return new Sides(
+                        side -> room - heads.height() - (side == 0 ? header.height() : further),
+                        closing.height() + behind.height(),
+                        0)
+                .share(counts.stream().map(Slab::height).toList());
+    }
+
+    private double sum(int from, int to) {
+        return counts.subList(from, to).stream().mapToDouble(Slab::height).sum();
+    }
+
+    /** What stands between the running head and the foot of each page. */
+    List<Slab> bodies(String anchor) {
+        List<Integer> shares = shares().orElseThrow();
+        List<Slab> bodies = new ArrayList<>();
+        int from = 0;
+        for (int page = 0; page < shares.size(); page++) {
+            int to = from + shares.get(page);
+            boolean last = page == shares.size() - 1;
+            Slab above = page == 0 ? Slab.stack(List.of(anchor(anchor), header)) : continued(from, to);
+            Slab below = last ? Slab.stack(List.of(closing, behind)) : Slab.NONE;
+            bodies.add(body(above, counts.subList(from, to), below));
+            from = to;
+        }
+        return bodies;
+    }
+
+    private Slab body(Slab above, List<Slab> counts, Slab below) {
+        double needed = above.height()
+                + heads.height()
+                + below.height()
+                + counts.stream().mapToDouble(Slab::height).sum();
+        Slab table = new CountTable(press).set(heads, counts, room - needed);
+        return Slab.stack(List.of(above, table, below));
+    }
+
+    private Slab anchor(String name) {
+        Grid grid = press.grid();
+        return new Slab(0, List.of(), List.of(new Node.Anchor(name, grid.left(), 0)), List.of());
+    }
+
+    private Slab header() {
+        Grid grid = press.grid();
+        Setting title = press.balanced(text.title(), press.scale().title(), grid.axis(), 0, grid.besideNumbers());
+        List<Paragraph> before = new ArrayList<>(words.purpose());
+        before.addAll(text.before());
+        return Slab.stack(List.of(
+                Press.slab(Role.TITLE, title),
+                press.paragraph(words.about(), grid.axis()),
+                press.space(0.35),
+                press.list(before, grid.axis()),
+                press.space(0.35)));
+    }
+
+    private Slab continued(int from, int to) {
+        String said = from == to
+                ? labels.text(Label.CONTINUED_CLOSING)
+                : to - from == 1
+                        ? labels.text(Label.CONTINUED_COUNT, numeral(from))
+                        : labels.text(Label.CONTINUED_COUNTS, numeral(from), numeral(to - 1));
+        Paragraph both = words.title().followedBy(new Styled("· " + said, Face.REGULAR));
+        return Slab.stack(List.of(press.paragraph(both, press.grid().axis()), press.space(0.35)));
+    }
+
+    private String numeral(int count) {
+        return text.counts().get(count).numeral();
+    }
+
+    /** What a card has no room for: the note, and under a heavy rule which drills come before and behind. */
+    private Slab behind() {
+        Grid grid = press.grid();
+        List<Slab> behind = new ArrayList<>();
+        if (!words.note().isEmpty()) {
+            Setting note = press.running(words.note(), paper.notes(), grid.axis(), 0, grid.besideNumbers());
+            behind.add(press.space(0.35));
+            behind.add(Press.slab(Role.PARAGRAPH, note));
+        }
+        if (!words.related().isEmpty()) {
+            behind.add(press.space(0.5));
+            behind.add(press.rule(Press.HEAVY));
+            behind.add(press.space(0.4));
+            behind.add(press.list(words.related(), grid.axis()));
+        }
+        return Slab.stack(behind);
     }
 }

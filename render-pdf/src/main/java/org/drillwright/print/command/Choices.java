@@ -12,6 +12,7 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.classes.PlanFormat;
 import org.drillwright.print.command.classes.TableFormat;
 import org.drillwright.print.command.drills.ReportFormat;
+import org.drillwright.print.command.packet.Binding;
 import org.drillwright.print.command.printing.Edge;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.school.SchemaCommand;
@@ -31,6 +32,7 @@ public final class Choices {
         put(CardSize.class, CardSize::word);
         put(SheetSize.class, SheetSize::word);
         put(Paper.class, Paper::word);
+        put(Binding.class, Binding::word);
         put(Back.class, back -> back.name().toLowerCase(Locale.ROOT));
         put(Edge.class, Edge::word);
         put(Laminate.class, laminate -> laminate.name().toLowerCase(Locale.ROOT));

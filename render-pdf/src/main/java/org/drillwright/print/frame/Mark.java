@@ -17,16 +17,20 @@ public sealed interface Mark {
      * @param size of the type
      * @param degrees turned about its beginning, against the clock
      */
-    record Text(double x, double baseline, double size, Face face, String text, Ink ink, double degrees)
+    record Text(double x, double baseline, double size, Face face, String text, Ink ink, double degrees, Span span)
             implements Mark {
 
         public Text(double x, double baseline, double size, Face face, String text, Ink ink) {
             this(x, baseline, size, face, text, ink, 0);
         }
 
+        public Text(double x, double baseline, double size, Face face, String text, Ink ink, double degrees) {
+            this(x, baseline, size, face, text, ink, degrees, Span.PLAIN);
+        }
+
         @Override
         public Text moved(double dx, double dy) {
-            return new Text(x + dx, baseline + dy, size, face, text, ink, degrees);
+            return new Text(x + dx, baseline + dy, size, face, text, ink, degrees, span);
         }
     }
 

@@ -74,6 +74,14 @@ public sealed interface Node {
         }
     }
 
+    /** A place that runs of text lead to: nothing is seen of it. */
+    record Anchor(String name, double x, double y) implements Node {
+        @Override
+        public Node moved(double dx, double dy) {
+            return new Anchor(name, x + dx, y + dy);
+        }
+    }
+
     /**
      * A whole frame inside another, at its true size.
      *

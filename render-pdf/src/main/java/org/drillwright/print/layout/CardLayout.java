@@ -6,8 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.layout.block.Press;
-import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.CardText;
@@ -19,22 +18,22 @@ import org.drillwright.print.text.Typefaces;
 import org.drillwright.print.text.Wording;
 
 /**
- * Lays drills as cards. All type is of the grid's five sizes, whatever a drill says. What does not fit gives way in whole
+ * Lays drills as cards. All type is of its scale's five sizes, whatever a drill says. What does not fit gives way in whole
  * steps: first the pictures of counts in which nothing is aimed, if that brings the drill on one side; then counts go
  * over to the back, then to a second card. Nothing is cut off: what cannot be printed whole is not printed, and said to
  * be so.
  */
 public final class CardLayout {
 
-    private final Grid grid;
+    private final Format format;
     private final Labels labels;
     private final Typefaces faces;
     private final Back back;
     private final List<CardSides> cards = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
 
-    private CardLayout(Grid grid, Back back, Labels labels, Typefaces faces) {
-        this.grid = grid;
+    private CardLayout(Format format, Back back, Labels labels, Typefaces faces) {
+        this.format = format;
         this.back = back;
         this.labels = labels;
         this.faces = faces;
@@ -42,17 +41,17 @@ public final class CardLayout {
 
     /** Cards of a size, in its usual type; backs stay blank where no count goes over to them. */
     public static Laid lay(List<CardSubject> drills, CardSize size, Labels labels, Typefaces faces) {
-        return lay(drills, Grid.of(size), Back.NONE, labels, faces);
+        return lay(drills, Format.of(size), Back.NONE, labels, faces);
     }
 
     /**
      * Cards are laid by all processors at once: no drill's cards depend on another's. A back is printed where no count
      * goes over to it.
      */
-    public static Laid lay(List<CardSubject> drills, Grid grid, Back back, Labels labels, Typefaces faces) {
+    public static Laid lay(List<CardSubject> drills, Format format, Back back, Labels labels, Typefaces faces) {
         Stream<CardSubject> all = drills.size() == 1 ? drills.stream() : drills.parallelStream();
         List<CardLayout> each = all.map(drill -> {
-                    CardLayout layout = new CardLayout(grid, back, labels, faces);
+                    CardLayout layout = new CardLayout(format, back, labels, faces);
                     layout.lay(drill);
                     return layout;
                 })
@@ -94,7 +93,7 @@ public final class CardLayout {
                     Problem.Kind.NOT_PRINTED,
                     subject.drill().id(),
                     "",
-                    Sentences.tooLong(grid.card(), formats.smallest(grid.card(), Integer.MAX_VALUE))));
+                    Sentences.tooLong(format.size(), formats.smallest(format.size(), Integer.MAX_VALUE))));
             return;
         }
         cards.addAll(composition.cards(behind(text, composition, subject)));
@@ -103,26 +102,27 @@ public final class CardLayout {
 
     /** Without the pictures in which nothing is aimed where that brings the whole drill on one side. */
     private Composition composed(CardText text) {
-        Composition whole = new Composition(text, grid, labels, faces);
+        Composition whole = new Composition(text, format.grid(), labels, faces);
         if (whole.isOneSide()) {
             return whole;
         }
-        Composition fewer = new Composition(text.withoutQuietPictures(), grid, labels, faces);
+        Composition fewer = new Composition(text.withoutQuietPictures(), format.grid(), labels, faces);
         return fewer.isOneSide() ? fewer : whole;
     }
 
     private Optional<Frame> behind(CardText text, Composition composition, CardSubject subject) {
         return switch (back) {
             case NONE -> Optional.empty();
-            case SAFETY -> Optional.of(SafetyCard.behind(grid, subject.school().name(), labels, faces));
+            case SAFETY ->
+                Optional.of(SafetyCard.behind(format.grid(), subject.school().name(), labels, faces));
             case PICTURES -> {
-                if (!grid.isRinged() || !composition.isOneSide()) {
+                if (!format.grid().isRinged() || !composition.isOneSide()) {
                     yield Optional.empty();
                 }
-                Optional<Frame> pictures = new PictureBack(text, Press.of(text, grid, faces)).frame();
+                Optional<Frame> pictures = new PictureBack(text, format, faces).frame();
                 if (pictures.isEmpty()) {
                     problems.add(new Problem(
-                            Problem.Kind.PRINTED, subject.drill().id(), "", Sentences.backTooLong(grid.card())));
+                            Problem.Kind.PRINTED, subject.drill().id(), "", Sentences.backTooLong(format.size())));
                 }
                 yield pictures;
             }
@@ -131,13 +131,13 @@ public final class CardLayout {
 
     private void remark(CardSubject subject, Composition composition, Formats formats) {
         String id = subject.drill().id();
-        int handy = Formats.handy(grid.card());
+        int handy = Formats.handy(format.size());
         if (composition.cards() > handy) {
             problems.add(new Problem(
                     Problem.Kind.PRINTED,
                     id,
                     "",
-                    Sentences.manyCards(composition.cards(), grid.card(), formats.smallest(grid.card(), handy))));
+                    Sentences.manyCards(composition.cards(), format.size(), formats.smallest(format.size(), handy))));
         }
         for (String word : composition.broken()) {
             problems.add(new Problem(Problem.Kind.PRINTED, id, fieldOf(word, subject), Sentences.broken(word)));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drillwright.model.CardSize;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Millimetres;
@@ -12,8 +13,9 @@ import org.drillwright.print.layout.block.HeaderBlock;
 import org.drillwright.print.layout.block.PictureRow;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Slab;
-import org.drillwright.print.layout.fit.Scale;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.CardText;
+import org.drillwright.print.text.Typefaces;
 
 /**
  * The back of a card that holds its drill in front: what it is for, which cards stand before and behind it, and the
@@ -25,11 +27,13 @@ final class PictureBack {
     private static final int FEW = 3;
 
     private final CardText text;
+    private final CardSize size;
     private final Press press;
 
-    PictureBack(CardText text, Press press) {
+    PictureBack(CardText text, Format format, Typefaces faces) {
         this.text = text;
-        this.press = press;
+        this.size = format.size();
+        this.press = Press.of(text, format.grid(), faces);
     }
 
     /** With pictures as large as fit, on small cards and for long drills with sentences only; nothing if none fit. */
@@ -40,10 +44,10 @@ final class PictureBack {
     /** In points; 0 for sentences only. */
     private Stream<Double> widths() {
         boolean few = text.counts().size() <= FEW;
-        Stream<Double> pictures = switch (Scale.of(press.grid().card())) {
-            case POCKET, WALL_A4, WALL_A3 -> Stream.of();
-            case HAND -> few ? Stream.of(48.0, 34.0) : Stream.of(34.0);
-            case RING -> few ? Stream.of(70.0, 50.0) : Stream.of(50.0);
+        Stream<Double> pictures = switch (size) {
+            case A7, INDEX_3X5, WALL_A4, WALL_A3 -> Stream.of();
+            case A6, INDEX_4X6, QUARTER_LETTER -> few ? Stream.of(48.0, 34.0) : Stream.of(34.0);
+            case A5, INDEX_5X8, HALF_LETTER -> few ? Stream.of(70.0, 50.0) : Stream.of(50.0);
         };
         return Stream.concat(pictures.map(Millimetres::toPoints), Stream.of(0.0));
     }

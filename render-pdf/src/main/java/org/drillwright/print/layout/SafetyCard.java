@@ -43,8 +43,7 @@ public final class SafetyCard {
                 .map(manner -> laid(press, text, manner, behind))
                 .flatMap(Optional::stream)
                 .findFirst()
-                .orElseThrow(() -> new IllegalStateException(
-                        "a card of size " + grid.card().word() + " cannot hold the rules of conduct"));
+                .orElseThrow(() -> new IllegalStateException("a card cannot hold the rules of conduct"));
     }
 
     private static Optional<Frame> laid(Press press, SafetyText text, RuleOfConduct.Manner manner, boolean behind) {

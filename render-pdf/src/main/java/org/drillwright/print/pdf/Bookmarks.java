@@ -1,5 +1,6 @@
 package org.drillwright.print.pdf;
 
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,36 +20,48 @@ final class Bookmarks {
     private int left;
     private String before = "";
 
-    Bookmarks(List<Chapter> chapters) {
-        this.chapters = chapters.iterator();
+    private final Contents contents;
+    private final List<Titled> cards = new ArrayList<>();
+
+    /** A card's title and where it stands, in points from the bottom of its page. */
+    private record Titled(String words, PDPage page, double top) {}
+
+    Bookmarks(Contents contents) {
+        this.contents = contents;
+        this.chapters = contents.chapters().iterator();
     }
 
     /** Takes the front of a page. */
     void page(PDPage page, Frame frame) {
         for (CardTitle card : CardTitle.on(frame)) {
-            double top = frame.height() - card.y();
-            if (left == 0) {
-                begin(page, top);
-            }
-            left--;
-            if (!card.words().equals(before)) {
-                item(card.words(), page, top, under);
-            }
-            before = card.words();
+            cards.add(new Titled(card.words(), page, frame.height() - card.y()));
         }
     }
 
-    private void begin(PDPage page, double top) {
+    private void add(Titled card) {
+        if (left == 0) {
+            begin(card);
+        }
+        left--;
+        if (!card.words().equals(before)) {
+            item(card.words(), card.page(), card.top(), under);
+        }
+        before = card.words();
+    }
+
+    private void begin(Titled card) {
         before = "";
         Chapter next = chapters.hasNext() ? chapters.next() : new Chapter("", Integer.MAX_VALUE);
         left = next.cards();
-        under = next.title().isBlank() ? outline : item(next.title(), page, top, outline);
+        under = next.title().isBlank() ? outline : item(next.title(), card.page(), card.top(), outline);
         if (under instanceof PDOutlineItem item) {
             item.openNode();
         }
     }
 
+    /** All of them, in the order of reading; what has no title goes on with what stands before it. */
     void finish(PDDocument document) {
+        contents.read(cards).stream().filter(card -> !card.words().isEmpty()).forEach(this::add);
         if (outline.hasChildren()) {
             document.getDocumentCatalog().setDocumentOutline(outline);
         }

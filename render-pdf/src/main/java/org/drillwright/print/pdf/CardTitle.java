@@ -10,6 +10,7 @@ import org.drillwright.print.frame.Role;
 /**
  * What a card on a page is called.
  *
+ * @param words empty if it has no title
  * @param y of the card's top, from the top of the page, in points
  */
 record CardTitle(String words, double y) {
@@ -25,10 +26,12 @@ record CardTitle(String words, double y) {
         if (node instanceof Node.Placed placed) {
             placed.frame().content().forEach(inner -> collect(inner, placed.y(), into));
         } else if (node instanceof Node.Group group && group.role() == Role.CARD) {
-            group.parts().stream()
+            String title = group.parts().stream()
                     .filter(part -> part instanceof Node.Words words && words.role() == Role.TITLE)
                     .findFirst()
-                    .ifPresent(title -> into.add(new CardTitle(words((Node.Words) title), y)));
+                    .map(words -> words((Node.Words) words))
+                    .orElse("");
+            into.add(new CardTitle(title, y));
         }
     }
 

@@ -1,12 +1,16 @@
 package org.drillwright.print.pdf;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.util.Matrix;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Span;
+import org.drillwright.print.text.Typeface;
 
 /** Draws a frame on a page and tags what it draws. */
 final class PagePen {
@@ -61,22 +65,48 @@ final class PagePen {
             page.op("EMC");
         } else if (node instanceof Node.Figure figure) {
             figure(figure, parent, marks);
+        } else if (node instanceof Node.Anchor anchor) {
+            Box there = onPage(new Box(anchor.x(), anchor.y(), 0, 0), marks.height());
+            tags.anchor(anchor.name(), there.x(), there.y());
         } else if (node instanceof Node.Placed placed) {
             placed(placed, parent, marks);
         }
     }
 
     private void words(Node.Words words, PDStructureElement element, MarkPen marks) throws IOException {
-        if (words.lines().isEmpty()) {
-            return;
+        List<Mark.Text> runs = words.lines();
+        int start = 0;
+        while (start < runs.size()) {
+            Span span = runs.get(start).span();
+            int end = start + 1;
+            while (end < runs.size() && runs.get(end).span().equals(span)) {
+                end++;
+            }
+            begin(span.equals(Span.PLAIN) ? element : span(span, runs.subList(start, end), element, marks));
+            for (int at = start; at < end; at++) {
+                boolean last = at == runs.size() - 1;
+                marks.text(runs.get(at), last ? "" : MarkPen.joint(runs.get(at), runs.get(at + 1)));
+            }
+            page.op("EMC");
+            start = end;
         }
-        begin(element);
-        for (int at = 0; at < words.lines().size(); at++) {
-            Mark.Text line = words.lines().get(at);
-            boolean last = at == words.lines().size() - 1;
-            marks.text(line, last ? "" : MarkPen.joint(line, words.lines().get(at + 1)));
+    }
+
+    private PDStructureElement span(Span span, List<Mark.Text> runs, PDStructureElement parent, MarkPen marks)
+            throws IOException {
+        StringBuilder said = new StringBuilder();
+        List<Box> boxes = new ArrayList<>();
+        for (Mark.Text run : runs) {
+            Typeface face = fonts.face(run.face()).measures();
+            double high = face.ascent() * run.size();
+            double width = face.width(run.text()) * run.size();
+            boxes.add(onPage(
+                    new Box(run.x(), run.baseline() - high, width, high + face.descent() * run.size()),
+                    marks.height()));
+            said.append(said.isEmpty() || said.charAt(said.length() - 1) == ' ' ? "" : " ")
+                    .append(run.text());
         }
-        page.op("EMC");
+        return tags.span(span, said.toString().strip(), boxes, parent);
     }
 
     private void begin(PDStructureElement element) {

@@ -41,7 +41,7 @@ public final class PdfWriter {
             Fonts fonts = new Fonts(document, faces);
             Drawn drawn = new Drawn(document, fonts);
             Tags tags = new Tags(document);
-            Bookmarks bookmarks = new Bookmarks(contents.chapters());
+            Bookmarks bookmarks = new Bookmarks(contents);
             for (int at = 0; at < pages.size(); at++) {
                 PDPage page = page(document, pages.get(at), fonts, drawn, tags);
                 boolean back = contents.bothSides() && at % 2 == 1;
@@ -51,7 +51,7 @@ public final class PdfWriter {
             }
             bookmarks.finish(document);
             fonts.finish();
-            tags.finish();
+            tags.finish(contents);
             document.save(out);
         }
     }

@@ -1,5 +1,7 @@
 package org.drillwright.print.pdf;
 
+import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -9,14 +11,17 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDNumberTreeNode;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDObjectReference;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDParentTreeValue;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDLayoutAttributeObject;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.frame.Span;
 
 /** The document's tree of meaning, grown page by page. */
 final class Tags {
@@ -27,6 +32,7 @@ final class Tags {
     private final PDStructureTreeRoot tree = new PDStructureTreeRoot();
     private final PDStructureElement root = new PDStructureElement(StandardStructureTypes.DOCUMENT, tree);
     private final Map<Integer, PDParentTreeValue> parents = new TreeMap<>();
+    private final Links links = new Links();
 
     Tags(PDDocument document) {
         document.getDocumentCatalog().setStructureTreeRoot(tree);
@@ -42,8 +48,14 @@ final class Tags {
         return new Page(page, content);
     }
 
-    /** Writes down which part each piece of content belongs to. */
-    void finish() {
+    /** Puts cards in the order of reading, and writes down which part each piece of content belongs to. */
+    void finish(Contents contents) {
+        links.finish();
+        if (root.getCOSObject().getDictionaryObject(COSName.K) instanceof COSArray cards) {
+            COSArray read = new COSArray();
+            contents.read(cards.toList()).forEach(read::add);
+            root.getCOSObject().setItem(COSName.K, read);
+        }
         PDNumberTreeNode byPage = new PDNumberTreeNode(PDParentTreeValue.class);
         byPage.setNumbers(parents);
         tree.setParentTree(byPage);
@@ -89,6 +101,28 @@ final class Tags {
             PDStructureElement element = element(StandardStructureTypes.SPAN, parent);
             element.setActualText(said);
             return element;
+        }
+
+        /** Words in another language, or that lead somewhere, each line of them in its box on the page. */
+        PDStructureElement span(Span span, String words, List<Box> lines, PDStructureElement parent)
+                throws IOException {
+            String type = span.to().isPresent() ? StandardStructureTypes.LINK : StandardStructureTypes.SPAN;
+            PDStructureElement element = element(type, parent);
+            span.language().ifPresent(language -> element.setLanguage(language.toLanguageTag()));
+            if (span.to().isPresent()) {
+                PDAnnotationLink area = links.area(span.to().get(), words, page, lines);
+                area.setStructParent(parents.size());
+                parents.put(parents.size(), new PDParentTreeValue(element.getCOSObject()));
+                PDObjectReference reference = new PDObjectReference();
+                reference.setReferencedObject(area);
+                element.appendKid(reference);
+            }
+            return element;
+        }
+
+        /** A place that words lead to, in points from the bottom left of the page. */
+        void anchor(String name, double x, double y) {
+            links.place(name, page, x, y);
         }
 
         /** The number of a new piece of content that belongs to an element. */

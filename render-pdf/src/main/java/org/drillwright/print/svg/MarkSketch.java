@@ -50,6 +50,7 @@ final class MarkSketch {
         if (text.face() == Face.BOLD) {
             markup.with("font-weight", "bold");
         }
+        text.span().language().ifPresent(language -> markup.with("lang", language.toLanguageTag()));
         double width = faces.of(text.face()).width(text.text()) * text.size();
         if (width > 0) {
             markup.with("textLength", width).with("lengthAdjust", "spacing");

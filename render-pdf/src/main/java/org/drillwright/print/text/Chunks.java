@@ -4,14 +4,16 @@ import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.drillwright.print.frame.Face;
 
 /** Cuts stretches of text where a line may end, and measures the pieces. */
 final class Chunks {
 
+    /** Behind a stretch it stands for the space to the next, and no line ends there. */
+    private static final char NO_BREAK = '\u00A0';
+
     private final Typefaces faces;
     private final StringBuilder text = new StringBuilder();
-    private final List<Face> faceAt = new ArrayList<>();
+    private final List<Styled> styleAt = new ArrayList<>();
 
     private Chunks(Typefaces faces) {
         this.faces = faces;
@@ -28,17 +30,17 @@ final class Chunks {
         if (clean.isEmpty()) {
             return;
         }
-        if (text.length() > 0) {
+        if (text.length() > 0 && text.charAt(text.length() - 1) != NO_BREAK) {
             // A space belongs to the word before it, as when a line is put together.
-            add(" ", faceAt.get(faceAt.size() - 1));
+            add(" ", styleAt.get(styleAt.size() - 1));
         }
-        add(clean, stretch.face());
+        add(clean, stretch);
     }
 
-    private void add(String added, Face face) {
+    private void add(String added, Styled style) {
         text.append(added);
         for (int at = 0; at < added.length(); at++) {
-            faceAt.add(face);
+            styleAt.add(style);
         }
     }
 
@@ -118,14 +120,14 @@ final class Chunks {
         boolean soft = behind > start && text.charAt(behind - 1) == Wording.SOFT_HYPHEN;
         List<Styled> parts = parts(start, behind);
         double width = width(parts);
-        Typeface face = faces.of(faceAt.get(end - 1));
+        Typeface face = faces.of(styleAt.get(end - 1).face());
         double onward = width + (spaced ? face.advance(' ') : kerning(end, face));
         double hyphen = soft ? face.advance(Wording.SOFT_HYPHEN) : 0;
         return new Chunk(parts, width, onward, hyphen, spaced, manner);
     }
 
     private double kerning(int at, Typeface face) {
-        return at < text.length() && faces.of(faceAt.get(at)) == face
+        return at < text.length() && faces.of(styleAt.get(at).face()) == face
                 ? face.kerning(text.codePointBefore(at), text.codePointAt(at))
                 : 0;
     }
@@ -138,8 +140,8 @@ final class Chunks {
             if (unit != Wording.SOFT_HYPHEN && unit != Wording.BREAK_HERE) {
                 run.append(unit);
             }
-            if (run.length() > 0 && (at == end - 1 || faceAt.get(at + 1) != faceAt.get(at))) {
-                parts.add(new Styled(run.toString(), faceAt.get(at)));
+            if (run.length() > 0 && (at == end - 1 || !styleAt.get(at + 1).isStyledAs(styleAt.get(at)))) {
+                parts.add(styleAt.get(at).saying(run.toString()));
                 run.setLength(0);
             }
         }

@@ -33,20 +33,23 @@ final class Holding {
         boolean opens = before.isEmpty() || ENDS_SENTENCE.matcher(before).matches();
         if ((opens && letters(word) <= SHORT && !ENDS_SENTENCE.matcher(word).matches())
                 || isOneLetter(word)
-                || isOneReading(word, next)) {
+                || isOneReading(before, word, next)) {
             return Chunk.Manner.PARTING;
         }
         char last = word.charAt(word.length() - 1);
         return ",;:".indexOf(last) >= 0 ? Chunk.Manner.PAUSING : Chunk.Manner.PLAIN;
     }
 
-    private static boolean isOneReading(String word, String next) {
+    /** Of a list of numbers the first two stay together: a long one must end somewhere. */
+    private static boolean isOneReading(String before, String word, String next) {
         String bare = next.replaceAll("[.,;:)]+$", "");
         boolean number = NUMBER.matcher(word).matches();
         return (number && UNITS.contains(bare))
                 || (BEFORE_NUMBER.matcher(word).matches()
                         && NUMBER.matcher(bare).matches())
-                || (LISTED.matcher(word).matches() && NUMBER.matcher(bare).matches())
+                || (LISTED.matcher(word).matches()
+                        && NUMBER.matcher(bare).matches()
+                        && !LISTED.matcher(before).matches())
                 || "–".equals(next)
                 || ("–".equals(word) && NUMBER.matcher(bare).matches());
     }

@@ -102,19 +102,19 @@ public final class Paragraph {
             Chunk chunk = on.get(at);
             parts.addAll(chunk.parts());
             if (chunk.spaced()) {
-                parts.add(new Styled(" ", face(parts)));
+                parts.add(last(parts).saying(" "));
             }
             width += chunk.onward();
         }
         Chunk last = on.get(on.size() - 1);
         parts.addAll(last.parts());
         if (last.hyphen() > 0) {
-            parts.add(new Styled(String.valueOf(Wording.SOFT_HYPHEN), face(parts)));
+            parts.add(last(parts).saying(String.valueOf(Wording.SOFT_HYPHEN)));
         }
         return new TextLine(Styled.joined(parts), width + last.atEnd());
     }
 
-    private static Face face(List<Styled> parts) {
-        return parts.get(parts.size() - 1).face();
+    private static Styled last(List<Styled> parts) {
+        return parts.get(parts.size() - 1);
     }
 }

@@ -47,7 +47,7 @@ final class Splitting {
         characters.setText(part.text());
         int start = 0;
         for (int end = characters.next(); end != BreakIterator.DONE; end = characters.next()) {
-            add(new Styled(part.text().substring(start, end), part.face()));
+            add(part.saying(part.text().substring(start, end)));
             start = end;
         }
     }

@@ -24,7 +24,7 @@ import org.drillwright.print.Example;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.WholeCards;
-import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
@@ -56,9 +56,10 @@ public final class LayoutTarget {
         Language language = languages.get((choices[1] & 0xFF) % languages.size());
         Back back = List.of(Back.values()).get((choices[2] & 0xFF) % Back.values().length);
         CardSubject subject = subject(drill(texts(bytes)), choices[3]);
-        Laid laid = CardLayout.lay(List.of(subject), Grid.of(size), back, Labels.in(language), Family.dejaVu());
+        Laid laid = CardLayout.lay(List.of(subject), Format.of(size), back, Labels.in(language), Family.dejaVu());
         WholeCards.of(subject, laid, size);
-        assertEquals(laid, CardLayout.lay(List.of(subject), Grid.of(size), back, Labels.in(language), Family.dejaVu()));
+        assertEquals(
+                laid, CardLayout.lay(List.of(subject), Format.of(size), back, Labels.in(language), Family.dejaVu()));
         if (!laid.cards().isEmpty()) {
             assertWritten(laid);
         }

@@ -22,6 +22,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.fit.Scale;
 import org.drillwright.print.layout.words.Back;
@@ -189,7 +190,7 @@ class CardLayoutTest {
     void largePrintIsTheNextScaleOnTheSamePaper() {
         Laid laid = CardLayout.lay(
                 List.of(Drills.subject(Drills.riposte())),
-                Grid.of(CardSize.A6).inLargePrint(),
+                Format.of(CardSize.A6).inLargePrint(),
                 Back.NONE,
                 Labels.in(Language.ENGLISH),
                 Family.dejaVu());

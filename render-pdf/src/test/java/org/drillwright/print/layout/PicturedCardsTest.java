@@ -18,6 +18,7 @@ import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.Label;
@@ -33,7 +34,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 class PicturedCardsTest {
 
     private static Laid lay(Subject drill, CardSize size, Back back, Language language) {
-        return CardLayout.lay(List.of(Example.card(drill)), Grid.of(size), back, Labels.in(language), Family.dejaVu());
+        return CardLayout.lay(
+                List.of(Example.card(drill)), Format.of(size), back, Labels.in(language), Family.dejaVu());
     }
 
     private static Laid lay(String drill, Back back) {

@@ -46,7 +46,7 @@ public final class WholeCards {
     }
 
     /** Nothing stands outside the margins or on the hole, and nothing on anything else. */
-    static void inPlace(Frame card, Grid grid, Box hole) {
+    public static void inPlace(Frame card, Grid grid, Box hole) {
         assertEquals(grid.width(), card.width(), 1e-9);
         List<Box> boxes =
                 new ArrayList<>(Flat.texts(card).stream().map(Flat::box).toList());

@@ -40,6 +40,7 @@ import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.SafetyCard;
 import org.drillwright.print.layout.block.SheetNote;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.Labels;
@@ -133,7 +134,7 @@ class ConformanceTest {
                 List.of(
                         Example.card(Example.drill("circular-parry-of-sixte")),
                         Example.card(Example.drill("sabre-cut-to-head"))),
-                Grid.of(CardSize.A6),
+                Format.of(CardSize.A6),
                 Back.PICTURES,
                 Labels.in(Language.ITALIAN),
                 Family.dejaVu());

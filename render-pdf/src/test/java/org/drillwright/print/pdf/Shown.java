@@ -15,6 +15,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Laid;
 import org.drillwright.print.layout.SafetyCard;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.CardSubject;
@@ -84,7 +85,7 @@ enum Shown {
     }
 
     private static Laid lay(CardSubject card, CardSize size, Language language) {
-        return CardLayout.lay(List.of(card), Grid.of(size), Back.PICTURES, Labels.in(language), Family.dejaVu());
+        return CardLayout.lay(List.of(card), Format.of(size), Back.PICTURES, Labels.in(language), Family.dejaVu());
     }
 
     private static Frame translated(String id, Language language) {

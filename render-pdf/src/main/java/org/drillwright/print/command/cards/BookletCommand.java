@@ -4,23 +4,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.drillwright.model.CardSize;
 import org.drillwright.model.SheetSize;
-import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
-import org.drillwright.print.command.packet.PacketRun;
-import org.drillwright.print.command.printing.Choices;
-import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.packet.Binding;
+import org.drillwright.print.command.packet.BookletRun;
 import org.drillwright.print.command.write.OutputFile;
-import org.drillwright.print.impose.Laminate;
-import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.fit.Grid;
-import org.drillwright.print.layout.words.Back;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -29,8 +22,8 @@ import picocli.CommandLine.Option;
 @Command(
         name = "booklet",
         header = "Prints the whole school as a booklet to read.",
-        description = "Cover, contents, a map of the drills and what they need, a page for each drill with its card,"
-                + " what the drills work, and an index.%n",
+        description = "Contents, a page for each drill or two that are seen at once, what rests on what, an index, and"
+                + " what the drills work.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
@@ -40,12 +33,14 @@ public final class BookletCommand implements Callable<Integer> {
     private final SchoolOption school;
 
     @Option(
-            names = "--card",
-            paramLabel = "SIZE",
-            defaultValue = "a5",
-            description = "The size of the cards on the pages: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter or"
-                    + " half-letter. Normally a5.")
-    CardSize card = CardSize.A5;
+            names = "--pages",
+            paramLabel = "HOW",
+            defaultValue = "folded",
+            description =
+                    "folded, two pages on each side of a sheet, for folding and stapling: A5 on A4, half-letter on"
+                            + " Letter; single, the same pages one by one, to read on a screen or for a copy shop; or large, a"
+                            + " page to a sheet, in type 1.2 times as large. Normally folded.")
+    Binding pages = Binding.FOLDED;
 
     @Option(
             names = "--sheet",
@@ -69,18 +64,13 @@ public final class BookletCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (card.isForTheWall()) {
-            throw new CannotRun("A sheet for the wall leaves no room on a page: choose another --card.");
-        }
         Path target = Locations.file(run.here(), out);
         new OutputFile(target).mustBeFree();
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
         if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
             return Exit.MATERIAL;
         }
-        Choices choices =
-                new Choices(Grid.of(card), Paper.CARD, Back.NONE, Optional.empty(), Laminate.NONE, Shift.NONE, draft);
-        return new PacketRun(run, folder, choices, sheet.orElse(folder.school().sheet())).booklet(target, out)
+        return new BookletRun(run, folder, pages, sheet.orElse(folder.school().sheet()), draft).print(target, out)
                 ? Exit.DONE
                 : Exit.MATERIAL;
     }

@@ -33,7 +33,7 @@ import org.drillwright.print.command.record.Reprint;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PngPictures;
@@ -238,7 +238,7 @@ public final class CardsCommand implements Callable<Integer> {
 
     private Choices choices(School settings) {
         return new Choices(
-                grid(settings),
+                format(settings),
                 paper(settings),
                 back,
                 Optional.of(duplex.duplex()),
@@ -247,8 +247,8 @@ public final class CardsCommand implements Callable<Integer> {
                 draft);
     }
 
-    private Grid grid(School settings) {
-        Grid usual = Grid.of(card.orElse(settings.card()));
+    private Format format(School settings) {
+        Format usual = Format.of(card.orElse(settings.card()));
         return largePrint ? usual.inLargePrint() : usual;
     }
 

@@ -24,7 +24,7 @@ import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
@@ -123,8 +123,8 @@ public final class HandoutCommand implements Callable<Integer> {
         this.school = school;
     }
 
-    private Grid grid(School settings) {
-        Grid usual = Grid.of(card.orElse(settings.card()));
+    private Format format(School settings) {
+        Format usual = Format.of(card.orElse(settings.card()));
         return largePrint ? usual.inLargePrint() : usual;
     }
 
@@ -161,7 +161,7 @@ public final class HandoutCommand implements Callable<Integer> {
     private boolean print(SchoolFolder folder, Path target, String shown) {
         SheetSize paper = sheet.orElse(folder.school().sheet());
         Choices choices = new Choices(
-                grid(folder.school()),
+                format(folder.school()),
                 Paper.of(paper),
                 back,
                 Optional.of(duplex.duplex()),

@@ -61,7 +61,7 @@ final class Handout implements Product {
         Label how = duplex == Duplex.LONG_EDGE ? Label.PACKET_LONG : Label.PACKET_SHORT;
         Packet packet = new Packet(
                 new Cover(school, title, choices.size(), how, listed()),
-                SafetyCard.lay(choices.grid(), school.name(), labels, document.faces()),
+                SafetyCard.lay(choices.format().grid(), school.name(), labels, document.faces()),
                 cards.stream().map(LaidCard::leaf).toList(),
                 plan);
         if (!packet.fits()) {

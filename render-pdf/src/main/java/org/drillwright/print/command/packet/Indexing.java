@@ -1,12 +1,14 @@
 package org.drillwright.print.command.packet;
 
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
@@ -19,7 +21,7 @@ import org.drillwright.reading.Term;
 import org.drillwright.reading.TermKind;
 import org.drillwright.reading.Terms;
 
-/** Gathers the terms that drills say in their counts, each under the first way in which the school's language says it. */
+/** Gathers the terms that drills say in their counts, each in the way in which it prints it. */
 final class Indexing {
 
     /** What one looks up: things to do, positions, targets. Courtesy and measures stand on every card. */
@@ -30,47 +32,52 @@ final class Indexing {
 
     static Index of(List<Subject> drills, School school) {
         Map<String, Set<String>> fundamentals = new TreeMap<>();
-        Map<String, Set<String>> terms = new TreeMap<>();
-        if (!drills.isEmpty()) {
-            Map<Term, String> heads = heads(drills.get(0).reader().glossary(), school.language());
-            for (Subject drill : drills) {
-                String id = drill.drill().id();
-                drill.drill().worksOn().forEach(word -> put(fundamentals, word, id));
-                terms(drill).forEach(term -> {
-                    String head = heads.get(term);
-                    if (head != null && LOOKED_UP.contains(term.kind())) {
-                        put(terms, head, id);
-                    }
-                });
-            }
+        Map<String, Set<String>> printed = new TreeMap<>();
+        Map<Term, List<Subject>> terms = new LinkedHashMap<>();
+        for (Subject drill : drills) {
+            drill.drill().worksOn().forEach(word -> put(fundamentals, word, drill));
+            terms(drill).stream()
+                    .filter(term -> LOOKED_UP.contains(term.kind()))
+                    .forEach(term -> terms.computeIfAbsent(term, first -> new ArrayList<>())
+                            .add(drill));
         }
-        return new Index(fundamentals, terms);
+        terms.forEach((term, some) -> {
+            List<String> ways = ways(term, some.get(0).reader().glossary(), school.language());
+            List<String> used =
+                    PrintedWay.of(ways, some.stream().map(Indexing::printed).toList(), school.language());
+            for (int at = 0; at < used.size(); at++) {
+                put(printed, used.get(at), some.get(at));
+            }
+        });
+        return new Index(fundamentals, printed);
     }
 
-    private static void put(Map<String, Set<String>> words, String word, String id) {
-        words.computeIfAbsent(word, first -> new TreeSet<>()).add(id);
+    private static void put(Map<String, Set<String>> words, String word, Subject drill) {
+        words.computeIfAbsent(word, first -> new TreeSet<>()).add(drill.drill().id());
     }
 
     private static Set<Term> terms(Subject drill) {
-        Set<Term> terms = new LinkedHashSet<>();
-        drill.drill().steps().forEach(step -> {
-            for (Side side : Side.values()) {
-                step.turn(side)
-                        .map(Turn::read)
-                        .ifPresent(words -> terms.addAll(Terms.of(drill.reader().read(words))));
-            }
-        });
-        return terms;
+        return turns(drill)
+                .flatMap(turn -> Terms.of(drill.reader().read(turn.read())).stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    private static Map<Term, String> heads(Glossary glossary, Language language) {
-        Map<Term, String> heads = new HashMap<>();
-        for (Glossary.Item item : glossary.items()) {
-            Stream.of(language.word(), "en")
-                    .flatMap(tag -> item.in(tag).stream())
-                    .findFirst()
-                    .ifPresent(word -> heads.put(item.term(), word));
-        }
-        return heads;
+    private static String printed(Subject drill) {
+        return turns(drill).map(Turn::say).collect(Collectors.joining("\n"));
+    }
+
+    private static Stream<Turn> turns(Subject drill) {
+        return drill.drill().steps().stream()
+                .flatMap(step -> Stream.of(Side.values()).flatMap(side -> step.turn(side).stream()));
+    }
+
+    /** How a term is said, in the school's language first. */
+    private static List<String> ways(Term term, Glossary glossary, Language language) {
+        return glossary.item(term).stream()
+                .flatMap(item -> Stream.concat(
+                        item.in(language.word()).stream(),
+                        item.words().values().stream().flatMap(List::stream)))
+                .distinct()
+                .toList();
     }
 }

@@ -2,12 +2,10 @@ package org.drillwright.print.command.packet;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Supplier;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.CardRun;
 import org.drillwright.print.command.printing.Choices;
-import org.drillwright.print.command.printing.Product;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
@@ -32,24 +30,10 @@ public final class PacketRun {
     /** A set for an assistant; whether all of it was printed. */
     public boolean handout(String set, Path target, String shown) {
         Picks picks = new Picking(folder).sets(List.of(set));
-        Whole document = document(picks, target, shown);
-        return print(picks, document, () -> new Handout(folder.school(), set, picks, choices, sheet, document));
-    }
-
-    /** All drills to read; whether all of them were printed. */
-    public boolean booklet(Path target, String shown) {
-        Picks picks = new Picking(folder).whole();
-        Whole document = document(picks, target, shown);
-        return print(picks, document, () -> new Book(folder, picks, choices.size(), sheet, document));
-    }
-
-    private Whole document(Picks picks, Path target, String shown) {
         DocumentInfo info =
                 new DocumentInfo(picks.title(), folder.school().language().locale());
-        return new Whole(target, shown, info, SchoolFaces.of(folder));
-    }
-
-    private boolean print(Picks picks, Whole document, Supplier<Product> made) {
-        return new CardRun(run, folder.school(), choices, document.faces()).print(picks, made);
+        Whole document = new Whole(target, shown, info, SchoolFaces.of(folder));
+        return new CardRun(run, folder.school(), choices, document.faces())
+                .print(picks, () -> new Handout(folder.school(), set, picks, choices, sheet, document));
     }
 }

@@ -2,17 +2,11 @@ package org.drillwright.print.command.packet;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.drillwright.check.Subject;
-import org.drillwright.model.Turn;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.printing.picks.Languages;
 import org.drillwright.print.command.printing.picks.Pick;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
@@ -67,25 +61,9 @@ public final class PhoneRun {
         for (Pick pick : picks.drills()) {
             pick.entry()
                     .subject()
-                    .ifPresent(drill ->
-                            drills.add(new PhoneDrill(pick.card(drill, folder.school(), labels), language(drill))));
+                    .ifPresent(drill -> drills.add(new PhoneDrill(
+                            pick.card(drill, folder.school(), labels), Languages.drill(drill, folder.school()))));
         }
         return drills;
-    }
-
-    /** The language that most of a drill's turns are read in; the school's for a drill without turns. */
-    private String language(Subject drill) {
-        Map<String, Long> turns = drill.drill().steps().stream()
-                .flatMap(step -> Stream.of(step.leader(), step.follower()))
-                .flatMap(turn -> turn.map(Turn::say).stream())
-                .filter(said -> !said.isBlank())
-                .map(drill.reader()::tag)
-                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
-        String own = folder.school().language().word();
-        return turns.entrySet().stream()
-                .max(Map.Entry.<String, Long>comparingByValue()
-                        .thenComparing(Map.Entry::getKey, Comparator.comparing(own::equals)))
-                .map(Map.Entry::getKey)
-                .orElse(own);
     }
 }

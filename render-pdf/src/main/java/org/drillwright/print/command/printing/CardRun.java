@@ -1,6 +1,5 @@
 package org.drillwright.print.command.printing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.drillwright.model.School;
@@ -40,7 +39,7 @@ public final class CardRun {
     public boolean print(Picks picks, Supplier<Product> made) {
         Refusal refusal = new Refusal(run, choices.draft());
         refusal.weigh(picks);
-        List<Pick> printable = printable(picks, refusal);
+        List<Pick> printable = new Glyphs(faces).printable(picks, school, refusal);
         if (refusal.stops(printable.size())) {
             return refusal.close();
         }
@@ -76,24 +75,6 @@ public final class CardRun {
             progress.read(at + 1, picks.size());
         }
         return laid;
-    }
-
-    /** What can be printed as far as its words go. */
-    private List<Pick> printable(Picks picks, Refusal refusal) {
-        Glyphs glyphs = new Glyphs(faces);
-        Labels labels = Labels.in(school.language());
-        List<Pick> printable = new ArrayList<>();
-        for (Pick pick : picks.drills()) {
-            pick.entry().subject().ifPresent(drill -> {
-                if (glyphs.look(drill, pick.words(drill, school, labels))) {
-                    printable.add(pick);
-                } else {
-                    refusal.lose(pick);
-                }
-            });
-        }
-        refusal.show(glyphs.findings());
-        return printable;
     }
 
     private void remark(List<Problem> problems) {

@@ -28,7 +28,7 @@ final class Cards {
 
     /** A drill's cards; none, with a problem, if it cannot be printed whole. */
     List<LaidCard> lay(CardSubject drill) {
-        Laid laid = CardLayout.lay(List.of(drill), choices.grid(), choices.back(), labels, faces);
+        Laid laid = CardLayout.lay(List.of(drill), choices.format(), choices.back(), labels, faces);
         problems.addAll(laid.problems());
         String set = drill.place().map(CardSubject.Place::set).orElse("");
         List<CardSides> cards = laid.cards();

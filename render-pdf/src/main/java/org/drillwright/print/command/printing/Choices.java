@@ -7,21 +7,21 @@ import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.SheetPlan;
 import org.drillwright.print.impose.Shift;
 import org.drillwright.print.impose.Stock;
-import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 
 /**
  * How cards are to be printed.
  *
- * @param grid of the cards, on the paper of their size
+ * @param format of the cards
  * @param duplex how the printer turns the sheet; a back without it is turned over the long edge
  * @param draft whether drills with errors are printed, marked
  */
 public record Choices(
-        Grid grid, Paper paper, Back back, Optional<Duplex> duplex, Laminate laminate, Shift shift, boolean draft) {
+        Format format, Paper paper, Back back, Optional<Duplex> duplex, Laminate laminate, Shift shift, boolean draft) {
 
     public CardSize size() {
-        return grid.card();
+        return format.size();
     }
 
     /** How cards lie on their sheets, some of them printed on both sides or none; empty if each has a page of its own. */

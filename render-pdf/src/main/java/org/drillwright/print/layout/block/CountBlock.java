@@ -55,11 +55,7 @@ public final class CountBlock {
 
         Optional<Node.Figure> picture = count.picture().map(drawn -> drawn.draw(grid.pictures(), pad, grid.picture()));
         double under = picture.map(figure -> figure.box().bottom()).orElse(pad);
-        Setting distance = Setting.centred(
-                press.faces(),
-                count.distance(),
-                scale.small(),
-                new Setting.Column(grid.pictures(), under, grid.picture()));
+        Setting distance = DistanceWord.set(count, picture, under, press);
 
         Mark.Text numeral = numeral(pad);
         List<Node> cue = new ArrayList<>(paragraph(distance));

@@ -59,7 +59,7 @@ public final class FootBlock {
         double baseline = Setting.baseline(press.faces(), type, bottom - type.leading());
         Setting set = press.running(foot.mark(), press.scale().small(), grid.right() - width, 0, width + 1);
         return set.lines().stream()
-                .map(run -> new Mark.Text(run.x(), baseline, run.size(), Face.BOLD, run.text(), run.ink()))
+                .map(run -> run.moved(0, baseline - run.baseline()))
                 .toList();
     }
 

@@ -51,11 +51,11 @@ public record Press(Grid grid, Typefaces faces) {
         return Paragraph.of(faces, List.of(new Styled(label, Face.BOLD), new Styled(text, Face.REGULAR)));
     }
 
-    Setting balanced(Paragraph words, TypeSize type, double x, double top, double width) {
+    public Setting balanced(Paragraph words, TypeSize type, double x, double top, double width) {
         return Setting.balanced(faces, words, type, new Setting.Column(x, top, width));
     }
 
-    Setting running(Paragraph words, TypeSize type, double x, double top, double width) {
+    public Setting running(Paragraph words, TypeSize type, double x, double top, double width) {
         return Setting.running(faces, words, type, new Setting.Column(x, top, width));
     }
 
@@ -65,7 +65,7 @@ public record Press(Grid grid, Typefaces faces) {
         return slab(Role.PARAGRAPH, set);
     }
 
-    static Slab slab(Role role, Setting set) {
+    public static Slab slab(Role role, Setting set) {
         List<Node> content = set.lines().isEmpty() ? List.of() : List.of(new Node.Words(role, set.lines()));
         return new Slab(set.height(), List.of(), content, set.broken());
     }

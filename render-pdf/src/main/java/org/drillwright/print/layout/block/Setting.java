@@ -2,6 +2,7 @@ package org.drillwright.print.layout.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
@@ -37,25 +38,45 @@ public record Setting(double height, List<Mark.Text> lines, List<String> broken)
 
     public static Setting of(Typefaces faces, Paragraph words, double size, Column column, Ink ink) {
         List<TextLine> lines = words.lines(column.width() / size);
-        return set(faces, words, lines, new TypeSize(size, LEADING * size), column, ink, 0);
+        return set(faces, words, lines, new TypeSize(size, LEADING * size), column, ink, wide -> column.x());
     }
 
     /** Words that are taken in at a glance. */
     static Setting balanced(Typefaces faces, Paragraph words, TypeSize type, Column column) {
-        return set(faces, words, words.balanced(column.width() / type.size()), type, column, Ink.BLACK, 0);
+        return set(
+                faces,
+                words,
+                words.balanced(column.width() / type.size()),
+                type,
+                column,
+                Ink.BLACK,
+                wide -> column.x());
     }
 
     /** Running text. */
     static Setting running(Typefaces faces, Paragraph words, TypeSize type, Column column) {
-        return set(faces, words, words.lines(column.width() / type.size()), type, column, Ink.BLACK, 0);
+        return set(
+                faces, words, words.lines(column.width() / type.size()), type, column, Ink.BLACK, wide -> column.x());
     }
 
     /** Each line in the middle of the column. */
     static Setting centred(Typefaces faces, Paragraph words, TypeSize type, Column column) {
-        return set(faces, words, words.balanced(column.width() / type.size()), type, column, Ink.BLACK, 0.5);
+        return about(faces, words, type, column, column.x() + column.width() / 2);
     }
 
-    /** @param aside which share of what a line leaves blank stands before it */
+    /** Each line as near about a place as the column lets it, in points from the left. */
+    static Setting about(Typefaces faces, Paragraph words, TypeSize type, Column column, double middle) {
+        return set(
+                faces,
+                words,
+                words.balanced(column.width() / type.size()),
+                type,
+                column,
+                Ink.BLACK,
+                wide -> Math.max(column.x(), Math.min(middle - wide / 2, column.x() + column.width() - wide)));
+    }
+
+    /** @param left where a line so wide begins, both in points */
     private static Setting set(
             Typefaces faces,
             Paragraph words,
@@ -63,15 +84,15 @@ public record Setting(double height, List<Mark.Text> lines, List<String> broken)
             TypeSize type,
             Column column,
             Ink ink,
-            double aside) {
+            DoubleUnaryOperator left) {
         double size = type.size();
         List<Mark.Text> marks = new ArrayList<>(4);
         double baseline = baseline(faces, type, column.top());
         for (TextLine line : lines) {
-            double x = column.x() + aside * (column.width() - line.width() * size);
+            double x = left.applyAsDouble(line.width() * size);
             for (int at = 0; at < line.parts().size(); at++) {
                 Styled part = line.parts().get(at);
-                marks.add(new Mark.Text(x, baseline, size, part.face(), part.text(), ink));
+                marks.add(new Mark.Text(x, baseline, size, part.face(), part.text(), ink, 0, part.span()));
                 if (at < line.parts().size() - 1) {
                     x += faces.of(part.face()).width(part.text()) * size;
                 }

@@ -61,6 +61,15 @@ public record Slab(double height, List<Piece> pieces, List<String> broken) {
         return new Slab(height, pieces.stream().map(piece -> piece.moved(dy)).toList(), broken);
     }
 
+    /** The same further to the right. */
+    public Slab beside(double dx) {
+        return new Slab(
+                height,
+                backdrop().stream().map(mark -> mark.moved(dx, 0)).toList(),
+                content().stream().map(part -> part.moved(dx, 0)).toList(),
+                broken);
+    }
+
     /** One under the other. */
     public static Slab stack(List<Slab> slabs) {
         List<Piece> pieces = new ArrayList<>();

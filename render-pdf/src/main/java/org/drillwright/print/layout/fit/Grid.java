@@ -5,16 +5,27 @@ import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Millimetres;
 
 /**
- * Where things stand on a card, in points: margin, number, sign, words, gap, picture, margin. What is read begins on one
- * axis, between number and sign; left of it stand only the numbers and the hole for the ring.
+ * Where things stand on one side of paper, in points: margin, number, sign, words, gap, picture, margin. What is read
+ * begins on one axis, between number and sign; left of it stand only the numbers and the hole for the ring.
  *
- * @param card whose paper it is
- * @param scale of its type
- * @param margin at the top and at both sides
+ * @param punch how wide the hole is that goes through a corner; 0 if there is none
+ * @param scale of the type
+ * @param margin at both sides
+ * @param top where the first line begins
+ * @param bottom where the foot ends
  * @param number how wide the column of numbers is
  * @param picture how wide the column of pictures is
  */
-public record Grid(CardSize card, Scale scale, double margin, double number, double picture) {
+public record Grid(
+        double width,
+        double height,
+        double punch,
+        Scale scale,
+        double margin,
+        double top,
+        double bottom,
+        double number,
+        double picture) {
 
     /** A sign and the room behind it, as a share of the turns' size. */
     private static final double SIGN = 1.15;
@@ -51,35 +62,38 @@ public record Grid(CardSize card, Scale scale, double margin, double number, dou
     }
 
     private static Grid millimetres(CardSize card, double margin, double number, double picture) {
+        Scale scale = Scale.of(card);
+        double height = Millimetres.toPoints(card.height());
+        double edge = Millimetres.toPoints(margin);
         return new Grid(
-                card,
-                Scale.of(card),
-                Millimetres.toPoints(margin),
+                Millimetres.toPoints(card.width()),
+                height,
+                card.isForTheWall() ? 0 : scale == Scale.POCKET ? POCKET_HOLE : HOLE,
+                scale,
+                edge,
+                edge,
+                height - Math.max(FOOT_AT_LEAST, FOOT * edge),
                 Millimetres.toPoints(number),
                 Millimetres.toPoints(picture));
     }
 
     /** The same paper for who sees badly: all type one scale larger. */
     public Grid inLargePrint() {
-        return new Grid(card, scale.larger(), margin, number, picture);
+        return with(scale.larger(), number, picture);
     }
 
     /** For drills in which only one stands in the picture: the words gain what the picture does not need. */
     public Grid forOne() {
-        return new Grid(card, scale, margin, number, ALONE * picture);
+        return with(scale, number, ALONE * picture);
     }
 
     /** With room for numbers so wide, if they are wider than usual. */
-    public Grid forNumbers(double width) {
-        return new Grid(card, scale, margin, Math.max(number, width), picture);
+    public Grid forNumbers(double wide) {
+        return with(scale, Math.max(number, wide), picture);
     }
 
-    public double width() {
-        return Millimetres.toPoints(card.width());
-    }
-
-    public double height() {
-        return Millimetres.toPoints(card.height());
+    private Grid with(Scale otherScale, double otherNumber, double otherPicture) {
+        return new Grid(width, height, punch, otherScale, margin, top, bottom, otherNumber, otherPicture);
     }
 
     public double left() {
@@ -87,25 +101,16 @@ public record Grid(CardSize card, Scale scale, double margin, double number, dou
     }
 
     public double right() {
-        return width() - margin;
+        return width - margin;
     }
 
     public double inner() {
-        return width() - 2 * margin;
-    }
-
-    public double top() {
-        return margin;
-    }
-
-    /** Where the foot ends. */
-    public double bottom() {
-        return height() - Math.max(FOOT_AT_LEAST, FOOT * margin);
+        return width - 2 * margin;
     }
 
     /** How wide an edge all round stays blank. */
     public double clear() {
-        return Math.min(margin, height() - bottom());
+        return Math.min(Math.min(margin, top), height - bottom);
     }
 
     /** Where all that is read begins. */
@@ -135,18 +140,17 @@ public record Grid(CardSize card, Scale scale, double margin, double number, dou
 
     /** Whether it is worn on a ring; sheets for the wall are not. */
     public boolean isRinged() {
-        return !card.isForTheWall();
+        return punch > 0;
     }
 
     /** What the punch takes away in front: the corner between the margins; of no extent where there is no ring. */
     public Box hole() {
-        double extent = !isRinged() ? 0 : Scale.of(card) == Scale.POCKET ? POCKET_HOLE : HOLE;
-        return new Box(margin, margin, extent, extent);
+        return new Box(margin, top, punch, punch);
     }
 
     /** The same hole seen from behind. */
     public Box holeBehind() {
         Box front = hole();
-        return new Box(width() - front.right(), front.y(), front.width(), front.height());
+        return new Box(width - front.right(), front.y(), front.width(), front.height());
     }
 }

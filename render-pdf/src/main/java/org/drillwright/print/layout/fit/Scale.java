@@ -14,7 +14,11 @@ public enum Scale {
     HAND(24, 13, 15.5, 11, 13, 9, 10.5, 7.5, 9),
     RING(34, 18, 21, 14, 17, 11, 13.5, 8.5, 10.5),
     WALL_A4(52, 30, 35, 24, 28, 16, 19, 11, 13.5),
-    WALL_A3(76, 42, 48, 39, 44, 20, 24, 14, 17);
+    WALL_A3(76, 42, 48, 39, 44, 20, 24, 14, 17),
+    /** Pages of a booklet, read at 0.35 to 0.45 m. */
+    PAGE(26, 17, 20, 10.5, 13, 9, 11, 8.5, 10.5),
+    /** The same 1.2 times as large, a page to a sheet. */
+    LARGE_PAGE(31.2, 20.4, 24, 12.6, 15.6, 10.8, 13.2, 10.2, 12.6);
 
     private final double number;
     private final double title;
@@ -64,6 +68,7 @@ public enum Scale {
             case HAND -> RING;
             case RING -> WALL_A4;
             case WALL_A4, WALL_A3 -> WALL_A3;
+            case PAGE, LARGE_PAGE -> LARGE_PAGE;
         };
     }
 
@@ -75,7 +80,7 @@ public enum Scale {
         return switch (this) {
             case WALL_A4 -> OptionalDouble.of(1.8);
             case WALL_A3 -> OptionalDouble.of(3);
-            case POCKET, HAND, RING -> OptionalDouble.empty();
+            case POCKET, HAND, RING, PAGE, LARGE_PAGE -> OptionalDouble.empty();
         };
     }
 

@@ -14,6 +14,7 @@ import org.drillwright.phrase.Replay;
  * @param footerRemarks sentences for the card's foot, such as that the drill was not fully checked
  * @param needs the cards of the drills that it needs, as far as they are in sets
  * @param leadsTo the cards of the drills that need it
+ * @param words what is known of the author's words
  * @param replay the drill as it was played, from which its pictures are drawn; empty for a card without pictures
  */
 public record CardSubject(
@@ -24,6 +25,7 @@ public record CardSubject(
         List<String> footerRemarks,
         List<Place> needs,
         List<Place> leadsTo,
+        AuthorsWords words,
         Optional<Replay> replay) {
 
     /** A card without other cards to name. */
@@ -34,12 +36,16 @@ public record CardSubject(
             boolean draft,
             List<String> footerRemarks,
             Optional<Replay> replay) {
-        this(drill, school, place, draft, footerRemarks, List.of(), List.of(), replay);
+        this(drill, school, place, draft, footerRemarks, List.of(), List.of(), schools(school), replay);
     }
 
     /** A card without pictures, and without other cards to name. */
     public CardSubject(Drill drill, School school, Optional<Place> place, boolean draft, List<String> footerRemarks) {
-        this(drill, school, place, draft, footerRemarks, List.of(), List.of(), Optional.empty());
+        this(drill, school, place, draft, footerRemarks, Optional.empty());
+    }
+
+    private static AuthorsWords schools(School school) {
+        return AuthorsWords.in(school.language().locale());
     }
 
     public CardSubject {

@@ -62,6 +62,7 @@ public record CardText(
     /**
      * One numbered count.
      *
+     * @param ends whether the distance is the one at which the count ends, and not the one at which it begins
      * @param quiet whether nobody attacks and both come to stand on guard
      */
     public record Count(
@@ -70,12 +71,13 @@ public record CardText(
             Paragraph leader,
             Paragraph follower,
             Paragraph distance,
+            boolean ends,
             Paragraph safety,
             Optional<Picture> picture,
             boolean quiet) {
 
         Count withoutPicture() {
-            return new Count(numeral, call, leader, follower, distance, safety, Optional.empty(), quiet);
+            return new Count(numeral, call, leader, follower, distance, ends, safety, Optional.empty(), quiet);
         }
     }
 }

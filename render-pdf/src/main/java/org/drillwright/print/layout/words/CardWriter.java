@@ -36,6 +36,7 @@ public final class CardWriter {
     private final Drill drill;
     private final Labels labels;
     private final Typefaces faces;
+    private final AuthorsWords words;
     private final List<Picture> pictures;
 
     public CardWriter(CardSubject subject, Labels labels, Typefaces faces) {
@@ -43,6 +44,7 @@ public final class CardWriter {
         this.drill = subject.drill();
         this.labels = labels;
         this.faces = faces;
+        this.words = subject.words();
         this.pictures = subject.replay()
                 .map(replay -> Pictures.of(replay, labels.language()))
                 .orElse(List.of());
@@ -50,25 +52,25 @@ public final class CardWriter {
 
     public CardText write() {
         return new CardText(
-                bold(drill.title().isBlank() ? drill.id() : drill.title()),
+                one(drill.title().isBlank() ? drill.id() : drill.title(), Face.BOLD, words.drill()),
                 about(),
                 present(
-                        labelled(Label.GEAR, String.join(DOT, subject.school().gearOf(drill))),
-                        labelled(Label.OPENING, drill.opening()),
-                        labelled(Label.START, drill.start())),
+                        gear(),
+                        labelled(Label.OPENING, drill.opening(), words.drill()),
+                        labelled(Label.START, drill.start(), words.drill())),
                 heads(),
                 IntStream.range(0, drill.steps().size()).mapToObj(this::count).toList(),
-                labelled(Label.CLOSING, drill.closing()),
+                labelled(Label.CLOSING, drill.closing(), words.drill()),
                 repeat(),
                 drill.cautions().stream()
-                        .map(this::plain)
-                        .filter(words -> !words.isEmpty())
+                        .map(caution -> one(caution, Face.REGULAR, words.drill()))
+                        .filter(caution -> !caution.isEmpty())
                         .toList(),
                 foot(),
                 subject.draft() ? Optional.of(labels.text(Label.DRAFT)) : Optional.empty(),
                 isSolo(),
                 present(
-                        labelled(Label.PURPOSE, drill.purpose()),
+                        labelled(Label.PURPOSE, drill.purpose(), words.drill()),
                         related(Label.NEEDS, subject.needs()),
                         related(Label.LEADS_TO, subject.leadsTo())));
     }
@@ -101,11 +103,12 @@ public final class CardWriter {
         Step step = drill.steps().get(at);
         return new CardText.Count(
                 String.valueOf(step.number().orElse(at + 1)),
-                bold(step.call()),
-                turn(step.leader(), isSolo() ? Face.BOLD : Face.REGULAR),
-                turn(step.follower(), Face.REGULAR),
-                plain(step.distance()),
-                plain(step.safety()),
+                one(step.call(), Face.BOLD, words.leader()),
+                turn(step.leader(), isSolo() ? Face.BOLD : Face.REGULAR, words.leader()),
+                turn(step.follower(), Face.REGULAR, words.follower()),
+                one(step.distance(), Face.REGULAR, words.drill()),
+                words.ends().contains(at),
+                one(step.safety(), Face.REGULAR, words.drill()),
                 picture(at),
                 subject.replay()
                         .filter(replay -> at < replay.counts().size())
@@ -136,9 +139,14 @@ public final class CardWriter {
                 && count.begin().attackOn(side).isEmpty();
     }
 
-    private Paragraph turn(Optional<Turn> turn, Face face) {
-        String words = turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING);
-        return Paragraph.of(faces, face, words);
+    private Paragraph turn(Optional<Turn> turn, Face face, Locale language) {
+        return one(turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING), face, language);
+    }
+
+    /** The drill's own gear is in the author's words, what is usual in the school's. */
+    private Paragraph gear() {
+        Locale language = drill.gear().isEmpty() ? labels.language().locale() : words.drill();
+        return labelled(Label.GEAR, String.join(DOT, subject.school().gearOf(drill)), language);
     }
 
     private Paragraph repeat() {
@@ -176,14 +184,23 @@ public final class CardWriter {
     /** Which cards come before this one, or after it. */
     private Paragraph related(Label label, List<CardSubject.Place> cards) {
         String own = subject.place().map(CardSubject.Place::set).orElse("");
-        return labelled(label, cards.isEmpty() ? "" : labels.text(Label.RELATED, CardNumbers.of(cards, own)));
+        String numbers = cards.isEmpty() ? "" : labels.text(Label.RELATED, CardNumbers.of(cards, own));
+        return labelled(label, numbers, labels.language().locale());
     }
 
-    private Paragraph labelled(Label label, String words) {
-        if (words.isBlank()) {
+    private Paragraph labelled(Label label, String said, Locale language) {
+        if (said.isBlank()) {
             return plain("");
         }
-        return Paragraph.of(faces, List.of(new Styled(labels.text(label), Face.BOLD), new Styled(words, Face.REGULAR)));
+        return Paragraph.of(
+                faces,
+                List.of(
+                        new Styled(labels.text(label), Face.BOLD),
+                        new Styled(said, Face.REGULAR, AuthorsWords.among(labels, language))));
+    }
+
+    private Paragraph one(String said, Face face, Locale language) {
+        return Paragraph.of(faces, List.of(new Styled(said, face, AuthorsWords.among(labels, language))));
     }
 
     private Paragraph plain(String words) {

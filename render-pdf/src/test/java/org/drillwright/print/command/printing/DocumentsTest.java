@@ -18,7 +18,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Leaf;
 import org.drillwright.print.impose.Shift;
-import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.pdf.Family;
 import org.junit.jupiter.api.Test;
@@ -31,7 +31,7 @@ class DocumentsTest {
     Path folder;
 
     private static final Choices ONE_TO_A_PAGE = new Choices(
-            Grid.of(CardSize.A6), Paper.CARD, Back.NONE, Optional.empty(), Laminate.NONE, Shift.NONE, false);
+            Format.of(CardSize.A6), Paper.CARD, Back.NONE, Optional.empty(), Laminate.NONE, Shift.NONE, false);
 
     private Documents documents(int most) {
         return new Documents(

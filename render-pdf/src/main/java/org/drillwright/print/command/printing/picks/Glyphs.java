@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
+import org.drillwright.model.School;
 import org.drillwright.print.layout.CardLayout;
 import org.drillwright.print.layout.Problem;
 import org.drillwright.print.layout.words.CardSubject;
+import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Coverage;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.source.Finding;
@@ -49,6 +51,23 @@ public final class Glyphs {
         private final Set<Integer> characters = new LinkedHashSet<>();
         private final Set<String> drills = new LinkedHashSet<>();
         private final List<Finding> first = new ArrayList<>();
+    }
+
+    /** What of a pick can be printed as far as its words go; the rest is lost, and what stops it shown. */
+    public List<Pick> printable(Picks picks, School school, Refusal refusal) {
+        Labels labels = Labels.in(school.language());
+        List<Pick> printable = new ArrayList<>();
+        for (Pick pick : picks.drills()) {
+            pick.entry().subject().ifPresent(drill -> {
+                if (look(drill, pick.words(drill, school, labels))) {
+                    printable.add(pick);
+                } else {
+                    refusal.lose(pick);
+                }
+            });
+        }
+        refusal.show(findings());
+        return printable;
     }
 
     /** Looks at a drill; whether all of its card can be printed. */

@@ -54,7 +54,15 @@ public record Pick(
 
     private CardSubject card(Subject drill, School school, Labels labels, Optional<Replay> replay) {
         return new CardSubject(
-                drill.drill(), school, place, !entry.isSound(), Unjudged.remark(this, labels), needs, leadsTo, replay);
+                drill.drill(),
+                school,
+                place,
+                !entry.isSound(),
+                Unjudged.remark(this, labels),
+                needs,
+                leadsTo,
+                Languages.of(drill, school),
+                replay);
     }
 
     /** Whether there is a whole drill to print; a file never half-loads. */

@@ -1,0 +1,156 @@
+package org.drillwright.print.command.packet;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.drillwright.check.Subject;
+import org.drillwright.explain.SetWork;
+import org.drillwright.model.School;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.booklet.Booklet;
+import org.drillwright.print.booklet.Entry;
+import org.drillwright.print.booklet.PageGrid;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.printing.Count;
+import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.printing.picks.Glyphs;
+import org.drillwright.print.command.printing.picks.Pick;
+import org.drillwright.print.command.printing.picks.Picking;
+import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.print.command.printing.picks.Refusal;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.impose.Gathering;
+import org.drillwright.print.layout.Problem;
+import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.pdf.Chapter;
+import org.drillwright.print.pdf.Contents;
+import org.drillwright.print.pdf.DocumentInfo;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.school.SchoolFolder;
+
+/** Prints all drills of a school as a booklet. Without {@code draft} all are printed, or nothing. */
+public final class BookletRun {
+
+    /** Columns beside that of all drills, so that each is wide enough for its words. */
+    private static final int MOST_SETS = 4;
+
+    /** Before the drills stand two titles that no chapter gathers, the booklet's own and that of its contents. */
+    private static final int IN_FRONT = 2;
+
+    private final Invocation run;
+    private final SchoolFolder folder;
+    private final Binding binding;
+    private final SheetSize sheet;
+    private final boolean draft;
+
+    public BookletRun(Invocation run, SchoolFolder folder, Binding binding, SheetSize sheet, boolean draft) {
+        this.run = run;
+        this.folder = folder;
+        this.binding = binding;
+        this.sheet = sheet;
+        this.draft = draft;
+    }
+
+    /** Whether all drills were printed. */
+    public boolean print(Path target, String shown) {
+        School school = folder.school();
+        Labels labels = Labels.in(school.language());
+        Family faces = SchoolFaces.of(folder);
+        Picks picks = new Picking(folder).whole();
+        Refusal refusal = new Refusal(run, draft);
+        refusal.weigh(picks);
+        List<Pick> printable = new Glyphs(faces).printable(picks, school, refusal);
+        if (refusal.stops(printable.size())) {
+            return refusal.close();
+        }
+        PageGrid grid = binding == Binding.LARGE ? PageGrid.whole(sheet) : PageGrid.half(sheet);
+        List<String> tooLong = book(picks.title(), printable, labels).tooLong(grid, labels, faces);
+        tooLong.forEach(id -> refusal.weigh(List.of(new Problem(
+                Problem.Kind.NOT_PRINTED,
+                id,
+                "",
+                "One part of it alone is longer than a page of the booklet: shorten it."))));
+        List<Pick> whole =
+                printable.stream().filter(pick -> !tooLong.contains(pick.id())).toList();
+        if (refusal.stops(whole.size())) {
+            return refusal.close();
+        }
+        Booklet book = book(picks.title(), whole, labels);
+        List<Frame> pages = book.pages(grid, labels, faces);
+        DocumentInfo info = new DocumentInfo(picks.title(), school.language().locale());
+        write(book, pages, new Whole(target, shown, info, faces));
+        return refusal.close();
+    }
+
+    private void write(Booklet book, List<Frame> pages, Whole document) {
+        String said = document.shown() + ": " + Count.of(book.entries().size(), "drill") + ", "
+                + Count.of(pages.size(), "page");
+        String paper = Paper.of(sheet).title();
+        if (binding != Binding.FOLDED) {
+            document.write(pages, new Contents(chapters(book), false));
+            String each = binding == Binding.LARGE
+                    ? ", one to a sheet of " + paper
+                    : ", two of which a sheet of " + paper + " holds";
+            run.out().println(said + each + ". Print at 100 % (actual size).");
+            return;
+        }
+        Gathering gathering = Gathering.of(pages);
+        document.write(gathering.sides(), new Contents(chapters(book), false, gathering.order()));
+        int sheets = gathering.sides().size() / 2;
+        String fold = sheets == gathering.sheets()
+                ? "fold them one inside the other"
+                : "fold each " + gathering.sheets() + " of them one inside the other";
+        run.out()
+                .println(said + ", on " + Count.of(sheets, "sheet") + " of " + paper
+                        + ". Print on both sides at 100 % (actual size), turned over the short edge; " + fold + ".");
+    }
+
+    private Booklet book(String title, List<Pick> picks, Labels labels) {
+        School school = folder.school();
+        List<Subject> drills =
+                picks.stream().flatMap(pick -> pick.entry().subject().stream()).toList();
+        Map<String, SetWork> work = new LinkedHashMap<>();
+        Map<String, Integer> sizes = new LinkedHashMap<>();
+        sets(labels, drills).forEach((name, some) -> {
+            work.put(name, SetWork.of(some, school));
+            sizes.put(name, some.size());
+        });
+        List<Entry> entries = picks.stream()
+                .flatMap(pick ->
+                        pick.entry().subject().stream().map(drill -> new Entry(pick.card(drill, school, labels))))
+                .toList();
+        return new Booklet(title, entries, work, sizes, Indexing.of(drills, school));
+    }
+
+    /** The drills' bookmarks stand under those of their sets. */
+    private static List<Chapter> chapters(Booklet book) {
+        List<Chapter> chapters = new ArrayList<>(List.of(new Chapter("", IN_FRONT)));
+        Map<String, Integer> parts = new LinkedHashMap<>();
+        book.entries().forEach(entry -> parts.merge(entry.part(), 1, Integer::sum));
+        parts.forEach((part, drills) -> chapters.add(new Chapter(part, drills)));
+        return chapters;
+    }
+
+    /** Sets that a page is wide enough for, and all drills. */
+    private Map<String, List<Subject>> sets(Labels labels, List<Subject> drills) {
+        Map<String, List<Subject>> sets = new LinkedHashMap<>();
+        List<String> names = new Picking(folder).names();
+        for (String name : names.subList(0, Math.min(MOST_SETS, names.size()))) {
+            folder.school().set(name).ifPresent(set -> {
+                List<String> ids = folder.idsOf(set);
+                List<Subject> some = drills.stream()
+                        .filter(drill -> ids.contains(drill.drill().id()))
+                        .toList();
+                if (!some.isEmpty()) {
+                    sets.put(name, some);
+                }
+            });
+        }
+        sets.put(labels.text(Label.ALL_DRILLS), drills);
+        return sets;
+    }
+}

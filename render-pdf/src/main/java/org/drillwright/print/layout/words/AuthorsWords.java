@@ -1,0 +1,31 @@
+package org.drillwright.print.layout.words;
+
+import java.util.Locale;
+import java.util.Set;
+import org.drillwright.print.frame.Span;
+
+/**
+ * What the reading of a drill tells of its words.
+ *
+ * @param drill the language of most of its turns
+ * @param leader the language of what the leader does, or the caller says
+ * @param follower the language of what the follower does, or the class
+ * @param ends the counts, from 0, whose distance is the one at which they end, and not the one at which they begin
+ */
+public record AuthorsWords(Locale drill, Locale leader, Locale follower, Set<Integer> ends) {
+
+    public AuthorsWords {
+        ends = Set.copyOf(ends);
+    }
+
+    /** All in one language, and each distance the one at which its count begins. */
+    public static AuthorsWords in(Locale language) {
+        return new AuthorsWords(language, language, language, Set.of());
+    }
+
+    /** How words of a language are marked among labels of another. */
+    public static Span among(Labels labels, Locale language) {
+        boolean same = language.getLanguage().equals(labels.language().locale().getLanguage());
+        return same ? Span.PLAIN : Span.in(language);
+    }
+}

@@ -1,0 +1,64 @@
+package org.drillwright.print.booklet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.model.Drill;
+import org.drillwright.print.Drills;
+import org.drillwright.print.layout.words.CardSubject;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Reckoned by hand from: a drill's step is one more than the highest step of what it needs. */
+class StepsTest {
+
+    private static List<Entry> entries(String needs) {
+        List<Entry> entries = new ArrayList<>();
+        for (String one : needs.split(" ")) {
+            String[] parts = one.split("<");
+            List<String> needed = parts.length == 1 ? List.of() : Arrays.asList(parts[1].split(","));
+            Drill drill = Drills.needing(Drills.riposte(), parts[0], needed);
+            entries.add(new Entry(new CardSubject(drill, Drills.SCHOOL, Optional.empty(), false, List.of())));
+        }
+        return entries;
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "a b                       | [[a, b]]",
+                "a b<a c<b                 | [[a], [b], [c]]",
+                "c<a,b b<a a               | [[a], [b], [c]]",
+                "a b<a c<a d<c,b e<a       | [[a], [b, c, e], [d]]",
+                "a b<a,elsewhere           | [[a], [b]]",
+                "a<a                       | [[a]]",
+            })
+    void aDrillStandsOneStepAboveWhatItNeeds(String needs, String steps) {
+        List<List<String>> named = Steps.of(entries(needs)).stream()
+                .map(step -> step.stream().map(Entry::id).toList())
+                .toList();
+        assertEquals(steps, named.toString());
+    }
+
+    @Test
+    void needsThatGoInACircleEndSomewhere() {
+        assertEquals(
+                Map.of("a", 1, "b", 1),
+                Map.of(
+                        "a", count(entries("a<b b<a"), "a"),
+                        "b", count(entries("a<b b<a"), "b")));
+    }
+
+    private static int count(List<Entry> entries, String id) {
+        return (int) Steps.of(entries).stream()
+                .flatMap(List::stream)
+                .filter(entry -> entry.id().equals(id))
+                .count();
+    }
+}

@@ -1,0 +1,74 @@
+package org.drillwright.print.impose;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Sheets as a folder of paper would lay them: take real sheets, fold, number the pages, and open them out again. */
+class GatheringTest {
+
+    private static List<Frame> pages(int count) {
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(number -> new Frame(
+                        10,
+                        20,
+                        0,
+                        List.of(),
+                        List.of(new Node.Group(Role.CARD, List.of(new Node.Anchor("" + number, 0, 0))))))
+                .toList();
+    }
+
+    /** What stands on each side of the sheets from left to right; a dash for a blank page. */
+    private static String said(Gathering gathering) {
+        List<String> sides = new ArrayList<>();
+        for (Frame side : gathering.sides()) {
+            String[] halves = {"-", "-"};
+            for (Node node : side.content()) {
+                Node.Placed placed = (Node.Placed) node;
+                Node.Group card = (Node.Group) placed.frame().content().get(0);
+                halves[placed.x() > 0 ? 1 : 0] = ((Node.Anchor) card.parts().get(0)).name();
+            }
+            sides.add(String.join(" ", halves));
+        }
+        return String.join(", ", sides);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1 | - 1, - -",
+                "4 | 4 1, 2 3",
+                "6 | - 1, 2 -, 6 3, 4 5",
+                "8 | 8 1, 2 7, 6 3, 4 5",
+                "12 | 12 1, 2 11, 10 3, 4 9, 8 5, 6 7",
+            })
+    void foldedSheetsOpenPageAfterPage(int count, String sides) {
+        assertEquals(sides, said(Gathering.of(pages(count))));
+    }
+
+    @Test
+    void aThickBookIsFoldedInParts() {
+        Gathering gathering = Gathering.of(pages(100));
+        assertEquals(26, gathering.sides().size() / 2);
+        assertEquals(13, gathering.sheets());
+        assertTrue(said(gathering).startsWith("52 1, 2 51, "), said(gathering));
+        assertTrue(said(gathering).contains("26 27, - 53, 54 -"), said(gathering));
+    }
+
+    @Test
+    void theOrderOfReadingPassesOverBlankPages() {
+        List<Frame> pages = new ArrayList<>(pages(4));
+        pages.set(1, new Frame(10, 20, 0, List.of(), List.of()));
+        assertEquals(List.of(2, 0, 1), Gathering.of(pages).order());
+    }
+}

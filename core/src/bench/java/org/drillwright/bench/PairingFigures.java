@@ -28,9 +28,9 @@ final class PairingFigures {
                     asked,
                     result.getPrimaryResult().getScore(),
                     plan.method().words(),
-                    plan.verdict().cost(),
-                    plan.verdict().bound(),
-                    plan.verdict().sentence());
+                    plan.verdict().orElseThrow().cost(),
+                    plan.verdict().orElseThrow().bound(),
+                    plan.verdict().orElseThrow().sentence());
         }
     }
 }

@@ -1,13 +1,11 @@
 package org.drillwright.mark;
 
 import java.math.BigInteger;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
+import org.drillwright.source.Fingerprint;
 
 /**
  * A short mark of what a card says, such as {@code 7K3M-P9RX}: cards that say the same have the same mark, and a changed
@@ -37,7 +35,7 @@ public record PrintMark(String signs) {
 
     /** The mark of the card of a drill in a school. */
     public static PrintMark of(Drill drill, School school) {
-        BigInteger rest = new BigInteger(1, sha256(CardForm.of(drill, school)));
+        BigInteger rest = new BigInteger(1, Fingerprint.of(CardForm.of(drill, school)));
         StringBuilder signs = new StringBuilder();
         while (signs.length() < LENGTH) {
             signs.append(ALPHABET.charAt(rest.mod(BASE).intValue()));
@@ -78,14 +76,6 @@ public record PrintMark(String signs) {
                 .mapToObj(Character::toString)
                 .findFirst()
                 .orElse("");
-    }
-
-    private static byte[] sha256(String text) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java has SHA-256", impossible);
-        }
     }
 
     /** As it is printed: {@code 7K3M-P9RX}. */

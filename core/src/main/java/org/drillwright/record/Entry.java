@@ -22,9 +22,9 @@ public record Entry(LocalDate date, String person, String drill, Event event, St
         return new Entry(date, person, drill, Event.SIGNED_OFF, "");
     }
 
-    /** The same fact told from the other person's side; itself where only one is named. */
-    Entry mirrored() {
-        return event == Event.WORKED_WITH
+    /** The same fact told from that side which comes first; itself where only one is named. */
+    Entry plain() {
+        return event == Event.WORKED_WITH && with.compareTo(person) < 0
                 ? new Entry(date, /* person= */ with, drill, event, /* with= */ person)
                 : this;
     }

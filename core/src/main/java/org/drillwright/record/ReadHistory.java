@@ -7,14 +7,28 @@ import org.drillwright.source.Finding;
 /**
  * What came of reading a record.
  *
- * @param history the lines that could be read, each fact once
- * @param findings the lines that could not, and those that are doubtful, by place
+ * @param history what stands: told and not taken back
+ * @param batches what runs told of classes, whole, each once
+ * @param loose lines outside of batches, such as those typed by hand
+ * @param findings the lines that could not be read, and those that are doubtful, by place
  */
-public record ReadHistory(History history, List<Finding> findings) {
+public record ReadHistory(History history, List<Batch> batches, List<RecordLine> loose, List<Finding> findings) {
+
+    /** Nothing, because of what is wrong. */
+    public static ReadHistory nothing(List<Finding> findings) {
+        return new ReadHistory(History.NONE, List.of(), List.of(), findings);
+    }
 
     public ReadHistory {
+        batches = List.copyOf(batches);
+        loose = List.copyOf(loose);
         findings = findings.stream()
                 .sorted(Comparator.comparingInt(finding -> finding.span().start()))
                 .toList();
+    }
+
+    /** Whether a plan's mark was recorded for a class. */
+    public boolean tells(String plan) {
+        return batches.stream().anyMatch(batch -> batch.plan().equals(plan));
     }
 }

@@ -3,12 +3,12 @@ package org.drillwright.record;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.SourceFile;
@@ -37,14 +37,14 @@ public final class RecordReader {
     private final Findings findings;
     private final Set<String> people;
     private final Set<String> drills;
-    private final Set<Entry> seen = new HashSet<>();
-    private final List<Entry> entries = new ArrayList<>();
+    private final Ledger ledger;
 
     private RecordReader(SourceFile file, Collection<String> people, Collection<String> drills) {
         this.findings = new Findings(file);
         this.people = new HashSet<>(people);
         this.people.add(History.INSTRUCTOR);
         this.drills = Set.copyOf(drills);
+        this.ledger = new Ledger(findings);
     }
 
     /** Reads a record's bytes; bytes that are no UTF-8 spoil their own line only. */
@@ -56,7 +56,7 @@ public final class RecordReader {
                     Span.at(0),
                     "This record is larger than " + MOST_BYTES / (1024 * 1024) + " MiB. Nothing of it was read.",
                     "Give it another name; a new one is begun with the next class.");
-            return new ReadHistory(History.NONE, findings.list());
+            return ReadHistory.nothing(findings.list());
         }
         String text = new String(bytes, StandardCharsets.UTF_8);
         return read(new SourceFile(name, unmarked(text)), people, drills);
@@ -75,7 +75,7 @@ public final class RecordReader {
     public static ReadHistory read(SourceFile file, Collection<String> people, Collection<String> drills) {
         RecordReader reader = new RecordReader(file, people, drills);
         reader.lines(CsvTable.lineByLine(file.text()));
-        return new ReadHistory(new History(reader.entries), reader.findings.list());
+        return reader.ledger.closed();
     }
 
     private void lines(List<CsvLine> lines) {
@@ -115,7 +115,7 @@ public final class RecordReader {
                     "This line has " + line.cells().size() + " cells; a line of the record has " + COLUMNS.size() + ".",
                     NOT_COUNTED);
         } else {
-            entry(line).ifPresent(entry -> keep(entry, line));
+            read(line);
         }
     }
 
@@ -132,15 +132,38 @@ public final class RecordReader {
         findings.warning(rule.id(), line.span(), what, wayOut);
     }
 
+    private void read(CsvLine line) {
+        String words = line.cell(3);
+        Matcher first = BatchWords.readFirst(words);
+        Matcher last = BatchWords.readLast(words);
+        if (first.matches()) {
+            date(line)
+                    .ifPresent(date -> ledger.begin(
+                            line.span(),
+                            new Batch(first.group(1), date, line.cell(2), line.cell(4), List.of()),
+                            Integer.parseInt(first.group(2))));
+        } else if (last.matches()) {
+            ledger.end(line.span(), last.group(1));
+        } else {
+            entry(line).ifPresent(entry -> {
+                known(line, 1, people, "person");
+                known(line, 4, people, "person");
+                known(line, 2, drills, "drill");
+                ledger.add(line.span(), new RecordLine(entry, RecordLine.takesBack(words)));
+            });
+        }
+    }
+
     private Optional<Entry> entry(CsvLine line) {
         Optional<LocalDate> date = date(line);
-        Optional<Event> event = Event.of(line.cell(3));
+        Optional<Event> event = Event.of(RecordLine.eventOf(line.cell(3)));
         if (event.isEmpty()) {
             findings.warning(
                     RecordRule.RIGHT_WORD.id(),
                     line.place(3),
                     "'" + line.cell(3) + "' is nothing that the record tells.",
-                    "It tells: attended, worked with, signed off. The line wasn't counted.");
+                    "It tells: attended, worked with, signed off, each also taken back ('taken back: attended'). The line"
+                            + " wasn't counted.");
         }
         if (date.isEmpty() || event.isEmpty() || !complete(line, event.get())) {
             return Optional.empty();
@@ -175,18 +198,6 @@ public final class RecordReader {
             return false;
         }
         return true;
-    }
-
-    private void keep(Entry entry, CsvLine line) {
-        known(line, 1, people, "person");
-        known(line, 4, people, "person");
-        known(line, 2, drills, "drill");
-        if (seen.contains(entry) || seen.contains(entry.mirrored())) {
-            doubt(RecordRule.ONCE, line, "The record tells this already in an earlier line.", "It was counted once.");
-            return;
-        }
-        seen.add(entry);
-        entries.add(entry);
     }
 
     private void known(CsvLine line, int at, Set<String> names, String kind) {

@@ -4,7 +4,9 @@ package org.drillwright.record;
 public enum RecordRule {
     COLUMNS("record-columns"),
     WHOLE_LINE("record-whole-line"),
+    BATCH("record-batch"),
     ONCE("record-once"),
+    TAKEN_BACK("record-taken-back"),
     KNOWN_NAME("record-known-name"),
     RIGHT_WORD("record-right-word");
 

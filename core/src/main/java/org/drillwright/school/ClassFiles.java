@@ -16,6 +16,9 @@ public final class ClassFiles {
     /** The folder in which each file is a class. */
     public static final String CLASSES = "classes";
 
+    /** The folder in that of the classes where plans are kept that were printed. */
+    static final String PLANS = "plans";
+
     /** The file of past classes. */
     public static final String RECORD = "record.csv";
 
@@ -50,6 +53,12 @@ public final class ClassFiles {
     /** The classes by name. */
     static List<Path> classes(Path root) throws IOException {
         Path folder = root.resolve(CLASSES);
+        return Files.isDirectory(folder) ? files(folder, ClassFiles::isYaml) : List.of();
+    }
+
+    /** The plans that were kept; their names begin with their day. */
+    static List<Path> plans(Path root) throws IOException {
+        Path folder = root.resolve(CLASSES).resolve(PLANS);
         return Files.isDirectory(folder) ? files(folder, ClassFiles::isYaml) : List.of();
     }
 

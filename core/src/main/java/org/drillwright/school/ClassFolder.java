@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.drillwright.mark.PlanMark;
 import org.drillwright.model.Drill;
 import org.drillwright.plan.roster.ClassBrief;
 import org.drillwright.plan.roster.Roster;
@@ -81,10 +83,10 @@ public final class ClassFolder {
         Optional<Path> file = ClassFiles.record(school.root());
         Optional<Finding> odd = OddFiles.find(school.root(), List.of(ClassFiles.RECORD));
         if (odd.isPresent()) {
-            return new ReadHistory(History.NONE, List.of(odd.get()));
+            return ReadHistory.nothing(List.of(odd.get()));
         }
         if (file.isEmpty() || roster.isEmpty()) {
-            return new ReadHistory(History.NONE, List.of());
+            return ReadHistory.nothing(List.of());
         }
         return RecordReader.read(
                 ClassFiles.RECORD,
@@ -127,13 +129,12 @@ public final class ClassFolder {
     }
 
     /** What a record's text tells, read as this school's own was; of what has become of it since it was opened. */
-    public History history(String text) {
+    public ReadHistory record(String text) {
         return RecordReader.read(
-                        ClassFiles.RECORD,
-                        text.getBytes(StandardCharsets.UTF_8),
-                        roster.orElse(Roster.EMPTY).names(),
-                        ids(school))
-                .history();
+                ClassFiles.RECORD,
+                text.getBytes(StandardCharsets.UTF_8),
+                roster.orElse(Roster.EMPTY).names(),
+                ids(school));
     }
 
     /** Whether what lies in the record's place is no record, so that nothing may be added to it. */
@@ -163,6 +164,26 @@ public final class ClassFolder {
     public Reading<ClassBrief> read(Path file) throws IOException {
         return new ClassReader(school.school(), school.habits(), roster.orElse(Roster.EMPTY), ids(school))
                 .read(DrillFiles.shownFrom(school.root(), file), bytes(file, ReadingLimits.FILE_BYTES));
+    }
+
+    /** The plans of a class and day that were kept; one that isn't whole, or no longer what its mark stands for, is a finding. */
+    public ReadPlans plans(String named, LocalDate date) throws IOException {
+        return PlanFiles.read(school.root(), named, date);
+    }
+
+    /** Where a plan is kept, be it there or not. */
+    public Path planFile(LocalDate date, PlanMark mark) {
+        return PlanFiles.file(school.root(), date, mark);
+    }
+
+    /** Whether a plan of any class and day has a mark. */
+    public boolean isTaken(PlanMark mark) throws IOException {
+        return PlanFiles.isTaken(school.root(), mark);
+    }
+
+    /** A few figures of what a plan is made from: the same as long as nothing of it changes. */
+    public Map<String, String> figures(Path klass) throws IOException {
+        return PlanFiles.figures(school.root(), klass);
     }
 
     /** Findings of the roster and the record. */

@@ -2,11 +2,13 @@ package org.drillwright.tell;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.Locale;
+import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.evening.ClassPlan;
+import org.drillwright.plan.kept.Standing;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Shortage;
+import org.drillwright.plan.pair.Verdict;
 import org.drillwright.plan.roster.Naming;
 
 /** Rounds of partners for programs. */
@@ -14,14 +16,18 @@ public final class PairsJson {
 
     private PairsJson() {}
 
-    public static String of(ClassPlan plan, PairingPlan pairs, Naming names) {
+    public static String of(ClassPlan plan, PairingPlan pairs, Standing standing, Naming names) {
         return JsonText.of(json -> {
             json.writeStringField("date", plan.brief().date().toString());
             json.writeStringField("mode", plan.brief().mode().word());
             json.writeNumberField("people", plan.here().size());
             json.writeStringField("method", pairs.method().words());
-            json.writeBooleanField("provedBest", pairs.verdict().isProvedBest());
-            json.writeStringField("verdict", pairs.verdict().sentence());
+            json.writeStringField("mark", standing.mark().map(PlanMark::shown).orElse(""));
+            json.writeStringField("hangs", standing.hangs().map(PlanMark::shown).orElse(""));
+            json.writeBooleanField(
+                    "provedBest", pairs.verdict().filter(Verdict::isProvedBest).isPresent());
+            json.writeStringField(
+                    "verdict", pairs.verdict().map(Verdict::sentence).orElse(""));
             json.writeNumberField("played", pairs.firstPlanned());
             JsonText.objects(json, "rounds", pairs.rounds(), (round, out) -> {
                 out.writeNumberField("number", round.number());
@@ -36,12 +42,12 @@ public final class PairsJson {
             JsonText.objects(json, "shortages", pairs.shortages(), PairsJson::write);
             JsonText.texts(json, "facts", pairs.facts());
             JsonText.texts(json, "remarks", plan.remarks());
+            JsonText.texts(json, "sincePrinted", standing.remarks());
         });
     }
 
     private static void write(Group group, Naming names, JsonGenerator json) throws IOException {
-        json.writeStringField(
-                "kind", group.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        json.writeStringField("kind", group.kind().word());
         json.writeNumberField("place", group.place());
         JsonText.texts(json, "people", group.people().stream().map(names::of).toList());
         if (group.helper().isPresent()) {

@@ -3,6 +3,7 @@ package org.drillwright.tell;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.plan.evening.ClassPlan;
+import org.drillwright.plan.kept.Standing;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
@@ -13,7 +14,7 @@ public final class PairsText {
 
     private PairsText() {}
 
-    public static String of(ClassPlan plan, PairingPlan pairs, Naming names) {
+    public static String of(ClassPlan plan, PairingPlan pairs, Standing standing, Naming names) {
         Page page = new Page();
         page.line(ClassHead.of(plan) + ", " + Page.counted(pairs.rounds().size(), "round") + " of partners.");
         plan.remarks().forEach(remark -> page.wrapped("", remark));
@@ -27,9 +28,11 @@ public final class PairsText {
         List<String> facts = new ArrayList<>(pairs.facts());
         facts.addAll(GroupWords.threes(pairs, plan::repetitions));
         page.list("To know", facts);
-        page.gap()
-                .line("Found by: " + pairs.method().words() + ". "
-                        + pairs.verdict().sentence());
+        page.list("Since it was printed", standing.remarks());
+        pairs.verdict()
+                .ifPresent(
+                        verdict -> page.gap().line("Found by: " + pairs.method().words() + ". " + verdict.sentence()));
+        page.gap().line(standing.sentence());
         return page.toString();
     }
 

@@ -58,8 +58,8 @@ class RecordTest {
         assertEquals(List.of("record-whole-line 3:1"), places(read));
         assertEquals(
                 List.of(Entry.signedOff(DAY, "Ash", "thrust")), read.history().entries());
-        String more = RecordWriter.appended(torn, read.history(), List.of(Entry.attended(DAY, "Cy")));
-        assertEquals("\n2026-09-14,Cy,,attended,\n", more);
+        String more = Told.appended(torn, List.of(Entry.attended(DAY, "Cy")));
+        assertEquals("\n2026-09-14,Cy,,attended,\n", Told.bare(more));
         assertEquals(List.of("record-whole-line 3:1"), places(read(torn + more)));
         assertEquals(2, read(torn + more).history().entries().size());
     }
@@ -127,11 +127,11 @@ class RecordTest {
 
     @Test
     void a_first_entry_writes_the_heading_and_known_facts_are_not_written_again() {
-        List<Entry> entries =
-                List.of(Entry.workedWith(DAY, "Ash", "thrust", "Bo"), Entry.workedWith(DAY, "Bo", "thrust", "Ash"));
-        String first = RecordWriter.appended("", History.NONE, entries);
-        assertEquals(HEADING + "2026-09-14,Ash,thrust,worked with,Bo\n", first);
-        assertEquals("", RecordWriter.appended(first, read(first).history(), entries));
+        List<Entry> entries = List.of(Entry.workedWith(DAY, "Ash", "thrust", "Bo"));
+        List<Entry> mirrored = List.of(Entry.workedWith(DAY, "Bo", "thrust", "Ash"));
+        String first = Told.appended("", entries);
+        assertEquals(HEADING + "2026-09-14,Ash,thrust,worked with,Bo\n", Told.bare(first));
+        assertEquals("", Told.appended(first, mirrored));
     }
 
     @Test
@@ -146,16 +146,16 @@ class RecordTest {
     @Test
     void a_record_with_semicolons_is_carried_on_with_semicolons() {
         String saved = "date;person;drill;event;with\r\n2026-09-14;Ash;thrust;signed off;\r\n";
-        String more = RecordWriter.appended(saved, read(saved).history(), List.of(Entry.attended(DAY, "Bo")));
-        assertEquals("2026-09-14;Bo;;attended;\n", more);
+        String more = Told.appended(saved, List.of(Entry.attended(DAY, "Bo")));
+        assertEquals("2026-09-14;Bo;;attended;\n", Told.bare(more));
         assertEquals(2, read(saved + more).history().entries().size());
     }
 
     @Test
     void a_line_cut_short_inside_quotes_spoils_only_itself() {
         String torn = HEADING + "2026-09-14,Ash,thrust,signed off,\n2026-09-14,\"B";
-        String more = RecordWriter.appended(torn, read(torn).history(), List.of(Entry.attended(DAY, "Cy")));
-        assertEquals("\n2026-09-14,Cy,,attended,\n", more);
+        String more = Told.appended(torn, List.of(Entry.attended(DAY, "Cy")));
+        assertEquals("\n2026-09-14,Cy,,attended,\n", Told.bare(more));
         assertEquals(2, read(torn + more).history().entries().size());
     }
 
@@ -175,15 +175,15 @@ class RecordTest {
 
     @Test
     void a_record_of_nothing_but_the_mark_of_unicode_gets_its_heading() {
-        String more = RecordWriter.appended("\uFEFF", History.NONE, List.of(Entry.attended(DAY, "Cy")));
-        assertEquals("\n" + HEADING + "2026-09-14,Cy,,attended,\n", more);
+        String more = Told.appended("\uFEFF", List.of(Entry.attended(DAY, "Cy")));
+        assertEquals("\n" + HEADING + "2026-09-14,Cy,,attended,\n", Told.bare(more));
     }
 
     @Test
     void the_separator_is_told_by_the_first_line_behind_the_mark_of_unicode() {
         String begun = "\uFEFF\r;";
-        String more = RecordWriter.appended(begun, History.NONE, List.of(Entry.attended(DAY, "Cy")));
-        assertEquals("\n" + HEADING.replace(',', ';') + "2026-09-14;Cy;;attended;\n", more);
+        String more = Told.appended(begun, List.of(Entry.attended(DAY, "Cy")));
+        assertEquals("\n" + HEADING.replace(',', ';') + "2026-09-14;Cy;;attended;\n", Told.bare(more));
         assertEquals(1, read((begun + more).substring(1)).history().entries().size());
     }
 

@@ -41,7 +41,7 @@ class SpreadsheetCellProperties {
     @Property
     void a_name_is_read_back_as_it_was_written(@ForAll("names") String one, @ForAll("names") String other) {
         Entry entry = Entry.workedWith(LocalDate.of(2026, 9, 14), one, "thrust", other);
-        String text = RecordWriter.appended("", History.NONE, List.of(entry));
+        String text = Told.appended("", List.of(entry));
         ReadHistory read =
                 RecordReader.read(new SourceFile("record.csv", text), List.of(one, other), List.of("thrust"));
         assertEquals(List.of(entry), read.history().entries());

@@ -14,15 +14,26 @@ public record Group(Kind kind, int place, List<String> people, Optional<String> 
 
     /** What sort of group it is. */
     public enum Kind {
-        PAIR,
+        PAIR("pair"),
         /** A pair that a third has joined. */
-        THREE,
+        THREE("three"),
         /** One student with the instructor or an assistant. */
-        HELPED,
+        HELPED("helped"),
         /** Solo work, or watching. */
-        SOLO,
+        SOLO("solo"),
         /** Two who are both new to the drill; made only where the instructor asked for it. */
-        BOTH_NEW
+        BOTH_NEW("both-new");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** What files and programs call it. */
+        public String word() {
+            return word;
+        }
     }
 
     public Group {

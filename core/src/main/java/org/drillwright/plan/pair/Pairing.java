@@ -1,6 +1,7 @@
 package org.drillwright.plan.pair;
 
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.rounds.Method;
@@ -43,7 +44,7 @@ public final class Pairing {
                 rounds,
                 request.played().size(),
                 method,
-                new Verdict(solution.cost(), solution.bound()),
+                Optional.of(new Verdict(solution.cost(), solution.bound())),
                 WalkWords.of(request, solution),
                 facts.shortages(),
                 facts.sentences());

@@ -2,6 +2,7 @@ package org.drillwright.plan.pair;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.plan.rounds.Method;
 
 /**
@@ -9,6 +10,7 @@ import org.drillwright.plan.rounds.Method;
  *
  * @param rounds all of them, those already played first
  * @param firstPlanned how many rounds at the beginning were already played
+ * @param verdict how good it is known to be; nothing of a plan that is shown as it was printed
  * @param walk how people change over, one sentence each
  * @param shortages why not everyone has a partner, drill by drill
  * @param facts all that the instructor should know, one sentence each: shortages, choices, repeats, pairs of two new ones
@@ -17,7 +19,7 @@ public record PairingPlan(
         List<Round> rounds,
         int firstPlanned,
         Method method,
-        Verdict verdict,
+        Optional<Verdict> verdict,
         List<String> walk,
         List<Shortage> shortages,
         List<String> facts) {
@@ -27,6 +29,11 @@ public record PairingPlan(
         walk = List.copyOf(walk);
         shortages = List.copyOf(shortages);
         facts = List.copyOf(facts);
+    }
+
+    /** Rounds as they were printed, of which nothing else is known any more. */
+    public static PairingPlan printed(List<Round> rounds, int worked) {
+        return new PairingPlan(rounds, worked, Method.KEPT, Optional.empty(), List.of(), List.of(), List.of());
     }
 
     /** Who goes to another place before a round, counted from 1; nobody before the first. */

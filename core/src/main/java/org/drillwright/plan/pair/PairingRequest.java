@@ -100,6 +100,41 @@ public record PairingRequest(
     }
 
     /**
+     * The same class as a plan that was printed has it.
+     *
+     * @param roster in whose order the people are
+     * @param round those who are in it are there
+     * @param still helpers who are there
+     * @param each the drill of each round
+     */
+    public PairingRequest standing(Roster roster, Round round, List<String> still, List<String> each) {
+        List<Person> there = roster.people().stream()
+                .filter(person -> round.groupOf(person.name()).isPresent())
+                .toList();
+        List<String> alone = there.stream()
+                .map(Person::name)
+                .filter(name -> soloists.contains(name)
+                        && round.groupOf(name)
+                                .filter(group -> group.kind() == Group.Kind.SOLO)
+                                .isPresent())
+                .toList();
+        return new PairingRequest(
+                there.stream().filter(person -> !alone.contains(person.name())).toList(),
+                alone,
+                still,
+                apart,
+                levels,
+                mode,
+                movement,
+                leftOver,
+                knowledge,
+                hands,
+                each,
+                history,
+                played);
+    }
+
+    /**
      * The rest of a class after some have gone and others have come.
      *
      * @param played the rounds before the one from which it is planned anew

@@ -13,7 +13,9 @@ public enum Method {
     /** Round by round, each found anew until nothing helps. */
     STEPWISE("round by round"),
     /** All tables of a small class looked through. */
-    EXHAUSTIVE("all tables");
+    EXHAUSTIVE("all tables"),
+    /** Taken from a plan that was printed. */
+    KEPT("as it was printed");
 
     private final String words;
 

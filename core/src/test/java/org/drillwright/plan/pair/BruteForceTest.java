@@ -140,10 +140,10 @@ class BruteForceTest {
         }
         assertEquals(List.of(), checker.faults());
         assertEquals(List.of(least[0], least[1]), List.of(checker.repeats(), met), plan::toString);
-        assertTrue(plan.verdict().bound().of(Aim.REPEATS) <= least[0], "the bound is above the best");
+        assertTrue(plan.verdict().orElseThrow().bound().of(Aim.REPEATS) <= least[0], "the bound is above the best");
         assertTrue(
-                plan.verdict().bound().of(Aim.REPEATS) < least[0]
-                        || plan.verdict().bound().of(Aim.PAST) <= 4L * least[1],
+                plan.verdict().orElseThrow().bound().of(Aim.REPEATS) < least[0]
+                        || plan.verdict().orElseThrow().bound().of(Aim.PAST) <= 4L * least[1],
                 "the bound is above the best");
     }
 
@@ -191,6 +191,12 @@ class BruteForceTest {
         }
         assertEquals(List.of(), checker.faults());
         assertEquals(List.of(least[0], least[1], least[2]), List.of(checker.repeats(), sum, largest), plan::toString);
-        assertTrue(plan.verdict().cost().compareTo(plan.verdict().bound()) >= 0, "the bound is above the plan");
+        assertTrue(
+                plan.verdict()
+                                .orElseThrow()
+                                .cost()
+                                .compareTo(plan.verdict().orElseThrow().bound())
+                        >= 0,
+                "the bound is above the plan");
     }
 }

@@ -74,10 +74,10 @@ class ClosedFormsTest {
                             .rounds(rounds)
                             .plan();
                     assertEquals(Method.BLANK_RING, plan.method());
-                    assertEquals(0, plan.verdict().cost().of(Aim.REPEATS));
+                    assertEquals(0, plan.verdict().orElseThrow().cost().of(Aim.REPEATS));
                     assertEquals(
-                            plan.verdict().bound().of(Aim.BLANKS),
-                            plan.verdict().cost().of(Aim.BLANKS),
+                            plan.verdict().orElseThrow().bound().of(Aim.BLANKS),
+                            plan.verdict().orElseThrow().cost().of(Aim.BLANKS),
                             fresh + " new, " + knowing + " know, " + rounds + " rounds");
                 }
             }
@@ -90,10 +90,12 @@ class ClosedFormsTest {
     void the_most_rounds_without_repeat(int people, int fresh, int most) {
         PairingPlan last = Classes.of(fresh, people - fresh).rounds(most).plan();
         assertEquals(0, checked(last, fresh, people - fresh).repeats());
-        assertTrue(last.verdict().isProvedBest());
+        assertTrue(last.verdict().orElseThrow().isProvedBest());
         PairingPlan beyond = Classes.of(fresh, people - fresh).rounds(most + 1).plan();
         assertTrue(checked(beyond, fresh, people - fresh).repeats() > 0);
-        assertTrue(beyond.verdict().bound().of(Aim.REPEATS) > 0, "the bound knows that a repeat can't be avoided");
+        assertTrue(
+                beyond.verdict().orElseThrow().bound().of(Aim.REPEATS) > 0,
+                "the bound knows that a repeat can't be avoided");
     }
 
     @Test

@@ -41,7 +41,7 @@ class PairCostTest {
     }
 
     private static long cost(Classes classes, Aim aim) {
-        return classes.plan().verdict().cost().of(aim);
+        return classes.plan().verdict().orElseThrow().cost().of(aim);
     }
 
     private static Optional<String> stated(String word) {

@@ -121,7 +121,13 @@ class PairingProperties {
             }
             assertEquals(drawn.fewestLeft(round.drill(), training), left, () -> "more left than need be in " + round);
         }
-        assertTrue(plan.verdict().cost().compareTo(plan.verdict().bound()) >= 0, "the bound is above the plan");
+        assertTrue(
+                plan.verdict()
+                                .orElseThrow()
+                                .cost()
+                                .compareTo(plan.verdict().orElseThrow().bound())
+                        >= 0,
+                "the bound is above the plan");
     }
 
     private static void check(Drawn drawn, String drill, Group group, boolean training) {

@@ -28,7 +28,7 @@ class TurnCostTest {
     }
 
     private long cost(Aim aim) {
-        return classes.plan().verdict().cost().of(aim);
+        return classes.plan().verdict().orElseThrow().cost().of(aim);
     }
 
     @Test

@@ -42,7 +42,7 @@ class WorkedExampleTest {
         TableChecker checker = new TableChecker(ALL, FRESH).rounds(TableChecker.text(plan));
         assertEquals(List.of(), checker.faults());
         assertEquals(20, checker.pairs());
-        assertEquals("Proved best.", plan.verdict().sentence());
+        assertEquals("Proved best.", plan.verdict().orElseThrow().sentence());
     }
 
     @Test
@@ -52,7 +52,7 @@ class WorkedExampleTest {
         assertEquals(List.of(), checker.faults());
         // Each of the three who are new has met all five: three pairs meet again.
         assertEquals(3, checker.repeats());
-        assertEquals(3, plan.verdict().bound().of(Aim.REPEATS));
+        assertEquals(3, plan.verdict().orElseThrow().bound().of(Aim.REPEATS));
     }
 
     @Test

@@ -24,14 +24,17 @@ public final class HallSheet {
 
     private HallSheet() {}
 
-    public static List<Frame> pages(Floor floor, PairingPlan pairs, SheetSize size, String school, Typefaces faces) {
+    /** @param mark of the plan that hangs; empty if none does */
+    public static List<Frame> pages(
+            Floor floor, PairingPlan pairs, SheetSize size, String school, String mark, Typefaces faces) {
         Type type = Type.ofCapitals(faces, Legibility.inTheHand()).times(1.15);
         Hall hall = floor.layout().hall();
         Paper upright = Paper.upright(size);
         Paper lying = Paper.lying(size);
         Paper paper = scale(hall, lying) <= scale(hall, upright) ? lying : upright;
         int scale = scale(hall, paper);
-        Flow flow = new Flow(paper, Feet.of(type, paper, school, "Print at 100 % (actual size)."));
+        Flow flow =
+                new Flow(paper, Feet.of(type, paper, WallWords.mark(mark), school, "Print at 100 % (actual size)."));
         flow.add(type.times(1.5).paragraph(Role.TITLE, Face.BOLD, "The hall, 1 to " + scale, flow.width()));
         flow.add(type.paragraph(Role.PARAGRAPH, Face.BOLD, floor.layout().sentence(), flow.width()));
         flow.add(new HallDrawing(floor, pairs.method(), type, scale).piece());

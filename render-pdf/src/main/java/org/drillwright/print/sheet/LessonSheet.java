@@ -37,15 +37,17 @@ public final class LessonSheet {
     private final Type type;
     private final Flow flow;
 
-    private LessonSheet(ClassPlan plan, School school, Typefaces faces, Paper paper) {
+    private LessonSheet(ClassPlan plan, School school, String mark, Typefaces faces, Paper paper) {
         this.plan = plan;
         this.school = school;
         this.type = Type.ofCapitals(faces, Legibility.inTheHand());
-        this.flow = new Flow(paper, Feet.of(type, paper, school.name(), ClassHead.date(plan)));
+        this.flow = new Flow(paper, Feet.of(type, paper, WallWords.mark(mark), school.name(), ClassHead.date(plan)));
     }
 
-    public static List<Frame> pages(ClassPlan plan, PairingPlan pairs, School school, SheetSize size, Typefaces faces) {
-        LessonSheet sheet = new LessonSheet(plan, school, faces, Paper.upright(size));
+    /** @param mark of the plan that hangs; empty if none does */
+    public static List<Frame> pages(
+            ClassPlan plan, PairingPlan pairs, School school, SheetSize size, String mark, Typefaces faces) {
+        LessonSheet sheet = new LessonSheet(plan, school, mark, faces, Paper.upright(size));
         List<CardNeed> cards = CardNeed.of(school, plan, pairs);
         sheet.times();
         sheet.toKnow(pairs);

@@ -33,10 +33,20 @@ public final class WallSheet {
         this.faces = faces;
     }
 
-    /** The rounds that are still to be worked. */
+    /**
+     * The rounds that are still to be worked.
+     *
+     * @param mark of the plan; empty if it has none
+     */
     public static List<Frame> pages(
-            ClassPlan plan, PairingPlan pairs, Naming names, SheetSize size, String school, Typefaces faces) {
-        return pages(WallWords.of(plan, pairs, names, school), size, faces);
+            ClassPlan plan,
+            PairingPlan pairs,
+            Naming names,
+            SheetSize size,
+            String school,
+            String mark,
+            Typefaces faces) {
+        return pages(WallWords.of(plan, pairs, names, school, mark), size, faces);
     }
 
     static List<Frame> pages(WallWords words, SheetSize size, Typefaces faces) {

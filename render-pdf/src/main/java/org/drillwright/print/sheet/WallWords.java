@@ -47,16 +47,21 @@ record WallWords(List<Block> blocks, String foot) {
         }
     }
 
-    static WallWords of(ClassPlan plan, PairingPlan pairs, Naming names, String school) {
+    static WallWords of(ClassPlan plan, PairingPlan pairs, Naming names, String school, String mark) {
         List<Block> blocks = pairs.rounds().stream()
                 .skip(pairs.firstPlanned())
                 .map(round -> block(round, plan, pairs, names))
                 .toList();
-        String foot = Stream.of(school, ClassHead.date(plan), "Print at 100 % (actual size).")
+        String foot = Stream.of(mark(mark), school, ClassHead.date(plan), "Print at 100 % (actual size).")
                 .filter(part -> !part.isBlank())
                 .reduce((one, other) -> one + " · " + other)
                 .orElse("");
         return new WallWords(blocks, foot);
+    }
+
+    /** At the foot of whatever hangs, so that it can be named when the class is recorded. */
+    static String mark(String mark) {
+        return mark.isEmpty() ? "" : "Plan " + mark;
     }
 
     private static Block block(Round round, ClassPlan plan, PairingPlan pairs, Naming names) {

@@ -47,7 +47,7 @@ class LessonCommandTest {
         Trial trial = PlanFiles.of(folder, 1, 1)
                 .with(
                         "classes/tonight.yaml",
-                        "date: 2026-12-02\nminutes: 16\ndrills: [riposte]\nsettings: {riposte: {must: yes}}\n")
+                        "date: 2026-08-26\nminutes: 16\ndrills: [riposte]\nsettings: {riposte: {must: yes}}\n")
                 .run("lesson", "tonight");
         assertEquals(1, trial.code());
         assertTrue(trial.out().contains("1:39 too long"), trial.out());
@@ -82,7 +82,7 @@ class LessonCommandTest {
         PlanFiles files = PlanFiles.of(folder, 10, 10)
                 .with(
                         "classes/tonight.yaml",
-                        "date: 2026-12-02\ndrills: [riposte]\nrounds: 1\nhall: {length: 18, width: 10}\n");
+                        "date: 2026-08-26\ndrills: [riposte]\nrounds: 1\nhall: {length: 18, width: 10}\n");
         assertTrue(files.run("hall", "tonight").out().startsWith("6 lanes fit, 3 abreast along the hall: 12 people"));
         assertTrue(files.run("hall", "tonight", "--format", "json").out().contains("\"waves\" : 2"));
         // Two waves: 150 + 2 x 9 s.

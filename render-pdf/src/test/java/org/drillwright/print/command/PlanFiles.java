@@ -17,7 +17,7 @@ public record PlanFiles(Path root) {
                         "people:" + people("New", "straight", fresh)
                                 + people("Old", "straight, riposte", knowing)
                                 + (fresh + knowing == 0 ? " []" : "") + "\nassistants: []\n")
-                .with("classes/tonight.yaml", "date: 2026-12-02\nminutes: 90\ndrills: [riposte]\n");
+                .with("classes/tonight.yaml", "date: 2026-08-26\nminutes: 90\ndrills: [riposte]\n");
         return new PlanFiles(root);
     }
 

@@ -63,7 +63,7 @@ final class Busy {
 
     private static void evening(Path folder, String kind, int at) {
         if (at < EVENINGS) {
-            run(folder, "record", kind + at);
+            run(folder, "record", kind + at, "--plan", "none");
         }
     }
 

@@ -31,7 +31,7 @@ class DiskTest {
             "session New0 Old0 --out session.pdf",
             "schema --out drill.json",
             "new Another",
-            "record tonight",
+            "record tonight --plan none",
             "tidy --write untidy",
             "check --fix --write x-mendable");
 
@@ -55,7 +55,7 @@ class DiskTest {
         new SchoolFiles(folder)
                 .with(
                         "classes/tonight.yaml",
-                        "date: 2026-12-02\nminutes: 90\ndrills: [riposte]\nhall: {length: 18, width: 10}\n");
+                        "date: 2026-08-26\nminutes: 90\ndrills: [riposte]\nhall: {length: 18, width: 10}\n");
         for (String file : List.of(
                 "cards.pdf",
                 "handout.pdf",
@@ -104,7 +104,8 @@ class DiskTest {
             disk.fill();
             assertNothingHappens(folder, "the disk is full");
             disk.empty();
-            assertEquals(0, Trial.run(folder, "record", "tonight").code());
+            assertEquals(
+                    0, Trial.run(folder, "record", "tonight", "--plan", "none").code());
             assertEquals(0, Trial.run(folder, "tidy", "--write", "untidy").code());
         }
     }
@@ -123,7 +124,7 @@ class DiskTest {
         Path folder = school(temporary);
         Files.delete(folder.resolve("record.csv"));
         Files.createDirectory(folder.resolve("record.csv"));
-        Trial trial = Trial.run(folder, "record", "tonight");
+        Trial trial = Trial.run(folder, "record", "tonight", "--plan", "none");
         assertEquals(1, trial.code());
         assertTrue(trial.err().contains("This is not a file that can be read: it is a folder"), trial.err());
     }

@@ -46,7 +46,7 @@ class LocalesTest {
             "check --fix",
             "words",
             "new Illi İIıi Iot",
-            "record tonight --dry-run");
+            "record tonight --plan none --dry-run");
 
     @TempDir
     Path temporary;

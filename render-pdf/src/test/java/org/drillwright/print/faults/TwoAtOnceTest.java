@@ -66,7 +66,7 @@ class TwoAtOnceTest {
             for (int at = 0; at < EVENINGS; at++) {
                 files.with(
                         "classes/" + who + at + ".yaml",
-                        "date: 2026-" + (who.equals("first") ? "10" : "11") + "-" + (at + 1 < 10 ? "0" : "") + (at + 1)
+                        "date: 2026-" + (who.equals("first") ? "06" : "07") + "-" + (at + 1 < 10 ? "0" : "") + (at + 1)
                                 + "\nminutes: 90\ndrills: [riposte]\n");
             }
         }
@@ -75,12 +75,15 @@ class TwoAtOnceTest {
         assertEquals("date,person,drill,event,with", lines.get(0));
         assertEquals(lines.size(), new HashSet<>(lines).size(), "a line stands twice");
         assertTrue(lines.stream().allMatch(line -> line.split(",", -1).length == 5), "a line is mixed");
-        // Each evening four are there, and each of the two who are new works once with each of the two who know: 4 + 4.
-        assertEquals(1 + 2 * EVENINGS * 8, lines.size());
+        // Each evening four are there, and each of the two who are new works once with each of the two who know: 4 + 4;
+        // and a line before them and one behind.
+        assertEquals(1 + 2 * EVENINGS * 10, lines.size());
     }
 
     private static List<String> records(String who) {
-        return IntStream.range(0, EVENINGS).mapToObj(at -> "record " + who + at).toList();
+        return IntStream.range(0, EVENINGS)
+                .mapToObj(at -> "record " + who + at + " --plan none")
+                .toList();
     }
 
     @Test

@@ -27,7 +27,7 @@ class BoundsPageTest {
         Map<String, Integer> bounds = new LinkedHashMap<>();
         bounds.put("drill files below one folder", ReadingLimits.DRILLS);
         bounds.put("folders inside one another that are looked into", DrillFiles.DEPTH);
-        bounds.put("bytes of a drill, school.yaml, a roster or a class", ReadingLimits.FILE_BYTES);
+        bounds.put("bytes of a drill, school.yaml, a roster, a class or a kept plan", ReadingLimits.FILE_BYTES);
         bounds.put("lists and keys inside one another", ReadingLimits.DEPTH);
         bounds.put("counts of a drill", ReadingLimits.STEPS);
         bounds.put("items of any other list", ReadingLimits.ITEMS);

@@ -54,7 +54,7 @@ class TextsTest {
     void a_record_in_another_encoding_is_refused_and_left_alone() {
         School school = School.in(folder)
                 .with("record.csv", "date,person,drill,event,with\n".getBytes(StandardCharsets.UTF_16));
-        Trial trial = school.run("record", "tonight");
+        Trial trial = school.run("record", "tonight", "--plan", "none");
         assertEquals(1, trial.code());
         assertTrue(trial.err().contains("The record's first line isn't its heading."), trial.err());
         assertTrue(
@@ -94,8 +94,8 @@ class TextsTest {
                 .with(
                         "roster.yaml",
                         "people:\n  - {name: '" + name.replace("'", "''") + "', knows: [straight]}\n  - {name: Bo}\n");
-        for (List<String> command :
-                List.of(List.of("progress", "--format", "csv"), List.of("record", "tonight", "--dry-run"))) {
+        for (List<String> command : List.of(
+                List.of("progress", "--format", "csv"), List.of("record", "tonight", "--plan", "none", "--dry-run"))) {
             String table = school.run(command.toArray(String[]::new)).out();
             assertTrue(table.contains("'" + name.substring(0, 2)), table);
             assertTrue(

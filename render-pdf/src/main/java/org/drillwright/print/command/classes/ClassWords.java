@@ -10,5 +10,8 @@ final class ClassWords {
     static final String INITIALS =
             "The PDF shows initials instead of names. A school can say so for all in school.yaml" + " (initials: yes).";
 
+    static final String PLAN = "The plan that is started from, by the mark at the foot of its sheet. Normally the one"
+            + " that was printed last.";
+
     private ClassWords() {}
 }

@@ -11,7 +11,9 @@ import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.SheetFile;
+import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
+import org.drillwright.print.command.planning.Wall;
 import org.drillwright.print.sheet.HallSheet;
 import org.drillwright.tell.HallJson;
 import org.drillwright.tell.HallText;
@@ -56,7 +58,8 @@ public final class HallCommand implements Callable<Integer> {
                 .lanes()
                 .orElseThrow(() -> new CannotRun("The class names no hall; write one such as"
                         + " 'hall: {length: 18, width: 10}' into it, or into school.yaml."));
-        PairingPlan pairs = tonight.pairing(List.of()).plan();
+        Shown shown = Wall.of(tonight, Optional.empty()).shown(List.of());
+        PairingPlan pairs = shown.plan();
         Floor floor = Floor.of(layout, places(pairs));
         if (file.isPresent()) {
             var settings = tonight.folder().school();
@@ -64,7 +67,8 @@ public final class HallCommand implements Callable<Integer> {
                     .write(
                             tonight.folder(),
                             "The hall",
-                            faces -> HallSheet.pages(floor, pairs, named.sheet(settings), settings.name(), faces));
+                            faces -> HallSheet.pages(
+                                    floor, pairs, named.sheet(settings), settings.name(), shown.mark(), faces));
             run.out().println(layout.sentence());
         } else {
             run.out().print(named.asJson() ? HallJson.of(floor, pairs) : HallText.of(floor, pairs));

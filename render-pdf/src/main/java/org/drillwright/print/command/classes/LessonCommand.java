@@ -9,7 +9,9 @@ import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.SheetFile;
+import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
+import org.drillwright.print.command.planning.Wall;
 import org.drillwright.print.sheet.LessonSheet;
 import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.LessonJson;
@@ -59,7 +61,8 @@ public final class LessonCommand implements Callable<Integer> {
     }
 
     private int told(Tonight tonight, Optional<SheetFile> file) {
-        PairingPlan pairs = tonight.pairing(List.of()).plan();
+        Shown shown = Wall.of(tonight, Optional.empty()).shown(List.of());
+        PairingPlan pairs = shown.plan();
         var settings = tonight.folder().school();
         List<CardNeed> cards = CardNeed.of(settings, tonight.plan(), pairs);
         if (file.isPresent()) {
@@ -67,7 +70,8 @@ public final class LessonCommand implements Callable<Integer> {
                     .write(
                             tonight.folder(),
                             "Lesson of " + ClassHead.date(tonight.plan()),
-                            faces -> LessonSheet.pages(tonight.plan(), pairs, settings, named.sheet(settings), faces));
+                            faces -> LessonSheet.pages(
+                                    tonight.plan(), pairs, settings, named.sheet(settings), shown.mark(), faces));
             run.out().println(LessonText.sentence(tonight.plan().lesson()));
             tonight.plan().lesson().advice().forEach(run.out()::println);
         } else {

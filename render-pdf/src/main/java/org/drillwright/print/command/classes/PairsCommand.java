@@ -4,15 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.drillwright.plan.pair.Pairing;
+import org.drillwright.plan.kept.Kept;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Naming;
+import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.SheetFile;
+import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
+import org.drillwright.print.command.planning.Wall;
 import org.drillwright.print.sheet.WallSheet;
 import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.PairsJson;
@@ -55,6 +58,12 @@ public final class PairsCommand implements Callable<Integer> {
     @Mixin
     ChangeOptions changes = new ChangeOptions();
 
+    @Option(names = "--keep", description = "Keeps the plan under its mark without printing it. --out keeps it, too.")
+    boolean keep;
+
+    @Option(names = "--plan", paramLabel = "MARK", description = ClassWords.PLAN)
+    Optional<String> mark = Optional.empty();
+
     @Option(
             names = "--why",
             arity = "2",
@@ -74,39 +83,61 @@ public final class PairsCommand implements Callable<Integer> {
     }
 
     private int told(Tonight tonight, Optional<SheetFile> file) {
-        Pairing pairing = tonight.pairing(changes.changes());
+        Wall wall = Wall.of(tonight, mark);
+        Shown shown = wall.shown(changes.changes());
         if (!why.isEmpty()) {
-            People people = new People(tonight.roster());
-            pairing.why(people.name(why.get(0)), people.name(why.get(1))).forEach(run.out()::println);
-            return Exit.DONE;
+            return why(tonight, shown);
         }
-        PairingPlan plan = pairing.plan();
-        if (file.isPresent() && plan.rounds().size() == plan.firstPlanned()) {
+        PairingPlan plan = shown.plan();
+        if ((file.isPresent() || keep) && plan.rounds().size() == plan.firstPlanned()) {
             run.err()
-                    .println("Nothing was printed: the lesson has no rounds of partners left to plan. See: lesson "
-                            + named.name);
+                    .println("Nothing was " + (keep ? "kept" : "printed")
+                            + ": the lesson has no rounds of partners left to plan. See: lesson " + named.name);
             return Exit.MATERIAL;
         }
         if (file.isPresent()) {
-            print(tonight, plan, file.get());
+            print(tonight, shown, wall, file.get());
+        } else if (keep) {
+            run.out().println(wall.sentence(shown, wall.keep(shown)));
         } else {
             run.out()
                     .print(
                             named.asJson()
-                                    ? PairsJson.of(tonight.plan(), plan, Naming.full())
-                                    : PairsText.of(tonight.plan(), plan, Naming.full()));
+                                    ? PairsJson.of(tonight.plan(), plan, shown.standing(), Naming.full())
+                                    : PairsText.of(tonight.plan(), plan, shown.standing(), Naming.full()));
         }
         return Tonight.isShort(plan) ? Exit.MATERIAL : Exit.DONE;
     }
 
-    private void print(Tonight tonight, PairingPlan plan, SheetFile file) {
+    private int why(Tonight tonight, Shown shown) {
+        People people = new People(tonight.roster());
+        String one = people.name(why.get(0));
+        String other = people.name(why.get(1));
+        shown.pairing()
+                .orElseThrow(() -> new CannotRun("Why can't be told any more: since " + shown.mark()
+                        + " was printed the files have changed, and it would be planned otherwise now."))
+                .why(one, other)
+                .forEach(run.out()::println);
+        return Exit.DONE;
+    }
+
+    private void print(Tonight tonight, Shown shown, Wall wall, SheetFile file) {
         var settings = tonight.folder().school();
+        Kept kept = wall.keep(shown);
         file.write(
                 tonight.folder(),
                 "Partners of " + ClassHead.date(tonight.plan()),
                 faces -> WallSheet.pages(
-                        tonight.plan(), plan, tonight.naming(initials), named.sheet(settings), settings.name(), faces));
-        plan.facts().forEach(run.out()::println);
-        run.out().println(plan.verdict().sentence());
+                        tonight.plan(),
+                        shown.plan(),
+                        tonight.naming(initials),
+                        named.sheet(settings),
+                        settings.name(),
+                        kept.mark().shown(),
+                        faces));
+        shown.plan().facts().forEach(run.out()::println);
+        shown.plan().verdict().ifPresent(verdict -> run.out().println(verdict.sentence()));
+        shown.standing().remarks().forEach(run.out()::println);
+        run.out().println(wall.sentence(shown, kept));
     }
 }

@@ -1,25 +1,28 @@
 package org.drillwright.print.command.classes;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
-import org.drillwright.model.Drill;
-import org.drillwright.plan.pair.PairingPlan;
-import org.drillwright.plan.pair.PlanEntries;
-import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.kept.KeptPlan;
+import org.drillwright.plan.kept.Worked;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
+import org.drillwright.print.command.planning.Recorded;
+import org.drillwright.print.command.planning.SincePrinted;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.command.write.RecordFile;
+import org.drillwright.record.ClassTold;
 import org.drillwright.record.Entry;
-import org.drillwright.record.Event;
 import org.drillwright.record.RecordWriter;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.source.Nearest;
@@ -32,10 +35,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "record",
         header = "Writes down who was there, who worked with whom, and who was signed off.",
-        description =
-                "Adds lines to record.csv beside school.yaml; what stands there is never changed, and what it tells"
-                        + " already is not told twice. Recorded is the class as it was planned: give the same changes as to"
-                        + " pairs, and what else was different with the options below.%n",
+        description = "What was printed is what happened, unless you say otherwise. Lines are added to record.csv"
+                + " beside school.yaml; what stands there is never changed. Said otherwise later, the class is told"
+                + " anew: what was wrong is taken back by a line, what lacked is added.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:the class has errors; nothing was recorded", Exit.UNABLE_TEXT})
@@ -47,22 +49,27 @@ public final class RecordCommand implements Callable<Integer> {
     @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
     String named = "";
 
+    @Option(
+            names = "--plan",
+            paramLabel = "MARK",
+            description = "The plan that was worked, by the mark at the foot of its sheet; none: one that was never"
+                    + " printed and is made now. Normally the one that was printed last.")
+    Optional<String> mark = Optional.empty();
+
+    @Option(
+            names = "--as",
+            paramLabel = "FILE",
+            description = "A copy of a kept plan, changed to what really happened. The plans lie in classes/plans.")
+    Optional<String> copy = Optional.empty();
+
     @Mixin
-    ChangeOptions changes = new ChangeOptions();
+    WorkedOptions options = new WorkedOptions();
 
     @Option(
-            names = "--rounds",
-            paramLabel = "N",
-            description = "Only so many rounds were worked. Normally all; 0: only who was there.")
-    Optional<Integer> rounds = Optional.empty();
-
-    @Option(
-            names = "--only",
-            paramLabel = "DRILL",
-            description =
-                    "Of the drills that were planned only this one was worked. May be given several times; the page"
-                            + " of handout --html writes such a line of what was ticked there.")
-    List<String> only = new ArrayList<>();
+            names = "--date",
+            paramLabel = "DATE",
+            description = "The day on which it was worked, such as 2026-09-01. Normally that of the class.")
+    Optional<LocalDate> date = Optional.empty();
 
     @Option(
             names = "--signed-off",
@@ -71,6 +78,17 @@ public final class RecordCommand implements Callable<Integer> {
             hideParamSyntax = true,
             description = "NAME DRILL: this person now knows this drill. May be given several times.")
     List<String> signedOff = new ArrayList<>();
+
+    @Option(
+            names = "--not-signed-off",
+            arity = "2",
+            paramLabel = "NAME DRILL",
+            hideParamSyntax = true,
+            description = "NAME DRILL: takes back that this class signed that person off.")
+    List<String> notSignedOff = new ArrayList<>();
+
+    @Option(names = "--take-back", description = "The class wasn't held: takes back all that was recorded of it.")
+    boolean takeBack;
 
     @Option(names = "--dry-run", description = "Shows the lines, and writes nothing.")
     boolean dryRun;
@@ -82,20 +100,83 @@ public final class RecordCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (mark.isPresent() && copy.isPresent()) {
+            throw new CannotRun("Give --plan or --as, not both.");
+        }
         ClassRun opened = ClassRun.open(run, school.folder(), List.of(named));
-        return opened.tonight(named).map(this::recorded).orElse(Exit.MATERIAL);
+        return opened.tonight(named).flatMap(this::recorded).orElse(Exit.MATERIAL);
     }
 
-    private int recorded(Tonight tonight) {
+    private Optional<Integer> recorded(Tonight tonight) {
         if (tonight.classes().isRecordBroken()) {
             run.err().println("Nothing was recorded: mend " + ClassFiles.RECORD + " first, or give it another name.");
-            return Exit.MATERIAL;
+            return Optional.empty();
         }
-        mustBePlanned(tonight);
+        LocalDate day = date.orElse(tonight.plan().brief().date());
+        mustBePast(day);
+        Optional<Recorded> recorded = copy.isPresent()
+                ? Recorded.copy(run, tonight, copy.get())
+                : Optional.of(takeBack ? nothing(tonight) : Recorded.of(tonight, mark));
+        return recorded.map(one -> written(tonight, one, told(tonight, one, day)));
+    }
+
+    private void mustBePast(LocalDate day) {
+        LocalDate today = LocalDate.now(run.clock());
+        if (day.isAfter(today)) {
+            throw new CannotRun(day + " is still to come; today is " + today
+                    + ". Nothing was recorded. If it was worked" + " on another day: --date " + today + ".");
+        }
+    }
+
+    private static Recorded nothing(Tonight tonight) {
+        KeptPlan plan = new KeptPlan(
+                tonight.named(),
+                tonight.plan().brief().date(),
+                Optional.empty(),
+                0,
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        return new Recorded(plan, Recorded.NONE, false);
+    }
+
+    private ClassTold told(Tonight tonight, Recorded recorded, LocalDate day) {
+        options.only.forEach(drill -> mustBeIn(recorded.plan(), drill(drill, tonight)));
+        People people = new People(tonight.roster());
+        Worked worked = takeBack ? Worked.of(recorded.plan()) : options.of(recorded.plan(), people);
+        SincePrinted.mustBeOnTheRoster(tonight, recorded.mark(), names(worked));
+        return new ClassTold(
+                day,
+                tonight.named(),
+                recorded.mark(),
+                worked.entries(day),
+                signs(signedOff, day, people, tonight),
+                signs(notSignedOff, day, people, tonight));
+    }
+
+    private static Set<String> names(Worked worked) {
+        Set<String> names = new LinkedHashSet<>(worked.here());
+        worked.rounds()
+                .forEach(round -> round.groups().forEach(group -> {
+                    names.addAll(group.people());
+                    group.helper().ifPresent(names::add);
+                }));
+        return names;
+    }
+
+    private static List<Entry> signs(List<String> given, LocalDate day, People people, Tonight tonight) {
+        List<Entry> signs = new ArrayList<>();
+        for (int at = 0; at + 1 < given.size(); at += 2) {
+            signs.add(Entry.signedOff(day, people.person(given.get(at)).name(), drill(given.get(at + 1), tonight)));
+        }
+        return signs;
+    }
+
+    private int written(Tonight tonight, Recorded recorded, ClassTold told) {
         RecordFile file = RecordFile.of(tonight.classes().recordFile());
-        List<Entry> entries = entries(tonight);
         UnaryOperator<String> fresh =
-                text -> RecordWriter.appended(text, tonight.classes().history(text), entries);
+                text -> RecordWriter.appended(text, tonight.classes().record(text), told);
         if (dryRun) {
             run.out().print(fresh.apply(file.text()));
             return Exit.DONE;
@@ -105,62 +186,39 @@ public final class RecordCommand implements Callable<Integer> {
             run.out().println("The record tells all of this already.");
             return Exit.DONE;
         }
-        long added = lines.lines().filter(line -> !line.isBlank()).count();
-        run.out().println(ClassFiles.RECORD + ": " + added + (added == 1 ? " line" : " lines") + " added.");
+        int back = RecordWriter.lines(lines, true);
+        run.out()
+                .println(ClassFiles.RECORD + ": " + counted(RecordWriter.lines(lines, false)) + " added"
+                        + (back > 0 ? ", " + counted(back) + " taken back" : "") + of(recorded) + ".");
+        tonight.kept().all().stream()
+                .filter(kept -> kept.mark().shown().equals(recorded.mark()))
+                .flatMap(kept -> new SincePrinted(tonight, kept).changes().stream())
+                .forEach(run.out()::println);
         return Exit.DONE;
     }
 
-    private List<Entry> entries(Tonight tonight) {
-        PairingPlan plan = tonight.pairing(changes.changes()).plan();
-        List<Entry> entries = new ArrayList<>();
-        tonight.plan()
-                .here()
-                .forEach(person ->
-                        entries.add(Entry.attended(tonight.plan().brief().date(), person.name())));
-        PlanEntries.of(worked(plan), tonight.plan().brief().date()).stream()
-                .filter(entry -> !entries.contains(entry))
-                .forEach(entries::add);
-        People people = new People(tonight.roster());
-        for (int at = 0; at + 1 < signedOff.size(); at += 2) {
-            entries.add(Entry.signedOff(
-                    tonight.plan().brief().date(),
-                    people.person(signedOff.get(at)).name(),
-                    drill(signedOff.get(at + 1), tonight)));
+    private static String counted(int lines) {
+        return lines + (lines == 1 ? " line" : " lines");
+    }
+
+    /** What was taken for what happened. */
+    private String of(Recorded recorded) {
+        if (takeBack) {
+            return "";
         }
-        return entries.stream()
-                .sorted(Comparator.comparing(entry -> entry.event() == Event.ATTENDED ? 0 : 1))
-                .toList();
-    }
-
-    private PairingPlan worked(PairingPlan plan) {
-        int worked = rounds.orElse(plan.rounds().size());
-        if (worked < 0 || worked > plan.rounds().size()) {
-            throw new CannotRun(
-                    "--rounds wants a number from 0 to " + plan.rounds().size() + ".");
+        if (recorded.changed()) {
+            return ", as the changed copy of " + recorded.mark() + " has it";
         }
-        List<Round> done =
-                plan.rounds().subList(0, worked).stream().filter(this::isDone).toList();
-        return new PairingPlan(
-                done,
-                Math.min(done.size(), plan.firstPlanned()),
-                plan.method(),
-                plan.verdict(),
-                plan.walk(),
-                plan.shortages(),
-                plan.facts());
+        String plan = recorded.mark().equals(Recorded.NONE)
+                ? ", as it would be planned now"
+                : ", as " + recorded.mark() + " was printed";
+        return plan + (options.isAnything() ? ", with what you said" : "");
     }
 
-    private boolean isDone(Round round) {
-        return only.isEmpty() || only.contains(round.drill());
-    }
-
-    private void mustBePlanned(Tonight tonight) {
-        List<String> planned = tonight.plan().inOrder().stream().map(Drill::id).toList();
-        for (String typed : only) {
-            if (!planned.contains(drill(typed, tonight))) {
-                throw new CannotRun("'" + typed + "' was not planned for " + named + ": put it among the drills of "
-                        + named + ".yaml, so that its partners are known.");
-            }
+    private void mustBeIn(KeptPlan plan, String drill) {
+        boolean planned = plan.rounds().stream().anyMatch(round -> round.drill().equals(drill));
+        if (!planned) {
+            throw new CannotRun("'" + drill + "' has no round of partners in the plan of " + named + ".");
         }
     }
 

@@ -1,10 +1,13 @@
 package org.drillwright.print.command.planning;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.evening.Wished;
@@ -19,13 +22,19 @@ import org.drillwright.read.Reading;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.school.ClassFolder;
+import org.drillwright.school.DrillFiles;
+import org.drillwright.school.ReadPlans;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.Finding;
+import org.drillwright.source.Fingerprint;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
 
 /** Opens the school for planning. What has errors is told, and planned is nothing. */
 public final class ClassRun {
+
+    /** Figures of the record in a plan's origin. */
+    private static final int FIGURES = 8;
 
     private final Invocation run;
     private final SchoolFolder folder;
@@ -71,7 +80,7 @@ public final class ClassRun {
     /** The class of that name or path; nothing if something of it has errors, which are shown. */
     public Optional<Tonight> tonight(String named) {
         Path file = file(named);
-        return roster().flatMap(roster -> brief(file).flatMap(brief -> planned(roster, brief)));
+        return roster().flatMap(roster -> brief(file).flatMap(brief -> planned(file, roster, brief)));
     }
 
     private Path file(String named) {
@@ -102,7 +111,7 @@ public final class ClassRun {
         }
     }
 
-    private Optional<Tonight> planned(Roster roster, ClassBrief brief) {
+    private Optional<Tonight> planned(Path file, Roster roster, ClassBrief brief) {
         Wished wished = Wished.of(folder.school(), brief, classes.drills());
         List<Finding> errors = new ArrayList<>();
         List<String> ids = new ArrayList<>(wished.absent());
@@ -120,7 +129,32 @@ public final class ClassRun {
             return Optional.empty();
         }
         ClassPlan plan = ClassPlan.of(folder.school(), roster, brief, classes.history(), wished);
-        return Optional.of(new Tonight(folder, classes, roster, plan));
+        return told(file, roster, plan);
+    }
+
+    private Optional<Tonight> told(Path file, Roster roster, ClassPlan plan) {
+        String named = DrillFiles.id(file);
+        try {
+            ReadPlans kept = classes.plans(named, plan.brief().date());
+            show(kept.findings());
+            if (kept.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR)) {
+                run.err().println("Nothing was planned: a plan that was printed can't be read. Mend or move its file.");
+                return Optional.empty();
+            }
+            Map<String, String> figures = new LinkedHashMap<>(classes.figures(file));
+            figures.put("record", Fingerprint.figures(past(plan), FIGURES));
+            return Optional.of(new Tonight(folder, classes, named, figures, roster, plan, kept.plans()));
+        } catch (IOException problem) {
+            throw new CannotRun("The plans of " + named + " cannot be read", problem);
+        }
+    }
+
+    private byte[] past(ClassPlan plan) {
+        return classes.history()
+                .before(plan.brief().date())
+                .entries()
+                .toString()
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     /** Findings go where they don't mix with what was asked for. */

@@ -1,51 +1,36 @@
 package org.drillwright.print.command.planning;
 
-import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.mark.PrintMark;
 import org.drillwright.plan.evening.ClassPlan;
-import org.drillwright.plan.pair.Pairing;
+import org.drillwright.plan.kept.KeptPlans;
 import org.drillwright.plan.pair.PairingPlan;
-import org.drillwright.plan.pair.PairingRequest;
-import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.Roster;
-import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
 
-/** A class that was read without an error, and its plan. */
-public record Tonight(SchoolFolder folder, ClassFolder classes, Roster roster, ClassPlan plan) {
+/**
+ * A class that was read without an error, and its plan.
+ *
+ * @param named the class
+ * @param figures a few of each file that it is planned from
+ * @param kept the plans of it that were printed
+ */
+public record Tonight(
+        SchoolFolder folder,
+        ClassFolder classes,
+        String named,
+        Map<String, String> figures,
+        Roster roster,
+        ClassPlan plan,
+        KeptPlans kept) {
 
-    /** Its pairs, after all changes. */
-    public Pairing pairing(List<Change> changes) {
-        PairingRequest request = plan.pairing();
-        Pairing pairing = Pairing.of(request);
-        for (Change change : changes) {
-            List<Round> rounds = pairing.plan().rounds();
-            if (change.fromRound() > rounds.size() + 1) {
-                throw new CannotRun(
-                        "There is no round " + change.fromRound() + ": the class has " + rounds.size() + ".");
-            }
-            request = changed(request, change, rounds.subList(0, change.fromRound() - 1));
-            pairing = Pairing.of(request);
-        }
-        return pairing;
-    }
-
-    private PairingRequest changed(PairingRequest request, Change change, List<Round> played) {
-        People people = new People(roster);
-        List<String> without = change.without().stream().map(people::name).toList();
-        List<String> with =
-                change.with().stream().map(name -> people.person(name).name()).toList();
-        for (String name : without) {
-            boolean here = request.students().stream()
-                            .anyMatch(student -> student.name().equals(name))
-                    || request.soloists().contains(name)
-                    || request.helpers().contains(name);
-            if (!here) {
-                throw new CannotRun(name + " isn't in this class, so the class can't go on without.");
-            }
-        }
-        return request.after(played, roster, without, with);
+    /** The mark of a drill's card now. */
+    public Optional<String> card(String drill) {
+        return Optional.ofNullable(classes.drills().get(drill))
+                .map(one -> PrintMark.of(one, folder.school()).shown());
     }
 
     /** What people are called on a printed sheet. */

@@ -1,0 +1,123 @@
+package org.drillwright.plan.kept;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.drillwright.plan.pair.Group;
+import org.drillwright.plan.pair.Round;
+import org.drillwright.record.Entry;
+
+/**
+ * What was really worked of a plan: as it was printed, unless somebody says otherwise.
+ *
+ * @param here who was there for some of the time
+ */
+public record Worked(List<String> here, List<Round> rounds) {
+
+    public Worked {
+        here = List.copyOf(here);
+        rounds = List.copyOf(rounds);
+    }
+
+    /** All of it. */
+    public static Worked of(KeptPlan plan) {
+        return new Worked(plan.here(), plan.rounds());
+    }
+
+    /** Only the first rounds, by their number. */
+    public Worked first(int count) {
+        return new Worked(
+                here, rounds.stream().filter(round -> round.number() <= count).toList());
+    }
+
+    /** Only the rounds of some drills. */
+    public Worked only(Collection<String> drills) {
+        return new Worked(
+                here,
+                rounds.stream().filter(round -> drills.contains(round.drill())).toList());
+    }
+
+    /** Somebody was gone from a round on; from the first on: was never there. The partners then worked without. */
+    public Worked without(String person, int fromRound) {
+        List<String> left = here.stream()
+                .filter(name -> fromRound > 1 || !name.equals(person))
+                .toList();
+        return new Worked(
+                left,
+                rounds.stream()
+                        .map(round -> round.number() < fromRound ? round : groups(round, group -> rest(group, person)))
+                        .toList());
+    }
+
+    /** Somebody was there who isn't in the plan. */
+    public Worked with(String person) {
+        Set<String> all = new LinkedHashSet<>(here);
+        all.add(person);
+        return new Worked(List.copyOf(all), rounds);
+    }
+
+    /** Two stood in each other's places in a round. */
+    public Worked swapped(int number, String one, String other) {
+        return new Worked(
+                here,
+                rounds.stream()
+                        .map(round -> round.number() == number
+                                ? groups(round, group -> Optional.of(exchanged(group, one, other)))
+                                : round)
+                        .toList());
+    }
+
+    private static Round groups(Round round, Function<Group, Optional<Group>> changed) {
+        return new Round(
+                round.number(),
+                round.drill(),
+                round.groups().stream()
+                        .flatMap(group -> changed.apply(group).stream())
+                        .toList());
+    }
+
+    private static Optional<Group> rest(Group group, String person) {
+        List<String> people =
+                group.people().stream().filter(name -> !name.equals(person)).toList();
+        Optional<String> helper = group.helper().filter(name -> !name.equals(person));
+        return people.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Group(group.kind(), group.place(), people, helper));
+    }
+
+    private static Group exchanged(Group group, String one, String other) {
+        return new Group(
+                group.kind(),
+                group.place(),
+                group.people().stream()
+                        .map(name -> name.equals(one) ? other : name.equals(other) ? one : name)
+                        .toList(),
+                group.helper());
+    }
+
+    /** What it adds to the record: who was there, then who worked with whom, once for each round. */
+    public List<Entry> entries(LocalDate date) {
+        List<Entry> entries = new ArrayList<>();
+        here.forEach(person -> entries.add(Entry.attended(date, person)));
+        for (Round round : rounds) {
+            round.groups().forEach(group -> meetings(round, group, date, entries));
+        }
+        return List.copyOf(entries);
+    }
+
+    private static void meetings(Round round, Group group, LocalDate date, List<Entry> entries) {
+        List<String> people = group.people();
+        for (int one = 0; one < people.size(); one++) {
+            for (String other : people.subList(one + 1, people.size())) {
+                entries.add(Entry.workedWith(date, people.get(one), round.drill(), other));
+            }
+            String person = people.get(one);
+            group.helper().ifPresent(helper -> entries.add(Entry.workedWith(date, person, round.drill(), helper)));
+        }
+    }
+}

@@ -1,0 +1,135 @@
+package org.drillwright.record;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Span;
+
+/**
+ * Counts the lines of a record in the order of the file. A batch counts once it is whole, and only once, so that files of
+ * two machines can be joined; a batch that was cut short counts for nothing and is told again by the next run.
+ */
+final class Ledger {
+
+    /** A batch whose last line hasn't been read yet. */
+    private record Open(Span at, Batch batch, int wanted, List<Placed> lines) {}
+
+    private record Placed(Span at, RecordLine line) {}
+
+    private final Findings findings;
+    private final List<Batch> batches = new ArrayList<>();
+    private final List<RecordLine> loose = new ArrayList<>();
+    private final List<Entry> told = new ArrayList<>();
+    private final Map<Entry, Span> takenBack = new LinkedHashMap<>();
+    private final Net net = new Net();
+    private final Set<String> ids = new HashSet<>();
+    private Optional<Open> open = Optional.empty();
+
+    Ledger(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** @param wanted how many lines it says it has */
+    void begin(Span at, Batch batch, int wanted) {
+        giveUp();
+        open = Optional.of(new Open(at, batch, wanted, new ArrayList<>()));
+    }
+
+    void end(Span at, String id) {
+        Optional<Open> ended =
+                open.filter(one -> one.batch().id().equals(id) && one.lines().size() == one.wanted());
+        if (ended.isEmpty() && open.isEmpty()) {
+            findings.warning(
+                    RecordRule.BATCH.id(),
+                    at,
+                    "This line ends a batch that doesn't stand before it.",
+                    "Lines of a batch stay together and in their order. It changes nothing.");
+        }
+        if (ended.isEmpty()) {
+            giveUp();
+        }
+        ended.ifPresent(this::count);
+        open = Optional.empty();
+    }
+
+    void add(Span at, RecordLine line) {
+        Optional<Open> into = open.filter(one -> one.lines().size() < one.wanted());
+        if (into.isPresent()) {
+            into.get().lines().add(new Placed(at, line));
+        } else {
+            byHand(at, line);
+        }
+    }
+
+    private void byHand(Span at, RecordLine line) {
+        if (!line.takenBack() && net.of(line.entry()) > 0) {
+            findings.warning(
+                    RecordRule.ONCE.id(),
+                    at,
+                    "The record tells this already in an earlier line.",
+                    "It was counted once.");
+            return;
+        }
+        loose.add(line);
+        count(at, line);
+    }
+
+    private void count(Open whole) {
+        if (ids.add(whole.batch().id())) {
+            List<RecordLine> lines = whole.lines().stream().map(Placed::line).toList();
+            batches.add(new Batch(
+                    whole.batch().id(),
+                    whole.batch().date(),
+                    whole.batch().named(),
+                    whole.batch().plan(),
+                    lines));
+            whole.lines().forEach(placed -> count(placed.at(), placed.line()));
+        }
+    }
+
+    private void count(Span at, RecordLine line) {
+        net.add(line);
+        if (line.takenBack()) {
+            takenBack.put(line.entry(), at);
+        } else {
+            told.add(line.entry());
+        }
+    }
+
+    private void giveUp() {
+        open.ifPresent(one -> findings.warning(
+                RecordRule.BATCH.id(),
+                one.at(),
+                "This batch of " + one.wanted() + (one.wanted() == 1 ? " line" : " lines")
+                        + " isn't whole: nothing of it was counted.",
+                one.batch().named().isEmpty()
+                        ? "Record the class once more."
+                        : "To tell it anew: record " + one.batch().named()));
+        open = Optional.empty();
+    }
+
+    /** What stands at the end of the file. */
+    ReadHistory closed() {
+        giveUp();
+        takenBack.forEach((entry, at) -> {
+            if (net.of(entry) < 0) {
+                findings.warning(
+                        RecordRule.TAKEN_BACK.id(),
+                        at,
+                        "This takes back what the record doesn't tell.",
+                        "It changes nothing; if another line was meant, write it as that one is written.");
+            }
+        });
+        Map<Entry, Integer> left = new HashMap<>();
+        List<Entry> standing = told.stream()
+                .filter(entry -> left.merge(entry.plain(), 1, Integer::sum) <= net.of(entry))
+                .toList();
+        return new ReadHistory(new History(standing), batches, loose, findings.list());
+    }
+}

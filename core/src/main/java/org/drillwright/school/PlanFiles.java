@@ -1,0 +1,91 @@
+package org.drillwright.school;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.mark.PlanMark;
+import org.drillwright.plan.kept.Kept;
+import org.drillwright.plan.kept.KeptPlans;
+import org.drillwright.read.PlanReader;
+import org.drillwright.read.Reading;
+import org.drillwright.read.ReadingLimits;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Fingerprint;
+import org.drillwright.source.Severity;
+import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
+
+/** Plans that were printed, a file each, named by day and mark and never written again. */
+final class PlanFiles {
+
+    /** Figures of a file in a plan's origin. */
+    private static final int FIGURES = 8;
+
+    private PlanFiles() {}
+
+    static Path file(Path root, LocalDate date, PlanMark mark) {
+        return root.resolve(ClassFiles.CLASSES).resolve(ClassFiles.PLANS).resolve(date + "-" + mark.shown() + ".yaml");
+    }
+
+    static boolean isTaken(Path root, PlanMark mark) throws IOException {
+        return ClassFiles.plans(root).stream()
+                .anyMatch(file -> DrillFiles.name(file).endsWith("-" + mark.shown() + ".yaml"));
+    }
+
+    static ReadPlans read(Path root, String named, LocalDate date) throws IOException {
+        List<Kept> plans = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        for (Path file : ClassFiles.plans(root)) {
+            if (DrillFiles.name(file).startsWith(date.toString())) {
+                Reading<Kept> reading = PlanReader.read(DrillFiles.shownFrom(root, file), bytes(file));
+                findings.addAll(reading.findings());
+                reading.value()
+                        .filter(kept -> kept.plan().named().equals(named)
+                                && kept.plan().date().equals(date))
+                        .ifPresent(kept -> sort(kept, DrillFiles.shownFrom(root, file), plans, findings));
+            }
+        }
+        return new ReadPlans(new KeptPlans(plans), findings);
+    }
+
+    private static void sort(Kept kept, String shown, List<Kept> plans, List<Finding> findings) {
+        if (kept.plan().fits(kept.mark())) {
+            plans.add(kept);
+        } else {
+            findings.add(new Finding(
+                    PlanReader.MARK_RULE,
+                    Severity.ERROR,
+                    new SourceFile(shown, ""),
+                    Span.at(0),
+                    "This plan isn't any more what was printed as "
+                            + kept.mark().shown() + ": somebody has changed it.",
+                    "Move it out of this folder; then it can be recorded with --as."));
+        }
+    }
+
+    private static byte[] bytes(Path file) throws IOException {
+        try (var in = Files.newInputStream(file)) {
+            return in.readNBytes(ReadingLimits.FILE_BYTES + 1);
+        }
+    }
+
+    static Map<String, String> figures(Path root, Path klass) throws IOException {
+        Map<String, String> figures = new LinkedHashMap<>();
+        List<Path> rosters = ClassFiles.rosters(root);
+        put("roster", rosters.stream().findFirst(), figures);
+        put("class", Optional.of(klass), figures);
+        return figures;
+    }
+
+    private static void put(String what, Optional<Path> file, Map<String, String> figures) throws IOException {
+        if (file.isPresent()) {
+            figures.put(what, Fingerprint.figures(bytes(file.get()), FIGURES));
+        }
+    }
+}

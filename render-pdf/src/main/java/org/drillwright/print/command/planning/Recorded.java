@@ -1,0 +1,88 @@
+package org.drillwright.print.command.planning;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.plan.kept.Kept;
+import org.drillwright.plan.kept.KeptPlan;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Locations;
+import org.drillwright.read.PlanReader;
+import org.drillwright.read.Reading;
+import org.drillwright.read.ReadingLimits;
+import org.drillwright.report.TextReport;
+
+/**
+ * The plan that is recorded: the one that was printed, unless somebody says otherwise.
+ *
+ * @param mark what the record calls it
+ * @param changed whether it is a changed copy of the plan with that mark
+ */
+public record Recorded(KeptPlan plan, String mark, boolean changed) {
+
+    /** Stands for a plan that was never printed. */
+    public static final String NONE = "none";
+
+    /** The plan that hangs, or that of a mark, or with {@link #NONE} one that is made now. */
+    public static Recorded of(Tonight tonight, Optional<String> mark) {
+        boolean nothingToPrint = tonight.plan().pairing().drills().isEmpty() && mark.isEmpty();
+        if (nothingToPrint || mark.filter(NONE::equals).isPresent()) {
+            return new Recorded(fresh(tonight), NONE, false);
+        }
+        Kept kept = Wall.of(tonight, mark)
+                .start()
+                .orElseThrow(() -> new CannotRun("No plan of " + tonight.named() + " for "
+                        + tonight.plan().brief().date() + " was printed, so it isn't known who worked with whom. To"
+                        + " record the one that is made now: --plan none."));
+        return new Recorded(kept.plan(), kept.mark().shown(), false);
+    }
+
+    private static KeptPlan fresh(Tonight tonight) {
+        Wall wall = Wall.of(tonight, Optional.empty());
+        KeptPlan plan = wall.shown(List.of()).said();
+        List<String> here =
+                tonight.plan().here().stream().map(person -> person.name()).toList();
+        return plan.rounds().isEmpty()
+                ? new KeptPlan(
+                        plan.named(), plan.date(), plan.after(), 0, plan.cards(), here, plan.helpers(), plan.rounds())
+                : plan;
+    }
+
+    /** A copy of a plan that somebody changed; nothing if it can't be read, which is shown. */
+    public static Optional<Recorded> copy(Invocation run, Tonight tonight, String typed) {
+        Path file = Locations.existing(run.here(), typed)
+                .filter(Files::isRegularFile)
+                .orElseThrow(() -> new CannotRun("There is no file '" + typed + "'."));
+        Reading<Kept> reading = PlanReader.read(typed, bytes(file));
+        run.err().print(TextReport.of(reading.findings(), run.paint()));
+        if (reading.value().isEmpty()) {
+            run.err().println("Nothing was recorded: mend the copy first.");
+        }
+        return reading.value().map(kept -> copied(kept, tonight, typed));
+    }
+
+    private static Recorded copied(Kept kept, Tonight tonight, String typed) {
+        KeptPlan plan = kept.plan();
+        LocalDate date = tonight.plan().brief().date();
+        if (!plan.named().equals(tonight.named()) || !plan.date().equals(date)) {
+            throw new CannotRun("'" + typed + "' is a plan of " + plan.named() + " for " + plan.date() + ", not of "
+                    + tonight.named() + " for " + date + "; nothing was recorded.");
+        }
+        plan.fault().ifPresent(fault -> {
+            throw new CannotRun(fault + " of '" + typed + "'; nothing was recorded.");
+        });
+        return new Recorded(plan, kept.mark().shown(), !plan.fits(kept.mark()));
+    }
+
+    private static byte[] bytes(Path file) {
+        try (var in = Files.newInputStream(file)) {
+            return in.readNBytes(ReadingLimits.FILE_BYTES + 1);
+        } catch (IOException problem) {
+            throw new CannotRun("'" + file + "' cannot be read", problem);
+        }
+    }
+}

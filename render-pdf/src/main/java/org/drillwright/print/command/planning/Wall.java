@@ -1,0 +1,221 @@
+package org.drillwright.print.command.planning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.mark.PlanMark;
+import org.drillwright.plan.kept.Kept;
+import org.drillwright.plan.kept.KeptPlan;
+import org.drillwright.plan.kept.Standing;
+import org.drillwright.plan.pair.Pairing;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.pair.PairingRequest;
+import org.drillwright.plan.pair.Round;
+import org.drillwright.print.command.console.CannotRun;
+
+/**
+ * What hangs on the wall, and what follows from it. What was printed holds: it is planned anew only where nothing of it
+ * was worked, or from a round on that somebody names.
+ */
+public final class Wall {
+
+    private final Tonight tonight;
+    private final PlanMarks marks;
+    private final Optional<Kept> start;
+    private final boolean chosen;
+
+    private Wall(Tonight tonight, Optional<String> mark) {
+        this.tonight = tonight;
+        this.marks = new PlanMarks(tonight);
+        this.chosen = mark.isPresent();
+        this.start = mark.isPresent() ? mark.map(marks::named) : marks.head();
+    }
+
+    /** @param mark of the plan that is started from, as it was typed; normally the one that hangs */
+    public static Wall of(Tonight tonight, Optional<String> mark) {
+        return new Wall(tonight, mark);
+    }
+
+    /** A request and what came of it. */
+    private record Found(PairingRequest request, Pairing pairing, int worked) {
+
+        static Found of(PairingRequest request) {
+            return new Found(request, Pairing.of(request), request.played().size());
+        }
+
+        List<Round> rounds() {
+            return pairing.plan().rounds();
+        }
+    }
+
+    /** The plan after some changes; without any the one that hangs, or a first one. */
+    public Shown shown(List<Change> changes) {
+        if (changes.isEmpty()) {
+            return start.map(this::again).orElseGet(() -> shown(fresh()));
+        }
+        return start.map(kept -> changed(kept, changes)).orElseGet(() -> shown(after(fresh(), changes)));
+    }
+
+    private Found fresh() {
+        return Found.of(tonight.plan().pairing());
+    }
+
+    /** Nothing was worked of it and it wasn't asked for: the files hold. Else it is told as it was printed. */
+    private Shown again(Kept kept) {
+        boolean filesHold = kept.plan().worked() == 0 && !chosen;
+        if (filesHold || kept.plan().rounds().isEmpty()) {
+            return shown(fresh());
+        }
+        Found found =
+                kept.plan().worked() == 0 ? fresh() : anew(kept, kept.plan().worked() + 1);
+        if (found.rounds().equals(kept.plan().rounds())) {
+            return shown(found);
+        }
+        return shown(
+                PairingPlan.printed(kept.plan().rounds(), kept.plan().worked()),
+                Optional.empty(),
+                kept.plan().helpers());
+    }
+
+    private Shown changed(Kept kept, List<Change> changes) {
+        int first = changes.get(0).fromRound();
+        Optional<Kept> from = Optional.of(kept);
+        while (from.isPresent() && from.get().plan().worked() >= first) {
+            from = marks.plans().before(from.get());
+        }
+        Optional<Found> found = from.map(base -> after(anew(base, first), changes));
+        boolean again =
+                found.isPresent() && found.get().rounds().equals(kept.plan().rounds());
+        if (found.isPresent() && (again || from.get().equals(kept))) {
+            return shown(found.get());
+        }
+        int worked = kept.plan().worked();
+        throw new CannotRun((worked == 1 ? "Round 1 is worked: " : "Rounds 1 to " + worked + " are worked: ")
+                + kept.mark().shown() + " was printed after. --from-round wants a round from " + (worked + 1) + " on"
+                + kept.plan()
+                        .after()
+                        .map(before -> ", or --plan " + before.shown() + " the plan before it")
+                        .orElse("")
+                + ".");
+    }
+
+    /** The rounds of a printed plan from one on, found anew for the same people. */
+    private Found anew(Kept kept, int from) {
+        List<Round> rounds = kept.plan().rounds();
+        if (from > rounds.size() + 1 || rounds.isEmpty()) {
+            throw noSuchRound(from, rounds.size());
+        }
+        SincePrinted.mustBeOnTheRoster(tonight, kept.mark().shown(), kept.plan().names());
+        PairingRequest request = tonight.plan()
+                .pairing()
+                .standing(
+                        tonight.roster(),
+                        rounds.get(Math.min(from, rounds.size()) - 1),
+                        kept.plan().helpers(),
+                        drills(kept, from));
+        return Found.of(request.after(rounds.subList(0, from - 1), tonight.roster(), List.of(), List.of()));
+    }
+
+    /** The drills that were printed; from a round on those of the class's file, if that was changed. */
+    private List<String> drills(Kept kept, int from) {
+        List<String> printed = kept.plan().rounds().stream().map(Round::drill).toList();
+        List<String> now = tonight.plan().pairing().drills();
+        if (!kept.changedSince(tonight.figures()).contains("class") || now.size() < from - 1) {
+            return printed;
+        }
+        List<String> drills = new ArrayList<>(printed.subList(0, from - 1));
+        drills.addAll(now.subList(from - 1, now.size()));
+        return drills;
+    }
+
+    private Found after(Found found, List<Change> changes) {
+        Found last = found;
+        for (Change change : changes) {
+            List<Round> rounds = last.rounds();
+            if (change.fromRound() > rounds.size() + 1) {
+                throw noSuchRound(change.fromRound(), rounds.size());
+            }
+            last = Found.of(changed(last.request(), change, rounds.subList(0, change.fromRound() - 1)));
+        }
+        return last;
+    }
+
+    private static CannotRun noSuchRound(int round, int rounds) {
+        return new CannotRun("There is no round " + round + ": the class has " + rounds + ".");
+    }
+
+    private PairingRequest changed(PairingRequest request, Change change, List<Round> played) {
+        People people = new People(tonight.roster());
+        List<String> without = change.without().stream().map(people::name).toList();
+        List<String> with =
+                change.with().stream().map(name -> people.person(name).name()).toList();
+        for (String name : without) {
+            boolean here = request.students().stream()
+                            .anyMatch(student -> student.name().equals(name))
+                    || request.soloists().contains(name)
+                    || request.helpers().contains(name)
+                    || start.filter(kept -> kept.plan().names().contains(name)).isPresent();
+            if (!here) {
+                throw new CannotRun(name + " isn't in this class, so the class can't go on without.");
+            }
+        }
+        return request.after(played, tonight.roster(), without, with);
+    }
+
+    private Shown shown(Found found) {
+        return shown(
+                found.pairing().plan(),
+                Optional.of(found.pairing()),
+                found.request().helpers());
+    }
+
+    private Shown shown(PairingPlan plan, Optional<Pairing> pairing, List<String> helpers) {
+        Optional<Kept> head = chosen && marks.heads() > 1 ? start : marks.head();
+        Optional<Kept> hangs = head.filter(kept -> kept.plan().rounds().equals(plan.rounds()));
+        KeptPlan said = hangs.map(Kept::plan)
+                .orElseGet(() -> new KeptPlan(
+                        tonight.named(),
+                        tonight.plan().brief().date(),
+                        head.map(Kept::mark),
+                        plan.firstPlanned(),
+                        cards(plan),
+                        KeptPlan.hereIn(plan.rounds(), tonight.roster().names()),
+                        helpers,
+                        plan.rounds()));
+        List<String> remarks =
+                head.map(kept -> new SincePrinted(tonight, kept).changes()).orElse(List.of());
+        return new Shown(
+                plan, pairing, said, hangs, new Standing(hangs.map(Kept::mark), head.map(Kept::mark), remarks));
+    }
+
+    private Map<String, String> cards(PairingPlan plan) {
+        Map<String, String> cards = new LinkedHashMap<>();
+        plan.rounds().forEach(round -> tonight.card(round.drill()).ifPresent(mark -> cards.put(round.drill(), mark)));
+        return cards;
+    }
+
+    /** Keeps a plan before it is printed, so that no sheet hangs whose mark isn't known; the plan as it is kept. */
+    public Kept keep(Shown shown) {
+        return shown.printed().orElseGet(() -> marks.keep(shown.said(), tonight.figures()));
+    }
+
+    /** The plan that holds, which was printed; nothing if none was. */
+    public Optional<Kept> start() {
+        return start;
+    }
+
+    /** What to say once a plan was kept. */
+    public String sentence(Shown shown, Kept kept) {
+        PlanMark mark = kept.mark();
+        if (shown.printed().isPresent()) {
+            return "Nothing changed: " + mark.shown() + " still hangs.";
+        }
+        return "Kept as " + mark.shown()
+                + kept.plan()
+                        .after()
+                        .map(before -> "; it takes the place of " + before.shown() + ": take that one down.")
+                        .orElse(".");
+    }
+}

@@ -21,16 +21,18 @@ public final class Picture {
     private final String alternative;
     private final String gist;
     private final boolean changes;
+    private final List<Picture> strokes;
 
     /** By width, in points: whoever lays a card asks for the height of a picture many times. */
     private final Map<Double, Drawing> drawn = new ConcurrentHashMap<>();
 
-    Picture(Scene scene, Pose pose, String alternative, String gist, boolean changes) {
+    Picture(Scene scene, Pose pose, String alternative, String gist, boolean changes, List<Picture> strokes) {
         this.scene = scene;
         this.pose = pose;
         this.alternative = alternative;
         this.gist = gist;
         this.changes = changes;
+        this.strokes = List.copyOf(strokes);
     }
 
     /** What is said to who cannot see it: strokes, feet and hands, then how they stand. */
@@ -46,6 +48,11 @@ public final class Picture {
     /** Whether it shows anything that the picture before it, or the start, does not show. */
     public boolean changes() {
         return changes;
+    }
+
+    /** Of a count that holds several strokes, a picture of each; this one shows the last. Else empty. */
+    public List<Picture> strokes() {
+        return strokes;
     }
 
     /** Whether nobody stands opposite; one alone takes 20/28 of the width of two to be as large. */

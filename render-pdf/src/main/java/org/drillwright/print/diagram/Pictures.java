@@ -2,6 +2,7 @@ package org.drillwright.print.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.drillwright.model.Language;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Replay;
@@ -15,11 +16,14 @@ import org.drillwright.print.pose.SceneReader;
 public final class Pictures {
 
     /** What a picture shows, so that the next one can tell what is new. */
-    private record Shown(Scene scene, Pose pose, String gist) {
+    private record Shown(Scene scene, Pose pose) {
+
+        static Shown of(Scene scene) {
+            return new Shown(scene, Posing.of(scene));
+        }
 
         static Shown standing(Replay replay, State state) {
-            Scene scene = Scene.standing(replay.setting(), state);
-            return new Shown(scene, Posing.of(scene), "");
+            return of(Scene.standing(replay.setting(), state));
         }
     }
 
@@ -28,19 +32,59 @@ public final class Pictures {
     /** One for each count, in their order. */
     public static List<Picture> of(Replay replay, Language language) {
         Spoken spoken = new Spoken(language);
+        Once gists = new Once(language);
+        Once alternatives = new Once(language);
         List<Picture> pictures = new ArrayList<>();
         Shown before = Shown.standing(replay, State.atAttention());
         for (Count count : replay.counts()) {
             if (pictures.isEmpty()) {
                 before = Shown.standing(replay, count.begin());
             }
-            Scene scene = SceneReader.read(replay.setting(), count);
-            Pose pose = Posing.of(scene);
-            String gist = spoken.gist(scene, pose, before.gist());
-            pictures.add(new Picture(scene, pose, spoken.alternative(scene, pose), gist, changes(scene, pose, before)));
-            before = new Shown(scene, pose, gist);
+            int number = pictures.size() + 1;
+            Shown shown = Shown.of(SceneReader.read(replay.setting(), count));
+            List<Picture> strokes = strokes(replay, count, spoken);
+            pictures.add(new Picture(
+                    shown.scene(),
+                    shown.pose(),
+                    alternatives.said(alternative(strokes, shown, spoken), number),
+                    gists.said(gist(strokes, shown, spoken), number),
+                    changes(shown.scene(), shown.pose(), before),
+                    strokes));
+            before = shown;
         }
         return pictures;
+    }
+
+    private static String gist(List<Picture> strokes, Shown shown, Spoken spoken) {
+        return strokes.isEmpty() ? spoken.gist(shown.scene(), shown.pose()) : gists(strokes);
+    }
+
+    private static String alternative(List<Picture> strokes, Shown shown, Spoken spoken) {
+        int last = strokes.size() - 1;
+        return strokes.isEmpty()
+                ? spoken.alternative(shown.scene(), shown.pose())
+                : gists(strokes.subList(0, last)) + " " + strokes.get(last).alternative();
+    }
+
+    private static String gists(List<Picture> strokes) {
+        return strokes.stream().map(Picture::gist).collect(Collectors.joining(" "));
+    }
+
+    /** Of a count that holds several. */
+    private static List<Picture> strokes(Replay replay, Count count, Spoken spoken) {
+        List<Scene> scenes = SceneReader.strokes(replay.setting(), count);
+        return scenes.size() < 2
+                ? List.of()
+                : scenes.stream()
+                        .map(Shown::of)
+                        .map(shown -> picture(shown, spoken))
+                        .toList();
+    }
+
+    private static Picture picture(Shown shown, Spoken spoken) {
+        Scene scene = shown.scene();
+        Pose pose = shown.pose();
+        return new Picture(scene, pose, spoken.alternative(scene, pose), spoken.gist(scene, pose), true, List.of());
     }
 
     /** Feet that moved are an arrow, new in each count; an arrow of the count before that is gone tells nothing. */
@@ -67,8 +111,6 @@ public final class Pictures {
 
     /** How the two stand in a state, without any stroke. */
     public static Picture standing(Replay replay, State state, Language language) {
-        Shown shown = Shown.standing(replay, state);
-        String said = new Spoken(language).alternative(shown.scene(), shown.pose());
-        return new Picture(shown.scene(), shown.pose(), said, said, true);
+        return picture(Shown.standing(replay, state), new Spoken(language));
     }
 }

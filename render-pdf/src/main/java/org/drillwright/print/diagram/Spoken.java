@@ -45,20 +45,11 @@ final class Spoken {
         return String.join(" ", said);
     }
 
-    /**
-     * The strokes; without any, what feet and hands did; without that, how they stand.
-     *
-     * @param before what was said of the count before, which is not said again
-     */
-    String gist(Scene scene, Pose pose, String before) {
-        String stand = stand(scene, pose);
-        String gist = Optional.of(String.join(" ", done(scene)))
+    /** The strokes; without any, what feet and hands did; without that, how they stand. */
+    String gist(Scene scene, Pose pose) {
+        return Optional.of(String.join(" ", done(scene)))
                 .filter(done -> !done.isEmpty())
-                .orElse(stand);
-        if (!gist.equals(before)) {
-            return gist;
-        }
-        return stand.equals(before) ? words.text("again", stand) : words.text("again", gist);
+                .orElseGet(() -> stand(scene, pose));
     }
 
     private List<String> done(Scene scene) {
@@ -183,15 +174,18 @@ final class Spoken {
         return moves.isEmpty() ? Optional.empty() : Optional.of(String.join(words.text("and"), moves));
     }
 
-    /** A lunge, even half of one, goes farther than a foot that is only set forward. */
+    /** A lunge, even half of one, goes farther than a foot that is only set forward, and a recovery than a foot brought up. */
     private static String move(Footing footing) {
         boolean forward = footing.forward() > 0;
-        boolean far = Math.abs(footing.forward()) > 0.3;
+        double gone = Math.abs(footing.forward());
         return switch (footing.kind()) {
-            case FRONT_FOOT -> !forward ? "move.recover" : far ? "move.lunge" : "move.front.forward";
-            case REAR_FOOT -> !forward ? "move.rear.back" : far ? "move.recover.forward" : "move.rear.forward";
+            case FRONT_FOOT -> !forward ? "move.recover" : gone > 0.3 ? "move.lunge" : "move.front.forward";
+            case REAR_FOOT -> !forward ? "move.rear.back" : gone > 0.5 ? "move.recover.forward" : "move.rear.forward";
             case BOTH_FEET -> forward ? "move.forward" : "move.back";
+            case CROSSING -> forward ? "move.cross.forward" : "move.cross.back";
             case JUMP -> forward ? "move.jump.forward" : "move.jump.back";
+            case PASSING -> "move.fleche";
+            case STAMP -> "move.stamp";
         };
     }
 

@@ -123,8 +123,10 @@ final class BladePlay {
     }
 
     private boolean isFree(Blade blade, List<Silhouette> bodies) {
-        Spot tip = camera.see(blade.tip());
-        return blade.tip().z() > OVER_FLOOR && bodies.stream().allMatch(body -> body.distance(tip) >= FROM_BODY);
+        return blade.tip().z() > OVER_FLOOR
+                && bodies.stream()
+                        .allMatch(body -> body.distance(blade.tip()) >= FROM_BODY
+                                && IntStream.range(3, 10).allMatch(at -> body.distance(blade.at(at / 10.0)) > 0));
     }
 
     /** Both aimed through the same place; the line is named from the first one. */

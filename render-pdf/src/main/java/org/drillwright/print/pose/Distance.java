@@ -14,6 +14,9 @@ final class Distance {
     /** What a step gains. */
     static final double STEP = 0.42;
 
+    /** What the rear foot gains that passes in a flèche. */
+    static final double FLECHE = 0.90;
+
     private static final double CLOSE = 0.49;
 
     /** Not to scale, or it would not go on a card. */

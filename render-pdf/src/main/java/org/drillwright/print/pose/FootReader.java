@@ -47,12 +47,13 @@ final class FootReader {
     private void step(Side by, Action.Step step) {
         double forward = step.foot().halfSteps() * step.times() * Distance.STEP / 2;
         switch (step.foot()) {
-            case ADVANCE, RETREAT, CROSS_FORWARD, CROSS_BACK -> add(by, Kind.BOTH_FEET, forward);
+            case ADVANCE, RETREAT -> add(by, Kind.BOTH_FEET, forward);
+            case CROSS_FORWARD, CROSS_BACK -> add(by, Kind.CROSSING, forward);
             case JUMP_FORWARD, JUMP_BACK -> add(by, Kind.JUMP, forward);
             case HALF_ADVANCE -> add(by, Kind.FRONT_FOOT, forward);
             case HALF_RETREAT -> add(by, Kind.REAR_FOOT, forward);
             case GAIN -> add(by, Kind.REAR_FOOT, Distance.STEP);
-            case APPEL -> {}
+            case APPEL -> add(by, Kind.STAMP, 0);
         }
     }
 
@@ -61,7 +62,7 @@ final class FootReader {
         switch (lunge.depth()) {
             case FULL, UNLESS_LUNGED -> add(by, Kind.FRONT_FOOT, full);
             case HALF -> add(by, Kind.FRONT_FOOT, full / 2);
-            case FLECHE -> add(by, Kind.BOTH_FEET, full);
+            case FLECHE -> add(by, Kind.PASSING, Distance.FLECHE);
         }
     }
 

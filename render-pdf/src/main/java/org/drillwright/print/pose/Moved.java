@@ -25,7 +25,7 @@ final class Moved {
                 if (footing.by() != person.side()) {
                     continue;
                 }
-                boolean rear = footing.kind() == FootMove.Kind.REAR_FOOT;
+                boolean rear = footing.kind().ofTheRearFoot();
                 double way = footing.forward() * person.ahead().x();
                 double to = rear ? heel : toe;
                 moves.add(new FootMove(footing.by(), footing.kind(), to - way, to));

@@ -66,7 +66,7 @@ public record Passage(Pose from, Pose to) {
     /** Where the front toe was, as the later pose counts. */
     private Optional<Double> before(Side side) {
         return to.feet().stream()
-                .filter(move -> move.by() == side && move.kind() != FootMove.Kind.REAR_FOOT)
+                .filter(move -> move.by() == side && !move.kind().ofTheRearFoot())
                 .map(FootMove::from)
                 .findFirst()
                 .or(() -> toe(to, side));

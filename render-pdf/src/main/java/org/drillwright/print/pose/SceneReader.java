@@ -49,6 +49,12 @@ public final class SceneReader {
                         && lunge.aim().target().filter(Target.MARK::equals).isPresent());
     }
 
+    /** What each stroke of a count shows, in their order; of a count of less than two, what the count shows. */
+    public static List<Scene> strokes(Setting setting, Count count) {
+        return new StrokeReader(setting.weapon(), count)
+                .parts().stream().map(part -> read(setting, part)).toList();
+    }
+
     /** What a count shows by itself; that somebody works at a mark is told by other counts. */
     public static Scene read(Setting setting, Count count) {
         return read(setting, count, false);

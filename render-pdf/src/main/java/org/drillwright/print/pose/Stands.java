@@ -1,6 +1,7 @@
 package org.drillwright.print.pose;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.model.Hands;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Position;
@@ -38,7 +39,10 @@ final class Stands {
 
     Stand of(Side side, double toe) {
         Fencer fencer = scene.moment().of(side);
-        Posture posture = fencer.feet().value().map(feet -> posture(side, feet)).orElse(Posture.STANDING);
+        Posture posture = fencer.feet()
+                .value()
+                .map(feet -> posture(side, feet, fencer.gained()))
+                .orElse(Posture.STANDING);
         boolean masked = !fencer.masked().is(false);
         return new Stand(
                 side,
@@ -50,20 +54,36 @@ final class Stands {
                 fencer.feet().isKnown());
     }
 
-    private Posture posture(Side side, Feet feet) {
+    private Posture posture(Side side, Feet feet, boolean gained) {
         return switch (feet) {
             case STANDING -> Posture.STANDING;
-            case ON_GUARD -> Posture.ON_GUARD;
+            case ON_GUARD -> passes(side) ? Posture.FLECHE : gained ? Posture.GATHERED : Posture.ON_GUARD;
             case LUNGED -> lungedHalf(side) ? Posture.HALF_LUNGE : Posture.LUNGE;
         };
     }
 
+    private Stream<Footing> feet(Side side) {
+        return scene.feet().stream().filter(footing -> footing.by() == side);
+    }
+
+    /** Whether a flèche is the last that the feet did. */
+    private boolean passes(Side side) {
+        return feet(side)
+                .reduce((first, next) -> next)
+                .filter(footing -> footing.kind() == FootMove.Kind.PASSING)
+                .isPresent();
+    }
+
     private boolean lungedHalf(Side side) {
-        return scene.feet().stream()
-                .anyMatch(footing -> footing.by() == side
-                        && footing.kind() == FootMove.Kind.FRONT_FOOT
+        return feet(side)
+                .anyMatch(footing -> footing.kind() == FootMove.Kind.FRONT_FOOT
                         && footing.forward() > 0
                         && footing.forward() < Distance.LUNGE);
+    }
+
+    /** Whether somebody went back, and so needs no more to be out of reach. */
+    boolean goesBack(Side side) {
+        return feet(side).anyMatch(footing -> footing.forward() < 0);
     }
 
     private RearHand rear(Posture posture, boolean masked) {
@@ -73,7 +93,11 @@ final class Stands {
         if (posture.equals(Posture.STANDING)) {
             return RearHand.DOWN;
         }
-        return scene.isSabre() ? RearHand.HIP : posture.equals(Posture.ON_GUARD) ? RearHand.UP : RearHand.BACK;
+        return scene.isSabre() ? RearHand.HIP : isGuard(posture) ? RearHand.UP : RearHand.BACK;
+    }
+
+    private static boolean isGuard(Posture posture) {
+        return posture.equals(Posture.ON_GUARD) || posture.equals(Posture.GATHERED);
     }
 
     /** Who does no stroke and is met by none. */

@@ -1,8 +1,11 @@
 package org.drillwright.print.pose;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.model.Weapon;
@@ -41,16 +44,42 @@ final class StrokeReader {
     }
 
     Optional<Shown> last() {
-        for (int at = count.moves().size() - 1; at >= 0; at--) {
-            Played played = count.moves().get(at);
-            Optional<AttackEnd> end = AttackEnd.of(count, at);
-            if (end.isPresent()) {
-                Side target = played.move().by().other();
-                Attack attack = played.after().attackOn(target).orElseThrow();
-                return Optional.of(shown(new Threat(attack, played.before().measure(), end.get()), target, at));
-            }
+        return IntStream.iterate(count.moves().size() - 1, at -> at >= 0, at -> at - 1)
+                .mapToObj(this::launched)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .or(() -> pending(Side.FOLLOWER))
+                .or(() -> pending(Side.LEADER));
+    }
+
+    /** What a move launches. */
+    private Optional<Shown> launched(int at) {
+        Played played = count.moves().get(at);
+        return AttackEnd.of(count, at).map(end -> {
+            Side target = played.move().by().other();
+            Attack attack = played.after().attackOn(target).orElseThrow();
+            return shown(new Threat(attack, played.before().measure(), end), target, at);
+        });
+    }
+
+    /** The count in parts, one for each stroke that it launches, each as a count of its own. */
+    List<Count> parts() {
+        List<Shown> launched = IntStream.range(0, count.moves().size())
+                .mapToObj(this::launched)
+                .flatMap(Optional::stream)
+                .toList();
+        List<Count> parts = new ArrayList<>();
+        State begin = count.begin();
+        int from = 0;
+        for (Shown shown : launched.subList(0, Math.max(0, launched.size() - 1))) {
+            int to = shown.last() + 1;
+            State end = count.moves().get(shown.last()).after();
+            parts.add(new Count(begin, count.moves().subList(from, to), end, Map.of()));
+            begin = end;
+            from = to;
         }
-        return pending(Side.FOLLOWER).or(() -> pending(Side.LEADER));
+        parts.add(new Count(begin, count.moves().subList(from, count.moves().size()), count.end(), count.unmet()));
+        return parts;
     }
 
     /** A stroke that was under way before. */

@@ -18,11 +18,14 @@ import org.drillwright.print.pose.body.Posture;
 /** Poses a stroke at its end: who makes it, who meets it, and how they meet. */
 final class Strokes {
 
-    /** How far the body goes back out of the way, in degrees. */
-    private static final double EVADES = -14;
-
     /** How much higher than in a thrust the hand is that binds, in metres. */
     private static final double BINDS = 0.30;
+
+    /** How far up a hand goes from where it is, in metres, the least first. */
+    private static final double[] ASIDE = {0, -0.06, 0.06, -0.12, 0.12, -0.18, 0.18, -0.24};
+
+    /** How far a blade turns from where it is, in degrees. */
+    private static final int MOST_TURNED = 40;
 
     private final Stands stands;
     private final Scene scene;
@@ -54,15 +57,15 @@ final class Strokes {
             return landed(attacker, stopped(defender), line.get());
         }
         if (end instanceof AttackEnd.FallsShort) {
-            return reaching(attacker, defender, line.get(), Reach.SHORT);
+            return reaching(attacker, defender, defender, line.get(), Reach.SHORT);
         }
         if (end instanceof AttackEnd.Evaded) {
-            return reaching(attacker, defender.leaning(EVADES), line.get(), Reach.EVADED);
+            return reaching(attacker, defender, evading(defender), line.get(), Reach.EVADED);
         }
         if (end instanceof AttackEnd.Unknown) {
-            return reaching(attacker, defender, line.get(), Reach.UNKNOWN);
+            return reaching(attacker, defender, defender, line.get(), Reach.UNKNOWN);
         }
-        return reaching(attacker, defender, line.get(), Reach.THREAT);
+        return reaching(attacker, defender, defender, line.get(), Reach.THREAT);
     }
 
     private Met notKnown(Stand attacker, Stand defender) {
@@ -85,6 +88,15 @@ final class Strokes {
     private Stand stopped(Stand defender) {
         boolean stops = stroke.threat().attack().role().stops();
         return stops && defender.posture().equals(Posture.LUNGE) ? defender.in(Posture.HALF_LUNGE) : defender;
+    }
+
+    /** The played state does not hold how the target was taken away: it goes back as far as the feet let it. */
+    private Stand evading(Stand defender) {
+        if (stands.goesBack(defender.side()) || !defender.posture().equals(Posture.ON_GUARD)) {
+            return defender;
+        }
+        boolean leg = stroke.at().filter(Target::isBelowTheHip).isPresent();
+        return defender.in(leg ? Posture.LEG_WITHDRAWN : Posture.DRAWN_BACK);
     }
 
     private Met parried(Stand attacker, Stand defender, Line line, Optional<Position> position) {
@@ -184,9 +196,9 @@ final class Strokes {
         UNKNOWN
     }
 
-    /** Arm and blade straight on the way to the target, and not there. */
-    private Met reaching(Stand attacker, Stand defender, Line line, Reach reach) {
-        Place place = place(defender, line);
+    /** Arm and blade straight on the way to where the target was, and not there. */
+    private Met reaching(Stand attacker, Stand before, Stand defender, Line line, Reach reach) {
+        Place place = place(before, line);
         Person threatens =
                 stroke.cut() ? raised(attacker, place) : new Thrust(scene.weapon(), place.seen(), 0).threaten(attacker);
         Point tip = threatens.blade().orElseThrow().tip();
@@ -196,7 +208,10 @@ final class Strokes {
             case THREAT -> new Meeting.Threatens(stroke.by(), tip, place);
             case UNKNOWN -> new Meeting.NotKnown(stroke.by());
         };
-        return new Met(threatens, facing(defender, threatens), meeting);
+        boolean misses = reach == Reach.SHORT || reach == Reach.EVADED;
+        Person faces =
+                misses ? clearing(defender, threatens, Blade.straight(tip, place.seen())) : facing(defender, threatens);
+        return new Met(threatens, faces, meeting);
     }
 
     /** The edge on its way: arm out, the blade still over the line to the target. */
@@ -208,12 +223,49 @@ final class Strokes {
         return attacker.with(wrist, along.plus(Point.UP.times(0.5)).unit(), stands.length());
     }
 
-    private Person facing(Stand defender, Person attacker) {
-        Optional<Hold> hold = stroke.parry()
+    private Optional<Hold> answering(Stand defender) {
+        return stroke.parry()
                 .map(position -> Holds.parry(scene.weapon(), position))
                 .or(() -> stands.hold(defender));
-        return hold.map(one ->
-                        new BladePlay(stands.length(), camera).passive(new BladePlay.Armed(defender, one), attacker))
+    }
+
+    private Person facing(Stand defender, Person attacker) {
+        BladePlay play = new BladePlay(stands.length(), camera);
+        return answering(defender)
+                .map(one -> play.passive(new BladePlay.Armed(defender, one), attacker))
                 .orElseGet(() -> stands.idle(defender));
+    }
+
+    /**
+     * The hand so much lower or higher as leaves the way free that the point had still to go, or else nobody would see that
+     * it is not there.
+     */
+    private Person clearing(Stand defender, Person attacker, Blade rest) {
+        BladePlay play = new BladePlay(stands.length(), camera);
+        Optional<Hold> hold = answering(defender);
+        for (double moved : hold.isPresent() ? ASIDE : new double[0]) {
+            for (int turned = 0; turned <= MOST_TURNED; turned += 10) {
+                for (int sign : new int[] {-1, 1}) {
+                    Hold aside = hold.get().moved(0, 0, moved).turned(sign * turned, 0);
+                    Person person = play.passive(new BladePlay.Armed(defender, aside), attacker);
+                    if (leaves(person, rest) && clear(person, attacker)) {
+                        return person;
+                    }
+                }
+            }
+        }
+        return facing(defender, attacker);
+    }
+
+    private boolean leaves(Person person, Blade rest) {
+        Blade blade = person.blade().orElseThrow();
+        Blade hand = Blade.straight(person.swordArm().orElseThrow().wrist(), blade.bell());
+        return BladePlay.between(camera, hand, rest) >= BladePlay.BETWEEN;
+    }
+
+    private boolean clear(Person person, Person other) {
+        return BladePlay.between(
+                        camera, person.blade().orElseThrow(), other.blade().orElseThrow())
+                >= BladePlay.BETWEEN;
     }
 }

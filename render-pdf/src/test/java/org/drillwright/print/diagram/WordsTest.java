@@ -2,7 +2,6 @@ package org.drillwright.print.diagram;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -13,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -25,7 +25,9 @@ import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
 import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Feet;
+import org.drillwright.phrase.Replay;
 import org.drillwright.print.Example;
+import org.drillwright.print.Told;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pose.Gesture;
 import org.drillwright.print.pose.Scene;
@@ -99,18 +101,46 @@ class WordsTest {
         assertEquals(9, Legend.in(language).size());
     }
 
-    /** What is new in a count is said; the same words do not stand under two pictures side by side. */
+    /** What is new in a count is said; nothing is said twice in a drill. */
     @ParameterizedTest
     @EnumSource
-    void neighboursNeverHaveOneCaption(Language language) {
+    void noCaptionStandsTwiceInADrill(Language language) {
         for (Subject drill : Example.drills()) {
-            String before = "";
-            for (Picture picture : Pictures.of(drill.replay(), language)) {
-                assertFalse(picture.gist().isBlank());
-                assertNotEquals(before, picture.gist(), drill.drill().id());
-                before = picture.gist();
+            List<Picture> pictures = Pictures.of(drill.replay(), language);
+            for (Function<Picture, String> words :
+                    List.<Function<Picture, String>>of(Picture::gist, Picture::alternative)) {
+                List<String> said = pictures.stream().map(words).toList();
+                assertFalse(said.stream().anyMatch(String::isBlank));
+                assertEquals(
+                        said.stream().distinct().toList(), said, drill.drill().id());
             }
         }
+    }
+
+    @Test
+    void aCountThatRepeatsOneSaysWhich() {
+        assertEquals(
+                List.of("Class on guard.", "As in count 2: Class on guard."),
+                Pictures.of(Example.drill("advance-and-retreat").replay(), Language.ENGLISH).stream()
+                        .map(Picture::gist)
+                        .filter(said -> said.endsWith("Class on guard."))
+                        .toList());
+    }
+
+    @Test
+    void severalStrokesOfACountAreToldInTheirOrder() {
+        Replay replay = Told.count(
+                "foil",
+                "On guard in sixte, blades apart, at lunge distance.",
+                "Straight thrust to the high inside line with a lunge.",
+                "Parry quarte and riposte straight to the high inside line.");
+        Picture picture = Pictures.of(replay, Language.ENGLISH).get(0);
+        assertEquals(
+                "Leader lunges: straight thrust into the follower’s high inside line, parried by quarte; the blades"
+                        + " cross, the point misses. Follower, arm alone: riposte by straight thrust into the leader’s"
+                        + " high inside line, not met.",
+                picture.gist());
+        assertEquals(2, picture.strokes().size());
     }
 
     /** Every stroke is told with who, line, end and measure. */

@@ -30,8 +30,15 @@ class BodiesTest {
 
     private static final double MILLIMETRE = 0.001;
 
-    private static final List<Posture> POSTURES =
-            List.of(Posture.ON_GUARD, Posture.HALF_LUNGE, Posture.LUNGE, Posture.STANDING, Posture.BALANCE);
+    private static final List<Posture> POSTURES = List.of(
+            Posture.ON_GUARD,
+            Posture.GATHERED,
+            Posture.HALF_LUNGE,
+            Posture.LUNGE,
+            Posture.FLECHE,
+            Posture.DRAWN_BACK,
+            Posture.LEG_WITHDRAWN,
+            Posture.STANDING);
 
     private static final List<RearHand> REAR_HANDS =
             List.of(RearHand.UP, RearHand.BACK, RearHand.HIP, RearHand.WITH_MASK, RearHand.DOWN);

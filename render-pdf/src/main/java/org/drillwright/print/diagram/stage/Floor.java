@@ -2,6 +2,7 @@ package org.drillwright.print.diagram.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.drillwright.model.Side;
 import org.drillwright.phrase.Range;
 import org.drillwright.print.diagram.curve.Dot;
 import org.drillwright.print.diagram.figure.Eye;
@@ -12,12 +13,15 @@ import org.drillwright.print.frame.Outline;
 import org.drillwright.print.pose.FootMove;
 import org.drillwright.print.pose.Pose;
 import org.drillwright.print.pose.body.Point;
+import org.drillwright.print.pose.body.Proportions;
 
 /** The floor: a line to stand on, arrows for feet that moved, the measure from front toe to front toe. */
 final class Floor {
 
     /** Beyond so many foot actions no touch is near, and the bar is not to scale. */
     private static final int OUT = 3;
+
+    private static final double HALF_SHOE = Proportions.FOOT / 2;
 
     private final Eye eye;
     private final Gauge gauge;
@@ -74,19 +78,26 @@ final class Floor {
         double low = Math.min(x(move.from()), x(move.to()));
         double high = Math.max(x(move.from()), x(move.to()));
         double near = 0.5 * gauge.mark();
-        return high > from + near && low < to - near;
+        return move.kind() == FootMove.Kind.STAMP || (high > from + near && low < to - near);
     }
 
     private List<Mark> arrow(FootMove move) {
         double y = row(0);
         double from = x(move.from());
         double to = x(move.to());
+        if (move.kind() == FootMove.Kind.STAMP) {
+            double back = move.by() == Side.LEADER ? -HALF_SHOE : HALF_SHOE;
+            return signs.stamp(x(move.to() + back), level());
+        }
         if (Math.abs(to - from) < 0.1) {
             return List.of();
         }
-        return move.kind() == FootMove.Kind.JUMP
-                ? signs.hop(from, to, y)
-                : signs.foot(from, to, y, move.kind() == FootMove.Kind.BOTH_FEET ? 2 : 1);
+        return switch (move.kind()) {
+            case JUMP -> signs.hop(from, to, y);
+            case BOTH_FEET -> signs.foot(from, to, y, 2);
+            case CROSSING -> signs.crossing(from, to, y);
+            default -> signs.foot(from, to, y, 1);
+        };
     }
 
     private List<Mark> measure(Range measure, double from, double to, double y) {

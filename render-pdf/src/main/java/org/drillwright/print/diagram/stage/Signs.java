@@ -213,22 +213,56 @@ public final class Signs {
         return marks;
     }
 
-    /** A foot that moved, both feet that moved, for the legend; the jump is in {@link #hop}. */
+    /** A foot that moved, both feet, feet that cross, a jump and a stamp, for the legend. */
     List<Mark> feet() {
         double r = mark();
-        List<Mark> marks = new ArrayList<>(foot(-13 * r, -6 * r, 0, 1));
-        marks.addAll(foot(-3.5 * r, 3.5 * r, 0, 2));
-        marks.addAll(hop(6.5 * r, 12 * r, 0));
+        List<Mark> marks = new ArrayList<>(foot(-20 * r, -14 * r, 0, 1));
+        marks.addAll(foot(-11.5 * r, -4.5 * r, 0, 2));
+        marks.addAll(crossing(-2 * r, 5 * r, 0));
+        marks.addAll(hop(7.5 * r, 12.5 * r, 0));
+        marks.addAll(stamp(16.5 * r, -1.5 * r));
         return marks;
     }
 
     /** From a bar at the old place to as many heads as feet moved. */
     List<Mark> foot(double from, double to, double y, int heads) {
+        double high = 0.75 * mark();
+        List<Mark> marks = new ArrayList<>(List.of(new Mark.Line(from, y - high, from, y + high, thin(), Ink.BLACK)));
+        marks.addAll(shaft(from, to, y, heads));
+        return marks;
+    }
+
+    /** Both feet, one past the other: a cross at the old place. */
+    List<Mark> crossing(double from, double to, double y) {
+        double arm = 0.75 * mark();
+        List<Mark> marks = new ArrayList<>(List.of(
+                new Mark.Line(from - arm, y - arm, from + arm, y + arm, thin(), Ink.BLACK),
+                new Mark.Line(from - arm, y + arm, from + arm, y - arm, thin(), Ink.BLACK)));
+        marks.addAll(shaft(from, to, y, 2));
+        return marks;
+    }
+
+    /** Under a foot that strikes the floor where it is. */
+    List<Mark> stamp(double x, double floor) {
+        double r = mark();
+        List<Mark> marks = new ArrayList<>();
+        for (int ray = -1; ray <= 1; ray++) {
+            double angle = Math.toRadians(90 - 45 * ray);
+            marks.add(new Mark.Line(
+                    x + 1.5 * r * Math.cos(angle),
+                    floor + 0.9 * r * Math.sin(angle),
+                    x + 3.6 * r * Math.cos(angle),
+                    floor + 2.6 * r * Math.sin(angle),
+                    1.3 * thin(),
+                    Ink.BLACK));
+        }
+        return marks;
+    }
+
+    private List<Mark> shaft(double from, double to, double y, int heads) {
         double way = Math.signum(to - from);
         double head = Math.min(HEAD * mark(), Math.abs(to - from) * 0.45);
-        double high = 0.75 * mark();
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Line(from, y - high, from, y + high, thin(), Ink.BLACK));
         double neck = to - way * (heads * head - 0.3);
         if ((neck - from) * way > 0) {
             marks.add(new Mark.Line(from, y, neck, y, 0.62 * mark(), Ink.BLACK));

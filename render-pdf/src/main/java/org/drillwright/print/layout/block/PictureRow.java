@@ -2,8 +2,8 @@ package org.drillwright.print.layout.block;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.drillwright.print.diagram.Picture;
+import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
@@ -11,26 +11,65 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.fit.Grid;
 
-/** A count behind its card: its number, what its picture shows, the picture. */
+/**
+ * A count behind its card: its number, what its picture shows, the picture; of a count that holds several strokes, each of
+ * them side by side under the words.
+ */
 public final class PictureRow {
 
     private static final double PAD = 0.3;
 
-    private PictureRow() {}
+    /** Of the size of the words, between a picture and what is beside it. */
+    private static final double GAP = 0.7;
+
+    private final Press press;
+    private final Grid grid;
+    private final double pad;
+    private final double gap;
+
+    private PictureRow(Press press) {
+        this.press = press;
+        this.grid = press.grid();
+        this.pad = PAD * press.scale().small().leading();
+        this.gap = GAP * press.scale().small().size();
+    }
 
     /** @param width of the picture, in points; 0 for none */
     public static Slab of(String numeral, Picture picture, double width, Press press) {
-        Grid grid = press.grid();
-        double pad = PAD * press.scale().small().leading();
-        double beside = width == 0 ? 0 : width + 0.7 * press.scale().small().size();
-        Setting words = press.running(
-                press.words(Face.REGULAR, width == 0 ? picture.alternative() : picture.gist()),
-                press.scale().small(),
-                grid.axis(),
-                pad,
-                grid.besideNumbers() - beside);
-        Optional<Node.Figure> figure =
-                width == 0 ? Optional.empty() : Optional.of(picture.draw(grid.right() - width, pad, width));
+        PictureRow row = new PictureRow(press);
+        if (width == 0) {
+            return row.slab(numeral, row.words(picture.alternative(), row.grid.besideNumbers()), List.of());
+        }
+        if (picture.strokes().isEmpty()) {
+            Setting words = row.words(picture.gist(), row.grid.besideNumbers() - width - row.gap);
+            return row.slab(numeral, words, row.sideBySide(List.of(picture), width, row.pad));
+        }
+        Setting words = row.words(picture.gist(), row.grid.besideNumbers());
+        return row.slab(numeral, words, row.sideBySide(picture.strokes(), width, 2 * row.pad + words.height()));
+    }
+
+    private Setting words(String said, double width) {
+        return press.running(press.words(Face.REGULAR, said), press.scale().small(), grid.axis(), pad, width);
+    }
+
+    /** As wide as they may be and as fit, on one floor. */
+    private List<Node.Figure> sideBySide(List<Picture> pictures, double width, double top) {
+        int many = pictures.size();
+        double each = Math.min(width, (grid.besideNumbers() - (many - 1) * gap) / many);
+        double floor = pictures.stream()
+                .mapToDouble(picture -> picture.floor(each))
+                .max()
+                .orElse(0);
+        List<Node.Figure> figures = new ArrayList<>();
+        for (int at = 0; at < many; at++) {
+            Picture picture = pictures.get(at);
+            double x = grid.right() - (many - at) * each - (many - at - 1) * gap;
+            figures.add(picture.draw(x, top + floor - picture.floor(each), each));
+        }
+        return figures;
+    }
+
+    private Slab slab(String numeral, Setting words, List<Node.Figure> figures) {
         double capitals = press.faces().of(Face.BOLD).capHeight();
         double baseline = Setting.baseline(press.faces(), press.scale().small(), pad)
                 + capitals * (press.scale().number() - press.scale().small().size());
@@ -39,10 +78,13 @@ public final class PictureRow {
                 Role.PARAGRAPH,
                 List.of(new Mark.Text(grid.left(), baseline, press.scale().number(), Face.BOLD, numeral, Ink.BLACK))));
         content.add(new Node.Words(Role.PARAGRAPH, words.lines()));
-        figure.ifPresent(content::add);
-        double height = Math.max(
-                Math.max(pad + words.height(), baseline),
-                figure.map(drawn -> drawn.box().bottom()).orElse(0.0));
+        content.addAll(figures);
+        double drawn = figures.stream()
+                .map(Node.Figure::box)
+                .mapToDouble(Box::bottom)
+                .max()
+                .orElse(0);
+        double height = Math.max(Math.max(pad + words.height(), baseline), drawn);
         return new Slab(height + pad, List.of(), content, words.broken());
     }
 }

@@ -70,19 +70,17 @@ public final class Body {
 
     /** The leg under the sword. */
     public Leg front() {
-        return leg(1, axes.at(-FOOT, 0, 0), axes.ahead(), FRONT_KNEE);
+        return leg(1, posture.front(), FRONT_KNEE);
     }
 
     public Leg rear() {
-        Point toes = axes.way(posture.rearToesAhead(), -1, 0).unit();
-        Point heel = posture.rearFootLifted()
-                ? axes.at(posture.rearHeel(), -0.02, 0.26 - ANKLE)
-                : axes.at(posture.rearHeel(), 0, 0);
-        return leg(-1, heel, toes, posture.rearKnee());
+        return leg(-1, posture.rear(), posture.rearKnee());
     }
 
-    private Leg leg(int side, Point heel, Point toes, Point bend) {
+    private Leg leg(int side, Posture.Foot foot, Point bend) {
         Point hip = trunk.hip(side);
+        Point heel = at(foot.heel());
+        Point toes = way(foot.toes()).unit();
         Point ankle = heel.plus(toes.times(HEEL)).plus(Point.UP.times(ANKLE));
         Point knee = Limb.joint(hip, ankle, THIGH, SHANK, way(bend));
         return new Leg(hip, knee, ankle, heel, heel.plus(toes.times(FOOT)));

@@ -21,10 +21,30 @@ final class Pieces {
         this.faces = faces;
     }
 
-    /** What follows each other and looks alike is one run. */
+    /** A white seam parts what follows from what is there: up to the next one it is one thing. */
     List<Piece> of(List<Mark> marks) {
+        List<Piece> things = new ArrayList<>();
+        List<Mark> thing = new ArrayList<>();
+        for (int at = 0; at < marks.size(); at++) {
+            if (isSeam(marks.get(at)) && !thing.isEmpty() && !isSeam(marks.get(at - 1))) {
+                things.add(new Piece.Group(runs(thing)));
+                thing.clear();
+            }
+            thing.add(marks.get(at));
+        }
+        List<Piece> last = runs(thing);
+        things.addAll(things.isEmpty() ? last : List.of(new Piece.Group(last)));
+        return things;
+    }
+
+    private static boolean isSeam(Mark mark) {
+        return mark instanceof Mark.Contour contour && contour.ink().equals(Ink.WHITE);
+    }
+
+    /** What follows each other and looks alike is one run. */
+    private List<Piece> runs(List<Mark> marks) {
         List<Piece> pieces = new ArrayList<>();
-        List<String> run = new ArrayList<>();
+        List<Path> run = new ArrayList<>();
         String look = "";
         for (Mark mark : marks) {
             Piece next = piece(mark);
@@ -85,9 +105,9 @@ final class Pieces {
     /** A filled area closes by itself: so it is the same outline as a stroke along its edge. */
     private Piece shape(Mark.Shape shape) {
         String fill = "fill:" + shape.fill().map(Pieces::colour).orElse("none");
-        String path = Path.of(shape.outline(), units);
+        Path path = Path.of(shape.outline(), units);
         return shape.stroke()
-                .map(stroke -> new Piece.Outline(fill + stroke(stroke.width(), stroke.ink()), path + "z"))
+                .map(stroke -> new Piece.Outline(fill + stroke(stroke.width(), stroke.ink()), path.closed()))
                 .orElseGet(() -> new Piece.Outline(fill, path));
     }
 

@@ -4,6 +4,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
@@ -15,11 +18,11 @@ import org.drillwright.print.text.Typefaces;
  */
 public final class Symbols {
 
-    /** To a point: of a picture of 80 points that is as wide as a phone, half a CSS pixel. */
-    private static final double UNITS = 8;
+    /** To a point: of a picture of 80 points that is as wide as a phone, less than a CSS pixel. */
+    private static final double UNITS = 6;
 
     /** An outline that takes no more letters than to call it by name is written wherever it is drawn. */
-    private static final int SHORT = 40;
+    private static final int SHORT = 50;
 
     private final Pieces pieces;
     private final Map<String, List<Piece>> drawings = new LinkedHashMap<>();
@@ -70,15 +73,21 @@ public final class Symbols {
 
     private void count(Piece piece) {
         if (piece instanceof Piece.Group group) {
-            if (times.merge(group, 1, Integer::sum) == 1) {
+            if (times.merge(group.anywhere(), 1, Integer::sum) == 1) {
                 group.parts().forEach(this::count);
             }
         } else if (piece instanceof Piece.Run run) {
             looks.computeIfAbsent(run.look(), look -> "k" + looks.size());
-            if (times.merge(run.paths(), 1, Integer::sum) == 1) {
-                run.paths().forEach(path -> times.merge(path, 1, Integer::sum));
+            boolean single = run.paths().size() == 1;
+            if (single || times.merge(paths(run), 1, Integer::sum) == 1) {
+                run.paths().forEach(path -> times.merge(path.steps(), 1, Integer::sum));
             }
         }
+    }
+
+    /** However they look. */
+    private static List<Path> paths(Piece.Run run) {
+        return ((Piece.Run) run.anywhere()).paths();
     }
 
     /** The rules by which outlines are filled and stroked, for the style of the page. */
@@ -94,10 +103,24 @@ public final class Symbols {
         return new Writing().all();
     }
 
+    /** What is drawn more than once, and where it was drawn first. */
+    private record Shared(String name, Optional<Path> first) {
+
+        /** From there to another place. */
+        String to(Optional<Path> place) {
+            return first.flatMap(old -> place.map(now -> axis("x", now.x() - old.x()) + axis("y", now.y() - old.y())))
+                    .orElse("");
+        }
+
+        private static String axis(String name, long units) {
+            return units == 0 ? "" : " " + name + "=\"" + units + '"';
+        }
+    }
+
     /** The drawings being written. */
     private final class Writing {
 
-        private final Map<Object, String> shared = new HashMap<>();
+        private final Map<Object, Shared> shared = new HashMap<>();
         private final StringBuilder definitions = new StringBuilder();
 
         String all() {
@@ -119,32 +142,40 @@ public final class Symbols {
 
         private String drawn(Piece piece) {
             if (piece instanceof Piece.Group group) {
-                return isShared(group)
-                        ? called(group, "", "<g", ">" + drawn(group.parts()) + "</g>")
-                        : drawn(group.parts());
+                return group(group);
             } else if (piece instanceof Piece.Run run) {
                 return run(run);
             }
             return piece instanceof Piece.Written written ? written.markup() : "";
         }
 
-        private String run(Piece.Run run) {
-            String look = " class=\"" + looks.get(run.look()) + '"';
-            List<String> paths = run.paths();
-            if (paths.size() == 1) {
-                return outline(paths.get(0), look);
-            }
-            StringBuilder inside = new StringBuilder();
-            paths.forEach(path -> inside.append(outline(path, "")));
-            return isShared(paths)
-                    ? called(paths, look, "<g", ">" + inside + "</g>")
-                    : "<g" + look + ">" + inside + "</g>";
+        private String group(Piece.Group group) {
+            Piece anywhere = group.anywhere();
+            return isShared(anywhere)
+                    ? called(anywhere, group.first(), "", "<g", () -> ">" + drawn(group.parts()) + "</g>")
+                    : drawn(group.parts());
         }
 
-        private String outline(String path, String look) {
-            return path.length() > SHORT && isShared(path)
-                    ? called(path, look, "<path", " d=\"" + path + "\"/>")
-                    : "<path" + look + " d=\"" + path + "\"/>";
+        private String run(Piece.Run run) {
+            String look = " class=\"" + looks.get(run.look()) + '"';
+            if (run.paths().size() == 1) {
+                return outline(run.paths().get(0), look);
+            }
+            List<Path> paths = paths(run);
+            return isShared(paths)
+                    ? called(paths, run.first(), look, "<g", () -> ">" + outlines(run.paths()) + "</g>")
+                    : "<g" + look + ">" + outlines(run.paths()) + "</g>";
+        }
+
+        private String outlines(List<Path> paths) {
+            return paths.stream().map(path -> outline(path, "")).collect(Collectors.joining());
+        }
+
+        private String outline(Path path, String look) {
+            String data = " d=\"" + path.data() + "\"/>";
+            return path.steps().length() > SHORT && isShared(path.steps())
+                    ? called(path.steps(), Optional.of(path), look, "<path", () -> data)
+                    : "<path" + look + data;
         }
 
         private boolean isShared(Object part) {
@@ -152,20 +183,15 @@ public final class Symbols {
         }
 
         /** By its name, which it gets where it is first drawn. */
-        private String called(Object part, String look, String tag, String rest) {
-            String name = shared.get(part);
-            if (name == null) {
-                name = "o" + Integer.toString(shared.size(), Character.MAX_RADIX);
-                shared.put(part, name);
-                definitions
-                        .append(tag)
-                        .append(" id=\"")
-                        .append(name)
-                        .append('"')
-                        .append(rest)
-                        .append('\n');
+        private String called(Object part, Optional<Path> place, String look, String tag, Supplier<String> rest) {
+            Shared known = shared.get(part);
+            if (known == null) {
+                String inside = rest.get();
+                known = new Shared("o" + Integer.toString(shared.size(), Character.MAX_RADIX), place);
+                shared.put(part, known);
+                definitions.append(tag + " id=\"" + known.name() + '"' + inside + '\n');
             }
-            return "<use href=\"#" + name + '"' + look + "/>";
+            return "<use href=\"#" + known.name() + '"' + known.to(place) + look + "/>";
         }
     }
 }

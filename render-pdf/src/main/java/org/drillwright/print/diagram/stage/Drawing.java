@@ -26,6 +26,9 @@ import org.drillwright.print.pose.body.Person;
  */
 public record Drawing(double height, double origin, double floor, List<Mark> marks) {
 
+    /** Pictures are pushed into their box by whole steps of so many points. */
+    private static final double STEP = 0.5;
+
     /** Heads so near to each other in height are level, in points. */
     private static final double LEVEL = 1;
 
@@ -96,7 +99,7 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
                         .lay();
             }
             double share = inset.isEmpty() ? 0.5 : left ? 1 : 0;
-            double across = free * share - cover.box().x();
+            double across = across(cover.box().x(), free, share);
             List<Mark> marks = new ArrayList<>();
             marks.add(floor.ground(0, width));
             figures.forEach(mark -> marks.add(mark.moved(across, 0)));
@@ -107,12 +110,25 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
         /** Its top is where the highest ink is. */
         private static Drawing cut(List<Mark> marks, double origin, double floor) {
             Box box = Cover.of(marks).box();
+            double down = -whole(box.y() - STEP / 2);
             return new Drawing(
-                    box.height(),
+                    box.bottom() + down,
                     origin,
-                    floor - box.y(),
+                    floor + down,
                     Rounded.marks(
-                            marks.stream().map(mark -> mark.moved(0, -box.y())).toList()));
+                            marks.stream().map(mark -> mark.moved(0, down)).toList()));
+        }
+
+        /** Within what is free, as far to one edge as the share tells. */
+        private static double across(double left, double free, double share) {
+            double wanted = free * share - left;
+            double stepped = share == 0 ? whole(wanted + STEP / 2) : whole(wanted - STEP / 2);
+            return stepped < -left || stepped > free - left ? wanted : stepped;
+        }
+
+        /** So whoever stands elsewhere is made of the same outlines elsewhere, which a page for screens holds once. */
+        private static double whole(double points) {
+            return Math.round(points / STEP) * STEP;
         }
 
         private Drawing only(Inset inset) {

@@ -5,32 +5,34 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.drillwright.lexicon.Lexicon;
+import java.util.stream.Stream;
+import org.drillwright.grammar.Chart;
+import org.drillwright.grammar.Phrase;
 import org.drillwright.lexicon.Token;
+import org.drillwright.meaning.Meant;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.MeasureCue;
 
 /** Reads distance cues: one measure, or two with a 'to' between. */
 final class Cues {
 
-    private static final Set<String> MEASURES = Set.of("MEAS", "MEASX", "CUE");
+    private static final Set<String> MEASURES = Set.of("MEAS", "CUE");
     private static final Set<String> SMALL = Set.of("DET", "P", "AND", "TO");
 
     private Cues() {}
 
-    /** The cue in this language; empty if it holds anything but one measure or two. */
-    static Optional<MeasureCue> read(String text, Tongue tongue) {
-        List<Token> tokens = tongue.lexicon().words(text);
+    /** The cue that these words are; empty if they hold anything but one measure or two. */
+    static Optional<MeasureCue> read(List<Token> words, Chart<Meant> chart) {
         List<Measure> measures = new ArrayList<>();
         int at = 0;
-        while (at < tokens.size()) {
-            Optional<Lexicon.Match> measure = longest(tongue.lexicon().at(tokens, at), MEASURES);
-            Optional<Lexicon.Match> small = longest(tongue.lexicon().at(tokens, at), SMALL);
+        while (at < words.size()) {
+            Optional<Phrase<Meant>> measure = longest(chart.from(at), MEASURES);
+            Optional<Phrase<Meant>> small = longest(chart.from(at), SMALL);
             if (measure.isPresent()) {
-                measures.add(named(measure.get().entry().features().get("meas").orElse("out")));
-                at = measure.get().end();
-            } else if (small.isPresent() || !tokens.get(at).isWord()) {
-                at = small.map(Lexicon.Match::end).orElse(at + 1);
+                measures.add(named(measure.get().features().get("meas").orElse("out")));
+                at = measure.get().to();
+            } else if (small.isPresent() || !words.get(at).isWord()) {
+                at = small.map(Phrase::to).orElse(at + 1);
             } else {
                 return Optional.empty();
             }
@@ -42,18 +44,16 @@ final class Cues {
         };
     }
 
-    private static Optional<Lexicon.Match> longest(List<Lexicon.Match> found, Set<String> categories) {
+    private static Optional<Phrase<Meant>> longest(List<Phrase<Meant>> found, Set<String> categories) {
         return found.stream()
-                .filter(match -> categories.contains(match.entry().category()))
-                .max(Comparator.comparingInt(Lexicon.Match::end));
+                .filter(phrase -> categories.contains(phrase.category()))
+                .max(Comparator.comparingInt(Phrase::to));
     }
 
     private static Measure named(String name) {
-        for (Measure measure : Measure.values()) {
-            if (measure.word().equals(name.replace("-distance", ""))) {
-                return measure;
-            }
-        }
-        throw new IllegalArgumentException("no measure " + name);
+        return Stream.of(Measure.values())
+                .filter(measure -> measure.word().equals(name.replace("-distance", "")))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no measure " + name));
     }
 }

@@ -13,6 +13,9 @@ import org.drillwright.lexicon.Features;
 import org.drillwright.lexicon.Lexicon;
 import org.drillwright.meaning.ActionText;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Measure;
+import org.drillwright.notation.MeasureCue;
+import org.drillwright.notation.Stance;
 
 /**
  * How a language says an action, the reader's way backwards: rules that turn the words of {@link ActionText} into words of
@@ -25,6 +28,12 @@ final class Saying {
 
     /** The part that a second action is behind the first: 'with a lunge'. */
     private static final String WITH = "WITH";
+
+    /** The part that a measure is in a distance cue. */
+    private static final String CUE = "CUE";
+
+    /** What a cue of two measures is put into. */
+    private static final String CUES = "CUES";
 
     private static final String TIMES = "times";
 
@@ -77,6 +86,31 @@ final class Saying {
     /** An action as what is done with the one before it; empty if it cannot be said so. */
     Optional<String> with(Action action) {
         return said(WITH, action);
+    }
+
+    /** A distance cue: one measure, or two. */
+    String cue(MeasureCue cue) {
+        if (cue.isOne()) {
+            return spelt.text(cueWords(cue.from()));
+        }
+        List<String> words = new ArrayList<>();
+        Measure next = cue.from();
+        for (String child : rule(CUES).children()) {
+            words.addAll(child.equals(CUE) ? cueWords(next) : List.of(child));
+            next = child.equals(CUE) ? cue.to() : next;
+        }
+        return spelt.text(words);
+    }
+
+    private SayingRule rule(String part) {
+        return rules.getOrDefault(part, List.of()).stream()
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no rule says " + part));
+    }
+
+    private List<String> cueWords(Measure measure) {
+        Features features = features(new Action.State(Optional.of(measure), Stance.UNSTATED));
+        return ways(CUE, features).get(0).words();
     }
 
     /** A sentence: capital and full stop. */

@@ -304,11 +304,33 @@ public final class TurnReader {
         return Cover.of(tongue, sentence, chart);
     }
 
-    /** A distance cue: one measure or two; empty if it holds anything else. */
-    public Optional<MeasureCue> cue(String text) {
+    /**
+     * A distance cue: one measure or two; empty if it holds anything else.
+     *
+     * @param tag of the language that is looked at first
+     */
+    public Optional<MeasureCue> cue(String text, String tag) {
         return tongues.stream()
-                .flatMap(tongue -> Cues.read(text, tongue).stream())
+                .sorted(Comparator.comparing(tongue -> !tongue.tag().equals(tag)))
+                .flatMap(tongue -> cue(text, tongue).stream())
                 .findFirst();
+    }
+
+    private Optional<MeasureCue> cue(String text, Tongue tongue) {
+        List<Token> words =
+                cut(text, tongue).sentences().stream().flatMap(List::stream).toList();
+        return words.size() > LONGEST
+                ? Optional.empty()
+                : Cues.read(words, Chart.of(tongue.lexicon(), tongue.grammar(), frames, words));
+    }
+
+    /**
+     * A distance cue in a language; it is read as just this.
+     *
+     * @throws IllegalArgumentException if the language is not among {@link #tags()}
+     */
+    public String cue(MeasureCue cue, String tag) {
+        return saying(tag).cue(cue);
     }
 
     /**

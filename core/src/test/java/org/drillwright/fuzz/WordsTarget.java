@@ -32,7 +32,7 @@ public final class WordsTarget {
         theCaseOfLettersChangesNothing(text, read);
         aSentenceSaidTwiceIsReadTwice(text, read);
         inOrder(text, read.open());
-        assertEquals(READER.cue(text), READER.cue(" " + text));
+        assertEquals(READER.cue(text, "fr"), READER.cue(" " + text, "fr"));
         read.unread().stream()
                 .limit(1)
                 .forEach(span -> READER.meant(text, span).ifPresent(near -> assertTrue(!near.isBlank(), near)));

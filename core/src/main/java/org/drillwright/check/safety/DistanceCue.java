@@ -16,8 +16,6 @@ import org.drillwright.source.Severity;
 /** Each count has a distance cue that names a measure. */
 public final class DistanceCue implements Rule {
 
-    static final List<String> KNOWN = List.of("close", "extension", "lunge", "advance-lunge", "out");
-
     private static final RuleText TEXT = new RuleText(
             "distance-cue",
             Severity.ERROR,
@@ -51,28 +49,51 @@ public final class DistanceCue implements Rule {
     @Override
     public void judge(Subject subject, Findings findings) {
         for (int step = 0; step < subject.drill().steps().size(); step++) {
-            String cue = subject.drill().steps().get(step).distance();
-            if (cue.isEmpty()) {
+            String written = subject.drill().steps().get(step).distance();
+            Optional<MeasureCue> cue = read(subject, written);
+            if (written.isEmpty()) {
                 findings.error(
                         TEXT.id(),
                         subject.spanInStep(step, "distance"),
                         "Count " + subject.count(step) + " has no distance cue.",
                         subject.isPartnerDrill()
-                                ? "Add a line such as 'distance: lunge'. Known: " + String.join(", ", KNOWN) + "."
-                                : "Add a line 'distance: out', or the distance to the mark. Known: "
-                                        + String.join(", ", KNOWN) + ".");
-            } else if (subject.reader().cue(cue).isPresent()) {
-                judgeMeasure(subject, step, subject.reader().cue(cue).get(), findings);
+                                ? "Add a line such as 'distance: " + said(subject, Measure.LUNGE) + "'. Known: "
+                                        + String.join(", ", known(subject)) + "."
+                                : "Add a line 'distance: " + said(subject, Measure.OUT)
+                                        + "', or the distance to the mark. Known: "
+                                        + String.join(", ", known(subject)) + ".");
+            } else if (cue.isPresent()) {
+                judgeMeasure(subject, step, cue.get(), findings);
             } else {
-                Optional<String> nearest = Nearest.to(cue, KNOWN);
+                Optional<String> nearest = Nearest.to(written, known(subject));
                 findings.error(
                         TEXT.id(),
                         subject.spanInStep(step, "distance"),
-                        "'" + cue + "' names no distance.",
+                        "'" + written + "' names no distance.",
                         nearest.map(word -> "Did you mean '" + word + "'? ").orElse("") + "Known: "
-                                + String.join(", ", KNOWN) + ", or two of them as in 'extension to lunge'.");
+                                + String.join(", ", known(subject)) + ", or two of them as in '"
+                                + said(subject, new MeasureCue(Measure.EXTENSION, Measure.LUNGE)) + "'.");
             }
         }
+    }
+
+    private static Optional<MeasureCue> read(Subject subject, String cue) {
+        return subject.reader().cue(cue, subject.tongue());
+    }
+
+    private static String said(Subject subject, Measure measure) {
+        return said(subject, new MeasureCue(measure, measure));
+    }
+
+    private static String said(Subject subject, MeasureCue cue) {
+        return subject.reader().cue(cue, subject.tongue());
+    }
+
+    /** The measures by the names that they have in the drill's language. */
+    private static List<String> known(Subject subject) {
+        return Stream.of(Measure.values())
+                .map(measure -> said(subject, measure))
+                .toList();
     }
 
     /**
@@ -82,19 +103,21 @@ public final class DistanceCue implements Rule {
     public static Optional<String> toWrite(Subject subject, int step) {
         String cue = subject.drill().steps().get(step).distance();
         boolean doubtful = !subject.faults().isEmpty();
-        if (doubtful || subject.reader().cue(cue).isPresent()) {
+        if (doubtful || read(subject, cue).isPresent()) {
             return Optional.empty();
         }
         List<Range> measures = subject.replay().counts().get(step).measures();
         Optional<Measure> begin = measure(measures.get(0));
         Optional<Measure> end = measure(measures.get(measures.size() - 1));
-        return begin.flatMap(from -> end.map(to -> new MeasureCue(from, to).toString()))
-                .filter(known -> cue.isEmpty() || isMistyped(cue, known));
+        return begin.flatMap(from -> end.map(to -> new MeasureCue(from, to)))
+                .filter(known -> cue.isEmpty() || isMistyped(subject, cue, known))
+                .map(known -> said(subject, known));
     }
 
-    private static boolean isMistyped(String cue, String known) {
-        return Nearest.to(cue, KNOWN)
-                .filter(word -> List.of(known.split(" to ")).contains(word))
+    private static boolean isMistyped(Subject subject, String cue, MeasureCue known) {
+        return Nearest.to(cue, known(subject))
+                .filter(word -> Stream.of(known.from(), known.to())
+                        .anyMatch(measure -> said(subject, measure).equals(word)))
                 .isPresent();
     }
 

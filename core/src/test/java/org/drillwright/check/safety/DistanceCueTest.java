@@ -38,6 +38,36 @@ class DistanceCueTest {
         assertEquals(List.of(), found(cue));
     }
 
+    /** A French allonge is the arm put out, what English masters call so is the lunge. */
+    @ParameterizedTest
+    @ValueSource(strings = {"de fente à allonge", "lunge to extension", "fente, puis allongement du bras"})
+    void a_cue_is_read_in_the_language_of_the_drill(String cue) {
+        assertEquals(List.of(), Judged.drill("""
+                        start: En garde de sixte, fers séparés, à distance de fente.
+                        steps:
+                          - leader: Allongez le bras à la poitrine, ligne du dedans, et fendez-vous.
+                            follower: Parez quarte.
+                            distance: "%s"
+                            safety: Laissez plier la lame.
+                        """.formatted(cue)).findings("distance-cue"));
+    }
+
+    @Test
+    void the_way_out_names_the_measures_in_the_language_of_the_drill() {
+        assertEquals(
+                List.of("Did you mean 'affondo'? Known: distanza ravvicinata, distensione, affondo, passo avanti e"
+                        + " affondo, fuori misura, or two of them as in 'distensione - affondo'."),
+                Judged.drill("""
+                        steps:
+                          - leader: Resta in guardia.
+                            follower: Resta in guardia.
+                            distance: afondo
+                        """).all().stream()
+                        .filter(finding -> finding.rule().equals("distance-cue"))
+                        .map(finding -> finding.wayOut())
+                        .toList());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"lange", "three steps", "a bit further", "...", "2"})
     void an_unknown_cue_is_found(String cue) {

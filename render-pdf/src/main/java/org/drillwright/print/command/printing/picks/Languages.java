@@ -64,7 +64,7 @@ public final class Languages {
         List<Count> counts = drill.replay().counts();
         Set<Integer> ends = new HashSet<>();
         for (int at = 0; at < Math.min(steps.size(), counts.size()); at++) {
-            Optional<MeasureCue> cue = drill.reader().cue(steps.get(at).distance());
+            Optional<MeasureCue> cue = drill.reader().cue(steps.get(at).distance(), drill.tongue());
             if (cue.filter(MeasureCue::isOne).isPresent()) {
                 Measure named = cue.get().from();
                 if (!isAt(named, counts.get(at).begin().measure())

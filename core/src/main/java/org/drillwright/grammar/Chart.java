@@ -25,6 +25,10 @@ public final class Chart<M> {
     private static final int KEPT = 14;
 
     private static final int ARGUMENTS = 6;
+
+    /** Of a head: that an argument of it stands behind a comma. */
+    private static final String BEHIND_COMMA = "cm";
+
     private static final double ARGUMENT = 0.3;
     private static final double LATE = 1;
     private static final double BEFORE = 1.2;
@@ -261,7 +265,10 @@ public final class Chart<M> {
         Features named =
                 head.features().get("c").map(concept -> kept.with("c", concept)).orElse(kept);
         boolean anothers = head.features().is("form", "n") && head.features().is("who", "other");
-        Features about = anothers ? named.with("who", "other") : named;
+        Features whose = anothers ? named.with("who", "other") : named;
+        boolean definite = head.features().is("form", "n") && head.features().has("dt");
+        Features known = definite ? whose.with("dt", Features.PRESENT) : whose;
+        Features about = head.features().has(BEHIND_COMMA) ? known.with(BEHIND_COMMA, Features.PRESENT) : known;
         for (Sense.Sensed<M> sensed : sense.of(head.features(), head.arguments())) {
             boolean subject = head.arguments().stream()
                     .anyMatch(argument -> argument.relation().equals("subj"));
@@ -360,7 +367,9 @@ public final class Chart<M> {
                             "VP",
                             Math.min(head.from(), argument.from()),
                             Math.max(head.to(), argument.to()),
-                            head.features(),
+                            argument.features().isEmpty()
+                                    ? head.features()
+                                    : head.features().with(BEHIND_COMMA, Features.PRESENT),
                             head.weight() + argument.weight() + cost,
                             arguments,
                             List.of()));
@@ -403,7 +412,7 @@ public final class Chart<M> {
                                     "ARG",
                                     argument.from(),
                                     argument.to(),
-                                    Features.NONE,
+                                    Features.NONE.with(BEHIND_COMMA, Features.PRESENT),
                                     argument.weight() + LATE,
                                     argument.arguments(),
                                     List.of()),

@@ -723,9 +723,12 @@ final class Clauses {
         }
     }
 
-    /** The stroke told last in this sentence, if it is a real one. */
+    /** The stroke told last in this sentence, if it is a real one and nothing that may end it was told since. */
     private Optional<Action.Strike> last() {
-        return clauses.size() > begins && clauses.get(clauses.size() - 1).action() instanceof Action.Strike strike
+        boolean mayGoOn = clauses.size() > begins
+                && besides < clauses.size()
+                && clauses.get(clauses.size() - 1).subject().equals(subject);
+        return mayGoOn && clauses.get(clauses.size() - 1).action() instanceof Action.Strike strike
                 ? Optional.of(strike).filter(one -> !one.feint())
                 : Optional.empty();
     }
@@ -868,7 +871,10 @@ final class Clauses {
         if (before instanceof Action.Parry parry && action instanceof Action.OnBlade blade) {
             return Gloss.carried(parry, blade);
         }
-        if (before instanceof Action.OnBlade && Gloss.isBare(action) && join != Clause.Join.COMMA) {
+        if (before instanceof Action.OnBlade
+                && Gloss.isBare(action)
+                && join != Clause.Join.COMMA
+                && besides < clauses.size()) {
             return Optional.of(before);
         }
         if (before instanceof Action.OnGuard guard

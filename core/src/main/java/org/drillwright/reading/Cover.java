@@ -45,6 +45,9 @@ final class Cover {
     /** Phrases before which a thought may end that stands by itself: 'masks on before anybody lifts a foil'. */
     private static final Set<String> ENDING = Set.of("SEP", "SEPOR", "ELSE");
 
+    /** An order directly behind what another does, without a sign: 'she loves that stop hit' is no order. */
+    private static final double TALE_BEFORE = 2;
+
     private static final double CROWDED = 4;
     private static final double CROWDED_TRIFLE = 12;
 
@@ -292,8 +295,11 @@ final class Cover {
      * A clause directly behind a clause, without a sign or an 'and' between them, is seldom meant: 'advance lunge'; but
      * 'hold while leaders beat'.
      */
-    private static double crowding(Division before, Phrase<Meant> phrase) {
+    private double crowding(Division before, Phrase<Meant> phrase) {
         Optional<Piece> last = before.lastDone();
+        if (last.isEmpty() && before.last().filter(this::isTale).isPresent()) {
+            return TALE_BEFORE;
+        }
         if (last.isEmpty() || last.get().isForm("having") || phrase.features().has("sub")) {
             return 0;
         }
@@ -301,6 +307,14 @@ final class Cover {
             return CROWDED_PHRASE;
         }
         return phrase.meant().isEmpty() || !last.get().acts() ? CROWDED_TRIFLE : CROWDED;
+    }
+
+    /** Whether it tells what another does without a word that makes it a time or a reason: 'he parries', not 'when he parries'. */
+    private boolean isTale(Piece piece) {
+        return piece.kind() == Piece.Kind.ABOUT
+                && chart.from(piece.from()).stream()
+                        .anyMatch(phrase -> phrase.category().equals("PERSON")
+                                && phrase.features().is("who", "other"));
     }
 
     private void add(Division before, Phrase<Meant> phrase, Piece.Kind kind, double cost) {

@@ -51,6 +51,11 @@ record Expectation(String group, String sentence, List<List<String>> alternative
         return rows;
     }
 
+    /** A sentence with what it means, whole alternatives parted by {@code |}. */
+    static Expectation of(String group, String sentence, String actions) {
+        return row(group, new String[] {sentence, actions});
+    }
+
     private static Expectation row(String group, String[] columns) {
         int at = columns[1].matches("[a-z]{2}") ? 2 : 1;
         List<List<String>> alternatives = Arrays.stream(columns[at].split(" \\| "))

@@ -1,0 +1,45 @@
+package org.drillwright.reading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import org.drillwright.reading.Expectation.Outcome;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What can be said by any construction of any action is read, whoever puts them together; none of it is misread. */
+class ParaphrasesTest {
+
+    private static final TurnReader READER = TurnReader.standard();
+
+    @ParameterizedTest
+    @CsvSource("en, 130, 98")
+    void a_sample_is_read_as_meant(String tag, int oneIn, int leastOfHundred) {
+        assertRead(Paraphrases.of(tag).drawn(new Random(1), oneIn), leastOfHundred);
+    }
+
+    @Tag("deep")
+    @ParameterizedTest
+    @CsvSource("en, 3, 98")
+    void nearly_all_is_read_as_meant(String tag, int oneIn, int leastOfHundred) {
+        assertRead(Paraphrases.of(tag).drawn(new Random(2), oneIn), leastOfHundred);
+    }
+
+    private static void assertRead(List<Paraphrases.Sentence> sentences, int leastOfHundred) {
+        List<String> misread = sentences.stream()
+                .filter(one -> outcome(one) == Outcome.MISREAD)
+                .map(one -> one.expected().sentence())
+                .toList();
+        assertEquals(List.of(), misread);
+        long meant =
+                sentences.stream().filter(one -> outcome(one) == Outcome.MEANT).count();
+        assertTrue(100 * meant >= leastOfHundred * (long) sentences.size(), () -> meant + " of " + sentences.size());
+    }
+
+    private static Outcome outcome(Paraphrases.Sentence sentence) {
+        return sentence.expected().outcome(READER.read(sentence.expected().sentence()));
+    }
+}

@@ -100,14 +100,14 @@ public final class CardLayout {
         remark(subject, composition, formats);
     }
 
-    /** Without the pictures in which nothing is aimed where that brings the whole drill on one side. */
+    /** Without the pictures in which nothing is aimed where that brings the whole drill on one side, or on fewer cards. */
     private Composition composed(CardText text) {
         Composition whole = new Composition(text, format.grid(), labels, faces);
         if (whole.isOneSide()) {
             return whole;
         }
         Composition fewer = new Composition(text.withoutQuietPictures(), format.grid(), labels, faces);
-        return fewer.isOneSide() ? fewer : whole;
+        return fewer.isOneSide() || fewer.cards() < whole.cards() ? fewer : whole;
     }
 
     private Optional<Frame> behind(CardText text, Composition composition, CardSubject subject) {

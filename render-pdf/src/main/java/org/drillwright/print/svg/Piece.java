@@ -47,8 +47,7 @@ sealed interface Piece {
 
         @Override
         public Run moved(long dx, long dy) {
-            return new Run(
-                    look, paths.stream().map(path -> path.moved(dx, dy)).toList());
+            return new Run(look, paths.stream().map(path -> path.moved(dx, dy)).toList());
         }
     }
 

@@ -2,8 +2,11 @@ package org.drillwright.print.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.model.Language;
+import org.drillwright.phrase.Replay;
 import org.drillwright.print.Example;
+import org.drillwright.print.Told;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
@@ -11,11 +14,31 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 
-/** Counts of the example school on one sheet, feet on one line in each row: what pictures look like. */
+/** Counts of the example school, and some told here, on one sheet, feet on one line in each row: what pictures look like. */
 public final class Counts {
 
-    /** A count, and what is to be seen in it. */
-    private record Count(String drill, int number, String seen) {}
+    private static final String GUARD = "On guard in sixte, blades apart, at lunge distance.";
+
+    /**
+     * A count, and what is to be seen in it.
+     *
+     * @param follower what the follower does where it is told here; {@code drill} then is what the leader does
+     */
+    private record Count(String drill, int number, String seen, Optional<String> follower) {
+
+        Count(String drill, int number, String seen) {
+            this(drill, number, seen, Optional.empty());
+        }
+
+        static Count told(String leader, String follower, String seen) {
+            return new Count(leader, 1, seen, Optional.of(follower));
+        }
+
+        Replay replay() {
+            return follower.map(other -> Told.count("epee", GUARD, drill, other))
+                    .orElseGet(() -> Example.drill(drill).replay());
+        }
+    }
 
     private static final List<Count> COUNTS = List.of(
             new Count("straight-thrust-with-lunge", 1, "thrust, lands"),
@@ -41,7 +64,15 @@ public final class Counts {
             new Count("sabre-exchange", 2, "sabre: riposte"),
             new Count("four-positions-of-the-hand", 3, "alone: octave"),
             new Count("appel-and-jumps", 2, "alone: jump"),
-            new Count("advance-and-lunge-at-a-mark", 3, "alone: lunge at a mark"));
+            new Count("advance-and-lunge-at-a-mark", 3, "alone: lunge at a mark"),
+            Count.told("Straight thrust to the high inside line with a fleche.", "Receive the hit.", "flèche, lands"),
+            Count.told("Straight thrust to the high inside line with a lunge.", "Duck.", "evaded"),
+            Count.told("Straight thrust to the high inside line.", "Hold.", "falls short"),
+            Count.told("Bring the rear foot up.", "Hold.", "rear foot brought up"),
+            Count.told("Cross step forward.", "Cross step back.", "steps that cross"),
+            new Count("appel-and-jumps", 1, "alone: stamp"),
+            new Count("salute", 1, "alone: salute"),
+            new Count("salute", 2, "alone: at rest"));
 
     private static final int COLUMNS = 4;
     private static final double WIDTH = Millimetres.toPoints(30);
@@ -58,8 +89,7 @@ public final class Counts {
             Count count = COUNTS.get(at);
             double x = EDGE + at % COLUMNS * (WIDTH + 2 * EDGE);
             double bottom = EDGE + (at / COLUMNS + 1) * ROW - 12;
-            Picture picture = Pictures.of(Example.drill(count.drill()).replay(), Language.ENGLISH)
-                    .get(count.number() - 1);
+            Picture picture = Pictures.of(count.replay(), Language.ENGLISH).get(count.number() - 1);
             double width = picture.isAlone() ? ALONE : WIDTH;
             pictures.add(picture.draw(x, bottom - picture.height(width), width));
             captions.add(new Mark.Text(x, bottom + 8, 6, Face.REGULAR, count.seen(), Ink.BLACK));

@@ -114,17 +114,18 @@ class LocalesTest {
         return Files.readString(folder.resolve(name), StandardCharsets.ISO_8859_1);
     }
 
-    /** The dotless i of Turkish; figures of their own and lines from the right in Egypt. */
+    /** The dotless i of Turkish, written with the figures of Egypt. */
     @Test
     void another_locale_prints_the_same_bytes() throws Exception {
-        assertSame(List.of(List.of("tr", "TR", "", "ISO-8859-1"), List.of("ar", "EG", "nu-arab", "UTF-8")));
+        assertSame(List.of(List.of("tr", "TR", "nu-arab", "ISO-8859-1")));
     }
 
-    /** Commas in numbers, two calendars of their own, and an encoding without accents. */
+    /** Lines from the right, commas in numbers, two calendars of their own, and an encoding without accents. */
     @Test
     @Tag("deep")
     void more_locales_print_the_same_bytes() throws Exception {
         assertSame(List.of(
+                List.of("ar", "EG", "nu-arab", "UTF-8"),
                 List.of("de", "DE", "", "ISO-8859-1"),
                 List.of("th", "TH", "ca-buddhist-nu-thai", "US-ASCII"),
                 List.of("ja", "JP", "ca-japanese", "UTF-8")));

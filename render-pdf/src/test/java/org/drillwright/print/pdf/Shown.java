@@ -3,8 +3,10 @@ package org.drillwright.print.pdf;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.drillwright.check.Subject;
 import org.drillwright.model.CardSize;
@@ -43,12 +45,19 @@ enum Shown {
     int dots() {
         return switch (this) {
             case WALL_A4 -> 72;
-            case COUNTS -> 150;
+            case COUNTS -> 120;
             default -> 100;
         };
     }
 
+    private static final Map<Shown, Frame> LAID = new EnumMap<>(Shown.class);
+
+    /** Laid once. */
     Frame frame() {
+        return LAID.computeIfAbsent(this, Shown::lay);
+    }
+
+    private Frame lay() {
         return switch (this) {
             case A6 -> front(CardSize.A6);
             case A6_BACK -> laid(CardSize.A6).cards().get(0).back().orElseThrow();

@@ -102,7 +102,8 @@ class PhonePageTest {
     /** So that fifty drills, all different, take less than a million bytes. */
     @Test
     void aDrillTakesNoMoreThanItsShareOfAMillionBytes() {
-        int bytes = example().getBytes(StandardCharsets.UTF_8).length / Pages.example().size();
+        int bytes = example().getBytes(StandardCharsets.UTF_8).length
+                / Pages.example().size();
         assertTrue(bytes < 1_000_000 / 50, () -> "a drill takes " + bytes);
     }
 
@@ -144,7 +145,8 @@ class PhonePageTest {
 
     @Test
     void theSameDrillsGiveTheSameBytes() {
-        assertArrayEquals(Pages.page(Drills.SCHOOL, Pages.example()), Pages.page(Drills.SCHOOL, Pages.example()));
+        List<PhoneDrill> some = Pages.example().subList(20, 26);
+        assertArrayEquals(Pages.page(Drills.SCHOOL, some), Pages.page(Drills.SCHOOL, some));
     }
 
     /** WCAG 2.2, 3.1.2: the language of parts. */
@@ -158,8 +160,7 @@ class PhonePageTest {
         String title = escaped(Example.drills().get(0).drill().title());
         assertTrue(page.contains("<html lang=\"en\">"));
         assertTrue(page.contains("<h2 id=\"title-1\" tabindex=\"-1\"><span lang=\"fr\">" + title + "</span></h2>"));
-        String english = new String(Pages.page(Drills.SCHOOL, Pages.example()), StandardCharsets.UTF_8);
-        assertFalse(english.contains("<span lang="));
+        assertFalse(example().contains("<span lang="));
     }
 
     @ParameterizedTest

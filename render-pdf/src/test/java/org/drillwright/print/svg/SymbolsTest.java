@@ -94,7 +94,8 @@ class SymbolsTest {
                 1,
                 drawn.elements("path").stream()
                         .filter(path -> path.getAttribute("d")
-                                .endsWith(Path.of(((Mark.Shape) shared).outline(), 6).steps()))
+                                .endsWith(Path.of(((Mark.Shape) shared).outline(), 6)
+                                        .steps()))
                         .count());
         assertEquals(3, drawn.elements("symbol").size());
     }
@@ -104,11 +105,14 @@ class SymbolsTest {
     void whatStandsElsewhereIsWrittenOnceAsWell() {
         Symbols symbols = new Symbols(Family.dejaVu());
         List<Mark> thing = List.of(
-                new Mark.Contour(Outline.polygon(0, 0, 11, 3, 7, 20, 30, 41, 2, 33, 9, 17, 44, 5, 13, 49, 21, 6), 2, Ink.WHITE),
-                Mark.Shape.filled(Outline.polygon(0, 0, 11, 3, 7, 20, 30, 41, 2, 33, 9, 17, 44, 5, 13, 49, 21, 6), Ink.BLACK));
+                new Mark.Contour(
+                        Outline.polygon(0, 0, 11, 3, 7, 20, 30, 41, 2, 33, 9, 17, 44, 5, 13, 49, 21, 6), 2, Ink.WHITE),
+                Mark.Shape.filled(
+                        Outline.polygon(0, 0, 11, 3, 7, 20, 30, 41, 2, 33, 9, 17, 44, 5, 13, 49, 21, 6), Ink.BLACK));
         symbols.picture(figure("One.", new Mark.Named("thing", thing)), "picture");
         symbols.picture(
-                figure("Two.", new Mark.Named("thing", thing).moved(10, -5), new Mark.Named("thing", thing)), "picture");
+                figure("Two.", new Mark.Named("thing", thing).moved(10, -5), new Mark.Named("thing", thing)),
+                "picture");
         Drawn drawn = Drawn.read(symbols.drawings());
         assertEquals(1, drawn.elements("path").size());
         assertEquals(
@@ -143,19 +147,20 @@ class SymbolsTest {
      */
     @Property(tries = 60)
     void pathsReadBackAreWhereTheyWere(@ForAll("outlines") List<Segment> outline) {
-        List<double[]> meant = places(outline);
-        List<double[]> drawn = places(read(Path.of(outline, 1).data()));
+        List<double[]> meant = places(outline, 25);
+        List<double[]> drawn = places(read(Path.of(outline, 1).data()), 400);
         for (double[] place : meant) {
             double nearest = drawn.stream()
                     .mapToDouble(other -> Math.hypot(place[0] - other[0], place[1] - other[1]))
                     .min()
                     .orElseThrow();
-            assertTrue(nearest < 2, () -> nearest + " from " + Path.of(outline, 1).data());
+            assertTrue(
+                    nearest < 2, () -> nearest + " from " + Path.of(outline, 1).data());
         }
     }
 
-    /** Places along an outline, less than half a unit from each other. */
-    private static List<double[]> places(List<Segment> outline) {
+    /** Places along an outline, so many on each of its segments; of 400 none is farther than half a unit from the next. */
+    private static List<double[]> places(List<Segment> outline, int many) {
         List<double[]> places = new ArrayList<>();
         double x = 0;
         double y = 0;
@@ -168,8 +173,8 @@ class SymbolsTest {
                 Segment.Curve curve = segment instanceof Segment.To to
                         ? new Segment.Curve(x, y, to.x(), to.y(), to.x(), to.y())
                         : (Segment.Curve) segment;
-                for (int at = 1; at <= 400; at++) {
-                    double t = at / 400.0;
+                for (int at = 1; at <= many; at++) {
+                    double t = at / (double) many;
                     double u = 1 - t;
                     places.add(new double[] {
                         u * u * u * x + 3 * u * u * t * curve.x1() + 3 * u * t * t * curve.x2() + t * t * t * curve.x(),

@@ -51,7 +51,7 @@ public record CardText(
      */
     public record Foot(Paragraph caution, Paragraph line, Paragraph mark) {}
 
-    /** The same card without the pictures of counts in which nobody attacks and both come to stand on guard. */
+    /** The same card without the pictures of counts in which nobody attacks and neither ends in the lunge. */
     public CardText withoutQuietPictures() {
         List<Count> fewer = counts.stream()
                 .map(count -> count.quiet() ? count.withoutPicture() : count)
@@ -63,7 +63,7 @@ public record CardText(
      * One numbered count.
      *
      * @param ends whether the distance is the one at which the count ends, and not the one at which it begins
-     * @param quiet whether nobody attacks and both come to stand on guard
+     * @param quiet whether nobody attacks and neither ends in the lunge
      */
     public record Count(
             String numeral,

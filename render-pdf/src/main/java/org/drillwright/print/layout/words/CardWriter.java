@@ -128,13 +128,9 @@ public final class CardWriter {
     }
 
     private static boolean isQuiet(Count count, Side side) {
-        boolean onGuard = count.end()
-                .of(side)
-                .feet()
-                .value()
-                .filter(feet -> feet == Feet.ON_GUARD)
-                .isPresent();
-        return onGuard
+        boolean lunged = count.end().of(side).feet().is(Feet.LUNGED);
+        return count.end().of(side).feet().isKnown()
+                && !lunged
                 && count.begin().on(side).isKnown()
                 && count.begin().attackOn(side).isEmpty();
     }

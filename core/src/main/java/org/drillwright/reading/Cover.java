@@ -134,15 +134,16 @@ final class Cover {
                     && pieces.get(end - 1).isOfAnother();
         }
 
-        /** Whether what somebody does was told up to a sign or an 'and': 'he retreats, parries and …'. */
+        /** Whether what somebody does was told up to a sign or an 'and': 'he retreats, parries, the hand low, and …'. */
         boolean goesOn() {
             int end = pieces.size() - 1;
-            while (end > 0 && pieces.get(end).parts()) {
+            if (end <= 0 || !pieces.get(end).parts()) {
+                return false;
+            }
+            while (end > 0 && (pieces.get(end).parts() || pieces.get(end).isHow())) {
                 end--;
             }
-            return end >= 0
-                    && end < pieces.size() - 1
-                    && (pieces.get(end).who().isPresent() || pieces.get(end).isForm("3"));
+            return pieces.get(end).who().isPresent() || pieces.get(end).isForm("3");
         }
 
         private Division with(Piece piece, double more) {

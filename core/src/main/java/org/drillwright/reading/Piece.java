@@ -48,6 +48,11 @@ record Piece(Kind kind, int from, int to, Features features, List<Meant> meant) 
         return kind != Kind.ABOUT && !meant.isEmpty();
     }
 
+    /** Whether it tells how something is done, and nothing that is: 'keeping the hand low'. */
+    boolean isHow() {
+        return kind == Kind.MANNER || (meant.isEmpty() && isForm("ing"));
+    }
+
     /** Whether it only names those who act from here. */
     boolean isCallTo() {
         return features.has("voc");

@@ -1,18 +1,21 @@
 package org.drillwright.check;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Aim;
 import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Width;
 import org.drillwright.phrase.Attack;
-import org.drillwright.phrase.Attempt;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.ParryTravel;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
@@ -28,22 +31,36 @@ public final class Closers {
 
     /**
      * One sentence, such as {@code From sixte, quarte (a simple parry) or circular sixte would close it.} Each was played where
-     * the fault was found; empty if none can be made there.
+     * the fault was found; it says nothing if none can be made there.
      */
-    public static String sentence(Setting setting, Fault fault, Line line) {
+    public static WayOut sentence(Setting setting, Fault fault, Line line) {
         if (isHeld(fault)) {
-            return cedes(setting, fault)
-                    ? "The " + fault.by().word() + "'s blade is held: a ceding parry meets it."
-                    : "";
+            return fault.ways()
+                    .or("a ceding parry", changes(setting, fault, line))
+                    .told(cedes -> "The " + fault.by().word() + "'s blade is held: a ceding parry meets it.");
         }
-        Optional<Position> hand = fault.before().of(fault.by()).hand().value();
-        List<String> names = names(setting, fault, hand, line);
-        if (names.isEmpty()) {
-            return "";
-        }
-        String from = hand.map(position -> "From " + position.word() + ", ").orElse("");
-        String list = String.join(" or ", names);
-        return Sentence.capital(from + list + " would close it", ".");
+        Ways ways = fault.ways();
+        parries(setting, fault, line).forEach((name, parry) -> ways.or(name, Change.instead(parry)));
+        String from =
+                hand(fault).map(position -> "From " + position.word() + ", ").orElse("");
+        return ways.told(names -> Sentence.capital(from + String.join(" or ", names) + " would close it", "."));
+    }
+
+    /** Whether most schools teach a position. */
+    public static boolean isUsual(Setting setting, Position position) {
+        boolean thrusting = setting.lines().contains(Line.HIGH_INSIDE);
+        return setting.parries().row(position).firm() && (!thrusting || USUAL.contains(position));
+    }
+
+    /** The parries that may close a line, in place of what was refused. */
+    public static List<Change> changes(Setting setting, Fault fault, Line line) {
+        return parries(setting, fault, line).values().stream()
+                .map(Change::instead)
+                .toList();
+    }
+
+    private static Optional<Position> hand(Fault fault) {
+        return fault.before().of(fault.by()).hand().value();
     }
 
     /** A blade that a bind carries cannot leave for another line or go round; it gives way: common practice, no source. */
@@ -58,25 +75,39 @@ public final class Closers {
                         .isPresent();
     }
 
-    private static boolean cedes(Setting setting, Fault fault) {
-        return Stream.of(Position.values())
-                .filter(position -> setting.parries().row(position).firm())
-                .anyMatch(position -> fault.attempt().parries(fault.by(), position, ParryKind.CEDING));
-    }
-
-    private static List<String> names(Setting setting, Fault fault, Optional<Position> hand, Line line) {
-        Attempt attempt = fault.attempt();
-        List<String> names = new ArrayList<>();
+    /**
+     * What may close a line from where the hand stands, by its name; whether it does is shown by playing. A hand that stays where
+     * it is meets nothing, unless the arm has been out.
+     */
+    private static Map<String, Action> parries(Setting setting, Fault fault, Line line) {
+        Map<String, Action> parries = new LinkedHashMap<>();
+        if (isHeld(fault)) {
+            Stream.of(Position.values())
+                    .filter(position -> setting.parries().row(position).firm())
+                    .forEach(position -> parries.put(position.word(), parry(fault, position, ParryKind.CEDING)));
+            return parries;
+        }
+        Optional<Position> hand = hand(fault);
+        boolean out = fault.before().of(fault.by()).extended().is(true);
         for (Position position : setting.parries().closing(line)) {
-            boolean thrusting = line.height().isPresent();
-            if ((!thrusting || USUAL.contains(position)) && attempt.parries(fault.by(), position, ParryKind.UNSTATED)) {
-                names.add(position.word() + called(setting, hand, position));
+            boolean stays = !out && hand.equals(Optional.of(position));
+            if (!stays && isUsual(setting, position)) {
+                parries.put(
+                        position.word() + called(setting, hand, position), parry(fault, position, ParryKind.UNSTATED));
             }
         }
         hand.filter(position -> circles(setting, position, line))
-                .filter(position -> attempt.parries(fault.by(), position, ParryKind.CIRCULAR))
-                .ifPresent(position -> names.add("circular " + position.word()));
-        return names;
+                .ifPresent(position ->
+                        parries.put("circular " + position.word(), parry(fault, position, ParryKind.CIRCULAR)));
+        return parries;
+    }
+
+    private static Action parry(Fault fault, Position position, ParryKind kind) {
+        return new Action.Parry(
+                Optional.of(position),
+                kind,
+                Aim.UNSTATED,
+                fault.before().of(fault.by()).isLunged());
     }
 
     private static String called(Setting setting, Optional<Position> hand, Position to) {

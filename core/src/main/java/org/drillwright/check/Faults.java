@@ -1,18 +1,18 @@
 package org.drillwright.check;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import org.drillwright.model.Side;
+import org.drillwright.notation.Clause;
 import org.drillwright.phrase.Attempt;
 import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Move;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Refusal;
+import org.drillwright.phrase.Rehearsal;
 import org.drillwright.phrase.Replay;
-import org.drillwright.phrase.Setting;
+import org.drillwright.phrase.Spot;
 import org.drillwright.phrase.State;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Span;
@@ -22,46 +22,36 @@ import org.drillwright.source.Written;
 final class Faults {
 
     private final Subject subject;
-    private final Setting setting;
+    private final Rehearsal.Words words;
+    private final Replay replay;
     private final List<Fault> faults = new ArrayList<>();
 
-    private Faults(Subject subject, Setting setting) {
+    private Faults(Subject subject, Rehearsal.Words words, Replay replay) {
         this.subject = subject;
-        this.setting = setting;
+        this.words = words;
+        this.replay = replay;
     }
 
-    static List<Fault> of(Subject subject, Replay replay) {
-        Faults faults = new Faults(subject, replay.setting());
-        faults.addAll(replay.opening(), subject.words(FieldPath.of("opening")), "the opening");
+    static List<Fault> of(Subject subject, Rehearsal.Words words, Replay replay) {
+        Faults faults = new Faults(subject, words, replay);
+        faults.addAll(-1, replay.opening(), "opening");
         for (int step = 0; step < replay.counts().size(); step++) {
             faults.addCount(step, replay.counts().get(step));
         }
-        faults.addAll(replay.closing(), subject.words(FieldPath.of("closing")), "the closing");
+        faults.addAll(replay.counts().size(), replay.closing(), "closing");
         return List.copyOf(faults.faults);
     }
 
     private void addCount(int step, Count count) {
         String where = "count " + subject.count(step);
-        Set<Side> lunged = EnumSet.noneOf(Side.class);
         for (Played played : count.moves()) {
-            Side by = played.move().by();
-            add(played, subject.turnWords(step, by), where, lunged.contains(by.other()));
-            if (played.move().lunge().isPresent()) {
-                lunged.add(by);
-            }
+            add(step, played, subject.turnWords(step, played.move().by()), where);
         }
         for (Map.Entry<Side, Refusal> unmet : count.unmet().entrySet()) {
-            Written words = subject.turnWords(step, unmet.getKey());
-            Span span = words.text().isEmpty() ? subject.spanInStep(step, "") : words.whole();
-            State state = lastBefore(count);
-            faults.add(new Fault(
-                    unmet.getValue(),
-                    unmet.getKey(),
-                    where,
-                    state,
-                    Optional.empty(),
-                    new Attempt(setting, state, true),
-                    span));
+            Side side = unmet.getKey();
+            Written turn = subject.turnWords(step, side);
+            Span span = turn.text().isEmpty() ? subject.spanInStep(step, "") : turn.whole();
+            add(unmet.getValue(), new Spot(step, side, List.of()), where, lastBefore(count), span);
         }
     }
 
@@ -72,16 +62,21 @@ final class Faults {
                 : count.moves().get(count.moves().size() - 1).after();
     }
 
-    private void addAll(List<Played> moves, Written words, String where) {
-        moves.forEach(played -> add(played, words, where, false));
+    private void addAll(int part, List<Played> moves, String name) {
+        moves.forEach(played -> add(part, played, subject.words(FieldPath.of(name)), "the " + name));
     }
 
-    private void add(Played played, Written words, String where, boolean othersLunge) {
-        Attempt attempt = new Attempt(setting, played.before(), othersLunge);
+    private void add(int part, Played played, Written told, String where) {
+        Move move = played.move();
+        Spot spot = new Spot(
+                part, move.by(), move.parts().stream().map(Clause::span).toList());
         for (Refusal refusal : played.refusals()) {
-            Span span = words.span(played.move().span());
-            faults.add(new Fault(
-                    refusal, played.move().by(), where, played.before(), Optional.of(played.move()), attempt, span));
+            add(refusal, spot, where, played.before(), told.span(move.span()));
         }
+    }
+
+    private void add(Refusal refusal, Spot spot, String where, State before, Span span) {
+        Attempt attempt = new Attempt(replay, words, spot, refusal);
+        faults.add(new Fault(refusal, spot.by(), where, before, attempt, span));
     }
 }

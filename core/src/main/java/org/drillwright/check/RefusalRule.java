@@ -24,7 +24,11 @@ public abstract class RefusalRule implements Rule {
         for (Fault fault : faults) {
             say(fault, subject)
                     .ifPresent(sentence -> findings.add(
-                            text.id(), sentence.severity(), fault.span(), sentence.what(), sentence.wayOut()));
+                            text.id(),
+                            sentence.severity(),
+                            fault.span(),
+                            sentence.what(),
+                            sentence.wayOut().words()));
         }
     }
 

@@ -6,15 +6,11 @@ import java.util.List;
 import java.util.Map;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
-import org.drillwright.model.School;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Rehearsal;
-import org.drillwright.phrase.Replay;
-import org.drillwright.phrase.Setting;
-import org.drillwright.phrase.SettingReader;
 import org.drillwright.reading.TurnReader;
 
 /**
@@ -56,9 +52,9 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
         return new Script(start, opening, now, closing);
     }
 
-    Replay play(Drill drill, School school) {
-        Setting setting = SettingReader.of(drill, school, start);
-        return Rehearsal.play(setting, new Rehearsal.Words(opening, start, steps, closing));
+    /** What is played of it. */
+    Rehearsal.Words words() {
+        return new Rehearsal.Words(opening, start, steps, closing);
     }
 
     /** What was read of a part around the counts: start, opening or closing. */

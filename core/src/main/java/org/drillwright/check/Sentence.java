@@ -13,15 +13,15 @@ import org.drillwright.source.Severity;
  * What a rule says of a fault.
  *
  * @param what what is the matter
- * @param wayOut why, or the way out
+ * @param wayOut what may be done instead, as far as it plays
  */
-public record Sentence(Severity severity, String what, String wayOut) {
+public record Sentence(Severity severity, String what, WayOut wayOut) {
 
-    public static Optional<Sentence> error(String what, String wayOut) {
+    public static Optional<Sentence> error(String what, WayOut wayOut) {
         return Optional.of(new Sentence(Severity.ERROR, what, wayOut));
     }
 
-    public static Optional<Sentence> warning(String what, String wayOut) {
+    public static Optional<Sentence> warning(String what, WayOut wayOut) {
         return Optional.of(new Sentence(Severity.WARNING, what, wayOut));
     }
 
@@ -36,6 +36,14 @@ public record Sentence(Severity severity, String what, String wayOut) {
 
     public static String lines(List<Line> lines) {
         return lines.stream().map(Sentence::the).collect(Collectors.joining(", "));
+    }
+
+    /** Words between which one may choose: {@code quarte, sixte, or octave}. */
+    public static String either(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + ", or " + words.get(last);
     }
 
     /** A position at the beginning of a sentence. */

@@ -201,6 +201,11 @@ public sealed interface Action {
             return new Strike(role, path, other, cut, feint, falseAttack, opposition);
         }
 
+        /** This stroke, called otherwise and made in another way. */
+        public Strike by(Role otherRole, Path otherPath) {
+            return new Strike(otherRole, otherPath, aim, cut, feint, falseAttack, opposition);
+        }
+
         /** This stroke, made with the edge. */
         public Strike asCut() {
             return new Strike(role, path, aim, true, feint, falseAttack, opposition);

@@ -10,7 +10,7 @@ public record Aim(Optional<Height> height, Optional<Width> width, Optional<Targe
     public static final Aim UNSTATED = new Aim(Optional.empty(), Optional.empty(), Optional.empty());
 
     public static Aim at(Line line) {
-        return new Aim(line.height(), line.width(), Optional.empty());
+        return new Aim(line.height(), line.width(), line == Line.HEAD ? Optional.of(Target.HEAD) : Optional.empty());
     }
 
     public boolean isStated() {

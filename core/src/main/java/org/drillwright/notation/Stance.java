@@ -13,6 +13,11 @@ public record Stance(Optional<Position> guard, Optional<Boolean> engaged, Option
 
     public static final Stance UNSTATED = new Stance(Optional.empty(), Optional.empty(), Optional.empty());
 
+    /** The same guard, the blades as in another stance. */
+    public Stance touchingAs(Stance other) {
+        return new Stance(guard, other.engaged, other.engagement);
+    }
+
     public boolean isStated() {
         return guard.isPresent() || engaged.isPresent();
     }

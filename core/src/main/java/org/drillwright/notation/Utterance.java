@@ -44,6 +44,11 @@ public record Utterance(
         return new Utterance(clauses, unread, open, undecided, List.of(), tradeWords);
     }
 
+    /** The same words, with these actions. */
+    public Utterance doing(List<Clause> actions) {
+        return new Utterance(actions, unread, open, readings, others, tradeWords);
+    }
+
     /** What of it one side does: in a turn, what the other does is said about somebody else. */
     public Utterance by(Side side) {
         List<Clause> own = clauses.stream()

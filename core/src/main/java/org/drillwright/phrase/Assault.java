@@ -189,6 +189,9 @@ final class Assault {
         if (strike.falseAttack()) {
             return known && !certain;
         }
+        if (certain && !lunges && mayGoOn()) {
+            return false;
+        }
         if (ledger.asks("measure", known, "the measure") && certain) {
             ledger.refuse(new Refusal.OutOfReach(measure, lunges, wasLunged));
             return true;
@@ -198,6 +201,15 @@ final class Assault {
             ledger.refuse(new Refusal.LungeTooClose());
         }
         return true;
+    }
+
+    /**
+     * An arm whose lunge comes on the next count only threatens on this one: a lunge in two motions, the arm before the foot
+     * (Technical Rules t.101.3), or a stop that is begun on the partner's step (Waite 1880, p. 68).
+     */
+    private boolean mayGoOn() {
+        Fact<Boolean> lunges = moment.lungesNext();
+        return !ledger.asks("lunge", lunges.isKnown(), lunges.since()) || lunges.is(true);
     }
 
     /** A blade that only goes round another, to nowhere that is said. */

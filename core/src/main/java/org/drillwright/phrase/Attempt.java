@@ -2,128 +2,108 @@ package org.drillwright.phrase;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action;
-import org.drillwright.notation.Action.ParryKind;
-import org.drillwright.notation.Aim;
-import org.drillwright.notation.Clause;
-import org.drillwright.notation.Height;
-import org.drillwright.notation.Line;
-import org.drillwright.notation.Position;
-import org.drillwright.notation.Target;
-import org.drillwright.notation.Width;
-import org.drillwright.source.Span;
 
-/** Plays what might be done in place of a move that was refused, in the state in which it was. */
+/** Plays a drill once more with something done otherwise where it was refused. */
 public final class Attempt {
 
-    private final Setting setting;
-    private final State state;
-    private final boolean othersLunge;
+    private final Replay replay;
+    private final Rehearsal.Words words;
+    private final Spot spot;
+    private final Key refused;
 
-    /** @param othersLunge whether the partner has lunged in the same count */
-    public Attempt(Setting setting, State state, boolean othersLunge) {
-        this.setting = setting;
-        this.state = state;
-        this.othersLunge = othersLunge;
+    /**
+     * @param replay the drill as it was played
+     * @param words that it was played from
+     * @param spot where it was refused
+     */
+    public Attempt(Replay replay, Rehearsal.Words words, Spot spot, Refusal refusal) {
+        this.replay = replay;
+        this.words = words;
+        this.spot = spot;
+        this.refused = new Key(spot.part(), spot.by(), refusal.getClass());
     }
 
-    /** Whether the phrase refuses nothing of it. */
-    public boolean plays(Move move) {
-        return Play.play(state, move, setting, new Moment(move.by(), "here", othersLunge, Fact.unknown("here"), false))
-                .refusals()
-                .isEmpty();
+    /** A refusal as one of its kind; how it is told may change with what stands before it. */
+    private record Key(int part, Side by, Class<? extends Refusal> kind) {}
+
+    /** What a change leaves refused in its count; the first is best. */
+    public enum Leaves {
+        /** Nothing. */
+        NOTHING,
+        /** Nothing of who was refused, and the partner's turn has to be told otherwise as well. */
+        PARTNERS_TURN,
+        /** Some of what was refused before. */
+        OTHER_FAULTS,
+        /** Some of what was refused of the same one before, and the partner's turn has to be told otherwise as well. */
+        FAULTS_OF_BOTH,
+        /** The refusal itself, or a new one: it is no way out. */
+        REFUSED
     }
 
-    /** Whether a move plays when somebody has done something before it, and that plays too. */
-    public boolean playsAfter(Side first, Action done, Move move) {
-        Move before = alone(first, done);
-        Outcome outcome =
-                Play.play(state, before, setting, new Moment(first, "here", false, Fact.unknown("here"), false));
-        return outcome.refusals().isEmpty() && new Attempt(setting, outcome.next(), false).plays(move);
+    /**
+     * Plays the drill with a change, as far as the end of its count. It is a way out if the refusal is gone, nothing is refused
+     * that was not refused before, and nothing more is left unknown.
+     */
+    public Leaves leaves(Change change) {
+        Rehearsal.Words changed = change.made(words, spot);
+        int last = spot.part() + changed.counts().size() - words.counts().size();
+        Replay again = Rehearsal.play(replay.setting(), changed.first(last + 2));
+        List<Side> one = List.of(spot.by());
+        List<Side> both = List.of(Side.values());
+        if (!isWayOut(again, last, one)) {
+            return Leaves.REFUSED;
+        }
+        boolean whole = isWayOut(again, last, both);
+        boolean clean = refused(again, last, whole ? both : one).stream().noneMatch(key -> key.part() >= spot.part());
+        return whole
+                ? clean ? Leaves.NOTHING : Leaves.OTHER_FAULTS
+                : clean ? Leaves.PARTNERS_TURN : Leaves.FAULTS_OF_BOTH;
     }
 
-    /** Whether an action plays in place of the move. */
-    public boolean plays(Side by, Action action) {
-        return plays(alone(by, action));
+    private boolean isWayOut(Replay again, int last, List<Side> whose) {
+        List<Key> before = refused(replay, spot.part(), whose);
+        for (Key key : refused(again, last, whose)) {
+            if (!before.remove(key)) {
+                return false;
+            }
+        }
+        return before.contains(refused) && unknown(again, last, whose) <= unknown(replay, spot.part(), whose);
     }
 
-    /** Whether so many steps back take somebody out of reach of the attack under way. */
-    public boolean escapes(Side by, int steps) {
-        return state.attackOn(by)
-                .filter(attack -> state.measure().shift(steps).least() > attack.reach())
-                .isPresent();
+    /** What is refused up to a part, that included; in the part of the fault and behind it only what is refused of some. */
+    private List<Key> refused(Replay played, int last, List<Side> whose) {
+        List<Key> keys = new ArrayList<>();
+        add(keys, Rehearsal.Words.OPENING, played.opening());
+        for (int part = 0; part <= last && part < played.counts().size(); part++) {
+            Count count = played.counts().get(part);
+            add(keys, part, count.moves());
+            int at = part;
+            count.unmet().forEach((side, refusal) -> keys.add(new Key(at, side, refusal.getClass())));
+        }
+        if (spot.part() == words.counts().size()) {
+            add(keys, spot.part(), played.closing());
+        }
+        keys.removeIf(key -> key.part() >= spot.part() && !whose.contains(key.by()));
+        return keys;
     }
 
-    /** Whether a parry of the attack under way closes its line; one that stays where the hand stands is none. */
-    public boolean parries(Side by, Position position, ParryKind kind) {
-        boolean stays = kind == ParryKind.UNSTATED && state.of(by).hand().is(position);
-        Action parry = new Action.Parry(
-                Optional.of(position), kind, Aim.UNSTATED, state.of(by).isLunged());
-        return !stays && plays(alone(by, parry));
+    private static void add(List<Key> keys, int part, List<Played> moves) {
+        for (Played played : moves) {
+            played.refusals()
+                    .forEach(refusal -> keys.add(new Key(part, played.move().by(), refusal.getClass())));
+        }
     }
 
-    /** Whether a move plays with its stroke sent to a line. */
-    public boolean playsAt(Move move, Line line) {
-        return plays(aimed(move, line));
-    }
-
-    /** Whether a move plays with its stroke made in another way. */
-    public boolean playsBy(Move move, Action.Role role, Action.Path path) {
-        return plays(changed(
-                move,
-                strike -> new Action.Strike(
-                        role,
-                        path,
-                        strike.aim(),
-                        strike.cut(),
-                        strike.feint(),
-                        strike.falseAttack(),
-                        strike.opposition())));
-    }
-
-    /** Whether a move plays with something added in front of it or behind. */
-    public boolean playsWith(Move move, Action added, boolean inFront) {
-        Clause clause = clause(added);
-        List<Clause> parts = new ArrayList<>(move.parts());
-        parts.add(inFront ? 0 : parts.size(), clause);
-        return plays(new Move(move.by(), parts));
-    }
-
-    private static Move aimed(Move move, Line line) {
-        Aim aim = aim(line);
-        List<Clause> parts = move.parts().stream()
-                .map(part -> part.action() instanceof Action.Lunge lunge
-                        ? part.with(new Action.Lunge(lunge.depth(), lunge.aim().isStated() ? aim : lunge.aim()))
-                        : part)
-                .toList();
-        return changed(new Move(move.by(), parts), strike -> strike.at(aim));
-    }
-
-    private static Aim aim(Line line) {
-        Optional<Height> height = line.height();
-        Optional<Width> width = line == Line.INSIDE
-                ? Optional.of(Width.INSIDE)
-                : line == Line.OUTSIDE ? Optional.of(Width.OUTSIDE) : line.width();
-        return new Aim(height, width, line == Line.HEAD ? Optional.of(Target.HEAD) : Optional.empty());
-    }
-
-    private static Move changed(Move move, UnaryOperator<Action.Strike> change) {
-        return new Move(
-                move.by(),
-                move.parts().stream()
-                        .map(part ->
-                                part.action() instanceof Action.Strike strike ? part.with(change.apply(strike)) : part)
-                        .toList());
-    }
-
-    private static Move alone(Side by, Action action) {
-        return new Move(by, List.of(clause(action)));
-    }
-
-    private static Clause clause(Action action) {
-        return new Clause(action, Optional.empty(), Span.at(0), Clause.Join.WITH);
+    private long unknown(Replay played, int last, List<Side> whose) {
+        return IntStream.rangeClosed(
+                        Math.max(0, spot.part()), Math.min(last, played.counts().size() - 1))
+                .mapToObj(part -> played.counts().get(part).moves())
+                .flatMap(List::stream)
+                .filter(one -> whose.contains(one.move().by()))
+                .flatMap(one -> one.asked().stream())
+                .filter(question -> !question.known())
+                .count();
     }
 }

@@ -33,7 +33,7 @@ final class BothTogether {
             }
             if (one.move().isCertain()) {
                 yields(one).ifPresent(refusals::add);
-                runsOn(one).ifPresent(refusals::add);
+                runsOn(one).or(() -> collides(one)).ifPresent(refusals::add);
                 disagrees(one).ifPresent(refusals::add);
                 leaves(one).ifPresent(refusals::add);
                 otherSide(one).ifPresent(refusals::add);
@@ -133,6 +133,25 @@ final class BothTogether {
                 : Optional.empty();
     }
 
+    /**
+     * Who lunges from nearer than the arm reaches, or steps on from there once more, comes to stand where the partner stands:
+     * common practice, no source.
+     */
+    private Optional<Refusal> collides(Played one) {
+        Move move = one.move();
+        boolean lunges = move.lunge().isPresent();
+        boolean forward = lunges
+                || (move.action() instanceof Action.Step step && step.foot().halfSteps() > 0);
+        Range end = played.get(played.size() - 1).after().measure();
+        boolean last = by(move.by())
+                .reduce((first, later) -> later)
+                .filter(one::equals)
+                .isPresent();
+        return forward && last && end.isKnown() && end.most() < (lunges ? -1 : -2)
+                ? Optional.of(new Refusal.NoRoom())
+                : Optional.empty();
+    }
+
     /** Who has stepped out of reach is not touched. */
     private Optional<Refusal> leaves(Played one) {
         Side by = one.move().by();
@@ -161,7 +180,7 @@ final class BothTogether {
             return Optional.empty();
         }
         if (!own.get().engaged().equals(other.get().engaged())) {
-            return Optional.of(new Refusal.WordsDisagree(blades(other.get()), blades(own.get())));
+            return Optional.of(disagreement(other.get(), own.get()));
         }
         Optional<Line> here = line(own.get());
         Optional<Line> there = line(other.get()).map(setting::across);
@@ -169,11 +188,7 @@ final class BothTogether {
                 && there.isPresent()
                 && !here.equals(there)
                 && !named(own.get()).equals(named(other.get()));
-        return elsewhere
-                ? Optional.of(new Refusal.WordsDisagree(
-                        "the blades engaged in " + position(other.get()),
-                        "the blades engaged in " + position(own.get())))
-                : Optional.empty();
+        return elsewhere ? Optional.of(disagreement(other.get(), own.get())) : Optional.empty();
     }
 
     /** What a guard or a recovery says of the blades, if it says whether they touch. */
@@ -183,8 +198,13 @@ final class BothTogether {
         return stance.filter(one -> one.engaged().isPresent());
     }
 
-    private static String blades(Stance stance) {
-        return stance.engaged().equals(Optional.of(true)) ? "the blades engaged" : "the blades apart";
+    private static Refusal disagreement(Stance theirs, Stance own) {
+        return new Refusal.WordsDisagree(naming(theirs), naming(own));
+    }
+
+    /** The same, with the position named in which the blades touch. */
+    private static Stance naming(Stance stance) {
+        return new Stance(stance.guard(), stance.engaged(), named(stance));
     }
 
     private static Optional<Position> named(Stance stance) {
@@ -193,10 +213,6 @@ final class BothTogether {
 
     private Optional<Line> line(Stance stance) {
         return named(stance).flatMap(setting::lineOf);
-    }
-
-    private static String position(Stance stance) {
-        return named(stance).map(Position::word).orElse("");
     }
 
     private static boolean isYielding(Action action) {

@@ -63,10 +63,7 @@ final class ClosedLines {
 
     /** The lines that nothing closes. */
     List<Line> open(Action.Strike strike) {
-        List<Line> candidates = setting.isSabre()
-                ? List.of(Line.HEAD, Line.INSIDE, Line.OUTSIDE)
-                : List.of(Line.HIGH_INSIDE, Line.HIGH_OUTSIDE, Line.LOW_INSIDE, Line.LOW_OUTSIDE);
-        List<Line> open = new ArrayList<>(candidates);
+        List<Line> open = new ArrayList<>(setting.lines());
         open.removeIf(line -> closing(line, strike).isPresent());
         return open;
     }

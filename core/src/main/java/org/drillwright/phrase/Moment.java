@@ -10,8 +10,20 @@ import org.drillwright.model.Side;
  * @param othersLunge whether the partner has lunged in this very count and not recovered
  * @param attacked whether the one who moves has sent a point or an edge at the partner before, in this drill
  * @param footFirst whether the one who moves stands in a lunge that was made without the arm
+ * @param lungesNext whether the one who moves lunges on the next count
  */
-record Moment(Side by, String where, boolean othersLunge, Fact<Boolean> attacked, boolean footFirst) {
+record Moment(
+        Side by,
+        String where,
+        boolean othersLunge,
+        Fact<Boolean> attacked,
+        boolean footFirst,
+        Fact<Boolean> lungesNext) {
+
+    /** A move on its own, of which nothing is told before or behind. */
+    static Moment alone(Side by, String where, boolean othersLunge, Fact<Boolean> attacked) {
+        return new Moment(by, where, othersLunge, attacked, false, Fact.of(false));
+    }
 
     Side other() {
         return by.other();

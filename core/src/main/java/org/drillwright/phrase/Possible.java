@@ -95,7 +95,7 @@ public final class Possible {
 
     private Optional<Open> open(Move move) {
         Moment moment =
-                new Moment(move.by(), "here", state.of(move.by().other()).isLunged(), Fact.unknown("here"), false);
+                Moment.alone(move.by(), "here", state.of(move.by().other()).isLunged(), Fact.unknown("here"));
         Outcome outcome = Play.play(state, move, setting, moment);
         boolean idle = move.isAssault()
                 && outcome.next()

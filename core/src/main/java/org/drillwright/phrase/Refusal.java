@@ -7,6 +7,7 @@ import org.drillwright.notation.Action;
 import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
+import org.drillwright.notation.Stance;
 import org.drillwright.notation.Target;
 
 /** Why an action cannot be what it claims, as data; the rules put it into words. */
@@ -140,8 +141,11 @@ public sealed interface Refusal {
     /** One lunges and the other comes forward on to the point. */
     record RunsOn(Range measure) implements Refusal {}
 
+    /** A step or a lunge that ends where the partner's body is. */
+    record NoRoom() implements Refusal {}
+
     /** The words of the two put the blades otherwise. */
-    record WordsDisagree(String one, String other) implements Refusal {}
+    record WordsDisagree(Stance theirs, Stance own) implements Refusal {}
 
     /** Two lunges meet. */
     record BothLunge() implements Refusal {}

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
@@ -24,6 +25,34 @@ public final class Rehearsal {
 
         public Words {
             counts = List.copyOf(counts);
+        }
+
+        /** The place of the opening among the parts; the counts follow from 0, and behind them the closing. */
+        static final int OPENING = -1;
+
+        /** The same, with other things done in one part: by one side, or by both where the part is no count. */
+        Words with(int part, Side side, UnaryOperator<List<Clause>> change) {
+            if (part == OPENING) {
+                return new Words(changed(opening, change), start, counts, closing);
+            }
+            if (part == counts.size()) {
+                return new Words(opening, start, counts, changed(closing, change));
+            }
+            List<Map<Side, Utterance>> now = new ArrayList<>(counts);
+            Map<Side, Utterance> turns = new EnumMap<>(Side.class);
+            turns.putAll(counts.get(part));
+            turns.put(side, changed(turns.getOrDefault(side, Utterance.NOTHING), change));
+            now.set(part, turns);
+            return new Words(opening, start, now, closing);
+        }
+
+        private static Utterance changed(Utterance told, UnaryOperator<List<Clause>> change) {
+            return told.doing(change.apply(told.clauses()));
+        }
+
+        /** The same, with no more than so many counts. */
+        Words first(int many) {
+            return new Words(opening, start, counts.subList(0, Math.min(many, counts.size())), closing);
         }
     }
 
@@ -70,8 +99,7 @@ public final class Rehearsal {
         for (Clause clause : InDoubt.clauses(utterance)) {
             for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
                 Move move = new Move(side, List.of(clause));
-                Outcome outcome =
-                        Play.play(state, move, setting, new Moment(side, where, false, Fact.of(false), false));
+                Outcome outcome = Play.play(state, move, setting, Moment.alone(side, where, false, Fact.of(false)));
                 State next = outcome.next();
                 if (clause.action() instanceof Action.Unread) {
                     next = masksUnknown(next, where);
@@ -106,7 +134,12 @@ public final class Rehearsal {
                     lunged.contains(by.other()) && state.of(by.other()).isLunged();
             State before = order.before(move, state, where);
             Moment moment = new Moment(
-                    by, where, othersLunge, attacked.getOrDefault(by, Fact.of(false)), footFirst.contains(by));
+                    by,
+                    where,
+                    othersLunge,
+                    attacked.getOrDefault(by, Fact.of(false)),
+                    footFirst.contains(by),
+                    lunges(next.getOrDefault(by, Utterance.NOTHING), where));
             Outcome outcome = Play.play(before, move, setting, moment);
             alone.add(new Played(move, before, outcome.next(), outcome.refusals(), outcome.asked()));
             state = outcome.next();
@@ -119,6 +152,15 @@ public final class Rehearsal {
         }
         List<Played> played = setting.partner() ? new BothTogether(setting, alone).judged() : alone;
         return endOf(begin, played, state, turns, next);
+    }
+
+    /** Whether a turn holds a lunge; words that were not read may be one. */
+    private static Fact<Boolean> lunges(Utterance turn, String where) {
+        List<Clause> clauses = InDoubt.clauses(turn);
+        boolean doubted =
+                clauses.stream().anyMatch(clause -> !clause.isCertain() || clause.action() instanceof Action.Unread);
+        boolean lunges = clauses.stream().anyMatch(clause -> clause.action() instanceof Action.Lunge);
+        return doubted ? Fact.unknown(where) : Fact.of(lunges);
     }
 
     /** A touch that is taken ends the phrase: what its attacker does behind it renews nothing. */

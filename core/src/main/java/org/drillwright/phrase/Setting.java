@@ -1,5 +1,6 @@
 package org.drillwright.phrase;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Hands;
@@ -33,7 +34,7 @@ public record Setting(
     }
 
     /** The one line that a position closes for its owner, where the table has just one. */
-    Optional<Line> lineOf(Position position) {
+    public Optional<Line> lineOf(Position position) {
         return parries.row(position).line();
     }
 
@@ -43,6 +44,13 @@ public record Setting(
 
     Line across(Line line) {
         return Mirror.across(line, hands);
+    }
+
+    /** The lines in which an attack may come. */
+    public List<Line> lines() {
+        return isSabre()
+                ? List.of(Line.HEAD, Line.INSIDE, Line.OUTSIDE)
+                : List.of(Line.HIGH_INSIDE, Line.HIGH_OUTSIDE, Line.LOW_INSIDE, Line.LOW_OUTSIDE);
     }
 
     /** A contact in the line that a position closes for its owner. */

@@ -70,14 +70,14 @@ class SaidTest {
             F Take the touch.
             in-reach
             error This cannot touch: it is made at lunge distance.
-            > Add a lunge, or come nearer first.
+            > Add a lunge, advance first, or begin at extension distance.
 
             start: On guard in sixte, blades apart, out of distance.
             L Thrust to the high inside line with a lunge.
             F Take the touch.
             in-reach
             error This cannot touch: even with the lunge it ends at somewhere from advance-lunge distance outward.
-            > Begin nearer.
+            > Begin at lunge distance.
 
             L Thrust to the high inside line with a lunge.
             F Parry quarte with a retreat.
@@ -85,7 +85,7 @@ class SaidTest {
             F Riposte straight to the high inside line.
             in-reach
             error This cannot touch: it is made at lunge distance.
-            > Add a lunge, or come nearer first.
+            > Add a lunge, advance first, or begin at extension distance.
 
             L Thrust to the high inside line with a lunge.
             F Retreat.
@@ -93,28 +93,28 @@ class SaidTest {
             F Take the touch.
             in-reach
             error This cannot touch: it is made at lunge distance.
-            > Recover first, or let the partner stay nearer.
+            > Recover forward first, and lunge.
 
             L Thrust to the high inside line with a lunge.
             F Parry quarte.
             L Take the touch.
             F Riposte straight to the high inside line with a lunge.
             in-reach
-            warning This riposte lunges from extension distance.
-            > The arm alone reaches; a lunge from so near bends the blade hard.
+            warning This riposte lunges from extension distance, where the arm alone reaches; a lunge from so near bends the blade hard.
+            > Leave out the lunge.
 
             L Thrust to the high outside line with a lunge.
             F Take the touch.
             open-line
             error This goes to the high outside line, but the follower stands in sixte, which closes it.
-            > Open are the high inside line, the low inside line, the low outside line.
+            > Send it to the high inside line, the low inside line, or the low outside line.
 
             start: On guard in quinte, blades engaged, at lunge distance.
             L Thrust to the high inside line with a lunge.
             F Take the touch.
             open-line
             error This goes to the high inside line, but the follower's blade is in contact there and closes it.
-            > Open are the low inside line, the low outside line.
+            > Send it to the low inside line, or the low outside line.
 
             L Extend to the high inside line and lunge.
             F Parry octave.
@@ -125,8 +125,8 @@ class SaidTest {
             L Extend to the low outside line and lunge.
             F Parry prime.
             parry-closes
-            warning Prime closes the high inside line or the low inside line; the attack arrives in the low outside line.
-            > Schools differ on this position. From sixte, octave (a half-circular parry) would close it.
+            warning Prime closes the high inside line or the low inside line; the attack arrives in the low outside line. Schools differ on this position.
+            > From sixte, octave (a half-circular parry) would close it.
 
             L Extend to the high inside line and lunge.
             F Parry circular quarte.
@@ -138,14 +138,14 @@ class SaidTest {
             L Thrust to the high outside line with opposition and lunge.
             F Parry circular sixte.
             parry-closes
-            error The attack arrives in the high outside line, which sixte closes without a circle.
-            > A circular parry meets an attack in the other line of the same height.
+            error The attack arrives in the high outside line, which sixte closes without a circle; a circular parry meets an attack in the other line of the same height.
+            > Leave out the circle.
 
             L Extend to the high inside line and lunge.
             F Parry sixte.
             parry-closes
-            warning The hand stands in sixte already, and the attack arrives in the high inside line.
-            > Only the circular parry meets it from there: write 'circular parry of sixte'.
+            warning The hand stands in sixte already, and the attack arrives in the high inside line: only the circular parry meets it from there.
+            > Write 'circular parry of sixte'.
 
             L Extend to the high inside line and lunge.
             F Half-circular parry of quarte.
@@ -157,7 +157,7 @@ class SaidTest {
             F Parry quarte.
             parry-closes
             warning There is no attack here to parry.
-            > Write the attack into the other's turn, or another action here.
+            > Write the attack into the leader's turn, or write 'move the hand' instead of 'parry'.
 
             start: On guard in octave, blades apart, at lunge distance.
             L Move the hand to sixte.
@@ -166,14 +166,14 @@ class SaidTest {
             F Parry quarte.
             line-change
             error There is no blade to pass: the blades are apart and the partner's does not stand in the high outside line, before the point.
-            > A thrust that passes nothing is a straight thrust; or engage first.
+            > Call it a straight thrust, or engage first.
 
             start: On guard in sixte, blades engaged, at lunge distance.
             L One-two to the high inside line with a lunge.
             F Take the touch.
             line-change
             error A one-two from the high outside line ends in the high outside line, not in the high inside line.
-            > Name the line it ends in, or the action that leads to this one.
+            > Name the line it ends in, call it a disengage, or call it a double.
 
             L Thrust to the high inside line with a lunge.
             F Parry quarte.
@@ -187,14 +187,14 @@ class SaidTest {
             L Counter-disengage to the high outside line with a lunge.
             F Take the touch.
             line-change
-            error There is no change of engagement here to deceive.
-            > A counter-disengage follows the partner's blade round; let the partner change the engagement first.
+            error There is no change of engagement here to deceive; a counter-disengage follows the partner's blade round.
+            > Call it a disengage, or call it a double.
 
             L Extend to the high inside line and lunge.
             F Lunge to the high inside line and take the touch.
             not-both-at-once
             error Both lunge on count 1.
-            > Give the second lunge a count of its own, after the first is recovered.
+            > Give the second lunge a count of its own, on which the first is recovered. The leader's turn changes with it.
 
             level: training
             cautions: [Both lunge here; keep the points low.]
@@ -208,14 +208,14 @@ class SaidTest {
             F Lunge to the high inside line and take the touch.
             not-both-at-once
             error Both lunge on count 1.
-            > Give the second lunge a count of its own, after the first is recovered.
+            > Give the second lunge a count of its own, on which the first is recovered. The leader's turn changes with it.
 
             cautions: [Both lunge here; keep the points low.]
             L Extend to the high inside line and lunge.
             F Lunge to the high inside line and take the touch.
             not-both-at-once
             error Both lunge on count 1.
-            > Give the second lunge a count of its own, after the first is recovered.
+            > Give the second lunge a count of its own, on which the first is recovered. The leader's turn changes with it.
 
             opening: Salute. On guard in sixte.
             L Extend to the high inside line and lunge.
@@ -252,7 +252,7 @@ class SaidTest {
             F Riposte to the high inside line.
             riposte-after-parry
             error The follower has not parried, so this is no riposte.
-            > Parry first, or call it an attack.
+            > Call it an attack.
 
             L Thrust to the high inside line with a lunge.
             F Parry quarte.
@@ -260,13 +260,13 @@ class SaidTest {
             F Counter-riposte to the high inside line.
             riposte-after-parry
             error A counter-riposte follows the parry of a riposte, and the follower has parried none.
-            > Parry the riposte first; what follows the parry of an attack is a riposte.
+            > Call it a riposte, or call it an attack.
 
             L Thrust to the thigh with a lunge.
             F Retreat.
             off-target
             error The thigh is no target with the foil.
-            > Name a place on the target, or another weapon.
+            > Name a place on the target: the chest, or the flank.
 
             closing: Step back out of distance. Masks off.
             salute-both-ends

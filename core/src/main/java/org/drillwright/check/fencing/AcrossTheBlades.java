@@ -1,15 +1,15 @@
 package org.drillwright.check.fencing;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.check.WayOut;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -60,36 +60,25 @@ public final class AcrossTheBlades extends RefusalRule {
         if (!across.sure()) {
             return Sentence.warning(
                     touch + ", and it is not said how it passes the blade.",
-                    ways(fault, "Say 'by disengage'", "say 'by cut-over'"));
+                    ways(fault, "say 'by disengage'", "say 'by cut-over'"));
         }
         return across.opposition()
                 ? Sentence.error(
                         touch + ": a hit with opposition stays on the side of the blade that it holds out.",
-                        fault.wouldPlay(move -> fault.attempt().playsAt(move, across.contact()))
-                                ? "Hit in the line of the contact."
-                                : "")
+                        fault.ways()
+                                .or("hit in the line of the contact", Change.at(Aim.at(across.contact())))
+                                .sentence())
                 : Sentence.error(
                         touch + ": the one blade would go through the other.", ways(fault, "disengage", "cut over"));
     }
 
     /** Those ways round the blade or past it that play. */
-    private static String ways(Fault fault, String disengage, String cutOver) {
-        List<String> ways = new ArrayList<>();
-        if (plays(fault, Action.Path.DISENGAGE)) {
-            ways.add(disengage);
-        }
-        if (plays(fault, Action.Path.CUT_OVER)) {
-            ways.add(cutOver);
-        }
+    private static WayOut ways(Fault fault, String disengage, String cutOver) {
         Action beat = new Action.OnBlade(Action.Contact.BEAT, Optional.empty(), Aim.UNSTATED);
-        if (fault.wouldPlay(move -> fault.attempt().playsAfter(fault.by(), beat, move))) {
-            ways.add("beat the blade away first");
-        }
-        return Sentence.capital(String.join(", or ", ways), ".");
-    }
-
-    private static boolean plays(Fault fault, Action.Path path) {
-        return fault.wouldPlay(move ->
-                move.action() instanceof Action.Strike strike && fault.attempt().playsBy(move, strike.role(), path));
+        return fault.ways()
+                .or(disengage, Change.along(Action.Path.DISENGAGE))
+                .or(cutOver, Change.along(Action.Path.CUT_OVER))
+                .or("beat the blade away first", Change.before(beat))
+                .sentence();
     }
 }

@@ -1,15 +1,21 @@
 package org.drillwright.check.fencing;
 
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.drillwright.check.Closers;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.check.WayOut;
+import org.drillwright.check.Ways;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Position;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
+import org.drillwright.phrase.Setting;
 import org.drillwright.source.Severity;
 
 /** What is done to the partner's blade finds it there. */
@@ -83,47 +89,87 @@ public final class BladeIsThere extends RefusalRule {
             return Sentence.error(
                     "The blades are apart, so there is no blade to "
                             + none.contact().map(BladeIsThere::verb).orElse("glide along") + ".",
-                    engagesFirst(fault) ? "Engage first." : "");
+                    fault.ways()
+                            .or("engage first", Change.before(on(Action.Contact.ENGAGE, Optional.empty())))
+                            .sentence());
         }
         if (refusal instanceof Refusal.NoEngagementToChange) {
             return Sentence.error(
-                    "The blades are apart, so there is no engagement to change.", "Write 'engage', or engage first.");
+                    "The blades are apart, so there is no engagement to change.",
+                    fault.ways()
+                            .or("write 'engage'", Change.each(BladeIsThere::engaged))
+                            .or("engage first", Change.before(on(Action.Contact.ENGAGE, Optional.empty())))
+                            .sentence());
         }
         if (refusal instanceof Refusal.ChangesToItself same) {
             return Sentence.error(
                     "The blades are engaged in " + same.position().word() + " already.",
-                    "Name the engagement that is changed to.");
+                    where(
+                            "change to",
+                            Action.Contact.CHANGE_ENGAGEMENT,
+                            subject.replay().setting(),
+                            fault));
         }
         if (refusal instanceof Refusal.BeatsElsewhere beat) {
             return Sentence.error(
                     "A beat in " + beat.at().word() + " cannot meet the blade, which is in "
                             + Sentence.the(beat.blade()) + ".",
-                    "Beat where the blade is, or let the partner's hand go there first.");
+                    where("beat in", Action.Contact.BEAT, subject.replay().setting(), fault));
         }
         if (refusal instanceof Refusal.FromTheOtherSide other) {
             return Sentence.warning(
                     "The blades touch in " + Sentence.the(other.blade()) + ", and it is not said how a "
                             + (other.contact() == Action.Contact.PRESS ? "press" : "beat") + " in "
                             + other.at().word() + " gets to the other side of the blade.",
-                    changesFirst(fault, other.at())
-                            ? "Change the engagement to " + other.at().word() + " first."
-                            : "");
+                    fault.ways()
+                            .or(
+                                    "change the engagement to " + other.at().word() + " first",
+                                    Change.before(on(Action.Contact.CHANGE_ENGAGEMENT, Optional.of(other.at()))))
+                            .sentence());
         }
         return refusal instanceof Refusal.NothingToCedeTo
                 ? Sentence.error(
                         "No blade takes the " + fault.by().word() + "'s here, so there is nothing to cede to.",
-                        "Leave out the ceding, or let the attack bind or press the blade.")
+                        fault.ways()
+                                .or(
+                                        "leave out the ceding",
+                                        Change.each(BladeIsThere::plain),
+                                        Change.without(action -> action.isReply(Action.Reply.YIELD)))
+                                .or(
+                                        "let the attack begin with a press or a bind",
+                                        Change.partnerFirst(on(Action.Contact.PRESS, Optional.empty())),
+                                        Change.partnerFirst(on(Action.Contact.BIND, Optional.empty())))
+                                .sentence())
                 : Sentence.none();
     }
 
-    private static boolean engagesFirst(Fault fault) {
-        Action engage = new Action.OnBlade(Action.Contact.ENGAGE, Optional.empty(), Aim.UNSTATED);
-        return fault.wouldPlay(move -> fault.attempt().playsAfter(fault.by(), engage, move));
+    private static Action on(Action.Contact contact, Optional<Position> position) {
+        return new Action.OnBlade(contact, position, Aim.UNSTATED);
     }
 
-    private static boolean changesFirst(Fault fault, Position to) {
-        Action change = new Action.OnBlade(Action.Contact.CHANGE_ENGAGEMENT, Optional.of(to), Aim.UNSTATED);
-        return fault.wouldPlay(move -> fault.attempt().playsAfter(fault.by(), change, move));
+    private static Action engaged(Action action) {
+        return action instanceof Action.OnBlade change
+                ? new Action.OnBlade(Action.Contact.ENGAGE, change.position(), change.aim())
+                : action;
+    }
+
+    private static Action plain(Action action) {
+        return action instanceof Action.Parry parry
+                ? new Action.Parry(parry.position(), Action.ParryKind.UNSTATED, parry.aim(), parry.inTheLunge())
+                : action;
+    }
+
+    /** The positions in which it may be done instead. */
+    private static WayOut where(String does, Action.Contact contact, Setting setting, Fault fault) {
+        Ways ways = fault.ways();
+        Stream.of(Position.values())
+                .filter(position -> Closers.isUsual(setting, position))
+                .forEach(position -> ways.or(
+                        position.word(),
+                        Change.each(action -> action instanceof Action.OnBlade onBlade && onBlade.contact() == contact
+                                ? new Action.OnBlade(contact, Optional.of(position), onBlade.aim())
+                                : action)));
+        return ways.sentence(Sentence.capital(does, " "));
     }
 
     private static String verb(Action.Contact contact) {

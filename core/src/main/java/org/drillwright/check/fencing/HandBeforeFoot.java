@@ -6,6 +6,7 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -55,7 +56,9 @@ public final class HandBeforeFoot extends RefusalRule {
         return fault.refusal() instanceof Refusal.FootBeforeHand
                 ? Sentence.error(
                         "The arm goes out on " + fault.where() + ", and the foot has lunged before.",
-                        "Extend on the count before the lunge, or on the same one.")
+                        fault.ways()
+                                .or("lunge here, with the arm, and not before it", Change.lungedHere())
+                                .sentence())
                 : Sentence.none();
     }
 }

@@ -1,14 +1,24 @@
 package org.drillwright.check.fencing;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.check.WayOut;
+import org.drillwright.check.Ways;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
-import org.drillwright.phrase.Attempt;
+import org.drillwright.notation.Measure;
+import org.drillwright.notation.Position;
+import org.drillwright.notation.Stance;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -21,7 +31,7 @@ public final class InReach extends RefusalRule {
                 Severity.ERROR,
                 true,
                 "A touch is within the measure that the feet have left: nobody is touched by an arm at lunge distance, or after a"
-                        + " step out of reach, and nobody steps on to a lunge that reaches.",
+                        + " step out of reach, and nobody steps on to a lunge that reaches, or to where the other stands.",
                 "Who cannot reach leans, throws the arm or runs; who is too near bends the blade hard.",
                 """
                         steps:
@@ -76,33 +86,72 @@ public final class InReach extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         if (fault.refusal() instanceof Refusal.OutOfReach reach) {
             String how = reach.lunges() ? "even with the lunge it ends at " : "it is made at ";
-            String out = wayOut(reach, fault, fault.attempt());
-            return Sentence.error("This cannot touch: " + how + reach.measure().words() + ".", out);
+            return Sentence.error("This cannot touch: " + how + reach.measure().words() + ".", nearer(fault, subject));
         }
         if (fault.refusal() instanceof Refusal.LungeTooClose) {
             return Sentence.warning(
-                    "This riposte lunges from extension distance.",
-                    "The arm alone reaches; a lunge from so near bends the blade hard.");
+                    "This riposte lunges from extension distance, where the arm alone reaches; a lunge from so near bends"
+                            + " the blade hard.",
+                    fault.ways()
+                            .or("leave out the lunge", Change.without(Action.Lunge.class::isInstance))
+                            .sentence());
+        }
+        if (fault.refusal() instanceof Refusal.NoRoom) {
+            return Sentence.error(
+                    "There is no room for this: it ends where the "
+                            + fault.by().other().word() + " stands.",
+                    fault.ways()
+                            .or("leave out the steps", Change.without(Action.Step.class::isInstance))
+                            .or("leave out the lunge", Change.without(Action.Lunge.class::isInstance))
+                            .or(
+                                    "let the " + fault.by().other().word() + " step back",
+                                    Change.partnerFirst(new Action.Step(Action.Foot.RETREAT, 1)))
+                            .sentence());
         }
         if (fault.refusal() instanceof Refusal.RunsOn) {
             return Sentence.error(
                     "The " + fault.by().word() + " steps on to the point of a lunge that reaches without that step.",
-                    "Let the one step and the other lunge on counts of their own, or parry with the step.");
+                    fault.ways()
+                            .or("leave out the step", Change.without(Action.Step.class::isInstance))
+                            .or("parry with the step", parries())
+                            .sentence());
         }
         return Sentence.none();
     }
 
-    private static String wayOut(Refusal.OutOfReach reach, Fault fault, Attempt attempt) {
-        if (reach.lunged()) {
-            return "Recover first, or let the partner stay nearer.";
-        }
+    private static List<Change> parries() {
+        return Stream.of(Position.values())
+                .map(position -> Change.also(
+                        new Action.Parry(Optional.of(position), Action.ParryKind.UNSTATED, Aim.UNSTATED, false)))
+                .toList();
+    }
+
+    /** The step that is lacking, of the one who is too far away or of the other; or a start from nearer. */
+    private static WayOut nearer(Fault fault, Subject subject) {
         Action lunge = new Action.Lunge(Action.Depth.FULL, Aim.UNSTATED);
         Action advance = new Action.Step(Action.Foot.ADVANCE, 1);
-        boolean byLunge = !reach.lunges() && fault.wouldPlay(move -> attempt.playsWith(move, lunge, false));
-        boolean byStep = fault.wouldPlay(move -> attempt.playsWith(move, advance, true));
-        if (byLunge) {
-            return "Add a lunge, or come nearer first.";
+        Action recover = new Action.Recover(Action.Way.FORWARD, Stance.UNSTATED);
+        Predicate<Action> away =
+                action -> action instanceof Action.Step step && step.foot().halfSteps() < 0;
+        boolean takes = fault.before().attackOn(fault.by()).isPresent();
+        Ways ways = fault.ways();
+        if (takes) {
+            ways.or("stay where you are", Change.without(away))
+                    .or("let the " + fault.by().other().word() + " lunge", Change.partnerAlso(lunge));
+        } else {
+            ways.or("add a lunge", Change.with(lunge))
+                    .or("advance first", Change.before(advance))
+                    .or(
+                            "recover forward first, and lunge",
+                            (words, spot) -> Change.with(lunge)
+                                    .made(Change.before(recover).made(words, spot), spot))
+                    .or("let the " + fault.by().other().word() + " not go back", Change.partnerWithout(away));
         }
-        return byStep ? "Advance first, or begin nearer." : "Begin nearer.";
+        Map<String, Change> starts = new LinkedHashMap<>();
+        for (int steps = subject.replay().start().measure().least() - 1; steps >= 0; steps--) {
+            Measure measure = Measure.of(steps);
+            starts.put("begin at " + measure.word() + " distance", Change.begunAt(measure));
+        }
+        return ways.orFirst(starts).sentence();
     }
 }

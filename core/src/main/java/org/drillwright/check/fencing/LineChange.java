@@ -1,16 +1,16 @@
 package org.drillwright.check.fencing;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.check.WayOut;
+import org.drillwright.check.Ways;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
-import org.drillwright.phrase.Attempt;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -57,58 +57,48 @@ public final class LineChange extends RefusalRule {
     @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         Refusal refusal = fault.refusal();
-        Attempt attempt = fault.attempt();
         if (refusal instanceof Refusal.NoBladeToPass none) {
+            Action engage = new Action.OnBlade(Action.Contact.ENGAGE, Optional.empty(), Aim.UNSTATED);
             return Sentence.error(
                     "There is no blade to pass: the blades are apart and the partner's does not stand in "
                             + Sentence.the(none.from()) + ", before the point.",
-                    waysToPass(fault));
+                    fault.ways()
+                            .or("call it a straight thrust", Change.along(Action.Path.DIRECT))
+                            .or("engage first", Change.before(engage))
+                            .sentence());
         }
         if (refusal instanceof Refusal.EndsElsewhere end) {
             return Sentence.error(
                     "A " + Sentence.path(end.path()) + " from " + Sentence.the(end.from()) + " ends in "
                             + Sentence.the(end.expected()) + ", not in " + Sentence.the(end.named()) + ".",
-                    fault.wouldPlay(move -> attempt.playsAt(move, end.expected()))
-                            ? "Name the line it ends in, or the action that leads to this one."
-                            : "Name the action that leads to this line.");
+                    named(fault.ways().or("name the line it ends in", Change.at(Aim.at(end.expected())))));
         }
         if (refusal instanceof Refusal.NotStraight straight) {
             return Sentence.error(
                     "A straight riposte from " + straight.parry().word() + " goes to "
                             + Sentence.the(straight.expected()) + "; to " + Sentence.the(straight.named())
                             + " it has to pass the blade.",
-                    ways(fault, attempt, straight));
+                    fault.ways()
+                            .or("write 'riposte by disengage'", Change.along(Action.Path.DISENGAGE))
+                            .or("name the line of the parry", Change.at(Aim.at(straight.expected())))
+                            .sentence());
         }
         if (refusal instanceof Refusal.NothingToCounter) {
+            Action change = new Action.OnBlade(Action.Contact.CHANGE_ENGAGEMENT, Optional.empty(), Aim.UNSTATED);
             return Sentence.error(
-                    "There is no change of engagement here to deceive.",
-                    "A counter-disengage follows the partner's blade round; let the partner change the engagement first.");
+                    "There is no change of engagement here to deceive; a counter-disengage follows the partner's blade"
+                            + " round.",
+                    named(fault.ways().or("let the partner change the engagement first", Change.partnerFirst(change))));
         }
         return Sentence.none();
     }
 
-    private static String waysToPass(Fault fault) {
-        Attempt attempt = fault.attempt();
-        Action engage = new Action.OnBlade(Action.Contact.ENGAGE, Optional.empty(), Aim.UNSTATED);
-        boolean straight = fault.wouldPlay(move -> attempt.playsBy(move, Action.Role.ATTACK, Action.Path.DIRECT));
-        boolean engages = fault.wouldPlay(move -> attempt.playsAfter(fault.by(), engage, move));
-        if (straight) {
-            return "A thrust that passes nothing is a straight thrust" + (engages ? "; or engage first." : ".");
-        }
-        return engages ? "Engage first." : "";
-    }
-
-    private static String ways(Fault fault, Attempt attempt, Refusal.NotStraight straight) {
-        boolean disengages = fault.wouldPlay(move -> move.action() instanceof Action.Strike strike
-                && attempt.playsBy(move, strike.role(), Action.Path.DISENGAGE));
-        boolean stays = fault.wouldPlay(move -> attempt.playsAt(move, straight.expected()));
-        List<String> ways = new ArrayList<>();
-        if (disengages) {
-            ways.add("write 'riposte by disengage'");
-        }
-        if (stays) {
-            ways.add("name the line of the parry");
-        }
-        return Sentence.capital(String.join(", or ", ways), ".");
+    /** Or what leads to the line is called by another name. */
+    private static WayOut named(Ways ways) {
+        return ways.or("call it a straight thrust", Change.along(Action.Path.DIRECT))
+                .or("call it a disengage", Change.along(Action.Path.DISENGAGE))
+                .or("call it a one-two", Change.along(Action.Path.ONE_TWO))
+                .or("call it a double", Change.along(Action.Path.DOUBLE))
+                .sentence();
     }
 }

@@ -7,6 +7,8 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Weapon;
+import org.drillwright.notation.Action;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -45,17 +47,26 @@ public final class MaskFirst extends RefusalRule {
                     .findFirst()
                     .filter(fault::equals)
                     .isPresent();
+            Action mask = new Action.Mask(true);
             return first
                     ? Sentence.error(
                             stroke(unmasked, subject) + " goes to the "
                                     + unmasked.who().word() + ", whose mask is not on.",
-                            "Write 'Masks on' into the opening, before anybody comes on guard.")
+                            fault.ways()
+                                    .or(
+                                            "write 'Masks on' into the opening, before anybody comes on guard",
+                                            Change.openedBy(mask))
+                                    .sentence())
                     : Sentence.none();
         }
         if (fault.refusal() instanceof Refusal.MaskOffInReach reach) {
             return Sentence.error(
                     "Masks come off at " + reach.measure().words() + ".",
-                    "Step back out of distance first: 'Step back out of distance. Masks off.'");
+                    fault.ways()
+                            .or(
+                                    "step back out of distance first: 'Step back out of distance. Masks off.'",
+                                    Change.before(new Action.Withdraw()))
+                            .told(steps -> Sentence.capital(steps.get(0), "")));
         }
         return Sentence.none();
     }

@@ -8,6 +8,9 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Level;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Stance;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -56,8 +59,13 @@ public final class NotBothAtOnce extends RefusalRule {
         if (warned && subject.level().turns() == Level.Turns.FREE) {
             return Sentence.none();
         }
+        String alone = "give the second lunge a count of its own, on which the first is recovered";
+        Action takes = new Action.Answer(Action.Reply.RECEIVE, Stance.UNSTATED);
         return Sentence.error(
                 "Both lunge on " + fault.where() + ".",
-                "Give the second lunge a count of its own, after the first is recovered.");
+                fault.ways()
+                        .or(alone, Change.onItsOwn())
+                        .or("take the touch here, and " + alone, Change.onItsOwn(takes))
+                        .told(ways -> Sentence.capital(ways.get(0), ".")));
     }
 }

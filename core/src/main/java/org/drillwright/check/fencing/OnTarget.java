@@ -1,11 +1,16 @@
 package org.drillwright.check.fencing;
 
+import java.util.List;
 import java.util.Optional;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.check.Ways;
+import org.drillwright.notation.Aim;
+import org.drillwright.notation.Target;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -56,9 +61,14 @@ public final class OnTarget extends RefusalRule {
         if (!(fault.refusal() instanceof Refusal.OffTarget off)) {
             return Sentence.none();
         }
+        Ways ways = fault.ways();
+        for (Target target : List.of(Target.HEAD, Target.CHEST, Target.SHOULDER, Target.FLANK, Target.BELLY)) {
+            Aim aim = new Aim(Optional.empty(), Optional.empty(), Optional.of(target));
+            ways.or("the " + target.word(), Change.at(aim));
+        }
         return Sentence.error(
                 "The " + off.target().word() + " is no target with the "
                         + subject.drill().weapon().word() + ".",
-                "Name a place on the target, or another weapon.");
+                ways.sentence("Name a place on the target: "));
     }
 }

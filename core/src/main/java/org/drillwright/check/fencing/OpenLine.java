@@ -1,15 +1,15 @@
 package org.drillwright.check.fencing;
 
-import java.util.List;
 import java.util.Optional;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
-import org.drillwright.notation.Line;
+import org.drillwright.check.Ways;
+import org.drillwright.notation.Aim;
 import org.drillwright.notation.Position;
-import org.drillwright.phrase.Attempt;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -56,12 +56,9 @@ public final class OpenLine extends RefusalRule {
                 .map(Position::word)
                 .map(position -> "the " + fault.by().other().word() + " stands in " + position + ", which closes it")
                 .orElse("the " + fault.by().other().word() + "'s blade is in contact there and closes it");
-        Attempt attempt = fault.attempt();
-        List<Line> lines = closed.open().stream()
-                .filter(line -> fault.wouldPlay(move -> attempt.playsAt(move, line)))
-                .toList();
-        String open =
-                lines.isEmpty() ? "" : (lines.size() == 1 ? "Open is " : "Open are ") + Sentence.lines(lines) + ".";
-        return Sentence.error("This goes to " + Sentence.the(closed.line()) + ", but " + by + ".", open);
+        Ways ways = fault.ways();
+        closed.open().forEach(line -> ways.or(Sentence.the(line), Change.at(Aim.at(line))));
+        return Sentence.error(
+                "This goes to " + Sentence.the(closed.line()) + ", but " + by + ".", ways.sentence("Send it to "));
     }
 }

@@ -8,9 +8,16 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.check.WayOut;
+import org.drillwright.check.Ways;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Aim;
 import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
+import org.drillwright.notation.Target;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.phrase.Setting;
 import org.drillwright.source.Severity;
@@ -74,10 +81,10 @@ public final class ParryCloses extends RefusalRule {
         if (refusal instanceof Refusal.ParryMisses miss) {
             String what =
                     closes(setting, miss.position()) + "; the attack arrives in " + Sentence.the(miss.attacked()) + ".";
-            String out = Closers.sentence(setting, fault, miss.attacked());
+            WayOut out = Closers.sentence(setting, fault, miss.attacked());
             return miss.firm()
                     ? Sentence.error(what, out)
-                    : Sentence.warning(what, ("Schools differ on this position. " + out).strip());
+                    : Sentence.warning(what + " Schools differ on this position.", out);
         }
         if (refusal instanceof Refusal.CircleElsewhere circle) {
             return Sentence.error(
@@ -89,40 +96,89 @@ public final class ParryCloses extends RefusalRule {
         if (refusal instanceof Refusal.CircleNotNeeded circle) {
             return Sentence.error(
                     "The attack arrives in " + Sentence.the(circle.attacked()) + ", which "
-                            + circle.position().word() + " closes without a circle.",
-                    "A circular parry meets an attack in the other line of the same height.");
+                            + circle.position().word()
+                            + " closes without a circle; a circular parry meets an attack in the"
+                            + " other line of the same height.",
+                    fault.ways()
+                            .or("leave out the circle", kind(ParryKind.UNSTATED))
+                            .sentence()
+                            .and(Closers.sentence(setting, fault, circle.attacked())));
         }
         if (refusal instanceof Refusal.ParryAtOtherHeight other) {
             boolean low = other.attacked() == Height.LOW;
             return Sentence.error(
                     closes(setting, other.position()) + "; the attack arrives " + (low ? "low." : "high."),
-                    low
-                            ? "Parry low, in octave, seconde or septime, or draw the target away and hit the arm."
-                            : "Parry high, in quarte, sixte or tierce.");
+                    atHeight(setting, fault, other.attacked()));
         }
-        return sayWarning(refusal);
+        return sayWarning(setting, fault);
     }
 
-    private static Optional<Sentence> sayWarning(Refusal refusal) {
+    /** Parries at the height of the attack, or an arm that is hit while the target is drawn away. */
+    private static WayOut atHeight(Setting setting, Fault fault, Height height) {
+        Ways ways = fault.ways();
+        for (Position position : Position.values()) {
+            boolean there = setting.lineOf(position)
+                    .flatMap(Line::height)
+                    .filter(height::equals)
+                    .isPresent();
+            if (there && Closers.isUsual(setting, position)) {
+                ways.or(
+                        "parry " + position.word(),
+                        Change.instead(
+                                new Action.Parry(Optional.of(position), ParryKind.UNSTATED, Aim.UNSTATED, false)));
+            }
+        }
+        Aim arm = new Aim(Optional.empty(), Optional.empty(), Optional.of(Target.FOREARM));
+        Action stop = new Action.Strike(Action.Role.STOP, Action.Path.UNSTATED, arm, false, false, false, false);
+        return ways.or("draw the target away and hit the arm", Change.instead(new Action.Evade(), stop))
+                .sentence();
+    }
+
+    private static Change kind(ParryKind kind) {
+        return Change.each(action -> action instanceof Action.Parry parry
+                ? new Action.Parry(parry.position(), kind, parry.aim(), parry.inTheLunge())
+                : action);
+    }
+
+    private static Optional<Sentence> sayWarning(Setting setting, Fault fault) {
+        Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.CircleWanted circle) {
             return Sentence.warning(
                     "The hand stands in " + circle.position().word() + " already, and the attack arrives in "
-                            + Sentence.the(circle.attacked()) + ".",
-                    "Only the circular parry meets it from there: write 'circular parry of "
-                            + circle.position().word() + "'.");
+                            + Sentence.the(circle.attacked()) + ": only the circular parry meets it from there.",
+                    fault.ways()
+                            .or("write 'circular parry of " + circle.position().word() + "'", kind(ParryKind.CIRCULAR))
+                            .sentence());
         }
         if (refusal instanceof Refusal.KindDiffers kind) {
             return Sentence.warning(
                     "From " + kind.from().word() + " to " + kind.to().word() + " is a "
                             + kind.is().words() + ", not a " + kind.called().words() + ".",
-                    "Leave the kind out, or name it as it is.");
+                    fault.ways()
+                            .or("leave the kind out", kind(ParryKind.UNSTATED))
+                            .or("name it as it is", kind(kind.is()))
+                            .sentence());
         }
         if (refusal instanceof Refusal.NothingToParry) {
-            return Sentence.warning(
-                    "There is no attack here to parry.",
-                    "Write the attack into the other's turn, or another action here.");
+            return Sentence.warning("There is no attack here to parry.", metOrMoved(setting, fault));
         }
         return Sentence.none();
+    }
+
+    /** An attack that the parry meets, or a hand that only goes there. */
+    private static WayOut metOrMoved(Setting setting, Fault fault) {
+        return fault.ways()
+                .or(
+                        "write the attack into the " + fault.by().other().word() + "'s turn",
+                        Change.partnerTouches(setting.lines()))
+                .or("write 'move the hand' instead of 'parry'", Change.each(ParryCloses::moved))
+                .sentence();
+    }
+
+    private static Action moved(Action action) {
+        return action instanceof Action.Parry parry && parry.position().isPresent()
+                ? new Action.Place(parry.position().get(), parry.inTheLunge())
+                : action;
     }
 
     private static String closes(Setting setting, Position position) {

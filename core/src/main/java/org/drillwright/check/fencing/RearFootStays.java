@@ -6,6 +6,8 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.notation.Action;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -51,7 +53,22 @@ public final class RearFootStays extends RefusalRule {
     @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         return fault.refusal() instanceof Refusal.RearFootPasses
-                ? Sentence.error("At sabre the rear foot may not pass the front one.", "Advance and lunge instead.")
+                ? Sentence.error(
+                        "At sabre the rear foot may not pass the front one.",
+                        fault.ways()
+                                .or("advance instead", Change.each(RearFootStays::advanced))
+                                .or("lunge instead", Change.each(RearFootStays::lunged))
+                                .sentence())
                 : Sentence.none();
+    }
+
+    private static Action advanced(Action action) {
+        return action instanceof Action.Step step && step.foot() == Action.Foot.CROSS_FORWARD
+                ? new Action.Step(Action.Foot.ADVANCE, step.times())
+                : action;
+    }
+
+    private static Action lunged(Action action) {
+        return action instanceof Action.Lunge lunge ? new Action.Lunge(Action.Depth.FULL, lunge.aim()) : action;
     }
 }

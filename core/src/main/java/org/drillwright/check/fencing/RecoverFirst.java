@@ -8,6 +8,7 @@ import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Stance;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -51,25 +52,28 @@ public final class RecoverFirst extends RefusalRule {
         if (fault.refusal() instanceof Refusal.NothingToRecover) {
             return Sentence.warning(
                     "The " + fault.by().word() + " is not on the lunge, so there is nothing to recover from.",
-                    "Write 'return to guard', or the lunge that this recovers from.");
+                    fault.ways()
+                            .or("write 'return to guard'", Change.each(RecoverFirst::returned))
+                            .sentence());
         }
         if (!(fault.refusal() instanceof Refusal.NotRecovered still)) {
             return Sentence.none();
         }
         return Sentence.error(
                 "The " + fault.by().word() + " " + still.what() + " from a lunge that is not recovered.",
-                way(recovers(fault, Action.Way.FORWARD), recovers(fault, Action.Way.BACK)));
+                fault.ways()
+                        .or("forward", recovered(Action.Way.FORWARD))
+                        .or("back", recovered(Action.Way.BACK))
+                        .told(ways -> ways.size() > 1
+                                ? "Recover first, forward or back."
+                                : "Recover " + ways.get(0) + " first."));
     }
 
-    private static boolean recovers(Fault fault, Action.Way way) {
-        Action recover = new Action.Recover(way, Stance.UNSTATED);
-        return fault.wouldPlay(move -> fault.attempt().playsAfter(fault.by(), recover, move));
+    private static Change recovered(Action.Way way) {
+        return Change.before(new Action.Recover(way, Stance.UNSTATED));
     }
 
-    private static String way(boolean forward, boolean back) {
-        if (forward && back) {
-            return "Recover first, forward or back.";
-        }
-        return forward ? "Recover forward first." : back ? "Recover back first." : "";
+    private static Action returned(Action action) {
+        return action instanceof Action.Recover recover ? new Action.OnGuard(recover.stance()) : action;
     }
 }

@@ -7,6 +7,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
+import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
 
@@ -57,7 +58,9 @@ public final class SomethingToRenew extends RefusalRule {
                 ? Sentence.error(
                         "The " + fault.by().word() + " has no failed attack to renew here, so this is no "
                                 + word(none.role()) + ".",
-                        "Call it an attack, or write the attack that it follows.")
+                        fault.ways()
+                                .or("call it an attack", Change.as(Action.Role.ATTACK))
+                                .sentence())
                 : Sentence.none();
     }
 

@@ -64,6 +64,21 @@ class InReachTest {
         assertEquals(List.of("error"), found(weapon, distance, turn), turn);
     }
 
+    /** A lunge ends at close distance if it begins where the arm reaches; nearer than that nobody has room for one. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "extension | Advance and lunge to the high inside line.     | 1",
+                "lunge     | Advance two steps and lunge to the high inside line. | 1",
+                "extension | Advance three steps.                           | 1",
+                "lunge     | Advance and lunge to the high inside line.     | 0",
+                "extension | Advance two steps.                             | 0"
+            })
+    void nobody_steps_where_the_partner_stands(String distance, String turn, int refused) {
+        assertEquals(refused, found("foil", distance, turn).size(), turn);
+    }
+
     /** The attacker holds the lunge and the parrier stood fast: extension distance. */
     @Test
     void a_riposte_with_a_lunge_from_there_is_a_warning() {

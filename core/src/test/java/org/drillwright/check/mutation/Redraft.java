@@ -83,6 +83,12 @@ public final class Redraft {
         return this;
     }
 
+    /** A count put in, the one of that number and those behind it moved back. */
+    Redraft inserted(int step, Step count) {
+        steps.add(step, count);
+        return this;
+    }
+
     public Redraft gear(List<String> items) {
         gear = items;
         return this;

@@ -1,0 +1,91 @@
+package org.drillwright.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.drillwright.phrase.Attempt.Leaves;
+import org.drillwright.phrase.Change;
+
+/** Ways out of a fault that a rule would name: those are named with which the drill, played once more, is refused no more. */
+public final class Ways {
+
+    private record Way(String words, List<Change> changes) {}
+
+    private final Fault fault;
+    /** Of each row only the first that plays is named. */
+    private final List<List<Way>> rows = new ArrayList<>();
+
+    Ways(Fault fault) {
+        this.fault = fault;
+    }
+
+    /** One way more: it is one if any of the changes plays. */
+    public Ways or(String words, Change... changes) {
+        return or(words, List.of(changes));
+    }
+
+    /** One way more: it is one if any of the changes plays. */
+    public Ways or(String words, List<Change> changes) {
+        rows.add(List.of(new Way(words, changes)));
+        return this;
+    }
+
+    /** One way more: the first of these that plays. */
+    public Ways orFirst(Map<String, Change> some) {
+        rows.add(some.entrySet().stream()
+                .map(way -> new Way(way.getKey(), List.of(way.getValue())))
+                .toList());
+        return this;
+    }
+
+    /** The ways that play as one sentence: {@code Disengage, cut over, or beat the blade away first.} */
+    public WayOut sentence() {
+        return told(names -> Sentence.capital(Sentence.either(names), "."));
+    }
+
+    /** The same, with this in front. */
+    public WayOut sentence(String lead) {
+        return told(names -> lead + Sentence.either(names) + ".");
+    }
+
+    /**
+     * The ways that play, told by a rule: those that leave least refused. Where the partner's turn has to change with them,
+     * that is said.
+     */
+    public WayOut told(Function<List<String>, String> telling) {
+        Map<Leaves, List<String>> names = new EnumMap<>(Leaves.class);
+        for (List<Way> row : rows) {
+            Leaves best = Leaves.REFUSED;
+            String name = "";
+            for (Way way : row) {
+                Leaves leaves = best(way);
+                if (leaves.compareTo(best) < 0) {
+                    best = leaves;
+                    name = way.words();
+                }
+            }
+            if (best != Leaves.REFUSED) {
+                names.computeIfAbsent(best, none -> new ArrayList<>()).add(name);
+            }
+        }
+        return names.entrySet().stream()
+                .findFirst()
+                .map(best -> new WayOut(telling.apply(best.getValue()), partnersTurn(best.getKey())))
+                .orElse(WayOut.NONE);
+    }
+
+    private Leaves best(Way way) {
+        return way.changes().stream()
+                .map(fault.attempt()::leaves)
+                .min(Comparator.naturalOrder())
+                .orElse(Leaves.REFUSED);
+    }
+
+    private String partnersTurn(Leaves leaves) {
+        boolean changes = leaves == Leaves.PARTNERS_TURN || leaves == Leaves.FAULTS_OF_BOTH;
+        return changes ? "The " + fault.by().other().word() + "'s turn changes with it." : "";
+    }
+}

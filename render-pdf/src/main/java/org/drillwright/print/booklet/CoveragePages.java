@@ -1,7 +1,6 @@
 package org.drillwright.print.booklet;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,20 +73,27 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
     private List<Double> lefts() {
         Grid grid = press.grid();
         double size = press.scale().small().size();
-        double most = (1 - NAMES) * grid.inner() / sets.size();
-        double left = grid.right();
-        List<Double> lefts = new ArrayList<>();
         List<String> names = new ArrayList<>(sets.keySet());
-        Collections.reverse(names);
-        for (String name : names) {
-            double words = press.words(Face.BOLD, name).onOneLine();
-            double counts = press.words(Face.REGULAR, count(name, sizes.getOrDefault(name, 0)))
-                    .onOneLine();
-            left -= Math.min((1 + Math.max(words, counts)) * size, most);
+        List<Double> widths =
+                names.stream().map(name -> size * (1 + width(name))).toList();
+        double all = widths.stream().mapToDouble(Double::doubleValue).sum();
+        double narrower = Math.min(1, (1 - NAMES) * grid.inner() / all);
+        List<Double> lefts = new ArrayList<>();
+        double left = grid.right();
+        for (int at = names.size() - 1; at >= 0; at--) {
+            left -= narrower * widths.get(at);
             lefts.add(0, left);
         }
         lefts.add(0, grid.left());
         return lefts;
+    }
+
+    /** Of a set's name or its counts, as a share of the type size. */
+    private double width(String set) {
+        return Math.max(
+                press.words(Face.BOLD, set).onOneLine(),
+                press.words(Face.REGULAR, count(set, sizes.getOrDefault(set, 0)))
+                        .onOneLine());
     }
 
     private String count(String set, int drills) {

@@ -11,6 +11,7 @@ import org.drillwright.print.layout.block.ClosingBlock;
 import org.drillwright.print.layout.block.CountBlock;
 import org.drillwright.print.layout.block.CountTable;
 import org.drillwright.print.layout.block.HeadsBlock;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.block.Slab;
@@ -127,10 +128,15 @@ final class DrillPages {
             boolean last = page == shares.size() - 1;
             Slab above = page == 0 ? Slab.stack(List.of(anchor(anchor), header)) : continued(from, to);
             Slab below = last ? Slab.stack(List.of(closing, behind)) : Slab.NONE;
-            bodies.add(body(above, counts.subList(from, to), below));
+            Slab body = body(above, counts.subList(from, to), below);
+            bodies.add(text.rightToLeft() ? mirrored(body) : body);
             from = to;
         }
         return bodies;
+    }
+
+    private Slab mirrored(Slab slab) {
+        return new Mirrored(press.grid().width(), press.faces()).slab(slab);
     }
 
     private Slab body(Slab above, List<Slab> counts, Slab below) {

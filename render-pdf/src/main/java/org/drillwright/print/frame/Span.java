@@ -8,17 +8,28 @@ import java.util.Optional;
  *
  * @param language of its words, where it is not the document's
  * @param to the name of the {@link Node.Anchor} that it leads to
+ * @param rightToLeft whether it is part of a line that is read from right to left
  */
-public record Span(Optional<Locale> language, Optional<String> to) {
+public record Span(Optional<Locale> language, Optional<String> to, boolean rightToLeft) {
 
-    public static final Span PLAIN = new Span(Optional.empty(), Optional.empty());
+    public static final Span PLAIN = new Span(Optional.empty(), Optional.empty(), false);
 
     public static Span in(Locale language) {
-        return new Span(Optional.of(language), Optional.empty());
+        return new Span(Optional.of(language), Optional.empty(), false);
     }
 
     /** The same words leading to a place. */
     public Span to(String name) {
-        return new Span(language, Optional.of(name));
+        return new Span(language, Optional.of(name), rightToLeft);
+    }
+
+    /** The same words in a line that is read so. */
+    public Span rightToLeft(boolean other) {
+        return new Span(language, to, other);
+    }
+
+    /** Whether it neither is in another language nor leads anywhere. */
+    public boolean isPlain() {
+        return language.isEmpty() && to.isEmpty();
     }
 }

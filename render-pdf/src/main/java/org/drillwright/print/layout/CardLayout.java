@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.CardSubject;
@@ -96,8 +97,13 @@ public final class CardLayout {
                     Sentences.tooLong(format.size(), formats.smallest(format.size(), Integer.MAX_VALUE))));
             return;
         }
-        cards.addAll(composition.cards(behind(text, composition, subject)));
+        List<CardSides> sides = composition.cards(behind(text, composition, subject));
+        cards.addAll(text.rightToLeft() ? sides.stream().map(this::mirrored).toList() : sides);
         remark(subject, composition, formats);
+    }
+
+    private CardSides mirrored(CardSides card) {
+        return new CardSides(Mirrored.of(card.front(), faces), card.back().map(back -> Mirrored.of(back, faces)));
     }
 
     /** Without the pictures in which nothing is aimed where that brings the whole drill on one side, or on fewer cards. */

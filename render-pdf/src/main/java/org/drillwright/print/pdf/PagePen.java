@@ -82,7 +82,7 @@ final class PagePen {
             while (end < runs.size() && runs.get(end).span().equals(span)) {
                 end++;
             }
-            begin(span.equals(Span.PLAIN) ? element : span(span, runs.subList(start, end), element, marks));
+            begin(span.isPlain() ? element : span(span, runs.subList(start, end), element, marks));
             for (int at = start; at < end; at++) {
                 boolean last = at == runs.size() - 1;
                 marks.text(runs.get(at), last ? "" : MarkPen.joint(runs.get(at), runs.get(at + 1)));

@@ -51,6 +51,9 @@ final class MarkSketch {
             markup.with("font-weight", "bold");
         }
         text.span().language().ifPresent(language -> markup.with("lang", language.toLanguageTag()));
+        if (text.span().rightToLeft()) {
+            markup.with("direction", "rtl").with("text-anchor", "end");
+        }
         double width = faces.of(text.face()).width(text.text()) * text.size();
         if (width > 0) {
             markup.with("textLength", width).with("lengthAdjust", "spacing");

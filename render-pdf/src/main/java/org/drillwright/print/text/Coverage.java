@@ -6,8 +6,9 @@ import java.util.Set;
 import org.drillwright.print.frame.Face;
 
 /**
- * Which characters can be printed: those that every cut of the family has, written from left to right. Joined and
- * right-to-left scripts would need shaping that is not done here; they count as not covered.
+ * Which characters can be printed: those that every cut of the family has. Of scripts from right to left Hebrew without
+ * points is set; Arabic and others that join their letters, and points that stand under them, would need shaping that is
+ * not done here: they count as not covered.
  */
 public final class Coverage {
 
@@ -48,11 +49,18 @@ public final class Coverage {
         return RIGHT_TO_LEFT.contains(Character.getDirectionality(codePoint));
     }
 
+    /** Whether letters of a script that is not set, with any font: they would have to be joined or put in place. */
+    public static boolean isShaped(int codePoint) {
+        boolean hebrew = Character.UnicodeScript.of(codePoint) == Character.UnicodeScript.HEBREW;
+        boolean point = Character.getType(codePoint) == Character.NON_SPACING_MARK;
+        return hebrew ? point : isRightToLeft(codePoint);
+    }
+
     private boolean covers(int codePoint) {
         if (codePoint == Wording.SOFT_HYPHEN || codePoint == Wording.BREAK_HERE) {
             return true;
         }
-        if (isRightToLeft(codePoint)) {
+        if (isShaped(codePoint)) {
             return false;
         }
         for (Face face : FACES) {

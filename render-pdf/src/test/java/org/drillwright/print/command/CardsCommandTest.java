@@ -278,16 +278,16 @@ class CardsCommandTest {
         assertFalse(Files.exists(folder.resolve("cards.pdf")));
     }
 
-    /** Two drills with words from right to left: what is the matter is said once, by check too. */
+    /** Two drills with Arabic words: what is the matter is said once, by check too. */
     @Test
-    void wordsFromRightToLeftAreRefusedInOneLine() {
+    void arabicWordsAreRefusedInOneLine() {
         SchoolFiles.sound(folder)
                 .with("straight.yaml", SchoolFiles.straight().replace("Take the touch", "الطعن"))
                 .with("again.yaml", SchoolFiles.straight().replace("Take the touch", "شيش"));
         for (String command : List.of("cards", "check")) {
             Trial trial = Trial.run(folder, command);
             assertEquals(1, trial.code());
-            assertEquals(2, trial.out().split("Words from right to left cannot be printed", -1).length, trial.out());
+            assertEquals(2, trial.out().split("Words in letters that join cannot be printed", -1).length, trial.out());
             assertTrue(trial.out().contains("they stand in 2 drills."), trial.out());
         }
         assertFalse(Files.exists(folder.resolve("cards.pdf")));

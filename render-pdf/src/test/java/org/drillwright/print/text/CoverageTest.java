@@ -34,9 +34,12 @@ class CoverageTest {
         assertEquals(List.of(0x1F93A, 0x5251), coverage.missing("\uD83E\uDD3A a \u5251 b \u5251"));
     }
 
+    /** Saif, sword, in Hebrew letters; the same in Arabic ones, which join; Hebrew with a point, which has its place. */
     @Test
-    void rightToLeftScriptsAreNotPrintedInTheWrongOrder() {
-        assertEquals(0x05E1, coverage.missing("\u05E1\u05D9\u05E3").get(0));
+    void ofScriptsFromRightToLeftHebrewWithoutPointsIsCovered() {
+        assertEquals(List.of(), coverage.missing("\u05E1\u05D9\u05E3"));
+        assertEquals(0x0633, coverage.missing("\u0633\u064A\u0641").get(0));
+        assertEquals(List.of(0x05B7), coverage.missing("\u05E1\u05B7\u05D9\u05E3"));
     }
 
     @Test

@@ -20,6 +20,9 @@ final class PrintedWay {
     /** The word itself, or one with an ending. */
     private static final List<String> ENDINGS = List.of("", "\\p{Alpha}{1,4}");
 
+    /** Shorter ones are abbreviations, and begin too many words. */
+    private static final int SHORTEST = 3;
+
     private PrintedWay() {}
 
     /**
@@ -52,6 +55,9 @@ final class PrintedWay {
         String plain = plain(text);
         Set<String> used = new TreeSet<>();
         for (String way : ways) {
+            if (way.length() < SHORTEST) {
+                continue;
+            }
             Matcher found = Pattern.compile("(?<![\\p{Alnum}-])("
                             + Pattern.quote(way).replace(" ", "\\E[ -]\\Q") + ")" + ending + "(?![\\p{Alnum}-])")
                     .matcher(plain);

@@ -13,6 +13,7 @@ import org.drillwright.print.text.Paragraph;
  * @param closing what is read behind the last count, before repeats and cautions
  * @param draft the mark of a draft, if it is one
  * @param alone whether there is one person in the pictures, a class that follows a caller
+ * @param rightToLeft whether most of its words are read from right to left
  * @param aims what a back says before its pictures: purpose, and which cards stand before and behind this one
  */
 public record CardText(
@@ -27,6 +28,7 @@ public record CardText(
         Foot foot,
         Optional<String> draft,
         boolean alone,
+        boolean rightToLeft,
         List<Paragraph> aims) {
 
     public CardText {
@@ -56,7 +58,8 @@ public record CardText(
         List<Count> fewer = counts.stream()
                 .map(count -> count.quiet() ? count.withoutPicture() : count)
                 .toList();
-        return new CardText(title, about, before, heads, fewer, closing, repeat, cautions, foot, draft, alone, aims);
+        return new CardText(
+                title, about, before, heads, fewer, closing, repeat, cautions, foot, draft, alone, rightToLeft, aims);
     }
 
     /**

@@ -19,6 +19,7 @@ import org.drillwright.phrase.Feet;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Face;
+import org.drillwright.print.text.Coverage;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
@@ -68,11 +69,25 @@ public final class CardWriter {
                         .toList(),
                 foot(),
                 subject.draft() ? Optional.of(labels.text(Label.DRAFT)) : Optional.empty(),
-                isSolo(),
+                isSolo() && pictures.stream().allMatch(Picture::isAlone),
+                isRightToLeft(),
                 present(
                         labelled(Label.PURPOSE, drill.purpose(), words.drill()),
                         related(Label.NEEDS, subject.needs()),
                         related(Label.LEADS_TO, subject.leadsTo())));
+    }
+
+    /** As most letters of its title and its turns are. */
+    private boolean isRightToLeft() {
+        int[] letters = Stream.concat(
+                        Stream.of(drill.title()),
+                        drill.steps().stream()
+                                .flatMap(step -> Stream.of(step.leader(), step.follower()))
+                                .flatMap(turn -> turn.map(Turn::say).stream()))
+                .flatMapToInt(String::codePoints)
+                .filter(Character::isLetter)
+                .toArray();
+        return 2 * Arrays.stream(letters).filter(Coverage::isRightToLeft).count() > letters.length;
     }
 
     private boolean isSolo() {

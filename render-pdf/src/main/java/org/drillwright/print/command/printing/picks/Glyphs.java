@@ -23,7 +23,7 @@ import org.drillwright.source.Written;
 
 /**
  * Finds what cannot be printed in drill after drill, and says it once: which characters the typeface lacks, and that
- * words from right to left cannot be set.
+ * words in Arabic letters, and others that join, cannot be set.
  */
 public final class Glyphs {
 
@@ -38,7 +38,7 @@ public final class Glyphs {
     private final Typefaces faces;
     private final Coverage coverage;
     private final Cause lacking = new Cause();
-    private final Cause rightToLeft = new Cause();
+    private final Cause shaped = new Cause();
     private final Map<String, Finding> settings = new LinkedHashMap<>();
 
     public Glyphs(Typefaces faces) {
@@ -89,7 +89,7 @@ public final class Glyphs {
     }
 
     private void note(Subject drill, Written words, int codePoint) {
-        Cause cause = Coverage.isRightToLeft(codePoint) ? rightToLeft : lacking;
+        Cause cause = Coverage.isShaped(codePoint) ? shaped : lacking;
         cause.characters.add(codePoint);
         cause.drills.add(drill.drill().id());
         if (cause.first.isEmpty()) {
@@ -106,9 +106,13 @@ public final class Glyphs {
             String what = "The cards' typeface lacks " + named() + where(lacking) + ".";
             findings.add(said(first, what, NAME_A_FONT));
         }
-        for (Finding first : rightToLeft.first) {
-            String what = "Words from right to left cannot be printed" + where(rightToLeft) + ".";
-            findings.add(said(first, what, "Their letters join and turn, which cards do not do yet with any font."));
+        for (Finding first : shaped.first) {
+            String what = "Words in letters that join cannot be printed" + where(shaped) + ".";
+            findings.add(
+                    said(
+                            first,
+                            what,
+                            "Of the scripts from right to left only Hebrew is set, without points, with any font that has it."));
         }
         return findings;
     }

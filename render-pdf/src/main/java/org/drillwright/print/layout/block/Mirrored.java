@@ -1,0 +1,114 @@
+package org.drillwright.print.layout.block;
+
+import java.util.List;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Segment;
+import org.drillwright.print.text.Typefaces;
+
+/**
+ * Cards for words from right to left: all that stands at the left stands at the right. Pictures move and are not turned
+ * round, for a fencer turned round has changed hands.
+ *
+ * @param width of the paper, in points
+ */
+public record Mirrored(double width, Typefaces faces) {
+
+    public static Frame of(Frame card, Typefaces faces) {
+        Mirrored mirror = new Mirrored(card.width(), faces);
+        return new Frame(
+                card.width(),
+                card.height(),
+                card.clear(),
+                card.backdrop().stream().map(mirror::mark).toList(),
+                card.content().stream().map(mirror::node).toList());
+    }
+
+    public Slab slab(Slab slab) {
+        return new Slab(
+                slab.height(),
+                slab.backdrop().stream().map(this::mark).toList(),
+                slab.content().stream().map(this::node).toList(),
+                slab.broken());
+    }
+
+    private Node node(Node node) {
+        if (node instanceof Node.Group group) {
+            return new Node.Group(
+                    group.role(), group.parts().stream().map(this::node).toList());
+        }
+        if (node instanceof Node.Words words) {
+            return new Node.Words(
+                    words.role(), words.lines().stream().map(this::text).toList());
+        }
+        if (node instanceof Node.Sign sign) {
+            return new Node.Sign(
+                    sign.said(), sign.marks().stream().map(this::mark).toList());
+        }
+        if (node instanceof Node.Figure figure) {
+            Box box = figure.box();
+            return new Node.Figure(
+                    figure.alternative(),
+                    new Box(width - box.right(), box.y(), box.width(), box.height()),
+                    figure.marks());
+        }
+        if (node instanceof Node.Anchor anchor) {
+            return new Node.Anchor(anchor.name(), width - anchor.x(), anchor.y());
+        }
+        Node.Placed placed = (Node.Placed) node;
+        return new Node.Placed(width - placed.box().right(), placed.y(), placed.top(), placed.frame());
+    }
+
+    /** A run that lies askew, a draft's mark, stays. */
+    private Mark.Text text(Mark.Text run) {
+        if (run.degrees() != 0) {
+            return run;
+        }
+        double wide = faces.of(run.face()).width(run.text()) * run.size();
+        return new Mark.Text(
+                width - run.x() - wide,
+                run.baseline(),
+                run.size(),
+                run.face(),
+                run.text(),
+                run.ink(),
+                0,
+                run.span().rightToLeft(true));
+    }
+
+    private Mark mark(Mark mark) {
+        if (mark instanceof Mark.Text text) {
+            return text(text);
+        }
+        if (mark instanceof Mark.Line line) {
+            return new Mark.Line(width - line.x1(), line.y1(), width - line.x2(), line.y2(), line.width(), line.ink());
+        }
+        if (mark instanceof Mark.Shape shape) {
+            return new Mark.Shape(outline(shape.outline()), shape.fill(), shape.stroke());
+        }
+        if (mark instanceof Mark.Contour contour) {
+            return new Mark.Contour(outline(contour.path()), contour.width(), contour.ink());
+        }
+        Mark.Named named = (Mark.Named) mark;
+        return new Mark.Named(
+                named.name(), named.marks().stream().map(this::mark).toList());
+    }
+
+    private List<Segment> outline(List<Segment> outline) {
+        return outline.stream().map(this::segment).toList();
+    }
+
+    private Segment segment(Segment part) {
+        if (part instanceof Segment.Start start) {
+            return new Segment.Start(width - start.x(), start.y());
+        }
+        if (part instanceof Segment.To to) {
+            return new Segment.To(width - to.x(), to.y());
+        }
+        Segment.Curve curve = (Segment.Curve) part;
+        return new Segment.Curve(
+                width - curve.x1(), curve.y1(), width - curve.x2(), curve.y2(), width - curve.x(), curve.y());
+    }
+}

@@ -1,0 +1,84 @@
+package org.drillwright.print.layout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.CardSize;
+import org.drillwright.model.Drill;
+import org.drillwright.model.Language;
+import org.drillwright.model.Step;
+import org.drillwright.print.Drills;
+import org.drillwright.print.Example;
+import org.drillwright.print.Flat;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.layout.fit.Format;
+import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.words.Back;
+import org.drillwright.print.layout.words.CardSubject;
+import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.pdf.Family;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A card in Hebrew: number and hole at the right, pictures at the left, and these not turned round. */
+class RightToLeftTest {
+
+    private static CardSubject hebrew() {
+        Step first = Drills.step("דקירה ישרה לקו הפנימי הגבוה עם מכרע.", "הדיפת קוורטה.", "lunge", "פרק יד רך.");
+        Step second = Drills.step("קבלו את הנגיעה.", "תשובה ישרה.", "extension", "");
+        Step third = Drills.step("חזרו למשמר.", "שובו למשמר.", "lunge", "");
+        Drill drill = Drills.drill("parry", "הדיפת קוורטה ותשובה ישרה", List.of(first, second, third));
+        return new CardSubject(
+                drill,
+                Drills.SCHOOL,
+                Optional.empty(),
+                false,
+                List.of(),
+                Optional.of(Example.drill("parry-of-quarte").replay()));
+    }
+
+    private static Laid lay(CardSubject card, CardSize size) {
+        return CardLayout.lay(
+                List.of(card), Format.of(size), Back.PICTURES, Labels.in(Language.ENGLISH), Family.dejaVu());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void allStaysOnTheCardAndClearOfTheHole(CardSize size) {
+        Grid grid = Grid.of(size);
+        Laid laid = lay(hebrew(), size);
+        assertTrue(!laid.cards().isEmpty());
+        for (CardSides card : laid.cards()) {
+            WholeCards.inPlace(card.front(), grid, grid.holeBehind());
+            card.back().ifPresent(back -> WholeCards.inPlace(back, grid, grid.hole()));
+        }
+    }
+
+    @Test
+    void theGridIsMirroredAndThePicturesAreNot() {
+        Frame card = lay(hebrew(), CardSize.A6).fronts().get(0);
+        Grid grid = Grid.of(CardSize.A6);
+        Mark.Text one = Flat.texts(card).stream()
+                .filter(text ->
+                        text.text().equals("1") && text.size() == grid.scale().number())
+                .findFirst()
+                .orElseThrow();
+        assertEquals(grid.right(), Flat.box(one).right(), 0.01);
+        List<Node.Figure> pictures = Flat.figures(card);
+        pictures.forEach(picture -> assertEquals(grid.left(), picture.box().x(), 0.01));
+        Laid english = lay(Example.card(Example.drill("parry-of-quarte")), CardSize.A6);
+        assertEquals(
+                Flat.figures(english.fronts().get(0)).stream()
+                        .map(Node.Figure::marks)
+                        .toList(),
+                pictures.stream().map(Node.Figure::marks).toList());
+        Box title = Flat.box(Flat.texts(card).get(0));
+        assertEquals(grid.width() - grid.axis(), title.right(), 0.01);
+    }
+}

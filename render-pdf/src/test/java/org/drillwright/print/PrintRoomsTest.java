@@ -116,6 +116,7 @@ class PrintRoomsTest {
                 "org.drillwright.tell",
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
+                "org.drillwright.print.page",
                 "org.drillwright.print.layout..");
     }
 

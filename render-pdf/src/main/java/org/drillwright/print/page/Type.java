@@ -49,8 +49,12 @@ public record Type(Typefaces faces, double size) {
 
     /** A head in bold, then words. */
     public Block labelled(String label, String words, double width) {
-        Paragraph both = Paragraph.of(faces, List.of(new Styled(label, Face.BOLD), new Styled(words, Face.REGULAR)));
-        return block(Role.PARAGRAPH, Setting.of(faces, both, size, new Setting.Column(0, 0, width)), 0.4);
+        return paragraph(List.of(new Styled(label, Face.BOLD), new Styled(words, Face.REGULAR)), width);
+    }
+
+    public Block paragraph(List<Styled> words, double width) {
+        Paragraph all = Paragraph.of(faces, words);
+        return block(Role.PARAGRAPH, Setting.of(faces, all, size, new Setting.Column(0, 0, width)), 0.4);
     }
 
     private Block block(Role role, Setting set, double below) {

@@ -33,8 +33,7 @@ public final class HallSheet {
         Paper lying = Paper.lying(size);
         Paper paper = scale(hall, lying) <= scale(hall, upright) ? lying : upright;
         int scale = scale(hall, paper);
-        Flow flow =
-                new Flow(paper, Feet.of(type, paper, WallWords.mark(mark), school, "Print at 100 % (actual size)."));
+        Flow flow = new Flow(paper, Feet.of(type, paper, Feet.mark(mark), school, "Print at 100 % (actual size)."));
         flow.add(type.times(1.5).paragraph(Role.TITLE, Face.BOLD, "The hall, 1 to " + scale, flow.width()));
         flow.add(type.paragraph(Role.PARAGRAPH, Face.BOLD, floor.layout().sentence(), flow.width()));
         flow.add(new HallDrawing(floor, pairs.method(), type, scale).piece());

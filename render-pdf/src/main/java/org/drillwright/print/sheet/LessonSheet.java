@@ -41,7 +41,7 @@ public final class LessonSheet {
         this.plan = plan;
         this.school = school;
         this.type = Type.ofCapitals(faces, Legibility.inTheHand());
-        this.flow = new Flow(paper, Feet.of(type, paper, WallWords.mark(mark), school.name(), ClassHead.date(plan)));
+        this.flow = new Flow(paper, Feet.of(type, paper, Feet.mark(mark), school.name(), ClassHead.date(plan)));
     }
 
     /** @param mark of the plan that hangs; empty if none does */

@@ -11,7 +11,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.text.Typefaces;
 
 /**
- * Rounds of partners for the wall: names and places readable from 3 m, drills from half of that, how to change over
+ * Rounds of partners for a wall that is far, round by round and place by place: names and places readable from 3 m, drills from half of that, how to change over
  * from where one stands before it. On as few pages as that allows, then as large as these allow.
  */
 public final class WallSheet {

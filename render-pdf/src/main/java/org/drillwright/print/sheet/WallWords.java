@@ -2,7 +2,6 @@ package org.drillwright.print.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
@@ -52,16 +51,8 @@ record WallWords(List<Block> blocks, String foot) {
                 .skip(pairs.firstPlanned())
                 .map(round -> block(round, plan, pairs, names))
                 .toList();
-        String foot = Stream.of(mark(mark), school, ClassHead.date(plan), "Print at 100 % (actual size).")
-                .filter(part -> !part.isBlank())
-                .reduce((one, other) -> one + " · " + other)
-                .orElse("");
+        String foot = Feet.words(Feet.mark(mark), school, ClassHead.date(plan), "Print at 100 % (actual size).");
         return new WallWords(blocks, foot);
-    }
-
-    /** At the foot of whatever hangs, so that it can be named when the class is recorded. */
-    static String mark(String mark) {
-        return mark.isEmpty() ? "" : "Plan " + mark;
     }
 
     private static Block block(Round round, ClassPlan plan, PairingPlan pairs, Naming names) {

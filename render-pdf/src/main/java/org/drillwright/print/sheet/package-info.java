@@ -1,4 +1,4 @@
-/** Sheets of a planned class: partners for the wall, the lesson, the hall, progress, a session for two. */
+/** Sheets of a planned class: partners round by round, the lesson, the hall, progress, a session for two. */
 @NullMarked
 package org.drillwright.print.sheet;
 

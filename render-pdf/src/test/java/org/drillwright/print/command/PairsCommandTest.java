@@ -119,6 +119,22 @@ class PairsCommandTest {
         assertFalse(pdf("wall.pdf").contains("Oak"));
     }
 
+    /** Six rounds: by name one sheet, by round several; the slips say with whom and where. */
+    @Test
+    void theWallIsPrintedByNameOrByRoundAndAsSlips() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 4, 8);
+        assertEquals(0, files.run("pairs", "tonight", "--out", "wall.pdf").code());
+        assertTrue(pdf("wall.pdf").contains("Find your name: the number is your place."), pdf("wall.pdf"));
+        assertTrue(pdf("wall.pdf").contains("Plan "), pdf("wall.pdf"));
+        Trial round = files.run("pairs", "tonight", "--by", "round", "--out", "round.pdf");
+        assertEquals(0, round.code(), round.err());
+        assertTrue(pdf("round.pdf").contains("Round 1 of "), pdf("round.pdf"));
+        Trial slips = files.run("pairs", "tonight", "--slips", "--out", "slips.pdf");
+        assertEquals(0, slips.code(), slips.err());
+        assertTrue(pdf("slips.pdf").contains("you lead first"), pdf("slips.pdf"));
+        assertTrue(pdf("slips.pdf").contains("Plan "), pdf("slips.pdf"));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -127,6 +143,9 @@ class PairsCommandTest {
                 "pairs tonight --from-round 3 --without Nwe0 | There is nobody called 'Nwe0' on the roster; did you mean",
                 "pairs tonight --from-round 99 --without New0 | There is no round 99: the class has 6.",
                 "pairs tonight --from-round 0 --without New0 | --from-round wants a round from 1 on.",
+                "pairs tonight --slips | --slips wants a PDF to write into: --out FILE.",
+                "pairs tonight --by round | --by wants a PDF to write into: --out FILE.",
+                "pairs tonight --by round --slips --out x.pdf | --by is for the wall and --slips for people's hands",
                 "pairs tonight --without New0 | Missing required argument(s): --from-round=N",
                 "pairs tonight --why New Old0 | 'New' is the beginning of more than one name",
                 "pairs tonight --out school.yaml | is there already and is not a PDF; it was left alone.",

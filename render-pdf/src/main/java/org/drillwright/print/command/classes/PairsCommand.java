@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.drillwright.model.School;
 import org.drillwright.plan.kept.Kept;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Naming;
@@ -16,7 +17,10 @@ import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.command.planning.Wall;
+import org.drillwright.print.frame.Frame;
 import org.drillwright.print.sheet.WallSheet;
+import org.drillwright.print.sheet.wall.EveningSheet;
+import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.PairsJson;
 import org.drillwright.tell.PairsText;
@@ -49,8 +53,22 @@ public final class PairsCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "Writes the sheet for the wall into this PDF; names can be read from 3 m.")
+            description = "Writes the sheet for the wall into this PDF: names from A to Z, and for each round the place"
+                    + " where one works. From how far it is read stands at its foot.")
     Optional<String> out = Optional.empty();
+
+    @Option(
+            names = "--by",
+            paramLabel = "ORDER",
+            defaultValue = "name",
+            description = "name, or round: a page or two for each round, place by place, in names that are read from"
+                    + " 3 m. Normally name.")
+    WallForm by = WallForm.NAME;
+
+    @Option(
+            names = "--slips",
+            description = "The PDF holds a slip for each person's hand, to be cut, and nothing for the" + " wall.")
+    boolean slips;
 
     @Option(names = "--initials", description = ClassWords.INITIALS)
     boolean initials;
@@ -78,6 +96,12 @@ public final class PairsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (out.isEmpty() && (slips || by == WallForm.ROUND)) {
+            throw new CannotRun((slips ? "--slips" : "--by") + " wants a PDF to write into: --out FILE.");
+        }
+        if (slips && by == WallForm.ROUND) {
+            throw new CannotRun("--by is for the wall and --slips for people's hands: print one, then the other.");
+        }
         Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
         return named.tonight(run, school).map(found -> told(found, file)).orElse(Exit.MATERIAL);
     }
@@ -122,22 +146,25 @@ public final class PairsCommand implements Callable<Integer> {
     }
 
     private void print(Tonight tonight, Shown shown, Wall wall, SheetFile file) {
-        var settings = tonight.folder().school();
         Kept kept = wall.keep(shown);
         file.write(
                 tonight.folder(),
                 "Partners of " + ClassHead.date(tonight.plan()),
-                faces -> WallSheet.pages(
-                        tonight.plan(),
-                        shown.plan(),
-                        tonight.naming(initials),
-                        named.sheet(settings),
-                        settings.name(),
-                        kept.mark().shown(),
-                        faces));
+                faces -> pages(tonight, shown.plan(), kept.mark().shown(), faces));
         shown.plan().facts().forEach(run.out()::println);
         shown.plan().verdict().ifPresent(verdict -> run.out().println(verdict.sentence()));
         shown.standing().remarks().forEach(run.out()::println);
         run.out().println(wall.sentence(shown, kept));
+    }
+
+    private List<Frame> pages(Tonight tonight, PairingPlan plan, String mark, Typefaces faces) {
+        School settings = tonight.folder().school();
+        Naming names = tonight.naming(initials);
+        if (by == WallForm.ROUND) {
+            return WallSheet.pages(tonight.plan(), plan, names, named.sheet(settings), settings.name(), mark, faces);
+        }
+        EveningSheet sheet =
+                EveningSheet.of(tonight.plan(), plan, names, named.sheet(settings), settings.name(), mark, faces);
+        return slips ? sheet.slips() : sheet.pages();
     }
 }

@@ -23,6 +23,11 @@ public final class Legibility {
         return Millimetres.toPoints(2 * distance * Math.tan(Math.toRadians(arcMinutes / 60) / 2));
     }
 
+    /** From how far capitals of a height in points are read, in millimetres. */
+    public static double readFrom(double height) {
+        return height / height(LEAST, 1);
+    }
+
     /** What is read of a sheet in the hand. */
     public static double inTheHand() {
         return height(PREFERRED, IN_THE_HAND);

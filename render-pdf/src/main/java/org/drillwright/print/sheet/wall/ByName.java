@@ -1,0 +1,36 @@
+package org.drillwright.print.sheet.wall;
+
+import java.text.Collator;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.drillwright.plan.pair.Group;
+import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.roster.Naming;
+
+/** People as a list on a wall has them: from A to Z of what they are called there. */
+final class ByName {
+
+    private ByName() {}
+
+    /** Everybody who works in some of the rounds, each once. */
+    static List<String> people(Collection<Round> rounds, Naming names) {
+        return rounds.stream()
+                .flatMap(round -> round.groups().stream())
+                .flatMap(group -> group.people().stream())
+                .distinct()
+                .sorted(order(names))
+                .toList();
+    }
+
+    /** Who of a group is first in the list, and so leads first. */
+    static String first(Group group, Naming names) {
+        return group.people().stream().min(order(names)).orElse("");
+    }
+
+    private static Comparator<String> order(Naming names) {
+        Collator letters = Collator.getInstance(Locale.ROOT);
+        return Comparator.comparing(names::of, letters).thenComparing(names::of).thenComparing(name -> name);
+    }
+}

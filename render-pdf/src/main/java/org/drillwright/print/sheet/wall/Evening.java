@@ -1,0 +1,97 @@
+package org.drillwright.print.sheet.wall;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.roster.Naming;
+
+/**
+ * The rounds that are still to be worked, told by name.
+ *
+ * @param columns one for each round, in their order
+ * @param rows one for each person, by name
+ * @param keys what the signs of the cells mean, in the order in which they are explained
+ */
+record Evening(List<Column> columns, List<Row> rows, Map<String, String> keys) {
+
+    Evening {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * A round.
+     *
+     * @param letter the same for all rounds of a drill
+     */
+    record Column(int round, String letter, String drill) {}
+
+    /**
+     * Where somebody works all evening.
+     *
+     * @param cells one for each column
+     */
+    record Row(String name, List<Cell> cells) {
+        Row {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /**
+     * Where somebody works in a round.
+     *
+     * @param place empty for somebody who isn't there
+     * @param sign a letter that the keys explain; mostly empty
+     * @param walks whether one comes from another place
+     */
+    record Cell(String place, String sign, boolean walks) {
+        static final Cell AWAY = new Cell("", "", false);
+    }
+
+    static Evening of(PairingPlan pairs, Naming names) {
+        List<Round> rounds = pairs.rounds().stream().skip(pairs.firstPlanned()).toList();
+        Signs signs = new Signs(names);
+        List<Row> rows = new ArrayList<>();
+        for (String person : ByName.people(rounds, names)) {
+            rows.add(new Row(
+                    names.of(person),
+                    rounds.stream()
+                            .map(round -> cell(person, round, pairs, signs))
+                            .toList()));
+        }
+        return new Evening(columns(pairs), rows, signs.explained());
+    }
+
+    /** A drill's letter stays when only rounds to come are printed again. */
+    static List<Column> columns(PairingPlan pairs) {
+        Map<String, String> letters = new LinkedHashMap<>();
+        for (Round round : pairs.rounds()) {
+            letters.putIfAbsent(round.drill(), letter(letters.size()));
+        }
+        return pairs.rounds().stream()
+                .skip(pairs.firstPlanned())
+                .map(round -> new Column(round.number(), letters.getOrDefault(round.drill(), ""), round.drill()))
+                .toList();
+    }
+
+    /** A to Z, then AA to AZ and so on. */
+    private static String letter(int at) {
+        String last = String.valueOf((char) ('A' + at % 26));
+        return at < 26 ? last : letter(at / 26 - 1) + last;
+    }
+
+    private static Cell cell(String person, Round round, PairingPlan pairs, Signs signs) {
+        return round.groupOf(person)
+                .map(group -> new Cell(
+                        group.place() == 0 ? Signs.ALONE : String.valueOf(group.place()),
+                        signs.of(group),
+                        round.number() == 1 || pairs.movers(round.number()).contains(person)))
+                .orElseGet(() -> {
+                    signs.away();
+                    return Cell.AWAY;
+                });
+    }
+}

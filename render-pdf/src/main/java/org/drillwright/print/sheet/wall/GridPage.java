@@ -1,0 +1,184 @@
+package org.drillwright.print.sheet.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Type;
+
+/**
+ * One page of names by rounds.
+ *
+ * @param size of names and of places that one walks to, in points; all other lengths of the grid are shares of it
+ * @param name the width of the column of names
+ * @param column the width of a round, in points
+ */
+record GridPage(
+        Notice notice, List<Evening.Column> rounds, List<Evening.Row> rows, double size, double name, double column) {
+
+    /** Behind the names. */
+    static final double PAD = 0.3;
+
+    /** The type of a sign beside a place, as a share of the place's. */
+    static final double SIGN = 0.6;
+
+    /** The type of places where one stays. */
+    private static final double STAYING = 14.0 / 19;
+
+    private static final double RAISED = 0.4;
+    private static final double LEADING = 24.6 / 19;
+    private static final double LOOSEST = 1.3;
+    private static final double TIGHT = 0.45;
+    private static final double LETTER = 14;
+    private static final double ROUND = 11;
+    private static final int TOGETHER = 4;
+
+    static Face face(Evening.Cell cell) {
+        return cell.walks() ? Face.BOLD : Face.REGULAR;
+    }
+
+    static double size(Evening.Cell cell, double size) {
+        return cell.walks() ? size : STAYING * size;
+    }
+
+    private static double heads(Notice notice) {
+        return Setting.LEADING * (LETTER + ROUND) * notice.scale() + 4;
+    }
+
+    /** What is left for rows, in points. */
+    static double room(Notice notice, Block head) {
+        return notice.bottom() - notice.sheet().margin() - head.height() - heads(notice);
+    }
+
+    /** Of all rows, as a share of the type. */
+    static double height(Notice notice, List<String> names, double name) {
+        return names.stream().mapToDouble(one -> height(notice, one, name)).sum();
+    }
+
+    private static double height(Notice notice, String name, double width) {
+        return LEADING
+                + notice.type(1).set(Face.REGULAR, name, 0, 0, width + SLACK).height()
+                - Setting.LEADING;
+    }
+
+    /** What rounding may take away from a column that is as wide as its widest name. */
+    private static final double SLACK = 1e-6;
+
+    private double x(int round) {
+        return notice.sheet().margin() + size * (name + PAD) + round * column;
+    }
+
+    Frame frame(Block head, int number) {
+        double margin = notice.sheet().margin();
+        Block placed = head.moved(margin, margin);
+        List<Mark> marks = new ArrayList<>(placed.marks());
+        List<Node> table = new ArrayList<>();
+        double top = margin + head.height();
+        double y = top + heads(notice);
+        table.add(heads(top, y));
+        marks.add(rule(y, Rule.HEAVY));
+        double shares = height(notice, rows.stream().map(Evening.Row::name).toList(), name);
+        double loose = Math.min(LOOSEST, Math.max(1, room(notice, head) / (size * shares)));
+        for (int at = 0; at < rows.size(); at++) {
+            double height = loose * size * height(notice, rows.get(at).name(), name);
+            table.add(row(rows.get(at), y, height));
+            y += height;
+            boolean heavy = at % TOGETHER == TOGETHER - 1 || at == rows.size() - 1;
+            marks.add(rule(y, heavy ? Rule.HEAVY : Rule.THIN));
+        }
+        uprights(top, y, marks);
+        List<Node> nodes = new ArrayList<>(placed.nodes());
+        nodes.add(new Node.Group(Role.TABLE, table));
+        return notice.page(marks, nodes, notice.distance(notice.type(size)) + " \u00B7 Page " + number);
+    }
+
+    private Mark rule(double y, double width) {
+        return new Mark.Line(notice.sheet().margin(), y, x(rounds.size()), y, width, Ink.BLACK);
+    }
+
+    /** A heavy one before each drill; thin ones where numbers come near each other. */
+    private void uprights(double top, double end, List<Mark> marks) {
+        double widest = rows.stream()
+                .flatMap(row -> row.cells().stream())
+                .mapToDouble(cell -> notice.type(size(cell, size)).width(face(cell), cell.place()))
+                .max()
+                .orElse(0);
+        for (int at = 0; at < rounds.size(); at++) {
+            if (begins(at)) {
+                marks.add(new Mark.Line(x(at), top, x(at), end, Rule.HEAVY, Ink.BLACK));
+            } else if (column - widest < TIGHT * size) {
+                marks.add(new Mark.Line(x(at), end, x(at), top + heads(notice), Rule.THIN, Ink.BLACK));
+            }
+        }
+    }
+
+    private boolean begins(int round) {
+        return round == 0
+                || !rounds.get(round).letter().equals(rounds.get(round - 1).letter());
+    }
+
+    /** Over each round its number, over the first one of a drill the drill's letter. */
+    private Node heads(double top, double end) {
+        Type letter = notice.type(LETTER * notice.scale());
+        Type small = notice.type(ROUND * notice.scale());
+        double baseline = end - 0.35 * small.size();
+        List<Node> cells = new ArrayList<>();
+        cells.add(new Node.Words(
+                Role.COLUMN_HEAD,
+                List.of(text(small, Face.REGULAR, "Round", notice.sheet().margin(), baseline))));
+        for (int at = 0; at < rounds.size(); at++) {
+            List<Mark.Text> lines = new ArrayList<>();
+            if (begins(at)) {
+                lines.add(centred(letter, Face.BOLD, rounds.get(at).letter(), at, top + 0.95 * letter.size()));
+            }
+            lines.add(centred(small, Face.REGULAR, String.valueOf(rounds.get(at).round()), at, baseline));
+            cells.add(new Node.Words(Role.COLUMN_HEAD, lines));
+        }
+        return new Node.Group(Role.ROW, cells);
+    }
+
+    private Node row(Evening.Row row, double y, double height) {
+        Type names = notice.type(size);
+        double baseline = y + (height + names.capHeight()) / 2;
+        List<Node> cells = new ArrayList<>();
+        Setting set = names.set(Face.REGULAR, row.name(), notice.sheet().margin(), 0, size * (name + SLACK));
+        double first = set.lines().isEmpty() ? 0 : set.lines().get(0).baseline();
+        double last = set.lines().isEmpty()
+                ? 0
+                : set.lines().get(set.lines().size() - 1).baseline();
+        cells.add(new Node.Words(Role.ROW_HEAD, set.lines()).moved(0, baseline - (first + last) / 2));
+        for (int at = 0; at < row.cells().size(); at++) {
+            cells.add(cell(row.cells().get(at), at, baseline));
+        }
+        return new Node.Group(Role.ROW, cells);
+    }
+
+    private Node cell(Evening.Cell cell, int round, double baseline) {
+        List<Mark.Text> words = new ArrayList<>();
+        if (!cell.place().isEmpty()) {
+            Type place = notice.type(size(cell, size));
+            Type sign = place.times(SIGN);
+            double wide = place.width(face(cell), cell.place());
+            double x = x(round) + (column - wide - sign.width(Face.REGULAR, cell.sign())) / 2;
+            words.add(text(place, face(cell), cell.place(), x, baseline));
+            if (!cell.sign().isEmpty()) {
+                words.add(text(sign, Face.REGULAR, cell.sign(), x + wide, baseline - RAISED * place.size()));
+            }
+        }
+        return new Node.Words(Role.CELL, words);
+    }
+
+    private Mark.Text centred(Type type, Face face, String words, int round, double baseline) {
+        return text(type, face, words, x(round) + (column - type.width(face, words)) / 2, baseline);
+    }
+
+    private static Mark.Text text(Type type, Face face, String words, double x, double baseline) {
+        return new Mark.Text(x, baseline, type.size(), face, words, Ink.BLACK);
+    }
+}

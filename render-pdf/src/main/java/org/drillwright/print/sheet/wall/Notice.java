@@ -1,0 +1,118 @@
+package org.drillwright.print.sheet.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToIntFunction;
+import java.util.function.UnaryOperator;
+import org.drillwright.model.SheetSize;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.fit.Legibility;
+import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Sheet;
+import org.drillwright.print.page.Type;
+import org.drillwright.print.text.Styled;
+import org.drillwright.print.text.Typefaces;
+
+/**
+ * What all sheets of an evening have in common.
+ *
+ * @param day such as {@code Wednesday 2026-12-02}
+ * @param foot at the end of each page
+ * @param title what a drill is called, by its id
+ * @param repetitions of a drill with each partner in each role, by its id
+ */
+record Notice(
+        String day,
+        String foot,
+        UnaryOperator<String> title,
+        ToIntFunction<String> repetitions,
+        SheetSize size,
+        Typefaces faces) {
+
+    /** Below this, in metres, people crowd before the sheet. */
+    private static final double CLOSE = 1.5;
+
+    private static final String CLOSE_BY = ": for people farther off print slips (--slips)";
+
+    /** Over the foot, in points. */
+    private static final double CLEAR = 4;
+
+    private static final double MARGIN = Millimetres.toPoints(10);
+    private static final double TITLE = 24;
+    private static final double WORDS = 11;
+    private static final double FOOT = 8.5;
+
+    Sheet sheet() {
+        return new Sheet(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), MARGIN);
+    }
+
+    /** How much larger the paper is than A4, seen from farther. */
+    double scale() {
+        return Math.max(1, size.width() / SheetSize.A4.width() - 0.05);
+    }
+
+    Type type(double points) {
+        return new Type(faces, points);
+    }
+
+    Type words() {
+        return type(WORDS * scale());
+    }
+
+    /** The heading and what stands below it. */
+    Block head(String heading, List<List<Styled>> paragraphs) {
+        double width = sheet().inner();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(type(TITLE * scale()).title(heading, width));
+        paragraphs.stream()
+                .filter(words -> !words.isEmpty())
+                .forEach(words -> blocks.add(words().paragraph(words, width)));
+        return Block.stack(blocks);
+    }
+
+    static Styled bold(String words) {
+        return new Styled(words, Face.BOLD);
+    }
+
+    static Styled plain(String words) {
+        return new Styled(words, Face.REGULAR);
+    }
+
+    /** From how far type is read, in metres; where that is near, what helps. */
+    String distance(Type read) {
+        double metres = Math.floor(Legibility.readFrom(read.capHeight()) / 100) / 10;
+        String said = "Read from " + String.format(Locale.ROOT, "%.1f", metres) + " m";
+        return metres < CLOSE ? said + CLOSE_BY : said;
+    }
+
+    private Setting foot(String end) {
+        return type(FOOT * scale()).set(Face.REGULAR, foot + " \u00B7 " + end, sheet().margin(), 0, sheet().inner());
+    }
+
+    /** How far down a page may be filled, whatever its foot says of the distance. */
+    double bottom() {
+        return bottom("Read from 99.9 m" + CLOSE_BY + " \u00B7 Page 99");
+    }
+
+    /** How far down a page may be filled over a foot with such an end. */
+    double bottom(String end) {
+        return sheet().bottom() - foot(end).height() - CLEAR;
+    }
+
+    /** A page with its foot, which ends so. */
+    Frame page(List<Mark> marks, List<Node> nodes, String end) {
+        Sheet sheet = sheet();
+        Setting set = foot(end);
+        List<Node> read = new ArrayList<>(nodes);
+        read.add(new Node.Words(Role.PARAGRAPH, set.lines()).moved(0, sheet.bottom() - set.height()));
+        return new Frame(
+                sheet.width(), sheet.height(), sheet.margin(), marks, List.of(new Node.Group(Role.CARD, read)));
+    }
+}

@@ -1,0 +1,53 @@
+package org.drillwright.print.sheet.wall;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** Names that are too long for their column, as first name and as many initials as tell them from all others. */
+final class ShortNames {
+
+    private ShortNames() {}
+
+    /** What to write for each name; a name that nothing tells apart stays whole. */
+    static Map<String, String> of(List<String> names, Predicate<String> isTooLong) {
+        Map<String, String> shown = new LinkedHashMap<>();
+        names.forEach(name -> shown.put(name, name));
+        for (String name : names) {
+            if (isTooLong.test(name)) {
+                shown.put(name, shortened(name, names));
+            }
+        }
+        return shown;
+    }
+
+    private static String shortened(String name, List<String> names) {
+        List<String> words = List.of(name.strip().split("\\s+"));
+        String last = words.get(words.size() - 1);
+        for (int letters = 1; words.size() > 1 && letters < last.codePointCount(0, last.length()); letters++) {
+            String tried = shortened(words, letters);
+            int known = letters;
+            boolean alone = names.stream()
+                    .filter(other -> !other.equals(name))
+                    .noneMatch(other -> other.equals(tried)
+                            || shortened(List.of(other.strip().split("\\s+")), known)
+                                    .equals(tried));
+            if (alone) {
+                return tried;
+            }
+        }
+        return name;
+    }
+
+    private static String shortened(List<String> words, int letters) {
+        StringBuilder shown = new StringBuilder(words.get(0));
+        for (int at = 1; at < words.size(); at++) {
+            int wanted = at == words.size() - 1 ? letters : 1;
+            shown.append(at == 1 ? " " : "");
+            words.get(at).codePoints().limit(wanted).forEach(shown::appendCodePoint);
+            shown.append('.');
+        }
+        return shown.toString();
+    }
+}

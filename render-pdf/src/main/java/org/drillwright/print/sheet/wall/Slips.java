@@ -1,0 +1,151 @@
+package org.drillwright.print.sheet.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiPredicate;
+import org.drillwright.plan.pair.Group;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.roster.Naming;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Sheet;
+import org.drillwright.print.page.Type;
+import org.drillwright.tell.GroupWords;
+
+/** A slip for each person's hand: with whom and where, round by round. To be cut along the rules. */
+final class Slips {
+
+    private static final double WIDTH = Millimetres.toPoints(63);
+    private static final double LEAST_HEIGHT = Millimetres.toPoints(34);
+    private static final double PAD = 4;
+    private static final double NAME = 13;
+    private static final double WORDS = 9;
+    private static final double SMALL = 7.5;
+    private static final String FOOT = "Cut along the rules.";
+    private static final String LEADS = "\u25CF";
+
+    private final Notice notice;
+    private final Naming names;
+    private final List<Round> rounds;
+    private final List<String> people;
+    private final BiPredicate<String, Group> leads;
+    private final Map<String, String> shown;
+
+    /** @param leads whether somebody leads first in a group */
+    Slips(Notice notice, PairingPlan pairs, Naming names, BiPredicate<String, Group> leads) {
+        this.notice = notice;
+        this.names = names;
+        this.leads = leads;
+        this.rounds = pairs.rounds().stream().skip(pairs.firstPlanned()).toList();
+        this.people = ByName.people(rounds, names);
+        Type words = notice.type(WORDS);
+        this.shown = ShortNames.of(
+                people.stream().map(names::of).toList(), name -> words.width(Face.REGULAR, name) > 0.5 * column());
+    }
+
+    private static double column() {
+        return (WIDTH - 3 * PAD) / 2;
+    }
+
+    private String shown(String person) {
+        return shown.getOrDefault(names.of(person), names.of(person));
+    }
+
+    List<Frame> pages() {
+        List<Block> slips = people.stream().map(this::slip).toList();
+        double height = slips.stream().mapToDouble(Block::height).max().orElse(0);
+        height = Math.max(LEAST_HEIGHT, height);
+        Sheet sheet = notice.sheet();
+        int abreast = Math.max(1, (int) (sheet.inner() / WIDTH));
+        int deep = Math.max(1, (int) ((notice.bottom(FOOT) - sheet.margin()) / height));
+        List<Frame> pages = new ArrayList<>();
+        for (int from = 0; from < slips.size(); from += abreast * deep) {
+            List<Block> some = slips.subList(from, Math.min(slips.size(), from + abreast * deep));
+            pages.add(page(some, abreast, height));
+        }
+        return pages;
+    }
+
+    private Frame page(List<Block> slips, int abreast, double height) {
+        Sheet sheet = notice.sheet();
+        double left = (sheet.width() - abreast * WIDTH) / 2;
+        List<Mark> marks = new ArrayList<>();
+        List<Node> nodes = new ArrayList<>();
+        for (int at = 0; at < slips.size(); at++) {
+            double x = left + at % abreast * WIDTH;
+            double y = sheet.margin() + at / abreast * height;
+            nodes.addAll(slips.get(at).moved(x, y).nodes());
+            marks.add(new Mark.Line(x, y + height, x + WIDTH, y + height, Rule.THIN, Ink.BLACK));
+            marks.add(new Mark.Line(x + WIDTH, y, x + WIDTH, y + height, Rule.THIN, Ink.BLACK));
+            if (at < abreast) {
+                marks.add(new Mark.Line(x, y, x + WIDTH, y, Rule.THIN, Ink.BLACK));
+            }
+            if (at % abreast == 0) {
+                marks.add(new Mark.Line(x, y, x, y + height, Rule.THIN, Ink.BLACK));
+            }
+        }
+        return notice.page(marks, nodes, FOOT);
+    }
+
+    private Block slip(String person) {
+        double inner = WIDTH - 2 * PAD;
+        Type small = notice.type(SMALL);
+        String key = LEADS + " you lead first";
+        double keyed = small.width(Face.REGULAR, key);
+        Setting name = notice.type(NAME).set(Face.BOLD, names.of(person), PAD, 0.4 * PAD, inner - keyed - PAD);
+        double baseline = name.lines().isEmpty() ? NAME : name.lines().get(0).baseline();
+        List<Node> nodes = new ArrayList<>();
+        nodes.add(new Node.Words(Role.PARAGRAPH, name.lines()));
+        nodes.add(new Node.Words(
+                Role.PARAGRAPH,
+                List.of(new Mark.Text(PAD + inner - keyed, baseline, SMALL, Face.REGULAR, key, Ink.BLACK))));
+        double top = 0.4 * PAD + name.height();
+        List<Block> entries = rounds.stream().map(round -> entry(person, round)).toList();
+        double half = 0;
+        int split = (entries.size() + 1) / 2;
+        for (int column = 0; column < 2; column++) {
+            List<Block> some = column == 0 ? entries.subList(0, split) : entries.subList(split, entries.size());
+            Block stack = Block.stack(some);
+            nodes.addAll(stack.moved(PAD + column * (column() + PAD), top).nodes());
+            half = Math.max(half, stack.height());
+        }
+        return new Block(top + half + 0.4 * PAD, List.of(), nodes);
+    }
+
+    private Block entry(String person, Round round) {
+        Type type = notice.type(WORDS);
+        double number = type.width(Face.BOLD, "88") + 3.5;
+        String figures = String.valueOf(round.number());
+        Setting words = type.set(Face.REGULAR, said(person, round), number, 0, column() - number);
+        List<Mark.Text> lines = new ArrayList<>();
+        lines.add(new Mark.Text(0, words.lines().get(0).baseline(), WORDS, Face.BOLD, figures, Ink.BLACK));
+        lines.addAll(words.lines());
+        return new Block(words.height(), List.of(), List.of(new Node.Words(Role.PARAGRAPH, lines)));
+    }
+
+    private String said(String person, Round round) {
+        return round.groupOf(person).map(group -> said(person, group)).orElse("not there");
+    }
+
+    private String said(String person, Group group) {
+        List<String> others = new ArrayList<>(group.people().stream()
+                .filter(other -> !other.equals(person))
+                .map(this::shown)
+                .toList());
+        group.helper().map(helper -> GroupWords.helper(helper, names)).ifPresent(others::add);
+        if (others.isEmpty()) {
+            return "works alone";
+        }
+        return (leads.test(person, group) ? LEADS + " " : "") + String.join(" and ", others) + ", place\u00A0"
+                + group.place() + (group.kind() == Group.Kind.BOTH_NEW ? ", both new" : "");
+    }
+}

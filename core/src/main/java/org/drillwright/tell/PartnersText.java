@@ -18,7 +18,7 @@ public final class PartnersText {
         page.line("Who could train with " + person + ", the nearest first:");
         partners.forEach(partner -> page.wrapped("  " + partner.name() + ": ", about(partner)));
         if (partners.isEmpty()) {
-            page.line("  nobody: no day in common, or kept apart.");
+            page.line("  nobody: no day in common, away, solo, or kept apart.");
         }
         return page.toString();
     }
@@ -39,7 +39,7 @@ public final class PartnersText {
                                         partner.days().stream()
                                                 .map(PartnersText::day)
                                                 .toList()));
-        about.add(Page.counted(partner.shared().size(), "drill") + " both know");
+        about.add(Page.counted(partner.shared().size(), "drill") + " for the two");
         return String.join("; ", about) + ".";
     }
 

@@ -82,6 +82,11 @@ public record DrillLoad(
         return repetition().multipliedBy((long) rounds * waves * roles * repetitions);
     }
 
+    /** Time in which each one does it; while others use the lanes one waits. */
+    public Duration own() {
+        return practice().dividedBy(waves);
+    }
+
     private Duration repetition() {
         return perCount.multipliedBy(counts).plus(reset);
     }

@@ -44,8 +44,9 @@ public record LessonPlan(
         return !spare().isNegative();
     }
 
+    /** Time in which each one practises; waiting for a lane is none. */
     public Duration practice() {
-        return drills.stream().map(DrillLoad::practice).reduce(Duration.ZERO, Duration::plus);
+        return drills.stream().map(DrillLoad::own).reduce(Duration.ZERO, Duration::plus);
     }
 
     /** What part of the class is practice, from 0 to 1. */

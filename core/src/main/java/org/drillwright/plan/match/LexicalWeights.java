@@ -1,5 +1,7 @@
 package org.drillwright.plan.match;
 
+import org.drillwright.plan.proof.Multipliers;
+
 /**
  * Folds several costs of an edge, the most important first, into one whole number, so that the sum over a matching puts
  * matchings into the very order in which their cost vectors stand.
@@ -34,7 +36,11 @@ public final class LexicalWeights {
         while (largest(factors(most, edges, levels), most) > LARGEST) {
             levels--;
         }
-        return new LexicalWeights(factors(most, edges, levels));
+        long[] factors = factors(most, edges, levels);
+        if (!Multipliers.keepOrder(factors, most, edges)) {
+            throw new IllegalStateException("multipliers that bend the order of aims");
+        }
+        return new LexicalWeights(factors);
     }
 
     private static long[] factors(long[] most, long[] edges, int levels) {

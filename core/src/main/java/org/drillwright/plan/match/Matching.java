@@ -2,8 +2,10 @@ package org.drillwright.plan.match;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.drillwright.plan.proof.Certificate;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.matching.SparseEdmondsMaximumCardinalityMatching;
 import org.jgrapht.alg.matching.blossom.v5.KolmogorovWeightedPerfectMatching;
@@ -35,9 +37,21 @@ public final class Matching {
         try {
             // Minimising is the sense that has been tried against an exact search; maximising has an open issue.
             var matcher = new KolmogorovWeightedPerfectMatching<>(graph, ObjectiveSense.MINIMIZE);
-            return Optional.of(mates(vertices, graph, matcher.getMatching().getEdges()));
+            int[] mates = mates(vertices, graph, matcher.getMatching().getEdges());
+            mustBeProved(vertices, edges, mates, matcher.getDualSolution().getDualVariables());
+            return Optional.of(mates);
         } catch (IllegalArgumentException noPerfectMatching) {
             return Optional.empty();
+        }
+    }
+
+    /** What follows builds on it that nothing weighs less. */
+    private static void mustBeProved(int vertices, List<Edge> edges, int[] mates, Map<Set<Integer>, Double> numbers) {
+        int[][] plain = edges.stream()
+                .map(edge -> new int[] {edge.one(), edge.other(), edge.weight()})
+                .toArray(int[][]::new);
+        if (!new Certificate(vertices, numbers).proves(plain, mates)) {
+            throw new IllegalStateException("a matching of " + vertices + " vertices isn't proved to weigh least");
         }
     }
 

@@ -1,13 +1,16 @@
 package org.drillwright.plan.match;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 
 /**
- * The lightest set of edges that meets every vertex the same number of times, found by Tutte's reduction to one perfect
- * matching; and its split into that many perfect matchings.
+ * The lightest set of edges that meets every vertex a given number of times, found by Tutte's reduction to one perfect
+ * matching; and the split of one that meets all equally often into as many perfect matchings.
  */
 public final class RegularFactor {
 
@@ -17,45 +20,62 @@ public final class RegularFactor {
     private RegularFactor() {}
 
     /**
-     * The lightest edges that meet every vertex {@code times} times; empty if there are none such.
+     * The lightest edges, by their numbers, that meet each vertex as often as its degree says; empty if there are none such.
+     * Two edges may have the same ends.
      *
-     * <p>Each vertex becomes {@code times} cores. Each edge becomes two nodes that are joined at no weight, the one also
-     * joined to the cores of one end at the edge's weight, the other to those of the other end at none. The edge is in
+     * <p>Each vertex becomes as many cores as its degree. Each edge becomes two nodes that are joined at no weight, the one
+     * also joined to the cores of one end at the edge's weight, the other to those of the other end at none. The edge is in
      * the factor if its two nodes aren't matched to each other.
      */
-    public static Optional<List<Edge>> lightest(int vertices, List<Edge> edges, int times) {
-        int cores = vertices * times;
+    public static Optional<BitSet> lightest(int[] degrees, List<Edge> edges) {
+        int[] first = new int[degrees.length + 1];
+        for (int vertex = 0; vertex < degrees.length; vertex++) {
+            first[vertex + 1] = first[vertex] + degrees[vertex];
+        }
+        int cores = first[degrees.length];
         List<Edge> reduced = new ArrayList<>();
         for (int at = 0; at < edges.size(); at++) {
             int near = cores + 2 * at;
             Edge edge = edges.get(at);
             reduced.add(new Edge(near, near + 1, 0));
-            for (int core = 0; core < times; core++) {
-                reduced.add(new Edge(edge.one() * times + core, near, edge.weight()));
-                reduced.add(new Edge(edge.other() * times + core, near + 1, 0));
+            for (int core = first[edge.one()]; core < first[edge.one() + 1]; core++) {
+                reduced.add(new Edge(core, near, edge.weight()));
+            }
+            for (int core = first[edge.other()]; core < first[edge.other() + 1]; core++) {
+                reduced.add(new Edge(core, near + 1, 0));
             }
         }
-        return Matching.leastWeight(cores + 2 * edges.size(), reduced).map(mates -> used(edges, cores, mates));
+        return Matching.leastWeight(cores + 2 * edges.size(), reduced).map(mates -> used(edges.size(), cores, mates));
     }
 
-    private static List<Edge> used(List<Edge> edges, int cores, int[] mates) {
-        List<Edge> used = new ArrayList<>();
-        for (int at = 0; at < edges.size(); at++) {
-            if (mates[cores + 2 * at] != cores + 2 * at + 1) {
-                used.add(edges.get(at));
-            }
+    private static BitSet used(int edges, int cores, int[] mates) {
+        BitSet used = new BitSet();
+        for (int at = 0; at < edges; at++) {
+            used.set(at, mates[cores + 2 * at] != cores + 2 * at + 1);
         }
         return used;
+    }
+
+    /** A vertex that stands for several alike, each of which is met once a round. */
+    public interface Copies {
+
+        /** None: each vertex is itself. */
+        Copies NONE = (vertex, copy) -> copy == 0;
+
+        /** Whether a vertex may meet a copy of the last vertex, counted from 0; none may meet those that aren't there. */
+        boolean permits(int vertex, int copy);
     }
 
     /**
      * Splits a factor into perfect matchings, each as a table of mates; empty if the tries, by chance but the same ones
      * each time, found no split. Not every factor has one, and to decide it is hard in general (Holyer 1981).
+     *
+     * @param count how many the last vertex stands for; in the tables they follow one another
      */
-    public static Optional<List<int[]>> split(int vertices, List<Edge> factor, int times) {
+    public static Optional<List<int[]>> split(int vertices, List<Edge> factor, int times, int count, Copies copies) {
         SplittableRandom chance = new SplittableRandom(times);
         for (int attempt = 0; attempt < TRIES; attempt++) {
-            List<int[]> peeled = peeled(vertices, factor, times, chance);
+            List<int[]> peeled = peeled(vertices, factor, times, count, copies, chance);
             if (peeled.size() == times) {
                 return Optional.of(peeled);
             }
@@ -64,20 +84,52 @@ public final class RegularFactor {
     }
 
     /** Takes away one perfect matching after another, chosen by chance, as long as there is one. */
-    private static List<int[]> peeled(int vertices, List<Edge> factor, int times, SplittableRandom chance) {
+    private static List<int[]> peeled(
+            int vertices, List<Edge> factor, int times, int count, Copies copies, SplittableRandom chance) {
         List<int[]> peeled = new ArrayList<>();
         List<Edge> left = new ArrayList<>(factor);
+        int[][] met = new int[vertices][count];
         while (peeled.size() < times) {
-            List<Edge> shaken = left.stream()
-                    .map(edge -> new Edge(edge.one(), edge.other(), chance.nextInt(CHANCE)))
-                    .toList();
-            Optional<int[]> mates = Matching.leastWeight(vertices, shaken);
+            List<Edge> shaken = shaken(vertices - 1, left, met, copies, chance);
+            Optional<int[]> mates = Matching.leastWeight(vertices - 1 + count, shaken);
             if (mates.isEmpty()) {
                 break;
             }
             peeled.add(mates.get());
-            left.removeIf(edge -> mates.get()[edge.one()] == edge.other());
+            for (int vertex = 0; vertex < vertices - 1; vertex++) {
+                int copy = mates.get()[vertex] - (vertices - 1);
+                if (copy >= 0) {
+                    met[vertex][copy]++;
+                }
+            }
+            BitSet taken = new BitSet();
+            left.removeIf(edge -> {
+                int mate = Math.min(mates.get()[edge.one()], vertices - 1);
+                boolean gone = mate == edge.other() && !taken.get(edge.one());
+                taken.set(edge.one(), taken.get(edge.one()) || gone);
+                return gone;
+            });
         }
         return peeled;
+    }
+
+    /** Among copies those come first that a vertex has met least often. */
+    private static List<Edge> shaken(int last, List<Edge> left, int[][] met, Copies copies, SplittableRandom chance) {
+        List<Edge> shaken = new ArrayList<>();
+        Set<List<Integer>> seen = new HashSet<>();
+        for (Edge edge : left) {
+            if (seen.add(List.of(edge.one(), edge.other()))) {
+                if (edge.other() != last) {
+                    shaken.add(new Edge(edge.one(), edge.other(), chance.nextInt(CHANCE)));
+                }
+                for (int copy = 0; edge.other() == last && copy < met[last].length; copy++) {
+                    if (copies.permits(edge.one(), copy)) {
+                        int weight = chance.nextInt(CHANCE) + CHANCE * met[edge.one()][copy];
+                        shaken.add(new Edge(edge.one(), last + copy, weight));
+                    }
+                }
+            }
+        }
+        return shaken;
     }
 }

@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
 import org.drillwright.plan.rounds.Method;
 import org.drillwright.plan.rounds.Solution;
+import org.drillwright.record.History;
 
 /** What an instructor should know of a plan, in sentences that can be counted after. */
 final class Facts {
@@ -26,18 +30,26 @@ final class Facts {
     /** One for each drill of the rounds planned for which not everyone has a partner. */
     List<Shortage> shortages() {
         Map<String, Shortage> shortages = new LinkedHashMap<>();
-        for (int round = 0; round < request.open().size(); round++) {
-            Extras extras = solution.extras().get(round);
+        List<RoundMaker.Base> bases = RoundMaker.bases(request, solution);
+        for (int round = 0; round < bases.size(); round++) {
             String drill = request.open().get(round);
-            int left = request.students().size() - 2 * extras.pairs();
-            if (left > 0) {
-                shortages.putIfAbsent(drill, shortage(drill, extras, left));
+            RoundMaker.Base base = bases.get(round);
+            int left = base.left().size() + helped(base.groups());
+            if (left > 0 && !shortages.containsKey(drill)) {
+                List<Round> before = rounds.subList(0, request.played().size() + round);
+                shortages.put(drill, shortage(drill, base, left, before));
             }
         }
         return List.copyOf(shortages.values());
     }
 
-    private Shortage shortage(String drill, Extras extras, int left) {
+    private static int helped(List<Group> groups) {
+        return (int) groups.stream()
+                .filter(group -> group.kind() == Group.Kind.HELPED)
+                .count();
+    }
+
+    private Shortage shortage(String drill, RoundMaker.Base base, int left, List<Round> before) {
         int students = request.students().size();
         int fresh = request.mode() == Mode.TRAINING
                 ? 0
@@ -45,14 +57,39 @@ final class Facts {
                         .filter(student -> request.isNew(student.name(), drill))
                         .count();
         return new Shortage(
-                drill, fresh, students - fresh, extras.pairs(), left, extras.helpers(), left == students % 2);
+                drill,
+                fresh,
+                students - fresh,
+                (students - left) / 2,
+                left,
+                helped(base.groups()),
+                helpers(base.groups()),
+                left == students % 2,
+                way(LeftOver.THREES, Group.Kind.THREE, base, before),
+                way(LeftOver.BOTH_NEW, Group.Kind.BOTH_NEW, base, before));
+    }
+
+    private static String helpers(List<Group> groups) {
+        return groups.stream()
+                .flatMap(group -> group.helper().stream())
+                .map(name -> name.equals(History.INSTRUCTOR) ? "the instructor" : name)
+                .collect(Collectors.joining(" or "));
+    }
+
+    /** What comes of a choice is seen by making it. */
+    private Shortage.Way way(LeftOver choice, Group.Kind kind, RoundMaker.Base base, List<Round> before) {
+        List<Group> groups = new LeftOvers(request.with(choice), before).placed(base.groups(), base.left());
+        return new Shortage.Way(
+                (int) groups.stream().filter(group -> group.kind() == kind).count(), (int) groups.stream()
+                        .filter(group -> group.kind() == Group.Kind.SOLO)
+                        .count());
     }
 
     List<String> sentences() {
         List<String> facts = new ArrayList<>();
         for (Shortage shortage : shortages()) {
             facts.add(shortage.drill() + ": " + shortage.sentence());
-            shortage.choices(request.helpers().size()).forEach(choice -> facts.add("Choice " + choice));
+            shortage.choices().forEach(choice -> facts.add("Choice " + choice));
         }
         fairness(facts);
         bothNew(facts);
@@ -84,12 +121,26 @@ final class Facts {
         }
     }
 
+    /** Counted in the plan; whether it must be so is said only if it is known. */
     private void repeats(List<String> facts) {
-        long repeats = solution.cost().of(Aim.REPEATS);
+        Map<Set<String>, Integer> met = new LinkedHashMap<>();
+        rounds.forEach(round -> round.groups().forEach(group -> meet(group.people(), met)));
+        long again = met.values().stream().filter(times -> times > 1).count();
         long least = solution.bound().of(Aim.REPEATS);
-        if (repeats > 0) {
-            facts.add("Some meet again today, as there are more rounds than permitted partners (repeats count "
-                    + repeats + "; below " + least + " it can't be).");
+        if (solution.cost().of(Aim.REPEATS) > 0) {
+            facts.add((again == 1 ? "One pair meets" : again + " pairs meet") + " more than once today"
+                    + (least == 0
+                            ? "; whether it could be fewer isn't known."
+                            : ", as there are more rounds than permitted partners"
+                                    + (least == solution.cost().of(Aim.REPEATS) ? "; it can't be less often." : ".")));
+        }
+    }
+
+    private static void meet(List<String> people, Map<Set<String>, Integer> met) {
+        for (int one = 0; one < people.size(); one++) {
+            for (String other : people.subList(one + 1, people.size())) {
+                met.merge(Set.of(people.get(one), other), 1, Integer::sum);
+            }
         }
     }
 

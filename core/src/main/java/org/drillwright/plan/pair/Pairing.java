@@ -44,7 +44,7 @@ public final class Pairing {
                 rounds,
                 request.played().size(),
                 method,
-                Optional.of(new Verdict(solution.cost(), solution.bound())),
+                Optional.of(Claim.of(request, solution, rounds)),
                 WalkWords.of(request, solution),
                 facts.shortages(),
                 facts.sentences());

@@ -168,6 +168,13 @@ public record PairingRequest(
                 played);
     }
 
+    /** The same with another choice for those who have no partner. */
+    PairingRequest with(LeftOver choice) {
+        return new PairingRequest(
+                students, soloists, helpers, apart, levels, mode, movement, choice, knowledge, hands, drills, history,
+                played);
+    }
+
     /** Whether a student is new to a drill. */
     public boolean isNew(String person, String drill) {
         return !knowledge.knows(person, drill);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.drillwright.plan.rounds.Solution;
 
 /** Turns a table of numbers back into rounds of people at places. */
@@ -30,7 +31,21 @@ final class RoundMaker {
         return rounds;
     }
 
-    private Round round(int number, List<Round> before) {
+    /**
+     * A round before those who are left are put to work.
+     *
+     * @param groups pairs, and those who work with a helper
+     * @param left those for whom there is no partner
+     */
+    record Base(List<Group> groups, List<String> left) {}
+
+    /** The rounds that were planned, each without those who are left. */
+    static List<Base> bases(PairingRequest request, Solution solution) {
+        RoundMaker maker = new RoundMaker(request, solution);
+        return IntStream.range(0, request.open().size()).mapToObj(maker::base).toList();
+    }
+
+    private Base base(int number) {
         List<Group> groups = new ArrayList<>();
         List<String> left = new ArrayList<>();
         for (int student = 0; student < request.students().size(); student++) {
@@ -41,7 +56,12 @@ final class RoundMaker {
                 groups.add(group(student, mate).at(walked(number, student)));
             }
         }
-        List<Group> all = new LeftOvers(request, before).placed(groups, left);
+        return new Base(groups, left);
+    }
+
+    private Round round(int number, List<Round> before) {
+        Base base = base(number);
+        List<Group> all = new LeftOvers(request, before).placed(base.groups(), base.left());
         List<Group> placed = new ArrayList<>(placed(number, all, before));
         request.soloists().forEach(name -> placed.add(new Group(Group.Kind.SOLO, 0, List.of(name), Optional.empty())));
         placed.sort(BY_PLACE);

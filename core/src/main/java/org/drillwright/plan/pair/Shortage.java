@@ -1,9 +1,10 @@
 package org.drillwright.plan.pair;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Why not everyone has a partner, as countable facts.
+ * Why not everyone has a partner, as countable facts: those of the first round of a drill, as it was planned.
  *
  * @param drill the drill of which it is told
  * @param fresh students who are new to it
@@ -11,46 +12,77 @@ import java.util.List;
  * @param pairs the most pairs that can be made with nobody kept from a safe partner
  * @param left students who then remain: one only if the number of students is odd
  * @param helped of these, how many work with the instructor or assistants
+ * @param helper who works with one of them, as a sentence says it; empty if nobody does
  * @param parity whether they remain only because the number of students is odd
+ * @param threes what would come of joining pairs
+ * @param bothNew what would come of pairing those who are new
  */
-public record Shortage(String drill, int fresh, int knowing, int pairs, int left, int helped, boolean parity) {
+public record Shortage(
+        String drill,
+        int fresh,
+        int knowing,
+        int pairs,
+        int left,
+        int helped,
+        String helper,
+        boolean parity,
+        Way threes,
+        Way bothNew) {
+
+    /**
+     * What would come of a choice for those who have neither partner nor helper.
+     *
+     * @param groups threes, or pairs of two new ones
+     * @param alone who would still do solo work
+     */
+    public record Way(int groups, int alone) {}
 
     /** The facts in one sentence. */
     public String sentence() {
         if (parity && fresh + knowing == 1) {
-            return "One student alone" + (helped == 1 ? " works with the instructor." : " does solo work.");
+            return "One student alone" + (helped == 1 ? " works with " + helper + "." : " does solo work.");
         }
         if (parity) {
             return (fresh + knowing) + " students are an odd number: one is left over each round"
-                    + (helped == 1 ? " and works with the instructor, by turns." : ".");
+                    + (helped == 1 ? " and works with " + helper + ", by turns." : ".");
         }
         if (fresh > knowing) {
             return fresh + " are new to this drill and " + counted(knowing, "knows", "know") + " it: at most "
-                    + counted(pairs, "safe pair", "safe pairs") + "; " + left + " remain.";
+                    + counted(pairs, "safe pair", "safe pairs") + "; " + counted(left, "remains", "remain") + ".";
         }
         return "With those kept apart, at most " + counted(pairs, "safe pair", "safe pairs") + " can be made of "
-                + (fresh + knowing) + " students; " + left + " remain.";
+                + (fresh + knowing) + " students; " + counted(left, "remains", "remain") + ".";
     }
 
-    /** What can be done about it, one sentence for each choice; {@code helpers} is how many could work with a student. */
-    public List<String> choices(int helpers) {
+    /** What can be done about it, one sentence for each choice that there is. */
+    public List<String> choices() {
         if (parity || left == 0) {
             return List.of();
         }
-        int taken = Math.min(helpers, left);
-        int rest = left - taken;
-        int threes = Math.min(rest, pairs);
-        String first = taken == 0
-                ? "all " + left + " do solo work or watch"
-                : counted(taken, "works", "work") + " with the instructor or an assistant, "
-                        + counted(rest, "does solo work or watches", "do solo work or watch");
-        String second = counted(threes, "three", "threes") + ", each with one who knows the drill"
-                + (taken == 0 ? "" : ", and " + taken + " with the instructor or an assistant")
-                + (rest == threes
-                        ? ": everyone is with someone who knows it"
-                        : "; " + counted(rest - threes, "does", "do") + " solo work");
-        String third = "allow " + counted(left / 2, "pair", "pairs") + " of two who are both new";
-        return List.of("solo: " + first + ".", "threes: " + second + ".", "both-new: " + third + ".");
+        List<String> choices = new ArrayList<>();
+        String helping = counted(helped, "works", "work") + " with " + helper;
+        choices.add("solo: "
+                + (helped == 0
+                        ? "all " + left + " do solo work or watch."
+                        : left == helped
+                                ? helping + "."
+                                : helping + ", "
+                                        + counted(left - helped, "does solo work or watches", "do solo work or watch")
+                                        + "."));
+        if (threes.groups() > 0) {
+            choices.add("threes: " + counted(threes.groups(), "three", "threes")
+                    + ", each with one who knows the drill"
+                    + (helped == 0 ? "" : ", and " + helping)
+                    + (threes.alone() == 0
+                            ? ": everyone is with someone who knows it."
+                            : "; " + counted(threes.alone(), "does", "do") + " solo work."));
+        }
+        if (bothNew.groups() > 0) {
+            choices.add("both-new: " + counted(bothNew.groups(), "pair", "pairs") + " of two who are both new"
+                    + (helped == 0 ? "" : ", and " + helping)
+                    + (bothNew.alone() == 0 ? "." : "; " + counted(bothNew.alone(), "does", "do") + " solo work."));
+        }
+        return List.copyOf(choices);
     }
 
     private static String counted(int count, String one, String many) {

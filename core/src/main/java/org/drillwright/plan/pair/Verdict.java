@@ -13,7 +13,7 @@ import org.drillwright.plan.rounds.Tally;
 public record Verdict(Tally cost, Tally bound) {
 
     public boolean isProvedBest() {
-        return cost.compareTo(bound) <= 0;
+        return cost.compareTo(bound) == 0;
     }
 
     /** The most important aim that isn't proved, if any. */

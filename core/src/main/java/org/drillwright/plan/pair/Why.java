@@ -56,7 +56,7 @@ final class Why {
             if (round < 0) {
                 why.add(which + "it was played already.");
             } else if (solution.table().mate(round, number(one)) != number(other)) {
-                why.add(which + "one of them joined the other's pair, as no partner was left.");
+                why.add(which + leftOver(plan.rounds().get(number - 1), one));
             } else {
                 Optional<Tally> otherwise = solution.parted(round, number(one), number(other));
                 why.add(which
@@ -66,6 +66,15 @@ final class Why {
             }
         }
         return why;
+    }
+
+    private static String leftOver(Round round, String one) {
+        boolean bothNew = round.groupOf(one)
+                .filter(group -> group.kind() == Group.Kind.BOTH_NEW)
+                .isPresent();
+        return bothNew
+                ? "both are new to " + round.drill() + ", and nobody who knows it was left for them."
+                : "they are two of a three, as somebody had no partner.";
     }
 
     private List<String> apart(String one, String other) {

@@ -13,7 +13,7 @@ import org.drillwright.model.Hands;
  * @param levels how many levels they are apart; 0 if one has none
  * @param hands whether their hands are the same, if both are stated
  * @param days on which both can come
- * @param shared ids of the drills that both know
+ * @param shared ids of the drills on which the two can work, in teaching order
  */
 public record TrainingPartner(
         String name, OptionalInt gap, int levels, Optional<Hands> hands, List<DayOfWeek> days, List<String> shared) {

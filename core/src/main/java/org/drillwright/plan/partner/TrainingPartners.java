@@ -4,8 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.drillwright.model.Drill;
 import org.drillwright.model.Hands;
-import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 
@@ -16,22 +16,23 @@ public final class TrainingPartners {
 
     private final Roster roster;
     private final List<String> levels;
-    private final Knowledge knowledge;
+    private final SharedDrills drills;
 
     /** @param levels the school's levels, the lowest first */
-    public TrainingPartners(Roster roster, List<String> levels, Knowledge knowledge) {
+    public TrainingPartners(Roster roster, List<String> levels, SharedDrills drills) {
         this.roster = roster;
         this.levels = List.copyOf(levels);
-        this.knowledge = knowledge;
+        this.drills = drills;
     }
 
     /**
-     * Everyone who may train with a person, the nearest in skill first, then whoever can come on more days; nobody from
-     * whom the person is kept apart, and nobody without a day in common where both state their days.
+     * Everyone who may train with a person, the nearest in skill first, then whoever can come on more days; nobody who is
+     * away or does solo work, nobody from whom the person is kept apart, and nobody without a day in common where both state their days.
      */
     public List<TrainingPartner> of(Person person) {
         return roster.people().stream()
                 .filter(other -> !other.name().equals(person.name()))
+                .filter(other -> !other.away() && !other.solo())
                 .filter(other -> !roster.areApart(person.name(), other.name()))
                 .filter(other -> canMeet(person, other))
                 .map(other -> partner(person, other))
@@ -60,10 +61,7 @@ public final class TrainingPartners {
                 levelsApart(one, other),
                 hands(one, other),
                 one.days().stream().filter(other.days()::contains).toList(),
-                knowledge.of(one.name()).stream()
-                        .filter(knowledge.of(other.name())::contains)
-                        .sorted()
-                        .toList());
+                drills.of(one, other).stream().map(Drill::id).toList());
     }
 
     private int levelsApart(Person one, Person other) {

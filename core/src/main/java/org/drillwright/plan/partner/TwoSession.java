@@ -4,9 +4,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.model.Drill;
-import org.drillwright.model.Form;
-import org.drillwright.model.Hands;
-import org.drillwright.plan.roster.Hand;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Timing;
@@ -56,25 +53,12 @@ public record TwoSession(String one, String other, List<Block> blocks, Duration 
      */
     public static TwoSession of(
             Person one, Person other, Duration length, List<Drill> drills, Knowledge knowledge, Timing timing) {
-        List<Drill> shared = drills.stream()
-                .filter(drill -> drill.form() == Form.PARTNER)
-                .filter(drill -> knowledge.knows(one.name(), drill.id()) && knowledge.knows(other.name(), drill.id()))
-                .filter(drill -> suitsHands(drill, one, other))
-                .toList();
+        List<Drill> shared = new SharedDrills(drills, knowledge).of(one, other);
         Duration room = length.minus(timing.fixed());
         int most = (int) (room.plus(timing.changeover()).toSeconds()
                 / SHORTEST.plus(timing.changeover()).toSeconds());
         List<Drill> chosen = shared.subList(Math.max(0, shared.size() - Math.max(0, most)), shared.size());
         return laid(one.name(), other.name(), length, chosen, timing, shared.size());
-    }
-
-    /** A drill between hands of one side is no drill for others, and the other way round. */
-    private static boolean suitsHands(Drill drill, Person one, Person other) {
-        if (one.hand().isEmpty() || other.hand().isEmpty()) {
-            return true;
-        }
-        Hand first = one.hand().get();
-        return first.equals(other.hand().get()) == (drill.hands() == Hands.SAME);
     }
 
     private static TwoSession laid(

@@ -1,6 +1,7 @@
 package org.drillwright.plan.rounds;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -22,18 +23,27 @@ final class Bound {
     }
 
     /**
-     * The bound, aim by aim. Repeats: whoever has fewer permitted partners than rounds must repeat. Turns: dealt out as
-     * evenly as can be. The rest: each round by itself at its least, as if there were no other, or each student's cheapest
-     * partners, whichever is more.
+     * The greatest of several rows, each of which no table can be below: a row counts as a whole, for what is least of one
+     * aim may be had only at the price of another.
      */
     static Tally of(Problem problem, List<Extras> extras) {
         Bound bound = new Bound(problem, extras);
+        Tally byRounds = bound.byRounds();
+        return bound.byPartners(byRounds)
+                .filter(row -> row.compareTo(byRounds) > 0)
+                .orElse(byRounds);
+    }
+
+    /**
+     * Repeats: whoever has fewer permitted partners than rounds must repeat. Turns: dealt out as evenly as can be. The
+     * rest: each round by itself at its least, as if there were no other.
+     */
+    private Tally byRounds() {
         long[] costs = new long[Aim.COUNT];
-        costs[Aim.REPEATS.rank()] = bound.repeats();
-        costs[Aim.TURNS.rank()] = bound.turns();
-        costs[Aim.BLANKS.rank()] = bound.blanks();
-        bound.addLasting(costs);
-        bound.raiseByDistinctPartners(costs);
+        costs[Aim.REPEATS.rank()] = repeats();
+        costs[Aim.TURNS.rank()] = turns();
+        costs[Aim.BLANKS.rank()] = blanks();
+        addLasting(costs);
         return Tally.of(costs);
     }
 
@@ -58,18 +68,25 @@ final class Bound {
         return Math.max((all + 1) / 2, novices);
     }
 
-    /** Without repeats each student has as many different partners as rounds: at best those that cost least. */
-    private void raiseByDistinctPartners(long[] costs) {
-        if (costs[Aim.REPEATS.rank()] > 0) {
-            return;
+    /**
+     * Without repeats each student has as many different partners as rounds: at best, in each aim by itself, those that
+     * cost least. Nothing is known of the largest gap.
+     */
+    private Optional<Tally> byPartners(Tally byRounds) {
+        if (byRounds.of(Aim.REPEATS) > 0) {
+            return Optional.empty();
         }
+        long[] costs = new long[Aim.COUNT];
+        costs[Aim.TURNS.rank()] = byRounds.of(Aim.TURNS);
+        costs[Aim.BLANKS.rank()] = byRounds.of(Aim.BLANKS);
         for (Aim aim : List.of(Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
             List<List<Long>> least = new ArrayList<>();
             for (int student = 0; student < problem.students(); student++) {
                 least.add(leastOfPartners(aim, student));
             }
-            costs[aim.rank()] = Math.max(costs[aim.rank()], ofPairs(least));
+            costs[aim.rank()] = ofPairs(least);
         }
+        return Optional.of(Tally.of(costs));
     }
 
     private List<Long> leastOfPartners(Aim aim, int student) {
@@ -193,9 +210,13 @@ final class Bound {
         costs[Aim.WIDEST.rank()] = widest;
     }
 
+    /** A round's least costs; aims that found no room in the weights were not looked at, and count 0. */
     private long[] leastOf(int round, long floor) {
         Choices choices = Choices.of(problem, round, extras.get(round), this::lasting);
-        return choices.least(floor, Optional.empty()).map(choices::costs).orElseGet(() -> new long[Aim.COUNT]);
+        long[] least =
+                choices.least(floor, Optional.empty()).map(choices::costs).orElseGet(() -> new long[Aim.COUNT]);
+        Arrays.fill(least, choices.known(), Aim.COUNT, 0);
+        return least;
     }
 
     private void lasting(int student, int mate, long[] into) {

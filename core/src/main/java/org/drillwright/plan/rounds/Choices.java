@@ -172,6 +172,11 @@ final class Choices {
         return solved(weights, chance);
     }
 
+    /** How many aims, from the most important on, find room in the weights. */
+    int known() {
+        return Math.min(weights(Optional.empty()).levels(), Aim.COUNT);
+    }
+
     private LexicalWeights weights(Optional<SplittableRandom> chance) {
         long[] most = new long[Aim.COUNT + 1];
         for (Candidate choice : choices) {

@@ -1,10 +1,12 @@
 package org.drillwright.plan.rounds;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.plan.proof.TableCount;
 
 /**
  * Looks through all tables of a small class whose rounds all have the same novices, the cheapest rounds first, and leaves
@@ -45,6 +47,7 @@ final class Exhaustive {
     private long[] least;
     private Optional<Table> best = Optional.empty();
     private int steps;
+    private BigInteger lookedAt = BigInteger.ZERO;
 
     private Exhaustive(Problem problem, int helpers, Tally known) {
         this.problem = problem;
@@ -77,7 +80,13 @@ final class Exhaustive {
         }
         Exhaustive search = new Exhaustive(problem, extras.get(0).helpers(), known);
         search.go(0, 0);
-        return search.steps < STEPS ? Optional.of(new Outcome(search.best)) : Optional.empty();
+        return search.steps < STEPS && search.hasSeenAll() ? Optional.of(new Outcome(search.best)) : Optional.empty();
+    }
+
+    /** Whether the tables looked at and those left out are as many as there are; else nothing is said to be proved. */
+    private boolean hasSeenAll() {
+        long ways = TableCount.pairings(helped, (one, other) -> problem.permits(0, one, other) ? 1 : 0);
+        return lookedAt.equals(TableCount.choices(ways, problem.rounds()));
     }
 
     private void collect(int[] mates, int from) {
@@ -111,19 +120,31 @@ final class Exhaustive {
             return;
         }
         if (round == problem.rounds()) {
+            lookedAt = lookedAt.add(BigInteger.ONE);
             best = Optional.of(table(round));
             return;
         }
-        for (int at = from; at < rows.size() && !isHopeless(round, rows.get(at)); at++) {
+        for (int at = from; at < rows.size(); at++) {
+            if (isHopeless(round, rows.get(at))) {
+                leaveOut(round, at);
+                return;
+            }
             steps++;
             chosen[round] = at;
-            if (Arrays.compare(costs(round + 1), least) < 0) {
+            if (Arrays.compare(costs(round + 1), least) >= 0) {
+                leaveOut(round + 1, at);
+            } else {
                 go(round + 1, at);
                 if (round + 1 == problem.rounds()) {
                     least = costs(round + 1);
                 }
             }
         }
+    }
+
+    /** Counts the tables that go on from here with rows from one on. */
+    private void leaveOut(int round, int from) {
+        lookedAt = lookedAt.add(TableCount.choices(rows.size() - from, problem.rounds() - round));
     }
 
     private long[] costs(int rounds) {

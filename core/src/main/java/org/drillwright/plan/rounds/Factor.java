@@ -2,17 +2,18 @@ package org.drillwright.plan.rounds;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.drillwright.plan.match.Edge;
 import org.drillwright.plan.match.LexicalWeights;
 import org.drillwright.plan.match.RegularFactor;
 
 /**
  * All rounds at once, without repeats: the lightest set of pairs in which everyone has as many partners as there are
- * rounds, split into rounds. Its cost is a bound for every table without repeats, so a split proves itself best.
+ * rounds, split into rounds. A second turn with a helper is no repeat. Every table without repeats is such a set, so its
+ * cost is a bound for them, and a split proves itself best.
  */
 final class Factor {
 
@@ -25,7 +26,6 @@ final class Factor {
     private static final int CHANCE = 8;
 
     private final Problem problem;
-    private final int vertices;
     private final int helpers;
     private final List<Candidate> pairs;
 
@@ -39,7 +39,6 @@ final class Factor {
 
     private Factor(Problem problem, int helpers, List<Candidate> pairs) {
         this.problem = problem;
-        this.vertices = problem.students() + helpers;
         this.helpers = helpers;
         this.pairs = pairs;
     }
@@ -56,23 +55,48 @@ final class Factor {
         return factor.size() <= LARGEST ? factor.solved() : Optional.empty();
     }
 
+    /**
+     * Pairs of students; and, as all helpers count alike, one vertex for them together, which a student may meet in each
+     * round: each time at the price of one turn more.
+     */
     private static List<Candidate> pairs(Problem problem, int helpers) {
         Reckoning before = new Reckoning(problem);
         List<Candidate> pairs = new ArrayList<>();
         for (int one = 0; one < problem.students(); one++) {
-            for (int other = one + 1; other < problem.students() + helpers; other++) {
+            for (int other = one + 1; other < problem.students(); other++) {
                 long[] costs = new long[Aim.COUNT];
                 before.cost(one, other, costs);
                 if (problem.permits(0, one, other) && costs[Aim.REPEATS.rank()] == 0) {
                     pairs.add(new Candidate(one, other, costs));
                 }
             }
+            if (mayBeHelped(problem, helpers, one)) {
+                for (int turn = 0; turn < problem.rounds(); turn++) {
+                    long[] costs = new long[Aim.COUNT];
+                    costs[Aim.TURNS.rank()] = (long) problem.turnsBefore(one) + turn;
+                    pairs.add(new Candidate(one, problem.students(), costs));
+                }
+            }
         }
         return pairs;
     }
 
+    private static boolean mayBeHelped(Problem problem, int helpers, int student) {
+        return IntStream.range(0, helpers).anyMatch(helper -> problem.permits(0, student, problem.students() + helper));
+    }
+
+    /** How often each vertex is met: students once a round, the helpers' vertex as often as there are helpers. */
+    private int[] degrees() {
+        int[] degrees = new int[problem.students() + (helpers > 0 ? 1 : 0)];
+        Arrays.fill(degrees, problem.rounds());
+        if (helpers > 0) {
+            degrees[problem.students()] = helpers * problem.rounds();
+        }
+        return degrees;
+    }
+
     private int size() {
-        return vertices * problem.rounds() + 2 * pairs.size();
+        return (problem.students() + helpers) * problem.rounds() + 2 * pairs.size();
     }
 
     private Factor within(long gap) {
@@ -155,7 +179,7 @@ final class Factor {
         most[Aim.WIDEST.rank()] = 0;
         most[Aim.COUNT] = shaken ? CHANCE - 1 : 0;
         long[] edges = new long[Aim.COUNT + 1];
-        Arrays.fill(edges, (long) vertices / 2 * problem.rounds());
+        Arrays.fill(edges, (long) (problem.students() + helpers) / 2 * problem.rounds());
         return LexicalWeights.fitting(most, edges);
     }
 
@@ -168,23 +192,14 @@ final class Factor {
             costs[Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
             edges.add(new Edge(pair.one(), pair.other(), weights.of(costs)));
         }
-        Optional<List<Edge>> lightest = RegularFactor.lightest(vertices, edges, problem.rounds());
-        return lightest.map(used -> {
-            var wanted = new HashSet<>(used);
-            List<Candidate> chosen = new ArrayList<>();
-            for (int at = 0; at < pairs.size(); at++) {
-                if (wanted.contains(edges.get(at))) {
-                    chosen.add(pairs.get(at));
-                }
-            }
-            return chosen;
-        });
+        return RegularFactor.lightest(degrees(), edges)
+                .map(used -> used.stream().mapToObj(pairs::get).toList());
     }
 
     /** A factor that has no split is drawn again, shaken among equals. */
     private Optional<Table> split(List<Candidate> least) {
         Optional<Table> table = rounds(least);
-        SplittableRandom chance = new SplittableRandom(vertices);
+        SplittableRandom chance = new SplittableRandom(problem.students() + helpers);
         int redraws = size() <= SMALL ? 12 : 1;
         for (int redraw = 0; redraw < redraws && table.isEmpty(); redraw++) {
             table = lightest(Optional.of(chance)).flatMap(this::rounds);
@@ -196,7 +211,12 @@ final class Factor {
         List<Edge> edges = chosen.stream()
                 .map(pair -> new Edge(pair.one(), pair.other(), 0))
                 .toList();
-        Optional<List<int[]>> split = RegularFactor.split(vertices, edges, problem.rounds());
+        Optional<List<int[]>> split = RegularFactor.split(
+                degrees().length,
+                edges,
+                problem.rounds(),
+                Math.max(1, helpers),
+                (student, copy) -> helpers == 0 || problem.permits(0, student, problem.students() + copy));
         return split.map(rounds -> new Table(rounds.stream()
                 .map(mates -> Arrays.copyOf(mates, problem.students()))
                 .toArray(int[][]::new)));

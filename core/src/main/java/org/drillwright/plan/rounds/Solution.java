@@ -22,6 +22,9 @@ public record Solution(
 
     public Solution {
         extras = List.copyOf(extras);
+        if (cost.compareTo(bound) < 0) {
+            throw new IllegalStateException("a table of " + cost + " below a bound of " + bound);
+        }
     }
 
     /** Where on the floor a student is. */

@@ -174,6 +174,14 @@ class LessonTest {
                 120 + 2 * 2 * 130 + 30, Larkspur.THRUST.withWaves(2).total().toSeconds());
     }
 
+    /** Two rounds of two roles, six times ten seconds: 240, of which nobody gets more by waiting for a lane. */
+    @Test
+    void waiting_for_a_lane_is_no_practice() {
+        assertEquals(240, Larkspur.THRUST.own().toSeconds());
+        assertEquals(240, Larkspur.THRUST.withWaves(2).own().toSeconds());
+        assertEquals(480, Larkspur.THRUST.withWaves(2).practice().toSeconds());
+    }
+
     @Test
     void the_blocks_follow_one_another() {
         String kinds = plan(60, Larkspur.ALL).blocks().stream()

@@ -77,18 +77,22 @@ class MatchingProperties {
             @ForAll long seed) {
         int vertices = 2 * half;
         List<Edge> edges = drawn(vertices, new Random(seed), 99);
-        Optional<List<Edge>> factor = RegularFactor.lightest(vertices, edges, times);
+        int[] degrees = new int[vertices];
+        Arrays.fill(degrees, times);
+        Optional<List<Edge>> factor = RegularFactor.lightest(degrees, edges)
+                .map(used -> used.stream().mapToObj(edges::get).toList());
         assertEquals(
                 lightestFactor(vertices, edges, times),
                 factor.map(MatchingProperties::sum).orElse(NONE));
-        factor.flatMap(chosen -> RegularFactor.split(vertices, chosen, times)).ifPresent(rounds -> {
-            assertEquals(times, rounds.size());
-            long used = 0;
-            for (int[] round : rounds) {
-                used += weight(round, factor.get());
-            }
-            assertEquals(sum(factor.get()), used);
-        });
+        factor.flatMap(chosen -> RegularFactor.split(vertices, chosen, times, 1, RegularFactor.Copies.NONE))
+                .ifPresent(rounds -> {
+                    assertEquals(times, rounds.size());
+                    long used = 0;
+                    for (int[] round : rounds) {
+                        used += weight(round, factor.get());
+                    }
+                    assertEquals(sum(factor.get()), used);
+                });
         assertTrue(factor.isEmpty() || factor.get().size() == vertices * times / 2);
     }
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -45,40 +47,61 @@ class RegularFactorTest {
         return List.copyOf(prism);
     }
 
+    private static Optional<List<Edge>> lightest(int vertices, List<Edge> edges, int times) {
+        int[] degrees = new int[vertices];
+        Arrays.fill(degrees, times);
+        return RegularFactor.lightest(degrees, edges)
+                .map(used -> used.stream().mapToObj(edges::get).toList());
+    }
+
+    /** 0 and 1 meet a last vertex that stands for two: both in the same round, each time another copy if one is forbidden. */
+    @Test
+    void a_vertex_that_stands_for_two_is_met_twice_a_round() {
+        List<Edge> edges =
+                List.of(new Edge(0, 1, 9), new Edge(0, 2, 1), new Edge(0, 2, 2), new Edge(1, 2, 1), new Edge(1, 2, 2));
+        BitSet used = RegularFactor.lightest(new int[] {2, 2, 4}, edges).orElseThrow();
+        assertEquals(BitSet.valueOf(new long[] {0b11110}), used);
+        List<Edge> factor = edges.subList(1, 5);
+        List<int[]> rounds = RegularFactor.split(3, factor, 2, 2, (vertex, copy) -> vertex != 0 || copy == 1)
+                .orElseThrow();
+        assertEquals(2, rounds.size());
+        rounds.forEach(round -> assertArrayEquals(new int[] {3, 2, 1, 0}, round));
+    }
+
     /** Each vertex misses as many of the others as it is not to meet: the dearest ways are left out. */
     @ParameterizedTest(name = "each {0} times")
     @ValueSource(ints = {1, 2, 3})
     void of_four_the_cheapest_ways_to_pair_them_are_taken(int times) {
-        assertEquals(Optional.of(FOUR.subList(0, 2 * times)), RegularFactor.lightest(4, FOUR, times));
+        assertEquals(Optional.of(FOUR.subList(0, 2 * times)), lightest(4, FOUR, times));
     }
 
     @Test
     void a_factor_asked_too_often_does_not_exist() {
-        assertTrue(RegularFactor.lightest(4, FOUR, 4).isEmpty());
+        assertTrue(lightest(4, FOUR, 4).isEmpty());
     }
 
     /** Each triangle has three, an odd number, and nobody outside it to meet. */
     @Test
     void two_triangles_meet_twice_but_not_once() {
-        assertTrue(RegularFactor.lightest(6, TWO_TRIANGLES, 1).isEmpty());
-        assertEquals(Optional.of(TWO_TRIANGLES), RegularFactor.lightest(6, TWO_TRIANGLES, 2));
+        assertTrue(lightest(6, TWO_TRIANGLES, 1).isEmpty());
+        assertEquals(Optional.of(TWO_TRIANGLES), lightest(6, TWO_TRIANGLES, 2));
     }
 
     /** Twice: the triangles for nothing. Once: a rung each for 15, or one rung and the edges opposite to it for 5. */
     @Test
     void a_prism_takes_its_dear_rungs_only_when_it_must() {
-        assertEquals(Optional.of(TWO_TRIANGLES), RegularFactor.lightest(6, PRISM, 2));
+        assertEquals(Optional.of(TWO_TRIANGLES), lightest(6, PRISM, 2));
         assertEquals(
                 5,
-                RegularFactor.lightest(6, PRISM, 1).orElseThrow().stream()
+                lightest(6, PRISM, 1).orElseThrow().stream()
                         .mapToInt(Edge::weight)
                         .sum());
-        assertEquals(Optional.of(PRISM), RegularFactor.lightest(6, PRISM, 3));
+        assertEquals(Optional.of(PRISM), lightest(6, PRISM, 3));
     }
 
     @Test
     void a_vertex_without_edges_has_no_factor() {
-        assertTrue(RegularFactor.lightest(2, List.of(), 1).isEmpty());
+        assertTrue(lightest(2, List.of(), 1).isEmpty());
     }
 
     /** Of an even ring every other edge is one round, and the rest the other. */
@@ -87,7 +110,8 @@ class RegularFactorTest {
         List<Edge> ring = IntStream.range(0, 6)
                 .mapToObj(one -> new Edge(one, (one + 1) % 6, 0))
                 .toList();
-        List<int[]> rounds = RegularFactor.split(6, ring, 2).orElseThrow();
+        List<int[]> rounds =
+                RegularFactor.split(6, ring, 2, 1, RegularFactor.Copies.NONE).orElseThrow();
         assertEquals(
                 Set.of(List.of(1, 0, 3, 2, 5, 4), List.of(5, 2, 1, 4, 3, 0)),
                 Set.of(listed(rounds.get(0)), listed(rounds.get(1))));
@@ -99,7 +123,8 @@ class RegularFactorTest {
 
     @Test
     void all_ways_to_pair_four_are_three_rounds() {
-        List<int[]> rounds = RegularFactor.split(4, FOUR, 3).orElseThrow();
+        List<int[]> rounds =
+                RegularFactor.split(4, FOUR, 3, 1, RegularFactor.Copies.NONE).orElseThrow();
         Set<List<Integer>> different = new HashSet<>();
         rounds.forEach(round -> different.add(listed(round)));
         assertEquals(Set.of(List.of(1, 0, 3, 2), List.of(2, 3, 0, 1), List.of(3, 2, 1, 0)), different);
@@ -108,12 +133,14 @@ class RegularFactorTest {
 
     @Test
     void two_triangles_have_no_split() {
-        assertTrue(RegularFactor.split(6, TWO_TRIANGLES, 2).isEmpty());
+        assertTrue(RegularFactor.split(6, TWO_TRIANGLES, 2, 1, RegularFactor.Copies.NONE)
+                .isEmpty());
     }
 
     @Test
     void nobody_passes_any_number_of_rounds() {
-        List<int[]> rounds = RegularFactor.split(0, List.of(), 2).orElseThrow();
+        List<int[]> rounds = RegularFactor.split(0, List.of(), 2, 1, RegularFactor.Copies.NONE)
+                .orElseThrow();
         assertEquals(2, rounds.size());
         assertArrayEquals(new int[0], rounds.get(0));
     }

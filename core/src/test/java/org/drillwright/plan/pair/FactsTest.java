@@ -44,9 +44,51 @@ class FactsTest {
     void those_who_meet_again_today_are_counted() {
         assertEquals(
                 List.of(
-                        "Some meet again today, as there are more rounds than permitted partners (repeats count 3; below 3"
-                                + " it can't be)."),
+                        "One pair meets more than once today, as there are more rounds than permitted partners; it can't be"
+                                + " less often."),
                 Classes.of(0, 2).rounds(3).plan().facts());
+    }
+
+    /** Three who are apart of each other, and only one who knows the drill: nobody can join the one pair. */
+    @Test
+    void a_three_that_nobody_may_join_is_no_choice() {
+        List<Person> people = new ArrayList<>(Classes.named(Set.of(), "Ash", "Bo", "Cy"));
+        people.addAll(Classes.named(Set.of(Classes.DRILL), "Dee"));
+        List<String> facts = Classes.of(people)
+                .apart("Ash", "Bo")
+                .apart("Ash", "Cy")
+                .apart("Bo", "Cy")
+                .noInstructor()
+                .rounds(1)
+                .plan()
+                .facts();
+        assertEquals(
+                List.of(
+                        "thrust: 3 are new to this drill and 1 knows it: at most 1 safe pair; 2 remain.",
+                        "Choice solo: all 2 do solo work or watch."),
+                facts);
+    }
+
+    /** Marlow may work with none of the three; so nobody is said to work with Marlow. */
+    @Test
+    void a_helper_from_whom_all_are_apart_helps_nobody() {
+        List<String> facts = Classes.of(3, 1)
+                .noInstructor()
+                .assistants("Marlow")
+                .apart("A0", "Marlow")
+                .apart("A1", "Marlow")
+                .apart("A2", "Marlow")
+                .apart("B0", "Marlow")
+                .rounds(1)
+                .plan()
+                .facts();
+        assertEquals(
+                List.of(
+                        "thrust: 3 are new to this drill and 1 knows it: at most 1 safe pair; 2 remain.",
+                        "Choice solo: all 2 do solo work or watch.",
+                        "Choice threes: 1 three, each with one who knows the drill; 1 does solo work.",
+                        "Choice both-new: 1 pair of two who are both new."),
+                facts);
     }
 
     @Test

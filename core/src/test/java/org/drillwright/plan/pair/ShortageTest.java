@@ -25,9 +25,9 @@ class ShortageTest {
     void an_odd_number(int students, int helped, String sentence) {
         for (int fresh = 0; fresh <= students; fresh++) {
             Shortage shortage =
-                    new Shortage("thrust", fresh, students - fresh, students / 2, 1, helped, /* parity= */ true);
+                    shortage(fresh, students - fresh, students / 2, helped, /* parity= */ true, NOBODY, NOBODY);
             assertEquals(sentence, shortage.sentence());
-            assertEquals(List.of(), shortage.choices(3));
+            assertEquals(List.of(), shortage.choices());
         }
     }
 
@@ -43,8 +43,25 @@ class ShortageTest {
         assertEquals(sentence, shortage(fresh, knowing).sentence());
     }
 
+    private static final Shortage.Way NOBODY = new Shortage.Way(0, 0);
+
     private static Shortage shortage(int fresh, int knowing) {
-        return new Shortage("thrust", fresh, knowing, knowing, fresh - knowing, 0, /* parity= */ false);
+        return shortage(fresh, knowing, knowing, 0, /* parity= */ false, NOBODY, NOBODY);
+    }
+
+    private static Shortage shortage(
+            int fresh, int knowing, int pairs, int helped, boolean parity, Shortage.Way threes, Shortage.Way bothNew) {
+        return new Shortage(
+                "thrust",
+                fresh,
+                knowing,
+                pairs,
+                fresh + knowing - 2 * pairs,
+                helped,
+                helped == 0 ? "" : "the instructor" + (helped == 1 ? "" : " or Marlow"),
+                parity,
+                threes,
+                bothNew);
     }
 
     /** With as many who know it as are new, only those kept apart can be the reason. */
@@ -58,29 +75,31 @@ class ShortageTest {
     void some_are_kept_apart(int fresh, int knowing, int pairs, String sentence) {
         assertEquals(
                 sentence,
-                new Shortage("thrust", fresh, knowing, pairs, fresh + knowing - 2 * pairs, 0, /* parity= */ false)
+                shortage(fresh, knowing, pairs, 0, /* parity= */ false, NOBODY, NOBODY)
                         .sentence());
     }
 
+    /** Three new and one who knows it: of two left one joins the pair, or the two work together. */
     @Test
     void two_left_and_nobody_to_help() {
         assertEquals(
                 List.of(
                         "solo: all 2 do solo work or watch.",
                         "threes: 1 three, each with one who knows the drill; 1 does solo work.",
-                        "both-new: allow 1 pair of two who are both new."),
-                shortage(3, 1).choices(0));
+                        "both-new: 1 pair of two who are both new."),
+                shortage(3, 1, 1, 0, /* parity= */ false, new Shortage.Way(1, 1), new Shortage.Way(1, 0))
+                        .choices());
     }
 
     @Test
     void two_left_and_one_helper() {
         assertEquals(
                 List.of(
-                        "solo: 1 works with the instructor or an assistant, 1 does solo work or watches.",
-                        "threes: 1 three, each with one who knows the drill, and 1 with the instructor or an assistant:"
-                                + " everyone is with someone who knows it.",
-                        "both-new: allow 1 pair of two who are both new."),
-                shortage(3, 1).choices(1));
+                        "solo: 1 works with the instructor, 1 does solo work or watches.",
+                        "threes: 1 three, each with one who knows the drill, and 1 works with the instructor: everyone is"
+                                + " with someone who knows it."),
+                shortage(3, 1, 1, 1, /* parity= */ false, new Shortage.Way(1, 0), new Shortage.Way(0, 1))
+                        .choices());
     }
 
     /** Of seven left two are taken; of the other five two join the two pairs, and three are alone. */
@@ -88,10 +107,12 @@ class ShortageTest {
     void more_left_than_helpers_and_pairs_can_take() {
         assertEquals(
                 List.of(
-                        "solo: 2 work with the instructor or an assistant, 5 do solo work or watch.",
-                        "threes: 2 threes, each with one who knows the drill, and 2 with the instructor or an assistant;"
-                                + " 3 do solo work.",
-                        "both-new: allow 3 pairs of two who are both new."),
-                shortage(9, 2).choices(2));
+                        "solo: 2 work with the instructor or Marlow, 5 do solo work or watch.",
+                        "threes: 2 threes, each with one who knows the drill, and 2 work with the instructor or Marlow; 3 do"
+                                + " solo work.",
+                        "both-new: 2 pairs of two who are both new, and 2 work with the instructor or Marlow; 1 does solo"
+                                + " work."),
+                shortage(9, 2, 2, 2, /* parity= */ false, new Shortage.Way(2, 3), new Shortage.Way(2, 1))
+                        .choices());
     }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.rounds.Aim;
@@ -73,8 +74,24 @@ class WhyThisRoundTest {
         assertEquals(
                 2,
                 told.stream()
-                        .filter("Round 1: one of them joined the other's pair, as no partner was left."::equals)
+                        .filter("Round 1: they are two of a three, as somebody had no partner."::equals)
                         .count());
+    }
+
+    /** Three are new and one knows it: two of the three work together, though neither knows it. */
+    @Test
+    void two_new_ones_who_were_put_together_are_told_so() {
+        Classes classes =
+                Classes.of(3, 1).noInstructor().leftOver(LeftOver.BOTH_NEW).rounds(1);
+        Group both = classes.plan().rounds().get(0).groups().stream()
+                .filter(group -> group.kind() == Group.Kind.BOTH_NEW)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                List.of(
+                        "They work together in round 1.",
+                        "Round 1: both are new to thrust, and nobody who knows it was left for them."),
+                why(classes, both.people().get(0), both.people().get(1)));
     }
 
     /** Both are new to the thrust; A1 knows the cut. They worked together in the last class, which costs 4. */

@@ -102,10 +102,11 @@ class WorkedExampleTest {
         assertEquals(
                 List.of(
                         "thrust: 7 are new to this drill and 3 know it: at most 3 safe pairs; 4 remain.",
-                        "Choice solo: 1 works with the instructor or an assistant, 3 do solo work or watch.",
-                        "Choice threes: 3 threes, each with one who knows the drill, and 1 with the instructor or an"
-                                + " assistant: everyone is with someone who knows it.",
-                        "Choice both-new: allow 2 pairs of two who are both new."),
+                        "Choice solo: 1 works with the instructor, 3 do solo work or watch.",
+                        "Choice threes: 3 threes, each with one who knows the drill, and 1 works with the instructor:"
+                                + " everyone is with someone who knows it.",
+                        "Choice both-new: 1 pair of two who are both new, and 1 works with the instructor; 1 does solo"
+                                + " work."),
                 plan.facts().subList(0, 4));
         assertTrue(IntStream.range(0, 7)
                 .allMatch(round -> plan.rounds().get(round).groups().stream()

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
+import org.drillwright.model.Drill;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Hand;
 import org.drillwright.plan.roster.Knowledge;
@@ -41,8 +42,16 @@ class NearestPartnerTest {
         List<Person> all = new ArrayList<>(Arrays.asList(others));
         all.add(ash);
         Roster roster = new Roster(all, List.of(), List.of());
+        List<Drill> drills = all.stream()
+                .flatMap(person -> person.knows().stream())
+                .distinct()
+                .sorted()
+                .map(id -> TrainingPartnersTest.drill(id, "same"))
+                .toList();
         return new TrainingPartners(
-                        roster, List.of("beginner", "intermediate", "training"), Knowledge.of(roster, History.NONE))
+                        roster,
+                        List.of("beginner", "intermediate", "training"),
+                        new SharedDrills(drills, Knowledge.of(roster, History.NONE)))
                 .of(ash);
     }
 

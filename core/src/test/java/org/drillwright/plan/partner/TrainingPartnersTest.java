@@ -40,7 +40,7 @@ class TrainingPartnersTest {
                 name, Optional.empty(), Optional.of(hand), OptionalInt.of(skill), knows, List.of(day), false, false);
     }
 
-    private static Drill drill(String id, String hands) {
+    static Drill drill(String id, String hands) {
         String text = "title: " + id + "\nlevel: intermediate\nform: partner\nweapon: foil\nhands: " + hands
                 + "\nworks-on: [line]\nsteps: [{leader: Hold., follower: Hold.}]\n";
         return new DrillReader(School.DEFAULT)
@@ -52,7 +52,10 @@ class TrainingPartnersTest {
 
     private static final List<Drill> DRILLS = List.of(drill("a", "same"), drill("b", "same"), drill("c", "opposite"));
 
-    /** Nobody from whom one is kept apart, and nobody who never comes on the same day. */
+    /**
+     * Nobody from whom one is kept apart, and nobody who never comes on the same day. Drills a and b are for hands of one
+     * side, c for hands of both; Bo's is the left.
+     */
     @Test
     void the_nearest_in_skill_come_first() {
         assertEquals(
@@ -63,15 +66,39 @@ class TrainingPartnersTest {
                                 0,
                                 Optional.of(Hands.SAME),
                                 List.of(DayOfWeek.MONDAY),
-                                List.of("a", "b", "c")),
+                                List.of("a", "b")),
                         new TrainingPartner(
                                 "Bo",
                                 OptionalInt.of(7),
                                 0,
                                 Optional.of(Hands.OPPOSITE),
                                 List.of(DayOfWeek.MONDAY),
-                                List.of("a"))),
-                new TrainingPartners(ROSTER, List.of(), KNOWLEDGE).of(ASH));
+                                List.of())),
+                new TrainingPartners(ROSTER, List.of(), new SharedDrills(DRILLS, KNOWLEDGE)).of(ASH));
+    }
+
+    @Test
+    void who_is_away_or_does_solo_work_is_not_proposed() {
+        Roster roster = new Roster(
+                List.of(ASH, absent("Fay", /* away= */ true), absent("Gus", /* away= */ false), CY),
+                List.of(),
+                List.of());
+        assertEquals(
+                List.of("Cy"),
+                new TrainingPartners(roster, List.of(), new SharedDrills(DRILLS, KNOWLEDGE))
+                        .of(ASH).stream().map(TrainingPartner::name).toList());
+    }
+
+    private static Person absent(String name, boolean away) {
+        return new Person(
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Set.of("a"),
+                List.of(DayOfWeek.MONDAY),
+                away,
+                !away);
     }
 
     /** Of 60 minutes 15 are opening, warm-up and closing; two drills and a changeover share 45. */

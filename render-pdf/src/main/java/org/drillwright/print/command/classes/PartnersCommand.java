@@ -3,6 +3,7 @@ package org.drillwright.print.command.classes;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.drillwright.model.Level;
+import org.drillwright.plan.partner.SharedDrills;
 import org.drillwright.plan.partner.TrainingPartners;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Person;
@@ -12,6 +13,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
+import org.drillwright.print.command.planning.TeachingOrder;
 import org.drillwright.tell.PartnersText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -20,7 +22,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "partners",
         header = "Finds people near in skill who can train together outside class.",
-        description = "The nearest in skill first; nobody who is kept apart, nobody without a day in common.%n",
+        description =
+                "The nearest in skill first; nobody who is away or does solo work, nobody who is kept apart, nobody without a day in common.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})
@@ -47,7 +50,9 @@ public final class PartnersCommand implements Callable<Integer> {
         TrainingPartners partners = new TrainingPartners(
                 roster,
                 opened.folder().school().levels().stream().map(Level::name).toList(),
-                Knowledge.of(roster, opened.classes().history()));
+                new SharedDrills(
+                        TeachingOrder.of(opened.folder()),
+                        Knowledge.of(roster, opened.classes().history())));
         List<Person> people = named.isEmpty() ? roster.people() : List.of(new People(roster).person(named));
         for (Person person : people) {
             run.out().print(PartnersText.of(person.name(), partners.of(person)));

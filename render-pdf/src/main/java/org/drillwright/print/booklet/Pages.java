@@ -14,6 +14,7 @@ import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.Grid;
+import org.drillwright.print.layout.fit.TypeSize;
 import org.drillwright.print.layout.words.CardText;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
@@ -58,9 +59,16 @@ final class Pages {
         return foot(press, labels, Paragraph.of(press.faces(), List.of()), press.words(Face.BOLD, ""));
     }
 
+    /** On one line if it holds the caution and the mark; else neither is broken. */
     static Slab foot(Press press, Labels labels, Paragraph remarks, Paragraph mark) {
         Paragraph caution = press.words(Face.REGULAR, labels.text(Label.DEFERRAL_SHORT));
-        return new FootBlock(new CardText.Foot(remarks, caution, mark), press).set();
+        TypeSize type = press.scale().foot();
+        double line = (caution.onOneLine() + 1) * type.size()
+                + mark.onOneLine() * press.scale().small().size();
+        boolean one = mark.isEmpty() || line <= press.grid().inner();
+        CardText.Foot foot =
+                one ? new CardText.Foot(remarks, caution, mark) : new CardText.Foot(caution, remarks, mark);
+        return new FootBlock(foot, press).set();
     }
 
     double room() {
@@ -93,7 +101,7 @@ final class Pages {
 
     private static Slab head(Press press, String standing, int page) {
         Grid grid = press.grid();
-        var small = press.scale().small();
+        TypeSize small = press.scale().small();
         Paragraph number = press.words(Face.BOLD, String.valueOf(page));
         double wide = number.onOneLine() * small.size();
         boolean left = page % 2 == 0;

@@ -30,6 +30,6 @@ public final class PrintCards {
 
     static List<Frame> lay(int drills) {
         return CardLayout.lay(InventedDrills.first(drills), CardSize.A6, Labels.in(Language.ENGLISH), Family.dejaVu())
-                .cards();
+                .fronts();
     }
 }

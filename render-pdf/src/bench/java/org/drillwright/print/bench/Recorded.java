@@ -27,6 +27,10 @@ final class Recorded {
             case CARD -> "Sect";
             case TITLE -> "H1";
             case PARAGRAPH -> "P";
+            case LIST -> "L";
+            case ITEM -> "LI";
+            case ITEM_NAME -> "Lbl";
+            case ITEM_BODY -> "LBody";
             case TABLE -> "Table";
             case ROW -> "TR";
             case COLUMN_HEAD, ROW_HEAD -> "TH";
@@ -38,7 +42,7 @@ final class Recorded {
         return switch (role) {
             case COLUMN_HEAD -> "Column";
             case ROW_HEAD -> "Row";
-            case CARD, TITLE, PARAGRAPH, TABLE, ROW, CELL -> "";
+            case CARD, TITLE, PARAGRAPH, LIST, ITEM, ITEM_NAME, ITEM_BODY, TABLE, ROW, CELL -> "";
         };
     }
 

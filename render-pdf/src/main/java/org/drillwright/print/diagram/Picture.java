@@ -116,6 +116,6 @@ public final class Picture {
     }
 
     private Drawing drawing(double width) {
-        return drawn.computeIfAbsent(width, wide -> Drawing.of(scene, pose, wide));
+        return drawn.computeIfAbsent(width, wide -> Drawings.of(scene, wide));
     }
 }

@@ -160,8 +160,19 @@ final class Article {
             voice.author(html, step.distance(), of.tag());
             html.end("p");
         }
-        picture.ifPresent(this::picture);
+        picture.ifPresent(this::pictures);
         html.end("div").end("li").line();
+    }
+
+    /** Of a count that holds several strokes, each of them side by side. */
+    private void pictures(Picture picture) {
+        if (picture.strokes().isEmpty()) {
+            picture(picture);
+            return;
+        }
+        html.start("div", "class", "strokes");
+        picture.strokes().forEach(this::picture);
+        html.end("div");
     }
 
     private void picture(Picture picture) {

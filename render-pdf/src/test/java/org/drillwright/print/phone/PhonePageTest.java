@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,8 +21,11 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.drillwright.model.Language;
+import org.drillwright.phrase.Replay;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
+import org.drillwright.print.Told;
+import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Coverage;
 import org.junit.jupiter.api.Test;
@@ -147,6 +151,21 @@ class PhonePageTest {
     void theSameDrillsGiveTheSameBytes() {
         List<PhoneDrill> some = Pages.example().subList(20, 26);
         assertArrayEquals(Pages.page(Drills.SCHOOL, some), Pages.page(Drills.SCHOOL, some));
+    }
+
+    @Test
+    void aCountOfTwoStrokesShowsBoth() {
+        Replay replay = Told.count(
+                "foil",
+                "On guard in sixte, blades apart, at lunge distance.",
+                "Straight thrust to the high inside line with a lunge.",
+                "Parry quarte and riposte straight to the high inside line.");
+        CardSubject card = new CardSubject(
+                Drills.riposte(), Drills.SCHOOL, Optional.empty(), false, List.of(), Optional.of(replay));
+        String page =
+                new String(Pages.page(Drills.SCHOOL, List.of(new PhoneDrill(card, "en"))), StandardCharsets.UTF_8);
+        String strokes = all(page, "<div class=\"strokes\">(.*?)</div>").get(0);
+        assertEquals(2, all(strokes, "role=\"img\" aria-label=\"([^\"]*)\"").size());
     }
 
     /** WCAG 2.2, 3.1.2: the language of parts. */

@@ -51,6 +51,16 @@ public final class Flow {
         return this;
     }
 
+    /** All on one page, if a page holds them. */
+    public Flow together(List<Block> blocks) {
+        double height = blocks.stream().mapToDouble(Block::height).sum();
+        if (height > room()) {
+            turn();
+        }
+        blocks.forEach(this::add);
+        return this;
+    }
+
     public Flow table(Block head, List<Block> rows) {
         double begun = head.height() + (rows.isEmpty() ? 0 : rows.get(0).height());
         if (begun > room() && !nodes.isEmpty()) {

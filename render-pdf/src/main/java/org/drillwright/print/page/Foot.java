@@ -17,9 +17,17 @@ public final class Foot {
     private Foot() {}
 
     public static IntFunction<Block> of(Type type, Sheet sheet, Labels labels, String document) {
-        Type small = type.times(0.8);
+        return of(type.times(0.8), sheet, labels.text(Label.DEFERRAL_PAGE), document);
+    }
+
+    /**
+     * In type of a size of its own.
+     *
+     * @param first what comes before the page; may be empty
+     */
+    public static IntFunction<Block> of(Type small, Sheet sheet, String first, String document) {
         double width = sheet.inner();
-        Block deferral = small.paragraph(Face.REGULAR, labels.text(Label.DEFERRAL_PAGE), width);
+        Block deferral = small.paragraph(Face.REGULAR, first, width);
         return page -> {
             String number = String.valueOf(page);
             double room = small.width(Face.BOLD, number) + small.size();

@@ -1,154 +1,220 @@
 package org.drillwright.print.sheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
-import org.drillwright.model.Step;
-import org.drillwright.model.Turn;
 import org.drillwright.plan.evening.CardNeed;
 import org.drillwright.plan.evening.ClassPlan;
-import org.drillwright.plan.lesson.Block;
+import org.drillwright.plan.lesson.Block.Kind;
 import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.pair.Shortage;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.fit.Legibility;
+import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Flow;
+import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Sheet;
+import org.drillwright.print.page.Type;
+import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.Clock;
 import org.drillwright.tell.GroupWords;
 import org.drillwright.tell.LessonText;
 
-/** The timed lesson for the hand: times, then drill by drill gear, cards, calls and cautions. Names nobody. */
+/**
+ * The timed lesson for the hand: the class as a bar, then part by part when it begins and how long it lasts, with the
+ * counts of each drill. What all drills have alike is said once. Names nobody.
+ */
 public final class LessonSheet {
 
     static final String DEFERRAL =
-            "Fencing can hurt people, and no sheet makes a drill safe. The rules of your national"
-                    + " federation, local codes and a qualified instructor come before this sheet.";
+            "Fencing can hurt people, and no sheet makes a drill safe. Your federation’s rules, local codes and a"
+                    + " qualified instructor come first.";
 
     private final ClassPlan plan;
+    private final PairingPlan pairs;
     private final School school;
-    private final Type type;
+    private final HandType type;
+    private final double width;
     private final Flow flow;
 
-    private LessonSheet(ClassPlan plan, School school, String mark, Typefaces faces, Paper paper) {
+    private LessonSheet(ClassPlan plan, PairingPlan pairs, School school, String mark, HandType type, Sheet sheet) {
         this.plan = plan;
+        this.pairs = pairs;
         this.school = school;
-        this.type = Type.ofCapitals(faces, Legibility.inTheHand());
-        this.flow = new Flow(paper, Feet.of(type, paper, Feet.mark(mark), school.name(), ClassHead.date(plan)));
+        this.type = type;
+        this.width = sheet.inner();
+        String document = Feet.words(Feet.mark(mark), school.name(), ClassHead.date(plan));
+        this.flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, DEFERRAL, document));
     }
 
     /** @param mark of the plan that hangs; empty if none does */
     public static List<Frame> pages(
             ClassPlan plan, PairingPlan pairs, School school, SheetSize size, String mark, Typefaces faces) {
-        LessonSheet sheet = new LessonSheet(plan, school, mark, faces, Paper.upright(size));
-        List<CardNeed> cards = CardNeed.of(school, plan, pairs);
-        sheet.times();
-        sheet.toKnow(pairs);
-        for (Drill drill : plan.inOrder()) {
-            sheet.drill(
-                    drill,
-                    cards.stream()
-                            .filter(need -> need.drill().equals(drill.id()))
-                            .findFirst());
-        }
-        sheet.flow.add(sheet.type.paragraph(Role.PARAGRAPH, Face.BOLD, DEFERRAL, sheet.flow.width()));
+        Sheet paper =
+                new Sheet(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), HandType.MARGIN);
+        LessonSheet sheet = new LessonSheet(plan, pairs, school, mark, new HandType(faces), paper);
+        sheet.head();
+        sheet.toKnow();
+        sheet.parts();
         return sheet.flow.pages();
     }
 
-    private void times() {
-        double width = flow.width();
-        flow.add(type.times(1.6).paragraph(Role.TITLE, Face.BOLD, "Lesson of " + ClassHead.date(plan), width));
-        flow.add(type.paragraph(
-                Role.PARAGRAPH, Face.REGULAR, ClassHead.of(plan) + ". " + LessonText.sentence(plan.lesson()), width));
-        Columns table = Columns.shared(type, width, 2, 9, 2, 7);
-        List<Piece> rows = new ArrayList<>();
-        for (Block block : plan.lesson().blocks()) {
-            rows.add(table.row(
-                    List.of(
-                            Clock.of(block.start()),
-                            LessonText.name(block, plan),
-                            Clock.of(block.length()),
-                            LessonText.work(block, plan)),
-                    rows.size() % 2 == 1));
-        }
-        flow.table(List.of(), table.head(List.of("From", "Part", "Lasts", "Work")), rows);
-        flow.add(Piece.space(type.size()));
+    private void head() {
+        Block title = type.heading().title("Lesson of " + ClassHead.date(plan), width);
+        String begins = "begins at ________";
+        Type small = type.words();
+        double x = width - small.width(Face.REGULAR, begins);
+        Node begin = new Node.Words(
+                Role.PARAGRAPH,
+                List.of(new Mark.Text(x, type.heading().size(), small.size(), Face.REGULAR, begins, Ink.BLACK)));
+        List<Node> both = new ArrayList<>(title.nodes());
+        both.add(begin);
+        flow.add(new Block(title.height() - 6, title.marks(), both));
+        int people = plan.here().size();
+        String whole = people + (people == 1 ? " person" : " people") + ", "
+                + plan.brief().mode().word() + ". " + LessonText.sentence(plan.lesson());
+        List<Styled> words = new ArrayList<>(List.of(new Styled(whole, Face.REGULAR)));
+        words.addAll(shared("Gear", this::gear));
+        words.addAll(shared("Opening", Drill::opening));
+        words.addAll(shared("Closing", Drill::closing));
+        flow.add(type.notes().paragraph(words, width));
+        flow.add(new LessonBar(plan, type, width).block());
     }
 
-    private void toKnow(PairingPlan pairs) {
+    private String gear(Drill drill) {
+        return String.join(", ", school.gearOf(drill));
+    }
+
+    /** What more than half of the drills have alike; with one drill there is nothing to be alike. */
+    private Optional<String> common(Function<Drill, String> part) {
+        List<String> said = plan.inOrder().stream().map(part).toList();
+        return said.stream()
+                .filter(one -> said.size() > 1 && 2 * Collections.frequency(said, one) > said.size())
+                .findFirst();
+    }
+
+    /** It, and the numbers of the drills that have something else. */
+    private List<Styled> shared(String what, Function<Drill, String> part) {
+        List<Drill> drills = plan.inOrder();
+        return common(part)
+                .map(said -> {
+                    String others = IntStream.range(0, drills.size())
+                            .filter(at -> !part.apply(drills.get(at)).equals(said))
+                            .mapToObj(at -> String.valueOf(at + 1))
+                            .collect(Collectors.joining(", "));
+                    return labelled(what + " for all" + (others.isEmpty() ? "" : " but " + others), said);
+                })
+                .orElse(List.of());
+    }
+
+    /** What a drill has for itself. */
+    private List<Styled> own(String what, Function<Drill, String> part, Drill drill) {
+        String said = part.apply(drill);
+        return common(part).filter(said::equals).isPresent() ? List.of() : labelled(what, said);
+    }
+
+    private static List<Styled> labelled(String what, String said) {
+        return said.isBlank() ? List.of() : List.of(new Styled(what, Face.BOLD), new Styled(said, Face.REGULAR));
+    }
+
+    private void toKnow() {
         List<String> sentences = new ArrayList<>(plan.remarks());
         sentences.addAll(plan.lesson().moved());
         sentences.addAll(plan.lesson().advice());
+        Map<String, String> drills = new LinkedHashMap<>();
         for (Shortage shortage : pairs.shortages()) {
-            sentences.add(plan.title(shortage.drill()) + ": " + shortage.sentence());
+            drills.merge(shortage.sentence(), plan.title(shortage.drill()), (some, more) -> some + ", " + more);
         }
+        drills.forEach((sentence, titles) -> sentences.add(titles + ": " + sentence));
         sentences.addAll(GroupWords.threes(pairs, plan::repetitions));
-        if (!sentences.isEmpty()) {
-            flow.add(type.paragraph(Role.PARAGRAPH, Face.BOLD, "To know", flow.width()));
-            sentences.forEach(sentence -> flow.add(type.item(sentence, flow.width())));
-            flow.add(Piece.space(type.size()));
+        for (String sentence : sentences) {
+            List<Styled> words = List.of(new Styled("To know:", Face.BOLD), new Styled(sentence, Face.REGULAR));
+            flow.add(type.notes().paragraph(words, width));
         }
     }
 
-    private void drill(Drill drill, Optional<CardNeed> cards) {
-        double width = flow.width();
-        List<Piece> caption = new ArrayList<>();
-        caption.add(type.times(1.15).band(Role.TITLE, start(drill) + "  " + drill.title(), width));
-        caption.add(type.labelled("Gear", String.join(", ", school.gearOf(drill)), width));
-        cards.ifPresent(need -> caption.add(type.labelled("Cards", need.sentence(), width)));
-        if (!drill.opening().isBlank()) {
-            caption.add(type.labelled("Opening", drill.opening(), width));
-        }
-        Columns table = Columns.shared(type, width, 3, 7, 7, 4);
-        List<Piece> rows = new ArrayList<>();
-        for (int at = 0; at < drill.steps().size(); at++) {
-            rows.add(row(table, drill.steps().get(at), at + 1));
-        }
-        flow.table(caption, table.head(List.of("Call", "Leader", "Follower", "Distance")), rows);
-        flow.add(Piece.space(0.4 * type.size()));
-        if (!drill.closing().isBlank()) {
-            flow.add(type.labelled("Closing", drill.closing(), width));
-        }
-        cautions(drill).forEach(caution -> flow.add(type.item(caution, width)));
-        flow.add(Piece.space(type.size()));
-    }
-
-    private String start(Drill drill) {
-        return plan.lesson().blocks().stream()
-                .filter(block ->
-                        block.kind() == Block.Kind.DRILL && block.name().equals(drill.id()))
-                .map(block -> Clock.of(block.start()))
-                .findFirst()
-                .orElse("");
-    }
-
-    private static Piece row(Columns table, Step step, int count) {
-        int number = step.number().orElse(count);
-        return table.row(
-                List.of(
-                        step.call().isBlank() ? String.valueOf(number) : number + ": " + step.call(),
-                        step.leader().map(Turn::say).orElse(""),
-                        step.follower().map(Turn::say).orElse(""),
-                        step.distance()),
-                count % 2 == 0);
-    }
-
-    /** The drill's cautions, then the safety notes of its counts, each once. */
-    private static Set<String> cautions(Drill drill) {
-        Set<String> cautions = new LinkedHashSet<>(drill.cautions());
-        for (int at = 0; at < drill.steps().size(); at++) {
-            Step step = drill.steps().get(at);
-            if (!step.safety().isBlank()) {
-                cautions.add("On " + step.number().orElse(at + 1) + ": " + step.safety());
+    private void parts() {
+        List<CardNeed> cards = CardNeed.of(school, plan, pairs);
+        List<Styled> others = new ArrayList<>();
+        int drills = 0;
+        for (org.drillwright.plan.lesson.Block part : plan.lesson().blocks()) {
+            Optional<Drill> drill = part.kind() == Kind.DRILL
+                    ? plan.inOrder().stream()
+                            .filter(one -> one.id().equals(part.name()))
+                            .findFirst()
+                    : Optional.empty();
+            if (drill.isPresent()) {
+                others(others);
+                drills++;
+                flow.together(drill(part, drills, drill.get(), cards));
+            } else {
+                others.add(new Styled(Clock.of(part.start()), Face.BOLD));
+                others.add(new Styled(LessonText.name(part, plan) + ", " + Clock.of(part.length()), Face.REGULAR));
             }
         }
-        return cautions;
+        others(others);
+    }
+
+    /** Parts without drills, one behind the other. */
+    private void others(List<Styled> parts) {
+        if (!parts.isEmpty()) {
+            Mark rule = new Mark.Line(0, 0, width, 0, HandType.HEAVY, Ink.BLACK);
+            Block words = type.notes().paragraph(parts, width).moved(0, 3);
+            flow.add(new Block(words.height() + 1, List.of(rule), words.nodes()));
+            parts.clear();
+        }
+    }
+
+    private List<Block> drill(org.drillwright.plan.lesson.Block part, int number, Drill drill, List<CardNeed> cards) {
+        String work = Feet.words(
+                LessonText.work(part, plan),
+                cards.stream()
+                        .filter(need -> need.drill().equals(drill.id()))
+                        .map(CardNeed::sentence)
+                        .findFirst()
+                        .orElse(""));
+        List<Styled> before = new ArrayList<>();
+        before.addAll(own("Gear", this::gear, drill));
+        before.addAll(own("Opening", Drill::opening, drill));
+        before.addAll(labelled("Start", drill.start()));
+        before.addAll(own("Closing", Drill::closing, drill));
+        return new LessonDrill(type, width)
+                .blocks(
+                        new LessonDrill.Head(
+                                Clock.of(part.start()),
+                                Clock.of(part.length()),
+                                number + " " + drill.title(),
+                                rounds(drill)),
+                        work,
+                        before,
+                        drill);
+    }
+
+    private String rounds(Drill drill) {
+        List<Integer> rounds = pairs.rounds().stream()
+                .filter(round -> round.drill().equals(drill.id()))
+                .map(Round::number)
+                .toList();
+        if (rounds.size() < 2) {
+            return rounds.isEmpty() ? "" : "round " + rounds.get(0);
+        }
+        return "rounds " + rounds.get(0) + " to " + rounds.get(rounds.size() - 1);
     }
 }

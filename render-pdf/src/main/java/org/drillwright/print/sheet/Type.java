@@ -43,19 +43,6 @@ record Type(Typefaces faces, double size) {
         return piece(role, set(face, words, 0, 0, width), 0.35 * size);
     }
 
-    /** A head in bold, then words. */
-    Piece labelled(String label, String words, double width) {
-        return piece(
-                Role.PARAGRAPH,
-                set(
-                        List.of(new Styled(label + ":", Face.BOLD), new Styled(words, Face.REGULAR)),
-                        0,
-                        0,
-                        width,
-                        Ink.BLACK),
-                0.3 * size);
-    }
-
     /** An item behind a square. */
     Piece item(String words, double width) {
         double indent = 0.9 * size;
@@ -67,18 +54,6 @@ record Type(Typefaces faces, double size) {
                 set.height() + 0.3 * size,
                 List.of(mark),
                 List.of(new Node.Words(Role.PARAGRAPH, set.lines())),
-                set.broken().isEmpty());
-    }
-
-    /** White on a black band. */
-    Piece band(Role role, String words, double width) {
-        double pad = 0.25 * size;
-        Setting set = set(List.of(new Styled(words, Face.BOLD)), 2 * pad, pad, width - 4 * pad, Ink.WHITE);
-        double height = set.height() + 2 * pad;
-        return new Piece(
-                height + pad,
-                List.of(Mark.Shape.filled(Outline.box(new Box(0, 0, width, height)), Ink.BLACK)),
-                List.of(new Node.Words(role, set.lines())),
                 set.broken().isEmpty());
     }
 

@@ -1,0 +1,37 @@
+package org.drillwright.print.sheet;
+
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.page.Type;
+import org.drillwright.print.text.Typefaces;
+
+/** The sizes of type of sheets that are held in the hand, and the widths of rules; all in points. */
+record HandType(Typefaces faces) {
+
+    static final double THIN = 0.5;
+    static final double HEAVY = 1.5;
+    static final double MARGIN = Millimetres.toPoints(12);
+
+    Type heading() {
+        return new Type(faces, 20);
+    }
+
+    Type time() {
+        return new Type(faces, 16);
+    }
+
+    Type drill() {
+        return new Type(faces, 13);
+    }
+
+    Type words() {
+        return new Type(faces, 11.5);
+    }
+
+    Type notes() {
+        return new Type(faces, 10);
+    }
+
+    Type foot() {
+        return new Type(faces, 8.5);
+    }
+}

@@ -1,0 +1,104 @@
+package org.drillwright.print.sheet;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.drillwright.plan.evening.ClassPlan;
+import org.drillwright.plan.lesson.Block;
+import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Outline;
+import org.drillwright.print.page.Type;
+import org.drillwright.tell.Clock;
+import org.drillwright.tell.LessonText;
+
+/**
+ * A class as a bar, to scale.
+ *
+ * @param width in points
+ */
+record LessonBar(ClassPlan plan, HandType type, double width) {
+
+    private static final double HEIGHT = 22;
+    private static final int TICK = 15;
+
+    /** Between two ticks, at the least. */
+    private static final double APART = 22;
+
+    org.drillwright.print.page.Block block() {
+        List<Mark> marks = new ArrayList<>();
+        marks.add(Mark.Shape.stroked(Outline.box(new Box(0, 0, width, HEIGHT)), HandType.THIN, Ink.BLACK));
+        List<Block> parts = plan.lesson().blocks();
+        int drills = 0;
+        for (int at = 0; at < parts.size(); at++) {
+            Block part = parts.get(at);
+            boolean drill = part.kind() == Block.Kind.DRILL;
+            drills += drill ? 1 : 0;
+            double x = x(part.start());
+            double rule = drill ? 2 * HandType.HEAVY : HandType.THIN;
+            marks.add(new Mark.Line(x, 0, x, HEIGHT, rule, Ink.BLACK));
+            name(part, drill ? String.valueOf(drills) : LessonText.name(part, plan), x, marks);
+        }
+        if (!parts.isEmpty()) {
+            double end = x(parts.get(parts.size() - 1).end());
+            marks.add(new Mark.Line(end, 0, end, HEIGHT, HandType.THIN, Ink.BLACK));
+        }
+        ticks(marks);
+        double height = HEIGHT + 1.5 * type.foot().size();
+        Node figure = new Node.Figure(said(), new Box(0, 0, width, height), marks);
+        return new org.drillwright.print.page.Block(height + 4, List.of(), List.of(figure));
+    }
+
+    private String said() {
+        return "The class to scale: "
+                + plan.lesson().blocks().stream()
+                        .map(part -> Clock.of(part.start()) + " " + LessonText.name(part, plan))
+                        .collect(Collectors.joining(", "))
+                + ".";
+    }
+
+    private double whole() {
+        return Math.max(
+                1,
+                Math.max(
+                        plan.lesson().length().toSeconds(),
+                        plan.lesson().needed().toSeconds()));
+    }
+
+    private double x(Duration time) {
+        return width * time.toSeconds() / whole();
+    }
+
+    /** Where there is room for it. */
+    private void name(Block part, String words, double x, List<Mark> marks) {
+        boolean drill = part.kind() == Block.Kind.DRILL;
+        Type set = drill ? type.words() : type.foot();
+        Face face = drill ? Face.BOLD : Face.REGULAR;
+        double gap = 4;
+        if (set.width(face, words) + 2 * gap <= x(part.length())) {
+            double baseline = (HEIGHT + set.capHeight()) / 2;
+            marks.add(new Mark.Text(x + gap, baseline, set.size(), face, words, Ink.BLACK));
+        }
+    }
+
+    /** Each quarter of an hour, or less often in a long class. */
+    private void ticks(List<Mark> marks) {
+        Type small = type.foot();
+        int step = TICK;
+        while (x(Duration.ofMinutes(step)) < APART) {
+            step *= 2;
+        }
+        for (int minute = 0; minute * 60L <= whole(); minute += step) {
+            double x = x(Duration.ofMinutes(minute));
+            String words = String.valueOf(minute);
+            double wide = small.width(Face.REGULAR, words);
+            double left = Math.max(0, Math.min(width - wide, x - wide / 2));
+            marks.add(new Mark.Line(x, HEIGHT, x, HEIGHT + 3, HandType.THIN, Ink.BLACK));
+            marks.add(new Mark.Text(left, HEIGHT + 3 + small.size(), small.size(), Face.REGULAR, words, Ink.BLACK));
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package org.drillwright.print.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.model.Drill;
+import org.drillwright.model.Form;
+import org.drillwright.model.Step;
+import org.drillwright.model.Turn;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.block.Sign;
+import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Type;
+import org.drillwright.print.text.Paragraph;
+import org.drillwright.print.text.Styled;
+
+/**
+ * A drill of a lesson: its time at the left, then its title, what is done before the first count, the counts a line
+ * each, leader and follower side by side, and what is to be minded.
+ *
+ * @param width in points
+ */
+record LessonDrill(HandType type, double width) {
+
+    /** Where the words begin, behind the time. */
+    static final double AXIS = 52;
+
+    private static final double NUMBER = 13;
+    private static final double DISC = 13;
+    private static final double DISTANCE = 68;
+    private static final double GAP = 4;
+
+    /** The leader's share of what number, signs and distance leave. */
+    private static final double LEADER = 0.607;
+
+    /** So many counts hang together. */
+    private static final int CHUNK = 12;
+
+    /**
+     * What stands beside the time.
+     *
+     * @param rounds such as {@code rounds 2 to 6}; may be empty
+     */
+    record Head(String time, String length, String title, String rounds) {}
+
+    /** @param before what is done before the first count and after the last, each behind a bold word */
+    List<Block> blocks(Head head, String work, List<Styled> before, Drill drill) {
+        List<Block> caption = new ArrayList<>();
+        caption.add(head(head));
+        List<Styled> words = new ArrayList<>(List.of(new Styled(work + ".", Face.REGULAR)));
+        words.addAll(before);
+        caption.add(type.notes().paragraph(words, width - AXIS).moved(AXIS, 0));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.stack(caption));
+        for (int from = 0; from < drill.steps().size(); from += CHUNK) {
+            blocks.add(counts(drill, from, Math.min(drill.steps().size(), from + CHUNK)));
+        }
+        blocks.add(minded(drill));
+        blocks.add(Block.space(4));
+        return blocks;
+    }
+
+    private Block head(Head head) {
+        double top = 3;
+        double rounds = type.words().width(Face.REGULAR, head.rounds());
+        Setting title = type.drill().set(Face.BOLD, head.title(), AXIS, top, width - AXIS - rounds - GAP);
+        double baseline = title.lines().isEmpty() ? 16 : title.lines().get(0).baseline();
+        List<Node> nodes = new ArrayList<>();
+        Type time = type.time().width(Face.BOLD, head.time()) <= AXIS - GAP / 2 ? type.time() : type.drill();
+        nodes.add(line(time, Face.BOLD, head.time(), 0, baseline));
+        nodes.add(new Node.Words(Role.TITLE, title.lines()));
+        if (!head.rounds().isEmpty()) {
+            nodes.add(line(type.words(), Face.REGULAR, head.rounds(), width - rounds, baseline));
+        }
+        double under = baseline + Setting.LEADING * type.notes().size();
+        nodes.add(line(type.foot(), Face.REGULAR, "for " + head.length(), 0, under));
+        Mark rule = new Mark.Line(0, 0, width, 0, HandType.HEAVY, Ink.BLACK);
+        return new Block(top + title.height(), List.of(rule), nodes);
+    }
+
+    private static Node line(Type type, Face face, String words, double x, double baseline) {
+        return new Node.Words(Role.PARAGRAPH, List.of(new Mark.Text(x, baseline, type.size(), face, words, Ink.BLACK)));
+    }
+
+    private Block counts(Drill drill, int from, int end) {
+        List<Node> rows = new ArrayList<>();
+        double y = 0;
+        for (int at = from; at < end; at++) {
+            Block row = count(drill.steps().get(at), at, drill.form() == Form.SOLO);
+            rows.addAll(row.moved(0, y).nodes());
+            y += row.height();
+        }
+        return new Block(y + 1, List.of(), List.of(new Node.Group(Role.TABLE, rows)));
+    }
+
+    private Block count(Step step, int at, boolean alone) {
+        double words = AXIS + NUMBER + DISC;
+        double left = width - words - DISC - DISTANCE - 2 * GAP;
+        double other = words + LEADER * left + GAP;
+        List<Styled> called = new ArrayList<>();
+        if (!step.call().isBlank()) {
+            called.add(new Styled(step.call(), Face.BOLD));
+        }
+        step.leader().map(Turn::say).ifPresent(said -> called.add(new Styled(said, alone ? Face.BOLD : Face.REGULAR)));
+        List<Styled> answered = step.follower().stream()
+                .map(turn -> new Styled(turn.say(), Face.REGULAR))
+                .toList();
+        Setting number =
+                type.words().set(Face.BOLD, String.valueOf(step.number().orElse(at + 1)), AXIS, 0, NUMBER + DISC);
+        Setting leader = set(type.words(), called, words, LEADER * left);
+        Setting follower = set(type.words(), answered, other + DISC, (1 - LEADER) * left);
+        Setting distance = distance(step.distance(), number.lines().get(0).baseline());
+        double height =
+                Math.max(Math.max(number.height(), distance.height()), Math.max(leader.height(), follower.height()));
+        return new Block(
+                height,
+                List.of(),
+                List.of(new Node.Group(
+                        Role.ROW,
+                        List.of(
+                                new Node.Words(Role.ROW_HEAD, number.lines()),
+                                said(alone ? "Caller:" : "Leader:", true, AXIS + NUMBER, leader),
+                                said(alone ? "Class:" : "Follower:", false, other, follower),
+                                new Node.Words(Role.CELL, distance.lines())))));
+    }
+
+    private Setting set(Type size, List<Styled> words, double x, double measure) {
+        return Setting.of(
+                type.faces(), Paragraph.of(type.faces(), words), size.size(), new Setting.Column(x, 0, measure));
+    }
+
+    /** At the right end of the line, its first line level with the words. */
+    private Setting distance(String cue, double baseline) {
+        Setting set = set(type.notes(), List.of(new Styled(cue, Face.REGULAR)), width - DISTANCE, DISTANCE);
+        double down = set.lines().isEmpty() ? 0 : baseline - set.lines().get(0).baseline();
+        List<Mark.Text> lines = set.lines().stream()
+                .map(line -> line.moved(DISTANCE - type.notes().width(line.face(), line.text()), down))
+                .toList();
+        return new Setting(set.height() + down, lines, set.broken());
+    }
+
+    private Node said(String role, boolean leads, double x, Setting words) {
+        if (words.lines().isEmpty()) {
+            return new Node.Words(Role.CELL, List.of());
+        }
+        double size = type.words().size();
+        Sign.Place place =
+                new Sign.Place(x, words.lines().get(0).baseline(), type.words().capHeight());
+        return new Node.Group(
+                Role.CELL,
+                List.of(
+                        new Node.Sign(role, leads ? Sign.leader(place, size) : Sign.follower(place, size)),
+                        new Node.Words(Role.PARAGRAPH, words.lines())));
+    }
+
+    /** The safety notes of the counts, then the drill's cautions, behind one triangle. */
+    private Block minded(Drill drill) {
+        List<Styled> words = new ArrayList<>();
+        for (int at = 0; at < drill.steps().size(); at++) {
+            Step step = drill.steps().get(at);
+            if (!step.safety().isBlank()) {
+                words.add(new Styled(step.number().orElse(at + 1) + ":", Face.BOLD));
+                words.add(new Styled(step.safety(), Face.REGULAR));
+            }
+        }
+        drill.cautions().forEach(caution -> words.add(new Styled(caution, Face.REGULAR)));
+        if (words.isEmpty()) {
+            return Block.NONE;
+        }
+        Setting set = set(type.notes(), words, AXIS + NUMBER, width - AXIS - NUMBER);
+        Optional<Double> first = set.lines().stream().map(Mark.Text::baseline).findFirst();
+        Sign.Place place = new Sign.Place(AXIS, first.orElse(0.0), type.notes().capHeight());
+        return new Block(
+                set.height(),
+                List.of(),
+                List.of(
+                        new Node.Sign("Safety:", Sign.safety(place, type.words().size())),
+                        new Node.Words(Role.PARAGRAPH, set.lines())));
+    }
+}

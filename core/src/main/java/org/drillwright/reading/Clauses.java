@@ -391,7 +391,7 @@ final class Clauses {
                     return;
                 }
             }
-            at = match.map(Lexicon.Match::end).orElse(at + 1);
+            at = match.map(Lexicon.Match::end).orElse(tongue.behindPretence(sentence, at));
         }
     }
 
@@ -635,7 +635,8 @@ final class Clauses {
                 && before.filter(action -> (action instanceof Action.Parry parry
                                         && parry.position().isEmpty())
                                 || (action instanceof Action.OnBlade blade
-                                        && blade.position().isEmpty()))
+                                        && blade.position().isEmpty())
+                                || isUnaimedExtension(action))
                         .isPresent();
         if (completes && once.isPresent()) {
             replace(once.get(), span);
@@ -649,6 +650,13 @@ final class Clauses {
         }
     }
 
+    /** 'Straighten the arm and put the point in line, towards the chest': where it points is told behind it. */
+    private static boolean isUnaimedExtension(Action action) {
+        return action instanceof Action.Strike strike
+                && strike.role() == Role.EXTENSION
+                && !strike.aim().isStated();
+    }
+
     private static Optional<Action> elsewhere(Action action, Meant.Again again) {
         if (again.position().isPresent()) {
             if (action instanceof Action.Parry parry) {
@@ -659,7 +667,7 @@ final class Clauses {
                     ? Optional.of(new Action.OnBlade(blade.contact(), again.position(), blade.aim()))
                     : Optional.<Action>empty();
         }
-        if (action instanceof Action.Strike strike && strike.aim().isStated()) {
+        if (action instanceof Action.Strike strike && (strike.aim().isStated() || isUnaimedExtension(strike))) {
             return Optional.of(strike.at(again.aim()));
         }
         return action instanceof Action.Lunge lunge && lunge.aim().isStated()

@@ -86,6 +86,15 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
                 .max(Comparator.comparingInt(Lexicon.Match::end));
     }
 
+    /** Behind a token, or behind an 'as if' that begins there: it leaves nothing open. */
+    int behindPretence(List<Token> sentence, int at) {
+        return lexicon.at(sentence, at).stream()
+                .filter(match -> match.entry().category().equals("ASIFW"))
+                .mapToInt(Lexicon.Match::end)
+                .max()
+                .orElse(at + 1);
+    }
+
     /** 'He should' says what is to be done, 'should he' when. */
     private static boolean isDuty(Lexicon.Match match) {
         return match.entry().category().equals("WILL")

@@ -189,7 +189,7 @@ final class Assault {
         if (strike.falseAttack()) {
             return known && !certain;
         }
-        if (certain && !lunges && mayGoOn()) {
+        if (certain && !lunges && strike.role().stops() && mayGoOn()) {
             return false;
         }
         if (ledger.asks("measure", known, "the measure") && certain) {
@@ -204,8 +204,8 @@ final class Assault {
     }
 
     /**
-     * An arm whose lunge comes on the next count only threatens on this one: a lunge in two motions, the arm before the foot
-     * (Technical Rules t.101.3), or a stop that is begun on the partner's step (Waite 1880, p. 68).
+     * A stop whose lunge comes on the next count only threatens on this one: it is begun on the partner's step (Waite 1880,
+     * p. 68), the arm before the foot (Technical Rules t.101.3).
      */
     private boolean mayGoOn() {
         Fact<Boolean> lunges = moment.lungesNext();

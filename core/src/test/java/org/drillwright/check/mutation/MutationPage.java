@@ -50,6 +50,13 @@ final class MutationPage {
                     "disengage to the same side, it-seconda-cavazione",
                     "'Sopra il ferro' beside the low outside line is not read as a whole, and the count is said to be not fully checked."),
             Map.entry(
+                    "riposte without parry, fr-contre-de-quarte-raconte",
+                    "'Contre-riposte et touche' has a second reading, a plain thrust, which plays."),
+            Map.entry(
+                    "*, fr-contre-de-quarte-raconte",
+                    "English words put into a French tale of two who are both 'il' are not read, and the count is said to be not"
+                            + " fully checked."),
+            Map.entry(
                     "wrong cue, recover-forward",
                     "A short lunge leaves the measure open, so no cue is certainly wrong."));
 

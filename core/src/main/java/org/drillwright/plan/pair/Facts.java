@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
@@ -44,9 +45,7 @@ final class Facts {
     }
 
     private static int helped(List<Group> groups) {
-        return (int) groups.stream()
-                .filter(group -> group.kind() == Group.Kind.HELPED)
-                .count();
+        return count(groups, group -> group.kind() == Group.Kind.HELPED);
     }
 
     private Shortage shortage(String drill, RoundMaker.Base base, int left, List<Round> before) {
@@ -69,9 +68,10 @@ final class Facts {
                 way(LeftOver.BOTH_NEW, Group.Kind.BOTH_NEW, base, before));
     }
 
-    private static String helpers(List<Group> groups) {
-        return groups.stream()
-                .flatMap(group -> group.helper().stream())
+    private String helpers(List<Group> groups) {
+        return request.helpers().stream()
+                .filter(name -> groups.stream()
+                        .anyMatch(group -> group.helper().filter(name::equals).isPresent()))
                 .map(name -> name.equals(History.INSTRUCTOR) ? "the instructor" : name)
                 .collect(Collectors.joining(" or "));
     }
@@ -80,9 +80,14 @@ final class Facts {
     private Shortage.Way way(LeftOver choice, Group.Kind kind, RoundMaker.Base base, List<Round> before) {
         List<Group> groups = new LeftOvers(request.with(choice), before).placed(base.groups(), base.left());
         return new Shortage.Way(
-                (int) groups.stream().filter(group -> group.kind() == kind).count(), (int) groups.stream()
-                        .filter(group -> group.kind() == Group.Kind.SOLO)
-                        .count());
+                count(groups, group -> group.kind() == kind),
+                count(groups, group -> group.kind() == kind && group.helper().isPresent()),
+                count(groups, group -> group.kind() == Group.Kind.HELPED),
+                count(groups, group -> group.kind() == Group.Kind.SOLO));
+    }
+
+    private static int count(List<Group> groups, Predicate<Group> wanted) {
+        return (int) groups.stream().filter(wanted).count();
     }
 
     List<String> sentences() {

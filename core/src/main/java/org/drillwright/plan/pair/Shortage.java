@@ -33,9 +33,11 @@ public record Shortage(
      * What would come of a choice for those who have neither partner nor helper.
      *
      * @param groups threes, or pairs of two new ones
+     * @param taught how many of these have a helper among them
+     * @param helped who would work with a helper alone
      * @param alone who would still do solo work
      */
-    public record Way(int groups, int alone) {}
+    public record Way(int groups, int taught, int helped, int alone) {}
 
     /** The facts in one sentence. */
     public String sentence() {
@@ -60,29 +62,33 @@ public record Shortage(
             return List.of();
         }
         List<String> choices = new ArrayList<>();
-        String helping = counted(helped, "works", "work") + " with " + helper;
         choices.add("solo: "
                 + (helped == 0
                         ? "all " + left + " do solo work or watch."
                         : left == helped
-                                ? helping + "."
-                                : helping + ", "
+                                ? helping(helped) + "."
+                                : helping(helped) + ", "
                                         + counted(left - helped, "does solo work or watches", "do solo work or watch")
                                         + "."));
         if (threes.groups() > 0) {
             choices.add("threes: " + counted(threes.groups(), "three", "threes")
-                    + ", each with one who knows the drill"
-                    + (helped == 0 ? "" : ", and " + helping)
-                    + (threes.alone() == 0
-                            ? ": everyone is with someone who knows it."
-                            : "; " + counted(threes.alone(), "does", "do") + " solo work."));
+                    + ", each with one who knows the drill" + (threes.taught() > 0 ? " or teaches" : "")
+                    + rest(threes, ": everyone is with someone who knows it."));
         }
         if (bothNew.groups() > 0) {
             choices.add("both-new: " + counted(bothNew.groups(), "pair", "pairs") + " of two who are both new"
-                    + (helped == 0 ? "" : ", and " + helping)
-                    + (bothNew.alone() == 0 ? "." : "; " + counted(bothNew.alone(), "does", "do") + " solo work."));
+                    + rest(bothNew, "."));
         }
         return List.copyOf(choices);
+    }
+
+    private String rest(Way way, String nobodyAlone) {
+        return (way.helped() == 0 ? "" : ", and " + helping(way.helped()))
+                + (way.alone() == 0 ? nobodyAlone : "; " + counted(way.alone(), "does", "do") + " solo work.");
+    }
+
+    private String helping(int count) {
+        return counted(count, "works", "work") + " with " + helper;
     }
 
     private static String counted(int count, String one, String many) {

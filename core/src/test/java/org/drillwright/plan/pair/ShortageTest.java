@@ -43,7 +43,7 @@ class ShortageTest {
         assertEquals(sentence, shortage(fresh, knowing).sentence());
     }
 
-    private static final Shortage.Way NOBODY = new Shortage.Way(0, 0);
+    private static final Shortage.Way NOBODY = new Shortage.Way(0, 0, 0, 0);
 
     private static Shortage shortage(int fresh, int knowing) {
         return shortage(fresh, knowing, knowing, 0, /* parity= */ false, NOBODY, NOBODY);
@@ -87,7 +87,7 @@ class ShortageTest {
                         "solo: all 2 do solo work or watch.",
                         "threes: 1 three, each with one who knows the drill; 1 does solo work.",
                         "both-new: 1 pair of two who are both new."),
-                shortage(3, 1, 1, 0, /* parity= */ false, new Shortage.Way(1, 1), new Shortage.Way(1, 0))
+                shortage(3, 1, 1, 0, /* parity= */ false, new Shortage.Way(1, 0, 0, 1), new Shortage.Way(1, 0, 0, 0))
                         .choices());
     }
 
@@ -98,7 +98,7 @@ class ShortageTest {
                         "solo: 1 works with the instructor, 1 does solo work or watches.",
                         "threes: 1 three, each with one who knows the drill, and 1 works with the instructor: everyone is"
                                 + " with someone who knows it."),
-                shortage(3, 1, 1, 1, /* parity= */ false, new Shortage.Way(1, 0), new Shortage.Way(0, 1))
+                shortage(3, 1, 1, 1, /* parity= */ false, new Shortage.Way(1, 0, 1, 0), new Shortage.Way(0, 0, 1, 1))
                         .choices());
     }
 
@@ -112,7 +112,19 @@ class ShortageTest {
                                 + " solo work.",
                         "both-new: 2 pairs of two who are both new, and 2 work with the instructor or Marlow; 1 does solo"
                                 + " work."),
-                shortage(9, 2, 2, 2, /* parity= */ false, new Shortage.Way(2, 3), new Shortage.Way(2, 1))
+                shortage(9, 2, 2, 2, /* parity= */ false, new Shortage.Way(2, 0, 2, 3), new Shortage.Way(2, 0, 2, 1))
+                        .choices());
+    }
+
+    /** Nobody knows it: the only threes are two new ones with one who teaches, and nobody is told of twice. */
+    @Test
+    void a_three_with_one_who_teaches_is_no_turn_besides() {
+        assertEquals(
+                List.of(
+                        "solo: 1 works with the instructor, 2 do solo work or watch.",
+                        "threes: 1 three, each with one who knows the drill or teaches; 1 does solo work.",
+                        "both-new: 1 pair of two who are both new, and 1 works with the instructor."),
+                shortage(3, 0, 0, 1, /* parity= */ false, new Shortage.Way(1, 1, 0, 1), new Shortage.Way(1, 0, 1, 0))
                         .choices());
     }
 }

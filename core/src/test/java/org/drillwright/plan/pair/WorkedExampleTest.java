@@ -103,8 +103,9 @@ class WorkedExampleTest {
                 List.of(
                         "thrust: 7 are new to this drill and 3 know it: at most 3 safe pairs; 4 remain.",
                         "Choice solo: 1 works with the instructor, 3 do solo work or watch.",
-                        "Choice threes: 3 threes, each with one who knows the drill, and 1 works with the instructor:"
-                                + " everyone is with someone who knows it.",
+                        // One of the three left joins who works with the instructor, two join pairs.
+                        "Choice threes: 3 threes, each with one who knows the drill or teaches: everyone is with someone"
+                                + " who knows it.",
                         "Choice both-new: 1 pair of two who are both new, and 1 works with the instructor; 1 does solo"
                                 + " work."),
                 plan.facts().subList(0, 4));

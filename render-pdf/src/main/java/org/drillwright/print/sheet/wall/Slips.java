@@ -81,8 +81,9 @@ final class Slips {
         List<Mark> marks = new ArrayList<>();
         List<Node> nodes = new ArrayList<>();
         for (int at = 0; at < slips.size(); at++) {
+            int row = at / abreast;
             double x = left + at % abreast * WIDTH;
-            double y = sheet.margin() + at / abreast * height;
+            double y = sheet.margin() + row * height;
             nodes.addAll(slips.get(at).moved(x, y).nodes());
             marks.add(new Mark.Line(x, y + height, x + WIDTH, y + height, Rule.THIN, Ink.BLACK));
             marks.add(new Mark.Line(x + WIDTH, y, x + WIDTH, y + height, Rule.THIN, Ink.BLACK));

@@ -2,9 +2,12 @@ package org.drillwright.print;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.school.SchoolFolder;
@@ -41,6 +44,26 @@ public final class Example {
                 .filter(drill -> drill.drill().id().equals(id))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** A copy of the school with its class, for commands that keep what they planned. */
+    public static Path copyTo(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(FOLDER)) {
+            for (Path file : files.filter(Example::isOfTheSchool).toList()) {
+                Path copy = folder.resolve(FOLDER.relativize(file).toString());
+                Files.createDirectories(Objects.requireNonNull(copy.getParent()));
+                Files.copy(file, copy);
+            }
+        }
+        return folder;
+    }
+
+    private static boolean isOfTheSchool(Path file) {
+        String inside = FOLDER.relativize(file).toString();
+        return (inside.endsWith(".yaml") || inside.endsWith(".csv"))
+                && !inside.startsWith("target")
+                && !inside.startsWith("src")
+                && !inside.startsWith("classes/plans");
     }
 
     /** The drill's card, with pictures. */

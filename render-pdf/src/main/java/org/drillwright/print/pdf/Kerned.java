@@ -36,10 +36,11 @@ final class Kerned {
 
     /** Glyphs in the order of reading, each with the pen moved to its place: so they are copied and read aloud aright. */
     private static void placed(Visual visual, EmbeddedFace face, Operators page) throws IOException {
-        int count = visual.codePoints().length;
+        int count = visual.codePoints().size();
         double[] lefts = new double[count + 1];
         for (int at = 0; at < count; at++) {
-            lefts[visual.places()[at] + 1] = face.measures().advance(visual.codePoints()[at]);
+            lefts[visual.places().get(at) + 1] =
+                    face.measures().advance(visual.codePoints().get(at));
         }
         for (int place = 0; place < count; place++) {
             lefts[place + 1] += lefts[place];
@@ -47,12 +48,12 @@ final class Kerned {
         page.put('[');
         double pen = 0;
         for (int at = 0; at < count; at++) {
-            double left = lefts[visual.places()[at]];
+            double left = lefts[visual.places().get(at)];
             if (left != pen) {
                 page.number((left - pen) * THOUSANDTHS);
             }
-            page.put('<').hex(face.glyph(visual.codePoints()[at])).put('>');
-            pen = lefts[visual.places()[at] + 1];
+            page.put('<').hex(face.glyph(visual.codePoints().get(at))).put('>');
+            pen = lefts[visual.places().get(at) + 1];
         }
         page.put(']').op("TJ");
     }

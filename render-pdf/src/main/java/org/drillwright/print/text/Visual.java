@@ -1,6 +1,8 @@
 package org.drillwright.print.text;
 
 import java.text.Bidi;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * A run as it stands on paper: letters from right to left in their order, numbers and Latin words among them from left to
@@ -9,7 +11,12 @@ import java.text.Bidi;
  * @param codePoints in the order of reading
  * @param places for each the number of its place from the left
  */
-public record Visual(int[] codePoints, int[] places) {
+public record Visual(List<Integer> codePoints, List<Integer> places) {
+
+    public Visual {
+        codePoints = List.copyOf(codePoints);
+        places = List.copyOf(places);
+    }
 
     /** Marks without a glyph: what is before it goes with Latin letters, or as it would without it. */
     private static final char LEFT_TO_RIGHT = '\u200E';
@@ -44,7 +51,11 @@ public record Visual(int[] codePoints, int[] places) {
         for (int place = 0; place < order.length; place++) {
             places[order[place]] = place;
         }
-        return new Visual(codePoints, places);
+        return new Visual(listed(codePoints), listed(places));
+    }
+
+    private static List<Integer> listed(int[] numbers) {
+        return Arrays.stream(numbers).boxed().toList();
     }
 
     /** Latin words keep the full stop behind them. */

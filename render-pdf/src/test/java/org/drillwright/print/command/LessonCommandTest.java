@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.drillwright.print.Example;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -70,9 +71,8 @@ class LessonCommandTest {
 
     /** Four drills of three to five counts, as the design of the sheet measured them. */
     @Test
-    void theEveningOfTheExampleIsOnePage() {
-        String school = Path.of("..", "drills").toAbsolutePath().toString();
-        Trial trial = Trial.run(folder, "lesson", "tonight", "--school", school, "--out", "lesson.pdf");
+    void theEveningOfTheExampleIsOnePage() throws IOException {
+        Trial trial = Trial.run(Example.copyTo(folder), "lesson", "tonight", "--out", "lesson.pdf");
         assertTrue(trial.out().contains("Lesson of Wednesday 2026-12-02, 1 page."), trial.out() + trial.err());
     }
 

@@ -19,6 +19,7 @@ import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
+import org.drillwright.print.command.SchoolFiles;
 import org.drillwright.print.command.Sheets;
 import org.drillwright.print.command.Trial;
 import org.drillwright.print.frame.Box;
@@ -146,7 +147,7 @@ class ConformanceTest {
     /** Every sheet that planning prints, of the example's class. */
     @Test
     void sheetsOfAClassConform(@TempDir Path folder) throws Exception {
-        String school = Path.of("..", "drills").toAbsolutePath().toString();
+        String school = Example.copyTo(folder.resolve("school")).toString();
         for (String command : List.of(
                 "pairs tonight --sheet a3",
                 "lesson tonight",
@@ -182,7 +183,8 @@ class ConformanceTest {
     @Test
     void aBookletConforms(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("booklet.pdf");
-        Trial trial = Trial.run(Path.of("..", "drills"), "booklet", "--out", file.toString());
+        SchoolFiles.sound(folder);
+        Trial trial = Trial.run(folder, "booklet", "--out", file.toString());
         assertEquals(0, trial.code(), trial.out() + trial.err());
         assertEquals(List.of(), failures(Files.readAllBytes(file)));
     }

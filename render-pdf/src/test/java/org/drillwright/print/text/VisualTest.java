@@ -18,11 +18,11 @@ class VisualTest {
     }
 
     private static String seen(Visual visual) {
-        char[] seen = new char[visual.places().length];
+        char[] seen = new char[visual.places().size()];
         for (int at = 0; at < seen.length; at++) {
-            int codePoint = visual.codePoints()[at];
+            int codePoint = visual.codePoints().get(at);
             boolean letter = codePoint >= 0x05D0 && codePoint <= 0x05EA;
-            seen[visual.places()[at]] = (char) (letter ? codePoint - 0x05D0 + 'A' : codePoint);
+            seen[visual.places().get(at)] = (char) (letter ? codePoint - 0x05D0 + 'A' : codePoint);
         }
         return new String(seen);
     }

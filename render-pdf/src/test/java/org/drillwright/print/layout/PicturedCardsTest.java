@@ -111,8 +111,9 @@ class PicturedCardsTest {
         List<Language> languages = List.of(Language.values());
         List<Subject> drills = Example.drills();
         int step = size == CardSize.A6 ? 1 : 3;
-        for (int at = size.ordinal() % step; at < drills.size(); at += step) {
-            Language language = languages.get((at / step + size.ordinal()) % languages.size());
+        int turn = List.of(CardSize.values()).indexOf(size);
+        for (int at = turn % step; at < drills.size(); at += step) {
+            Language language = languages.get((at / step + turn) % languages.size());
             for (CardSides card :
                     lay(drills.get(at), size, Back.PICTURES, language).cards()) {
                 WholeCards.inPlace(card.front(), grid, grid.hole());

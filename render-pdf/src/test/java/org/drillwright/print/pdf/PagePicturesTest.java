@@ -129,12 +129,20 @@ class PagePicturesTest {
         return most;
     }
 
-    /**
-     * Greys of a picture added up.
-     *
-     * @param above those of all dots above and to the left of a dot
-     */
-    private record Sums(int width, int height, long[] above) {
+    /** Greys of a picture added up. */
+    private static final class Sums {
+
+        private final int width;
+        private final int height;
+
+        /** Those of all dots above and to the left of a dot. */
+        private final long[] above;
+
+        private Sums(int width, int height, long[] above) {
+            this.width = width;
+            this.height = height;
+            this.above = above;
+        }
 
         static Sums of(BufferedImage image) {
             int width = image.getWidth();

@@ -3,6 +3,7 @@ package org.drillwright.print.faults;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -100,14 +101,21 @@ class LocalesTest {
                 .start();
         assertTrue(process.waitFor(120, TimeUnit.SECONDS));
         assertEquals("", Files.readString(temporary.resolve("err")));
-        try (var made = Files.list(folder)) {
-            for (Path drill : made.filter(
-                            file -> String.valueOf(file.getFileName()).startsWith("ill"))
+        forgetWhatWasMade();
+        return new Said(Files.readString(out), bytes("cards.pdf"), bytes("booklet.pdf"), bytes("pairs.pdf"));
+    }
+
+    /** The drill that was begun, and the plan that was kept: the next run is the first again. */
+    private void forgetWhatWasMade() throws IOException {
+        try (var files = Files.walk(folder)) {
+            for (Path made : files.filter(
+                            file -> String.valueOf(file.getFileName()).startsWith("ill")
+                                    || folder.relativize(file).startsWith(Path.of("classes", "plans")))
+                    .filter(Files::isRegularFile)
                     .toList()) {
-                Files.delete(drill);
+                Files.delete(made);
             }
         }
-        return new Said(Files.readString(out), bytes("cards.pdf"), bytes("booklet.pdf"), bytes("pairs.pdf"));
     }
 
     private String bytes(String name) throws Exception {

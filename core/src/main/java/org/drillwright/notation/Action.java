@@ -211,6 +211,11 @@ public sealed interface Action {
             return new Strike(role, path, aim, true, feint, falseAttack, opposition);
         }
 
+        /** This stroke, only to threaten. */
+        public Strike asFeint() {
+            return new Strike(role, path, aim, cut, true, falseAttack, opposition);
+        }
+
         /** This stroke, with the partner's blade held out. */
         public Strike opposed() {
             return new Strike(role, path, aim, cut, feint, falseAttack, true);

@@ -293,6 +293,13 @@ final class Gloss {
     }
 
     private static Optional<Action> stroke(Action.Strike before, Action.Strike more) {
+        boolean names = more.feint()
+                && more.role() == Role.ATTACK
+                && more.path() == Path.UNSTATED
+                && !more.aim().isStated();
+        if (names) {
+            return Optional.of(before.asFeint());
+        }
         if (more.path() == Path.DECEIVE && DECEIVING.contains(before.path())) {
             return Optional.of(before.aimed(more.aim()));
         }

@@ -448,7 +448,9 @@ final class Clauses {
         others = false;
         pupilActs = pupilActs || piece.features().has("named");
         boolean apposed = piece.isForm("ing") || (piece.isForm("n") && (namesOnly() || namesAgain(piece)));
-        explains = explains || (apposed && join == Clause.Join.COMMA) || piece.features().has("names");
+        explains = explains
+                || (apposed && join == Clause.Join.COMMA)
+                || piece.features().has("names");
         int first = clauses.size();
         boolean perhapsDenied = denied && !(contrasted && (piece.isForm("base") || piece.isForm("3")));
         if (piece.features().has("open")) {

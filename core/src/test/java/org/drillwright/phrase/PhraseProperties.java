@@ -64,7 +64,7 @@ class PhraseProperties {
         return Arbitraries.of(DRILLS);
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
     void any_words_in_any_drill_are_played_and_judged(
             @ForAll("drills") Placed placed, @ForAll("texts") List<String> texts) {
         Redraft redraft = Redraft.of(placed.drill());

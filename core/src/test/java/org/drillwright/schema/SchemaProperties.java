@@ -67,7 +67,7 @@ class SchemaProperties {
             seconds-a-count: 2
             """;
 
-    @Property(tries = 6000)
+    @Property(tries = 3000)
     void drills(@ForAll long seed, @ForAll boolean block) throws JsonProcessingException {
         ObjectNode drill = new Mutilation(seed).of((ObjectNode) Verdicts.seen(DRILL));
         String text = written(drill, block);
@@ -77,7 +77,7 @@ class SchemaProperties {
         assertEquals(taken, Verdicts.schemaOfDrill(drill).isEmpty(), () -> text + Verdicts.schemaOfDrill(drill));
     }
 
-    @Property(tries = 4000)
+    @Property(tries = 2000)
     void settings(@ForAll long seed, @ForAll boolean block) throws JsonProcessingException {
         ObjectNode school = new Mutilation(seed).of((ObjectNode) Verdicts.seen(SCHOOL));
         // Whether a set's level is among the file's own levels is beyond a schema; the limits are tried by hand.

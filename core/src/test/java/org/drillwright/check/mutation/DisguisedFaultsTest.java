@@ -37,7 +37,7 @@ class DisguisedFaultsTest {
     private record Disguised(String place, Optional<Integer> step, Drill drill) {}
 
     /** In the everyday build the faults of one drill of so many are tried, always the same ones. */
-    private static final int SPREAD = 8;
+    private static final int SPREAD = 12;
 
     @ParameterizedTest
     @EnumSource(Disguise.class)

@@ -61,19 +61,6 @@ class ProcessTest {
     }
 
     @Test
-    void cardsAreTheSameBytesInEveryProcess() throws Exception {
-        Trial first = start(Map.of(), List.of(), "cards", "--set", "thrusts", "--out", "à.pdf");
-        assertEquals(0, first.code(), first.out());
-        List<String> elsewhere = List.of(
-                "-Dfile.encoding=ISO-8859-1", "-Duser.timezone=Asia/Tokyo", "-Duser.language=tr", "-Duser.country=TR");
-        assertEquals(
-                0,
-                start(Map.of(), elsewhere, "cards", "--set", "thrusts", "--out", "b.pdf")
-                        .code());
-        assertEquals(-1, Files.mismatch(folder.resolve("à.pdf"), folder.resolve("b.pdf")));
-    }
-
-    @Test
     void placeThatCannotBeWrittenIsTwo() throws Exception {
         Trial trial = start(Map.of(), List.of(), "cards", "straight", "--out", "riposte.yaml/cards.pdf");
         assertEquals(2, trial.code());

@@ -12,12 +12,14 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.impose.Volumes;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class LargeSetTest {
 
     @Test
+    @Tag("deep")
     void aHeapOf256MegabytesSufficesForAVolume() throws Exception {
         byte[] pdf = ForkedPrinting.print(ForkedPrinting.thisJava(), Volumes.CARDS, "-Xmx256m");
         try (PDDocument read = Loader.loadPDF(pdf)) {

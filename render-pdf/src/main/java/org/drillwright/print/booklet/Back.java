@@ -101,8 +101,7 @@ final class Back {
 
     private void lay(Label title, Slab how, List<Piece> pieces, Pages into) {
         String name = labels.text(title);
-        Setting set = press.balanced(press.words(Face.BOLD, name), press.scale().title(), grid.left(), 0, grid.inner());
-        Slab over = Slab.stack(List.of(Press.slab(Role.TITLE, set), press.space(0.35), how, press.space(0.5)));
+        Slab over = Slab.stack(List.of(into.title(name), press.space(0.35), how, press.space(0.5)));
         Columns columns = new Columns(grid.inner() - column, type.leading() / 4);
         columns.pages(over, pieces, into.room()).forEach(body -> into.add(name, body));
     }

@@ -26,6 +26,9 @@ public record Booklet(
     /** References to pages settle at once, or after a page number has grown by a figure. */
     private static final int MOST_ROUNDS = 4;
 
+    /** Behind the cover, which is one page. */
+    private static final int CONTENTS = 2;
+
     public Booklet {
         entries = List.copyOf(entries);
     }
@@ -33,18 +36,24 @@ public record Booklet(
     /** Those of its drills of which one part alone fills more than a page. */
     public List<String> tooLong(PageGrid paper, Labels labels, Typefaces faces) {
         Printing printing = new Printing(paper, labels, faces);
+        PageNumbers longest = longest();
         return entries.stream()
-                .filter(entry -> printing.pages(entry, new PageNumbers(Map.of()))
-                        .shares()
-                        .isEmpty())
+                .filter(entry -> printing.pages(entry, longest).shares().isEmpty())
                 .map(Entry::id)
                 .toList();
+    }
+
+    /** Numbers of which none stands beside another, and that are as long as any: no list of pages is longer later. */
+    private PageNumbers longest() {
+        Map<String, Integer> pages = new HashMap<>();
+        entries.forEach(entry -> pages.put(entry.id(), 1000 + 2 * pages.size()));
+        return new PageNumbers(pages);
     }
 
     /** All pages in the order of reading; the first lies at the right. None of its drills may be too long. */
     public List<Frame> pages(PageGrid paper, Labels labels, Typefaces faces) {
         Printing printing = new Printing(paper, labels, faces);
-        Laid laid = printing.lay(new Laid(List.of(), Map.of(), 2, 2, 2));
+        Laid laid = printing.lay(new Laid(List.of(), Map.of(), CONTENTS, CONTENTS));
         for (int round = 1; round < MOST_ROUNDS; round++) {
             Laid again = printing.lay(laid);
             if (again.isNumberedAs(laid)) {
@@ -56,7 +65,7 @@ public record Booklet(
     }
 
     /** Pages, and where things stand on them. */
-    private record Laid(List<Frame> pages, Map<String, Integer> drills, int contents, int needs, int index) {
+    private record Laid(List<Frame> pages, Map<String, Integer> drills, int needs, int index) {
 
         boolean isNumberedAs(Laid other) {
             return drills.equals(other.drills) && needs == other.needs && index == other.index;
@@ -78,9 +87,8 @@ public record Booklet(
         }
 
         DrillPages pages(Entry entry, PageNumbers numbers) {
-            CardText text = Optional.ofNullable(texts.get(entry.id())).orElseThrow();
             DrillWords words = new DrillWords(entry, entries, numbers, labels, press.faces());
-            return DrillPages.of(text, words, paper, labels);
+            return DrillPages.of(text(entry), words, paper, labels);
         }
 
         /** With the page numbers that the laying before has found. */
@@ -88,8 +96,7 @@ public record Booklet(
             PageNumbers numbers = new PageNumbers(before.drills());
             Pages pages = new Pages(press, labels);
             Front front = new Front(entries, numbers, press, labels);
-            front.cover(title, before.contents(), before.needs(), before.index(), pages);
-            int contents = pages.next();
+            front.cover(title, CONTENTS, before.needs(), before.index(), pages);
             front.contents(pages);
             Map<String, Integer> drills = new HashMap<>();
             for (Entry entry : entries) {
@@ -116,7 +123,7 @@ public record Booklet(
             if (!early) {
                 coverage.lay(pages);
             }
-            return new Laid(pages.laid(), drills, contents, needs, terms);
+            return new Laid(pages.laid(), drills, needs, terms);
         }
 
         private CardText text(Entry entry) {

@@ -11,7 +11,6 @@ import org.drillwright.explain.SetWork.Item;
 import org.drillwright.explain.SetWork.Theme;
 import org.drillwright.print.diagram.Said;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.Grid;
@@ -38,17 +37,15 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
 
     void lay(Pages into) {
         String name = labels.text(Label.COVERAGE_TITLE);
-        Grid grid = press.grid();
         Slab over = Slab.stack(List.of(
-                Press.slab(
-                        Role.TITLE,
-                        press.balanced(
-                                press.words(Face.BOLD, name), press.scale().title(), grid.left(), 0, grid.inner())),
+                into.title(name),
                 press.space(0.35),
-                press.paragraph(press.words(Face.REGULAR, labels.text(Label.COVERAGE_HOW)), grid.left()),
+                press.paragraph(
+                        press.words(Face.REGULAR, labels.text(Label.COVERAGE_HOW)),
+                        press.grid().left()),
                 press.space(0.5)));
         List<Slab> on = new ArrayList<>(List.of(over));
-        for (Slab piece : pieces()) {
+        for (Slab piece : pieces(into.room())) {
             if (Slab.stack(on).height() + piece.height() > into.room()) {
                 into.add(name, Slab.stack(on));
                 on.clear();
@@ -58,13 +55,26 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
         into.add(name, Slab.stack(on));
     }
 
-    private List<Slab> pieces() {
+    /** A table for each theme, in parts where a page is too short for it, and what is never worked. */
+    private List<Slab> pieces(double room) {
         List<Slab> pieces = new ArrayList<>();
         Rows rows = new Rows(press, lefts(), 0);
+        Slab below = press.space(0.7);
         for (Theme theme : Theme.values()) {
-            List<Slab> table = new ArrayList<>(List.of(rows.head(heads(theme))));
-            last().of(theme).forEach(item -> table.add(rows.row(row(theme, item))));
-            pieces.add(Slab.stack(List.of(rows.table(table), press.space(0.7))));
+            Slab head = rows.head(heads(theme));
+            List<Slab> table = new ArrayList<>(List.of(head));
+            double left = room - below.height() - head.height();
+            for (Item item : last().of(theme)) {
+                Slab row = rows.row(row(theme, item));
+                if (row.height() > left && table.size() > 1) {
+                    pieces.add(Slab.stack(List.of(rows.table(table), below)));
+                    table = new ArrayList<>(List.of(head));
+                    left = room - below.height() - head.height();
+                }
+                table.add(row);
+                left -= row.height();
+            }
+            pieces.add(Slab.stack(List.of(rows.table(table), below)));
         }
         pieces.add(press.list(never(), press.grid().left()));
         return pieces;

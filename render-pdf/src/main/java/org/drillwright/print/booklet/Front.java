@@ -77,14 +77,13 @@ final class Front {
             slabs.add(Press.slab(Role.PARAGRAPH, set));
             slabs.add(press.space(0.5));
         }
-        into.cover(Slab.stack(slabs), Slab.NONE);
+        into.cover(Slab.stack(slabs));
     }
 
     /** Part by part, each drill with its page, its weapon and its mark. */
     void contents(Pages into) {
         String name = labels.text(Label.CONTENTS);
-        Setting set = press.balanced(press.words(Face.BOLD, name), press.scale().title(), grid.left(), 0, grid.inner());
-        Slab title = Slab.stack(List.of(Press.slab(Role.TITLE, set), press.space(0.5)));
+        Slab title = Slab.stack(List.of(into.title(name), press.space(0.5)));
         List<Slab> on = new ArrayList<>();
         double left = into.room() - title.height();
         Slab over = title;

@@ -84,9 +84,17 @@ final class Pages {
         laid.add(press.side(Slab.stack(List.of(head(press, standing, next()), body)), foot, List.of(), draft));
     }
 
+    /** The name of what begins here. */
+    Slab title(String name) {
+        Grid grid = press.grid();
+        return Press.slab(
+                Role.TITLE,
+                press.balanced(press.words(Face.BOLD, name), press.scale().title(), grid.left(), 0, grid.inner()));
+    }
+
     /** A page without a running head, the first. */
-    void cover(Slab body, Slab foot) {
-        laid.add(press.side(body, foot, List.of(), Optional.empty()));
+    void cover(Slab body) {
+        laid.add(press.side(body, Slab.NONE, List.of(), Optional.empty()));
     }
 
     /** Ruled for whoever has the booklet, where a page would stay blank. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -76,7 +77,7 @@ final class PlanMarks {
                     .toInstant()
                     .atZone(ZoneId.systemDefault())
                     .toLocalTime();
-            return String.format("%02d:%02d, ", time.getHour(), time.getMinute());
+            return String.format(Locale.ROOT, "%02d:%02d, ", time.getHour(), time.getMinute());
         } catch (IOException unknown) {
             return "";
         }

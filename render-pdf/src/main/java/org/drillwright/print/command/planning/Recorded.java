@@ -42,8 +42,7 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
     }
 
     private static KeptPlan fresh(Tonight tonight) {
-        Wall wall = Wall.of(tonight, Optional.empty());
-        KeptPlan plan = wall.shown(List.of()).said();
+        KeptPlan plan = Wall.unprinted(tonight);
         List<String> here =
                 tonight.plan().here().stream().map(person -> person.name()).toList();
         return plan.rounds().isEmpty()

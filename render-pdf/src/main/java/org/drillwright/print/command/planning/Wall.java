@@ -39,10 +39,10 @@ public final class Wall {
     }
 
     /** A request and what came of it. */
-    private record Found(PairingRequest request, Pairing pairing, int worked) {
+    private record Found(PairingRequest request, Pairing pairing) {
 
         static Found of(PairingRequest request) {
-            return new Found(request, Pairing.of(request), request.played().size());
+            return new Found(request, Pairing.of(request));
         }
 
         List<Round> rounds() {
@@ -56,6 +56,12 @@ public final class Wall {
             return start.map(this::again).orElseGet(() -> shown(fresh()));
         }
         return start.map(kept -> changed(kept, changes)).orElseGet(() -> shown(after(fresh(), changes)));
+    }
+
+    /** The plan that is made now, whatever was printed. */
+    static KeptPlan unprinted(Tonight tonight) {
+        PairingRequest request = tonight.plan().pairing();
+        return said(tonight, Pairing.of(request).plan(), Optional.empty(), request.helpers());
     }
 
     private Found fresh() {
@@ -174,23 +180,26 @@ public final class Wall {
     private Shown shown(PairingPlan plan, Optional<Pairing> pairing, List<String> helpers) {
         Optional<Kept> head = chosen && marks.heads() > 1 ? start : marks.head();
         Optional<Kept> hangs = head.filter(kept -> kept.plan().rounds().equals(plan.rounds()));
-        KeptPlan said = hangs.map(Kept::plan)
-                .orElseGet(() -> new KeptPlan(
-                        tonight.named(),
-                        tonight.plan().brief().date(),
-                        head.map(Kept::mark),
-                        plan.firstPlanned(),
-                        cards(plan),
-                        KeptPlan.hereIn(plan.rounds(), tonight.roster().names()),
-                        helpers,
-                        plan.rounds()));
+        KeptPlan said = hangs.map(Kept::plan).orElseGet(() -> said(tonight, plan, head.map(Kept::mark), helpers));
         List<String> remarks =
                 head.map(kept -> new SincePrinted(tonight, kept).changes()).orElse(List.of());
         return new Shown(
                 plan, pairing, said, hangs, new Standing(hangs.map(Kept::mark), head.map(Kept::mark), remarks));
     }
 
-    private Map<String, String> cards(PairingPlan plan) {
+    private static KeptPlan said(Tonight tonight, PairingPlan plan, Optional<PlanMark> after, List<String> helpers) {
+        return new KeptPlan(
+                tonight.named(),
+                tonight.plan().brief().date(),
+                after,
+                plan.firstPlanned(),
+                cards(tonight, plan),
+                KeptPlan.hereIn(plan.rounds(), tonight.roster().names()),
+                helpers,
+                plan.rounds());
+    }
+
+    private static Map<String, String> cards(Tonight tonight, PairingPlan plan) {
         Map<String, String> cards = new LinkedHashMap<>();
         plan.rounds().forEach(round -> tonight.card(round.drill()).ifPresent(mark -> cards.put(round.drill(), mark)));
         return cards;

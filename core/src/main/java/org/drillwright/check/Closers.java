@@ -48,8 +48,7 @@ public final class Closers {
 
     /** Whether most schools teach a position. */
     public static boolean isUsual(Setting setting, Position position) {
-        boolean thrusting = setting.lines().contains(Line.HIGH_INSIDE);
-        return setting.parries().row(position).firm() && (!thrusting || USUAL.contains(position));
+        return setting.parries().row(position).firm() && (setting.isSabre() || USUAL.contains(position));
     }
 
     /** The parries that may close a line, in place of what was refused. */

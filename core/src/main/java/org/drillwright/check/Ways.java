@@ -1,7 +1,6 @@
 package org.drillwright.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +14,7 @@ public final class Ways {
     private record Way(String words, List<Change> changes) {}
 
     private final Fault fault;
-    /** Of each row only the first that plays is named. */
+    /** Of each row only the way that leaves least refused is named, of equals the first. */
     private final List<List<Way>> rows = new ArrayList<>();
 
     Ways(Fault fault) {
@@ -33,7 +32,7 @@ public final class Ways {
         return this;
     }
 
-    /** One way more: the first of these that plays. */
+    /** One way more: the one of these that leaves least refused, of equals the first. */
     public Ways orFirst(Map<String, Change> some) {
         rows.add(some.entrySet().stream()
                 .map(way -> new Way(way.getKey(), List.of(way.getValue())))
@@ -78,10 +77,15 @@ public final class Ways {
     }
 
     private Leaves best(Way way) {
-        return way.changes().stream()
-                .map(fault.attempt()::leaves)
-                .min(Comparator.naturalOrder())
-                .orElse(Leaves.REFUSED);
+        Leaves best = Leaves.REFUSED;
+        for (Change change : way.changes()) {
+            Leaves leaves = fault.attempt().leaves(change);
+            best = leaves.compareTo(best) < 0 ? leaves : best;
+            if (best == Leaves.NOTHING) {
+                return best;
+            }
+        }
+        return best;
     }
 
     private String partnersTurn(Leaves leaves) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -15,6 +16,7 @@ import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
+import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Span;
@@ -48,6 +50,21 @@ public interface Change {
                 refused -> refused.stream()
                         .map(clause -> clause.with(other.apply(clause.action())))
                         .toList()));
+    }
+
+    /** The same parry, of that kind. */
+    static Change parriedAs(Action.ParryKind kind) {
+        return each(action -> action instanceof Action.Parry parry
+                ? new Action.Parry(parry.position(), kind, parry.aim(), parry.inTheLunge())
+                : action);
+    }
+
+    /** A parry in each position, put where it is said. */
+    static List<Change> parries(Function<Action, Change> put) {
+        return Stream.of(Position.values())
+                .map(position -> put.apply(
+                        new Action.Parry(Optional.of(position), Action.ParryKind.UNSTATED, Aim.UNSTATED, false)))
+                .toList();
     }
 
     /** Actions at the end of the turn. */

@@ -29,7 +29,7 @@ public record Setting(
         guards = Map.copyOf(guards);
     }
 
-    boolean isSabre() {
+    public boolean isSabre() {
         return weapon == Weapon.SABRE;
     }
 

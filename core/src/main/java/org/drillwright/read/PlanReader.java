@@ -49,10 +49,10 @@ public final class PlanReader {
     private static Optional<Kept> read(SourceFile file, Findings findings) {
         return YamlDocument.compose(file, findings)
                 .map(document -> new PlanReader(new NodeReader(document, findings), findings))
-                .flatMap(PlanReader::kept);
+                .map(PlanReader::kept);
     }
 
-    private Optional<Kept> kept() {
+    private Kept kept() {
         MappingReader keys = nodes.root();
         keys.need("plan");
         form(keys);
@@ -75,7 +75,7 @@ public final class PlanReader {
             rounds.add(new Round(at + 1, drills.get(at), groups.get(at)));
         }
         KeptPlan plan = new KeptPlan(named, date, after, worked, cards, here, helpers, rounds);
-        return Optional.of(new Kept(mark.orElseGet(() -> plan.mark(PlanMark.SHORT)), plan, madeFrom));
+        return new Kept(mark.orElseGet(() -> plan.mark(PlanMark.SHORT)), plan, madeFrom);
     }
 
     private void form(Keys keys) {

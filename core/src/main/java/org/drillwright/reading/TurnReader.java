@@ -55,6 +55,7 @@ public final class TurnReader {
     private final Lately<InOne, Attempt> attemptsInOne = new Lately<>();
     private final Lately<InOne, List<String>> slips = new Lately<>();
     private final Lately<String, Utterance> forBoth = new Lately<>();
+    private final Lately<InOne, Optional<MeasureCue>> cues = new Lately<>();
     private final Map<String, PartnerNamed> partners = new ConcurrentHashMap<>();
     private final Map<String, Saying> sayings = new ConcurrentHashMap<>();
     private volatile Optional<Glossary> glossary = Optional.empty();
@@ -312,7 +313,7 @@ public final class TurnReader {
     public Optional<MeasureCue> cue(String text, String tag) {
         return tongues.stream()
                 .sorted(Comparator.comparing(tongue -> !tongue.tag().equals(tag)))
-                .flatMap(tongue -> cue(text, tongue).stream())
+                .flatMap(tongue -> cues.ask(new InOne(text, tongue), one -> cue(one.words(), one.tongue())).stream())
                 .findFirst();
     }
 

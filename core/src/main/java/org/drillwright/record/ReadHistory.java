@@ -26,9 +26,4 @@ public record ReadHistory(History history, List<Batch> batches, List<RecordLine>
                 .sorted(Comparator.comparingInt(finding -> finding.span().start()))
                 .toList();
     }
-
-    /** Whether a plan's mark was recorded for a class. */
-    public boolean tells(String plan) {
-        return batches.stream().anyMatch(batch -> batch.plan().equals(plan));
-    }
 }

@@ -2,7 +2,6 @@ package org.drillwright.school;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -67,7 +66,7 @@ public final class ClassFolder {
         Optional<Roster> roster = Optional.of(Roster.EMPTY);
         if (!rosters.isEmpty()) {
             Reading<Roster> reading = new RosterReader(school.school(), KnownSets.names(school, ids(school)))
-                    .read(DrillFiles.name(rosters.get(0)), bytes(rosters.get(0), ReadingLimits.FILE_BYTES));
+                    .read(DrillFiles.name(rosters.get(0)), DrillFiles.bytes(rosters.get(0), ReadingLimits.FILE_BYTES));
             findings.addAll(reading.findings());
             roster = reading.value().map(read -> KnownSets.spelledOut(read, school));
             rosters.stream().skip(1).forEach(more -> findings.add(second(more, rosters.get(0))));
@@ -90,7 +89,7 @@ public final class ClassFolder {
         }
         return RecordReader.read(
                 ClassFiles.RECORD,
-                bytes(file.get(), RecordReader.MOST_BYTES),
+                DrillFiles.bytes(file.get(), RecordReader.MOST_BYTES),
                 roster.get().names(),
                 ids(school));
     }
@@ -109,13 +108,6 @@ public final class ClassFolder {
         return school.entries().stream()
                 .map(entry -> DrillFiles.id(entry.file()))
                 .toList();
-    }
-
-    /** As much of a file as its reader wants to see: one byte more than it accepts. */
-    private static byte[] bytes(Path file, int most) throws IOException {
-        try (var in = Files.newInputStream(file)) {
-            return in.readNBytes(most + 1);
-        }
     }
 
     /** The people; nothing if the roster has an error, nobody if there is no roster. */
@@ -163,7 +155,7 @@ public final class ClassFolder {
     /** Reads one class, wherever it lies; the roster must have been read. */
     public Reading<ClassBrief> read(Path file) throws IOException {
         return new ClassReader(school.school(), school.habits(), roster.orElse(Roster.EMPTY), ids(school))
-                .read(DrillFiles.shownFrom(school.root(), file), bytes(file, ReadingLimits.FILE_BYTES));
+                .read(DrillFiles.shownFrom(school.root(), file), DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
     }
 
     /** The plans of a class and day that were kept; one that isn't whole, or no longer what its mark stands for, is a finding. */

@@ -33,6 +33,13 @@ public final class DrillFiles {
 
     private DrillFiles() {}
 
+    /** As much of a file as its reader wants to see: one byte more than it accepts. */
+    static byte[] bytes(Path file, int most) throws IOException {
+        try (var in = Files.newInputStream(file)) {
+            return in.readNBytes(most + 1);
+        }
+    }
+
     /**
      * What was found below a folder, by name.
      *

@@ -1,7 +1,6 @@
 package org.drillwright.school;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -100,7 +99,7 @@ final class FolderReading {
 
     private Reading<ReadSchool> readSchool(Path file) {
         try {
-            return SchoolReader.read(settingsName, bytes(file));
+            return SchoolReader.read(settingsName, DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
         } catch (IOException problem) {
             return unopened(settingsName);
         }
@@ -140,16 +139,9 @@ final class FolderReading {
 
     private static Reading<ReadDrill> readDrill(DrillFile file, DrillReader reader) {
         try {
-            return reader.read(file.id(), file.name(), bytes(file.path()));
+            return reader.read(file.id(), file.name(), DrillFiles.bytes(file.path(), ReadingLimits.FILE_BYTES));
         } catch (IOException problem) {
             return unopened(file.name());
-        }
-    }
-
-    /** As much of a file as the reader wants to see: one byte more than it accepts. */
-    private static byte[] bytes(Path file) throws IOException {
-        try (var in = Files.newInputStream(file)) {
-            return in.readNBytes(ReadingLimits.FILE_BYTES + 1);
         }
     }
 

@@ -1,7 +1,6 @@
 package org.drillwright.school;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -43,7 +42,8 @@ final class PlanFiles {
         List<Finding> findings = new ArrayList<>();
         for (Path file : ClassFiles.plans(root)) {
             if (DrillFiles.name(file).startsWith(date.toString())) {
-                Reading<Kept> reading = PlanReader.read(DrillFiles.shownFrom(root, file), bytes(file));
+                Reading<Kept> reading = PlanReader.read(
+                        DrillFiles.shownFrom(root, file), DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
                 findings.addAll(reading.findings());
                 reading.value()
                         .filter(kept -> kept.plan().named().equals(named)
@@ -69,12 +69,6 @@ final class PlanFiles {
         }
     }
 
-    private static byte[] bytes(Path file) throws IOException {
-        try (var in = Files.newInputStream(file)) {
-            return in.readNBytes(ReadingLimits.FILE_BYTES + 1);
-        }
-    }
-
     static Map<String, String> figures(Path root, Path klass) throws IOException {
         Map<String, String> figures = new LinkedHashMap<>();
         List<Path> rosters = ClassFiles.rosters(root);
@@ -85,7 +79,7 @@ final class PlanFiles {
 
     private static void put(String what, Optional<Path> file, Map<String, String> figures) throws IOException {
         if (file.isPresent()) {
-            figures.put(what, Fingerprint.figures(bytes(file.get()), FIGURES));
+            figures.put(what, Fingerprint.figures(DrillFiles.bytes(file.get(), ReadingLimits.FILE_BYTES), FIGURES));
         }
     }
 }

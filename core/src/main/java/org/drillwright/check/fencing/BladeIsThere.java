@@ -133,7 +133,7 @@ public final class BladeIsThere extends RefusalRule {
                         fault.ways()
                                 .or(
                                         "leave out the ceding",
-                                        Change.each(BladeIsThere::plain),
+                                        Change.parriedAs(Action.ParryKind.UNSTATED),
                                         Change.without(action -> action.isReply(Action.Reply.YIELD)))
                                 .or(
                                         "let the attack begin with a press or a bind",
@@ -150,12 +150,6 @@ public final class BladeIsThere extends RefusalRule {
     private static Action engaged(Action action) {
         return action instanceof Action.OnBlade change
                 ? new Action.OnBlade(Action.Contact.ENGAGE, change.position(), change.aim())
-                : action;
-    }
-
-    private static Action plain(Action action) {
-        return action instanceof Action.Parry parry
-                ? new Action.Parry(parry.position(), Action.ParryKind.UNSTATED, parry.aim(), parry.inTheLunge())
                 : action;
     }
 

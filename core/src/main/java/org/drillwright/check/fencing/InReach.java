@@ -1,11 +1,9 @@
 package org.drillwright.check.fencing;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
@@ -16,7 +14,6 @@ import org.drillwright.check.Ways;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Measure;
-import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
@@ -113,17 +110,10 @@ public final class InReach extends RefusalRule {
                     "The " + fault.by().word() + " steps on to the point of a lunge that reaches without that step.",
                     fault.ways()
                             .or("leave out the step", Change.without(Action.Step.class::isInstance))
-                            .or("parry with the step", parries())
+                            .or("parry with the step", Change.parries(Change::also))
                             .sentence());
         }
         return Sentence.none();
-    }
-
-    private static List<Change> parries() {
-        return Stream.of(Position.values())
-                .map(position -> Change.also(
-                        new Action.Parry(Optional.of(position), Action.ParryKind.UNSTATED, Aim.UNSTATED, false)))
-                .toList();
     }
 
     /** The step that is lacking, of the one who is too far away or of the other; or a start from nearer. */

@@ -100,7 +100,7 @@ public final class ParryCloses extends RefusalRule {
                             + " closes without a circle; a circular parry meets an attack in the"
                             + " other line of the same height.",
                     fault.ways()
-                            .or("leave out the circle", kind(ParryKind.UNSTATED))
+                            .or("leave out the circle", Change.parriedAs(ParryKind.UNSTATED))
                             .sentence()
                             .and(Closers.sentence(setting, fault, circle.attacked())));
         }
@@ -134,12 +134,6 @@ public final class ParryCloses extends RefusalRule {
                 .sentence();
     }
 
-    private static Change kind(ParryKind kind) {
-        return Change.each(action -> action instanceof Action.Parry parry
-                ? new Action.Parry(parry.position(), kind, parry.aim(), parry.inTheLunge())
-                : action);
-    }
-
     private static Optional<Sentence> sayWarning(Setting setting, Fault fault) {
         Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.CircleWanted circle) {
@@ -147,7 +141,10 @@ public final class ParryCloses extends RefusalRule {
                     "The hand stands in " + circle.position().word() + " already, and the attack arrives in "
                             + Sentence.the(circle.attacked()) + ": only the circular parry meets it from there.",
                     fault.ways()
-                            .or("write 'circular parry of " + circle.position().word() + "'", kind(ParryKind.CIRCULAR))
+                            .or(
+                                    "write 'circular parry of "
+                                            + circle.position().word() + "'",
+                                    Change.parriedAs(ParryKind.CIRCULAR))
                             .sentence());
         }
         if (refusal instanceof Refusal.KindDiffers kind) {
@@ -155,8 +152,8 @@ public final class ParryCloses extends RefusalRule {
                     "From " + kind.from().word() + " to " + kind.to().word() + " is a "
                             + kind.is().words() + ", not a " + kind.called().words() + ".",
                     fault.ways()
-                            .or("leave the kind out", kind(ParryKind.UNSTATED))
-                            .or("name it as it is", kind(kind.is()))
+                            .or("leave the kind out", Change.parriedAs(ParryKind.UNSTATED))
+                            .or("name it as it is", Change.parriedAs(kind.is()))
                             .sentence());
         }
         if (refusal instanceof Refusal.NothingToParry) {

@@ -1,17 +1,12 @@
 package org.drillwright.check.fencing;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.notation.Action;
-import org.drillwright.notation.Aim;
-import org.drillwright.notation.Position;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
@@ -68,24 +63,19 @@ public final class RiposteAfterParry extends RefusalRule {
                         "A counter-riposte follows the parry of a riposte, and the "
                                 + fault.by().word() + " has parried none.",
                         fault.ways()
-                                .or("parry the riposte first", parried(Change::before))
-                                .or("parry the riposte on the count before", parried(parry -> Change.nearby(-1, parry)))
+                                .or("parry the riposte first", Change.parries(Change::before))
+                                .or(
+                                        "parry the riposte on the count before",
+                                        Change.parries(parry -> Change.nearby(-1, parry)))
                                 .or("call it a riposte", Change.as(Action.Role.RIPOSTE))
                                 .or("call it an attack", Change.as(Action.Role.ATTACK))
                                 .sentence())
                 : Sentence.error(
                         "The " + fault.by().word() + " has not parried, so this is no riposte.",
                         fault.ways()
-                                .or("parry first", parried(Change::before))
-                                .or("parry on the count before", parried(parry -> Change.nearby(-1, parry)))
+                                .or("parry first", Change.parries(Change::before))
+                                .or("parry on the count before", Change.parries(parry -> Change.nearby(-1, parry)))
                                 .or("call it an attack", Change.as(Action.Role.ATTACK))
                                 .sentence());
-    }
-
-    private static List<Change> parried(Function<Action, Change> put) {
-        return Stream.of(Position.values())
-                .map(position -> put.apply(
-                        new Action.Parry(Optional.of(position), Action.ParryKind.UNSTATED, Aim.UNSTATED, false)))
-                .toList();
     }
 }

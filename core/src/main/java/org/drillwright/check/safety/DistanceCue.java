@@ -9,6 +9,7 @@ import org.drillwright.check.Subject;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.MeasureCue;
 import org.drillwright.phrase.Range;
+import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
@@ -48,52 +49,56 @@ public final class DistanceCue implements Rule {
 
     @Override
     public void judge(Subject subject, Findings findings) {
+        Names names = new Names(subject.reader(), subject.tongue());
         for (int step = 0; step < subject.drill().steps().size(); step++) {
             String written = subject.drill().steps().get(step).distance();
-            Optional<MeasureCue> cue = read(subject, written);
             if (written.isEmpty()) {
                 findings.error(
                         TEXT.id(),
                         subject.spanInStep(step, "distance"),
                         "Count " + subject.count(step) + " has no distance cue.",
                         subject.isPartnerDrill()
-                                ? "Add a line such as 'distance: " + said(subject, Measure.LUNGE) + "'. Known: "
-                                        + String.join(", ", known(subject)) + "."
-                                : "Add a line 'distance: " + said(subject, Measure.OUT)
+                                ? "Add a line such as 'distance: " + names.said(Measure.LUNGE) + "'. Known: "
+                                        + String.join(", ", names.known()) + "."
+                                : "Add a line 'distance: " + names.said(Measure.OUT)
                                         + "', or the distance to the mark. Known: "
-                                        + String.join(", ", known(subject)) + ".");
-            } else if (cue.isPresent()) {
+                                        + String.join(", ", names.known()) + ".");
+                continue;
+            }
+            Optional<MeasureCue> cue = names.read(written);
+            if (cue.isPresent()) {
                 judgeMeasure(subject, step, cue.get(), findings);
             } else {
-                Optional<String> nearest = Nearest.to(written, known(subject));
+                Optional<String> nearest = Nearest.to(written, names.known());
                 findings.error(
                         TEXT.id(),
                         subject.spanInStep(step, "distance"),
                         "'" + written + "' names no distance.",
                         nearest.map(word -> "Did you mean '" + word + "'? ").orElse("") + "Known: "
-                                + String.join(", ", known(subject)) + ", or two of them as in '"
-                                + said(subject, new MeasureCue(Measure.EXTENSION, Measure.LUNGE)) + "'.");
+                                + String.join(", ", names.known()) + ", or two of them as in '"
+                                + names.said(new MeasureCue(Measure.EXTENSION, Measure.LUNGE)) + "'.");
             }
         }
     }
 
-    private static Optional<MeasureCue> read(Subject subject, String cue) {
-        return subject.reader().cue(cue, subject.tongue());
-    }
-
-    private static String said(Subject subject, Measure measure) {
-        return said(subject, new MeasureCue(measure, measure));
-    }
-
-    private static String said(Subject subject, MeasureCue cue) {
-        return subject.reader().cue(cue, subject.tongue());
-    }
-
     /** The measures by the names that they have in the drill's language. */
-    private static List<String> known(Subject subject) {
-        return Stream.of(Measure.values())
-                .map(measure -> said(subject, measure))
-                .toList();
+    private record Names(TurnReader reader, String tongue) {
+
+        Optional<MeasureCue> read(String cue) {
+            return reader.cue(cue, tongue);
+        }
+
+        String said(Measure measure) {
+            return said(new MeasureCue(measure, measure));
+        }
+
+        String said(MeasureCue cue) {
+            return reader.cue(cue, tongue);
+        }
+
+        List<String> known() {
+            return Stream.of(Measure.values()).map(this::said).toList();
+        }
     }
 
     /**
@@ -102,22 +107,23 @@ public final class DistanceCue implements Rule {
      */
     public static Optional<String> toWrite(Subject subject, int step) {
         String cue = subject.drill().steps().get(step).distance();
+        Names names = new Names(subject.reader(), subject.tongue());
         boolean doubtful = !subject.faults().isEmpty();
-        if (doubtful || read(subject, cue).isPresent()) {
+        if (doubtful || names.read(cue).isPresent()) {
             return Optional.empty();
         }
         List<Range> measures = subject.replay().counts().get(step).measures();
         Optional<Measure> begin = measure(measures.get(0));
         Optional<Measure> end = measure(measures.get(measures.size() - 1));
         return begin.flatMap(from -> end.map(to -> new MeasureCue(from, to)))
-                .filter(known -> cue.isEmpty() || isMistyped(subject, cue, known))
-                .map(known -> said(subject, known));
+                .filter(known -> cue.isEmpty() || isMistyped(names, cue, known))
+                .map(names::said);
     }
 
-    private static boolean isMistyped(Subject subject, String cue, MeasureCue known) {
-        return Nearest.to(cue, known(subject))
+    private static boolean isMistyped(Names names, String cue, MeasureCue known) {
+        return Nearest.to(cue, names.known())
                 .filter(word -> Stream.of(known.from(), known.to())
-                        .anyMatch(measure -> said(subject, measure).equals(word)))
+                        .anyMatch(measure -> names.said(measure).equals(word)))
                 .isPresent();
     }
 

@@ -60,10 +60,7 @@ public record KeptPlan(
     public Set<String> names() {
         Set<String> names = new LinkedHashSet<>(here);
         names.addAll(helpers);
-        rounds.forEach(round -> round.groups().forEach(group -> {
-            names.addAll(group.people());
-            group.helper().ifPresent(names::add);
-        }));
+        rounds.forEach(round -> round.groups().forEach(group -> names.addAll(group.everyone())));
         return names;
     }
 

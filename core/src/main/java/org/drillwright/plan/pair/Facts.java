@@ -21,27 +21,33 @@ final class Facts {
     private final PairingRequest request;
     private final Solution solution;
     private final List<Round> rounds;
+    private final List<Shortage> shortages;
 
     Facts(PairingRequest request, Solution solution, List<Round> rounds) {
         this.request = request;
         this.solution = solution;
         this.rounds = rounds;
+        this.shortages = found();
     }
 
     /** One for each drill of the rounds planned for which not everyone has a partner. */
     List<Shortage> shortages() {
-        Map<String, Shortage> shortages = new LinkedHashMap<>();
+        return shortages;
+    }
+
+    private List<Shortage> found() {
+        Map<String, Shortage> found = new LinkedHashMap<>();
         List<RoundMaker.Base> bases = RoundMaker.bases(request, solution);
         for (int round = 0; round < bases.size(); round++) {
             String drill = request.open().get(round);
             RoundMaker.Base base = bases.get(round);
             int left = base.left().size() + helped(base.groups());
-            if (left > 0 && !shortages.containsKey(drill)) {
+            if (left > 0 && !found.containsKey(drill)) {
                 List<Round> before = rounds.subList(0, request.played().size() + round);
-                shortages.put(drill, shortage(drill, base, left, before));
+                found.put(drill, shortage(drill, base, left, before));
             }
         }
-        return List.copyOf(shortages.values());
+        return List.copyOf(found.values());
     }
 
     private static int helped(List<Group> groups) {
@@ -92,7 +98,7 @@ final class Facts {
 
     List<String> sentences() {
         List<String> facts = new ArrayList<>();
-        for (Shortage shortage : shortages()) {
+        for (Shortage shortage : shortages) {
             facts.add(shortage.drill() + ": " + shortage.sentence());
             shortage.choices().forEach(choice -> facts.add("Choice " + choice));
         }

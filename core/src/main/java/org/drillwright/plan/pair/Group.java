@@ -2,6 +2,7 @@ package org.drillwright.plan.pair;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Who works together in a round.
@@ -38,6 +39,11 @@ public record Group(Kind kind, int place, List<String> people, Optional<String> 
 
     public Group {
         people = List.copyOf(people);
+    }
+
+    /** The people, and behind them the helper. */
+    public List<String> everyone() {
+        return Stream.concat(people.stream(), helper.stream()).toList();
     }
 
     public boolean holds(String person) {

@@ -20,6 +20,7 @@ import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.Recorded;
 import org.drillwright.print.command.planning.SincePrinted;
 import org.drillwright.print.command.planning.Tonight;
+import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.write.RecordFile;
 import org.drillwright.record.ClassTold;
 import org.drillwright.record.Entry;
@@ -157,11 +158,7 @@ public final class RecordCommand implements Callable<Integer> {
 
     private static Set<String> names(Worked worked) {
         Set<String> names = new LinkedHashSet<>(worked.here());
-        worked.rounds()
-                .forEach(round -> round.groups().forEach(group -> {
-                    names.addAll(group.people());
-                    group.helper().ifPresent(names::add);
-                }));
+        worked.rounds().forEach(round -> round.groups().forEach(group -> names.addAll(group.everyone())));
         return names;
     }
 
@@ -188,17 +185,13 @@ public final class RecordCommand implements Callable<Integer> {
         }
         int back = RecordWriter.lines(lines, true);
         run.out()
-                .println(ClassFiles.RECORD + ": " + counted(RecordWriter.lines(lines, false)) + " added"
-                        + (back > 0 ? ", " + counted(back) + " taken back" : "") + of(recorded) + ".");
+                .println(ClassFiles.RECORD + ": " + Count.of(RecordWriter.lines(lines, false), "line") + " added"
+                        + (back > 0 ? ", " + Count.of(back, "line") + " taken back" : "") + of(recorded) + ".");
         tonight.kept().all().stream()
                 .filter(kept -> kept.mark().shown().equals(recorded.mark()))
                 .flatMap(kept -> new SincePrinted(tonight, kept).changes().stream())
                 .forEach(run.out()::println);
         return Exit.DONE;
-    }
-
-    private static String counted(int lines) {
-        return lines + (lines == 1 ? " line" : " lines");
     }
 
     /** What was taken for what happened. */

@@ -98,9 +98,7 @@ final class WorkedOptions {
     }
 
     private static boolean holds(Round round, String name) {
-        return round.groups().stream()
-                .anyMatch(group ->
-                        group.holds(name) || group.helper().filter(name::equals).isPresent());
+        return round.groups().stream().anyMatch(group -> group.everyone().contains(name));
     }
 
     private static Worked swapped(Worked worked, List<String> swap, People people) {

@@ -58,8 +58,7 @@ public final class SincePrinted {
     }
 
     private void parted(Round round, Group group, List<String> changes) {
-        List<String> all = new ArrayList<>(group.people());
-        group.helper().ifPresent(all::add);
+        List<String> all = group.everyone();
         for (int one = 0; one < all.size(); one++) {
             for (String other : all.subList(one + 1, all.size())) {
                 if (tonight.roster().areApart(all.get(one), other)) {

@@ -68,8 +68,7 @@ record TwoLines(List<String> left, List<String> right, int step) {
         List<String> there = new ArrayList<>();
         for (Group group : round.groups()) {
             if (group.place() == place) {
-                there.addAll(group.people());
-                group.helper().ifPresent(there::add);
+                there.addAll(group.everyone());
             }
         }
         return there;

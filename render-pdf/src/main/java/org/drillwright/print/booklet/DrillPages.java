@@ -64,8 +64,11 @@ final class DrillPages {
         Press press = Press.of(text, paper.grid(), words.faces());
         Function<CardText, DrillPages> laid = some -> new DrillPages(some, words, paper, press, labels);
         DrillPages whole = laid.apply(text);
+        if (whole.isOnePage()) {
+            return whole;
+        }
         DrillPages fewer = laid.apply(text.withoutQuietPictures());
-        return !whole.isOnePage() && fewer.isOnePage() ? fewer : whole;
+        return fewer.isOnePage() ? fewer : whole;
     }
 
     Slab foot() {
@@ -128,7 +131,7 @@ final class DrillPages {
             boolean last = page == shares.size() - 1;
             Slab above = page == 0 ? Slab.stack(List.of(anchor(anchor), header)) : continued(from, to);
             Slab below = last ? Slab.stack(List.of(closing, behind)) : Slab.NONE;
-            Slab body = body(above, counts.subList(from, to), below);
+            Slab body = body(above, from, to, below);
             bodies.add(text.rightToLeft() ? mirrored(body) : body);
             from = to;
         }
@@ -139,12 +142,9 @@ final class DrillPages {
         return new Mirrored(press.grid().width(), press.faces()).slab(slab);
     }
 
-    private Slab body(Slab above, List<Slab> counts, Slab below) {
-        double needed = above.height()
-                + heads.height()
-                + below.height()
-                + counts.stream().mapToDouble(Slab::height).sum();
-        Slab table = new CountTable(press).set(heads, counts, room - needed);
+    private Slab body(Slab above, int from, int to, Slab below) {
+        double needed = above.height() + heads.height() + below.height() + sum(from, to);
+        Slab table = new CountTable(press).set(heads, counts.subList(from, to), room - needed);
         return Slab.stack(List.of(above, table, below));
     }
 

@@ -33,7 +33,7 @@ public final class Flow {
     }
 
     /** The number of the page that is being filled. */
-    public int page() {
+    private int page() {
         return first + pages.size();
     }
 

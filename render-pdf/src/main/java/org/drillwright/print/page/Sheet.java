@@ -18,10 +18,6 @@ public record Sheet(double width, double height, double margin) {
         return new Sheet(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), MARGIN);
     }
 
-    public static Sheet lying(SheetSize size) {
-        return new Sheet(Millimetres.toPoints(size.height()), Millimetres.toPoints(size.width()), MARGIN);
-    }
-
     /** Between the margins. */
     public double inner() {
         return width - 2 * margin;

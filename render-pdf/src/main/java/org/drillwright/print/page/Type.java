@@ -47,11 +47,6 @@ public record Type(Typefaces faces, double size) {
         return block(Role.PARAGRAPH, set(face, words, 0, 0, width), 0.4);
     }
 
-    /** A head in bold, then words. */
-    public Block labelled(String label, String words, double width) {
-        return paragraph(List.of(new Styled(label, Face.BOLD), new Styled(words, Face.REGULAR)), width);
-    }
-
     public Block paragraph(List<Styled> words, double width) {
         Paragraph all = Paragraph.of(faces, words);
         return block(Role.PARAGRAPH, Setting.of(faces, all, size, new Setting.Column(0, 0, width)), 0.4);

@@ -24,8 +24,8 @@ final class Strokes {
     /** How far up a hand goes from where it is, in metres, the least first. */
     private static final double[] ASIDE = {0, -0.06, 0.06, -0.12, 0.12, -0.18, 0.18, -0.24};
 
-    /** How far a blade turns from where it is, in degrees. */
-    private static final int MOST_TURNED = 40;
+    /** How far a blade turns from where it is, in degrees, the least first. */
+    private static final int[] TURNED = {0, -10, 10, -20, 20, -30, 30, -40, 40};
 
     private final Stands stands;
     private final Scene scene;
@@ -243,14 +243,15 @@ final class Strokes {
     private Person clearing(Stand defender, Person attacker, Blade rest) {
         BladePlay play = new BladePlay(stands.length(), camera);
         Optional<Hold> hold = answering(defender);
-        for (double moved : hold.isPresent() ? ASIDE : new double[0]) {
-            for (int turned = 0; turned <= MOST_TURNED; turned += 10) {
-                for (int sign : new int[] {-1, 1}) {
-                    Hold aside = hold.get().moved(0, 0, moved).turned(sign * turned, 0);
-                    Person person = play.passive(new BladePlay.Armed(defender, aside), attacker);
-                    if (leaves(person, rest) && clear(person, attacker)) {
-                        return person;
-                    }
+        if (hold.isEmpty()) {
+            return facing(defender, attacker);
+        }
+        for (double moved : ASIDE) {
+            for (int turned : TURNED) {
+                Hold aside = hold.get().moved(0, 0, moved).turned(turned, 0);
+                Person person = play.passive(new BladePlay.Armed(defender, aside), attacker);
+                if (leaves(person, rest) && clear(person, attacker)) {
+                    return person;
                 }
             }
         }

@@ -4,11 +4,9 @@ import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
 
-/** The sizes of type of sheets that are held in the hand, and the widths of rules; all in points. */
+/** The sizes of type of sheets that are held in the hand, in points. */
 record HandType(Typefaces faces) {
 
-    static final double THIN = 0.5;
-    static final double HEAVY = 1.5;
     static final double MARGIN = Millimetres.toPoints(12);
 
     Type heading() {

@@ -12,6 +12,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Type;
 import org.drillwright.tell.Clock;
 import org.drillwright.tell.LessonText;
@@ -31,7 +32,7 @@ record LessonBar(ClassPlan plan, HandType type, double width) {
 
     org.drillwright.print.page.Block block() {
         List<Mark> marks = new ArrayList<>();
-        marks.add(Mark.Shape.stroked(Outline.box(new Box(0, 0, width, HEIGHT)), HandType.THIN, Ink.BLACK));
+        marks.add(Mark.Shape.stroked(Outline.box(new Box(0, 0, width, HEIGHT)), Press.THIN, Ink.BLACK));
         List<Block> parts = plan.lesson().blocks();
         int drills = 0;
         for (int at = 0; at < parts.size(); at++) {
@@ -39,13 +40,13 @@ record LessonBar(ClassPlan plan, HandType type, double width) {
             boolean drill = part.kind() == Block.Kind.DRILL;
             drills += drill ? 1 : 0;
             double x = x(part.start());
-            double rule = drill ? 2 * HandType.HEAVY : HandType.THIN;
+            double rule = drill ? 2 * Press.HEAVY : Press.THIN;
             marks.add(new Mark.Line(x, 0, x, HEIGHT, rule, Ink.BLACK));
             name(part, drill ? String.valueOf(drills) : LessonText.name(part, plan), x, marks);
         }
         if (!parts.isEmpty()) {
             double end = x(parts.get(parts.size() - 1).end());
-            marks.add(new Mark.Line(end, 0, end, HEIGHT, HandType.THIN, Ink.BLACK));
+            marks.add(new Mark.Line(end, 0, end, HEIGHT, Press.THIN, Ink.BLACK));
         }
         ticks(marks);
         double height = HEIGHT + 1.5 * type.foot().size();
@@ -97,7 +98,7 @@ record LessonBar(ClassPlan plan, HandType type, double width) {
             String words = String.valueOf(minute);
             double wide = small.width(Face.REGULAR, words);
             double left = Math.max(0, Math.min(width - wide, x - wide / 2));
-            marks.add(new Mark.Line(x, HEIGHT, x, HEIGHT + 3, HandType.THIN, Ink.BLACK));
+            marks.add(new Mark.Line(x, HEIGHT, x, HEIGHT + 3, Press.THIN, Ink.BLACK));
             marks.add(new Mark.Text(left, HEIGHT + 3 + small.size(), small.size(), Face.REGULAR, words, Ink.BLACK));
         }
     }

@@ -12,6 +12,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.block.Sign;
 import org.drillwright.print.page.Block;
@@ -79,7 +80,7 @@ record LessonDrill(HandType type, double width) {
         }
         double under = baseline + Setting.LEADING * type.notes().size();
         nodes.add(line(type.foot(), Face.REGULAR, "for " + head.length(), 0, under));
-        Mark rule = new Mark.Line(0, 0, width, 0, HandType.HEAVY, Ink.BLACK);
+        Mark rule = new Mark.Line(0, 0, width, 0, Press.HEAVY, Ink.BLACK);
         return new Block(top + title.height(), List.of(rule), nodes);
     }
 

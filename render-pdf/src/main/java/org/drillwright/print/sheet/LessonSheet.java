@@ -25,6 +25,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
@@ -175,7 +176,7 @@ public final class LessonSheet {
     /** Parts without drills, one behind the other. */
     private void others(List<Styled> parts) {
         if (!parts.isEmpty()) {
-            Mark rule = new Mark.Line(0, 0, width, 0, HandType.HEAVY, Ink.BLACK);
+            Mark rule = new Mark.Line(0, 0, width, 0, Press.HEAVY, Ink.BLACK);
             Block words = type.notes().paragraph(parts, width).moved(0, 3);
             flow.add(new Block(words.height() + 1, List.of(rule), words.nodes()));
             parts.clear();

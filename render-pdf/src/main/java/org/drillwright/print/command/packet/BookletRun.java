@@ -68,7 +68,8 @@ public final class BookletRun {
             return refusal.close();
         }
         PageGrid grid = binding == Binding.LARGE ? PageGrid.whole(sheet) : PageGrid.half(sheet);
-        List<String> tooLong = book(picks.title(), printable, labels).tooLong(grid, labels, faces);
+        Booklet all = book(picks.title(), printable, labels);
+        List<String> tooLong = all.tooLong(grid, labels, faces);
         tooLong.forEach(id -> refusal.weigh(List.of(new Problem(
                 Problem.Kind.NOT_PRINTED,
                 id,
@@ -79,7 +80,7 @@ public final class BookletRun {
         if (refusal.stops(whole.size())) {
             return refusal.close();
         }
-        Booklet book = book(picks.title(), whole, labels);
+        Booklet book = tooLong.isEmpty() ? all : book(picks.title(), whole, labels);
         List<Frame> pages = book.pages(grid, labels, faces);
         DocumentInfo info = new DocumentInfo(picks.title(), school.language().locale());
         write(book, pages, new Whole(target, shown, info, faces));

@@ -20,7 +20,7 @@ final class EveningGrid {
     private static final int MOST_NAMES = 24;
 
     /** As a share of the type: 45 mm at the least. */
-    private static final double LONGEST_NAME = 6.7;
+    static final double LONGEST_NAME = 6.7;
 
     private static final double GAP = 0.12;
     private static final double WIDEST_COLUMN = 3;

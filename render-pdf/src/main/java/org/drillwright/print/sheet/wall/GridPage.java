@@ -8,6 +8,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Type;
@@ -82,7 +83,7 @@ record GridPage(
         double top = margin + head.height();
         double y = top + heads(notice);
         table.add(heads(top, y));
-        marks.add(rule(y, Rule.HEAVY));
+        marks.add(rule(y, Press.HEAVY));
         double shares = height(notice, rows.stream().map(Evening.Row::name).toList(), name);
         double loose = Math.min(LOOSEST, Math.max(1, room(notice, head) / (size * shares)));
         for (int at = 0; at < rows.size(); at++) {
@@ -90,7 +91,7 @@ record GridPage(
             table.add(row(rows.get(at), y, height));
             y += height;
             boolean heavy = at % TOGETHER == TOGETHER - 1 || at == rows.size() - 1;
-            marks.add(rule(y, heavy ? Rule.HEAVY : Rule.THIN));
+            marks.add(rule(y, heavy ? Press.HEAVY : Press.THIN));
         }
         uprights(top, y, marks);
         List<Node> nodes = new ArrayList<>(placed.nodes());
@@ -111,9 +112,9 @@ record GridPage(
                 .orElse(0);
         for (int at = 0; at < rounds.size(); at++) {
             if (begins(at)) {
-                marks.add(new Mark.Line(x(at), top, x(at), end, Rule.HEAVY, Ink.BLACK));
+                marks.add(new Mark.Line(x(at), top, x(at), end, Press.HEAVY, Ink.BLACK));
             } else if (column - widest < TIGHT * size) {
-                marks.add(new Mark.Line(x(at), end, x(at), top + heads(notice), Rule.THIN, Ink.BLACK));
+                marks.add(new Mark.Line(x(at), end, x(at), top + heads(notice), Press.THIN, Ink.BLACK));
             }
         }
     }

@@ -11,6 +11,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Styled;
@@ -21,7 +22,6 @@ final class LinesPage {
     private static final double USUAL = 33;
     private static final double LEADING = 50.0 / 33;
     private static final double LOOSEST = 1.2;
-    private static final double LONGEST_NAME = 6.7;
     private static final double HEAD = 14;
 
     /** About the place, as shares of the type. */
@@ -48,7 +48,8 @@ final class LinesPage {
 
     private List<String> shown(List<String> left, List<String> right, List<String> some) {
         List<String> all = Stream.concat(left.stream(), right.stream()).toList();
-        Map<String, String> shown = ShortNames.of(all, name -> notice.type(1).width(Face.BOLD, name) > LONGEST_NAME);
+        Map<String, String> shown =
+                ShortNames.of(all, name -> notice.type(1).width(Face.BOLD, name) > EveningGrid.LONGEST_NAME);
         return some.stream().map(name -> shown.getOrDefault(name, name)).toList();
     }
 
@@ -130,18 +131,18 @@ final class LinesPage {
                 "stays",
                 "place",
                 "walks"));
-        marks.add(rule(y, Rule.HEAVY));
+        marks.add(rule(y, Press.HEAVY));
         double top = y;
         for (int at = from; at < end; at++) {
             double baseline = y + (height + type.capHeight()) / 2;
             table.add(row(
                     type, Face.BOLD, baseline, size, Role.CELL, left.get(at), String.valueOf(at + 1), right.get(at)));
             y += height;
-            marks.add(rule(y, Rule.THIN));
+            marks.add(rule(y, Press.THIN));
         }
         for (int side = -1; side <= 1; side += 2) {
             double x = middle() + side * place * size / 2;
-            marks.add(new Mark.Line(x, top, x, y, Rule.HEAVY, Ink.BLACK));
+            marks.add(new Mark.Line(x, top, x, y, Press.HEAVY, Ink.BLACK));
         }
         List<Node> nodes = new ArrayList<>(placed.nodes());
         nodes.add(new Node.Group(Role.TABLE, table));

@@ -15,6 +15,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Sheet;
@@ -85,13 +86,13 @@ final class Slips {
             double x = left + at % abreast * WIDTH;
             double y = sheet.margin() + row * height;
             nodes.addAll(slips.get(at).moved(x, y).nodes());
-            marks.add(new Mark.Line(x, y + height, x + WIDTH, y + height, Rule.THIN, Ink.BLACK));
-            marks.add(new Mark.Line(x + WIDTH, y, x + WIDTH, y + height, Rule.THIN, Ink.BLACK));
+            marks.add(new Mark.Line(x, y + height, x + WIDTH, y + height, Press.THIN, Ink.BLACK));
+            marks.add(new Mark.Line(x + WIDTH, y, x + WIDTH, y + height, Press.THIN, Ink.BLACK));
             if (at < abreast) {
-                marks.add(new Mark.Line(x, y, x + WIDTH, y, Rule.THIN, Ink.BLACK));
+                marks.add(new Mark.Line(x, y, x + WIDTH, y, Press.THIN, Ink.BLACK));
             }
             if (at % abreast == 0) {
-                marks.add(new Mark.Line(x, y, x, y + height, Rule.THIN, Ink.BLACK));
+                marks.add(new Mark.Line(x, y, x, y + height, Press.THIN, Ink.BLACK));
             }
         }
         return notice.page(marks, nodes, FOOT);

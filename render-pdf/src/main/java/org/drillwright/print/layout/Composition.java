@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
@@ -71,14 +73,27 @@ final class Composition {
     /** How many counts go on each side; nothing if one part fits no side. */
     private Optional<List<Integer>> share(Optional<String> ofSeveral) {
         double once = heads.height() + foot.height();
-        double over = Math.max(over(0, false).height(), over(0, true).height());
-        return new Sides(
-                        side -> press.room()
-                                - once
-                                - header(side, 0, 1, ofSeveral).height(),
-                        closing.height(),
-                        over)
+        double over = highest(
+                from -> Math.max(over(from, false).height(), over(from, true).height()));
+        return new Sides(side -> press.room() - once - header(side, ofSeveral), closing.height(), over)
                 .share(counts.stream().map(Slab::height).toList());
+    }
+
+    /** The highest of what may have to be said of the counts from one on: of all, of the last two, of the last, of none. */
+    private double highest(IntToDoubleFunction height) {
+        int all = counts.size();
+        return IntStream.of(0, all - 2, all - 1, all)
+                .filter(from -> from >= 0)
+                .mapToDouble(height)
+                .max()
+                .orElse(0);
+    }
+
+    /** Where the counts of a further side begin and end is not known yet. */
+    private double header(int side, Optional<String> ofSeveral) {
+        return side == 0
+                ? header.first(ofSeveral).height()
+                : highest(from -> header(side, from, counts.size(), ofSeveral).height());
     }
 
     boolean isWhole() {

@@ -1,5 +1,6 @@
 package org.drillwright.lexicon;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -26,7 +27,7 @@ final class Clipping {
      */
     Clipping(Set<String> words, Set<String> listed) {
         this.words = List.copyOf(new TreeSet<>(words));
-        this.listed = Set.copyOf(listed);
+        this.listed = Collections.unmodifiableSet(listed);
     }
 
     /** The only word that it may stand for; nothing if it stands for itself. Of words that grow out of one another the shortest. */

@@ -1,15 +1,14 @@
 package org.drillwright.lexicon;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Reads a word list. A line is {@code CATEGORY lemma|lemma feature=value … [par=…]}, or begins with a word in small
@@ -17,6 +16,9 @@ import java.util.stream.Stream;
  * {@code trailing}, {@code short}, {@code shortened}, {@code clipped}.
  */
 public final class LexiconFile {
+
+    private static final Pattern PARTED = Pattern.compile("[ '-]");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     private final List<Paradigm> paradigms = new ArrayList<>();
     private final List<String> listedForms = new ArrayList<>();
@@ -40,7 +42,7 @@ public final class LexiconFile {
         LexiconFile file = new LexiconFile();
         for (String line : Table.of(lines)) {
             try {
-                file.take(Arrays.asList(line.split("\\s+")));
+                file.take(List.of(BLANKS.split(line)));
             } catch (IllegalArgumentException e) {
                 throw new IllegalArgumentException(e.getMessage() + " in the line: " + line, e);
             }
@@ -55,7 +57,7 @@ public final class LexiconFile {
         Set<String> listed = clipped.isEmpty()
                 ? Set.of()
                 : spelt.stream()
-                        .flatMap(form -> Stream.of(form.words().split("[ '-]")))
+                        .flatMap(form -> PARTED.splitAsStream(form.words()))
                         .collect(Collectors.toSet());
         return new Clipping(clipped, listed);
     }

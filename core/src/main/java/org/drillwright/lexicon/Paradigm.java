@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -12,10 +14,11 @@ import java.util.regex.Pattern;
  * How the words of one kind are inflected: for each form the ending, as data of the language.
  *
  * @param name the category it belongs to, or the name that an entry asks for
+ * @param ending letters that each of its words ends with: most words are of another kind, and are seen to be by these
  * @param lemma which words it fits
- * @param forms for each form, in the order of the file, the replacement that makes it of the lemma
+ * @param forms for each form, in the order of the file, what makes it of the lemma
  */
-record Paradigm(String name, Pattern lemma, Map<String, String> forms) {
+record Paradigm(String name, String ending, Pattern lemma, Map<String, List<String>> forms) {
 
     Paradigm {
         forms = new LinkedHashMap<>(forms);
@@ -23,29 +26,52 @@ record Paradigm(String name, Pattern lemma, Map<String, String> forms) {
 
     /** Reads {@code NAME PATTERN form=replacement …}; a form may stand several times. */
     static Paradigm parse(List<String> words) {
-        Map<String, String> forms = new LinkedHashMap<>();
+        Map<String, List<String>> forms = new LinkedHashMap<>();
         for (String word : words.subList(2, words.size())) {
             int sign = word.indexOf('=');
             if (sign <= 0) {
                 throw new IllegalArgumentException("'" + word + "' is no form of a paradigm");
             }
-            forms.merge(word.substring(0, sign), word.substring(sign + 1), (one, other) -> one + "/" + other);
+            forms.computeIfAbsent(word.substring(0, sign), form -> new ArrayList<>())
+                    .addAll(List.of(word.substring(sign + 1).split("/")));
         }
-        return new Paradigm(words.get(0), Pattern.compile("^(?:" + words.get(1) + ")$"), forms);
+        return new Paradigm(words.get(0), ending(words.get(1)), Pattern.compile(words.get(1)), forms);
+    }
+
+    private static String ending(String pattern) {
+        int from = pattern.length();
+        while (from > 0 && Character.isLetter(pattern.charAt(from - 1))) {
+            from--;
+        }
+        return pattern.indexOf('|') < 0 ? pattern.substring(from) : "";
     }
 
     /** The forms of a word, each with its name; empty if the word is not of this kind. */
     Optional<List<Map.Entry<String, String>>> inflect(String word) {
+        if (!word.endsWith(ending)) {
+            return Optional.empty();
+        }
         Matcher matcher = lemma.matcher(word);
         if (!matcher.matches()) {
             return Optional.empty();
         }
         List<Map.Entry<String, String>> made = new ArrayList<>();
-        forms.forEach((form, endings) -> {
-            for (String ending : endings.split("/")) {
-                made.add(Map.entry(form, matcher.replaceFirst(ending)));
-            }
-        });
+        forms.forEach((form, templates) ->
+                templates.forEach(template -> made.add(Map.entry(form, filled(template, matcher)))));
         return Optional.of(made);
+    }
+
+    /** A template with the groups that it names: {@code $0} is the whole word. */
+    private static String filled(String template, MatchResult groups) {
+        StringBuilder word = new StringBuilder();
+        for (int at = 0; at < template.length(); at++) {
+            if (template.charAt(at) == '$') {
+                at++;
+                word.append(Objects.requireNonNullElse(groups.group(template.charAt(at) - '0'), ""));
+            } else {
+                word.append(template.charAt(at));
+            }
+        }
+        return word.toString();
     }
 }

@@ -20,7 +20,9 @@ public final class Table {
     public static List<String> of(List<String> lines) {
         Set<String> seen = new HashSet<>();
         return lines.stream()
-                .map(line -> REMARK.matcher(line).replaceFirst("").strip())
+                .map(line -> line.indexOf('#') < 0
+                        ? line.strip()
+                        : REMARK.matcher(line).replaceFirst("").strip())
                 .filter(line -> !line.isEmpty())
                 .peek(line -> {
                     if (!seen.add(line)) {

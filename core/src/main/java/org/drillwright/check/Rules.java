@@ -27,6 +27,7 @@ import org.drillwright.check.fencing.RecoverFirst;
 import org.drillwright.check.fencing.RiposteAfterParry;
 import org.drillwright.check.fencing.SomethingToRenew;
 import org.drillwright.check.fencing.TurnsAgree;
+import org.drillwright.check.folder.InASet;
 import org.drillwright.check.folder.NoTwins;
 import org.drillwright.check.folder.OneMark;
 import org.drillwright.check.folder.OneTitleASet;
@@ -93,7 +94,7 @@ public final class Rules {
 
     /** What is asked of the folder as a whole. */
     public static final List<FolderRule> OF_THE_FOLDER =
-            List.of(new SetWhole(), new OneTitleASet(), new NoTwins(), new OneMark(), new OwnWordsWork());
+            List.of(new SetWhole(), new InASet(), new OneTitleASet(), new NoTwins(), new OneMark(), new OwnWordsWork());
 
     private Rules() {}
 

@@ -32,7 +32,7 @@ public final class Mending {
 
     private Mending(Subject subject) {
         this.subject = subject;
-        this.page = new Page(subject);
+        this.page = new Page(subject.file(), subject.places());
     }
 
     /** The drill's text with all that can be mended mended; the text itself if that is nothing. */

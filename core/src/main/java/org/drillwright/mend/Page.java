@@ -2,27 +2,28 @@ package org.drillwright.mend;
 
 import java.util.List;
 import java.util.Optional;
-import org.drillwright.check.Subject;
 import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
+import org.drillwright.source.Places;
+import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 
-/** A drill's text as someone sees it who wants to write a key into it. */
+/** A file's text as someone sees it who wants to write a key into it. */
 final class Page {
 
-    private final Subject subject;
+    private final Places places;
     private final String text;
 
-    Page(Subject subject) {
-        this.subject = subject;
-        this.text = subject.file().text();
+    Page(SourceFile file, Places places) {
+        this.places = places;
+        this.text = file.text();
     }
 
     /** A key and its value, written below or behind the last of those keys that are there. */
     Optional<Edit> keyAfter(FieldPath group, List<String> keys, String line) {
         return keys.stream()
                 .map(group::key)
-                .filter(path -> subject.places().field(path).isPresent())
+                .filter(path -> places.field(path).isPresent())
                 .reduce((first, second) -> second)
                 .map(path -> isBracketed(group) ? Edit.insert(end(path), ", " + line) : below(path, line));
     }
@@ -40,7 +41,7 @@ final class Page {
     }
 
     private Edit below(FieldPath path, String line) {
-        int key = subject.keySpan(path).start();
+        int key = places.field(path).map(Field::key).orElse(places.span(path)).start();
         return newLines(end(path), " ".repeat(key - lineStart(key)), List.of(line));
     }
 
@@ -61,16 +62,16 @@ final class Page {
     }
 
     private int start(FieldPath path) {
-        return subject.span(path).start();
+        return places.span(path).start();
     }
 
     /** Where a value ends; of a list or a group in lines of its own, where the last of its texts does. */
     private int end(FieldPath path) {
-        Span value = subject.span(path);
+        Span value = places.span(path);
         boolean known = isBracketed(path) || "\"'".indexOf(text.charAt(value.start())) >= 0;
         return known
                 ? value.end()
-                : subject.places().fields().entrySet().stream()
+                : places.fields().entrySet().stream()
                         .filter(field -> field.getKey().text().startsWith(path.text() + "/"))
                         .map(field -> field.getValue())
                         .mapToInt(Page::end)

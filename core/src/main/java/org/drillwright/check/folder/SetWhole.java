@@ -54,6 +54,7 @@ public final class SetWhole implements FolderRule {
                 .ifPresent(file -> folder.school().sets().forEach(set -> {
                     judge(set, known, file, folder, findings);
                     judgeTag(set, tags, file, folder, findings);
+                    judgeEmpty(set, tags, file, folder, findings);
                 }));
         return findings;
     }
@@ -72,6 +73,20 @@ public final class SetWhole implements FolderRule {
                         Nearest.to(tag, tags)
                                 .map(near -> "Did you mean '" + near + "'?")
                                 .orElse("Write 'tags: [" + tag + "]' into the drills that belong to it."))));
+    }
+
+    /** What no drill belongs to is printed as nothing at all. */
+    private static void judgeEmpty(
+            DrillSet set, Set<String> tags, SourceFile file, Folder folder, List<Finding> findings) {
+        boolean told = set.isListed() || !set.tag().map(tags::contains).orElse(true);
+        boolean holds = folder.drills().stream().anyMatch(subject -> set.holds(subject.drill()));
+        if (!told && !holds && folder.unread().isEmpty()) {
+            findings.add(error(
+                    file,
+                    folder.places().span(FieldPath.of("sets").key(set.name())),
+                    "The set '" + set.name() + "' holds no drill.",
+                    "No drill has all that it asks for. Take the set out, or write a drill for it."));
+        }
     }
 
     private static void judge(DrillSet set, Set<String> known, SourceFile file, Folder folder, List<Finding> findings) {

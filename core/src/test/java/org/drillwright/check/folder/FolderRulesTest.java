@@ -97,6 +97,32 @@ class FolderRulesTest {
                         .ofFolder("set-whole"));
     }
 
+    @Test
+    void a_set_holds_a_drill() {
+        Map<String, String> drills = Map.of("a", "tags: [spring]\nweapon: foil");
+        assertEquals(
+                List.of("The set 'ring' holds no drill."),
+                Judged.folder("sets: {ring: {tag: spring, weapon: sabre}}", drills)
+                        .saidOfFolder("set-whole"));
+        assertEquals(
+                List.of(),
+                Judged.folder("sets: {ring: {tag: spring, weapon: foil}}", drills)
+                        .saidOfFolder("set-whole"));
+    }
+
+    @Test
+    void a_drill_that_no_list_holds_is_told_of_where_others_of_its_level_are_listed() {
+        Map<String, String> drills = Map.of("a", "level: training", "b", "title: B\nlevel: training", "c", "title: C");
+        assertEquals(
+                List.of("b.yaml note 2:8 'training'"),
+                Judged.folder("sets: {ring: {drills: [a]}}", drills).ofFolder("in-no-set"));
+        assertEquals(
+                List.of(),
+                Judged.folder("sets: {ring: {drills: [a]}, all: {level: training}}", drills)
+                        .ofFolder("in-no-set"));
+        assertEquals(List.of(), Judged.folder("", drills).ofFolder("in-no-set"));
+    }
+
     /** Found by trying titles one after another in another language: their marks are both 9KHY-JJ4T. */
     @Test
     void two_drills_whose_marks_happen_to_be_one_are_found() {

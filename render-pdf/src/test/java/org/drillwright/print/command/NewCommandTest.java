@@ -85,4 +85,41 @@ class NewCommandTest {
         assertEquals(2, trial.code());
         assertTrue(trial.err().contains("at most 120 characters"), trial.err());
     }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "sets:\n  ring:\n    drills:\n      - riposte # the first\n# a remark\n",
+                "sets: {ring: {drills: [riposte]}} # a remark\n",
+                "\ufeffsets:\n  ring: {drills: [ 'riposte' ]}\n"
+            })
+    void aSetThatIsAListTakesTheDrillAndNothingElseChanges(String settings) throws IOException {
+        SchoolFiles.sound(folder).with("school.yaml", settings);
+        Trial trial = Trial.run(folder, "new", "Mine", "--set", "ring");
+        assertEquals(0, trial.code(), trial.out() + trial.err());
+        assertTrue(trial.out().contains("Added to the set 'ring' in school.yaml."), trial.out());
+        String after = Files.readString(folder.resolve("school.yaml"));
+        assertEquals(settings, after.replace(", mine", "").replace("      - mine\n", ""));
+    }
+
+    @Test
+    void aDrillInNoSetIsToldOfWhereverItMatters() throws IOException {
+        SchoolFiles.sound(folder).with("school.yaml", "sets:\n  ring:\n    drills: [riposte]\n");
+        Trial written = Trial.run(folder, "new", "Mine");
+        assertTrue(written.out().contains("add '- mine' to that set's list"), written.out());
+        assertTrue(Trial.run(folder, "check").out().contains("mine.yaml, line 4, column 8: note (in-no-set)"));
+        assertTrue(Trial.run(folder, "cards", "--set", "ring")
+                .out()
+                .contains("note: in no set, so not among these: mine, straight."));
+    }
+
+    @Test
+    void whatHoldsByItselfTakesNothing() throws IOException {
+        SchoolFiles.sound(folder).with("school.yaml", "sets:\n  ring:\n    level: intermediate\n");
+        Trial refused = Trial.run(folder, "new", "Mine", "--set", "ring");
+        assertEquals(2, refused.code());
+        assertTrue(refused.err().contains("is no list"), refused.err());
+        assertTrue(Trial.run(folder, "new", "Mine").out().contains("It is in the set 'ring'."));
+        assertEquals(2, Trial.run(folder, "new", "Other", "--set", "rng").code());
+    }
 }

@@ -37,6 +37,7 @@ import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PngPictures;
+import org.drillwright.report.Columns;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -208,11 +209,23 @@ public final class CardsCommand implements Callable<Integer> {
             return false;
         }
         if (!changed) {
-            return cards.print(picked.get(), target);
+            boolean whole = cards.print(picked.get(), target);
+            tellLeftOut(folder);
+            return whole;
         }
         LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
         return new Reprint(run, folder, card.orElse(folder.school().card()))
                 .run(picked.get(), day, picks -> cards.print(picks, target));
+    }
+
+    /** A set that is a list doesn't grow by itself. */
+    private void tellLeftOut(SchoolFolder folder) {
+        List<String> left = new Picking(folder).leftOut(sets);
+        if (!left.isEmpty()) {
+            run.out()
+                    .println("note: in no set, so not among these: " + Columns.shown(String.join(", ", left))
+                            + ". Sets are made in school.yaml, under 'sets'.");
+        }
     }
 
     /** Only whole cards on paper are worth a line in the record. */

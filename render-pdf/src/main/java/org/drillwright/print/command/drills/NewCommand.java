@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.drillwright.model.DrillSet;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
@@ -44,6 +45,12 @@ public final class NewCommand implements Callable<Integer> {
     @Option(names = "--solo", description = "A caller and a class, instead of a leader and a follower.")
     boolean solo;
 
+    @Option(
+            names = "--set",
+            paramLabel = "NAME",
+            description = "Adds the drill at the end of this set's list in school.yaml.")
+    Optional<String> set = Optional.empty();
+
     public NewCommand(Invocation run, SchoolOption school) {
         this.run = run;
         this.school = school;
@@ -55,10 +62,13 @@ public final class NewCommand implements Callable<Integer> {
         if (Schools.isRefused(folder, run.out(), run.paint(), "No drill was written")) {
             return Exit.MATERIAL;
         }
+        Sets sets = new Sets(run, folder);
+        Optional<DrillSet> wanted = set.map(sets::listed);
         Skeleton skeleton = Skeleton.of(folder.school(), String.join(" ", title), level, solo);
         Path file = DrillPlace.of(folder, skeleton);
         TextFile.create(file, skeleton.text());
         run.out().println("Written: " + file);
+        sets.take(skeleton.id(), wanted);
         run.out().println("Open it in a text editor and make it yours. Then: drillwright check " + skeleton.id());
         return Exit.DONE;
     }

@@ -5,11 +5,13 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
 import org.drillwright.model.DrillSet;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.layout.words.CardSubject.Place;
+import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.source.Nearest;
@@ -102,8 +104,33 @@ public final class Picking {
                 : sets;
     }
 
+    /** The drills that no set holds although others of their level are in one of these. */
+    public List<String> leftOut(List<String> names) {
+        Set<String> levels = sets(names).drills().stream()
+                .flatMap(pick -> pick.entry().subject().stream())
+                .map(subject -> subject.drill().level())
+                .collect(Collectors.toSet());
+        Set<Entry> held = byEntry(picks("", sets()).drills()).keySet();
+        return school.entries().stream()
+                .filter(entry -> !held.contains(entry))
+                .filter(entry -> entry.subject()
+                        .filter(subject -> levels.contains(subject.drill().level()))
+                        .isPresent())
+                .map(entry -> DrillFiles.id(entry.file()))
+                .toList();
+    }
+
     private DrillSet set(String name) {
-        return school.school().set(name).orElseThrow(() -> new CannotRun(unknown(name)));
+        DrillSet set = school.school().set(name).orElseThrow(() -> new CannotRun(unknown(name)));
+        if (picks(set).isEmpty() && !set.isListed()) {
+            throw new CannotRun(
+                    set.name().equals(set.level().orElse(""))
+                                    && set.tag().isEmpty()
+                                    && set.weapon().isEmpty()
+                            ? "No drill of this folder is of the level '" + name + "'."
+                            : "The set '" + name + "' holds no drill: none of this folder has all that it asks for.");
+        }
+        return set;
     }
 
     private String unknown(String name) {

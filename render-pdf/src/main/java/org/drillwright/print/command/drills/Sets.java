@@ -1,0 +1,114 @@
+package org.drillwright.print.command.drills;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.drillwright.check.Subject;
+import org.drillwright.check.folder.InASet;
+import org.drillwright.mend.Listing;
+import org.drillwright.model.Drill;
+import org.drillwright.model.DrillSet;
+import org.drillwright.model.Shelves;
+import org.drillwright.print.command.ask.Questions;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.write.TextFile;
+import org.drillwright.read.ReadSchool;
+import org.drillwright.school.SchoolFolder;
+
+/** Which sets a new drill is in, and how it comes into one that is a list. */
+final class Sets {
+
+    /** At the beginning of some files; no part of the text that is read. */
+    private static final String BYTE_ORDER_MARK = "\ufeff";
+
+    private final Invocation run;
+    private final SchoolFolder folder;
+
+    /** @param folder as it was before the drill was written */
+    Sets(Invocation run, SchoolFolder folder) {
+        this.run = run;
+        this.folder = folder;
+    }
+
+    /** A set to which a drill can be added. */
+    DrillSet listed(String name) {
+        List<DrillSet> sets = folder.school().sets();
+        DrillSet set = sets.stream()
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new CannotRun("school.yaml has no set '" + name + "'"
+                        + (sets.isEmpty() ? "." : "; it has " + named(sets) + ".")));
+        if (!set.isListed()) {
+            throw new CannotRun("The set '" + name + "' is no list: it holds by itself every drill that fits it.");
+        }
+        return set;
+    }
+
+    /** Adds a drill to the set that is wanted, or else tells which sets it is in and proposes one if it is in none. */
+    void take(String id, Optional<DrillSet> wanted) {
+        if (wanted.isPresent()) {
+            add(id, wanted.get());
+            return;
+        }
+        SchoolFolder now = Schools.open(run, folder.root());
+        List<Drill> drills = now.entries().stream()
+                .flatMap(entry -> entry.subject().stream())
+                .map(Subject::drill)
+                .toList();
+        List<DrillSet> sets = now.school().sets();
+        now.entry(id).flatMap(SchoolFolder.Entry::subject).map(Subject::drill).ifPresent(drill -> {
+            List<DrillSet> holding =
+                    sets.stream().filter(set -> set.holds(drill)).toList();
+            if (holding.isEmpty()) {
+                InASet.listOf(drill.level(), sets, new Shelves(drills)).ifPresent(set -> propose(id, set));
+            } else {
+                run.out().println("It is in the " + (holding.size() == 1 ? "set " : "sets ") + named(holding) + ".");
+            }
+        });
+    }
+
+    private void propose(String id, DrillSet set) {
+        run.out().println("No set holds it yet, so it isn't printed with any.");
+        if (run.terminal() && new Questions(run).yes("Add it to the set '" + set.name() + "'?")) {
+            add(id, set);
+        } else {
+            run.out()
+                    .println("To have it in '" + set.name() + "', add '- " + id
+                            + "' to that set's list in school.yaml.");
+        }
+    }
+
+    private void add(String id, DrillSet set) {
+        ReadSchool settings = folder.settings().orElseThrow();
+        String name = settings.file().name();
+        String text = Listing.text(settings, set, id).orElseThrow();
+        Path file = folder.root().resolve(name);
+        byte[] before = bytes(file);
+        String mark = new String(before, StandardCharsets.UTF_8).startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
+        if (!Arrays.equals(before, (mark + settings.file().text()).getBytes(StandardCharsets.UTF_8))) {
+            throw new CannotRun("'" + file + "' was changed by another program just now, and was left as it is."
+                    + " Add '- " + id + "' to the list of '" + set.name() + "' by hand.");
+        }
+        TextFile.replace(file, before, mark + text);
+        run.out().println("Added to the set '" + set.name() + "' in " + name + ".");
+    }
+
+    private static byte[] bytes(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException problem) {
+            throw new CannotRun("'" + file + "' cannot be read", problem);
+        }
+    }
+
+    private static String named(List<DrillSet> sets) {
+        return sets.stream().map(set -> "'" + set.name() + "'").collect(Collectors.joining(", "));
+    }
+}

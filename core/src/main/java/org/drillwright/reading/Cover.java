@@ -33,8 +33,11 @@ final class Cover {
     private static final double LISTED = 10;
 
     private static final double UNLISTED = 8;
-    /** An order behind what somebody named does, where the same word may say that he goes on. */
+    /** An order behind what somebody named does. */
     private static final double GOES_ON = 0.5;
+
+    /** The same, where the very words say that he does: 'il riposte et touche à la poitrine'. */
+    private static final double TOLD_ON = 2;
 
     /** A verb in the third person there, where it may as well be a noun. */
     private static final double STILL_TOLD = -0.2;
@@ -111,6 +114,17 @@ final class Cover {
                                     && !piece.features().has("deny"))
                             .isPresent()
                     && lastDone().isEmpty();
+        }
+
+        /** Whether only words that were not read stand behind what is forbidden: 'do not advance more than one step'. */
+        boolean maySayWhatIsForbidden() {
+            int at = pieces.size() - 1;
+            while (at >= 0 && pieces.get(at).kind() == Piece.Kind.GAP) {
+                at--;
+            }
+            return at >= 0
+                    && at < pieces.size() - 1
+                    && pieces.get(at).features().has("deny");
         }
 
         boolean nothingDone() {
@@ -249,7 +263,7 @@ final class Cover {
             case "ACT" -> {
                 String form = phrase.features().get("form").orElse("");
                 double more = switch (form) {
-                    case "base" -> before.tells() ? GOES_ON : 0;
+                    case "base" -> !before.tells() ? 0 : tellsOn(phrase) ? TOLD_ON : GOES_ON;
                     case "3" -> before.turnsAway() ? TURNED_AWAY : before.goesOn() ? STILL_TOLD : THIRD_PERSON;
                     case "n", "ing", "pass", "having" -> 0;
                     default -> Double.NaN;
@@ -257,7 +271,8 @@ final class Cover {
                 boolean earlier = form.equals("having");
                 boolean onlyFresh = !form.equals("base") && !earlier;
                 boolean follows = form.equals("pass") && before.isBeside();
-                if (!Double.isNaN(more) && !(onlyFresh && closed && !follows)) {
+                boolean may = !(onlyFresh && closed && !follows) && !before.maySayWhatIsForbidden();
+                if (!Double.isNaN(more) && may) {
                     boolean others = phrase.features().is("who", "other");
                     add(
                             before,
@@ -268,6 +283,14 @@ final class Cover {
             }
             default -> {}
         }
+    }
+
+    /** Whether the words of an order may as well go on with what is told of somebody. */
+    private boolean tellsOn(Phrase<Meant> order) {
+        return chart.from(order.from()).stream()
+                .anyMatch(phrase -> phrase.to() == order.to()
+                        && phrase.category().equals("ACT")
+                        && phrase.features().is("form", "3"));
     }
 
     private void elsewhere(Division before, Phrase<Meant> opening) {

@@ -76,10 +76,9 @@ final class BladeSpoils {
                 .filter(at -> scene.doesOnly(at, List.of(Action.Answer.class)) && scene.receives(at))
                 .filter(at -> scene.attacks(at.partner()))
                 .map(at -> Mutant.turn(
-                                scene,
-                                at,
-                                scene.isOnTheLunge(at) ? "Hold the lunge." : "Hold on guard.",
-                                Expected.at("answer-to-attack", at.step()))
-                        .harmlessIf(scene.ripostes(at.partner()) && scene.isOnTheLunge(at)));
+                        scene,
+                        at,
+                        scene.isOnTheLunge(at) ? "Hold the lunge." : "Hold on guard.",
+                        Expected.at("answer-to-attack", at.step())));
     }
 }

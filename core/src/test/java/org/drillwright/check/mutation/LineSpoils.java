@@ -98,21 +98,20 @@ final class LineSpoils {
                         .filter(parry -> parry.kind() == Action.ParryKind.UNSTATED)
                         .filter(parry -> parry.position().isPresent())
                         .isPresent())
-                .flatMap(at -> inParry(scene, at, LineSpoils::circularWords).stream()
+                .flatMap(at -> inParry(scene, at, words -> circularWords(words, scene.language(at))).stream()
                         .map(words -> Mutant.turn(scene, at, words, Expected.at("parry-closes", at.step()))));
     }
 
-    private static Optional<String> circularWords(String words) {
-        String changed = words.replaceFirst(
-                "(?<!\\p{L})(quarte|carte|sixte|tierce|octave|septime|seconde|prime|quinte)", "circular $1");
-        String made = changed.equals(words)
-                ? words.replaceFirst("(?<!\\p{L})(quarta|sesta|terza|seconda|quinta)", "contro di $1")
-                : isFrench(words) ? changed.replace("circular ", "contre de ") : changed;
+    private static Optional<String> circularWords(String words, String language) {
+        String name = switch (language) {
+            case "fr" -> "contre de $1";
+            case "it" -> "contro di $1";
+            default -> "circular $1";
+        };
+        String made = words.replaceFirst(
+                "(?<!\\p{L})(quarte|carte|sixte|tierce|octave|septime|seconde|prime|quinte|quarta|sesta|terza|seconda|quinta)",
+                name);
         return made.equals(words) ? Optional.empty() : Optional.of(made);
-    }
-
-    private static boolean isFrench(String words) {
-        return words.startsWith("Par") && (words.startsWith("Parade") || words.startsWith("Parez"));
     }
 
     static Stream<Mutant> offTarget(Scene scene) {

@@ -48,7 +48,7 @@ final class Operators {
             new Operator(
                     "hold under attack",
                     "A parry, an evasion or a step back that answers an attack becomes 'Hold on guard'.",
-                    "The attack is a riposte: one whose attack was just parried may hold and be touched.",
+                    "Never.",
                     "answer-to-attack.",
                     TurnSpoils::holdUnderAttack),
             new Operator(
@@ -121,7 +121,7 @@ final class Operators {
             new Operator(
                     "end of a hit dropped",
                     "A touch that is taken becomes 'Hold on guard', or 'Hold the lunge'.",
-                    "Who is on the lunge is hit by a riposte: to hold the lunge under it is to take it.",
+                    "Never.",
                     "answer-to-attack on that count.",
                     BladeSpoils::endDropped),
             new Operator(
@@ -175,7 +175,8 @@ final class Operators {
                     TurnSpoils::choice),
             new Operator(
                     "a second action",
-                    "', then jump forward' is put behind a turn of a drill for two.",
+                    "', then jump forward' is put behind a turn of a drill for two; behind a preparation, to which a step forward"
+                            + " belongs, ', then jump back'.",
                     "The level's turns are free; the turn only holds, waits or receives, so that it has no action of its own.",
                     "one-thing-a-count.",
                     TurnSpoils::secondAction));

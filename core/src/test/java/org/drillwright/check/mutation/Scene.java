@@ -75,6 +75,19 @@ record Scene(Sample sample) {
         return drill().steps().get(at.step()).turn(at.side()).map(Turn::read).orElse("");
     }
 
+    /** The language in which a turn is written, as a tag. */
+    String language(At at) {
+        return sample.subject().reader().tag(words(at));
+    }
+
+    /** Whether a turn is a preparation, to which a step forward belongs. */
+    boolean prepares(At at) {
+        boolean bare = strike(at)
+                .filter(strike -> strike.role() == Action.Role.EXTENSION && !lunges(at))
+                .isPresent();
+        return bare || does(at, Action.OnBlade.class) || does(at, Action.Invite.class);
+    }
+
     private <T extends Action> Stream<T> actions(At at, Class<T> kind) {
         if (at.step() >= counts()) {
             return Stream.empty();

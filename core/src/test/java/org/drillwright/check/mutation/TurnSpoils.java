@@ -2,6 +2,7 @@ package org.drillwright.check.mutation;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.drillwright.check.mutation.Scene.At;
 import org.drillwright.notation.Action;
 
 /** Turns left out, answered wrongly, or asked too much of. */
@@ -16,11 +17,10 @@ final class TurnSpoils {
                         || scene.does(at, Action.Evade.class)
                         || (scene.stepsBack(at) && !scene.does(at, Action.Answer.class)))
                 .map(at -> Mutant.turn(
-                                scene,
-                                at,
-                                scene.isOnTheLunge(at) ? "Hold the lunge." : "Hold on guard.",
-                                Expected.at("answer-to-attack", at.step()))
-                        .harmlessIf(scene.ripostes(at.partner())));
+                        scene,
+                        at,
+                        scene.isOnTheLunge(at) ? "Hold the lunge." : "Hold on guard.",
+                        Expected.at("answer-to-attack", at.step())));
     }
 
     static Stream<Mutant> missTurn(Scene scene) {
@@ -54,16 +54,17 @@ final class TurnSpoils {
                 .map(at -> Mutant.turn(
                                 scene,
                                 at,
-                                withoutStop(scene.words(at)) + orHold(scene),
+                                withoutStop(scene.words(at)) + orHold(scene, at),
                                 Expected.at("no-choice", at.step()))
                         .harmlessIf(scene.isFree()));
     }
 
-    private static String orHold(Scene scene) {
-        String start = scene.drill().start();
-        return start.startsWith("En garde")
-                ? " ou attendez."
-                : start.startsWith("In guardia") ? " o aspetta." : " or hold.";
+    private static String orHold(Scene scene, At at) {
+        return switch (scene.language(at)) {
+            case "fr" -> " ou attendez.";
+            case "it" -> " o aspetta.";
+            default -> " or hold.";
+        };
     }
 
     static Stream<Mutant> secondAction(Scene scene) {
@@ -72,9 +73,18 @@ final class TurnSpoils {
                 .map(at -> Mutant.turn(
                                 scene,
                                 at,
-                                withoutStop(scene.words(at)) + ", then jump forward.",
+                                withoutStop(scene.words(at)) + thenJump(scene, at),
                                 Expected.at("one-thing-a-count", at.step()))
                         .harmlessIf(scene.isFree() || scene.doesOnly(at, still)));
+    }
+
+    private static String thenJump(Scene scene, At at) {
+        boolean back = scene.prepares(at);
+        return switch (scene.language(at)) {
+            case "fr" -> back ? ", puis sautez en arrière." : ", puis sautez en avant.";
+            case "it" -> back ? ", poi salta indietro." : ", poi salta avanti.";
+            default -> back ? ", then jump back." : ", then jump forward.";
+        };
     }
 
     private static String withoutStop(String words) {

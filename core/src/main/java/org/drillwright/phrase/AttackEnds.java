@@ -81,7 +81,7 @@ final class AttackEnds {
         if (action instanceof Action.Answer answer) {
             return attack.feint()
                     ? new AttackEnd.Threat()
-                    : answer.reply() == Action.Reply.RECEIVE ? new AttackEnd.Received() : new AttackEnd.NotMet();
+                    : answer.reply() == Action.Reply.RECEIVE ? received(played) : new AttackEnd.NotMet();
         }
         if (action instanceof Action.Aside) {
             return new AttackEnd.Received();
@@ -92,12 +92,23 @@ final class AttackEnds {
         return action instanceof Action.Unread ? new AttackEnd.Unknown() : new AttackEnd.Evaded();
     }
 
+    /** Who takes a touch that cannot arrive is not touched. */
+    private static AttackEnd received(Played played) {
+        boolean away = played.refusals().stream().anyMatch(Refusal.OutOfReach.class::isInstance);
+        return away ? new AttackEnd.FallsShort() : new AttackEnd.Received();
+    }
+
     private static AttackEnd parried(Attack attack, Played played, Optional<Position> position) {
         for (Refusal refusal : played.refusals()) {
             if (refusal instanceof Refusal.ParryMisses miss) {
                 return miss.firm() ? new AttackEnd.PastTheParry(miss.position()) : new AttackEnd.Unknown();
             }
-            if (refusal instanceof Refusal.CircleElsewhere || refusal instanceof Refusal.CircleNotNeeded) {
+            if (refusal instanceof Refusal.ParryAtOtherHeight other) {
+                return new AttackEnd.PastTheParry(other.position());
+            }
+            if (refusal instanceof Refusal.CircleElsewhere
+                    || refusal instanceof Refusal.CircleNotNeeded
+                    || refusal instanceof Refusal.CircleWanted) {
                 return new AttackEnd.Unknown();
             }
         }

@@ -1,7 +1,9 @@
 package org.drillwright.phrase;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.drillwright.model.Side;
 
@@ -12,6 +14,7 @@ public final class Attempt {
     private final Rehearsal.Words words;
     private final Spot spot;
     private final Key refused;
+    private final Map<Rehearsal.Words, Leaves> tried = new HashMap<>();
 
     /**
      * @param replay the drill as it was played
@@ -47,7 +50,10 @@ public final class Attempt {
      * that was not refused before, and nothing more is left unknown.
      */
     public Leaves leaves(Change change) {
-        Rehearsal.Words changed = change.made(words, spot);
+        return tried.computeIfAbsent(change.made(words, spot), this::leaves);
+    }
+
+    private Leaves leaves(Rehearsal.Words changed) {
         int last = spot.part() + changed.counts().size() - words.counts().size();
         Replay again = Rehearsal.play(replay.setting(), changed.first(last + 2));
         List<Side> one = List.of(spot.by());

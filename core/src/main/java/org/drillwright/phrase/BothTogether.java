@@ -170,13 +170,15 @@ final class BothTogether {
     /** Blades that the one engages are not apart for the other, and touch in one line. */
     private Optional<Refusal> disagrees(Played one) {
         Side by = one.move().by();
-        Optional<Stance> own = stance(one.move().action());
-        Optional<Stance> other = by(by.other())
-                .filter(move -> move.move().isCertain())
-                .flatMap(move -> stance(move.move().action()).stream())
+        Optional<Stance> own = blades(one);
+        Optional<Played> theirs = by(by.other())
+                .filter(move -> move.move().isCertain() && blades(move).isPresent())
                 .reduce((first, last) -> last);
+        Optional<Stance> other = theirs.flatMap(this::blades);
         boolean second = by == Side.FOLLOWER;
-        if (!second || own.isEmpty() || other.isEmpty()) {
+        boolean inTurn =
+                isOnBlade(one) && theirs.filter(BothTogether::isOnBlade).isPresent();
+        if (!second || own.isEmpty() || other.isEmpty() || inTurn) {
             return Optional.empty();
         }
         if (!own.get().engaged().equals(other.get().engaged())) {
@@ -196,6 +198,33 @@ final class BothTogether {
         Optional<Stance> stance =
                 action instanceof Action.Recover recover ? Optional.of(recover.stance()) : StartState.stance(action);
         return stance.filter(one -> one.engaged().isPresent());
+    }
+
+    /** What a turn says of whether the blades touch, in words or by the last thing that it does with the partner's blade. */
+    private Optional<Stance> blades(Played one) {
+        boolean last = by(one.move().by())
+                .filter(BothTogether::isOnBlade)
+                .reduce((first, later) -> later)
+                .filter(one::equals)
+                .isPresent();
+        return stance(one.move().action()).or(() -> last ? left(one.move().action()) : Optional.empty());
+    }
+
+    private static boolean isOnBlade(Played one) {
+        return one.move().action() instanceof Action.OnBlade;
+    }
+
+    /** Whether blades are left touching or apart, by what certainly leaves them so. */
+    private static Optional<Stance> left(Action action) {
+        if (!(action instanceof Action.OnBlade onBlade)) {
+            return Optional.empty();
+        }
+        Optional<Boolean> touching = switch (onBlade.contact()) {
+            case ENGAGE, CHANGE_ENGAGEMENT -> Optional.of(true);
+            case ABSENCE -> Optional.of(false);
+            default -> Optional.empty();
+        };
+        return touching.map(touch -> new Stance(Optional.empty(), Optional.of(touch), Optional.empty()));
     }
 
     private static Refusal disagreement(Stance theirs, Stance own) {

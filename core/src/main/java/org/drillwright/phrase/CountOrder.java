@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Path;
+import org.drillwright.notation.Line;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -53,7 +54,9 @@ final class CountOrder {
         }
         if (action instanceof Action.Parry || action instanceof Action.Place || action instanceof Action.Evade) {
             boolean drawn = threatens(others)
-                    && (isDrawn(move) || isDeceived(move, state, others) || fallsForFeint(state, move, others));
+                    && ((isDrawn(move) && !meetsWhatIsShown(move, state, others))
+                            || isDeceived(move, state, others)
+                            || fallsForFeint(state, move, others));
             boolean meets = comes(state, by, others) && !waits(state, move, others);
             return drawn || meets ? 0 : threatens(others) ? 9 : 4;
         }
@@ -67,7 +70,35 @@ final class CountOrder {
         if (Footwork.goesBack(action)) {
             return threatens(others) ? 8 : 4;
         }
-        return 4;
+        return comesIntoReach(action, state, others) ? 3 : 4;
+    }
+
+    /**
+     * Whether somebody comes forward to where a stroke reaches that falls short before: it is made on the step (Britannica, 11th
+     * ed., p. 594, attacks on the preparation).
+     */
+    private boolean comesIntoReach(Action action, State state, Deque<Move> others) {
+        boolean forward = action instanceof Action.Step step && step.foot().halfSteps() > 0;
+        return forward
+                && others.stream()
+                        .filter(Move::isAssault)
+                        .findFirst()
+                        .filter(stroke -> fallsShort(stroke, state))
+                        .isPresent();
+    }
+
+    private boolean fallsShort(Move stroke, State state) {
+        int nearer = stroke.steps().stream()
+                .mapToInt(step -> step.foot().halfSteps() * step.times())
+                .sum();
+        int reach = stroke.strike()
+                .map(strike -> new Sighting(state, setting, stroke.by(), strike).reach())
+                .orElse(0);
+        int lunges = stroke.lunge().isPresent() && !state.of(stroke.by()).isLunged() ? 1 : 0;
+        boolean shown = stroke.strike()
+                .filter(strike -> strike.feint() || strike.falseAttack() || strike.role() == Action.Role.EXTENSION)
+                .isPresent();
+        return !shown && state.measure().least() - nearer / 2 - lunges > reach;
     }
 
     /**
@@ -77,6 +108,27 @@ final class CountOrder {
     private boolean isDrawn(Move move) {
         return move.action() instanceof Action.Place
                 && own(move).stream().anyMatch(later -> later.action().isReply(Action.Reply.RECEIVE));
+    }
+
+    /** Whether a hand that is drawn away goes to the line of a feint, or of the first movement of a compound attack. */
+    private boolean meetsWhatIsShown(Move move, State state, Deque<Move> others) {
+        return move.action() instanceof Action.Place place
+                && others.stream()
+                        .filter(Move::isAssault)
+                        .findFirst()
+                        .flatMap(stroke -> shown(stroke, state))
+                        .filter(setting.parries().row(place.position()).lines()::contains)
+                        .isPresent();
+    }
+
+    private Optional<Line> shown(Move stroke, State state) {
+        return stroke.strike().flatMap(strike -> {
+            Sighting sighting = new Sighting(state, setting, stroke.by(), strike);
+            boolean compound = strike.path() == Path.ONE_TWO || strike.path() == Path.DOUBLE;
+            return compound
+                    ? sighting.from().value().map(Mirror::otherSide)
+                    : sighting.line().value().filter(line -> strike.feint());
+        });
     }
 
     /**

@@ -54,12 +54,10 @@ final class Hindsight {
         return new Count(count.begin(), moves, count.end(), count.unmet());
     }
 
-    /** Who stays on the lunge under a riposte takes it, and cards say no more; who stands on guard may do anything. */
+    /** To hold, in the lunge or on guard, is no word of being hit; the play lets it pass under a riposte until both are known. */
     private static boolean holdsUnderRiposte(Played one) {
-        boolean stands = one.before().of(one.move().by()).feet().is(Feet.ON_GUARD);
-        boolean holds = stands
-                && (one.move().action().isReply(Reply.HOLD)
-                        || one.move().action().isReply(Reply.WAIT));
+        boolean holds =
+                one.move().action().isReply(Reply.HOLD) || one.move().action().isReply(Reply.WAIT);
         Optional<Role> role =
                 one.before().attackOn(one.move().by()).filter(Attack::meant).map(Attack::role);
         return holds

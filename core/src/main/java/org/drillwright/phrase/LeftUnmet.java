@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
 
 /**
@@ -30,7 +31,11 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         State gone = end.noAttackOn(side);
         boolean drawnNow = attack.get().drawn() && begin.attackOn(side).isEmpty();
         if (drawnNow) {
-            return new LeftUnmet(end, Optional.empty());
+            boolean leftOff = comesUp(nextTurns.getOrDefault(side.other(), Utterance.NOTHING))
+                    && !mayAnswer(nextTurns.getOrDefault(side, Utterance.NOTHING));
+            return leftOff
+                    ? new LeftUnmet(gone, Optional.of(new Refusal.NotOwnedTo(true)))
+                    : new LeftUnmet(end, Optional.empty());
         }
         if (fellForFeint(begin, side, played)) {
             State past = end.withAttackOn(side, Fact.of(attack.map(Attack::afterDrawing)));
@@ -59,12 +64,12 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                                     attack.get().reach() + 1 - end.measure().most()))
                             : Optional.empty());
         }
-        if (deceived(attack.get(), side, played)) {
-            return new LeftUnmet(
-                    gone,
-                    ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))
-                            ? Optional.empty()
-                            : Optional.of(new Refusal.HandDeceived()));
+        boolean deceived = onlyCovers(side, played);
+        if (deceived && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
+            return new LeftUnmet(gone, Optional.empty());
+        }
+        if (deceived && isRiposte(attack.get(), begin, side.other())) {
+            return new LeftUnmet(gone, Optional.of(new Refusal.HandDeceived()));
         }
         boolean stopped = counters
                 && played.stream()
@@ -77,6 +82,26 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                         stopped || pastTheParry
                                 ? new Refusal.NotOwnedTo(pastTheParry)
                                 : new Refusal.Unanswered(attack.get().line())));
+    }
+
+    /** Whether the next turn may say what becomes of a stroke that has deceived a parry: it is met, gone from, or taken. */
+    private static boolean mayAnswer(Utterance nextTurn) {
+        return ownsTo(nextTurn)
+                || nextTurn.clauses().stream()
+                        .map(Clause::action)
+                        .anyMatch(action -> action instanceof Action.Parry
+                                || action instanceof Action.Place
+                                || action instanceof Action.Evade
+                                || Footwork.goesBack(action));
+    }
+
+    /** Whether who made the stroke is told to leave off, and nothing else. */
+    private static boolean comesUp(Utterance nextTurn) {
+        List<Clause> clauses = InDoubt.clauses(nextTurn);
+        return clauses.stream().allMatch(Clause::isCertain)
+                && clauses.stream()
+                        .map(Clause::action)
+                        .anyMatch(action -> action instanceof Action.Recover || action instanceof Action.OnGuard);
     }
 
     private static boolean comesNearer(Played played) {
@@ -133,14 +158,23 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                         .allMatch(one -> one.move().isCertain() && one.move().action() instanceof Action.Invite);
     }
 
-    /** Whether all that a side did was to put the hand where the riposte then went round it. */
-    private static boolean deceived(Attack attack, Side side, List<Played> played) {
+    /** Whether all that a side did was to put the hand where the stroke then went round it. */
+    private static boolean onlyCovers(Side side, List<Played> played) {
         List<Played> own =
                 played.stream().filter(one -> one.move().by() == side).toList();
-        return (attack.role() == Action.Role.RIPOSTE || attack.role() == Action.Role.COUNTER_RIPOSTE)
-                && !own.isEmpty()
+        return !own.isEmpty()
                 && own.stream()
                         .allMatch(one -> one.move().isCertain() && one.move().action() instanceof Action.Place);
+    }
+
+    /** Whether it is called a riposte, or comes behind the feint of one, from who has parried before. */
+    private static boolean isRiposte(Attack attack, State begin, Side by) {
+        boolean parried = begin.parried()
+                .value()
+                .flatMap(known -> known)
+                .filter(one -> one.by() == by)
+                .isPresent();
+        return attack.role() == Action.Role.RIPOSTE || attack.role() == Action.Role.COUNTER_RIPOSTE || parried;
     }
 
     private static boolean isUnread(Utterance turn) {

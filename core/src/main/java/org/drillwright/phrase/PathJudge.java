@@ -42,7 +42,10 @@ final class PathJudge {
                 judgeSide();
             }
             case UNSTATED -> judgeSide();
-            case GLIDE -> new BladeJudge(state, setting, by, ledger).judgeGlide();
+            case GLIDE -> {
+                new BladeJudge(state, setting, by, ledger).judgeGlide();
+                judgeSide();
+            }
             case DECEIVE -> {}
         }
     }
@@ -156,8 +159,10 @@ final class PathJudge {
         if (named.isEmpty() || judged) {
             return;
         }
-        boolean straight =
-                strike.path() == Action.Path.DIRECT || strike.role() == Role.EXTENSION || strike.opposition();
+        boolean straight = strike.path() == Action.Path.DIRECT
+                || strike.path() == Action.Path.GLIDE
+                || strike.role() == Role.EXTENSION
+                || strike.opposition();
         Optional<Line> stands = sighting.from().value();
         boolean lies = stands.filter(line -> Mirror.sameHeight(line, named.get()) && line != named.get())
                 .isPresent();

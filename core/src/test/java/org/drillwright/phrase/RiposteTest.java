@@ -16,6 +16,7 @@ class RiposteTest implements Staged {
                 L Hold the lunge.
                 F Riposte straight to the high inside line.
                 > L sixte open, arm to nothing, lunge | F quarte open, arm to high-inside | at 0 | blades high-inside held by F
+                ! L HoldUnderAttack
                 = On guard in sixte, blades apart, at lunge distance.
                 L Thrust to the high inside line with a lunge.
                 F Parry quarte.

@@ -64,22 +64,6 @@ class AnswerToAttackTest {
         assertEquals(List.of(), found("lunge", "Feint to the high inside line.", "Hold on guard."));
     }
 
-    /** Whose own attack was just parried holds and takes the riposte: that is received on purpose, and said by 'hold'. */
-    @Test
-    void who_was_parried_may_hold() {
-        assertEquals(List.of(), Judged.drill("""
-                steps:
-                  - leader: Extend to the high inside line and lunge.
-                    follower: Parry quarte.
-                    distance: lunge
-                    safety: Arrive softly and let the blade bend.
-                  - leader: Hold the lunge.
-                    follower: Riposte straight to the high inside line.
-                    distance: extension
-                    safety: Stop the point on the jacket.
-                """).findings("answer-to-attack"));
-    }
-
     private static List<String> severities(String lines) {
         return Judged.drill(lines).findings("answer-to-attack").stream()
                 .map(one -> one.substring(0, one.indexOf(' ')))
@@ -125,8 +109,9 @@ class AnswerToAttackTest {
                         .findings("one-thing-a-count"));
     }
 
+    /** Who is hit acknowledges it (Waite 1880, p. 91); to hold, in the lunge or on guard, says nothing of it. */
     @Test
-    void who_only_holds_on_guard_under_a_riposte_is_asked_whether_it_is_taken() {
+    void who_only_holds_under_a_riposte_is_asked_whether_it_is_taken() {
         String drill = """
                 steps:
                   - leader: Extend to the high inside line and lunge.
@@ -138,7 +123,8 @@ class AnswerToAttackTest {
                     distance: lunge
                     safety: Stop the point on the jacket.
                 """;
-        assertEquals(List.of(), severities(drill.formatted("Hold the lunge.")));
+        assertEquals(List.of("warning"), severities(drill.formatted("Hold the lunge.")));
+        assertEquals(List.of(), severities(drill.formatted("Hold the lunge and take the touch.")));
         String recovers = drill.replace("""
                   - leader: %s
                 """, """

@@ -27,8 +27,11 @@ final class BladeWork {
             new BladeJudge(state, setting, by, ledger).judge(onBlade);
         }
         return switch (onBlade.contact()) {
+            // A blade that is beaten comes back to where it was (Warford 1884, p. 18-19), and so it can be passed.
             case BEAT, FROISSEMENT ->
-                moved(state, onBlade).with(other, state.of(other).idle()).apart();
+                moved(state, onBlade)
+                        .with(other, state.of(other).idle().withReach())
+                        .apart();
             case PRESS ->
                 pressed(moved(state, onBlade).with(other, state.of(other).idle()));
             case BIND, CROISE, ENVELOP ->

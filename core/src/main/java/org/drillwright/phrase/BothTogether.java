@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Reply;
+import org.drillwright.notation.Aim;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
@@ -37,6 +38,7 @@ final class BothTogether {
                 disagrees(one).ifPresent(refusals::add);
                 leaves(one).ifPresent(refusals::add);
                 otherSide(one).ifPresent(refusals::add);
+                followsTheBeat(one).ifPresent(refusals::add);
             }
             judged.add(one.refused(refusals));
         }
@@ -79,6 +81,57 @@ final class BothTogether {
         return onBlade.position()
                 .filter(at -> touch.isPresent() && setting.lineOf(at).equals(touch.map(Mirror::otherSide)))
                 .map(at -> new Refusal.FromTheOtherSide(onBlade.contact(), at, touch.orElseThrow()));
+    }
+
+    /**
+     * A beat opens the line on the side from which it comes, and the thrust goes there; on the other side the beaten blade is still
+     * in the way, and is passed by disengage or cut-over (Warford 1884, p. 18-19).
+     */
+    private Optional<Refusal> followsTheBeat(Played one) {
+        Side by = one.move().by();
+        Optional<Action.Strike> strike = one.move().strike().or(() -> aimed(one.move()));
+        boolean straight = strike.filter(stroke -> stroke.path() == Action.Path.DIRECT
+                        || (stroke.path() == Action.Path.UNSTATED && stroke.role() == Action.Role.ATTACK))
+                .isPresent();
+        Optional<Line> beaten = beatenBefore(one);
+        if (!straight || beaten.isEmpty() || leavesContact(by.other()) || setting.isSabre()) {
+            return Optional.empty();
+        }
+        boolean sure = strike.get().path() == Action.Path.DIRECT;
+        return new Sighting(one.before(), setting, by, strike.get())
+                .line()
+                .value()
+                .filter(line -> line == Mirror.otherSide(beaten.get()))
+                .map(line -> new Refusal.AcrossTheBlades(beaten.get(), line, true, sure, false));
+    }
+
+    /** The stroke that a lunge with an aim of its own carries. */
+    private static Optional<Action.Strike> aimed(Move move) {
+        return move.lunge()
+                .map(Action.Lunge::aim)
+                .filter(Aim::isStated)
+                .map(aim ->
+                        new Action.Strike(Action.Role.ATTACK, Action.Path.UNSTATED, aim, false, false, false, false));
+    }
+
+    /** The partner's line in which the blade was beaten just before, by the same one on this count; a beat that names none may come
+     * from either side. */
+    private Optional<Line> beatenBefore(Played one) {
+        Side by = one.move().by();
+        Optional<Played> before = by(by).takeWhile(own -> own != one)
+                .reduce((first, last) -> last)
+                .filter(own -> own.move().isCertain());
+        return before.map(own -> own.move().action())
+                .filter(Action.OnBlade.class::isInstance)
+                .map(Action.OnBlade.class::cast)
+                .filter(onBlade -> isBeat(onBlade.contact()))
+                .flatMap(Action.OnBlade::position)
+                .flatMap(setting::lineOf)
+                .map(setting::across);
+    }
+
+    private static boolean isBeat(Action.Contact contact) {
+        return contact == Action.Contact.BEAT || contact == Action.Contact.FROISSEMENT;
     }
 
     private static boolean goesAgainst(Action.Contact contact) {

@@ -26,7 +26,11 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
             Map<Side, Utterance> nextTurns) {
         Optional<Attack> attack = end.attackOn(side).filter(Attack::meant);
         if (attack.isEmpty()) {
-            return new LeftUnmet(end, Optional.empty());
+            boolean runsOn = stepsOnToThePoint(begin, end, side, played)
+                    && !ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING));
+            return new LeftUnmet(
+                    end,
+                    runsOn ? Optional.of(new Refusal.NotOwnedTo(Refusal.Arrival.POINT_IN_LINE)) : Optional.empty());
         }
         State gone = end.noAttackOn(side);
         boolean drawnNow = attack.get().drawn() && begin.attackOn(side).isEmpty();
@@ -34,7 +38,7 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
             boolean leftOff = comesUp(nextTurns.getOrDefault(side.other(), Utterance.NOTHING))
                     && !mayAnswer(nextTurns.getOrDefault(side, Utterance.NOTHING));
             return leftOff
-                    ? new LeftUnmet(gone, Optional.of(new Refusal.NotOwnedTo(true)))
+                    ? new LeftUnmet(gone, Optional.of(new Refusal.NotOwnedTo(Refusal.Arrival.PAST_THE_PARRY)))
                     : new LeftUnmet(end, Optional.empty());
         }
         if (fellForFeint(begin, side, played)) {
@@ -79,9 +83,11 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         return new LeftUnmet(
                 gone,
                 Optional.of(
-                        stopped || pastTheParry
-                                ? new Refusal.NotOwnedTo(pastTheParry)
-                                : new Refusal.Unanswered(attack.get().line())));
+                        pastTheParry
+                                ? new Refusal.NotOwnedTo(Refusal.Arrival.PAST_THE_PARRY)
+                                : stopped
+                                        ? new Refusal.NotOwnedTo(Refusal.Arrival.STOP_HIT)
+                                        : new Refusal.Unanswered(attack.get().line())));
     }
 
     /** Whether the next turn may say what becomes of a stroke that has deceived a parry: it is met, gone from, or taken. */
@@ -102,6 +108,27 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                 && clauses.stream()
                         .map(Clause::action)
                         .anyMatch(action -> action instanceof Action.Recover || action instanceof Action.OnGuard);
+    }
+
+    /**
+     * Whether a step forward, and nothing else of the one who makes it, ends on a point that only threatened before it (Technical
+     * Rules t.84.1, t.89.5: who runs on to a point in line is hit).
+     */
+    private static boolean stepsOnToThePoint(State begin, State end, Side side, List<Played> played) {
+        Optional<Attack> point = end.attackOn(side).filter(threat -> !threat.meant() && !threat.feint());
+        boolean nowIn =
+                point.filter(threat -> end.measure().most() <= threat.reach()).isPresent();
+        boolean wasOut =
+                point.filter(threat -> begin.measure().least() > threat.reach()).isPresent();
+        List<Played> own =
+                played.stream().filter(one -> one.move().by() == side).toList();
+        return nowIn
+                && wasOut
+                && end.of(side.other()).extended().is(true)
+                && own.stream().anyMatch(LeftUnmet::comesNearer)
+                && own.stream()
+                        .allMatch(one -> one.move().isCertain()
+                                && (comesNearer(one) || one.move().action().isReply(Action.Reply.HOLD)));
     }
 
     private static boolean comesNearer(Played played) {

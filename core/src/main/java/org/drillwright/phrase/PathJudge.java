@@ -173,7 +173,7 @@ final class PathJudge {
         boolean crosses = lies && from.isPresent();
         if (crosses) {
             boolean sure = straight && !isJustParried();
-            ledger.refuse(new Refusal.AcrossTheBlades(from.get(), named.get(), sure, strike.opposition()));
+            ledger.refuse(new Refusal.AcrossTheBlades(from.get(), named.get(), false, sure, strike.opposition()));
         }
     }
 

@@ -59,11 +59,18 @@ public sealed interface Refusal {
     /** An attack that nothing meets. */
     record Unanswered(Fact<Line> line) implements Refusal {}
 
-    /**
-     * A stop hit arrives at one who comes on, or an attack at one whose parry it deceived, and is owned to neither on this
-     * count nor the next.
-     */
-    record NotOwnedTo(boolean pastTheParry) implements Refusal {}
+    /** What arrives and is owned to neither on its count nor on the next. */
+    enum Arrival {
+        /** An attack behind the parry that it has deceived. */
+        PAST_THE_PARRY,
+        /** A stop hit at one who comes on. */
+        STOP_HIT,
+        /** A point that has stood in line, at one who steps on to it. */
+        POINT_IN_LINE
+    }
+
+    /** A hit that nobody owns to. */
+    record NotOwnedTo(Arrival arrival) implements Refusal {}
 
     /** An attack is under way and the other holds: it will be taken, and is better said so. */
     record HoldUnderAttack() implements Refusal {}
@@ -125,9 +132,11 @@ public sealed interface Refusal {
      * A stroke that would have to go through the blades that touch.
      *
      * @param contact the line of the one attacked in which they touch
+     * @param beaten whether they touched there in a beat just before
      * @param sure whether the words say that it goes straight, or in opposition, and the blades certainly still touch
      */
-    record AcrossTheBlades(Line contact, Line named, boolean sure, boolean opposition) implements Refusal {}
+    record AcrossTheBlades(Line contact, Line named, boolean beaten, boolean sure, boolean opposition)
+            implements Refusal {}
 
     /** Somebody on the lunge does what needs a recovery first. */
     record NotRecovered(String what) implements Refusal {}

@@ -168,7 +168,10 @@ public final class Enumeration {
                 add(who, "change " + position, taken);
             }
             if (Tables.sameHeight(line, height(who, line))) {
-                add(who, "beat " + position, placed.with(3 - who, partner.met()).with(parted()));
+                add(
+                        who,
+                        "beat " + position,
+                        placed.with(3 - who, partner.beaten()).with(parted()));
             }
             if (isTakeable(partner)) {
                 Scene bound = scene.with(3 - who, partner.met());
@@ -294,6 +297,7 @@ public final class Enumeration {
         Person partner = scene.person(3 - who);
         return !scene.blades().apart()
                 || partner.out()
+                || partner.comesBack()
                 || Tables.protects(partner.hand()).equals(leaves);
     }
 }

@@ -10,15 +10,15 @@ class BladeWorkTest implements Staged {
                 = On guard in quarte, blades engaged, at lunge distance.
                 L Beat the blade.
                 F Hold.
-                > L quarte closed | F quarte open | at 1
+                > L quarte closed | F quarte open, reaching | at 1
                 = On guard in quarte, blades engaged, at lunge distance.
                 L Expel the blade.
                 F Hold.
-                > L quarte closed | F quarte open | at 1
+                > L quarte closed | F quarte open, reaching | at 1
                 = On guard in sixte, blades apart, at lunge distance.
                 L Beat in quarte.
                 F Hold.
-                > L quarte closed | F sixte open | at 1
+                > L quarte closed | F sixte open, reaching | at 1
                 = On guard in quarte, blades engaged, at lunge distance.
                 L Press the blade.
                 F Hold.

@@ -32,7 +32,7 @@ class CompoundAttackTest implements Staged {
                 L Hold the lunge.
                 F Advance.
                 > L sixte open, arm to high-outside, lunge | F quarte closed, reaching | at -1 | blades ? | right F quarte, of a feint
-                ! on F NotOwnedTo[pastTheParry=true]
+                ! on F NotOwnedTo[arrival=PAST_THE_PARRY]
                 = On guard in sixte, blades engaged, at lunge distance.
                 L One-two to the high outside line with a lunge.
                 F Parry circular sixte.

@@ -55,8 +55,8 @@ public final class AcrossTheBlades extends RefusalRule {
         if (!(fault.refusal() instanceof Refusal.AcrossTheBlades across)) {
             return Sentence.none();
         }
-        String touch = "The blades touch in " + Sentence.the(across.contact()) + ", and this goes to "
-                + Sentence.the(across.named());
+        String touch = (across.beaten() ? "The beat meets the blade in " : "The blades touch in ")
+                + Sentence.the(across.contact()) + ", and this goes to " + Sentence.the(across.named());
         if (!across.sure()) {
             return Sentence.warning(
                     touch + ", and it is not said how it passes the blade.",

@@ -80,7 +80,11 @@ public final class AnswerToAttack extends RefusalRule {
                             .and(closers(fault, subject)));
         }
         if (refusal instanceof Refusal.NotOwnedTo hit) {
-            String comes = hit.pastTheParry() ? "The attack comes past the parry" : "A stop hit arrives";
+            String comes = switch (hit.arrival()) {
+                case PAST_THE_PARRY -> "The attack comes past the parry";
+                case STOP_HIT -> "A stop hit arrives";
+                case POINT_IN_LINE -> "The step ends on the point that stands in line";
+            };
             Action owns = new Action.Aside(Action.Trifle.ACKNOWLEDGE);
             return Sentence.warning(
                     comes + ", and the " + fault.by().word() + " does not acknowledge it.",

@@ -12,10 +12,6 @@ final class MutationPage {
     /** Why a mutant is missed: by operator and drill, {@code *} for any. */
     private static final Map<String, String> REASONS = Map.ofEntries(
             Map.entry(
-                    "a second action, *",
-                    "A beat, an engagement, an invitation or a bare extension joined with a step forward is one preparation, and"
-                            + " 'then' is read as 'and'; what the step does to the measure is noticed later."),
-            Map.entry(
                     "shift the measure, keeping-distance-with-a-partner",
                     "'Out of distance' has no far end: a step forward may lead from it to advance-lunge distance, so the first"
                             + " count is not certainly wrong."),
@@ -50,12 +46,8 @@ final class MutationPage {
                     "disengage to the same side, it-seconda-cavazione",
                     "'Sopra il ferro' beside the low outside line is not read as a whole, and the count is said to be not fully checked."),
             Map.entry(
-                    "riposte without parry, fr-contre-de-quarte-raconte",
-                    "'Contre-riposte et touche' has a second reading, a plain thrust, which plays."),
-            Map.entry(
-                    "*, fr-contre-de-quarte-raconte",
-                    "English words put into a French tale of two who are both 'il' are not read, and the count is said to be not"
-                            + " fully checked."),
+                    "a second action, fr-contre-de-quarte-raconte",
+                    "'Il' may be the partner, of whom it is then only told; that the two end too near is noticed."),
             Map.entry(
                     "wrong cue, recover-forward",
                     "A short lunge leaves the measure open, so no cue is certainly wrong."));

@@ -175,9 +175,9 @@ final class Operators {
                     TurnSpoils::choice),
             new Operator(
                     "a second action",
-                    "', then jump forward' is put behind a turn of a drill for two; behind a preparation, to which a step forward"
-                            + " belongs, ', then jump back'.",
-                    "The level's turns are free; the turn only holds, waits or receives, so that it has no action of its own.",
+                    "', then jump forward' is put behind a turn of a drill for two.",
+                    "The level's turns are free; the turn only holds, waits or receives, so that it has no action of its own; or it"
+                            + " is a preparation (a beat, an engagement, an invitation, a bare extension), with which a step is one.",
                     "one-thing-a-count.",
                     TurnSpoils::secondAction));
 

@@ -75,16 +75,20 @@ final class TurnSpoils {
                                 at,
                                 withoutStop(scene.words(at)) + thenJump(scene, at),
                                 Expected.at("one-thing-a-count", at.step()))
-                        .harmlessIf(scene.isFree() || scene.doesOnly(at, still)));
+                        .harmlessIf(scene.isFree() || scene.doesOnly(at, still) || scene.prepares(at)));
     }
 
     private static String thenJump(Scene scene, At at) {
-        boolean back = scene.prepares(at);
         return switch (scene.language(at)) {
-            case "fr" -> back ? ", puis sautez en arrière." : ", puis sautez en avant.";
-            case "it" -> back ? ", poi salta indietro." : ", poi salta avanti.";
-            default -> back ? ", then jump back." : ", then jump forward.";
+            case "fr" -> isTold(scene.words(at)) ? ", puis saute en avant." : ", puis sautez en avant.";
+            case "it" -> ", poi salta avanti.";
+            default -> ", then jump forward.";
         };
+    }
+
+    /** Whether a French turn tells what somebody does. */
+    private static boolean isTold(String words) {
+        return words.matches("(?i)(.*\\P{L})?il .*");
     }
 
     private static String withoutStop(String words) {

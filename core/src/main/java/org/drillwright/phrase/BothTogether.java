@@ -114,11 +114,13 @@ final class BothTogether {
                         new Action.Strike(Action.Role.ATTACK, Action.Path.UNSTATED, aim, false, false, false, false));
     }
 
-    /** The partner's line in which the blade was beaten just before, by the same one on this count; a beat that names none may come
-     * from either side. */
+    /**
+     * The partner's line in which the blade was beaten just before, by the same one on this count; a beat that names none may
+     * come from either side.
+     */
     private Optional<Line> beatenBefore(Played one) {
         Side by = one.move().by();
-        Optional<Played> before = by(by).takeWhile(own -> own != one)
+        Optional<Played> before = by(by).takeWhile(own -> !own.equals(one))
                 .reduce((first, last) -> last)
                 .filter(own -> own.move().isCertain());
         return before.map(own -> own.move().action())

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Contact;
 import org.drillwright.notation.Action.Depth;
+import org.drillwright.notation.Action.Displacement;
 import org.drillwright.notation.Action.Foot;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
@@ -81,7 +82,7 @@ public final class ActionText {
             case "follow" -> new Action.Answer(Reply.FOLLOW, Stance.UNSTATED);
             case "withdraw" -> new Action.Withdraw();
             case "stand" -> new Action.Stand();
-            case "evade" -> new Action.Evade();
+            case "evade" -> new Action.Evade(one(Displacement.values()).orElse(Displacement.UNSTATED));
             case "salute" -> new Action.Salute();
             case "mask" -> new Action.Mask(takes("on") || !takes("off"));
             case "strike" -> strike();
@@ -296,7 +297,7 @@ public final class ActionText {
 
         @Override
         public String evade(Action.Evade evade) {
-            return "evade";
+            return joined("evade", evade.how() == Displacement.UNSTATED ? "" : evade.how());
         }
 
         @Override

@@ -308,8 +308,22 @@ public sealed interface Action {
         }
     }
 
+    /** Where a target is taken when it is taken away. */
+    enum Displacement {
+        UNSTATED,
+        /** Below the blade: ducked, in a passata sotto with the rear foot far back and the rear hand on the floor. */
+        DUCKED,
+        /** Off the line: a step to the side, in an inquartata the rear foot behind and across. */
+        ASIDE,
+        /** The body drawn back over feet that stay. */
+        BACK,
+        HAND,
+        /** The front leg brought back to the other. */
+        LEG
+    }
+
     /** The target is taken away. */
-    record Evade() implements Action {
+    record Evade(Displacement how) implements Action {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.evade(this);

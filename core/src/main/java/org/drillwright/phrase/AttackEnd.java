@@ -1,7 +1,9 @@
 package org.drillwright.phrase;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
 import org.drillwright.notation.Position;
 
 /** How an attack ends within its count. What the words claim and the phrase refuses is not how it ends. */
@@ -46,11 +48,17 @@ public sealed interface AttackEnd {
         }
     }
 
-    /** The target is taken out of its way. */
-    record Evaded() implements AttackEnd {
+    /**
+     * The target is taken out of its way.
+     *
+     * @param how where it is taken; not stated of one who steps back
+     */
+    record Evaded(Action.Displacement how) implements AttackEnd {
         @Override
         public String key() {
-            return "evaded";
+            return how == Action.Displacement.UNSTATED
+                    ? "evaded"
+                    : "evaded." + how.name().toLowerCase(Locale.ROOT);
         }
     }
 

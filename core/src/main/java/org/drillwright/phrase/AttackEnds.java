@@ -64,7 +64,9 @@ final class AttackEnds {
         if (!count.end().on(target).isKnown()) {
             return new AttackEnd.Unknown();
         }
-        return LeftUnmet.showsTarget(target, count.moves()) ? new AttackEnd.Received() : new AttackEnd.Evaded();
+        return LeftUnmet.showsTarget(target, count.moves())
+                ? new AttackEnd.Received()
+                : new AttackEnd.Evaded(Action.Displacement.UNSTATED);
     }
 
     private static AttackEnd answered(Attack attack, Played played) {
@@ -89,7 +91,12 @@ final class AttackEnds {
         if (action instanceof Action.Strike) {
             return new AttackEnd.Stopped();
         }
-        return action instanceof Action.Unread ? new AttackEnd.Unknown() : new AttackEnd.Evaded();
+        if (action instanceof Action.Evade evade) {
+            return new AttackEnd.Evaded(evade.how());
+        }
+        return action instanceof Action.Unread
+                ? new AttackEnd.Unknown()
+                : new AttackEnd.Evaded(Action.Displacement.UNSTATED);
     }
 
     /** Who takes a touch that cannot arrive is not touched. */

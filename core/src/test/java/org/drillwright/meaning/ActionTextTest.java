@@ -52,6 +52,8 @@ class ActionTextTest {
                 "withdraw",
                 "stand",
                 "evade",
+                "evade ducked",
+                "evade leg",
                 "salute",
                 "mask on",
                 "mask off",

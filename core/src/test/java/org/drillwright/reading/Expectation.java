@@ -87,7 +87,7 @@ record Expectation(String group, String sentence, List<List<String>> alternative
 
     /**
      * An action with what is no difference left out: that a stroke is direct or opposed, on which line it stays, whether
-     * the hand is placed, held or comes on guard in a position (play tells), and which cheek.
+     * the hand is placed, held or comes on guard in a position (play tells), which cheek, and where a target is taken (EvasionsTest).
      */
     private static String plain(String action) {
         String told = action.strip().replaceFirst("^(leader|follower|attacker|defender): ?", "");
@@ -99,6 +99,7 @@ record Expectation(String group, String sentence, List<List<String>> alternative
                 .split("\\s+")));
         String head = words.remove(0);
         words.removeIf(word -> head.equals("strike") && word.equals("direct"));
+        words.removeIf(word -> head.equals("evade"));
         words.removeAll(List.of("opposition", "same-line", "lunged", "unless-lunged"));
         boolean placed = Set.of("place", "guard", "hold").contains(head) && !words.isEmpty();
         if (head.equals("step") && words.size() == 1) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Contact;
 import org.drillwright.notation.Action.Depth;
+import org.drillwright.notation.Action.Displacement;
 import org.drillwright.notation.Action.Foot;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Action.Path;
@@ -54,7 +55,9 @@ final class SayableActions {
         }
         all.add(new Action.Withdraw());
         all.add(new Action.Stand());
-        all.add(new Action.Evade());
+        for (Displacement how : Displacement.values()) {
+            all.add(new Action.Evade(how));
+        }
     }
 
     private void stances() {

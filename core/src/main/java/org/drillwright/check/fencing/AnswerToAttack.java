@@ -74,7 +74,7 @@ public final class AnswerToAttack extends RefusalRule {
                     "The attack" + line + " is not met by the " + fault.by().word() + ".",
                     fault.ways()
                             .or("parry it", parries(fault, subject))
-                            .or("evade it", Change.also(new Action.Evade()))
+                            .or("evade it", Change.also(new Action.Evade(Action.Displacement.UNSTATED)))
                             .or("write 'take the touch'", Change.also(TAKES))
                             .sentence()
                             .and(closers(fault, subject)));

@@ -130,7 +130,9 @@ public final class ParryCloses extends RefusalRule {
         }
         Aim arm = new Aim(Optional.empty(), Optional.empty(), Optional.of(Target.FOREARM));
         Action stop = new Action.Strike(Action.Role.STOP, Action.Path.UNSTATED, arm, false, false, false, false);
-        return ways.or("draw the target away and hit the arm", Change.instead(new Action.Evade(), stop))
+        return ways.or(
+                        "draw the target away and hit the arm",
+                        Change.instead(new Action.Evade(Action.Displacement.UNSTATED), stop))
                 .sentence();
     }
 

@@ -14,6 +14,7 @@ import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
+import org.drillwright.notation.Target;
 import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Fencer;
@@ -83,7 +84,9 @@ final class Spoken {
                 .flatMap(side -> scene.at(side.other()).stream()
                         .filter(aimed -> aimed.threat().isPresent())
                         .map(aimed -> words.text(
-                                "earlier", words.of("side", side), blow(side, aimed, Path.UNSTATED, scene.isSabre()))))
+                                "earlier",
+                                words.of("side", side),
+                                blow(side, aimed, Path.UNSTATED, scene.isSabre(), Optional.empty()))))
                 .toList();
     }
 
@@ -92,19 +95,21 @@ final class Spoken {
         Aimed aimed = scene.at(by.other())
                 .orElseGet(() -> new Aimed(true, Optional.of(stroke.threat()), Closing.NONE, false));
         String taken = stroke.bound() ? words.text("held.bind") : stroke.held() ? words.text("held.opposition") : "";
-        String blow = blow(by, aimed, stroke.path(), stroke.cut()) + taken;
+        String blow = blow(by, aimed, stroke.path(), stroke.cut(), stroke.at()) + taken;
         return moves(scene, by)
                 .map(moves -> words.text("stroke", words.of("side", by), moves, blow))
                 .orElseGet(() -> words.text("stroke.arm", words.of("side", by), blow));
     }
 
     /** What it is, where it goes, and what becomes of it. */
-    private String blow(Side by, Aimed aimed, Path path, boolean cut) {
+    private String blow(Side by, Aimed aimed, Path path, boolean cut, Optional<Target> at) {
         Threat threat = aimed.threat().orElseThrow();
         String owner = words.text("owner." + by.other().word());
         String into = threat.line()
                 .value()
                 .map(line -> words.text("into." + dotted(line), owner))
+                .or(() -> at.filter(one -> one != Target.MARK)
+                        .map(target -> words.text("into.target." + dotted(target), owner)))
                 .orElseGet(() -> words.text("into.unknown", owner));
         String shown = threat.shown()
                 .map(line -> words.text("shown", words.text("into." + dotted(line), owner)))

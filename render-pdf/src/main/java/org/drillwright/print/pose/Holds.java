@@ -51,6 +51,9 @@ final class Holds {
     /** The arm stopped half-way by a stop hit. */
     static final Hold STOPPED = Hold.of(0.22, 0.18, -0.34, -42, 10);
 
+    /** The hand drawn back and up to the shoulder, out of the way of a stroke at it. */
+    static final Hold WITHDRAWN = Hold.of(0.12, 0.16, -0.10, 40, 0);
+
     /** An arm without a weapon, hanging down. */
     static final Hold HANGING = Hold.of(0.03, 0.08, -0.56, -80, 0);
 

@@ -3,6 +3,7 @@ package org.drillwright.print.pose;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.print.pose.body.Blade;
+import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
 
 /** How blades and bodies meet in the moment that is shown: the end of the last stroke, or else the contact of the blades. */
@@ -31,8 +32,12 @@ public sealed interface Meeting {
      */
     record FallsShort(Side by, Point tip, Place target) implements Meeting {}
 
-    /** The body was taken out of its way. */
-    record Evaded(Side by, Point tip, Place target) implements Meeting {}
+    /**
+     * The body was taken out of its way.
+     *
+     * @param stood the one who evades, as that one stood before
+     */
+    record Evaded(Side by, Point tip, Place target, Person stood) implements Meeting {}
 
     /** It is shown and does not arrive, or not yet. */
     record Threatens(Side by, Point tip, Place target) implements Meeting {}

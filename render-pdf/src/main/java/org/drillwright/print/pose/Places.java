@@ -2,6 +2,7 @@ package org.drillwright.print.pose;
 
 import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
+import org.drillwright.notation.Target;
 import org.drillwright.notation.Width;
 import org.drillwright.print.pose.body.Arm;
 import org.drillwright.print.pose.body.Axes;
@@ -38,6 +39,18 @@ final class Places {
         };
     }
 
+    /** The place of a part of the body of which no line is told: in the middle; not of the arm, which is where its arm is. */
+    Place of(Target target) {
+        return switch (target) {
+            case HEAD, CHEEK, INSIDE_CHEEK, OUTSIDE_CHEEK -> head();
+            case CHEST, SHOULDER -> trunk(0.74, 0);
+            case BODY, BACK, FLANK, HAND, WRIST, FOREARM, ELBOW, MARK -> trunk(0.5, 0);
+            case BELLY -> trunk(0.25, 0);
+            case THIGH, KNEE, LEG -> thigh();
+            case FOOT -> foot();
+        };
+    }
+
     private Place thrust(Height height, Width width) {
         boolean inside = width == Width.INSIDE;
         double share = height == Height.LOW ? 0.22 : inside ? 0.72 : 0.74;
@@ -61,14 +74,14 @@ final class Places {
     }
 
     /** On the front of the leg under the sword. */
-    Place thigh() {
+    private Place thigh() {
         Leg leg = body.front();
         Point normal = body.axes().ahead().squareTo(leg.knee().minus(leg.hip()));
         Point place = leg.hip().towards(leg.knee(), 0.6).plus(normal.times(0.08));
         return new Place(place, normal, place);
     }
 
-    Place foot() {
+    private Place foot() {
         Leg leg = body.front();
         Point place = leg.ankle().towards(leg.toe(), 0.6).plus(Point.UP.times(0.02));
         return new Place(place, Point.UP, place);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.drillwright.model.Hands;
 import org.drillwright.model.Side;
 import org.drillwright.model.Weapon;
+import org.drillwright.notation.Action.Displacement;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
 
@@ -18,6 +19,7 @@ import org.drillwright.phrase.State;
  * @param aimed the lines of each of those whose lines matter in the count
  * @param stroke the last stroke, empty if there was none
  * @param feet what feet did up to the moment, in their order
+ * @param displaced where those took the target who took it away up to the moment
  * @param gestures what else hands did
  * @param mark whether a mark hangs opposite one who works alone
  */
@@ -30,12 +32,14 @@ public record Scene(
         Map<Side, Aimed> aimed,
         Optional<Stroke> stroke,
         List<Footing> feet,
+        Map<Side, Displacement> displaced,
         Map<Side, Gesture> gestures,
         boolean mark) {
 
     public Scene {
         aimed = Map.copyOf(aimed);
         feet = List.copyOf(feet);
+        displaced = Map.copyOf(displaced);
         gestures = Map.copyOf(gestures);
     }
 
@@ -45,11 +49,16 @@ public record Scene(
     }
 
     public static Scene standing(Weapon weapon, Hands hands, boolean partner, State state) {
-        return new Scene(weapon, hands, partner, state, state, Map.of(), Optional.empty(), List.of(), Map.of(), false);
+        return new Scene(
+                weapon, hands, partner, state, state, Map.of(), Optional.empty(), List.of(), Map.of(), Map.of(), false);
     }
 
     public Optional<Aimed> at(Side side) {
         return Optional.ofNullable(aimed.get(side));
+    }
+
+    public Optional<Displacement> displaced(Side side) {
+        return Optional.ofNullable(displaced.get(side));
     }
 
     public Optional<Gesture> gesture(Side side) {

@@ -77,8 +77,19 @@ public final class SceneReader {
                 aimed,
                 shown.map(StrokeReader.Shown::stroke),
                 FootReader.read(count.moves().subList(0, last + 1)),
+                displaced(count.moves().subList(0, last + 1)),
                 reader.gestures(),
                 mark);
+    }
+
+    private static Map<Side, Action.Displacement> displaced(List<Played> moves) {
+        Map<Side, Action.Displacement> displaced = new EnumMap<>(Side.class);
+        for (Played played : moves) {
+            if (played.move().action() instanceof Action.Evade evade) {
+                displaced.put(played.move().by(), evade.how());
+            }
+        }
+        return displaced;
     }
 
     private Map<Side, Gesture> gestures() {

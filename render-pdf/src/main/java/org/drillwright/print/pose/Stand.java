@@ -44,6 +44,10 @@ record Stand(Side side, boolean leftHanded, double toe, Posture posture, RearHan
         return new Stand(side, leftHanded, toe, other, rear, masked, known);
     }
 
+    Stand with(RearHand hand) {
+        return new Stand(side, leftHanded, toe, posture, hand, masked, known);
+    }
+
     /** Nearer to the partner by so many metres. */
     Stand ahead(double further) {
         return at(toe + (side == Side.LEADER ? further : -further));

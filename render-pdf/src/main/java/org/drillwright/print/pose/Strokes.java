@@ -1,7 +1,11 @@
 package org.drillwright.print.pose;
 
+import static org.drillwright.notation.Action.Displacement.HAND;
+import static org.drillwright.notation.Action.Displacement.UNSTATED;
+
 import java.util.Optional;
 import org.drillwright.model.Side;
+import org.drillwright.notation.Action.Displacement;
 import org.drillwright.notation.Height;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
@@ -14,6 +18,7 @@ import org.drillwright.print.pose.body.Hold;
 import org.drillwright.print.pose.body.Person;
 import org.drillwright.print.pose.body.Point;
 import org.drillwright.print.pose.body.Posture;
+import org.drillwright.print.pose.body.RearHand;
 
 /** Poses a stroke at its end: who makes it, who meets it, and how they meet. */
 final class Strokes {
@@ -43,29 +48,50 @@ final class Strokes {
     }
 
     Met meet(Stand attacker, Stand defender) {
-        Optional<Line> line = stroke.threat().line().value();
+        Optional<Line> line = stroke.threat().line().value().or(this::byTarget);
         if (line.isEmpty() || !attacker.known() || !defender.known() || stands.length() == 0) {
             return notKnown(attacker, defender);
         }
+        return meet(evaded(attacker), defender, line.get());
+    }
+
+    /** Where only a part of the body is told: the height of a line is enough, for the part itself is what is drawn. */
+    private Optional<Line> byTarget() {
+        return stroke.at()
+                .filter(at -> at != Target.MARK && at != Target.BACK)
+                .map(at -> at.isOfTheArm()
+                        ? Line.ARM
+                        : at.isBelowTheHip() || at == Target.BELLY ? Line.LOW_INSIDE : Line.HIGH_INSIDE);
+    }
+
+    /** Who strikes out of an evasion, told where it goes. */
+    private Stand evaded(Stand attacker) {
+        return scene.displaced(attacker.side())
+                .filter(how -> how != UNSTATED)
+                .map(how -> evading(attacker))
+                .orElse(attacker);
+    }
+
+    private Met meet(Stand attacker, Stand defender, Line line) {
         AttackEnd end = stroke.threat().end();
         if (end instanceof AttackEnd.Parried parried) {
-            return parried(attacker, defender, line.get(), parried.by().or(stroke::parry));
+            return parried(attacker, defender, line, parried.by().or(stroke::parry));
         }
         if (end instanceof AttackEnd.Received
                 || end instanceof AttackEnd.NotMet
                 || end instanceof AttackEnd.PastTheParry) {
-            return landed(attacker, stopped(defender), line.get());
+            return landed(attacker, stopped(defender), line);
         }
         if (end instanceof AttackEnd.FallsShort) {
-            return reaching(attacker, defender, defender, line.get(), Reach.SHORT);
+            return reaching(attacker, defender, defender, line, Reach.SHORT);
         }
         if (end instanceof AttackEnd.Evaded) {
-            return reaching(attacker, defender, evading(defender), line.get(), Reach.EVADED);
+            return reaching(attacker, defender, evading(defender), line, Reach.EVADED);
         }
         if (end instanceof AttackEnd.Unknown) {
-            return reaching(attacker, defender, defender, line.get(), Reach.UNKNOWN);
+            return reaching(attacker, defender, defender, line, Reach.UNKNOWN);
         }
-        return reaching(attacker, defender, defender, line.get(), Reach.THREAT);
+        return reaching(attacker, defender, defender, line, Reach.THREAT);
     }
 
     private Met notKnown(Stand attacker, Stand defender) {
@@ -90,13 +116,26 @@ final class Strokes {
         return stops && defender.posture().equals(Posture.LUNGE) ? defender.in(Posture.HALF_LUNGE) : defender;
     }
 
-    /** The played state does not hold how the target was taken away: it goes back as far as the feet let it. */
-    private Stand evading(Stand defender) {
-        if (stands.goesBack(defender.side()) || !defender.posture().equals(Posture.ON_GUARD)) {
-            return defender;
-        }
-        boolean leg = stroke.at().filter(Target::isBelowTheHip).isPresent();
-        return defender.in(leg ? Posture.LEG_WITHDRAWN : Posture.DRAWN_BACK);
+    /** Where who takes the target away is with it, if the feet have not done it already. */
+    private Stand evading(Stand evader) {
+        boolean stays = evader.posture().equals(Posture.ON_GUARD) && !stands.goesBack(evader.side());
+        return stays ? displaced(evader, scene.displaced(evader.side()).orElse(UNSTATED)) : evader;
+    }
+
+    /** Where it is not said: a leg that is aimed at goes back, else the body as far as the feet let it. */
+    private Stand displaced(Stand evader, Displacement how) {
+        return switch (how) {
+            case DUCKED -> evader.in(Posture.DUCKED).with(RearHand.TO_THE_FLOOR);
+            case ASIDE -> evader.in(Posture.ASIDE);
+            case BACK -> evader.in(Posture.DRAWN_BACK);
+            case LEG -> evader.in(Posture.LEG_WITHDRAWN);
+            case HAND -> evader;
+            case UNSTATED ->
+                evader.in(
+                        stroke.at().filter(Target::isBelowTheHip).isPresent()
+                                ? Posture.LEG_WITHDRAWN
+                                : Posture.DRAWN_BACK);
+        };
     }
 
     private Met parried(Stand attacker, Stand defender, Line line, Optional<Position> position) {
@@ -122,11 +161,11 @@ final class Strokes {
     }
 
     private Met landed(Stand attacker, Stand defender, Line line) {
-        Place place = place(defender, line);
+        Optional<Hold> hold = hit(defender, line);
+        Place place = place(defender, line, hold);
         Person arrives = stroke.cut()
                 ? cut().land(attacker, place, line == Line.HEAD)
                 : new Thrust(scene.weapon(), place.seen(), stroke.bound() ? BINDS : 0).land(attacker);
-        Optional<Hold> hold = hit(defender, line);
         if (hold.isEmpty()) {
             return new Met(
                     arrives,
@@ -172,20 +211,20 @@ final class Strokes {
         return line == Line.ARM || stroke.at().filter(Target::isOfTheArm).isPresent();
     }
 
-    /** Where it goes on the body of one who stands so. */
-    private Place place(Stand defender, Line line) {
+    /** Where it goes on the body of one who stands so, the arm as in a hold. */
+    private Place place(Stand defender, Line line, Optional<Hold> hold) {
         Body body = defender.body();
         Places places = new Places(body, camera);
-        Optional<Hold> hold = stands.hold(defender);
         if (onTheArm(line) && hold.isPresent()) {
             boolean hand = stroke.at()
                     .filter(at -> at == Target.HAND || at == Target.WRIST)
                     .isPresent();
             return Places.arm(body.swordArm(body.wrist(hold.get())), hand ? 0.08 : 0.45);
         }
+        boolean told = stroke.threat().line().isKnown();
         return stroke.at()
-                .filter(Target::isBelowTheHip)
-                .map(at -> at == Target.FOOT ? places.foot() : places.thigh())
+                .filter(at -> at.isBelowTheHip() || !told)
+                .map(places::of)
                 .orElseGet(() -> places.of(line));
     }
 
@@ -198,13 +237,13 @@ final class Strokes {
 
     /** Arm and blade straight on the way to where the target was, and not there. */
     private Met reaching(Stand attacker, Stand before, Stand defender, Line line, Reach reach) {
-        Place place = place(before, line);
+        Place place = place(before, line, stands.hold(before));
         Person threatens =
                 stroke.cut() ? raised(attacker, place) : new Thrust(scene.weapon(), place.seen(), 0).threaten(attacker);
         Point tip = threatens.blade().orElseThrow().tip();
         Meeting meeting = switch (reach) {
             case SHORT -> new Meeting.FallsShort(stroke.by(), tip, place);
-            case EVADED -> new Meeting.Evaded(stroke.by(), tip, place);
+            case EVADED -> new Meeting.Evaded(stroke.by(), tip, place, stands.idle(before));
             case THREAT -> new Meeting.Threatens(stroke.by(), tip, place);
             case UNKNOWN -> new Meeting.NotKnown(stroke.by());
         };
@@ -224,6 +263,9 @@ final class Strokes {
     }
 
     private Optional<Hold> answering(Stand defender) {
+        if (scene.displaced(defender.side()).filter(HAND::equals).isPresent()) {
+            return Optional.of(Holds.WITHDRAWN);
+        }
         return stroke.parry()
                 .map(position -> Holds.parry(scene.weapon(), position))
                 .or(() -> stands.hold(defender));

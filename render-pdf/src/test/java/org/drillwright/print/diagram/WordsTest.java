@@ -68,7 +68,7 @@ class WordsTest {
                         new AttackEnd.PastTheParry(Position.QUARTE),
                         new AttackEnd.Received(),
                         new AttackEnd.FallsShort(),
-                        new AttackEnd.Evaded(),
+                        new AttackEnd.Evaded(Action.Displacement.UNSTATED),
                         new AttackEnd.Stopped(),
                         new AttackEnd.NotMet(),
                         new AttackEnd.Withdrawn(),

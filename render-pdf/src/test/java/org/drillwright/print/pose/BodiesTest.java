@@ -36,12 +36,14 @@ class BodiesTest {
             Posture.HALF_LUNGE,
             Posture.LUNGE,
             Posture.FLECHE,
+            Posture.DUCKED,
+            Posture.ASIDE,
             Posture.DRAWN_BACK,
             Posture.LEG_WITHDRAWN,
             Posture.STANDING);
 
     private static final List<RearHand> REAR_HANDS =
-            List.of(RearHand.UP, RearHand.BACK, RearHand.HIP, RearHand.WITH_MASK, RearHand.DOWN);
+            List.of(RearHand.UP, RearHand.BACK, RearHand.HIP, RearHand.WITH_MASK, RearHand.DOWN, RearHand.TO_THE_FLOOR);
 
     /** A person, by name. */
     record Named(String name, Person person) {

@@ -9,7 +9,6 @@ import org.drillwright.phrase.Replay;
 import org.drillwright.print.Told;
 import org.drillwright.print.pose.body.Camera;
 import org.drillwright.print.pose.body.Person;
-import org.drillwright.print.pose.body.Spot;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,17 +51,6 @@ class PosturesTest {
         double guard = rearAhead(pair("Hold.", "Hold.").leader());
         double gathered = rearAhead(pair("Bring the rear foot up.", "Hold.").leader());
         assertEquals(0.42, gathered - guard, 0.001);
-    }
-
-    /** The point goes where the body was, and that place is free. */
-    @ParameterizedTest
-    @CsvSource({"epee, Straight thrust to the high inside line with a lunge.", "sabre, Cut at the head with a lunge."})
-    void whoEvadesIsNoLongerWhereThePointGoes(String weapon, String stroke) {
-        Pose.Pair pair = pair(weapon, LUNGE_DISTANCE, stroke, "Duck.");
-        Meeting.Evaded evaded = (Meeting.Evaded) pair.meeting();
-        assertTrue(lean(pair.follower()) < -10, () -> "leans by " + lean(pair.follower()));
-        Spot head = Camera.oblique().see(pair.follower().head().centre());
-        assertTrue(Camera.oblique().see(evaded.target().seen()).distance(head) > 0.2);
     }
 
     /** A stroke that is still to be made shows how far it has to go: nothing lies on that way, nor along the blade. */

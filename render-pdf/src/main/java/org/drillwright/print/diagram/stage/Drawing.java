@@ -170,7 +170,13 @@ public record Drawing(double height, double origin, double floor, List<Mark> mar
                     .filter(person -> person.side() == side)
                     .filter(Person::feetKnown)
                     .findFirst()
-                    .map(person -> new Inset(person, scene.weapon(), aimed, gauge));
+                    .map(person -> new Inset(person, stood(person), scene.weapon(), aimed, gauge));
+        }
+
+        private Person stood(Person person) {
+            return Stage.meeting(pose)
+                    .map(met -> met instanceof Meeting.Evaded evaded ? evaded.stood() : person)
+                    .orElse(person);
         }
 
         private Optional<Side> attacked() {

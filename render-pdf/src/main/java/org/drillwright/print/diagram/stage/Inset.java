@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.model.Weapon;
@@ -40,6 +41,7 @@ final class Inset {
     private static final double ASIDE = 0.10;
 
     private final Person person;
+    private final Person stood;
     private final Weapon weapon;
     private final Aimed aimed;
     private final Gauge gauge;
@@ -48,29 +50,36 @@ final class Inset {
     private final Box frame;
     private final Lines lines;
 
-    Inset(Person person, Weapon weapon, Aimed aimed, Gauge gauge) {
+    /**
+     * @param stood the same person as the lines were when the stroke came: another than {@code person} if it was evaded
+     */
+    Inset(Person person, Person stood, Weapon weapon, Aimed aimed, Gauge gauge) {
         this.person = person;
+        this.stood = stood;
         this.weapon = weapon;
         this.aimed = aimed;
         this.gauge = gauge;
         this.signs = new Signs(gauge);
         double scale = LARGER * Math.max(gauge.scale(), Gauge.LEAST_SCALE);
         this.bust = new Bust(person, weapon, scale, gauge);
-        Point spine = person.trunk().shoulders();
+        Bust before = new Bust(stood, weapon, scale, gauge);
+        Point spine = stood.trunk().shoulders();
         double middle = see(spine.plus(person.outside().times(ASIDE))).x();
         Box sides = bust.sides();
         double room = WIDTH * scale / 2 - gauge.line() - gauge.mark();
         double x = Math.min(Math.max(middle, sides.right() - room), sides.x() + room) - WIDTH * scale / 2;
         double clear = gauge.line() + 0.5 * gauge.mark();
-        double top = bust.top() - clear;
-        this.frame = new Box(x, top, WIDTH * scale, bust.bottom() + clear - top);
+        double top = Math.min(bust.top(), before.top()) - clear;
+        double hand = person.equals(stood) ? top : sides.bottom();
+        double bottom = Math.max(hand, Math.max(bust.bottom(), before.bottom())) + clear;
+        this.frame = new Box(x, top, WIDTH * scale, bottom - top);
         double level = see(along(weapon == Weapon.SABRE ? NECK : WAIST)).y();
         boolean insideRight = see(person.outside()).x() < see(Point.ORIGIN).x();
         this.lines = new Lines(frame, see(spine).x(), level, insideRight, weapon == Weapon.SABRE);
     }
 
     private Point along(double share) {
-        return person.trunk().pelvis().towards(person.trunk().shoulders(), share);
+        return stood.trunk().pelvis().towards(stood.trunk().shoulders(), share);
     }
 
     private Dot see(Point point) {
@@ -132,7 +141,7 @@ final class Inset {
         Box part = lines.area(weapon == Weapon.SABRE ? Line.HEAD : Line.HIGH_OUTSIDE)
                 .orElseThrow();
         double level = part.bottom();
-        double middle = see(person.trunk().shoulders()).x();
+        double middle = see(stood.trunk().shoulders()).x();
         double from = weapon == Weapon.SABRE ? level : frame.y();
         return List.of(
                 new Mark.Line(frame.x(), level, frame.right(), level, Gauge.HAIR, Ink.BLACK),
@@ -152,25 +161,31 @@ final class Inset {
 
     private List<Mark> signs(Meeting meeting, boolean told) {
         if (meeting instanceof Meeting.Landed landed) {
-            return List.of(new Mark.Named("star", signs.star(at(landed.target()), false)));
+            return shown("star", landed.target(), dot -> signs.star(dot, false));
         }
         if (meeting instanceof Meeting.Parried parried) {
             return parried(at(parried.target()), told);
         }
         if (meeting instanceof Meeting.Threatens threatens) {
-            return List.of(new Mark.Named("ring", signs.ring(at(threatens.target()))));
+            return shown("ring", threatens.target(), signs::ring);
         }
         if (meeting instanceof Meeting.FallsShort falls) {
-            return List.of(new Mark.Named("ring", signs.ring(at(falls.target()))));
+            return shown("ring", falls.target(), signs::ring);
         }
         if (meeting instanceof Meeting.Evaded evaded) {
-            return List.of(new Mark.Named("ring", signs.ring(at(evaded.target()))));
+            return shown("ring", evaded.target(), signs::ring);
         }
         if (meeting instanceof Meeting.NotKnown) {
             Dot middle = new Dot(see(along(0.6)).x(), see(along(0.6)).y());
             return List.of(new Mark.Named("unknown stroke", signs.question(middle, 6 * gauge.mark(), false)));
         }
         return List.of();
+    }
+
+    /** A sign, unless its place is on the legs, which the frame does not show. */
+    private List<Mark> shown(String name, Place place, Function<Dot, List<Mark>> sign) {
+        Dot dot = at(place);
+        return dot.y() < frame.bottom() ? List.of(new Mark.Named(name, sign.apply(dot))) : List.of();
     }
 
     private Dot at(Place place) {

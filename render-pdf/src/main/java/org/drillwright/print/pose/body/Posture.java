@@ -58,6 +58,20 @@ public record Posture(
             36,
             new Point(1, -0.1, 0.4));
 
+    /** Sunk between the feet, the trunk bent ahead below a blade that comes high. */
+    public static final Posture DUCKED =
+            new Posture(Foot.AHEAD, Foot.across(-0.92, -0.05), new Point(-0.56, -0.035, 0.44), 58, 70, 52, GUARD_KNEE);
+
+    /** The rear foot behind and across to the side of the sword, the body in profile beside the line. */
+    public static final Posture ASIDE = new Posture(
+            Foot.AHEAD,
+            new Foot(new Point(-0.84, 0.42, 0), new Point(0.3, -1, 0)),
+            new Point(-0.62, 0.22, 0.67),
+            84,
+            92,
+            -21,
+            new Point(0.6, -0.6, 0.1));
+
     /** Sunk on the rear leg, the trunk drawn back out of the way of a stroke. */
     public static final Posture DRAWN_BACK =
             new Posture(Foot.AHEAD, Foot.across(-0.80, -0.05), new Point(-0.66, -0.035, 0.60), 48, 56, -20, GUARD_KNEE);

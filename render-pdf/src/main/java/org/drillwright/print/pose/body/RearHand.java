@@ -14,6 +14,9 @@ public record RearHand(Point wrist, Point elbow) {
     /** Thrown back in the lunge. */
     public static final RearHand BACK = new RearHand(new Point(-0.545, -0.06, -0.17), new Point(-0.3, 0, -1));
 
+    /** Towards the floor beside a body that ducks. */
+    public static final RearHand TO_THE_FLOOR = new RearHand(new Point(0.10, -0.16, -0.52), new Point(-1, -0.5, 0));
+
     /** On the hip, at sabre. */
     public static final RearHand HIP = new RearHand(new Point(0.12, -0.13, -0.40), new Point(-1, -0.7, 0));
 

@@ -1,5 +1,6 @@
 package org.drillwright.print.diagram;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,6 +54,17 @@ public final class Picture {
     /** Of a count that holds several strokes, a picture of each; this one shows the last. Else empty. */
     public List<Picture> strokes() {
         return strokes;
+    }
+
+    /** What a screen shows of it one after the other: each stroke, or itself. The last says all that is said of it. */
+    public List<Picture> shots() {
+        if (strokes.isEmpty()) {
+            return List.of(this);
+        }
+        List<Picture> shots = new ArrayList<>(strokes);
+        Picture last = shots.remove(shots.size() - 1);
+        shots.add(new Picture(last.scene, last.pose, alternative, gist, changes, List.of()));
+        return shots;
     }
 
     /** Whether nobody stands opposite; one alone takes 20/28 of the width of two to be as large. */

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.print.command.SchoolFiles;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -61,6 +63,22 @@ class PhraseInBrowserTest extends InBrowser {
         page.waitFor(() -> !drawn().equals(first));
         assertEquals(0L, page.script("return window.moved"));
         assertFalse(moves());
+    }
+
+    /** First the parry, then the riposte: as on the back of the card and on the phone. */
+    @ParameterizedTest
+    @ValueSource(strings = {"no-preference", "reduce"})
+    void ofACountWithTwoStrokesBothAreSeen(String motion) {
+        page.prefers("prefers-reduced-motion", motion);
+        stand();
+        page.script("window.seen = []; new MutationObserver(() => { for (const sign of ['ticks', 'star']) {"
+                + " if (document.querySelector(`#picture [data-mark=${sign}] :not([visibility=hidden]):not(g)`)"
+                + " && window.seen.at(-1) !== sign) window.seen.push(sign); } })"
+                + ".observe(document.getElementById('picture'), {attributes: true, subtree: true, childList: true})");
+        save(SchoolFiles.riposte()
+                .replace("Parry quarte.", "Parry quarte and riposte straight to the high inside line."));
+        page.waitFor(() -> page.picture().contains("riposte") && !moves());
+        assertEquals(List.of("ticks", "star"), page.script("return window.seen"));
     }
 
     @Test

@@ -34,18 +34,23 @@ final class DrillJson {
             Json.texts("remarks", sheet.preview().map(cards -> cards.remarks()).orElse(List.of()), json);
             if (sheet.subject().isPresent()) {
                 drill(sheet.subject().get(), json);
-                between(new Reel(sheet.pictures()), sheet.pictures().size(), json);
+                reel(new Reel(sheet.pictures()), json);
             } else {
                 json.writeStringField("title", "");
             }
         });
     }
 
-    /** How many pictures there are between each and the next. */
-    private static void between(Reel reel, int pictures, JsonGenerator json) throws IOException {
-        json.writeArrayFieldStart("between");
-        for (int at = 0; at < pictures; at++) {
-            json.writeNumber(reel.between(at));
+    /** Of how many pictures each step is, and how many there are between each of them and the next. */
+    private static void reel(Reel reel, JsonGenerator json) throws IOException {
+        numbers("shots", reel.shots(), json);
+        numbers("between", reel.between(), json);
+    }
+
+    private static void numbers(String name, List<Integer> numbers, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (int number : numbers) {
+            json.writeNumber(number);
         }
         json.writeEndArray();
     }

@@ -37,7 +37,7 @@ final class Frames {
                         card, cards.size() == 1 ? "The card" : "Card " + (number + 1) + " of " + cards.size()));
     }
 
-    /** One of a drill's pictures, from 0: start, counts, closing. */
+    /** One of a drill's pictures, from 0: start, strokes and counts, closing. */
     Optional<String> picture(Sheet sheet, int number) {
         return new Reel(sheet.pictures()).picture(number).map(this::picture);
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
@@ -12,8 +13,8 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 
 /**
- * A drill's pictures on one floor: start, counts, closing. Whoever stands still stands still on the screen too, and the
- * others come and go. Lengths are points.
+ * A drill's pictures on one floor: start, counts, closing, of a count that holds several strokes each of them. Whoever stands
+ * still stands still on the screen too, and the others come and go. Lengths are points.
  */
 final class Reel {
 
@@ -31,14 +32,19 @@ final class Reel {
 
     private static final String GROUND = "ground";
 
+    private final List<Integer> shots;
     private final List<Picture> pictures;
     private final List<Double> lefts;
     private final double floor;
     private final double width;
     private final double height;
 
-    Reel(List<Picture> pictures) {
-        this.pictures = pictures;
+    /**
+     * @param steps start, counts, closing
+     */
+    Reel(List<Picture> steps) {
+        this.shots = steps.stream().map(step -> step.shots().size()).toList();
+        this.pictures = steps.stream().flatMap(step -> step.shots().stream()).toList();
         this.lefts = lefts(pictures);
         this.floor = EDGE + most(picture -> picture.floor(WIDTH));
         this.width = lefts.stream().mapToDouble(left -> left).max().orElse(0) + WIDTH + EDGE;
@@ -66,6 +72,16 @@ final class Reel {
         return lefts.stream().map(left -> left - first + EDGE).toList();
     }
 
+    /** Of how many pictures each step is, in their order. */
+    List<Integer> shots() {
+        return shots;
+    }
+
+    /** How many lie between each and the next. */
+    List<Integer> between() {
+        return IntStream.range(0, pictures.size()).mapToObj(this::between).toList();
+    }
+
     /** One of them, from 0. */
     Optional<Frame> picture(int at) {
         if (at >= pictures.size()) {
@@ -76,7 +92,7 @@ final class Reel {
     }
 
     /** How many lie between one and the next: none at the end, and where something is not known of how they stand. */
-    int between(int at) {
+    private int between(int at) {
         return at + 1 < pictures.size() && pictures.get(at).leadsTo(pictures.get(at + 1)) ? BETWEEN : 0;
     }
 

@@ -80,41 +80,65 @@ export function arrive() {
   moving?.arrive();
 }
 
-/** Shows drawings one after the other, with all that lies between, and stops at the last. */
-export function move(place, drawings, milliseconds) {
-  arrive();
+/** Shows drawings under the name of the last, until it has arrived. */
+function begin(place, drawings, cancel) {
   const last = drawings[drawings.length - 1];
-  if (isStill() || drawings.length < 2) {
-    place.replaceChildren(last.cloneNode(true));
-    return;
-  }
   const named = value(last.querySelector('[role=img]'), 'aria-label');
-  const begun = performance.now();
-  let part = -1;
-  let here = null;
-  let frame = 0;
   const end = () => {
-    cancelAnimationFrame(frame);
+    cancel();
     moving = null;
     place.removeAttribute('data-moving');
     place.replaceChildren(last.cloneNode(true));
   };
+  const put = (drawing) => {
+    drawing.querySelector('[role=img]')?.setAttribute('aria-label', named);
+    place.replaceChildren(drawing);
+  };
+  moving = { arrive: end };
+  if (drawings.length > 1) {
+    place.setAttribute('data-moving', '');
+  }
+  return { put, end };
+}
+
+/** Shows drawings one after the other, each as long, and stops at the last. Nothing moves. */
+export function turn(place, drawings, milliseconds) {
+  arrive();
+  let timer = 0;
+  const { put, end } = begin(place, drawings, () => clearTimeout(timer));
+  const next = (at) => {
+    if (at === drawings.length - 1) {
+      end();
+      return;
+    }
+    put(drawings[at].cloneNode(true));
+    timer = setTimeout(next, milliseconds / drawings.length, at + 1);
+  };
+  next(0);
+}
+
+/** Shows drawings one after the other, with all that lies between, and stops at the last. */
+export function move(place, drawings, milliseconds) {
+  arrive();
+  const parts = drawings.length - 1;
+  const begun = performance.now();
+  let part = -1;
+  let here = null;
+  let frame = 0;
+  const { put, end } = begin(place, drawings, () => cancelAnimationFrame(frame));
   const draw = (now) => {
-    const gone = eased(Math.max(0, Math.min(1, (now - begun) / milliseconds))) * (drawings.length - 1);
-    if (gone >= drawings.length - 1) {
+    const gone = eased(Math.max(0, Math.min(1, (now - begun) / milliseconds))) * parts;
+    if (gone >= parts) {
       end();
       return;
     }
     if (Math.floor(gone) !== part) {
       part = Math.floor(gone);
       here = way(drawings[part], drawings[part + 1]);
-      here.drawing.querySelector('[role=img]')?.setAttribute('aria-label', named);
-      place.replaceChildren(here.drawing);
+      put(here.drawing);
     }
     here.draw(gone - part);
     frame = requestAnimationFrame(draw);
   };
-  moving = { arrive: end };
-  place.setAttribute('data-moving', '');
   draw(begun);
 }

@@ -67,7 +67,10 @@ function spoken(step) {
     .map(([name, text]) => `${name}: ${text}`).join(' ')}`;
 }
 
-const milliseconds = () => timer ? Math.min(SLOWLY, drill.tempo * SHARE_OF_COUNT) : SLOWLY;
+function milliseconds() {
+  const slowly = SLOWLY * drill.shots[at];
+  return timer ? Math.min(slowly, drill.tempo * SHARE_OF_COUNT) : slowly;
+}
 
 function show({ aloud = false, anew = false } = {}) {
   const step = drill.steps[at];

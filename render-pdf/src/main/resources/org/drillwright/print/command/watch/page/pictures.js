@@ -1,7 +1,7 @@
 // The pictures of a drill and those between them, fetched once for each save.
 
 import { $, drawing } from '/elements.js';
-import { move, arrive, isStill } from '/motion.js';
+import { move, turn, arrive, isStill } from '/motion.js';
 
 const fetched = new Map();
 let drill = null;
@@ -16,16 +16,27 @@ function picture(at, between = 0) {
   return fetched.get(path);
 }
 
-/** The pictures from one to its neighbour, each once. */
-function from(one, other) {
-  const first = Math.min(one, other);
-  const way = [picture(first)];
-  for (let between = 1; between <= drill.between[first]; between++) {
-    way.push(picture(first, between));
+/** A stroke before the last of a count stands still for so many pictures. */
+const HELD = 4;
+
+/** The first picture of a step, and the last. */
+const first = (step) => drill.shots.slice(0, step).reduce((before, shots) => before + shots, 0);
+const last = (step) => first(step) + drill.shots[step] - 1;
+
+/** All from one picture to a later one, with those between them. */
+function through(from, to, held = 1) {
+  const way = Array(held).fill(picture(from));
+  for (let at = from; at < to; at++) {
+    for (let between = 1; between <= drill.between[at]; between++) {
+      way.push(picture(at, between));
+    }
+    way.push(...Array(at + 1 < to ? HELD : 1).fill(picture(at + 1)));
   }
-  way.push(picture(first + 1));
-  return Promise.all(one < other ? way : way.reverse());
+  return way;
 }
+
+/** The pictures from a step to its neighbour. */
+const from = (one, other) => one < other ? through(last(one), last(other)) : through(last(other), last(one)).reverse();
 
 /** Another drill, or the same after a save: nothing that was drawn of it holds any more. */
 export function drawingsOf(next) {
@@ -34,18 +45,25 @@ export function drawingsOf(next) {
   shown = -1;
 }
 
-/** Shows a picture; from its neighbour the two go there in so many milliseconds. */
+/** Shows a step, its strokes one after the other; from its neighbour the two go there in so many milliseconds. */
 export async function showPicture(at, milliseconds) {
   const mine = ++asked;
   arrive();
-  const goes = shown >= 0 && Math.abs(at - shown) === 1 && !isStill();
-  const way = (await (goes ? from(shown, at) : Promise.all([picture(at)]))).filter(Boolean);
+  const still = isStill();
+  const goes = shown >= 0 && Math.abs(at - shown) === 1;
+  const shots = () => Array.from({ length: drill.shots[at] }, (_, shot) => picture(first(at) + shot));
+  const wanted = still ? shots() : goes ? from(shown, at) : through(first(at), last(at), drill.shots[at] > 1 ? HELD : 1);
+  const way = (await Promise.all(wanted)).filter(Boolean);
   if (mine !== asked || way.length === 0) {
     return;
   }
   shown = at;
+  if (still) {
+    turn($('picture'), way, milliseconds);
+    return;
+  }
   move($('picture'), way, milliseconds);
-  if (!isStill() && at + 1 < drill.steps.length) {
+  if (at + 1 < drill.steps.length) {
     from(at, at + 1);
   }
 }

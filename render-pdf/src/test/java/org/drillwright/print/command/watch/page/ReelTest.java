@@ -12,6 +12,7 @@ import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
 import org.drillwright.phrase.Replay;
 import org.drillwright.print.Example;
+import org.drillwright.print.Told;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.diagram.curve.Cover;
@@ -55,12 +56,13 @@ class ReelTest {
                 .findFirst();
     }
 
-    private static List<Frame> frames(Reel reel, int pictures) {
-        return IntStream.range(0, pictures)
+    private static List<Frame> frames(Reel reel) {
+        List<Integer> between = reel.between();
+        return IntStream.range(0, between.size())
                 .boxed()
                 .flatMap(at -> Stream.concat(
                         reel.picture(at).stream(),
-                        IntStream.rangeClosed(1, reel.between(at))
+                        IntStream.rangeClosed(1, between.get(at))
                                 .mapToObj(number -> reel.between(at, number).orElseThrow())))
                 .toList();
     }
@@ -69,8 +71,7 @@ class ReelTest {
     @ParameterizedTest
     @MethodSource("drills")
     void allStandOnOneFloor(Subject drill) {
-        List<Picture> pictures = pictures(drill);
-        List<Frame> frames = frames(new Reel(pictures), pictures.size());
+        List<Frame> frames = frames(new Reel(pictures(drill)));
         Frame first = frames.get(0);
         for (Frame frame : frames) {
             assertEquals(first.width(), frame.width());
@@ -102,7 +103,7 @@ class ReelTest {
     @Test
     void onTheWayThereAreNoSigns() {
         Reel reel = new Reel(pictures(Example.drill("parry-of-quarte")));
-        for (int number = 1; number <= reel.between(1); number++) {
+        for (int number = 1; number <= reel.between().get(1); number++) {
             Frame between = reel.between(1, number).orElseThrow();
             assertEquals(Optional.empty(), part(between, "star"));
             assertEquals(Optional.empty(), part(between, "ticks"));
@@ -113,12 +114,31 @@ class ReelTest {
         assertTrue(part(reel.picture(2).orElseThrow(), "star").isPresent());
     }
 
+    /** Thrust, parry and riposte on one count: first the parry, then the riposte, which says all of it. */
+    @Test
+    void ofACountWithTwoStrokesEachIsShown() {
+        Replay replay = Told.count(
+                "foil",
+                "On guard in sixte, blades apart, at lunge distance.",
+                "Straight thrust to the high inside line with a lunge.",
+                "Parry quarte and riposte straight to the high inside line.");
+        Reel reel = new Reel(Pictures.of(replay, Language.ENGLISH));
+        assertEquals(List.of(2), reel.shots());
+        assertEquals(2, reel.between().size());
+        Frame parried = reel.picture(0).orElseThrow();
+        Frame riposte = reel.picture(1).orElseThrow();
+        assertTrue(part(parried, "ticks").isPresent() && part(parried, "star").isEmpty());
+        assertTrue(part(riposte, "star").isPresent() && part(riposte, "ticks").isEmpty());
+        assertTrue(figure(riposte).alternative().contains("parried by quarte"));
+    }
+
     @Test
     void whatIsNotThereIsNotDrawn() {
         List<Picture> pictures = pictures(Example.drill("parry-of-quarte"));
         Reel reel = new Reel(pictures);
-        assertEquals(0, reel.between(pictures.size() - 1));
-        assertEquals(0, reel.between(pictures.size() + 7));
+        assertEquals(List.of(1, 1, 1, 1), reel.shots());
+        assertEquals(0, reel.between().get(pictures.size() - 1));
+        assertEquals(Optional.empty(), reel.between(pictures.size() - 1, 1));
         assertEquals(Optional.empty(), reel.between(0, 0));
         assertEquals(Optional.empty(), reel.between(0, Reel.BETWEEN + 1));
         assertEquals(Optional.empty(), reel.picture(pictures.size()));

@@ -12,6 +12,7 @@ import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.svg.Symbols;
+import org.drillwright.print.text.Lettering;
 
 /** One drill's card: before the counts, each count, after them; the same words as on paper, in the same order. */
 final class Article {
@@ -34,6 +35,7 @@ final class Article {
     private final Symbols symbols;
     private final Signs signs;
     private final List<PhoneDrill> all;
+    private final boolean turned;
     private final Html html = new Html();
 
     /**
@@ -48,6 +50,7 @@ final class Article {
         this.symbols = symbols;
         this.signs = signs;
         this.all = all;
+        this.turned = Lettering.isRightToLeft(of.card().said());
     }
 
     /** The id of a drill's card in the page. */
@@ -62,6 +65,8 @@ final class Article {
                 id(number),
                 "class",
                 "view card",
+                "dir",
+                turned ? "rtl" : "ltr",
                 "aria-labelledby",
                 "title-" + number,
                 "data-level",
@@ -82,7 +87,7 @@ final class Article {
 
     private void header() {
         html.start("header").start("h2", "id", "title-" + number, "tabindex", "-1");
-        voice.author(html, of.title(), of.tag());
+        author(of.title());
         html.end("h2").start("p", "class", "about");
         html.put("b", voice.capitalised(drill.level())).words(drill.level().isEmpty() ? "" : DOT);
         html.words(voice.labels().weapon(drill.weapon()) + DOT + voice.labels().form(drill.form()))
@@ -103,9 +108,10 @@ final class Article {
 
     private void heads() {
         html.start("p", "class", "heads", "aria-hidden", "true");
-        html.markup(signs.leader()).words(" " + voice.text(leader()) + " ");
+        html.markup(signs.leader()).words(" ").put("bdi", voice.text(leader())).words(" ");
         html.markup(signs.follower())
-                .words(" " + voice.text(follower()))
+                .words(" ")
+                .put("bdi", voice.text(follower()))
                 .end("p")
                 .line();
     }
@@ -148,7 +154,8 @@ final class Article {
         html.words(numeral).end("p").start("div", "class", "words");
         if (!step.call().isBlank()) {
             html.start("p", "class", "call").put("span", voice.before(Label.CALLER), "class", "heard");
-            voice.author(html.start("b"), step.call(), of.tag());
+            html.start("b");
+            author(step.call());
             html.end("b").end("p");
         }
         turn(leader(), signs.leader(), step.leader());
@@ -157,7 +164,7 @@ final class Article {
         html.end("div").start("div", "class", "scene");
         if (!step.distance().isBlank()) {
             html.start("p", "class", "distance").put("span", voice.before(Label.DISTANCE), "class", "heard");
-            voice.author(html, step.distance(), of.tag());
+            author(step.distance());
             html.end("p");
         }
         picture.ifPresent(this::pictures);
@@ -183,7 +190,7 @@ final class Article {
 
     private void turn(Label who, String sign, Optional<Turn> turn) {
         html.start("p", "class", "turn").markup(sign).put("span", voice.before(who), "class", "heard");
-        voice.author(html, turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING), of.tag());
+        author(turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING));
         html.end("p");
     }
 
@@ -191,7 +198,7 @@ final class Article {
         if (!words.isBlank()) {
             html.start("p", "class", "warning").markup(signs.warning());
             html.put("span", voice.before(label), "class", "heard");
-            voice.author(html, words, of.tag());
+            author(words);
             html.end("p");
         }
     }
@@ -201,7 +208,7 @@ final class Article {
         labelled(Label.CLOSING, drill.closing());
         String again = again();
         if (!again.isEmpty()) {
-            html.start("p").put("b", again).end("p");
+            html.start("p").put("b", again, "dir", "ltr").end("p");
         }
         drill.cautions().forEach(caution -> warning(Label.CAUTION, caution));
         html.end("div").line();
@@ -221,8 +228,9 @@ final class Article {
         html.end("div").start("footer");
         of.card()
                 .footerRemarks()
-                .forEach(remark -> html.start("p").put("b", remark).end("p"));
-        html.put("p", voice.text(Label.DEFERRAL));
+                .forEach(
+                        remark -> html.start("p").put("b", remark, "dir", "ltr").end("p"));
+        html.start("p").put("span", voice.text(Label.DEFERRAL), "dir", "ltr").end("p");
         String place = of.card()
                 .place()
                 .map(at -> at.set() + DOT + voice.text(Label.ONE_OF, at.number(), at.of()))
@@ -246,7 +254,7 @@ final class Article {
         for (int at = 0; at < all.size(); at++) {
             if (drill.needs().contains(all.get(at).drill().id())) {
                 needed.start("li").start("a", "href", "#" + id(at + 1));
-                voice.author(needed, all.get(at).title(), all.get(at).tag());
+                voice.author(needed, all.get(at).title(), all.get(at).tag(), turned);
                 needed.end("a").end("li");
             }
         }
@@ -258,10 +266,14 @@ final class Article {
         }
     }
 
+    private void author(String written) {
+        voice.author(html, written, of.tag(), turned);
+    }
+
     private void labelled(Label label, String words) {
         if (!words.isBlank()) {
             html.start("p").put("b", voice.text(label)).words(" ");
-            voice.author(html, words, of.tag());
+            author(words);
             html.end("p");
         }
     }

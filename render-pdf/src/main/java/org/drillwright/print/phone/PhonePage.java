@@ -57,7 +57,10 @@ public final class PhonePage {
         String style = style(body, Resources.text("page.css") + symbols.rules());
         String script = Resources.text("page.js");
         Html page = new Html();
-        page.markup(BEGINNING).line().start("html", "lang", voice.tag()).start("head");
+        page.markup(BEGINNING)
+                .line()
+                .start("html", "lang", voice.tag(), "dir", "ltr")
+                .start("head");
         page.start("meta", "charset", "utf-8");
         page.start("meta", "http-equiv", "Content-Security-Policy", "content", policy(style, script));
         page.start(
@@ -119,11 +122,11 @@ public final class PhonePage {
                 "data-kept",
                 "drillwright done " + school.name() + " / " + set);
         html.line().markup(symbols.drawings()).line();
-        html.start("header", "class", "top").put("h1", voice.capitalised(set));
-        html.put("p", school.name())
-                .put("p", voice.text(Word.NEEDS_NO_NETWORK))
-                .end("header")
-                .line();
+        html.start("header", "class", "top").start("h1");
+        voice.author(html, voice.capitalised(set), voice.tag(), false);
+        html.end("h1").start("p");
+        voice.author(html, school.name(), voice.tag(), false);
+        html.end("p").put("p", voice.text(Word.NEEDS_NO_NETWORK)).end("header").line();
         html.start("main")
                 .line()
                 .markup(articles.toString())

@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.drillwright.model.Language;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.text.Lettering;
 import org.drillwright.print.text.Wording;
 
 /** All that the page says of its own, in its language, and how it lets others speak in theirs. */
@@ -57,13 +58,20 @@ final class Voice {
         return name.substring(0, first).toUpperCase(locale()) + name.substring(first);
     }
 
-    /** What an author wrote, in a language that is named where it is not the page's. */
-    void author(Html html, String written, String tag) {
+    /**
+     * What an author wrote, with its language and direction where either is not that of what stands round it.
+     *
+     * @param tag of the language of the drill (BCP 47); letters of another script tell their own
+     * @param rightToLeft whether what stands round it is read from right to left
+     */
+    void author(Html html, String written, String tag, boolean rightToLeft) {
         String clean = Wording.clean(written);
-        if (tag.equals(tag())) {
+        String language = Lettering.language(clean).orElse(Lettering.tells(tag) ? tag() : tag);
+        boolean turned = Lettering.isRightToLeft(clean);
+        if (language.equals(tag()) && turned == rightToLeft) {
             html.words(clean);
         } else {
-            html.put("span", clean, "lang", tag);
+            html.put("span", clean, "lang", language, "dir", turned ? "rtl" : "ltr");
         }
     }
 }

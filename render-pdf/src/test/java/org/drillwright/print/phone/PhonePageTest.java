@@ -20,7 +20,9 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.drillwright.model.Drill;
 import org.drillwright.model.Language;
+import org.drillwright.model.Step;
 import org.drillwright.phrase.Replay;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
@@ -168,6 +170,25 @@ class PhonePageTest {
         assertEquals(2, all(strokes, "role=\"img\" aria-label=\"([^\"]*)\"").size());
     }
 
+    /** Hebrew is read from right to left: the Unicode Bidirectional Algorithm (UAX 9), class R. */
+    @Test
+    void aDrillInHebrewIsReadFromRightToLeftAndThePageStaysAsItIs() {
+        Step step = Drills.step("דקירה ישרה.", "הדיפת קוורטה.", "lunge", "");
+        Drill drill = Drills.drill("parry", "הדיפת קוורטה", List.of(step));
+        CardSubject card = new CardSubject(drill, Drills.SCHOOL, Optional.empty(), false, List.of());
+        String page = new String(
+                Pages.page(
+                        Drills.SCHOOL,
+                        List.of(new PhoneDrill(card, "he"), Pages.example().get(0))),
+                StandardCharsets.UTF_8);
+        assertEquals(List.of("rtl", "ltr"), all(page, "<article id=\"drill-\\d+\"[^>]* dir=\"(\\w+)\""));
+        assertEquals(
+                List.of("הדיפת קוורטה", "הדיפת קוורטה", "דקירה ישרה.", "הדיפת קוורטה."),
+                all(page, "<span lang=\"he\" dir=\"rtl\">([^<]*)</span>"));
+        assertTrue(page.contains("<span lang=\"en\" dir=\"ltr\">lunge</span>"));
+        assertTrue(page.contains("<html lang=\"en\" dir=\"ltr\">"));
+    }
+
     /** WCAG 2.2, 3.1.2: the language of parts. */
     @Test
     void wordsInAnotherLanguageThanThePageSaySo() {
@@ -177,8 +198,9 @@ class PhonePageTest {
                 .toList();
         String page = new String(Pages.page(Drills.SCHOOL, french), StandardCharsets.UTF_8);
         String title = escaped(Example.drills().get(0).drill().title());
-        assertTrue(page.contains("<html lang=\"en\">"));
-        assertTrue(page.contains("<h2 id=\"title-1\" tabindex=\"-1\"><span lang=\"fr\">" + title + "</span></h2>"));
+        assertTrue(page.contains("<html lang=\"en\" dir=\"ltr\">"));
+        assertTrue(page.contains(
+                "<h2 id=\"title-1\" tabindex=\"-1\"><span lang=\"fr\" dir=\"ltr\">" + title + "</span></h2>"));
         assertFalse(example().contains("<span lang="));
     }
 

@@ -2,8 +2,11 @@ package org.drillwright.print.layout.words;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
+import org.drillwright.model.Turn;
 import org.drillwright.phrase.Replay;
 
 /**
@@ -52,6 +55,16 @@ public record CardSubject(
         footerRemarks = List.copyOf(footerRemarks);
         needs = List.copyOf(needs);
         leadsTo = List.copyOf(leadsTo);
+    }
+
+    /** Its title and all that is told to do, by which it is known how most of it is written. */
+    public String said() {
+        return Stream.concat(
+                        Stream.of(drill.title()),
+                        drill.steps().stream()
+                                .flatMap(step -> Stream.of(step.leader(), step.follower()))
+                                .flatMap(turn -> turn.map(Turn::say).stream()))
+                .collect(Collectors.joining(" "));
     }
 
     /**

@@ -19,7 +19,7 @@ import org.drillwright.phrase.Feet;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.frame.Face;
-import org.drillwright.print.text.Coverage;
+import org.drillwright.print.text.Lettering;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
@@ -79,15 +79,7 @@ public final class CardWriter {
 
     /** As most letters of its title and its turns are. */
     private boolean isRightToLeft() {
-        int[] letters = Stream.concat(
-                        Stream.of(drill.title()),
-                        drill.steps().stream()
-                                .flatMap(step -> Stream.of(step.leader(), step.follower()))
-                                .flatMap(turn -> turn.map(Turn::say).stream()))
-                .flatMapToInt(String::codePoints)
-                .filter(Character::isLetter)
-                .toArray();
-        return 2 * Arrays.stream(letters).filter(Coverage::isRightToLeft).count() > letters.length;
+        return Lettering.isRightToLeft(subject.said());
     }
 
     private boolean isSolo() {

@@ -20,6 +20,7 @@ import org.drillwright.notation.MeasureCue;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Range;
 import org.drillwright.print.layout.words.AuthorsWords;
+import org.drillwright.print.text.Lettering;
 
 /** What the reading of a drill tells of its words: in which language they are, and what its distances name. */
 public final class Languages {
@@ -50,7 +51,8 @@ public final class Languages {
 
     /** @param usual for none, and where two have as many */
     private static String most(Subject drill, Stream<String> turns, String usual) {
-        Map<String, Long> languages = turns.map(drill.reader()::tag)
+        Map<String, Long> languages = turns.map(said ->
+                        Lettering.language(said).orElseGet(() -> drill.reader().tag(said)))
                 .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         return languages.entrySet().stream()
                 .max(Map.Entry.<String, Long>comparingByValue()

@@ -3,6 +3,7 @@ package org.drillwright.phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action.Reply;
@@ -77,22 +78,45 @@ final class Hindsight {
                         LeftUnmet.isOwningTo(one.move().action()) || one.move().isInDoubt());
     }
 
-    /** Whether anything came at a side on this count or the one before. */
+    /** Whether anything comes at a side on this count, or has come on the one before and was neither parried nor gone from. */
     private Fact<Boolean> hit(Side side, int at) {
-        List<Played> moves = Stream.concat(moves(at - 1), moves(at)).toList();
-        List<Fact<Optional<Attack>>> coming = moves.stream()
-                .flatMap(one -> Stream.of(one.before().on(side), one.after().on(side)))
-                .toList();
-        boolean doubted = moves.stream()
-                .anyMatch(one -> one.move().by() == side.other() && one.move().isInDoubt());
-        if (coming.stream()
-                .anyMatch(attack -> attack.value().flatMap(known -> known).isPresent())) {
+        boolean comes = attacks(side, at)
+                .anyMatch(attack -> attack.value().flatMap(known -> known).isPresent());
+        List<AttackEnd> before = at == 0 ? List.of() : ends(side, counts.get(at - 1));
+        if (comes || before.stream().anyMatch(Hindsight::arrives)) {
             return Fact.of(true);
         }
-        return coming.stream()
+        boolean doubted = Stream.concat(moves(at - 1), moves(at))
+                .anyMatch(one -> one.move().by() == side.other() && one.move().isInDoubt());
+        boolean open = before.stream().anyMatch(AttackEnd.Unknown.class::isInstance);
+        return Stream.concat(attacks(side, at - 1), attacks(side, at))
                 .filter(attack -> !attack.isKnown())
                 .findFirst()
                 .map(attack -> Fact.<Boolean>unknown(attack.since()))
-                .orElseGet(() -> doubted ? Fact.unknown("words not read") : Fact.of(false));
+                .orElseGet(() -> doubted || open ? Fact.unknown("words not read") : Fact.of(false));
+    }
+
+    /** What is under way at a side before and behind each move of a count. */
+    private Stream<Fact<Optional<Attack>>> attacks(Side side, int at) {
+        return moves(at)
+                .flatMap(one -> Stream.of(one.before().on(side), one.after().on(side)));
+    }
+
+    /** How all that came at a side on a count has ended there. */
+    private static List<AttackEnd> ends(Side side, Count count) {
+        Stream<AttackEnd> launched = IntStream.range(0, count.moves().size())
+                .filter(move -> count.moves().get(move).move().by() == side.other())
+                .mapToObj(move -> AttackEnd.of(count, move))
+                .flatMap(Optional::stream);
+        return Stream.concat(launched, AttackEnd.ofPending(count, side).stream())
+                .toList();
+    }
+
+    private static boolean arrives(AttackEnd end) {
+        return end instanceof AttackEnd.Received
+                || end instanceof AttackEnd.NotMet
+                || end instanceof AttackEnd.PastTheParry
+                || end instanceof AttackEnd.Stopped
+                || end instanceof AttackEnd.UnderWay;
     }
 }

@@ -70,7 +70,7 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         }
         boolean deceived = onlyCovers(side, played);
         if (deceived && ownsTo(nextTurns.getOrDefault(side, Utterance.NOTHING))) {
-            return new LeftUnmet(gone, Optional.empty());
+            return new LeftUnmet(end, Optional.empty());
         }
         if (deceived && isRiposte(attack.get(), begin, side.other())) {
             return new LeftUnmet(gone, Optional.of(new Refusal.HandDeceived()));

@@ -17,9 +17,6 @@ import org.drillwright.plan.roster.Timing;
  */
 public record TwoSession(String one, String other, List<Block> blocks, Duration spare, List<String> facts) {
 
-    /** Lines that a sheet leaves to write what was agreed. */
-    public static final int LINES = 6;
-
     /** Shorter than this no drill is worth beginning; common practice, no source. */
     private static final Duration SHORTEST = Duration.ofMinutes(5);
 

@@ -23,6 +23,11 @@ public record Type(Typefaces faces, double size) {
         return new Type(faces, READING);
     }
 
+    /** The size at which capitals are so high, in points. */
+    public static Type ofCapitals(Typefaces faces, double height) {
+        return new Type(faces, height / faces.of(Face.REGULAR).capHeight());
+    }
+
     public Type times(double factor) {
         return new Type(faces, factor * size);
     }

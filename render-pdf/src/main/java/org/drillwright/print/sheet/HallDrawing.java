@@ -2,7 +2,6 @@ package org.drillwright.print.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.drillwright.plan.hall.Floor;
 import org.drillwright.plan.hall.LaneLayout;
 import org.drillwright.plan.roster.Hall;
@@ -14,18 +13,30 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Type;
 
 /**
- * The plan of a hall. In each lane a filled circle for who stands and an open one for who moves on.
+ * The plan of a hall. In each lane that is used its place; where a line walks, a filled circle for who stands and an open one
+ * for who moves on.
  *
  * @param scale so many centimetres of the hall to one of paper
  */
-record HallDrawing(Floor floor, Method method, Type type, int scale) {
+record HallDrawing(Floor floor, Method method, HandType type, int scale) {
 
     /** Between the two of a pair, in centimetres. */
     private static final int APART = 250;
 
     private static final double RADIUS = 3;
+
+    /** Places, in points; less where a lane is too narrow for it. */
+    private static final double PLACE = 22;
+
+    /** The bar that tells how long so much of the hall is, in centimetres. */
+    private static final int BAR = 500;
+
+    private static final double TICK = 3;
 
     static double points(int centimetres, int scale) {
         return Millimetres.toPoints(10.0 * centimetres / scale);
@@ -35,41 +46,58 @@ record HallDrawing(Floor floor, Method method, Type type, int scale) {
         return points(centimetres, scale);
     }
 
-    Piece piece() {
+    Block block() {
         Hall hall = floor.layout().hall();
         Box box = new Box(0, 0, points(hall.length()), points(hall.width()));
         List<Mark> marks = new ArrayList<>();
-        marks.add(Mark.Shape.stroked(Outline.box(box), 1.5, Ink.BLACK));
+        marks.add(Mark.Shape.stroked(Outline.box(box), Press.HEAVY, Ink.BLACK));
         for (int at = 0; at < floor.lanes().size(); at++) {
             lane(at, marks);
         }
         for (int at = 1; at < floor.places().size(); at++) {
             arrow(at, marks);
         }
-        String said = floor.layout().sentence();
-        Node figure = new Node.Figure("Plan of the hall. " + said, box, marks);
-        return new Piece(box.height() + 0.8 * type.size(), List.of(), List.of(figure), true);
+        Type small = type.foot();
+        double y = box.bottom() + 2.2 * small.size();
+        bar(box.right() - points(BAR), y, small, marks);
+        Box all = new Box(0, 0, box.width(), y);
+        Node figure = new Node.Figure("Plan of the hall. " + floor.layout().sentence(), all, marks);
+        return new Block(all.height() + type.words().size(), List.of(), List.of(figure));
+    }
+
+    private void bar(double x, double y, Type small, List<Mark> marks) {
+        double end = x + points(BAR);
+        marks.add(new Mark.Line(x, y - TICK, end, y - TICK, 1, Ink.BLACK));
+        marks.add(new Mark.Line(x, y - 2 * TICK, x, y, 1, Ink.BLACK));
+        marks.add(new Mark.Line(end, y - 2 * TICK, end, y, 1, Ink.BLACK));
+        String words = "5 m";
+        double left = (x + end - small.width(Face.REGULAR, words)) / 2;
+        marks.add(new Mark.Text(left, y - 2 * TICK, small.size(), Face.REGULAR, words, Ink.BLACK));
     }
 
     private void lane(int at, List<Mark> marks) {
         LaneLayout.Lane lane = floor.lanes().get(at);
         Box box = new Box(points(lane.x()), points(lane.y()), points(lane.length()), points(lane.width()));
         boolean used = at < floor.places().size();
-        marks.add(
-                used
-                        ? new Mark.Shape(
-                                Outline.box(box), Optional.of(Type.BAND), Optional.of(new Mark.Stroke(0.75, Ink.BLACK)))
-                        : Mark.Shape.stroked(Outline.box(box), 0.4, Ink.BLACK));
+        marks.add(Mark.Shape.stroked(Outline.box(box), used ? 1 : Press.THIN, Ink.BLACK));
         if (!used) {
             return;
         }
-        marks.add(Mark.Shape.filled(Outline.circle(x(lane, -1), y(lane, -1), RADIUS), Ink.BLACK));
-        marks.add(Mark.Shape.stroked(Outline.circle(x(lane, 1), y(lane, 1), RADIUS), 1, Ink.BLACK));
+        if (method.isWalked()) {
+            marks.add(Mark.Shape.filled(Outline.circle(x(lane, -1), y(lane, -1), RADIUS), Ink.BLACK));
+            marks.add(Mark.Shape.stroked(Outline.circle(x(lane, 1), y(lane, 1), RADIUS), 1, Ink.BLACK));
+        }
         String places = String.join(
                 "/", floor.places().get(at).stream().map(String::valueOf).toList());
-        double width = type.width(Face.BOLD, places);
+        double size = Math.min(PLACE, 0.7 * Math.min(box.width(), box.height()));
+        Type set = new Type(type.faces(), size);
         marks.add(new Mark.Text(
-                x(lane, 0) - width / 2, y(lane, 0) - 0.25 * type.size(), type.size(), Face.BOLD, places, Ink.BLACK));
+                x(lane, 0) - set.width(Face.BOLD, places) / 2,
+                y(lane, 0) + set.capHeight() / 2,
+                size,
+                Face.BOLD,
+                places,
+                Ink.BLACK));
     }
 
     /** Along a lane: -1 where one stands, 1 where the other does, 0 between them. */

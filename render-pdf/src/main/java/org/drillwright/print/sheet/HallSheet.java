@@ -1,5 +1,6 @@
 package org.drillwright.print.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.hall.Floor;
@@ -7,12 +8,14 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Hall;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
-import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.fit.Legibility;
+import org.drillwright.print.page.Flow;
+import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Sheet;
+import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.HallText;
 
-/** A hall drawn to a round scale, with its lanes and the way the lines move. */
+/** A hall drawn to a round scale, with its lanes, their places and the way the lines move. */
 public final class HallSheet {
 
     private static final int[] SCALES = {
@@ -20,37 +23,40 @@ public final class HallSheet {
     };
 
     /** What the words over and under the drawing take at most, as a share of the page. */
-    private static final double WORDS = 0.4;
+    private static final double WORDS = 0.35;
 
     private HallSheet() {}
 
     /** @param mark of the plan that hangs; empty if none does */
     public static List<Frame> pages(
             Floor floor, PairingPlan pairs, SheetSize size, String school, String mark, Typefaces faces) {
-        Type type = Type.ofCapitals(faces, Legibility.inTheHand()).times(1.15);
+        HandType type = new HandType(faces);
         Hall hall = floor.layout().hall();
-        Paper upright = Paper.upright(size);
-        Paper lying = Paper.lying(size);
-        Paper paper = scale(hall, lying) <= scale(hall, upright) ? lying : upright;
-        int scale = scale(hall, paper);
-        Flow flow = new Flow(paper, Feet.of(type, paper, Feet.mark(mark), school, "Print at 100 % (actual size)."));
-        flow.add(type.times(1.5).paragraph(Role.TITLE, Face.BOLD, "The hall, 1 to " + scale, flow.width()));
-        flow.add(type.paragraph(Role.PARAGRAPH, Face.BOLD, floor.layout().sentence(), flow.width()));
-        flow.add(new HallDrawing(floor, pairs.method(), type, scale).piece());
-        flow.add(type.item(
-                pairs.method().isWalked()
-                        ? "Filled circle: the line that stands; open circle: the line that moves on."
-                        : "The two circles of a lane are the two of a pair.",
-                flow.width()));
-        HallText.toKnow(floor, pairs).forEach(sentence -> flow.add(type.item(sentence, flow.width())));
-        HallText.sizes(hall).forEach(sentence -> flow.add(type.item(sentence, flow.width())));
+        Sheet upright = HandType.upright(size);
+        Sheet lying = HandType.lying(size);
+        Sheet sheet = scale(hall, lying) <= scale(hall, upright) ? lying : upright;
+        double width = sheet.inner();
+        int scale = scale(hall, sheet);
+        String document = Feet.words(Feet.mark(mark), school, "Print at 100 % (actual size).");
+        Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, "", document));
+        flow.add(type.heading().title("The hall, 1 to " + scale, width));
+        List<Styled> words = new ArrayList<>(List.of(new Styled(floor.layout().sentence(), Face.BOLD)));
+        words.add(new Styled(String.join(". ", HallText.sizes(hall)) + ".", Face.REGULAR));
+        flow.add(type.notes().paragraph(words, width));
+        flow.add(new HallDrawing(floor, pairs.method(), type, scale).block());
+        List<String> below = new ArrayList<>();
+        if (pairs.method().isWalked()) {
+            below.add("Filled circle: the line that stands. Open circle: the line that moves on.");
+        }
+        below.addAll(HallText.toKnow(floor, pairs));
+        below.forEach(sentence -> flow.add(type.words().paragraph(Face.REGULAR, sentence, width)));
         return flow.pages();
     }
 
-    private static int scale(Hall hall, Paper paper) {
+    private static int scale(Hall hall, Sheet sheet) {
         for (int scale : SCALES) {
-            boolean wide = HallDrawing.points(hall.length(), scale) <= paper.inner();
-            boolean high = HallDrawing.points(hall.width(), scale) <= (1 - WORDS) * paper.height();
+            boolean wide = HallDrawing.points(hall.length(), scale) <= sheet.inner();
+            boolean high = HallDrawing.points(hall.width(), scale) <= (1 - WORDS) * sheet.height();
             if (wide && high) {
                 return scale;
             }

@@ -22,7 +22,6 @@ import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
-import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
@@ -68,8 +67,7 @@ public final class LessonSheet {
     /** @param mark of the plan that hangs; empty if none does */
     public static List<Frame> pages(
             ClassPlan plan, PairingPlan pairs, School school, SheetSize size, String mark, Typefaces faces) {
-        Sheet paper =
-                new Sheet(Millimetres.toPoints(size.width()), Millimetres.toPoints(size.height()), HandType.MARGIN);
+        Sheet paper = HandType.upright(size);
         LessonSheet sheet = new LessonSheet(plan, pairs, school, mark, new HandType(faces), paper);
         sheet.head();
         sheet.toKnow();

@@ -2,129 +2,181 @@ package org.drillwright.print.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.drillwright.model.Drill;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.progress.Progress;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.fit.Legibility;
+import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Flow;
+import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Sheet;
+import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
 
-/** A table of drills by people for the hand; people who don't fit side by side follow on further pages. */
+/**
+ * Who knows what, for the hand: a row for each person, a column for each drill by its number in teaching order, the titles
+ * by number below. Drills that find no room side by side follow in a further table, people on further pages.
+ */
 public final class ProgressSheet {
 
-    private static final String KNOWN = "\u25CF";
-    private static final String NEXT = "\u25CB";
+    private static final String KNOWN = "\u25A0";
+    private static final String NEXT = "\u25A1";
+
+    /** The least width of a column: two figures and the sign with white on both sides. */
+    private static final double LEAST = Millimetres.toPoints(4.6);
+
+    private static final double MOST = Millimetres.toPoints(11.6);
+    private static final double LONGEST_NAME = Millimetres.toPoints(45);
+    private static final double ROW = 18;
+    private static final double HEADS = 16;
+    private static final double GAP = 4;
+    private static final int TOGETHER = 4;
 
     private final Progress progress;
-    private final Naming names;
-    private final Type type;
+    private final List<String> names;
+    private final HandType type;
+    private final double width;
+    private final double name;
 
-    private ProgressSheet(Progress progress, Naming names, Typefaces faces) {
+    private ProgressSheet(Progress progress, Naming naming, HandType type, double width) {
         this.progress = progress;
-        this.names = names;
-        this.type = Type.ofCapitals(faces, Legibility.inTheHand());
+        this.names =
+                progress.people().stream().map(Person::name).map(naming::of).toList();
+        this.type = type;
+        this.width = width;
+        double widest = names.stream()
+                .mapToDouble(one -> type.words().width(Face.BOLD, one))
+                .max()
+                .orElse(0);
+        this.name = Math.min(LONGEST_NAME, widest) + 2 * GAP;
     }
 
     public static List<Frame> pages(Progress progress, Naming names, SheetSize size, String school, Typefaces faces) {
-        ProgressSheet sheet = new ProgressSheet(progress, names, faces);
-        Paper paper = Paper.lying(size);
-        Flow flow = new Flow(paper, Feet.of(sheet.type, paper, school));
-        flow.add(sheet.type.times(1.6).paragraph(Role.TITLE, Face.BOLD, "Who knows which drill", flow.width()));
-        flow.add(sheet.type.paragraph(
-                Role.PARAGRAPH,
-                Face.REGULAR,
-                KNOWN + " known; " + NEXT + " next, as all that it needs is known",
-                flow.width()));
-        double first = sheet.drillWidth(flow.width());
-        int abreast = Math.max(1, (int) ((flow.width() - first) / sheet.personWidth()));
-        List<Person> people = progress.people();
-        for (int from = 0; from < Math.max(1, people.size()); from += abreast) {
-            List<Person> some = people.subList(from, Math.min(people.size(), from + abreast));
-            flow.table(List.of(), sheet.head(some, first), sheet.rows(some, first));
-            flow.add(Piece.space(sheet.type.size()));
-        }
+        HandType type = new HandType(faces);
+        Sheet sheet = HandType.upright(size);
+        ProgressSheet known = new ProgressSheet(progress, names, type, sheet.inner());
+        Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, "", school));
+        flow.add(type.heading().title("Who knows what", sheet.inner()));
+        flow.add(type.notes()
+                .paragraph(
+                        Face.REGULAR,
+                        KNOWN + " knows it. " + NEXT + " next, as all that it needs is known. Empty: not yet."
+                                + " Numbers are those of the drills in teaching order, named below.",
+                        sheet.inner()));
+        known.tables(flow);
         return flow.pages();
     }
 
-    private double personWidth() {
-        return 1.9 * type.size();
-    }
-
-    private double drillWidth(double whole) {
-        double widest = progress.drills().stream()
-                .mapToDouble(drill -> type.width(Face.BOLD, drill.title()))
-                .max()
-                .orElse(0);
-        return Math.min(widest + type.size(), 0.4 * whole);
-    }
-
-    /** Names stand upright, reading from below. */
-    private Piece head(List<Person> people, double first) {
-        double height = people.stream()
-                        .mapToDouble(person -> type.width(Face.BOLD, names.of(person.name())))
-                        .max()
-                        .orElse(0)
-                + type.size();
-        List<Node> cells = new ArrayList<>();
-        cells.add(new Node.Words(
-                Role.COLUMN_HEAD,
-                type.set(Face.BOLD, "Drill", 0.25 * type.size(), height - 1.5 * type.size(), first)
-                        .lines()));
-        for (int at = 0; at < people.size(); at++) {
-            double x = first + (at + 0.5) * personWidth() + 0.36 * type.size();
-            cells.add(new Node.Words(
-                    Role.COLUMN_HEAD,
-                    List.of(new Mark.Text(
-                            x,
-                            height - 0.5 * type.size(),
-                            type.size(),
-                            Face.BOLD,
-                            names.of(people.get(at).name()),
-                            Ink.BLACK,
-                            90))));
+    private void tables(Flow flow) {
+        int drills = progress.drills().size();
+        int abreast = Math.max(1, (int) ((width - name) / LEAST));
+        int tables = Math.max(1, (drills + abreast - 1) / abreast);
+        int each = (drills + tables - 1) / tables;
+        for (int from = 0; from < drills; from += each) {
+            table(flow, from, Math.min(drills, from + each));
         }
-        return new Piece(height, List.of(), List.of(new Node.Group(Role.ROW, cells)), true);
     }
 
-    private List<Piece> rows(List<Person> people, double first) {
-        List<Piece> rows = new ArrayList<>();
-        for (Drill drill : progress.drills()) {
-            rows.add(row(drill, people, first, rows.size() % 2 == 0));
-        }
-        return rows;
+    private void table(Flow flow, int from, int to) {
+        double column = Math.min(MOST, (width - name) / (to - from));
+        List<Block> rows = IntStream.range(0, names.size())
+                .mapToObj(at -> row(at, from, to, column))
+                .toList();
+        flow.table(head(from, to, column), rows);
+        flow.add(titles(from, to));
     }
 
-    private Piece row(Drill drill, List<Person> people, double first, boolean band) {
-        double pad = 0.2 * type.size();
+    private double x(int at, double column) {
+        return name + at * column;
+    }
+
+    /** The numbers of the drills. */
+    private Block head(int from, int to, double column) {
+        Type small = type.foot();
         List<Node> cells = new ArrayList<>();
-        var title = type.set(Face.REGULAR, drill.title(), pad, pad, first - 2 * pad);
-        cells.add(new Node.Words(Role.ROW_HEAD, title.lines()));
-        for (int at = 0; at < people.size(); at++) {
-            String sign = switch (progress.standing(people.get(at).name(), drill)) {
+        cells.add(words(Role.COLUMN_HEAD, small, Face.REGULAR, "Drill", 0, HEADS - GAP));
+        for (int at = from; at < to; at++) {
+            cells.add(centred(Role.COLUMN_HEAD, small, String.valueOf(at + 1), at - from, column, HEADS - GAP));
+        }
+        Mark rule = new Mark.Line(0, HEADS, x(to - from, column), HEADS, Press.HEAVY, Ink.BLACK);
+        return new Block(HEADS, List.of(rule), List.of(new Node.Group(Role.ROW, cells)));
+    }
+
+    private Block row(int person, int from, int to, double column) {
+        String who = progress.people().get(person).name();
+        Setting set = type.words().set(Face.BOLD, names.get(person), 0, GAP / 2, name - GAP);
+        double height = Math.max(ROW, set.height() + GAP);
+        double baseline = (height + type.words().capHeight()) / 2;
+        List<Node> cells = new ArrayList<>();
+        List<Mark> marks = new ArrayList<>();
+        double first = set.lines().isEmpty() ? baseline : set.lines().get(0).baseline();
+        double last = set.lines().isEmpty()
+                ? baseline
+                : set.lines().get(set.lines().size() - 1).baseline();
+        cells.add(new Node.Words(Role.ROW_HEAD, set.lines()).moved(0, baseline - (first + last) / 2));
+        for (int at = from; at < to; at++) {
+            Drill drill = progress.drills().get(at);
+            String sign = switch (progress.standing(who, drill)) {
                 case KNOWN -> KNOWN;
                 case NEXT -> NEXT;
                 case LATER -> "";
             };
-            double x = first + (at + 0.5) * personWidth() - type.width(Face.REGULAR, sign) / 2;
-            cells.add(new Node.Words(
-                    Role.CELL,
-                    type.set(Face.REGULAR, sign, x, pad, personWidth()).lines()));
+            cells.add(centred(Role.CELL, type.notes(), sign, at - from, column, baseline));
+            double x = x(at - from, column);
+            boolean level = at == from || !progress.drills().get(at - 1).level().equals(drill.level());
+            marks.add(new Mark.Line(x, 0, x, height, level ? Press.HEAVY : Press.THIN, Ink.BLACK));
         }
-        double height = title.height() + 2 * pad;
-        Box box = new Box(0, 0, first + people.size() * personWidth(), height);
-        return new Piece(
-                height,
-                band ? List.of(Mark.Shape.filled(Outline.box(box), Type.BAND)) : List.of(),
-                List.of(new Node.Group(Role.ROW, cells)),
-                true);
+        boolean heavy = person % TOGETHER == TOGETHER - 1 || person == names.size() - 1;
+        marks.add(new Mark.Line(0, height, x(to - from, column), height, heavy ? Press.HEAVY : Press.THIN, Ink.BLACK));
+        return new Block(height, marks, List.of(new Node.Group(Role.ROW, cells)));
+    }
+
+    /** What the numbers mean, in two columns. */
+    private Block titles(int from, int to) {
+        int half = (to - from + 1) / 2;
+        Block left = list(from, from + half);
+        Block right = list(from + half, to).moved(width / 2 + GAP, 0);
+        List<Node> nodes = new ArrayList<>(left.nodes());
+        nodes.addAll(right.nodes());
+        return new Block(Math.max(left.height(), right.height()), List.of(), nodes)
+                .moved(0, 2 * GAP)
+                .padded(4 * GAP);
+    }
+
+    private Block list(int from, int to) {
+        Type small = type.notes();
+        double number = small.width(Face.BOLD, String.valueOf(progress.drills().size())) + GAP;
+        List<Block> lines = new ArrayList<>();
+        for (int at = from; at < to; at++) {
+            Setting title =
+                    small.set(Face.REGULAR, progress.drills().get(at).title(), number, 0, width / 2 - number - GAP);
+            Setting of = small.set(Face.BOLD, String.valueOf(at + 1), 0, 0, number);
+            List<Mark.Text> both = new ArrayList<>(of.lines());
+            both.addAll(title.lines());
+            lines.add(new Block(title.height(), List.of(), List.of(new Node.Words(Role.PARAGRAPH, both))));
+        }
+        return Block.stack(lines);
+    }
+
+    private Node centred(Role role, Type set, String words, int at, double column, double baseline) {
+        double off = (column - set.width(Face.REGULAR, words)) / 2;
+        return words(role, set, Face.REGULAR, words, x(at, column) + off, baseline);
+    }
+
+    private static Node words(Role role, Type set, Face face, String words, double x, double baseline) {
+        List<Mark.Text> lines =
+                words.isEmpty() ? List.of() : List.of(new Mark.Text(x, baseline, set.size(), face, words, Ink.BLACK));
+        return new Node.Words(role, lines);
     }
 }

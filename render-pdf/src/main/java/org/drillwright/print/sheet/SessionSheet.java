@@ -3,6 +3,8 @@ package org.drillwright.print.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
@@ -12,16 +14,41 @@ import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
-import org.drillwright.print.layout.fit.Legibility;
+import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Flow;
+import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Sheet;
+import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.Clock;
 import org.drillwright.tell.SessionText;
 
-/** A sheet for two who train without a teacher, with lines to write what they agree. */
+/** A sheet for two who train without a teacher, with room to write what they agree on. */
 public final class SessionSheet {
 
-    private SessionSheet() {}
+    /** By hand one writes in rows so high. */
+    private static final double ROW = Millimetres.toPoints(11);
+
+    private static final double TIME = Millimetres.toPoints(18);
+    private static final double LEADS = Millimetres.toPoints(30);
+    private static final double LENGTH = Millimetres.toPoints(17);
+    private static final double AGREED = Millimetres.toPoints(44);
+    private static final double PAD = 3;
+
+    private static final String STAYS = "Nothing that you write on this sheet is stored.";
+
+    private final HandType type;
+    private final double width;
+
+    private SessionSheet(HandType type, double width) {
+        this.type = type;
+        this.width = width;
+    }
 
     public static List<Frame> pages(
             TwoSession session,
@@ -30,49 +57,94 @@ public final class SessionSheet {
             Map<String, Drill> drills,
             SheetSize size,
             Typefaces faces) {
-        Type type = Type.ofCapitals(faces, Legibility.inTheHand()).times(1.15);
-        Paper paper = Paper.upright(size);
-        Flow flow = new Flow(paper, Feet.of(type, paper, school.name()));
-        double width = flow.width();
-        flow.add(type.times(1.5)
-                .paragraph(
-                        Role.TITLE,
-                        Face.BOLD,
-                        "Training of " + names.of(session.one()) + " and " + names.of(session.other()),
-                        width));
-        session.facts().forEach(fact -> flow.add(type.paragraph(Role.PARAGRAPH, Face.REGULAR, fact, width)));
-        Columns table = Columns.shared(type, width, 2, 8, 2, 4, 5);
-        List<Piece> rows = new ArrayList<>();
-        for (TwoSession.Block block : session.blocks()) {
-            rows.add(table.row(
-                    List.of(
-                            Clock.of(block.start()),
-                            SessionText.title(block.drill(), drills),
-                            block.length().toMinutes() + " min",
-                            names.of(block.leadsFirst()),
-                            String.join(", ", block.worksOn())),
-                    rows.size() % 2 == 1));
-        }
-        flow.table(
-                List.of(type.paragraph(
-                        Role.PARAGRAPH,
-                        Face.REGULAR,
-                        "Opening salute and warm-up first; closing and salute last. Half of each block, then the"
-                                + " roles change.",
-                        width)),
-                table.head(List.of("From", "Drill", "For", "Leads first", "Works on")),
-                rows);
-        flow.add(Piece.space(type.size()));
-        flow.add(type.paragraph(Role.PARAGRAPH, Face.BOLD, "What we agreed", width));
-        for (int line = 0; line < TwoSession.LINES; line++) {
-            flow.add(rule(width, 2.6 * type.size()));
-        }
-        flow.add(Piece.space(type.size()));
-        flow.add(type.paragraph(Role.PARAGRAPH, Face.BOLD, LessonSheet.DEFERRAL, width));
+        HandType type = new HandType(faces);
+        Sheet paper = HandType.upright(size);
+        SessionSheet sheet = new SessionSheet(type, paper.inner());
+        String document = Feet.words(school.name(), STAYS);
+        Flow flow = new Flow(paper, 1, Foot.of(type.foot(), paper, LessonSheet.DEFERRAL, document));
+        flow.add(type.heading().title(names.of(session.one()) + " and " + names.of(session.other()), paper.inner()));
+        flow.add(type.notes().paragraph(head(session, school, drills), paper.inner()));
+        flow.table(sheet.heads(), sheet.rows(session, names, drills));
         return flow.pages();
     }
 
-    private static Piece rule(double width, double height) {
-        return new Piece(height, List.of(new Mark.Line(0, height, width, height, 0.5, Ink.BLACK)), List.of(), true);
+    private static List<Styled> head(TwoSession session, School school, Map<String, Drill> drills) {
+        List<Styled> words = new ArrayList<>();
+        String gear = String.join(
+                "\u00A0\u00B7 ",
+                session.blocks().stream()
+                        .flatMap(block -> Optional.ofNullable(drills.get(block.drill())).stream())
+                        .flatMap(drill -> school.gearOf(drill).stream())
+                        .distinct()
+                        .toList());
+        if (!gear.isEmpty()) {
+            words.add(new Styled("Gear", Face.BOLD));
+            words.add(new Styled(gear, Face.REGULAR));
+        }
+        words.add(new Styled("Halt", Face.BOLD));
+        words.add(new Styled("by either, and both stop.", Face.REGULAR));
+        words.add(new Styled("Half of each time, then change roles.", Face.REGULAR));
+        session.facts().forEach(fact -> words.add(new Styled(fact, Face.REGULAR)));
+        return words;
+    }
+
+    private double[] columns() {
+        return new double[] {TIME, width - TIME - LEADS - LENGTH - AGREED, LEADS, LENGTH, AGREED};
+    }
+
+    private Block heads() {
+        Block heads = row(List.of("From", "Drill", "Leads first", "For", "What we agree on"), List.of(), 0, true);
+        Mark rule = new Mark.Line(0, heads.height(), width, heads.height(), Press.HEAVY, Ink.BLACK);
+        return new Block(heads.height(), List.of(rule), heads.nodes());
+    }
+
+    private List<Block> rows(TwoSession session, Naming names, Map<String, Drill> drills) {
+        List<Block> rows = new ArrayList<>();
+        rows.add(ruled(List.of("0:00", "Opening salute, warm-up", "", "", ""), List.of()));
+        for (TwoSession.Block block : session.blocks()) {
+            rows.add(ruled(
+                    List.of(
+                            Clock.of(block.start()),
+                            SessionText.title(block.drill(), drills),
+                            names.of(block.leadsFirst()),
+                            block.length().toMinutes() + " min",
+                            ""),
+                    block.worksOn()));
+        }
+        rows.add(ruled(List.of("last", "Closing and salute", "", "", ""), List.of()));
+        return rows;
+    }
+
+    private Block ruled(List<String> cells, List<String> worksOn) {
+        Block row = row(cells, worksOn, ROW, false);
+        List<Mark> marks = new ArrayList<>();
+        marks.add(new Mark.Line(0, row.height(), width, row.height(), Press.THIN, Ink.BLACK));
+        marks.add(new Mark.Line(width - AGREED, 0, width - AGREED, row.height(), Press.THIN, Ink.BLACK));
+        return new Block(row.height(), marks, row.nodes());
+    }
+
+    /** A row at least so high, what the drill works on under its title. */
+    private Block row(List<String> cells, List<String> worksOn, double least, boolean head) {
+        double[] columns = columns();
+        List<Node> nodes = new ArrayList<>();
+        double height = least;
+        double x = 0;
+        for (int at = 0; at < cells.size(); at++) {
+            double room = columns[at] - PAD;
+            Face face = head || at == 0 ? Face.BOLD : Face.REGULAR;
+            Setting set =
+                    (head ? type.notes() : type.words()).set(face, cells.get(at), x + (at == 4 ? PAD : 0), PAD, room);
+            List<Mark.Text> lines = set.lines();
+            double end = PAD + set.height();
+            if (at == 1 && !worksOn.isEmpty()) {
+                Setting works = type.notes().set(Face.REGULAR, "works on " + String.join(", ", worksOn), x, end, room);
+                lines = Stream.concat(lines.stream(), works.lines().stream()).toList();
+                end += works.height();
+            }
+            nodes.add(new Node.Words(head ? Role.COLUMN_HEAD : at == 0 ? Role.ROW_HEAD : Role.CELL, lines));
+            height = Math.max(height, end + PAD);
+            x += columns[at];
+        }
+        return new Block(height, List.of(), List.of(new Node.Group(Role.ROW, nodes)));
     }
 }

@@ -3,15 +3,16 @@ package org.drillwright.print.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
-import org.drillwright.print.frame.Outline;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.fit.Legibility;
+import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -78,13 +79,13 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
                 + 0.5 * names().size();
         List<Piece> rows = new ArrayList<>();
         for (WallWords.Row row : block.rows()) {
-            rows.add(row(row, place, rows.size() % 2 == 0));
+            rows.add(row(row, place));
         }
         return rows;
     }
 
     /** All on one line if they fit there, else each on a line. */
-    private Piece row(WallWords.Row row, double place, boolean band) {
+    private Piece row(WallWords.Row row, double place) {
         Type names = names();
         double pad = 0.1 * names.size();
         double width = column() - place - pad;
@@ -102,12 +103,8 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         Setting number = names.set(Face.BOLD, row.place(), pad, pad, place);
         Node.Group cells = new Node.Group(
                 Role.ROW, List.of(new Node.Words(Role.ROW_HEAD, number.lines()), new Node.Words(Role.CELL, lines)));
-        Box box = new Box(0, 0, column(), y + pad);
-        return new Piece(
-                box.height(),
-                band ? List.of(Mark.Shape.filled(Outline.box(box), Type.BAND)) : List.of(),
-                List.of(cells),
-                whole);
+        Mark rule = new Mark.Line(0, y + pad, column(), y + pad, Press.THIN, Ink.BLACK);
+        return new Piece(y + pad, List.of(rule), List.of(cells), whole);
     }
 
     /** A name that goes on in a second line isn't taken for two. */

@@ -58,7 +58,7 @@ public final class SessionCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "Writes the sheet into this PDF, with lines to write what was agreed.")
+            description = "Writes the sheet into this PDF, with room to write what you agree on.")
     Optional<String> out = Optional.empty();
 
     @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)

@@ -3,17 +3,15 @@ package org.drillwright.print.layout.fit;
 import org.drillwright.print.frame.Millimetres;
 
 /**
- * How small the type of sheets may be. ISO 9241-303 asks for characters that fill at least 16 minutes of arc at the eye,
- * 20 to 22 preferred; a character's height is that of its capitals. The distances are our own choice, no source. Lengths
+ * How small the type of sheets may be. ISO 9241-303 asks for characters that fill at least 16 minutes of arc at the eye;
+ * a character's height is that of its capitals. The distances are our own choice, no source. Lengths
  * are points.
  */
 public final class Legibility {
 
-    private static final double IN_THE_HAND = 400;
     private static final double STEPPED_UP_TO = 1000;
     private static final double BEFORE_THE_WALL = 1500;
     private static final double ACROSS_THE_HALL = 3000;
-    private static final double PREFERRED = 20;
     private static final double LEAST = 16;
 
     private Legibility() {}
@@ -26,11 +24,6 @@ public final class Legibility {
     /** From how far capitals of a height in points are read, in millimetres. */
     public static double readFrom(double height) {
         return height / height(LEAST, 1);
-    }
-
-    /** What is read of a sheet in the hand. */
-    public static double inTheHand() {
-        return height(PREFERRED, IN_THE_HAND);
     }
 
     /** What is read of a sheet on the wall from 3 m. */

@@ -11,10 +11,10 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.drillwright.plan.pair.PairingRequest;
 import org.drillwright.plan.roster.Knowledge;
-import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Ways;
 import org.drillwright.record.Entry;
 import org.drillwright.record.History;
 
@@ -53,7 +53,7 @@ final class InventedClass {
                 List.of("beginner", "intermediate"),
                 mode,
                 Movement.FREE,
-                LeftOver.THREES,
+                Ways.USUAL,
                 new Knowledge(known),
                 Map.of(),
                 drills,

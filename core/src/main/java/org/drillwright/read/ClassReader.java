@@ -14,13 +14,16 @@ import org.drillwright.model.DrillSet;
 import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.model.Weapon;
+import org.drillwright.plan.roster.BothNew;
 import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.First;
 import org.drillwright.plan.roster.Habits;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Wanted;
+import org.drillwright.plan.roster.Ways;
 import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
@@ -98,8 +101,7 @@ public final class ClassReader {
                 keys.wholeNumber("rounds", 1, 40),
                 keys.choice("movement", List.of(Movement.values()), Movement::word)
                         .orElse(Movement.WALK),
-                keys.choice("left-over", List.of(LeftOver.values()), LeftOver::word)
-                        .orElse(LeftOver.THREES),
+                ways(keys),
                 keys.yesOrNo("instructor").orElse(true),
                 new HashSet<>(keys.names("away", people)),
                 new HashSet<>(keys.names("solo", people)),
@@ -107,6 +109,18 @@ public final class ClassReader {
                 HabitReader.hall(keys, habits.hall()));
         keys.finish();
         return brief;
+    }
+
+    private static Ways ways(Keys keys) {
+        Ways usual = keys.choice("left-over", List.of(LeftOver.values()), LeftOver::word)
+                .map(Ways::of)
+                .orElse(Ways.USUAL);
+        return new Ways(
+                usual.leftOver(),
+                keys.choice("both-new", List.of(BothNew.values()), BothNew::word)
+                        .orElse(usual.bothNew()),
+                keys.wholeNumber("eyes", 1, 100).orElse(usual.eyes()),
+                keys.choice("first", List.of(First.values()), First::word).orElse(usual.first()));
     }
 
     /** The school's sets, and its levels, each of which counts as one. */

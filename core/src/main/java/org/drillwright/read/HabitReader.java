@@ -33,7 +33,8 @@ final class HabitReader {
                 seconds(keys, "change", usual.change()),
                 seconds(keys, "reset", usual.reset()),
                 seconds(keys, "explain-new", usual.explainNew()),
-                seconds(keys, "explain-known", usual.explainKnown()));
+                seconds(keys, "explain-known", usual.explainKnown()),
+                seconds(keys, "whole-class", usual.wholeClass()));
         keys.finish();
         return timing;
     }

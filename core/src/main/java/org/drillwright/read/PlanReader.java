@@ -126,7 +126,9 @@ public final class PlanReader {
                         .orElse(Group.Kind.PAIR),
                 keys.wholeNumber("post", 1, ReadingLimits.ITEMS).orElse(0),
                 keys.texts("people", ReadingLimits.SHORT_TEXT),
-                keys.text("helper", ReadingLimits.SHORT_TEXT));
+                keys.text("helper", ReadingLimits.SHORT_TEXT),
+                keys.text("eyes", ReadingLimits.SHORT_TEXT),
+                keys.text("middle", ReadingLimits.SHORT_TEXT));
         keys.finish();
         return group;
     }

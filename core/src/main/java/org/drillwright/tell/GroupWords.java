@@ -29,10 +29,19 @@ public final class GroupWords {
     }
 
     /** What is to be said of a group beside its names; empty for a pair. */
-    public static String remark(Group group) {
+    public static String remark(Group group, Naming names) {
+        String eyes = group.eyes()
+                .map(name -> "both new, " + helper(name, names) + " watches")
+                .orElse("");
         return switch (group.kind()) {
             case PAIR, HELPED -> "";
-            case THREE -> "three";
+            case WATCHED -> eyes;
+            case THREE ->
+                "three"
+                        + group.middle()
+                                .map(name -> ", " + names.of(name) + " in the middle")
+                                .orElse("")
+                        + eyes.replace("both new", ", all new");
             case SOLO -> "solo work";
             case BOTH_NEW -> "both new";
         };

@@ -2,6 +2,8 @@ package org.drillwright.tell;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.List;
+import java.util.TreeMap;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.kept.Standing;
@@ -9,6 +11,7 @@ import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Shortage;
 import org.drillwright.plan.pair.Verdict;
+import org.drillwright.plan.pair.Watch;
 import org.drillwright.plan.roster.Naming;
 
 /** Rounds of partners for programs. */
@@ -40,6 +43,7 @@ public final class PairsJson {
             });
             JsonText.texts(json, "walk", pairs.walk());
             JsonText.objects(json, "shortages", pairs.shortages(), PairsJson::write);
+            JsonText.objects(json, "byChoice", pairs.watched(), (watch, one) -> write(watch, names, one));
             JsonText.texts(json, "facts", pairs.facts());
             JsonText.texts(json, "remarks", plan.remarks());
             JsonText.texts(json, "sincePrinted", standing.remarks());
@@ -53,6 +57,23 @@ public final class PairsJson {
         if (group.helper().isPresent()) {
             json.writeStringField("helper", names.of(group.helper().get()));
         }
+        if (group.eyes().isPresent()) {
+            json.writeStringField("eyes", names.of(group.eyes().get()));
+        }
+        if (group.middle().isPresent()) {
+            json.writeStringField("middle", names.of(group.middle().get()));
+        }
+    }
+
+    private static void write(Watch watch, Naming names, JsonGenerator json) throws IOException {
+        json.writeStringField("drill", watch.drill());
+        json.writeNumberField("new", watch.fresh());
+        json.writeNumberField("knowing", watch.knowing());
+        json.writeStringField("sentence", watch.sentence());
+        JsonText.objects(json, "eyes", List.copyOf(new TreeMap<>(watch.posts()).entrySet()), (posts, one) -> {
+            one.writeStringField("helper", names.of(posts.getKey()));
+            one.writeNumberField("posts", posts.getValue());
+        });
     }
 
     private static void write(Shortage shortage, JsonGenerator json) throws IOException {

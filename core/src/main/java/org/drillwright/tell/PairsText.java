@@ -41,7 +41,7 @@ public final class PairsText {
         page.gap().line("Round " + round.number() + ": " + plan.title(round.drill()) + (played ? " (played)" : ""));
         for (Group group : round.groups()) {
             String place = group.place() == 0 ? "-" : String.valueOf(group.place());
-            String remark = GroupWords.remark(group);
+            String remark = GroupWords.remark(group, names);
             page.line(" ".repeat(Math.max(0, 4 - place.length())) + place + "  " + GroupWords.people(group, names)
                     + (remark.isEmpty() ? "" : " (" + remark + ")"));
         }

@@ -12,7 +12,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.drillwright.model.School;
 import org.drillwright.model.Weapon;
+import org.drillwright.plan.roster.BothNew;
 import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.First;
 import org.drillwright.plan.roster.Hall;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
@@ -21,6 +23,7 @@ import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.plan.roster.Wanted;
+import org.drillwright.plan.roster.Ways;
 import org.junit.jupiter.api.Test;
 
 class ClassReaderTest {
@@ -55,7 +58,7 @@ class ClassReaderTest {
                                         Optional.of(Duration.ofSeconds(90)))),
                         OptionalInt.of(4),
                         Movement.FREE,
-                        LeftOver.SOLO,
+                        new Ways(LeftOver.SOLO, BothNew.WANTED, 6, First.KNOWER),
                         false,
                         Set.of("Ash", "Cy"),
                         Set.of("Bo"),
@@ -68,7 +71,8 @@ class ClassReaderTest {
                                 usual.change(),
                                 usual.reset(),
                                 usual.explainNew(),
-                                usual.explainKnown()),
+                                usual.explainKnown(),
+                                usual.wholeClass()),
                         Optional.of(new Hall(1800, 950, 600, 200, 150, 200, 100, 100)))),
                 read("""
                         date: 2026-09-14
@@ -81,6 +85,9 @@ class ClassReaderTest {
                         rounds: 4
                         movement: free
                         left-over: solo
+                        both-new: wanted
+                        eyes: 6
+                        first: knower
                         instructor: no
                         away: [Ash, Cy]
                         solo: [Bo]

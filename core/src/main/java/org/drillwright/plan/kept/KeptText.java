@@ -2,6 +2,7 @@ package org.drillwright.plan.kept;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -62,11 +63,15 @@ public final class KeptText {
                     .append(group.kind().word())
                     .append(", people: ")
                     .append(listed(group.people()))
-                    .append(group.helper()
-                            .map(helper -> ", helper: " + quoted(helper))
-                            .orElse(""))
+                    .append(named("helper", group.helper()))
+                    .append(named("eyes", group.eyes()))
+                    .append(named("middle", group.middle()))
                     .append("}\n");
         }
+    }
+
+    private static String named(String key, Optional<String> name) {
+        return name.map(one -> ", " + key + ": " + quoted(one)).orElse("");
     }
 
     private static String mapped(Map<String, String> values) {

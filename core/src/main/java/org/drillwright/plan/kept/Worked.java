@@ -84,20 +84,29 @@ public record Worked(List<String> here, List<Round> rounds) {
     private static Optional<Group> rest(Group group, String person) {
         List<String> people =
                 group.people().stream().filter(name -> !name.equals(person)).toList();
-        Optional<String> helper = group.helper().filter(name -> !name.equals(person));
         return people.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Group(group.kind(), group.place(), people, helper));
+                : Optional.of(new Group(
+                        group.kind(),
+                        group.place(),
+                        people,
+                        group.helper().filter(name -> !name.equals(person)),
+                        group.eyes().filter(name -> !name.equals(person)),
+                        group.middle().filter(name -> !name.equals(person))));
     }
 
     private static Group exchanged(Group group, String one, String other) {
         return new Group(
                 group.kind(),
                 group.place(),
-                group.people().stream()
-                        .map(name -> name.equals(one) ? other : name.equals(other) ? one : name)
-                        .toList(),
-                group.helper());
+                group.people().stream().map(name -> exchanged(name, one, other)).toList(),
+                group.helper(),
+                group.eyes(),
+                group.middle().map(name -> exchanged(name, one, other)));
+    }
+
+    private static String exchanged(String name, String one, String other) {
+        return name.equals(one) ? other : name.equals(other) ? one : name;
     }
 
     /** What it adds to the record: who was there, then who worked with whom, once for each round. */

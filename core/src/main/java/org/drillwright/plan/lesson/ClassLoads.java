@@ -8,6 +8,7 @@ import org.drillwright.model.School;
 import org.drillwright.plan.roster.ClassBrief;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Timing;
 
 /**
  * What the drills of one class ask of its time.
@@ -34,9 +35,8 @@ public record ClassLoads(List<DrillLoad> loads, List<String> unmet) {
         List<DrillLoad> loads = new ArrayList<>();
         List<String> unmet = new ArrayList<>();
         for (Drill drill : drills) {
-            boolean known = strangers(drill.id(), here, knowledge).isEmpty();
-            Duration explain =
-                    known ? brief.timing().explainKnown() : brief.timing().explainNew();
+            Duration explain = explain(
+                    brief.timing(), strangers(drill.id(), here, knowledge).size(), here.size());
             List<String> needs = drill.needs().stream()
                     .filter(need -> !strangers(need, here, knowledge).isEmpty())
                     .toList();
@@ -56,6 +56,12 @@ public record ClassLoads(List<DrillLoad> loads, List<String> unmet) {
             }
         }
         return new ClassLoads(loads, unmet);
+    }
+
+    private static Duration explain(Timing timing, int strangers, int here) {
+        return strangers == 0
+                ? timing.explainKnown()
+                : strangers < here ? timing.explainNew() : timing.explainNew().plus(timing.wholeClass());
     }
 
     private static List<String> strangers(String drill, List<Person> here, Knowledge knowledge) {

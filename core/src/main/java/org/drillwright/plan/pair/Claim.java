@@ -1,9 +1,8 @@
 package org.drillwright.plan.pair;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.drillwright.plan.proof.Recount;
+import org.drillwright.plan.rounds.Extras;
 import org.drillwright.plan.rounds.Solution;
 
 /** Has a plan counted once more, by code that knows nothing of how it was found, before anything is claimed of it. */
@@ -22,6 +21,7 @@ final class Claim {
                 request.mode(),
                 request.knowledge(),
                 request.hands(),
+                request.ways(),
                 request.history());
     }
 
@@ -34,10 +34,14 @@ final class Claim {
     static Verdict of(PairingRequest request, Solution solution, List<Round> rounds) {
         Claim claim = new Claim(request);
         claim.mustKeepTheRules(rounds.subList(request.played().size(), rounds.size()));
-        List<Recount.Sitting> planned = new ArrayList<>();
-        List<RoundMaker.Base> bases = RoundMaker.bases(request, solution);
-        for (int round = 0; round < bases.size(); round++) {
-            planned.add(sitting(request.open().get(round), bases.get(round)));
+        List<Recount.Sitting> planned =
+                claim.sittings(rounds.subList(request.played().size(), rounds.size()));
+        for (int round = 0; round < planned.size(); round++) {
+            Extras extras = solution.extras().get(round);
+            List<Integer> kinds = List.of(extras.blanks(), extras.threes(), extras.helpers(), extras.watched());
+            if (!Recount.kinds(claim.asked, planned.get(round)).equals(kinds)) {
+                throw new IllegalStateException("a round with other groups than " + kinds);
+            }
         }
         List<Long> row = Recount.row(claim.asked, claim.sittings(request.played()), planned);
         if (!row.equals(solution.cost().costs())) {
@@ -61,15 +65,8 @@ final class Claim {
                         round.drill(),
                         round.groups().stream()
                                 .filter(group -> !request.soloists().containsAll(group.people()))
-                                .map(group -> new Recount.Together(group.people(), group.helper()))
+                                .map(group -> new Recount.Together(group.people(), group.helper(), group.eyes()))
                                 .toList()))
                 .toList();
-    }
-
-    private static Recount.Sitting sitting(String drill, RoundMaker.Base base) {
-        List<Recount.Together> all = new ArrayList<>();
-        base.groups().forEach(group -> all.add(new Recount.Together(group.people(), group.helper())));
-        base.left().forEach(name -> all.add(new Recount.Together(List.of(name), Optional.empty())));
-        return new Recount.Sitting(drill, all);
     }
 }

@@ -1,14 +1,20 @@
 package org.drillwright.plan.pair;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.drillwright.model.Hands;
+import org.drillwright.plan.roster.BothNew;
+import org.drillwright.plan.roster.Hand;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
+import org.drillwright.plan.roster.Ways;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
 import org.drillwright.plan.rounds.Method;
@@ -21,89 +27,111 @@ final class Facts {
     private final PairingRequest request;
     private final Solution solution;
     private final List<Round> rounds;
-    private final List<Shortage> shortages;
+    private final List<Shortage> shortages = new ArrayList<>();
+    private final List<Watch> watched = new ArrayList<>();
 
     Facts(PairingRequest request, Solution solution, List<Round> rounds) {
         this.request = request;
         this.solution = solution;
         this.rounds = rounds;
-        this.shortages = found();
+        find();
     }
 
     /** One for each drill of the rounds planned for which not everyone has a partner. */
     List<Shortage> shortages() {
-        return shortages;
+        return List.copyOf(shortages);
     }
 
-    private List<Shortage> found() {
-        Map<String, Shortage> found = new LinkedHashMap<>();
-        List<RoundMaker.Base> bases = RoundMaker.bases(request, solution);
-        for (int round = 0; round < bases.size(); round++) {
+    /** One for each drill of the rounds planned in which new ones work together by choice. */
+    List<Watch> watched() {
+        return List.copyOf(watched);
+    }
+
+    private List<Round> planned() {
+        return rounds.subList(request.played().size(), rounds.size());
+    }
+
+    private void find() {
+        Set<String> found = new HashSet<>();
+        for (int round = 0; round < planned().size(); round++) {
             String drill = request.open().get(round);
-            RoundMaker.Base base = bases.get(round);
-            int left = base.left().size() + helped(base.groups());
-            if (left > 0 && !found.containsKey(drill)) {
-                List<Round> before = rounds.subList(0, request.played().size() + round);
-                found.put(drill, shortage(drill, base, left, before));
+            Extras extras = solution.extras().get(round);
+            if (found.add(drill)
+                    && extras.watched() > 0
+                    && extras.blanks() == 0
+                    && isSeen(planned().get(round))) {
+                watched.add(Watch.of(
+                        planned().get(round), fresh(drill), request.students().size() - fresh(drill)));
+            } else if (!extras.equals(Extras.NONE)
+                    && shortages.stream().noneMatch(one -> one.drill().equals(drill))
+                    && watched.stream().noneMatch(one -> one.drill().equals(drill))) {
+                shortages.add(shortage(drill, round));
             }
         }
-        return List.copyOf(found.values());
     }
 
-    private static int helped(List<Group> groups) {
-        return count(groups, group -> group.kind() == Group.Kind.HELPED);
+    private static boolean isSeen(Round round) {
+        return round.groups().stream().noneMatch(group -> group.kind() == Group.Kind.BOTH_NEW);
     }
 
-    private Shortage shortage(String drill, RoundMaker.Base base, int left, List<Round> before) {
-        int students = request.students().size();
-        int fresh = request.mode() == Mode.TRAINING
+    private int fresh(String drill) {
+        return request.mode() == Mode.TRAINING
                 ? 0
                 : (int) request.students().stream()
                         .filter(student -> request.isNew(student.name(), drill))
                         .count();
-        return new Shortage(
-                drill,
-                fresh,
-                students - fresh,
-                (students - left) / 2,
-                left,
-                helped(base.groups()),
-                helpers(base.groups()),
-                left == students % 2,
-                way(LeftOver.THREES, Group.Kind.THREE, base, before),
-                way(LeftOver.BOTH_NEW, Group.Kind.BOTH_NEW, base, before));
     }
 
-    private String helpers(List<Group> groups) {
-        return request.helpers().stream()
-                .filter(name -> groups.stream()
-                        .anyMatch(group -> group.helper().filter(name::equals).isPresent()))
-                .map(name -> name.equals(History.INSTRUCTOR) ? "the instructor" : name)
-                .collect(Collectors.joining(" or "));
+    private Shortage shortage(String drill, int round) {
+        Ways ways = request.ways();
+        return new Shortage(
+                drill,
+                fresh(drill),
+                request.students().size() - fresh(drill),
+                with(Ways.of(LeftOver.SOLO).with(BothNew.NEVER), round),
+                helpers(drill),
+                with(Ways.of(LeftOver.THREES).with(BothNew.NEVER), round),
+                with(new Ways(LeftOver.THREES, BothNew.WANTED, ways.eyes(), ways.first()), round));
     }
 
     /** What comes of a choice is seen by making it. */
-    private Shortage.Way way(LeftOver choice, Group.Kind kind, RoundMaker.Base base, List<Round> before) {
-        List<Group> groups = new LeftOvers(request.with(choice), before).placed(base.groups(), base.left());
-        return new Shortage.Way(
-                count(groups, group -> group.kind() == kind),
-                count(groups, group -> group.kind() == kind && group.helper().isPresent()),
-                count(groups, group -> group.kind() == Group.Kind.HELPED),
-                count(groups, group -> group.kind() == Group.Kind.SOLO));
+    private Extras with(Ways ways, int round) {
+        return Extras.of(ProblemMaker.of(request.with(ways)), round);
     }
 
-    private static int count(List<Group> groups, Predicate<Group> wanted) {
-        return (int) groups.stream().filter(wanted).count();
+    /** Who helps in the rounds of a drill; if nobody does, who could. */
+    private String helpers(String drill) {
+        List<Group> groups = planned().stream()
+                .filter(round -> round.drill().equals(drill))
+                .flatMap(round -> round.groups().stream())
+                .toList();
+        List<String> busy = request.helpers().stream()
+                .filter(name -> groups.stream()
+                        .anyMatch(group -> group.helper().filter(name::equals).isPresent()))
+                .toList();
+        return (busy.isEmpty()
+                        ? request.helpers().stream().filter(this::mayHelp).toList()
+                        : busy)
+                .stream()
+                        .map(name -> name.equals(History.INSTRUCTOR) ? "the instructor" : name)
+                        .collect(Collectors.joining(" or "));
+    }
+
+    private boolean mayHelp(String helper) {
+        return request.students().stream()
+                .anyMatch(student -> request.apart().stream().noneMatch(pair -> pair.parts(student.name(), helper)));
     }
 
     List<String> sentences() {
         List<String> facts = new ArrayList<>();
+        watched.forEach(watch -> facts.add(watch.drill() + ": " + watch.sentence() + "."));
         for (Shortage shortage : shortages) {
             facts.add(shortage.drill() + ": " + shortage.sentence());
             shortage.choices().forEach(choice -> facts.add("Choice " + choice));
         }
         fairness(facts);
         bothNew(facts);
+        hands(facts);
         repeats(facts);
         skills(facts);
         return facts;
@@ -111,13 +139,14 @@ final class Facts {
 
     private void fairness(List<String> facts) {
         int planned = request.open().size();
-        if (solution.method() == Method.BLANK_RING && !rounds.isEmpty()) {
+        if (solution.method() == Method.BLANK_RING
+                && planned == fresh(request.open().get(0))) {
             Extras extras = solution.extras().get(0);
-            int fresh = extras.pairs() + extras.helpers() + extras.blanks();
-            if (planned == fresh) {
-                facts.add("In " + planned + " rounds each who is new works once with each who knows the drill, and has "
-                        + extras.blanks() + " turns without one of them.");
-            }
+            int turns = extras.threes() + extras.blanks();
+            facts.add("In " + planned
+                    + " rounds each who is new is once the partner of each who knows the drill, and has "
+                    + turns + (turns == 1 ? " turn" : " turns")
+                    + (extras.blanks() == 0 ? " as a third." : " without a partner of their own."));
         }
     }
 
@@ -130,6 +159,34 @@ final class Facts {
                 }
             }
         }
+    }
+
+    /** Which pairs can't work a drill as it is written, round by round. */
+    private void hands(List<String> facts) {
+        Map<String, Hand> hands = new HashMap<>();
+        request.students().forEach(student -> student.hand().ifPresent(hand -> hands.put(student.name(), hand)));
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        for (Round round : planned()) {
+            if (request.hands().get(round.drill()) == Hands.OPPOSITE) {
+                List<String> pairs = round.groups().stream()
+                        .flatMap(group -> alike(group, hands).stream())
+                        .toList();
+                if (!pairs.isEmpty()) {
+                    alike.computeIfAbsent(round.drill(), drill -> new ArrayList<>())
+                            .add("in round " + round.number() + " " + String.join(", ", pairs));
+                }
+            }
+        }
+        alike.forEach((drill, pairs) -> facts.add(
+                drill + " is for left against right; hands of one side have " + String.join("; ", pairs) + "."));
+    }
+
+    private static List<String> alike(Group group, Map<String, Hand> hands) {
+        List<String> people = group.people();
+        return people.subList(1, people.size()).stream()
+                .filter(other -> hands.containsKey(other) && Objects.equals(hands.get(other), hands.get(people.get(0))))
+                .map(other -> people.get(0) + " and " + other)
+                .toList();
     }
 
     /** Counted in the plan; whether it must be so is said only if it is known. */
@@ -148,11 +205,7 @@ final class Facts {
     }
 
     private static void meet(List<String> people, Map<Set<String>, Integer> met) {
-        for (int one = 0; one < people.size(); one++) {
-            for (String other : people.subList(one + 1, people.size())) {
-                met.merge(Set.of(people.get(one), other), 1, Integer::sum);
-            }
-        }
+        people.subList(1, people.size()).forEach(other -> met.merge(Set.of(people.get(0), other), 1, Integer::sum));
     }
 
     private void skills(List<String> facts) {

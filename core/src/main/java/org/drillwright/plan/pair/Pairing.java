@@ -47,6 +47,7 @@ public final class Pairing {
                 Optional.of(Claim.of(request, solution, rounds)),
                 WalkWords.of(request, solution),
                 facts.shortages(),
+                facts.watched(),
                 facts.sentences());
     }
 

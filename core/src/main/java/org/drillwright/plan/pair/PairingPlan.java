@@ -13,6 +13,7 @@ import org.drillwright.plan.rounds.Method;
  * @param verdict how good it is known to be; nothing of a plan that is shown as it was printed
  * @param walk how people change over, one sentence each
  * @param shortages why not everyone has a partner, drill by drill
+ * @param watched drills in which some who are new work together by choice, somebody's eyes on them
  * @param facts all that the instructor should know, one sentence each: shortages, choices, repeats, pairs of two new ones
  */
 public record PairingPlan(
@@ -22,18 +23,21 @@ public record PairingPlan(
         Optional<Verdict> verdict,
         List<String> walk,
         List<Shortage> shortages,
+        List<Watch> watched,
         List<String> facts) {
 
     public PairingPlan {
         rounds = List.copyOf(rounds);
         walk = List.copyOf(walk);
         shortages = List.copyOf(shortages);
+        watched = List.copyOf(watched);
         facts = List.copyOf(facts);
     }
 
     /** Rounds as they were printed, of which nothing else is known any more. */
     public static PairingPlan printed(List<Round> rounds, int worked) {
-        return new PairingPlan(rounds, worked, Method.KEPT, Optional.empty(), List.of(), List.of(), List.of());
+        return new PairingPlan(
+                rounds, worked, Method.KEPT, Optional.empty(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** Who goes to another place before a round, counted from 1; nobody before the first. */

@@ -13,11 +13,11 @@ import org.drillwright.model.School;
 import org.drillwright.plan.roster.Apart;
 import org.drillwright.plan.roster.ClassBrief;
 import org.drillwright.plan.roster.Knowledge;
-import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
+import org.drillwright.plan.roster.Ways;
 import org.drillwright.record.History;
 
 /**
@@ -28,6 +28,7 @@ import org.drillwright.record.History;
  * @param helpers who may work with a student left over, the instructor first
  * @param apart pairs that are never made
  * @param levels the school's levels, the lowest first
+ * @param ways what is done for those who have no partner, and who leads first
  * @param hands for each drill that states it, whether partners' hands are the same
  * @param drills the drill of each round of the class, played rounds too
  * @param history what was before this class
@@ -41,7 +42,7 @@ public record PairingRequest(
         List<String> levels,
         Mode mode,
         Movement movement,
-        LeftOver leftOver,
+        Ways ways,
         Knowledge knowledge,
         Map<String, Hands> hands,
         List<String> drills,
@@ -87,7 +88,7 @@ public record PairingRequest(
                 school.levels().stream().map(level -> level.name()).toList(),
                 brief.mode(),
                 brief.movement(),
-                brief.leftOver(),
+                brief.ways(),
                 Knowledge.of(roster, before),
                 hands,
                 drills.stream().map(Drill::id).toList(),
@@ -126,7 +127,7 @@ public record PairingRequest(
                 levels,
                 mode,
                 movement,
-                leftOver,
+                ways,
                 knowledge,
                 hands,
                 each,
@@ -160,7 +161,7 @@ public record PairingRequest(
                 levels,
                 mode,
                 movement,
-                leftOver,
+                ways,
                 knowledge,
                 hands,
                 drills,
@@ -168,8 +169,8 @@ public record PairingRequest(
                 played);
     }
 
-    /** The same with another choice for those who have no partner. */
-    PairingRequest with(LeftOver choice) {
+    /** The same with other ways of helping those who have no partner. */
+    PairingRequest with(Ways choice) {
         return new PairingRequest(
                 students, soloists, helpers, apart, levels, mode, movement, choice, knowledge, hands, drills, history,
                 played);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Apart;
 import org.drillwright.plan.roster.Mode;
@@ -48,6 +49,10 @@ final class ProblemMaker {
                 students.size(),
                 request.helpers().size(),
                 request.open().stream().map(this::novices).toList());
+        problem.ways(
+                request.ways().threes(),
+                request.ways().bothNew(),
+                request.ways().eyes());
     }
 
     static Problem of(PairingRequest request) {
@@ -109,16 +114,27 @@ final class ProblemMaker {
         }
         int least = Arrays.stream(turns).min().orElse(0);
         for (int at = 0; at < turns.length; at++) {
-            problem.turns(at, Math.min(MOST_TURNS, turns[at] - least) + playedTurns(at, Group.Kind.HELPED));
-            problem.blanks(at, playedTurns(at, Group.Kind.SOLO));
+            int had = Math.min(MOST_TURNS, turns[at] - least);
+            String name = students.get(at).name();
+            problem.had(Aim.TURNS, at, had + played(name, group -> group.kind() == Group.Kind.HELPED))
+                    .had(Aim.BLANKS, at, played(name, group -> group.kind() == Group.Kind.SOLO))
+                    .had(Aim.THREES, at, played(name, group -> isThird(name, group)))
+                    .had(Aim.WATCHED, at, played(name, group -> isWatched(name, group)));
         }
     }
 
-    private int playedTurns(int student, Group.Kind kind) {
-        String name = students.get(student).name();
+    private static boolean isThird(String name, Group group) {
+        return group.people().size() == 3 && group.people().get(2).equals(name);
+    }
+
+    private static boolean isWatched(String name, Group group) {
+        return (group.eyes().isPresent() || group.kind() == Group.Kind.BOTH_NEW) && !isThird(name, group);
+    }
+
+    private int played(String name, Predicate<Group> kind) {
         return (int) request.played().stream()
                 .flatMap(round -> round.groupOf(name).stream())
-                .filter(group -> group.kind() == kind)
+                .filter(kind)
                 .count();
     }
 
@@ -130,9 +146,13 @@ final class ProblemMaker {
     }
 
     private void likeness() {
+        for (int round = 0; round < problem.rounds(); round++) {
+            if (request.hands().get(request.open().get(round)) == Hands.OPPOSITE) {
+                problem.asking(round);
+            }
+        }
         boolean training = request.mode() == Mode.TRAINING;
         boolean skills = students.stream().allMatch(student -> student.skill().isPresent());
-        Set<Hands> wanted = new HashSet<>(request.hands().values());
         forEachPair((a, b) -> {
             Person one = students.get(a);
             Person other = students.get(b);
@@ -144,9 +164,9 @@ final class ProblemMaker {
             } else {
                 problem.cost(Aim.LEVEL, a, b, Math.min(MOST_LEVELS, levels));
             }
-            if (wanted.size() == 1 && one.hand().isPresent() && other.hand().isPresent()) {
+            if (one.hand().isPresent() && other.hand().isPresent()) {
                 boolean same = one.hand().equals(other.hand());
-                problem.cost(Aim.HANDS, a, b, same == wanted.contains(Hands.SAME) ? 0 : 1);
+                problem.cost(Aim.ASKED, a, b, same ? 1 : 0).cost(Aim.HANDS, a, b, same ? 0 : 1);
             }
         });
     }

@@ -21,8 +21,8 @@ public record Round(int number, String drill, List<Group> groups) {
         return groups.stream().filter(group -> group.holds(person)).findFirst();
     }
 
-    /** Whether two work together, as a pair or in a three. */
+    /** Whether two are partners, in a pair or in a three. */
     public boolean joins(String one, String other) {
-        return groups.stream().anyMatch(group -> group.holds(one) && group.holds(other));
+        return groups.stream().anyMatch(group -> group.joins(one, other));
     }
 }

@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.drillwright.plan.roster.Mode;
+import org.drillwright.plan.rounds.Problem;
 import org.drillwright.plan.rounds.Solution;
 
 /** Turns a table of numbers back into rounds of people at places. */
@@ -28,53 +31,68 @@ final class RoundMaker {
         for (int round = 0; round < request.open().size(); round++) {
             rounds.add(maker.round(round, rounds));
         }
-        return rounds;
-    }
-
-    /**
-     * A round before those who are left are put to work.
-     *
-     * @param groups pairs, and those who work with a helper
-     * @param left those for whom there is no partner
-     */
-    record Base(List<Group> groups, List<String> left) {}
-
-    /** The rounds that were planned, each without those who are left. */
-    static List<Base> bases(PairingRequest request, Solution solution) {
-        RoundMaker maker = new RoundMaker(request, solution);
-        return IntStream.range(0, request.open().size()).mapToObj(maker::base).toList();
-    }
-
-    private Base base(int number) {
-        List<Group> groups = new ArrayList<>();
-        List<String> left = new ArrayList<>();
-        for (int student = 0; student < request.students().size(); student++) {
-            int mate = solution.table().mate(number, student);
-            if (mate == solution.problem().blank()) {
-                left.add(name(student));
-            } else if (mate > student) {
-                groups.add(group(student, mate).at(walked(number, student)));
-            }
-        }
-        return new Base(groups, left);
+        return new Eyes(request).on(rounds);
     }
 
     private Round round(int number, List<Round> before) {
-        Base base = base(number);
-        List<Group> all = new LeftOvers(request, before).placed(base.groups(), base.left());
-        List<Group> placed = new ArrayList<>(placed(number, all, before));
-        request.soloists().forEach(name -> placed.add(new Group(Group.Kind.SOLO, 0, List.of(name), Optional.empty())));
+        List<Group> placed = new ArrayList<>(placed(groups(number), before));
+        request.soloists().forEach(name -> placed.add(Group.solo(name)));
         placed.sort(BY_PLACE);
         return new Round(before.size() + 1, request.open().get(number), placed);
+    }
+
+    /** Those who join a pair come last, when all pairs are there. */
+    private List<Group> groups(int number) {
+        Problem problem = solution.problem();
+        List<Group> groups = new ArrayList<>();
+        for (int student = 0; student < request.students().size(); student++) {
+            int mate = solution.table().mate(number, student);
+            if (mate == problem.blank()) {
+                groups.add(Group.solo(name(student)));
+            } else if (mate > student && mate < problem.blank()) {
+                groups.add(group(number, student, mate).at(walked(number, student)));
+            }
+        }
+        for (int student = 0; student < request.students().size(); student++) {
+            int middle = problem.joined(solution.table().mate(number, student));
+            if (middle >= 0) {
+                groups.set(at(middle, groups), joined(number, student, middle, groups));
+            }
+        }
+        return groups;
+    }
+
+    private int at(int student, List<Group> groups) {
+        return IntStream.range(0, groups.size())
+                .filter(at -> groups.get(at).holds(name(student)))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Group joined(int number, int third, int middle, List<Group> groups) {
+        Group group = groups.get(at(middle, groups));
+        boolean alike = Stream.concat(group.people().stream(), Stream.of(name(third)))
+                        .map(name -> isNew(name, number))
+                        .distinct()
+                        .count()
+                == 1;
+        return group.joinedBy(name(third), name(middle), alike);
+    }
+
+    private boolean isNew(String name, int number) {
+        return request.mode() == Mode.LEARNING
+                && request.isNew(name, request.open().get(number));
     }
 
     private String name(int student) {
         return request.students().get(student).name();
     }
 
-    private Group group(int student, int mate) {
+    private Group group(int number, int student, int mate) {
         if (solution.problem().isStudent(mate)) {
-            return new Group(Group.Kind.PAIR, 0, List.of(name(student), name(mate)), Optional.empty());
+            List<String> two = List.of(name(student), name(mate));
+            boolean bothNew = two.stream().allMatch(name -> isNew(name, number));
+            return new Group(bothNew ? Group.Kind.WATCHED : Group.Kind.PAIR, 0, two, Optional.empty());
         }
         String helper = request.helpers().get(mate - request.students().size());
         return new Group(Group.Kind.HELPED, 0, List.of(name(student)), Optional.of(helper));
@@ -84,22 +102,10 @@ final class RoundMaker {
         return solution.walk().map(walk -> walk.place(round, student) + 1).orElse(0);
     }
 
-    private List<Group> placed(int round, List<Group> groups, List<Round> before) {
+    private List<Group> placed(List<Group> groups, List<Round> before) {
         if (solution.walk().isPresent()) {
-            return groups.stream().map(group -> walkedPair(round, group)).toList();
+            return groups;
         }
         return before.isEmpty() ? Places.first(groups) : Places.after(before.get(before.size() - 1), groups);
-    }
-
-    /** Two new ones who work together meet where the first of them stands. */
-    private Group walkedPair(int round, Group group) {
-        if (group.kind() != Group.Kind.BOTH_NEW) {
-            return group;
-        }
-        int first = 0;
-        while (!name(first).equals(group.people().get(0))) {
-            first++;
-        }
-        return group.at(walked(round, first));
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.rounds.Tally;
@@ -36,7 +35,18 @@ final class Why {
                 .filter(round -> round.joins(one, other))
                 .map(Round::number)
                 .toList();
-        return met.isEmpty() ? apart(one, other) : together(one, other, met);
+        List<String> why = new ArrayList<>(between(one, other));
+        why.addAll(met.isEmpty() ? apart(one, other) : together(one, other, met));
+        return why;
+    }
+
+    private List<String> between(String one, String other) {
+        return plan.rounds().stream()
+                .filter(round -> round.groups().stream()
+                        .anyMatch(group -> group.holds(one) && group.holds(other) && !group.joins(one, other)))
+                .map(round -> "They stand in one three in round " + round.number()
+                        + ", but each works with the one between them.")
+                .toList();
     }
 
     private int number(String name) {
@@ -55,8 +65,6 @@ final class Why {
             String which = "Round " + number + ": ";
             if (round < 0) {
                 why.add(which + "it was played already.");
-            } else if (solution.table().mate(round, number(one)) != number(other)) {
-                why.add(which + leftOver(plan.rounds().get(number - 1), one));
             } else {
                 Optional<Tally> otherwise = solution.parted(round, number(one), number(other));
                 why.add(which
@@ -68,15 +76,6 @@ final class Why {
         return why;
     }
 
-    private static String leftOver(Round round, String one) {
-        boolean bothNew = round.groupOf(one)
-                .filter(group -> group.kind() == Group.Kind.BOTH_NEW)
-                .isPresent();
-        return bothNew
-                ? "both are new to " + round.drill() + ", and nobody who knows it was left for them."
-                : "they are two of a three, as somebody had no partner.";
-    }
-
     private List<String> apart(String one, String other) {
         if (request.apart().stream().anyMatch(pair -> pair.parts(one, other))) {
             return List.of("They are kept apart: the roster says so.");
@@ -84,8 +83,7 @@ final class Why {
         List<String> why = new ArrayList<>();
         List<String> drills = request.open().stream().distinct().toList();
         List<String> bothNew = drills.stream()
-                .filter(drill ->
-                        request.mode() == Mode.LEARNING && request.isNew(one, drill) && request.isNew(other, drill))
+                .filter(drill -> !solution.problem().permits(request.open().indexOf(drill), number(one), number(other)))
                 .toList();
         if (!bothNew.isEmpty()) {
             why.add("Both are new to " + String.join(", ", bothNew) + ", so neither could help the other.");

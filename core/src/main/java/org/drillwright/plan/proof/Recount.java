@@ -12,10 +12,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Apart;
-import org.drillwright.plan.roster.Hand;
+import org.drillwright.plan.roster.BothNew;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Ways;
 import org.drillwright.record.Entry;
 import org.drillwright.record.Event;
 import org.drillwright.record.History;
@@ -43,6 +44,7 @@ public final class Recount {
      * @param helpers those who may work with one of them
      * @param levels the lowest first
      * @param hands what drills ask of partners' hands
+     * @param ways what may be done for those who have no partner
      */
     public record Asked(
             List<Person> students,
@@ -52,14 +54,16 @@ public final class Recount {
             Mode mode,
             Knowledge knowledge,
             Map<String, Hands> hands,
+            Ways ways,
             History history) {}
 
     /**
-     * Who works together: two, or one and a helper, or one alone.
+     * Who works together: two, or three of whom the first works with both others, or one and a helper, or one alone.
      *
      * @param helper if one does
+     * @param eyes of somebody who watches, if somebody does
      */
-    public record Together(List<String> people, Optional<String> helper) {}
+    public record Together(List<String> people, Optional<String> helper, Optional<String> eyes) {}
 
     /** A round, with those who are left standing alone. */
     public record Sitting(String drill, List<Together> groups) {}
@@ -70,8 +74,10 @@ public final class Recount {
     private final Map<Set<String>, Integer> met = new HashMap<>();
     private final Map<String, Integer> helped = new HashMap<>();
     private final Map<String, Integer> alone = new HashMap<>();
+    private final Map<String, Integer> joined = new HashMap<>();
+    private final Map<String, Integer> watched = new HashMap<>();
     private final Map<Set<String>, Long> past = new HashMap<>();
-    private final long[] row = new long[8];
+    private final long[] row = new long[11];
 
     private Recount(Asked asked) {
         this.asked = asked;
@@ -83,8 +89,8 @@ public final class Recount {
     }
 
     /**
-     * What the planned rounds cost, in the order: repeats today, turns with helpers, turns alone, the sum of gaps, the
-     * largest gap, past meetings, levels, hands.
+     * What the planned rounds cost, in the order: hands that were asked for, repeats today, turns with helpers, as a third,
+     * alone, watched, the sum of gaps, the largest gap, past meetings, levels, hands elsewhere.
      *
      * @param played rounds before them
      */
@@ -99,25 +105,62 @@ public final class Recount {
         return row;
     }
 
+    /** How many are alone, are thirds, have a helper, and how many meetings of two new ones a round has. */
+    public static List<Integer> kinds(Asked asked, Sitting sitting) {
+        int[] kinds = new int[4];
+        for (Together group : sitting.groups()) {
+            int size = group.people().size();
+            kinds[0] += size == 1 && group.helper().isEmpty() ? 1 : 0;
+            kinds[1] += size == 3 ? 1 : 0;
+            kinds[2] += group.helper().isPresent() ? 1 : 0;
+            kinds[3] += size > 1 && areNew(asked, group.people(), sitting.drill()) ? size - 1 : 0;
+        }
+        return List.of(kinds[0], kinds[1], kinds[2], kinds[3]);
+    }
+
+    private static boolean areNew(Asked asked, List<String> people, String drill) {
+        return asked.mode() == Mode.LEARNING
+                && people.stream().noneMatch(name -> asked.knowledge().knows(name, drill));
+    }
+
     /** What is against the hard rules in a round, one for each fault; empty if nothing is. */
     public static List<String> faults(Asked asked, Sitting sitting) {
         List<String> faults = new ArrayList<>();
         Set<String> missing = new TreeSet<>();
         asked.students().forEach(student -> missing.add(student.name()));
         Set<String> busy = new HashSet<>();
+        Map<String, Integer> watching = new HashMap<>();
         for (Together group : sitting.groups()) {
             group.people().stream().filter(name -> !missing.remove(name)).forEach(name -> faults.add(name + " twice"));
             group.helper().filter(name -> !busy.add(name)).ifPresent(name -> faults.add(name + " twice"));
+            group.eyes().ifPresent(name -> watching.merge(name, 1, Integer::sum));
             List<String> all = new ArrayList<>(group.people());
             group.helper().ifPresent(all::add);
+            group.eyes().ifPresent(all::add);
             for (Apart pair : asked.apart()) {
                 if (all.contains(pair.one()) && all.contains(pair.other())) {
                     faults.add(pair.one() + " and " + pair.other() + " are kept apart");
                 }
             }
+            if (isUncovered(asked, group, sitting.drill())) {
+                faults.add(String.join(" and ", group.people()) + " are new, and nobody watches");
+            }
         }
+        watching.forEach((name, posts) -> {
+            if (busy.contains(name) || posts > asked.ways().eyes()) {
+                faults.add(name + " can't watch " + posts);
+            }
+        });
         missing.forEach(name -> faults.add(name + " lost"));
         return faults;
+    }
+
+    /** New ones by themselves, unless somebody watches, or the instructor wants it so. */
+    private static boolean isUncovered(Asked asked, Together group, String drill) {
+        return group.people().size() > 1
+                && areNew(asked, group.people(), drill)
+                && (asked.ways().bothNew() == BothNew.NEVER
+                        || (group.eyes().isEmpty() && asked.ways().bothNew() != BothNew.WANTED));
     }
 
     private void turnsHad() {
@@ -158,38 +201,51 @@ public final class Recount {
                 .toList();
     }
 
-    /** A round that was worked already: all of a three have met. */
+    /** A round that was worked already. */
     private void remember(Sitting sitting) {
         for (Together group : sitting.groups()) {
-            for (String one : group.people()) {
-                group.people().stream()
-                        .filter(other -> one.compareTo(other) < 0)
-                        .forEach(other -> met.merge(Set.of(one, other), 1, Integer::sum));
+            List<String> people = group.people();
+            for (String other : people.subList(1, people.size())) {
+                met.merge(Set.of(people.get(0), other), 1, Integer::sum);
             }
-            if (group.people().size() == 1) {
-                (group.helper().isPresent() ? helped : alone)
-                        .merge(group.people().get(0), 1, Integer::sum);
+            if (people.size() == 3) {
+                joined.merge(people.get(2), 1, Integer::sum);
+            }
+            if (people.size() > 1 && areNew(asked, people.subList(0, 2), sitting.drill())) {
+                people.subList(0, 2).forEach(name -> watched.merge(name, 1, Integer::sum));
+            }
+            if (people.size() == 1) {
+                (group.helper().isPresent() ? helped : alone).merge(people.get(0), 1, Integer::sum);
             }
         }
     }
 
     private void count(Sitting sitting) {
         for (Together group : sitting.groups()) {
-            String one = group.people().get(0);
-            if (group.people().size() == 2) {
-                pair(one, group.people().get(1));
-            } else if (group.helper().isPresent()) {
-                row[1] += helped.merge(one, 1, Integer::sum) - 1;
-            } else {
-                row[2] += alone.merge(one, 1, Integer::sum) - 1;
+            List<String> people = group.people();
+            if (people.size() > 1) {
+                pair(people.get(0), people.get(1), sitting.drill());
+                if (areNew(asked, people.subList(0, 2), sitting.drill())) {
+                    people.subList(0, 2).forEach(name -> row[5] += watched.merge(name, 1, Integer::sum) - 1);
+                }
+            }
+            if (people.size() == 3) {
+                pair(people.get(0), people.get(2), sitting.drill());
+                row[3] += joined.merge(people.get(2), 1, Integer::sum) - 1;
+            }
+            if (people.size() == 1 && group.helper().isPresent()) {
+                row[2] += helped.merge(people.get(0), 1, Integer::sum) - 1;
+            } else if (people.size() == 1) {
+                row[4] += alone.merge(people.get(0), 1, Integer::sum) - 1;
             }
         }
     }
 
-    private void pair(String one, String other) {
-        row[0] += met.merge(Set.of(one, other), 1, Integer::sum) - 1;
-        row[5] += Math.min(MOST_PAST, past.getOrDefault(Set.of(one, other), 0L));
+    private void pair(String one, String other, String drill) {
+        row[1] += met.merge(Set.of(one, other), 1, Integer::sum) - 1;
+        row[8] += Math.min(MOST_PAST, past.getOrDefault(Set.of(one, other), 0L));
         like(person(one), person(other));
+        hands(person(one), person(other), asked.hands().get(drill) == Hands.OPPOSITE);
     }
 
     private Person person(String name) {
@@ -199,12 +255,11 @@ public final class Recount {
     private void like(Person one, Person other) {
         if (asked.mode() == Mode.TRAINING) {
             long gap = Math.min(MOST_GAP, gap(one, other));
-            row[3] += gap;
-            row[4] = Math.max(row[4], gap);
+            row[6] += gap;
+            row[7] = Math.max(row[7], gap);
         } else {
-            row[6] += Math.min(MOST_LEVELS, levels(one, other));
+            row[9] += Math.min(MOST_LEVELS, levels(one, other));
         }
-        row[7] += hands(one, other);
     }
 
     private long gap(Person one, Person other) {
@@ -217,13 +272,12 @@ public final class Recount {
         return first >= 0 && second >= 0 ? Math.abs(first - second) : 0;
     }
 
-    private long hands(Person one, Person other) {
-        Set<Hands> wanted = new HashSet<>(asked.hands().values());
-        Optional<Hand> first = one.hand();
-        Optional<Hand> second = other.hand();
-        if (wanted.size() != 1 || first.isEmpty() || second.isEmpty()) {
-            return 0;
+    /** Asked for is left against right; where nothing is, hands of one side are better. */
+    private void hands(Person one, Person other, boolean opposite) {
+        if (one.hand().isPresent() && other.hand().isPresent()) {
+            boolean same = one.hand().equals(other.hand());
+            row[0] += opposite && same ? 1 : 0;
+            row[10] += !opposite && !same ? 1 : 0;
         }
-        return wanted.contains(Hands.SAME) == first.equals(second) ? 0 : 1;
     }
 }

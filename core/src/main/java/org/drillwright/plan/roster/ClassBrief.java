@@ -18,6 +18,7 @@ import org.drillwright.model.Weapon;
  * @param set a set to choose from
  * @param settings what is asked of single drills, by id
  * @param rounds of partners on each drill that states none itself; absent: as many as fit
+ * @param ways what is done for those who have no partner, and who leads first
  * @param instructor whether the instructor works with the odd one out
  * @param away names of those who aren't here
  * @param solo names of those who do only solo work
@@ -32,7 +33,7 @@ public record ClassBrief(
         Map<String, Wanted> settings,
         OptionalInt rounds,
         Movement movement,
-        LeftOver leftOver,
+        Ways ways,
         boolean instructor,
         Set<String> away,
         Set<String> solo,
@@ -58,7 +59,7 @@ public record ClassBrief(
                 Map.of(),
                 OptionalInt.empty(),
                 Movement.WALK,
-                LeftOver.THREES,
+                Ways.USUAL,
                 true,
                 Set.of(),
                 Set.of(),

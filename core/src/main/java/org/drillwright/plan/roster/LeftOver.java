@@ -6,7 +6,7 @@ public enum LeftOver {
     THREES("threes"),
     /** Solo work, or watching. */
     SOLO("solo"),
-    /** Two who are both new to the drill work together; only if the instructor asks for it. */
+    /** As {@link #THREES}, but before that two who are both new to the drill work together. */
     BOTH_NEW("both-new");
 
     private final String word;

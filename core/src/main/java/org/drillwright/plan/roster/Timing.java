@@ -15,6 +15,7 @@ import java.time.Duration;
  * @param reset back to distance after each repetition
  * @param explainNew showing a drill to a class in which somebody is new to it
  * @param explainKnown showing it to a class that knows it
+ * @param wholeClass going through a drill together, all at once, where it is new to all; beyond showing it
  */
 public record Timing(
         Duration opening,
@@ -25,7 +26,8 @@ public record Timing(
         Duration change,
         Duration reset,
         Duration explainNew,
-        Duration explainKnown) {
+        Duration explainKnown,
+        Duration wholeClass) {
 
     public static final Timing USUAL = new Timing(
             Duration.ofSeconds(120),
@@ -36,7 +38,8 @@ public record Timing(
             Duration.ofSeconds(30),
             Duration.ofSeconds(3),
             Duration.ofSeconds(150),
-            Duration.ofSeconds(60));
+            Duration.ofSeconds(60),
+            Duration.ofSeconds(120));
 
     /** What a class needs apart from its drills. */
     public Duration fixed() {

@@ -2,7 +2,6 @@ package org.drillwright.plan.rounds;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,8 +40,9 @@ final class Bound {
     private Tally byRounds() {
         long[] costs = new long[Aim.COUNT];
         costs[Aim.REPEATS.rank()] = repeats();
-        costs[Aim.TURNS.rank()] = turns();
-        costs[Aim.BLANKS.rank()] = blanks();
+        for (Aim kind : Aim.TURNS_OF_A_KIND) {
+            costs[kind.rank()] = turns(kind);
+        }
         addLasting(costs);
         return Tally.of(costs);
     }
@@ -77,8 +77,10 @@ final class Bound {
             return Optional.empty();
         }
         long[] costs = new long[Aim.COUNT];
-        costs[Aim.TURNS.rank()] = byRounds.of(Aim.TURNS);
-        costs[Aim.BLANKS.rank()] = byRounds.of(Aim.BLANKS);
+        costs[Aim.ASKED.rank()] = byRounds.of(Aim.ASKED);
+        for (Aim kind : Aim.TURNS_OF_A_KIND) {
+            costs[kind.rank()] = byRounds.of(kind);
+        }
         for (Aim aim : List.of(Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
             List<List<Long>> least = new ArrayList<>();
             for (int student = 0; student < problem.students(); student++) {
@@ -92,21 +94,22 @@ final class Bound {
     private List<Long> leastOfPartners(Aim aim, int student) {
         return IntStream.range(0, problem.students())
                 .filter(other -> everPermitted(student, other) && problem.metBefore(student, other) == 0)
-                .mapToObj(other -> problem.cost(aim, student, other))
+                .mapToObj(other -> aim == Aim.HANDS && isEverAsked() ? 0 : problem.cost(aim, student, other))
                 .sorted()
                 .limit(problem.rounds())
                 .toList();
+    }
+
+    private boolean isEverAsked() {
+        return IntStream.range(0, problem.rounds()).anyMatch(problem::isAsking);
     }
 
     private List<Integer> independent() {
         List<Integer> novices = new ArrayList<>();
         for (int student = 0; student < problem.students(); student++) {
             int one = student;
-            boolean always = true;
-            for (int round = 0; round < problem.rounds(); round++) {
-                always &= problem.novices(round).get(one);
-            }
-            if (always) {
+            if (IntStream.range(0, problem.rounds())
+                    .allMatch(round -> problem.strangers(round).get(one))) {
                 novices.add(student);
             }
         }
@@ -148,30 +151,39 @@ final class Bound {
                 .sum();
     }
 
-    private long turns() {
+    /** All turns of a kind, dealt out as evenly as can be to those who may have them. */
+    private long turns(Aim kind) {
+        boolean newOnly = kind == Aim.WATCHED || (kind != Aim.TURNS && onlyNovicesAreLeft());
         List<Long> had = new ArrayList<>();
         for (int student = 0; student < problem.students(); student++) {
-            had.add((long) problem.turnsBefore(student));
-        }
-        return dealt(had, extras.stream().mapToInt(Extras::helpers).sum());
-    }
-
-    private long blanks() {
-        List<Long> had = new ArrayList<>();
-        for (int student = 0; student < problem.students(); student++) {
-            if (!onlyNovicesAreLeft() || problem.everNovices().get(student)) {
-                had.add((long) problem.blanksBefore(student));
+            if (!newOnly || isEverNew(student)) {
+                had.add((long) problem.hadBefore(kind, student));
             }
         }
-        return dealt(had, extras.stream().mapToInt(Extras::blanks).sum());
+        return dealt(had, extras.stream().mapToInt(one -> count(kind, one)).sum());
     }
 
-    /** Where novices outnumber all others by just the blanks, one who knows the drill never stands alone. */
+    private static int count(Aim kind, Extras extras) {
+        return switch (kind) {
+            case TURNS -> extras.helpers();
+            case THREES -> extras.threes();
+            case BLANKS -> extras.blanks();
+            default -> 2 * Math.max(0, extras.watched() - extras.threes());
+        };
+    }
+
+    private boolean isEverNew(int student) {
+        return IntStream.range(0, problem.rounds())
+                .anyMatch(round -> problem.novices(round).get(student));
+    }
+
+    /** Where novices outnumber all others by just those who are left, one who knows the drill is never among these. */
     private boolean onlyNovicesAreLeft() {
         for (int round = 0; round < problem.rounds(); round++) {
+            Extras one = extras.get(round);
             int novices = problem.novices(round).cardinality();
-            int others = problem.students() - novices + extras.get(round).helpers();
-            if (novices - others != extras.get(round).blanks()) {
+            int others = problem.students() - novices + one.helpers();
+            if (one.watched() > 0 || novices - others != one.threes() + one.blanks()) {
                 return false;
             }
         }
@@ -189,39 +201,48 @@ final class Bound {
         return sum;
     }
 
-    /** Gaps first; then, as no round may pass the largest gap, the rest within it. Rounds with the same novices are one. */
+    /** Hands and gaps first; then, as no round may pass the largest gap, the rest within it. Rounds that are alike are one. */
     private void addLasting(long[] costs) {
-        Map<BitSet, Integer> alike = new LinkedHashMap<>();
-        Map<BitSet, Integer> first = new LinkedHashMap<>();
+        Map<Integer, Integer> alike = new LinkedHashMap<>();
         for (int round = 0; round < problem.rounds(); round++) {
-            alike.merge(problem.novices(round), 1, Integer::sum);
-            first.putIfAbsent(problem.novices(round), round);
+            alike.merge(firstLike(round), 1, Integer::sum);
         }
-        long widest = first.values().stream()
+        long widest = alike.keySet().stream()
                 .mapToLong(round -> leastOf(round, 0)[Aim.WIDEST.rank()])
                 .max()
                 .orElse(0);
-        first.forEach((novices, round) -> {
+        alike.forEach((round, times) -> {
             long[] least = leastOf(round, widest);
-            for (Aim aim : List.of(Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
-                costs[aim.rank()] += least[aim.rank()] * alike.getOrDefault(novices, 0);
+            for (Aim aim : List.of(Aim.ASKED, Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
+                costs[aim.rank()] += least[aim.rank()] * times;
             }
         });
         costs[Aim.WIDEST.rank()] = widest;
     }
 
+    private int firstLike(int round) {
+        int first = 0;
+        while (!problem.isAlike(first, round)) {
+            first++;
+        }
+        return first;
+    }
+
     /** A round's least costs; aims that found no room in the weights were not looked at, and count 0. */
     private long[] leastOf(int round, long floor) {
-        Choices choices = Choices.of(problem, round, extras.get(round), this::lasting);
+        Choices choices =
+                Choices.of(problem, round, extras.get(round), this::lasting).relaxed();
         long[] least =
                 choices.least(floor, Optional.empty()).map(choices::costs).orElseGet(() -> new long[Aim.COUNT]);
-        Arrays.fill(least, choices.known(), Aim.COUNT, 0);
+        Arrays.fill(least, choices.isPartial() ? 0 : choices.known(), Aim.COUNT, 0);
         return least;
     }
 
-    private void lasting(int student, int mate, long[] into) {
+    private void lasting(int round, int student, int mate, long[] into) {
         if (problem.isStudent(mate)) {
-            Reckoning.lasting(problem, student, mate, into);
+            Reckoning.lasting(problem, round, student, mate, into);
+        } else if (mate > problem.blank()) {
+            Reckoning.lasting(problem, round, student, problem.joined(mate), into);
         }
     }
 }

@@ -2,93 +2,204 @@ package org.drillwright.plan.rounds;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.drillwright.plan.match.Branching;
 import org.drillwright.plan.match.Edge;
 import org.drillwright.plan.match.LexicalWeights;
 import org.drillwright.plan.match.Matching;
 
 /**
- * The pairs that one round may choose among, each with its costs, and the choice of least cost. Students come first, then
- * the helpers in use, then one vertex for each student who has to be without a partner.
+ * Whom one round may put together, each with its costs, and the choice of least cost. Students come first, then all helpers
+ * and one vertex for each of them who is not at work; then one for each whose pair a third may join and one for each of
+ * them whose pair nobody joins; then one for each student who is alone.
  */
 final class Choices {
 
     private static final int CHANCE = 8;
 
-    private final Problem problem;
-    private final Extras extras;
-    private final List<Candidate> choices = new ArrayList<>();
+    /** Beyond so many not everyone's pair may be joined. */
+    private static final int MIDDLES = 60;
 
-    private Choices(Problem problem, Extras extras) {
+    /** Beyond so many who are new only every second of them may have two partners, and no two of these are a pair. */
+    private static final int NEW_MIDDLES = 6;
+
+    private final Problem problem;
+    private final int round;
+    private final Extras extras;
+    private final int vertices;
+    private final List<Integer> middles;
+    private final List<Edge> fillers;
+    private final List<Candidate> choices = new ArrayList<>();
+    private final boolean relaxed;
+
+    private Choices(Problem problem, int round, Extras extras, List<Integer> middles) {
         this.problem = problem;
+        this.round = round;
         this.extras = extras;
+        this.middles = middles;
+        this.relaxed = false;
+        this.fillers = new ArrayList<>();
+        int helped = firstMiddle();
+        int idle = extras.helpers() > 0 ? problem.helpers() - extras.helpers() : 0;
+        fill(problem.students(), problem.students() + problem.helpers(), helped - idle, helped);
+        int unjoined = middles.size() - extras.threes();
+        int ended = helped + middles.size() + (middles.isEmpty() ? 0 : unjoined);
+        fill(helped, helped + middles.size(), helped + middles.size(), ended);
+        this.vertices = ended + extras.blanks();
+    }
+
+    private Choices(Choices all, boolean relaxed, Predicate<Candidate> kept) {
+        this.relaxed = relaxed;
+        this.problem = all.problem;
+        this.round = all.round;
+        this.extras = all.extras;
+        this.middles = all.middles;
+        this.fillers = all.fillers;
+        this.vertices = all.vertices;
+        all.choices.stream().filter(kept).forEach(choices::add);
     }
 
     /** What a pair costs. */
     interface Costs {
-        void of(int student, int mate, long[] into);
+        void of(int round, int student, int mate, long[] into);
+    }
+
+    /** Joins vertices with those that stand for their being idle. */
+    private void fill(int from, int upTo, int idle, int end) {
+        for (int one = from; one < upTo; one++) {
+            for (int other = idle; other < end; other++) {
+                fillers.add(new Edge(one, other, 0));
+            }
+        }
+    }
+
+    private int firstMiddle() {
+        return problem.students() + (extras.helpers() > 0 ? 2 * problem.helpers() - extras.helpers() : 0);
     }
 
     static Choices of(Problem problem, int round, Extras extras, Costs costs) {
-        Choices choices = new Choices(problem, extras);
-        int helped = problem.students() + extras.helpers();
+        Choices choices = new Choices(problem, round, extras, middles(problem, round, extras));
         for (int one = 0; one < problem.students(); one++) {
-            for (int other = one + 1; other < helped; other++) {
-                if (problem.permits(round, one, other)) {
-                    choices.add(one, other, other, costs);
-                }
-            }
-            for (int blank = 0; blank < extras.blanks(); blank++) {
-                choices.add(one, helped + blank, problem.blank(), costs);
+            choices.addPartners(one, costs);
+            choices.addMiddles(one, costs);
+            for (int blank = choices.vertices - extras.blanks(); blank < choices.vertices; blank++) {
+                choices.add(one, blank, problem.blank(), 0, costs);
             }
         }
         return choices;
     }
 
-    private void add(int one, int vertex, int mate, Costs costs) {
+    private static List<Integer> middles(Problem problem, int round, Extras extras) {
+        if (extras.threes() == 0) {
+            return List.of();
+        }
+        List<Integer> all = new ArrayList<>();
+        for (int one = 0; one < problem.students(); one++) {
+            boolean fresh = problem.novices(round).get(one);
+            if (!fresh || (extras.watched() > 0 && (isFew(problem, round) || (one + round) % 2 == 0))) {
+                all.add(one);
+            }
+        }
+        int step = Math.max(1, all.size() / Math.max(MIDDLES, 2 * extras.threes()));
+        return IntStream.range(0, all.size())
+                .filter(at -> (at + round) % step == 0)
+                .mapToObj(all::get)
+                .toList();
+    }
+
+    /** Whether some were left out, so that the choice of least cost may not be the least there is. */
+    boolean isPartial() {
+        return extras.threes() > 0 && (middles.size() >= MIDDLES || (extras.watched() > 0 && !isFew(problem, round)));
+    }
+
+    private static boolean isFew(Problem problem, int round) {
+        return problem.novices(round).cardinality() <= NEW_MIDDLES;
+    }
+
+    private void addPartners(int one, Costs costs) {
+        int upTo = problem.students() + (extras.helpers() > 0 ? problem.helpers() : 0);
+        for (int other = one + 1; other < upTo; other++) {
+            if (problem.isSafe(round, one, other)) {
+                add(one, other, other, 0, costs);
+            } else if (extras.watched() > 0
+                    && problem.isStudent(other)
+                    && problem.mayBeWatched(round, one, other)
+                    && (isFew(problem, round) || !(middles.contains(one) && middles.contains(other)))) {
+                add(one, other, other, priceOfEyes(), costs);
+            }
+        }
+    }
+
+    /** Where all are new there is nothing to choose. */
+    private int priceOfEyes() {
+        return problem.isNewToAll(round) ? 0 : 1;
+    }
+
+    private void addMiddles(int one, Costs costs) {
+        for (int at = 0; at < middles.size(); at++) {
+            int middle = middles.get(at);
+            boolean fresh = problem.novices(round).get(middle);
+            if (one != middle && (fresh ? problem.mayBeWatched(round, one, middle) : !problem.areApart(one, middle))) {
+                add(one, firstMiddle() + at, problem.third(middle), fresh ? priceOfEyes() : 0, costs);
+            }
+        }
+    }
+
+    private void add(int one, int vertex, int mate, int price, Costs costs) {
         long[] cost = new long[Aim.COUNT];
-        costs.of(one, mate, cost);
-        choices.add(new Candidate(one, vertex, cost));
+        costs.of(round, one, mate, cost);
+        choices.add(new Candidate(one, vertex, mate, price, cost));
     }
 
     /** Only those choices between two that do not differ by more than a gap. */
     private Choices within(long gap) {
-        Choices fewer = new Choices(problem, extras);
-        choices.stream()
-                .filter(choice -> choice.costs()[Aim.WIDEST.rank()] <= gap)
-                .forEach(fewer.choices::add);
-        return fewer;
+        return new Choices(this, relaxed, choice -> choice.costs()[Aim.WIDEST.rank()] <= gap);
     }
 
-    /** Only those choices in which two work together. */
+    /** Only those choices in which two are partners. */
     Choices forcing(int one, int other) {
-        Choices fewer = new Choices(problem, extras);
-        choices.stream()
-                .filter(choice -> choice.joins(one, other) || !(choice.touches(one) || choice.touches(other)))
-                .forEach(fewer.choices::add);
-        return fewer;
+        return new Choices(
+                this, relaxed, choice -> choice.joins(one, other) || !(choice.touches(one) || choice.touches(other)));
+    }
+
+    /** Only those choices in which one joins the pair of another. */
+    Choices joining(int one, int middle) {
+        return new Choices(this, relaxed, choice -> choice.mate() == problem.third(middle) == choice.touches(one));
     }
 
     /** Only those choices in which two don't work together. */
     Choices parting(int one, int other) {
-        Choices fewer = new Choices(problem, extras);
-        choices.stream().filter(choice -> !choice.joins(one, other)).forEach(fewer.choices::add);
-        return fewer;
+        return new Choices(
+                this,
+                relaxed,
+                choice -> !choice.joins(one, other)
+                        && !(choice.one() == one && choice.mate() == problem.third(other))
+                        && !(choice.one() == other && choice.mate() == problem.third(one)));
+    }
+
+    /** Only those choices that leave all partners as they are; who has none may be alone or join a pair. */
+    Choices keeping(int[] row) {
+        return new Choices(
+                this,
+                relaxed,
+                choice -> row[choice.one()] == problem.blank()
+                        ? choice.mate() >= problem.blank()
+                        : row[choice.one()] == choice.mate());
+    }
+
+    /** The same without a look at who stands at the two ends of a three: what costs least of this is a bound. */
+    Choices relaxed() {
+        return new Choices(this, /* relaxed= */ true, choice -> true);
     }
 
     private Choices withoutRepeats() {
-        Choices fewer = new Choices(problem, extras);
-        choices.stream()
-                .filter(choice -> choice.costs()[Aim.REPEATS.rank()] == 0)
-                .forEach(fewer.choices::add);
-        return fewer;
-    }
-
-    private int vertices() {
-        return problem.students() + extras.helpers() + extras.blanks();
+        return new Choices(this, relaxed, choice -> choice.costs()[Aim.REPEATS.rank()] == 0);
     }
 
     /**
@@ -138,10 +249,10 @@ final class Choices {
     /** The costs of a row. */
     long[] costs(int[] row) {
         long[] sum = new long[Aim.COUNT];
+        BitSet counted = new BitSet();
         for (Candidate choice : choices) {
-            boolean chosen = row[choice.one()] == mate(choice.other());
-            boolean blank = mate(choice.other()) == problem.blank();
-            if (chosen && (!blank || choice.other() == problem.students() + extras.helpers())) {
+            if (row[choice.one()] == choice.mate() && !counted.get(choice.one())) {
+                counted.set(choice.one());
                 add(sum, choice.costs());
             }
         }
@@ -154,60 +265,99 @@ final class Choices {
         }
     }
 
-    private int mate(int vertex) {
-        return vertex < problem.students() + extras.helpers() ? vertex : problem.blank();
-    }
-
     /** If not all aims fit into the weights, a round without repeats is tried first: then that aim needs no weight. */
     private Optional<int[]> lightest(Optional<SplittableRandom> chance) {
         LexicalWeights weights = weights(chance);
         boolean repeats = choices.stream().anyMatch(choice -> choice.costs()[Aim.REPEATS.rank()] > 0);
-        if (repeats && weights.levels() < Aim.COUNT) {
+        if (repeats && weights.levels() <= Aim.COUNT) {
             Choices fresh = withoutRepeats();
             Optional<int[]> row = fresh.solved(fresh.weights(chance), chance);
             if (row.isPresent()) {
                 return row;
             }
         }
-        return solved(weights, chance);
+        return solved(weights, chance).or(this::any);
+    }
+
+    /** Where the search for the least came to no end, the round that was found when its numbers were counted. */
+    private Optional<int[]> any() {
+        return middles.isEmpty()
+                ? Optional.empty()
+                : solved(LexicalWeights.fitting(new long[] {1}, new long[] {problem.students()}), Optional.empty());
     }
 
     /** How many aims, from the most important on, find room in the weights. */
     int known() {
-        return Math.min(weights(Optional.empty()).levels(), Aim.COUNT);
+        return Math.max(0, Math.min(weights(Optional.empty()).levels() - 1, Aim.COUNT));
     }
 
+    /** The price stands first, chance last. */
     private LexicalWeights weights(Optional<SplittableRandom> chance) {
-        long[] most = new long[Aim.COUNT + 1];
+        long[] most = new long[Aim.COUNT + 2];
         for (Candidate choice : choices) {
+            most[0] = Math.max(most[0], choice.price());
             for (int aim = 0; aim < Aim.COUNT; aim++) {
-                most[aim] = Math.max(most[aim], choice.costs()[aim]);
+                most[1 + aim] = Math.max(most[1 + aim], choice.costs()[aim]);
             }
         }
-        most[Aim.WIDEST.rank()] = 0;
-        most[Aim.COUNT] = chance.isPresent() ? CHANCE - 1 : 0;
-        long[] edges = new long[Aim.COUNT + 1];
-        Arrays.fill(edges, vertices() / 2);
-        edges[Aim.TURNS.rank()] = extras.helpers();
-        edges[Aim.BLANKS.rank()] = extras.blanks();
+        most[1 + Aim.WIDEST.rank()] = 0;
+        most[1 + Aim.COUNT] = chance.isPresent() ? CHANCE - 1 : 0;
+        long[] edges = new long[Aim.COUNT + 2];
+        Arrays.fill(edges, (problem.students() + extras.helpers() + extras.threes() + extras.blanks()) / 2);
+        edges[1 + Aim.TURNS.rank()] = extras.helpers();
+        edges[1 + Aim.THREES.rank()] = extras.threes();
+        edges[1 + Aim.BLANKS.rank()] = extras.blanks();
         return LexicalWeights.fitting(most, edges);
     }
 
     private Optional<int[]> solved(LexicalWeights weights, Optional<SplittableRandom> chance) {
-        List<Edge> edges = new ArrayList<>();
+        List<Edge> edges = new ArrayList<>(fillers);
         for (Candidate choice : choices) {
-            long[] costs = Arrays.copyOf(choice.costs(), Aim.COUNT + 1);
-            costs[Aim.WIDEST.rank()] = 0;
-            costs[Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
+            long[] costs = new long[Aim.COUNT + 2];
+            costs[0] = choice.price();
+            System.arraycopy(choice.costs(), 0, costs, 1, Aim.COUNT);
+            costs[1 + Aim.WIDEST.rank()] = 0;
+            costs[1 + Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
             edges.add(new Edge(choice.one(), choice.other(), weights.of(costs)));
         }
-        return Matching.leastWeight(vertices(), edges).map(this::row);
+        Optional<int[]> mates = relaxed
+                ? Matching.leastWeight(vertices, edges)
+                : Branching.leastWeight(vertices, edges, this::wrongThree);
+        return mates.map(this::row);
+    }
+
+    /** A three in which the two at the ends are kept apart, one in the middle who is no partner to both, or a four. */
+    private Optional<Branching.Choice> wrongThree(int[] mates) {
+        for (int at = 0; at < middles.size(); at++) {
+            int clone = firstMiddle() + at;
+            int third = mates[clone];
+            int middle = middles.get(at);
+            if (problem.isStudent(third)) {
+                int partner = mates[middle];
+                if (isWrong(third, middle, partner)) {
+                    return Optional.of(new Branching.Choice(third, clone, middle, partner));
+                }
+                int other = firstMiddle() + middles.indexOf(partner);
+                if (other >= firstMiddle() && problem.isStudent(mates[other])) {
+                    return Optional.of(new Branching.Choice(third, clone, mates[other], other));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean isWrong(int third, int middle, int partner) {
+        return !problem.isStudent(partner)
+                || problem.areApart(third, partner)
+                || (problem.novices(round).get(middle) && !problem.novices(round).get(partner));
     }
 
     private int[] row(int[] mates) {
         int[] row = new int[problem.students()];
         for (int student = 0; student < row.length; student++) {
-            row[student] = mate(mates[student]);
+            int at = mates[student] - firstMiddle();
+            row[student] =
+                    at < 0 ? mates[student] : at < middles.size() ? problem.third(middles.get(at)) : problem.blank();
         }
         return row;
     }

@@ -14,11 +14,14 @@ import org.drillwright.plan.proof.TableCount;
  */
 final class Exhaustive {
 
-    /** Students and helpers; ten can be matched in 945 ways. */
+    /** Students and helpers; ten can be paired in 945 ways. */
     private static final int MOST = 10;
 
     /** Tables begun; beyond it nothing is said to be proved. */
     private static final int STEPS = 400_000;
+
+    private static final int NOBODY_YET = -1;
+    private static final int THIRD = -2;
 
     /** One way to fill a round, and what it costs if there is no other. */
     private static final class Row {
@@ -41,7 +44,7 @@ final class Exhaustive {
     }
 
     private final Problem problem;
-    private final int helped;
+    private final Extras extras;
     private final List<Row> rows = new ArrayList<>();
     private final int[] chosen;
     private long[] least;
@@ -49,14 +52,14 @@ final class Exhaustive {
     private int steps;
     private BigInteger lookedAt = BigInteger.ZERO;
 
-    private Exhaustive(Problem problem, int helpers, Tally known) {
+    private Exhaustive(Problem problem, Extras extras, Tally known) {
         this.problem = problem;
-        this.helped = problem.students() + helpers;
+        this.extras = extras;
         this.chosen = new int[problem.rounds()];
         this.least = known.costs().stream().mapToLong(Long::longValue).toArray();
-        int[] mates = new int[helped];
-        Arrays.fill(mates, problem.blank());
-        collect(mates, 0);
+        int[] mates = new int[problem.students()];
+        Arrays.fill(mates, NOBODY_YET);
+        collect(mates, 0, extras);
         rows.sort(Comparator.comparing(Row::costs, Arrays::compare));
     }
 
@@ -73,46 +76,108 @@ final class Exhaustive {
      * @param known what the best table so far costs
      */
     static Optional<Outcome> search(Problem problem, List<Extras> extras, Tally known) {
-        boolean serves =
-                problem.rounds() > 0 && problem.isUniform() && extras.get(0).blanks() == 0;
-        if (!serves || problem.students() + extras.get(0).helpers() > MOST) {
+        boolean serves = problem.rounds() > 0 && problem.isUniform();
+        if (!serves || problem.students() + (extras.get(0).helpers() > 0 ? problem.helpers() : 0) > MOST) {
             return Optional.empty();
         }
-        Exhaustive search = new Exhaustive(problem, extras.get(0).helpers(), known);
+        Exhaustive search = new Exhaustive(problem, extras.get(0), known);
         search.go(0, 0);
         return search.steps < STEPS && search.hasSeenAll() ? Optional.of(new Outcome(search.best)) : Optional.empty();
     }
 
     /** Whether the tables looked at and those left out are as many as there are; else nothing is said to be proved. */
     private boolean hasSeenAll() {
-        long ways = TableCount.pairings(helped, (one, other) -> problem.permits(0, one, other) ? 1 : 0);
+        TableCount count = new TableCount(
+                problem.students(),
+                problem.helpers(),
+                (one, other) -> !problem.areApart(one, other),
+                student -> problem.novices(0).get(student),
+                (one, other) -> extras.watched() > 0 && problem.mayBeWatched(0, one, other));
+        long ways = count.rounds(extras.helpers(), extras.threes(), extras.watched(), extras.blanks());
         return lookedAt.equals(TableCount.choices(ways, problem.rounds()));
     }
 
-    private void collect(int[] mates, int from) {
+    /** All ways in which a round has its extras: first who works with whom, then whose pairs the others join. */
+    private void collect(int[] mates, int from, Extras left) {
         int one = from;
-        while (one < helped && mates[one] != problem.blank()) {
+        while (one < mates.length && mates[one] != NOBODY_YET) {
             one++;
         }
-        if (one == helped) {
-            rows.add(row(mates));
+        if (rows.size() > STEPS) {
             return;
         }
-        for (int other = one + 1; other < helped; other++) {
-            if (mates[other] == problem.blank() && problem.permits(0, one, other)) {
+        if (one == mates.length) {
+            if (left.helpers() == 0 && left.blanks() == 0 && left.threes() == 0) {
+                join(mates, 0, left.watched());
+            }
+            return;
+        }
+        for (int other = one + 1; other < mates.length; other++) {
+            boolean watched = problem.areBothNew(0, one, other);
+            if (mates[other] == NOBODY_YET && problem.permits(0, one, other) && left.watched() >= (watched ? 1 : 0)) {
                 mates[one] = other;
                 mates[other] = one;
-                collect(mates, one + 1);
-                mates[one] = problem.blank();
-                mates[other] = problem.blank();
+                collect(mates, one + 1, less(left, 0, 0, watched ? 1 : 0, 0));
+                mates[other] = NOBODY_YET;
+            }
+        }
+        for (int helper = mates.length; helper < problem.blank() && left.helpers() > 0; helper++) {
+            if (problem.permits(0, one, helper) && isFree(helper, mates)) {
+                mates[one] = helper;
+                collect(mates, one + 1, less(left, 1, 0, 0, 0));
+            }
+        }
+        if (left.blanks() > 0) {
+            mates[one] = problem.blank();
+            collect(mates, one + 1, less(left, 0, 0, 0, 1));
+        }
+        if (left.threes() > 0) {
+            mates[one] = THIRD;
+            collect(mates, one + 1, less(left, 0, 1, 0, 0));
+        }
+        mates[one] = NOBODY_YET;
+    }
+
+    private static Extras less(Extras left, int helpers, int threes, int watched, int blanks) {
+        return new Extras(
+                left.helpers() - helpers, left.threes() - threes, left.watched() - watched, left.blanks() - blanks);
+    }
+
+    private static boolean isFree(int helper, int[] mates) {
+        return Arrays.stream(mates).noneMatch(mate -> mate == helper);
+    }
+
+    private void join(int[] mates, int from, int watched) {
+        int third = from;
+        while (third < mates.length && mates[third] != THIRD) {
+            third++;
+        }
+        if (third == mates.length) {
+            if (watched == 0) {
+                rows.add(row(mates));
+            }
+            return;
+        }
+        for (int middle = 0; middle < mates.length; middle++) {
+            if (problem.isStudent(mates[middle]) && mates[middle] >= 0 && mayJoin(third, middle, mates)) {
+                mates[third] = problem.third(middle);
+                join(mates, third + 1, watched - (problem.areBothNew(0, third, middle) ? 1 : 0));
+                mates[third] = THIRD;
             }
         }
     }
 
+    private boolean mayJoin(int third, int middle, int[] mates) {
+        int partner = mates[middle];
+        boolean free = isFree(problem.third(middle), mates) && isFree(problem.third(partner), mates);
+        boolean served = !problem.novices(0).get(middle)
+                || (problem.areBothNew(0, middle, partner) && problem.mayBeWatched(0, third, middle));
+        return free && served && !problem.areApart(third, middle) && !problem.areApart(third, partner);
+    }
+
     private Row row(int[] mates) {
-        int[] students = Arrays.copyOf(mates, problem.students());
-        Table alone = Table.empty(problem).with(0, students);
-        return new Row(students, Reckoning.costs(problem, alone, 1));
+        Table alone = Table.empty(problem).with(0, mates);
+        return new Row(alone.row(0), Reckoning.costs(problem, alone, 1));
     }
 
     private void go(int round, int from) {

@@ -2,6 +2,7 @@ package org.drillwright.plan.rounds;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -28,6 +29,7 @@ final class Factor {
     private final Problem problem;
     private final int helpers;
     private final List<Candidate> pairs;
+    private final Tally least;
 
     /**
      * What came of it.
@@ -37,22 +39,32 @@ final class Factor {
      */
     record Outcome(Tally bound, Optional<Table> table) {}
 
-    private Factor(Problem problem, int helpers, List<Candidate> pairs) {
+    private Factor(Problem problem, int helpers, List<Candidate> pairs, Tally least) {
+        this.least = least;
         this.problem = problem;
         this.helpers = helpers;
         this.pairs = pairs;
     }
 
-    /** Empty where the method does not serve: drills that change who is new, blanks, repeats that can't be avoided. */
-    static Optional<Outcome> solve(Problem problem, List<Extras> extras) {
-        boolean serves =
-                problem.isUniform() && problem.rounds() > 0 && extras.get(0).blanks() == 0;
+    /**
+     * Empty where the method does not serve: drills that change who is new, groups other than pairs, repeats that can't be
+     * avoided.
+     *
+     * @param least another bound
+     */
+    static Optional<Outcome> solve(Problem problem, List<Extras> extras, Tally least) {
+        boolean serves = problem.rounds() > 0 && problem.isUniform() && isOfPairs(problem, extras.get(0));
         if (!serves || problem.students() == 0) {
             return Optional.empty();
         }
         int helpers = extras.get(0).helpers();
-        Factor factor = new Factor(problem, helpers, pairs(problem, helpers));
+        Factor factor = new Factor(problem, helpers, pairs(problem, helpers), least);
         return factor.size() <= LARGEST ? factor.solved() : Optional.empty();
+    }
+
+    /** Whether a round is nothing but pairs, all of one kind, and those with helpers. */
+    private static boolean isOfPairs(Problem problem, Extras extras) {
+        return extras.blanks() == 0 && extras.threes() == 0 && (extras.watched() == 0 || problem.isNewToAll(0));
     }
 
     /**
@@ -65,16 +77,17 @@ final class Factor {
         for (int one = 0; one < problem.students(); one++) {
             for (int other = one + 1; other < problem.students(); other++) {
                 long[] costs = new long[Aim.COUNT];
-                before.cost(one, other, costs);
+                before.cost(0, one, other, costs);
+                costs[Aim.WATCHED.rank()] = 0;
                 if (problem.permits(0, one, other) && costs[Aim.REPEATS.rank()] == 0) {
-                    pairs.add(new Candidate(one, other, costs));
+                    pairs.add(new Candidate(one, other, other, 0, costs));
                 }
             }
             if (mayBeHelped(problem, helpers, one)) {
                 for (int turn = 0; turn < problem.rounds(); turn++) {
                     long[] costs = new long[Aim.COUNT];
-                    costs[Aim.TURNS.rank()] = (long) problem.turnsBefore(one) + turn;
-                    pairs.add(new Candidate(one, problem.students(), costs));
+                    costs[Aim.TURNS.rank()] = (long) problem.hadBefore(Aim.TURNS, one) + turn;
+                    pairs.add(new Candidate(one, problem.students(), problem.students(), 0, costs));
                 }
             }
         }
@@ -82,7 +95,9 @@ final class Factor {
     }
 
     private static boolean mayBeHelped(Problem problem, int helpers, int student) {
-        return IntStream.range(0, helpers).anyMatch(helper -> problem.permits(0, student, problem.students() + helper));
+        return helpers > 0
+                && IntStream.range(problem.students(), problem.blank())
+                        .anyMatch(helper -> problem.permits(0, student, helper));
     }
 
     /** How often each vertex is met: students once a round, the helpers' vertex as often as there are helpers. */
@@ -103,7 +118,7 @@ final class Factor {
         List<Candidate> narrow = pairs.stream()
                 .filter(pair -> pair.costs()[Aim.WIDEST.rank()] <= gap)
                 .toList();
-        return new Factor(problem, helpers, narrow);
+        return new Factor(problem, helpers, narrow, least);
     }
 
     private Optional<Outcome> solved() {
@@ -112,10 +127,10 @@ final class Factor {
             return Optional.empty();
         }
         Factor narrowed = size() <= SMALL ? narrowed(costs(lightest.get())) : this;
-        List<Candidate> least = narrowed == this
+        List<Candidate> chosen = narrowed == this
                 ? lightest.get()
                 : narrowed.lightest(Optional.empty()).orElseThrow();
-        return Optional.of(new Outcome(narrowed.bound(least), narrowed.split(least)));
+        return Optional.of(new Outcome(narrowed.bound(chosen), narrowed.split(chosen)));
     }
 
     /** Leaves out wide pairs as long as everything more important than the largest gap stays as it is. */
@@ -160,11 +175,18 @@ final class Factor {
         return sum;
     }
 
-    /** Aims that found no room in the weights, or stand behind a largest gap not brought down, have no bound but 0. */
-    private Tally bound(List<Candidate> least) {
-        long[] costs = costs(least);
+    /**
+     * Hands go before repeats, and here nobody meets twice: so it is a bound only where hands are as good as they can be.
+     * Aims that found no room in the weights, or stand behind a largest gap not brought down, have no bound but 0.
+     */
+    private Tally bound(List<Candidate> chosen) {
+        long[] costs = costs(chosen);
+        if (costs[Aim.ASKED.rank()] > least.of(Aim.ASKED)) {
+            return least;
+        }
         int known = Math.min(weights(false).levels(), Aim.COUNT);
         boolean narrow = size() <= SMALL || costs[Aim.WIDEST.rank()] == 0;
+        costs[Aim.WATCHED.rank()] = least.of(Aim.WATCHED);
         Arrays.fill(costs, narrow ? known : Math.min(known, Aim.WIDEST.rank()), Aim.COUNT, 0);
         return Tally.of(costs);
     }
@@ -197,8 +219,8 @@ final class Factor {
     }
 
     /** A factor that has no split is drawn again, shaken among equals. */
-    private Optional<Table> split(List<Candidate> least) {
-        Optional<Table> table = rounds(least);
+    private Optional<Table> split(List<Candidate> chosen) {
+        Optional<Table> table = rounds(chosen);
         SplittableRandom chance = new SplittableRandom(problem.students() + helpers);
         int redraws = size() <= SMALL ? 12 : 1;
         for (int redraw = 0; redraw < redraws && table.isEmpty(); redraw++) {
@@ -216,9 +238,44 @@ final class Factor {
                 edges,
                 problem.rounds(),
                 Math.max(1, helpers),
-                (student, copy) -> helpers == 0 || problem.permits(0, student, problem.students() + copy));
-        return split.map(rounds -> new Table(rounds.stream()
-                .map(mates -> Arrays.copyOf(mates, problem.students()))
-                .toArray(int[][]::new)));
+                (student, copy) -> helpers == 0 || mayTake(student, copy));
+        return split.flatMap(this::named);
+    }
+
+    /** Where all helpers are at work, each is one of the copies; else which of them is found afterwards. */
+    private boolean mayTake(int student, int copy) {
+        return helpers < problem.helpers() || problem.permits(0, student, problem.students() + copy);
+    }
+
+    private Optional<Table> named(List<int[]> rounds) {
+        int[][] table = new int[rounds.size()][];
+        int[] times = new int[problem.helpers()];
+        for (int round = 0; round < table.length; round++) {
+            table[round] = Arrays.copyOf(rounds.get(round), problem.students());
+            if (helpers < problem.helpers() && !name(table[round], times)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new Table(table));
+    }
+
+    /** Gives those who are helped in a round a helper each, whoever has helped least. */
+    private boolean name(int[] row, int[] times) {
+        for (int student = 0; student < row.length; student++) {
+            if (row[student] >= problem.students()) {
+                int one = student;
+                Optional<Integer> free = IntStream.range(problem.students(), problem.blank())
+                        .filter(helper -> problem.permits(0, one, helper))
+                        .filter(helper -> IntStream.range(0, one).noneMatch(other -> row[other] == helper))
+                        .boxed()
+                        .min(Comparator.comparing(helper -> times[helper - problem.students()]));
+                if (free.isEmpty()) {
+                    return false;
+                }
+                row[student] = free.get();
+                times[free.get() - problem.students()]++;
+            }
+        }
+        return true;
     }
 }

@@ -23,7 +23,7 @@ final class Posting {
     Posting(Problem problem, Formation formation) {
         this.problem = problem;
         this.formation = formation;
-        this.novices = problem.everNovices();
+        this.novices = problem.everStrangers();
         this.holder = new int[formation.posts()];
         this.post = new int[problem.students()];
         fill();
@@ -135,12 +135,12 @@ final class Posting {
             int mate = mate(round, student);
             costs[0] += permits(round, student) ? 0 : 1;
             if (mate == problem.blank()) {
-                costs[1 + Aim.BLANKS.rank()] += problem.blanksBefore(student);
+                costs[1 + Aim.BLANKS.rank()] += problem.hadBefore(Aim.BLANKS, student);
             } else if (!problem.isStudent(mate)) {
-                costs[1 + Aim.TURNS.rank()] += problem.turnsBefore(student);
+                costs[1 + Aim.TURNS.rank()] += problem.hadBefore(Aim.TURNS, student);
             } else {
                 pair[Aim.REPEATS.rank()] = problem.metBefore(student, mate);
-                Reckoning.lasting(problem, student, mate, pair);
+                Reckoning.lasting(problem, round, student, mate, pair);
                 for (int aim = 0; aim < Aim.COUNT; aim++) {
                     int at = 1 + aim;
                     costs[at] = at == WIDEST ? Math.max(costs[at], pair[aim]) : costs[at] + pair[aim];

@@ -2,10 +2,12 @@ package org.drillwright.plan.rounds;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.drillwright.plan.roster.BothNew;
 
 /**
  * Who may work with whom, and what each pair costs. Students are numbers from 0; the helpers (instructor, assistants)
- * follow them; {@link #blank()} stands for having no partner.
+ * follow them; {@link #blank()} stands for having no partner, and {@link #third} for joining somebody's pair.
  */
 public final class Problem {
 
@@ -14,9 +16,13 @@ public final class Problem {
     private final List<BitSet> novices;
     private final boolean[][] apart;
     private final int[][] met;
-    private final int[] turns;
-    private final int[] blanks;
+    private final int[][] had;
     private final long[][][] costs;
+    private final BitSet asking = new BitSet();
+    private final BitSet watched = new BitSet();
+    private boolean threes;
+    private BothNew bothNew = BothNew.NEVER;
+    private int eyes;
 
     /**
      * @param novices for each round, who is new to its drill; nobody where that does not matter
@@ -27,9 +33,22 @@ public final class Problem {
         this.novices = List.copyOf(novices);
         this.apart = new boolean[students + helpers][students + helpers];
         this.met = new int[students][students];
-        this.turns = new int[students];
-        this.blanks = new int[students];
+        this.had = new int[Aim.COUNT][students];
         this.costs = new long[Aim.COUNT][students][students];
+    }
+
+    /**
+     * What may be done for those who have no partner: without a word nothing but work alone.
+     *
+     * @param thirds whether they may join a pair
+     * @param two when two who are new may work together
+     * @param posts of such pairs that one helper can have an eye on
+     */
+    public Problem ways(boolean thirds, BothNew two, int posts) {
+        threes = thirds;
+        bothNew = two;
+        eyes = posts;
+        return this;
     }
 
     /** Keeps two apart; either may be a helper. */
@@ -46,6 +65,12 @@ public final class Problem {
         return this;
     }
 
+    /** Says of a round that its drill asks for left against right. */
+    public Problem asking(int round) {
+        asking.set(round);
+        return this;
+    }
+
     /** How often two worked together earlier today. */
     public Problem met(int one, int other, int times) {
         met[one][other] = times;
@@ -53,15 +78,9 @@ public final class Problem {
         return this;
     }
 
-    /** Turns with a helper that a student has had, beyond those of whoever had fewest. */
-    public Problem turns(int student, int had) {
-        turns[student] = had;
-        return this;
-    }
-
-    /** Turns without a partner that a student has had. */
-    public Problem blanks(int student, int had) {
-        blanks[student] = had;
+    /** Turns of a kind that a student has had, beyond those of whoever had fewest. */
+    public Problem had(Aim kind, int student, int turns) {
+        had[kind.rank()][student] = turns;
         return this;
     }
 
@@ -82,6 +101,16 @@ public final class Problem {
         return students + helpers;
     }
 
+    /** Stands in a table for joining the pair of a student, who then has two partners. */
+    public int third(int middle) {
+        return blank() + 1 + middle;
+    }
+
+    /** Whose pair is joined; less than 0 if none is. */
+    public int joined(int mate) {
+        return mate - blank() - 1;
+    }
+
     public boolean isStudent(int vertex) {
         return vertex < students;
     }
@@ -90,38 +119,102 @@ public final class Problem {
         return novices.get(round);
     }
 
-    /** Whether all rounds have the same novices. */
-    boolean isUniform() {
-        return novices.stream().distinct().count() <= 1;
+    /** Those of whom no two may work together in a round. */
+    BitSet strangers(int round) {
+        return watched.get(round) ? new BitSet() : novices.get(round);
     }
 
-    /** Whoever is new to the drill of at least one round. */
-    BitSet everNovices() {
+    /** Whether all rounds are alike: the same novices, and the same asked of hands. */
+    boolean isUniform() {
+        return IntStream.range(1, rounds())
+                .allMatch(round -> isAlike(0, round) && watched.get(0) == watched.get(round));
+    }
+
+    /** Whether a round is like another. */
+    boolean isAlike(int one, int other) {
+        return novices.get(one).equals(novices.get(other)) && asking.get(one) == asking.get(other);
+    }
+
+    /** Whoever may in at least one round not work with others like that. */
+    BitSet everStrangers() {
         BitSet all = new BitSet();
-        novices.forEach(all::or);
+        for (int round = 0; round < rounds(); round++) {
+            all.or(strangers(round));
+        }
         return all;
+    }
+
+    boolean threes() {
+        return threes;
+    }
+
+    BothNew bothNew() {
+        return bothNew;
+    }
+
+    int eyes() {
+        return eyes;
+    }
+
+    /** Lets two who are new work together in a round. */
+    void watch(int round) {
+        watched.set(round);
+    }
+
+    /** Whether nobody at all knows the drill of a round. */
+    boolean isNewToAll(int round) {
+        return students > 0 && novices.get(round).cardinality() == students;
+    }
+
+    boolean areBothNew(int round, int one, int other) {
+        return novices.get(round).get(one) && novices.get(round).get(other);
+    }
+
+    boolean areApart(int one, int other) {
+        return apart[one][other];
     }
 
     /** Whether two, students or helpers, may work together in a round; two helpers never do. */
     public boolean permits(int round, int one, int other) {
+        return isSafe(round, one, other) || (watched.get(round) && mayBeWatched(round, one, other));
+    }
+
+    /** Whether two may work together and nobody need have an eye on them. */
+    boolean isSafe(int round, int one, int other) {
         boolean bothHelp = !isStudent(one) && !isStudent(other);
-        boolean bothNew = novices.get(round).get(one) && novices.get(round).get(other);
-        return one != other && !apart[one][other] && !bothHelp && !bothNew;
+        return one != other && !apart[one][other] && !bothHelp && !areBothNew(round, one, other);
+    }
+
+    /** Whether two who are new may work together; where there are helpers, one who isn't kept apart from either has to look. */
+    boolean mayBeWatched(int round, int one, int other) {
+        return one != other
+                && areBothNew(round, one, other)
+                && !apart[one][other]
+                && (helpers == 0 || mayWatch(one, other));
+    }
+
+    private boolean mayWatch(int one, int other) {
+        for (int helper = students; helper < students + helpers; helper++) {
+            if (!apart[helper][one] && !apart[helper][other]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     long cost(Aim aim, int one, int other) {
         return costs[aim.rank()][one][other];
     }
 
+    boolean isAsking(int round) {
+        return asking.get(round);
+    }
+
     int metBefore(int one, int other) {
         return met[one][other];
     }
 
-    int turnsBefore(int student) {
-        return turns[student];
-    }
-
-    int blanksBefore(int student) {
-        return blanks[student];
+    int hadBefore(Aim kind, int student) {
+        return had[kind.rank()][student];
     }
 }

@@ -7,19 +7,18 @@ final class Reckoning {
 
     private final Problem problem;
     private final int[][] met;
-    private final int[] turns;
-    private final int[] blanks;
+    private final int[][] turns;
 
     /** Begins from what was before the table. */
     Reckoning(Problem problem) {
         this.problem = problem;
         int students = problem.students();
         this.met = new int[students][students];
-        this.turns = new int[students];
-        this.blanks = new int[students];
+        this.turns = new int[Aim.COUNT][students];
         for (int one = 0; one < students; one++) {
-            turns[one] = problem.turnsBefore(one);
-            blanks[one] = problem.blanksBefore(one);
+            for (Aim kind : Aim.TURNS_OF_A_KIND) {
+                turns[kind.rank()][one] = problem.hadBefore(kind, one);
+            }
             for (int other = 0; other < students; other++) {
                 met[one][other] = problem.metBefore(one, other);
             }
@@ -50,7 +49,7 @@ final class Reckoning {
             for (int student = 0; student < problem.students(); student++) {
                 int mate = table.mate(round, student);
                 if (mate > student) {
-                    reckoning.cost(student, mate, one);
+                    reckoning.cost(round, student, mate, one);
                     sum(costs, one);
                 }
             }
@@ -68,35 +67,51 @@ final class Reckoning {
     private void add(Table table, int round) {
         for (int student = 0; student < problem.students(); student++) {
             int mate = table.mate(round, student);
-            if (mate < problem.students()) {
+            if (problem.isStudent(mate)) {
                 met[student][mate]++;
+                turns[Aim.WATCHED.rank()][student] += problem.areBothNew(round, student, mate) ? 1 : 0;
+            } else if (mate > problem.blank()) {
+                int middle = problem.joined(mate);
+                met[student][middle]++;
+                met[middle][student]++;
+                turns[Aim.THREES.rank()][student]++;
             } else if (mate == problem.blank()) {
-                blanks[student]++;
+                turns[Aim.BLANKS.rank()][student]++;
             } else {
-                turns[student]++;
+                turns[Aim.TURNS.rank()][student]++;
             }
         }
     }
 
-    /** What it would cost to put two together once more. */
-    void cost(int student, int mate, long[] into) {
+    /** What it would cost to put two together once more in a round. */
+    void cost(int round, int student, int mate, long[] into) {
         Arrays.fill(into, 0);
         if (mate == problem.blank()) {
-            into[Aim.BLANKS.rank()] = blanks[student];
+            into[Aim.BLANKS.rank()] = turns[Aim.BLANKS.rank()][student];
+        } else if (mate > problem.blank()) {
+            int middle = problem.joined(mate);
+            into[Aim.THREES.rank()] = turns[Aim.THREES.rank()][student];
+            into[Aim.REPEATS.rank()] = met[student][middle];
+            lasting(problem, round, student, middle, into);
         } else if (mate >= problem.students()) {
-            into[Aim.TURNS.rank()] = turns[student];
+            into[Aim.TURNS.rank()] = turns[Aim.TURNS.rank()][student];
         } else {
             into[Aim.REPEATS.rank()] = met[student][mate];
-            lasting(problem, student, mate, into);
+            if (problem.areBothNew(round, student, mate)) {
+                int[] watched = turns[Aim.WATCHED.rank()];
+                into[Aim.WATCHED.rank()] = (long) watched[student] + watched[mate];
+            }
+            lasting(problem, round, student, mate, into);
         }
     }
 
     /** The costs that don't depend on other rounds. */
-    static void lasting(Problem problem, int student, int mate, long[] into) {
+    static void lasting(Problem problem, int round, int student, int mate, long[] into) {
+        Aim hands = problem.isAsking(round) ? Aim.ASKED : Aim.HANDS;
+        into[hands.rank()] = problem.cost(hands, student, mate);
         into[Aim.GAP.rank()] = problem.cost(Aim.GAP, student, mate);
         into[Aim.WIDEST.rank()] = into[Aim.GAP.rank()];
         into[Aim.PAST.rank()] = problem.cost(Aim.PAST, student, mate);
         into[Aim.LEVEL.rank()] = problem.cost(Aim.LEVEL, student, mate);
-        into[Aim.HANDS.rank()] = problem.cost(Aim.HANDS, student, mate);
     }
 }

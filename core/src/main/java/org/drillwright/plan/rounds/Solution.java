@@ -1,7 +1,9 @@
 package org.drillwright.plan.rounds;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A table and what is known of it.
@@ -36,7 +38,10 @@ public record Solution(
 
     /** The least cost if two worked together in a round and the other rounds stayed; empty if they can't. */
     public Optional<Tally> together(int round, int one, int other) {
-        return changed(round, choices(round).forcing(one, other));
+        Choices all = choices(round);
+        return Stream.of(all.forcing(one, other), all.joining(one, other), all.joining(other, one))
+                .flatMap(choices -> changed(round, choices).stream())
+                .min(Comparator.naturalOrder());
     }
 
     /** The least cost if two did not work together in a round and the other rounds stayed; empty if they must. */

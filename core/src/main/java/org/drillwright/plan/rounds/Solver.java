@@ -31,20 +31,40 @@ public final class Solver {
         if (!posting.isPermitted()) {
             return Optional.empty();
         }
-        Table table = posting.table();
+        Optional<Table> settled = settled(posting.table());
+        if (settled.isEmpty()) {
+            return Optional.empty();
+        }
+        Table table = settled.get();
         Tally cost = Reckoning.tally(problem, table);
         Tally bound = cost.compareTo(least) <= 0
                 ? least
-                : Factor.solve(problem, extras)
+                : Factor.solve(problem, extras, least)
                         .map(outcome -> greater(outcome.bound(), least))
                         .orElse(least);
         return Optional.of(
                 new Solution(problem, table, formation.method(), extras, cost, bound, Optional.of(posting::place)));
     }
 
+    /** In a movement with gaps, whoever stands before one joins a pair, if there are thirds at all. */
+    private Optional<Table> settled(Table walked) {
+        Table table = walked;
+        for (int round = 0; round < problem.rounds() && extras.get(round).threes() > 0; round++) {
+            Reckoning before = Reckoning.without(problem, table, -1, round);
+            Optional<int[]> row = Choices.of(problem, round, extras.get(round), before::cost)
+                    .keeping(table.row(round))
+                    .least(0, Optional.empty());
+            if (row.isEmpty()) {
+                return Optional.empty();
+            }
+            table = table.with(round, row.get());
+        }
+        return Optional.of(table);
+    }
+
     private Solution free() {
         Tally least = Bound.of(problem, extras);
-        Optional<Factor.Outcome> outcome = Factor.solve(problem, extras);
+        Optional<Factor.Outcome> outcome = Factor.solve(problem, extras, least);
         Tally bound = outcome.map(found -> greater(found.bound(), least)).orElse(least);
         Stepwise stepwise = new Stepwise(problem, extras, bound);
         Optional<Table> split = outcome.flatMap(Factor.Outcome::table);

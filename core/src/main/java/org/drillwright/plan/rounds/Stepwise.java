@@ -82,10 +82,14 @@ final class Stepwise {
         long widest = 0;
         for (int round = 0; round < problem.rounds(); round++) {
             for (int student = 0; round != skipped && student < problem.students(); student++) {
-                int mate = table.mate(round, student);
+                int mate = partner(table.mate(round, student));
                 widest = problem.isStudent(mate) ? Math.max(widest, problem.cost(Aim.GAP, student, mate)) : widest;
             }
         }
         return widest;
+    }
+
+    private int partner(int mate) {
+        return mate > problem.blank() ? problem.joined(mate) : mate;
     }
 }

@@ -25,6 +25,10 @@ public final class Table {
         return mates[round][student];
     }
 
+    int[] row(int round) {
+        return mates[round].clone();
+    }
+
     /** This table with one round replaced. */
     Table with(int round, int[] replacement) {
         int[][] changed = mates.clone();

@@ -83,7 +83,7 @@ final class Larks {
                 usual.settings(),
                 OptionalInt.of(2),
                 usual.movement(),
-                usual.leftOver(),
+                usual.ways(),
                 usual.instructor(),
                 usual.away(),
                 solo,

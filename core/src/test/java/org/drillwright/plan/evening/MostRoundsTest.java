@@ -99,7 +99,7 @@ class MostRoundsTest {
                 settings,
                 rounds,
                 LEARNING.movement(),
-                LEARNING.leftOver(),
+                LEARNING.ways(),
                 LEARNING.instructor(),
                 LEARNING.away(),
                 LEARNING.solo(),

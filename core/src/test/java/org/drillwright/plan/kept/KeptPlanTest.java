@@ -140,4 +140,36 @@ class KeptPlanTest {
         assertEquals(Optional.of(second), all.before(third));
         assertEquals(Optional.empty(), all.before(first));
     }
+
+    /** Who watches whom, and who is in the middle of a three, stands in the file and comes back from it. */
+    @Test
+    void eyes_and_the_middle_of_a_three_are_kept() {
+        Group watched = new Group(
+                Group.Kind.WATCHED,
+                1,
+                List.of("Ash", "Bo"),
+                Optional.empty(),
+                Optional.of("Marlow"),
+                Optional.empty());
+        Group three = new Group(
+                Group.Kind.THREE,
+                2,
+                List.of("Cy", "Dee", "Eli"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of("Cy"));
+        KeptPlan plan = new KeptPlan(
+                "tonight",
+                LocalDate.of(2026, 9, 14),
+                Optional.empty(),
+                0,
+                Map.of(),
+                List.of("Ash", "Bo", "Cy", "Dee", "Eli"),
+                List.of("Marlow"),
+                List.of(new Round(1, "thrust", List.of(watched, three))));
+        String text = KeptText.file(kept(plan));
+        assertTrue(text.contains("{post: 1, kind: watched, people: [Ash, Bo], eyes: Marlow}"), text);
+        assertTrue(text.contains("{post: 2, kind: three, people: [Cy, Dee, Eli], middle: Cy}"), text);
+        assertEquals(plan, read(text).value().orElseThrow().plan());
+    }
 }

@@ -15,6 +15,7 @@ import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Ways;
 import org.drillwright.record.Entry;
 import org.drillwright.record.History;
 
@@ -33,7 +34,7 @@ final class Classes {
     private List<String> drills = List.of();
     private Mode mode = Mode.LEARNING;
     private Movement movement = Movement.FREE;
-    private LeftOver leftOver = LeftOver.THREES;
+    private Ways ways = Ways.USUAL;
 
     /** People called A0, A1 and so on, who are new, then B0, B1 and so on, who know the drill. */
     static Classes of(int fresh, int knowing) {
@@ -80,7 +81,11 @@ final class Classes {
     }
 
     Classes leftOver(LeftOver choice) {
-        leftOver = choice;
+        return ways(Ways.of(choice));
+    }
+
+    Classes ways(Ways choice) {
+        ways = choice;
         return this;
     }
 
@@ -139,7 +144,7 @@ final class Classes {
                 List.of("beginner", "intermediate", "training"),
                 mode,
                 movement,
-                leftOver,
+                ways,
                 new Knowledge(known),
                 hands,
                 drills,

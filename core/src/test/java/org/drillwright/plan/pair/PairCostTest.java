@@ -143,23 +143,30 @@ class PairCostTest {
     })
     void hands_that_are_not_those_of_the_drill(Hands wanted, Hand one, Hand other, int cost) {
         Classes classes = two(named("Ash").withHand(one), named("Bo").withHand(other));
-        assertEquals(cost, cost(classes.hands("thrust", wanted), Aim.HANDS));
-        assertEquals(cost, cost(classes.hands("parry", wanted), Aim.HANDS));
+        Aim aim = wanted == Hands.OPPOSITE ? Aim.ASKED : Aim.HANDS;
+        assertEquals(cost, cost(classes.hands("thrust", wanted), aim));
+        assertEquals(0, cost(classes, aim == Aim.ASKED ? Aim.HANDS : Aim.ASKED));
     }
 
+    /** Left against right suits the one drill and not the other; each round counts by its own. */
     @Test
-    void hands_do_not_matter_where_no_drill_or_drills_of_both_sorts_are_worked() {
+    void drills_of_both_sorts_each_count_by_their_own() {
         Person ash = named("Ash").withHand(Hand.RIGHT);
         Person bo = named("Bo").withHand(Hand.LEFT);
-        assertEquals(0, cost(two(ash, bo), Aim.HANDS));
-        assertEquals(0, cost(two(ash, bo).hands("thrust", Hands.SAME).hands("parry", Hands.OPPOSITE), Aim.HANDS));
+        Person oz = named("Oz").withHand(Hand.LEFT);
+        Classes mixed = two(ash, bo).hands("thrust", Hands.SAME).hands("parry", Hands.OPPOSITE);
+        assertEquals(1, cost(mixed.training().drills("thrust", "parry"), Aim.HANDS));
+        assertEquals(0, cost(mixed.training().drills("thrust", "parry"), Aim.ASKED));
+        Classes alike = two(oz, bo).hands("thrust", Hands.SAME).hands("parry", Hands.OPPOSITE);
+        assertEquals(1, cost(alike.training().drills("thrust", "parry"), Aim.ASKED));
+        assertEquals(0, cost(alike.training().drills("thrust", "parry"), Aim.HANDS));
     }
 
     @Test
     void a_hand_that_is_not_stated_suits_every_drill() {
         Person ash = named("Ash").withHand(Hand.RIGHT);
-        assertEquals(0, cost(two(ash, named("Bo")).hands("thrust", Hands.OPPOSITE), Aim.HANDS));
-        assertEquals(0, cost(two(named("Bo"), ash).hands("thrust", Hands.OPPOSITE), Aim.HANDS));
+        assertEquals(0, cost(two(ash, named("Bo")).hands("thrust", Hands.OPPOSITE), Aim.ASKED));
+        assertEquals(0, cost(two(named("Bo"), ash).hands("thrust", Hands.OPPOSITE), Aim.ASKED));
     }
 
     /** The second meeting of a day costs 1, the third 2 more. */

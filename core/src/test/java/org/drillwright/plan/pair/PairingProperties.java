@@ -12,8 +12,10 @@ import java.util.TreeSet;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.drillwright.plan.roster.BothNew;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Ways;
 
 /** What holds of every plan for every class. */
 class PairingProperties {
@@ -65,7 +67,7 @@ class PairingProperties {
         for (int round = 0; round < rounds; round++) {
             drills[round] = DRILLS.get(chance.nextInt(2) * chance.nextInt(3));
         }
-        Classes classes = Classes.of(drawn).drills(drills);
+        Classes classes = Classes.of(drawn).drills(drills).ways(Ways.USUAL.with(BothNew.NEVER));
         Set<Set<String>> apart = new HashSet<>();
         for (int pair = 0; pair < chance.nextInt(1 + people); pair++) {
             String one = "P" + chance.nextInt(people);
@@ -192,12 +194,10 @@ class PairingProperties {
                 Classes.of(fresh, knowing).leftOver(LeftOver.BOTH_NEW).rounds(2).plan();
         for (Round round : plan.rounds()) {
             for (Group group : round.groups()) {
-                boolean bothNew = group.kind() == Group.Kind.BOTH_NEW;
-                assertEquals(
-                        bothNew,
-                        plan.facts().stream()
-                                .anyMatch(fact -> fact.startsWith("Round " + round.number() + ": "
-                                        + String.join(" and ", group.people()) + " are both new")));
+                boolean bothNew = group.people().stream().allMatch(name -> name.startsWith("A"))
+                        && group.people().size() > 1;
+                assertEquals(bothNew, group.eyes().isPresent());
+                assertTrue(!bothNew || plan.facts().stream().anyMatch(fact -> fact.contains("of two")));
             }
         }
     }

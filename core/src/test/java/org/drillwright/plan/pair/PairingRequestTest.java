@@ -59,7 +59,7 @@ class PairingRequestTest {
                 usual.settings(),
                 usual.rounds(),
                 usual.movement(),
-                usual.leftOver(),
+                usual.ways(),
                 instructor,
                 Set.of("Dee", "Lark"),
                 Set.of("Fay"),

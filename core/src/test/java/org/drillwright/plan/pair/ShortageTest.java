@@ -3,6 +3,7 @@ package org.drillwright.plan.pair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.drillwright.plan.rounds.Extras;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,8 +25,7 @@ class ShortageTest {
             })
     void an_odd_number(int students, int helped, String sentence) {
         for (int fresh = 0; fresh <= students; fresh++) {
-            Shortage shortage =
-                    shortage(fresh, students - fresh, students / 2, helped, /* parity= */ true, NOBODY, NOBODY);
+            Shortage shortage = shortage(fresh, students - fresh, students / 2, helped, Extras.NONE, Extras.NONE);
             assertEquals(sentence, shortage.sentence());
             assertEquals(List.of(), shortage.choices());
         }
@@ -43,23 +43,18 @@ class ShortageTest {
         assertEquals(sentence, shortage(fresh, knowing).sentence());
     }
 
-    private static final Shortage.Way NOBODY = new Shortage.Way(0, 0, 0, 0);
-
     private static Shortage shortage(int fresh, int knowing) {
-        return shortage(fresh, knowing, knowing, 0, /* parity= */ false, NOBODY, NOBODY);
+        return shortage(fresh, knowing, knowing, 0, Extras.NONE, Extras.NONE);
     }
 
-    private static Shortage shortage(
-            int fresh, int knowing, int pairs, int helped, boolean parity, Shortage.Way threes, Shortage.Way bothNew) {
+    private static Shortage shortage(int fresh, int knowing, int pairs, int helped, Extras threes, Extras bothNew) {
+        int left = fresh + knowing - 2 * pairs;
         return new Shortage(
                 "thrust",
                 fresh,
                 knowing,
-                pairs,
-                fresh + knowing - 2 * pairs,
-                helped,
+                new Extras(helped, 0, 0, left - helped),
                 helped == 0 ? "" : "the instructor" + (helped == 1 ? "" : " or Marlow"),
-                parity,
                 threes,
                 bothNew);
     }
@@ -75,8 +70,7 @@ class ShortageTest {
     void some_are_kept_apart(int fresh, int knowing, int pairs, String sentence) {
         assertEquals(
                 sentence,
-                shortage(fresh, knowing, pairs, 0, /* parity= */ false, NOBODY, NOBODY)
-                        .sentence());
+                shortage(fresh, knowing, pairs, 0, Extras.NONE, Extras.NONE).sentence());
     }
 
     /** Three new and one who knows it: of two left one joins the pair, or the two work together. */
@@ -87,7 +81,7 @@ class ShortageTest {
                         "solo: all 2 do solo work or watch.",
                         "threes: 1 three, each with one who knows the drill; 1 does solo work.",
                         "both-new: 1 pair of two who are both new."),
-                shortage(3, 1, 1, 0, /* parity= */ false, new Shortage.Way(1, 0, 0, 1), new Shortage.Way(1, 0, 0, 0))
+                shortage(3, 1, 1, 0, new Extras(0, 1, 0, 1), new Extras(0, 0, 1, 0))
                         .choices());
     }
 
@@ -98,7 +92,7 @@ class ShortageTest {
                         "solo: 1 works with the instructor, 1 does solo work or watches.",
                         "threes: 1 three, each with one who knows the drill, and 1 works with the instructor: everyone is"
                                 + " with someone who knows it."),
-                shortage(3, 1, 1, 1, /* parity= */ false, new Shortage.Way(1, 0, 1, 0), new Shortage.Way(0, 0, 1, 1))
+                shortage(3, 1, 1, 1, new Extras(1, 1, 0, 0), new Extras(1, 0, 0, 1))
                         .choices());
     }
 
@@ -112,19 +106,7 @@ class ShortageTest {
                                 + " solo work.",
                         "both-new: 2 pairs of two who are both new, and 2 work with the instructor or Marlow; 1 does solo"
                                 + " work."),
-                shortage(9, 2, 2, 2, /* parity= */ false, new Shortage.Way(2, 0, 2, 3), new Shortage.Way(2, 0, 2, 1))
-                        .choices());
-    }
-
-    /** Nobody knows it: the only threes are two new ones with one who teaches, and nobody is told of twice. */
-    @Test
-    void a_three_with_one_who_teaches_is_no_turn_besides() {
-        assertEquals(
-                List.of(
-                        "solo: 1 works with the instructor, 2 do solo work or watch.",
-                        "threes: 1 three, each with one who knows the drill or teaches; 1 does solo work.",
-                        "both-new: 1 pair of two who are both new, and 1 works with the instructor."),
-                shortage(3, 0, 0, 1, /* parity= */ false, new Shortage.Way(1, 1, 0, 1), new Shortage.Way(1, 0, 1, 0))
+                shortage(9, 2, 2, 2, new Extras(2, 2, 0, 3), new Extras(2, 0, 2, 1))
                         .choices());
     }
 }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /** What is said of a plan: proved best where it costs no more than the bound, else how much it may miss in what. */
 class VerdictTest {
 
-    private static final Tally BOUND = Tally.of(0, 0, 1, 0, 0, 2, 0, 0);
+    private static final Tally BOUND = Tally.of(0, 0, 0, 0, 1, 0, 0, 0, 2, 0, 0);
 
     @Test
     void a_plan_that_costs_what_the_bound_says_is_proved_best() {
@@ -25,7 +25,7 @@ class VerdictTest {
 
     @Test
     void a_plan_with_more_repeats_says_how_many_it_may_miss() {
-        Verdict verdict = new Verdict(Tally.of(3, 0, 1, 0, 0, 0, 0, 0), BOUND);
+        Verdict verdict = new Verdict(Tally.of(0, 3, 0, 0, 1, 0, 0, 0, 0, 0, 0), BOUND);
         assertFalse(verdict.isProvedBest());
         assertEquals(Optional.of(Aim.REPEATS), verdict.open());
         assertEquals(3, verdict.above());
@@ -34,7 +34,7 @@ class VerdictTest {
 
     @Test
     void what_is_more_important_and_equal_is_proved() {
-        Verdict verdict = new Verdict(Tally.of(0, 0, 1, 0, 0, 7, 0, 0), BOUND);
+        Verdict verdict = new Verdict(Tally.of(0, 0, 0, 0, 1, 0, 0, 0, 7, 0, 0), BOUND);
         assertEquals(
                 "At most 5 above the bound in repeats of past classes; proved best in all that is more important.",
                 verdict.sentence());

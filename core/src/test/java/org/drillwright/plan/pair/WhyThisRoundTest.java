@@ -61,24 +61,25 @@ class WhyThisRoundTest {
                 why(Classes.of(people).training().rounds(1), "Ash", "Bo"));
     }
 
-    /** Two of three are a pair, and the third joins them. */
+    /** All three know it: one works with both others, and these not with each other. */
     @Test
-    void who_joined_a_pair_is_told_so() {
+    void the_two_at_the_ends_of_a_three_do_not_work_together() {
         Classes classes = Classes.of(0, 3).noInstructor().rounds(1);
         List<String> told = new ArrayList<>();
         for (String pair : List.of("B0 B1", "B0 B2", "B1 B2")) {
-            List<String> why = why(classes, pair.split(" ")[0], pair.split(" ")[1]);
-            assertEquals("They work together in round 1.", why.get(0));
-            told.add(why.get(1));
+            told.addAll(why(classes, pair.split(" ")[0], pair.split(" ")[1]));
         }
         assertEquals(
                 2,
+                told.stream().filter("They work together in round 1."::equals).count());
+        assertEquals(
+                1,
                 told.stream()
-                        .filter("Round 1: they are two of a three, as somebody had no partner."::equals)
+                        .filter("They stand in one three in round 1, but each works with the one between them."::equals)
                         .count());
     }
 
-    /** Three are new and one knows it: two of the three work together, though neither knows it. */
+    /** Three are new and one knows it: any two of the three could be the ones who work together. */
     @Test
     void two_new_ones_who_were_put_together_are_told_so() {
         Classes classes =
@@ -90,7 +91,7 @@ class WhyThisRoundTest {
         assertEquals(
                 List.of(
                         "They work together in round 1.",
-                        "Round 1: both are new to thrust, and nobody who knows it was left for them."),
+                        "Round 1: parting them would be just as good (the roster's order decided)."),
                 why(classes, both.people().get(0), both.people().get(1)));
     }
 

@@ -91,9 +91,8 @@ class WorkedExampleTest {
                 "thrust: 7 are new to this drill and 3 know it: at most 3 safe pairs; 4 remain.",
                 plan.facts().get(0));
         assertTrue(plan.facts()
-                .contains(
-                        "In 7 rounds each who is new works once with each who knows the drill, and has 4 turns without"
-                                + " one of them."));
+                .contains("In 7 rounds each who is new is once the partner of each who knows the drill, and has 4 turns"
+                        + " without a partner of their own."));
     }
 
     @Test
@@ -103,11 +102,10 @@ class WorkedExampleTest {
                 List.of(
                         "thrust: 7 are new to this drill and 3 know it: at most 3 safe pairs; 4 remain.",
                         "Choice solo: 1 works with the instructor, 3 do solo work or watch.",
-                        // One of the three left joins who works with the instructor, two join pairs.
-                        "Choice threes: 3 threes, each with one who knows the drill or teaches: everyone is with someone"
-                                + " who knows it.",
-                        "Choice both-new: 1 pair of two who are both new, and 1 works with the instructor; 1 does solo"
-                                + " work."),
+                        "Choice threes: 3 threes, each with one who knows the drill, and 1 works with the instructor:"
+                                + " everyone is with someone who knows it.",
+                        // The instructor has an eye on them.
+                        "Choice both-new: 2 pairs of two who are both new."),
                 plan.facts().subList(0, 4));
         assertTrue(IntStream.range(0, 7)
                 .allMatch(round -> plan.rounds().get(round).groups().stream()

@@ -82,7 +82,7 @@ class CertificateTest {
     @ParameterizedTest
     @CsvSource({"2,0,1", "4,0,3", "6,0,15", "8,0,105", "10,0,945", "8,3,60", "8,4,24", "12,4,5040", "8,5,0"})
     void pairings_are_as_many_as_published(int all, int fresh, long ways) {
-        assertEquals(ways, TableCount.pairings(all, (one, other) -> one >= fresh || other >= fresh ? 1 : 0));
+        assertEquals(ways, count(all, 0, fresh).rounds(0, 0, 0, 0));
     }
 
     /** Three ways in two rounds: 11 12 13 22 23 33. */
@@ -90,5 +90,28 @@ class CertificateTest {
     @CsvSource({"3,2,6", "3,1,3", "1,5,1", "945,2,446985", "0,2,0", "3,0,1"})
     void choices_may_be_taken_again(long kinds, int rounds, long choices) {
         assertEquals(choices, TableCount.choices(kinds, rounds).longValueExact());
+    }
+
+    private static TableCount count(int all, int helpers, int fresh) {
+        return new TableCount(all, helpers, (one, other) -> true, one -> one < fresh, (one, other) -> true);
+    }
+
+    /**
+     * Three, all of whom know it: three in the middle, and who joins: 6. Five with a three: 10 times 6. Three and two helpers:
+     * whom the one of them takes, 3 times 2, and the other two pair. Three new: 6 watched threes; one watched pair and one alone: 3.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "3,0,0, 0,1,0,0, 6",
+        "5,0,0, 0,1,0,0, 60",
+        "3,2,0, 1,0,0,0, 6",
+        "3,0,3, 0,1,2,0, 6",
+        "3,0,3, 0,0,1,1, 3",
+        "3,0,2, 0,1,0,0, 2",
+        "3,0,3, 0,0,0,3, 1"
+    })
+    void other_groups_are_counted_too(
+            int all, int helpers, int fresh, int helped, int threes, int eyes, int alone, long ways) {
+        assertEquals(ways, count(all, helpers, fresh).rounds(helped, threes, eyes, alone));
     }
 }

@@ -25,7 +25,7 @@ class ClassBriefTest {
                 settings,
                 USUAL.rounds(),
                 USUAL.movement(),
-                USUAL.leftOver(),
+                USUAL.ways(),
                 USUAL.instructor(),
                 away,
                 USUAL.solo(),

@@ -10,14 +10,17 @@ class AimTest {
     /** The order is that of the class's description, the most important first. */
     @ParameterizedTest(name = "{0} is told as {1}")
     @CsvSource({
-        "REPEATS,repeats today,0",
-        "TURNS,the instructor's turns,1",
-        "BLANKS,turns without a partner,2",
-        "GAP,the sum of gaps in skill,3",
-        "WIDEST,the largest gap in skill,4",
-        "PAST,repeats of past classes,5",
-        "LEVEL,differences in level,6",
-        "HANDS,hands,7"
+        "ASKED,hands that the drill asks for,0",
+        "REPEATS,repeats today,1",
+        "TURNS,the instructor's turns,2",
+        "THREES,turns as a third,3",
+        "BLANKS,turns without a partner,4",
+        "WATCHED,turns with another who is new,5",
+        "GAP,the sum of gaps in skill,6",
+        "WIDEST,the largest gap in skill,7",
+        "PAST,repeats of past classes,8",
+        "LEVEL,differences in level,9",
+        "HANDS,hands,10"
     })
     void each_aim_has_its_words_and_its_rank(Aim aim, String words, int rank) {
         assertEquals(words, aim.words());

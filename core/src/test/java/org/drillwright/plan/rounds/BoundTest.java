@@ -73,14 +73,14 @@ class BoundTest {
     @Test
     void turns_are_dealt_out_evenly() {
         assertEquals(1, bound(problem(3, 1, 4), Aim.TURNS));
-        assertEquals(2, bound(problem(3, 1, 4).turns(0, 2), Aim.TURNS));
+        assertEquals(2, bound(problem(3, 1, 4).had(Aim.TURNS, 0, 2), Aim.TURNS));
         assertEquals(0, bound(problem(3, 0, 4), Aim.TURNS));
     }
 
     @Test
     void turns_alone_are_dealt_out_evenly() {
         assertEquals(1, bound(problem(3, 0, 4), Aim.BLANKS));
-        assertEquals(2, bound(problem(3, 0, 4).blanks(1, 2), Aim.BLANKS));
+        assertEquals(2, bound(problem(3, 0, 4).had(Aim.BLANKS, 1, 2), Aim.BLANKS));
         assertEquals(0, bound(problem(3, 1, 4), Aim.BLANKS));
     }
 

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The choice of least cost in one round, for four people whose three ways to pair up are called 0, 1 and 2. */
 class ChoicesTest {
 
-    private static final Extras NO_EXTRAS = new Extras(2, 0, 0);
+    private static final Extras NO_EXTRAS = new Extras(0, 0, 0, 0);
 
     private static Choices choices(Problem problem, Extras extras) {
         return Choices.of(problem, 0, extras, new Reckoning(problem)::cost);
@@ -170,49 +170,51 @@ class ChoicesTest {
     @Test
     void two_who_are_kept_apart_cannot_be_forced_and_an_only_pair_cannot_be_parted() {
         Problem two = new Problem(2, 0, List.of(new BitSet()));
-        assertTrue(choices(two, new Extras(1, 0, 0))
+        assertTrue(choices(two, new Extras(0, 0, 0, 0))
                 .parting(0, 1)
                 .least(0, Optional.empty())
                 .isEmpty());
-        assertTrue(choices(two.apart(0, 1), new Extras(1, 0, 0))
+        assertTrue(choices(two.apart(0, 1), new Extras(0, 0, 0, 0))
                 .forcing(0, 1)
                 .least(0, Optional.empty())
                 .isEmpty());
     }
 
     /**
-     * 0, 1 and 2 are new, 3 knows the drill; of two helpers, 4 and 5, only 4 takes somebody. So one is with 3, one with 4
+     * 0, 1 and 2 are new, 3 knows the drill; of two helpers, 4 and 5, one takes somebody. So one is with 3, one with 4
      * and one alone, 6. 0 has had no turn with a helper, 1 has stood alone least often; 2 is left for 3.
      */
     @Test
     void helper_partner_and_blank_go_to_whom_they_cost_least() {
         Problem problem = new Problem(4, 2, List.of(BitSet.valueOf(new long[] {0b0111})))
-                .turns(1, 1)
-                .turns(2, 1)
-                .turns(3, 9)
-                .blanks(0, 3)
-                .blanks(1, 2)
-                .blanks(2, 3)
-                .blanks(3, 9);
-        Choices choices = choices(problem, new Extras(1, 1, 1));
+                .had(Aim.TURNS, 1, 1)
+                .had(Aim.TURNS, 2, 1)
+                .had(Aim.TURNS, 3, 9)
+                .had(Aim.BLANKS, 0, 3)
+                .had(Aim.BLANKS, 1, 2)
+                .had(Aim.BLANKS, 2, 3)
+                .had(Aim.BLANKS, 3, 9);
+        Choices choices = choices(problem, new Extras(1, 0, 0, 1));
         int[] row = choices.least(0, Optional.empty()).orElseThrow();
+        assertTrue(row[0] == 4 || row[0] == 5);
+        row[0] = 4;
         assertArrayEquals(new int[] {4, 6, 3, 2}, row);
-        assertArrayEquals(new long[] {0, 0, 2, 0, 0, 0, 0, 0}, choices.costs(row));
-        assertArrayEquals(new long[] {0, 1, 3, 0, 0, 0, 0, 0}, choices.costs(new int[] {6, 4, 3, 2}));
+        assertArrayEquals(new long[] {0, 0, 0, 0, 2, 0, 0, 0, 0, 0, 0}, choices.costs(row));
+        assertArrayEquals(new long[] {0, 0, 1, 0, 3, 0, 0, 0, 0, 0, 0}, choices.costs(new int[] {6, 4, 3, 2}));
     }
 
     /** Three stand alone, 5 stands for that; each counts once, whichever of the three blanks is theirs. */
     @Test
     void each_who_stands_alone_counts_once() {
         Problem problem = new Problem(4, 1, List.of(BitSet.valueOf(new long[] {0b1111})))
-                .blanks(0, 1)
-                .blanks(1, 2)
-                .blanks(2, 4)
-                .blanks(3, 8)
-                .turns(0, 3);
-        Choices choices = choices(problem, new Extras(0, 1, 3));
-        assertArrayEquals(new long[] {0, 3, 14, 0, 0, 0, 0, 0}, choices.costs(new int[] {4, 5, 5, 5}));
-        assertArrayEquals(new long[] {0, 0, 7, 0, 0, 0, 0, 0}, choices.costs(new int[] {5, 5, 5, 4}));
+                .had(Aim.BLANKS, 0, 1)
+                .had(Aim.BLANKS, 1, 2)
+                .had(Aim.BLANKS, 2, 4)
+                .had(Aim.BLANKS, 3, 8)
+                .had(Aim.TURNS, 0, 3);
+        Choices choices = choices(problem, new Extras(1, 0, 0, 3));
+        assertArrayEquals(new long[] {0, 0, 3, 0, 14, 0, 0, 0, 0, 0, 0}, choices.costs(new int[] {4, 5, 5, 5}));
+        assertArrayEquals(new long[] {0, 0, 0, 0, 7, 0, 0, 0, 0, 0, 0}, choices.costs(new int[] {5, 5, 5, 4}));
     }
 
     @Test
@@ -224,7 +226,7 @@ class ChoicesTest {
                 .cost(0, Aim.LEVEL, 1, 0)
                 .cost(0, Aim.HANDS, 1, 1);
         Choices choices = choices(four.problem(), NO_EXTRAS);
-        assertArrayEquals(new long[] {2, 0, 0, 8, 6, 7, 1, 2}, choices.costs(four.row(0)));
+        assertArrayEquals(new long[] {0, 2, 0, 0, 0, 0, 8, 6, 7, 1, 2}, choices.costs(four.row(0)));
         assertArrayEquals(new long[Aim.COUNT], choices.costs(four.row(1)));
     }
 }

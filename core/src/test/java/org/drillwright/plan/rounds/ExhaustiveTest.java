@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.plan.roster.BothNew;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,7 +29,7 @@ class ExhaustiveTest {
                 .cost(0, Aim.PAST, 1, 1)
                 .cost(1, Aim.PAST, 4, 1)
                 .cost(2, Aim.PAST, 3, 0);
-        Table better = search(four.problem(), 0, 0, 0, 0, 0, 5, 0, 0)
+        Table better = search(four.problem(), 0, 0, 0, 0, 0, 0, 0, 0, 5, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
         assertArrayEquals(four.row(0), Rows.of(better, 0, 4));
@@ -42,7 +44,8 @@ class ExhaustiveTest {
                 .cost(1, Aim.PAST, 4, 1)
                 .cost(2, Aim.PAST, 3, 0);
         assertEquals(
-                Optional.of(new Exhaustive.Outcome(Optional.empty())), search(four.problem(), 0, 0, 0, 0, 0, 2, 0, 0));
+                Optional.of(new Exhaustive.Outcome(Optional.empty())),
+                search(four.problem(), 0, 0, 0, 0, 0, 0, 0, 0, 2, 0, 0));
     }
 
     /** Gaps of 2, 4 and 6 a way; in four rounds the first comes twice: 2 + 4 + 6 + 2, and two pairs repeat. */
@@ -54,18 +57,21 @@ class ExhaustiveTest {
                 .cost(1, Aim.GAP, 2, 2)
                 .cost(2, Aim.GAP, 3, 3)
                 .problem();
-        Table better = search(problem, 2, 0, 0, 16, 3, 0, 0, 0)
+        Table better = search(problem, 0, 2, 0, 0, 0, 0, 16, 3, 0, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
-        assertEquals(Tally.of(2, 0, 0, 14, 3, 0, 0, 0), Reckoning.tally(problem, better));
-        assertEquals(Optional.of(new Exhaustive.Outcome(Optional.empty())), search(problem, 2, 0, 0, 14, 3, 0, 0, 0));
+        assertEquals(Tally.of(0, 2, 0, 0, 0, 0, 14, 3, 0, 0, 0), Reckoning.tally(problem, better));
+        assertEquals(
+                Optional.of(new Exhaustive.Outcome(Optional.empty())),
+                search(problem, 0, 2, 0, 0, 0, 0, 14, 3, 0, 0, 0));
     }
 
     /** 0 and 1 have had a turn with the helper, 3; so it is 2's. */
     @Test
     void the_helper_is_among_those_who_are_matched() {
-        Problem problem = new Problem(3, 1, List.of(new BitSet())).turns(0, 1).turns(1, 1);
-        Table better = search(problem, 0, 1, 0, 0, 0, 0, 0, 0)
+        Problem problem =
+                new Problem(3, 1, List.of(new BitSet())).had(Aim.TURNS, 0, 1).had(Aim.TURNS, 1, 1);
+        Table better = search(problem, 0, 0, 1, 0, 0, 0, 0, 0, 0, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
         assertArrayEquals(new int[] {1, 0, 3}, Rows.of(better, 0, 3));
@@ -79,13 +85,12 @@ class ExhaustiveTest {
     }
 
     @Test
-    void no_rounds_unlike_rounds_and_rounds_that_leave_some_alone_are_not_looked_through() {
+    void no_rounds_and_unlike_rounds_are_not_looked_through() {
         BitSet fresh = BitSet.valueOf(new long[] {0b0011});
         long[] nothing = new long[Aim.COUNT];
         assertTrue(search(new Problem(4, 0, List.of()), nothing).isEmpty());
         assertTrue(
                 search(new Problem(4, 0, List.of(fresh, new BitSet())), nothing).isEmpty());
-        assertTrue(search(new Problem(3, 0, List.of(new BitSet())), nothing).isEmpty());
         assertTrue(search(new Problem(4, 0, Collections.nCopies(2, fresh)), nothing)
                 .isPresent());
     }
@@ -96,7 +101,7 @@ class ExhaustiveTest {
     void a_hopeless_round_does_not_hide_a_better_one(String order) {
         Four four =
                 new Four(order, 1).cost(0, Aim.GAP, 1, 1).cost(1, Aim.GAP, 3, 3).cost(2, Aim.GAP, 4, 3);
-        Table better = search(four.problem(), 0, 0, 0, 5, 3, 0, 0, 0)
+        Table better = search(four.problem(), 0, 0, 0, 0, 0, 0, 5, 3, 0, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
         assertArrayEquals(four.row(0), Rows.of(better, 0, 4));
@@ -111,10 +116,10 @@ class ExhaustiveTest {
                 .cost(1, Aim.GAP, 3, 3)
                 .cost(2, Aim.GAP, 4, 2)
                 .problem();
-        Table better = search(problem, 0, 0, 0, 12, 4, 0, 0, 0)
+        Table better = search(problem, 0, 0, 0, 0, 0, 0, 12, 4, 0, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
-        assertEquals(Tally.of(0, 0, 0, 12, 3, 0, 0, 0), Reckoning.tally(problem, better));
+        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 12, 3, 0, 0, 0), Reckoning.tally(problem, better));
     }
 
     /** The cheapest way twice is met first, with two repeats, less than the three that are known; then it goes on. */
@@ -125,9 +130,23 @@ class ExhaustiveTest {
                 .cost(1, Aim.PAST, 1, 1)
                 .cost(2, Aim.PAST, 2, 2)
                 .problem();
-        Table better = search(problem, 3, 0, 0, 0, 0, 0, 0, 0)
+        Table better = search(problem, 0, 3, 0, 0, 0, 0, 0, 0, 0, 0, 0)
                 .flatMap(Exhaustive.Outcome::better)
                 .orElseThrow();
-        assertEquals(Tally.of(0, 0, 0, 0, 0, 2, 0, 0), Reckoning.tally(problem, better));
+        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 0, 0, 2, 0, 0), Reckoning.tally(problem, better));
+    }
+
+    /** 2 has been third once, 1 has met 0; so 0 is the third, or 1, and works with whomever it hasn't met: with 2. */
+    @Test
+    void thirds_are_among_those_who_are_shared_out() {
+        Problem problem = new Problem(3, 0, List.of(new BitSet()))
+                .ways(/* thirds= */ true, BothNew.NEVER, 1)
+                .had(Aim.THREES, 2, 1)
+                .met(0, 1, 1);
+        Table better = search(problem, 0, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0)
+                .flatMap(Exhaustive.Outcome::better)
+                .orElseThrow();
+        assertTrue(List.of(List.of(2, 6, 0), List.of(6, 2, 1))
+                .contains(Arrays.stream(Rows.of(better, 0, 3)).boxed().toList()));
     }
 }

@@ -34,7 +34,7 @@ class ExtrasTest {
     void the_fewest_help_that_leave_the_fewest_alone(
             int fresh, int knowing, int helpers, int pairs, int used, int alone) {
         Problem problem = new Problem(fresh + knowing, helpers, List.of(first(fresh)));
-        assertEquals(new Extras(pairs, used, alone), Extras.of(problem, 0));
+        assertEquals(new Extras(used, 0, 0, alone), Extras.of(problem, 0));
     }
 
     /** Nobody may work with the helper, so no helper is used. */
@@ -42,14 +42,16 @@ class ExtrasTest {
     void a_helper_kept_apart_from_all_is_of_no_use() {
         Problem problem =
                 new Problem(3, 1, List.of(new BitSet())).apart(0, 3).apart(1, 3).apart(2, 3);
-        assertEquals(new Extras(1, 0, 1), Extras.of(problem, 0));
+        assertEquals(new Extras(0, 0, 0, 1), Extras.of(problem, 0));
     }
 
     @Test
     void rounds_with_the_same_novices_are_counted_once() {
         Problem problem = new Problem(4, 0, List.of(first(3), new BitSet(), first(3), new BitSet()));
         List<Extras> all = Extras.ofAll(problem);
-        assertEquals(List.of(new Extras(1, 0, 2), new Extras(2, 0, 0), new Extras(1, 0, 2), new Extras(2, 0, 0)), all);
+        assertEquals(
+                List.of(new Extras(0, 0, 0, 2), new Extras(0, 0, 0, 0), new Extras(0, 0, 0, 2), new Extras(0, 0, 0, 0)),
+                all);
         assertSame(all.get(0), all.get(2));
         assertSame(all.get(1), all.get(3));
     }

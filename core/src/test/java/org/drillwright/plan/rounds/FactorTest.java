@@ -25,7 +25,8 @@ class FactorTest {
     }
 
     private static Optional<Factor.Outcome> solve(Problem problem) {
-        return Factor.solve(problem, Extras.ofAll(problem));
+        List<Extras> extras = Extras.ofAll(problem);
+        return Factor.solve(problem, extras, Bound.of(problem, extras));
     }
 
     private static Tally bound(Problem problem) {
@@ -85,7 +86,7 @@ class FactorTest {
     /** Three and the helper, 3: in three rounds all ways. 0 had two turns more than the others; this one costs 2. */
     @Test
     void the_helper_is_met_like_anyone_else() {
-        Problem problem = problem(3, 1, 3).turns(0, 2);
+        Problem problem = problem(3, 1, 3).had(Aim.TURNS, 0, 2);
         assertEquals(tally(Aim.TURNS, 2), bound(problem));
         assertEquals(Set.of(List.of(1, 0, 3), List.of(2, 3, 0), List.of(3, 2, 1)), rows(table(problem), 3, 3));
     }
@@ -118,7 +119,7 @@ class FactorTest {
     void of_equal_sums_of_gaps_the_one_with_the_smaller_largest_is_taken(String order) {
         Four four =
                 new Four(order, 1).cost(0, Aim.GAP, 5, 0).cost(1, Aim.GAP, 2, 3).cost(2, Aim.GAP, 9, 9);
-        assertEquals(Tally.of(0, 0, 0, 5, 3, 0, 0, 0), bound(four.problem()));
+        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 5, 3, 0, 0, 0), bound(four.problem()));
         assertEquals(rows(four, 1), rows(table(four.problem()), 1, 4));
     }
 
@@ -128,7 +129,7 @@ class FactorTest {
     void a_smaller_largest_gap_does_not_buy_a_larger_sum(String order) {
         Four four =
                 new Four(order, 1).cost(0, Aim.GAP, 5, 0).cost(1, Aim.GAP, 3, 3).cost(2, Aim.GAP, 9, 9);
-        assertEquals(Tally.of(0, 0, 0, 5, 5, 0, 0, 0), bound(four.problem()));
+        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 5, 5, 0, 0, 0), bound(four.problem()));
         assertEquals(rows(four, 0), rows(table(four.problem()), 1, 4));
     }
 
@@ -154,7 +155,7 @@ class FactorTest {
         for (int part = 0; part < 3; part++) {
             four.cost(part, Aim.GAP, gap, 0).cost(part, Aim.HANDS, 1, 1);
         }
-        assertEquals(Tally.of(0, 0, 0, gap, gap, 0, 0, hands), bound(four.problem()));
+        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, gap, gap, 0, 0, hands), bound(four.problem()));
     }
 
     /** In two rounds there are four pairs: a gap counts 1 + 4 * 1 = 5, and the dearest pair 5 * gap + 1. */
@@ -165,7 +166,7 @@ class FactorTest {
         for (int part = 0; part < 3; part++) {
             four.cost(part, Aim.GAP, gap, 0).cost(part, Aim.HANDS, 1, 1);
         }
-        assertEquals(Tally.of(0, 0, 0, 2L * gap, gap, 0, 0, hands), bound(four.problem()));
+        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 2L * gap, gap, 0, 0, hands), bound(four.problem()));
     }
 
     /** Two triangles, of which each pair costs nothing; all pairs across cost 1. */
@@ -259,7 +260,7 @@ class FactorTest {
         problem.cost(Aim.GAP, ways[0][0], ways[0][1], 5).cost(Aim.GAP, ways[0][2], ways[0][3], 0);
         problem.cost(Aim.GAP, ways[1][0], ways[1][1], 2).cost(Aim.GAP, ways[1][2], ways[1][3], 3);
         leave(pairs, problem);
-        assertEquals(Tally.of(0, 0, 0, sum, widest, 0, 0, 0), bound(problem));
+        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, sum, widest, 0, 0, 0), bound(problem));
     }
 
     /** All pairs have a gap of 1, so nothing can be narrower: with 1500 vertices that is known, with more it isn't. */
@@ -273,7 +274,7 @@ class FactorTest {
             }
         }
         leave(pairs, problem);
-        assertEquals(Tally.of(0, 0, 0, 20, widest, 0, 0, 0), bound(problem));
+        assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 20, widest, 0, 0, 0), bound(problem));
     }
 
     /** 40 people are 20 pairs; each has met once. Without gaps nothing stands before the past. */

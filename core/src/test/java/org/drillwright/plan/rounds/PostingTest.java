@@ -128,21 +128,21 @@ class PostingTest {
     /** 1 has had a turn with the helper, 3; at first it would have another. */
     @Test
     void the_helper_takes_who_had_fewer_turns() {
-        Problem problem = problem(3, 1, 1).turns(1, 1);
+        Problem problem = problem(3, 1, 1).had(Aim.TURNS, 1, 1);
         assertEquals("3 2 1", mates(improved(problem, new TwoLines(2)), 3, 0));
     }
 
     /** Two who are new and one who knows it: at first 1 stands alone. */
     @Test
     void the_gap_faces_who_stood_alone_less_often() {
-        Problem problem = problem(3, 0, 1, 0, 1).blanks(1, 1);
+        Problem problem = problem(3, 0, 1, 0, 1).had(Aim.BLANKS, 1, 1);
         assertEquals("3 2 1", mates(improved(problem, new BlankRing(2, 1)), 3, 0));
     }
 
     /** 0 and 2 are apart; whoever is with the helper then has had five turns. */
     @Test
     void what_may_not_be_weighs_more_than_any_number_of_turns() {
-        Problem problem = problem(3, 1, 1).apart(0, 2).turns(0, 5).turns(2, 5);
+        Problem problem = problem(3, 1, 1).apart(0, 2).had(Aim.TURNS, 0, 5).had(Aim.TURNS, 2, 5);
         Posting posting = improved(problem, new TwoLines(2));
         assertTrue(posting.isPermitted());
         assertEquals(5, Reckoning.tally(problem, posting.table()).of(Aim.TURNS));

@@ -44,11 +44,11 @@ class ProblemTest {
 
     @Test
     void what_was_before_is_kept_for_each() {
-        problem.met(0, 2, 3).turns(1, 4).blanks(2, 5).cost(Aim.PAST, 1, 2, 6);
+        problem.met(0, 2, 3).had(Aim.TURNS, 1, 4).had(Aim.BLANKS, 2, 5).cost(Aim.PAST, 1, 2, 6);
         assertEquals(
                 List.of(3, 3, 0), List.of(problem.metBefore(0, 2), problem.metBefore(2, 0), problem.metBefore(0, 1)));
-        assertEquals(List.of(0, 4), List.of(problem.turnsBefore(0), problem.turnsBefore(1)));
-        assertEquals(List.of(0, 5), List.of(problem.blanksBefore(1), problem.blanksBefore(2)));
+        assertEquals(List.of(0, 4), List.of(problem.hadBefore(Aim.TURNS, 0), problem.hadBefore(Aim.TURNS, 1)));
+        assertEquals(List.of(0, 5), List.of(problem.hadBefore(Aim.BLANKS, 1), problem.hadBefore(Aim.BLANKS, 2)));
         assertEquals(
                 List.of(6L, 6L, 0L),
                 List.of(problem.cost(Aim.PAST, 1, 2), problem.cost(Aim.PAST, 2, 1), problem.cost(Aim.LEVEL, 1, 2)));
@@ -65,7 +65,7 @@ class ProblemTest {
     @Test
     void rounds_with_other_novices_are_not_alike() {
         assertFalse(problem.isUniform());
-        assertEquals(BitSet.valueOf(new long[] {0b011}), problem.everNovices());
+        assertEquals(BitSet.valueOf(new long[] {0b011}), problem.everStrangers());
         assertTrue(new Problem(2, 0, List.of(new BitSet(), new BitSet())).isUniform());
     }
 }

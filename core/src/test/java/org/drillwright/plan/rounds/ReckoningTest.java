@@ -23,7 +23,7 @@ class ReckoningTest {
 
     private final Problem problem = new Problem(3, 1, Collections.nCopies(5, new BitSet()))
             .met(0, 1, 1)
-            .turns(2, 1)
+            .had(Aim.TURNS, 2, 1)
             .cost(Aim.GAP, 0, 1, 2)
             .cost(Aim.GAP, 1, 2, 5)
             .cost(Aim.PAST, 0, 1, 3)
@@ -35,18 +35,18 @@ class ReckoningTest {
 
     private long cost(Reckoning reckoning, Aim aim, int student, int mate) {
         long[] costs = new long[Aim.COUNT];
-        reckoning.cost(student, mate, costs);
+        reckoning.cost(0, student, mate, costs);
         return costs[aim.rank()];
     }
 
     @Test
     void a_table_costs_what_its_rounds_add_up_to() {
-        assertEquals(Tally.of(10, 3, 1, 13, 5, 13, 2, 4), Reckoning.tally(problem, table));
+        assertEquals(Tally.of(0, 10, 3, 0, 1, 0, 13, 5, 13, 2, 4), Reckoning.tally(problem, table));
     }
 
     @Test
     void the_first_rounds_cost_what_they_would_without_the_others() {
-        assertArrayEquals(new long[] {3, 1, 0, 4, 2, 6, 0, 2}, Reckoning.costs(problem, table, 2));
+        assertArrayEquals(new long[] {0, 3, 1, 0, 0, 0, 4, 2, 6, 0, 2}, Reckoning.costs(problem, table, 2));
     }
 
     @Test
@@ -62,7 +62,7 @@ class ReckoningTest {
 
     @Test
     void before_any_round_only_what_was_before_counts() {
-        Reckoning before = new Reckoning(problem.blanks(1, 7));
+        Reckoning before = new Reckoning(problem.had(Aim.BLANKS, 1, 7));
         assertEquals(1, cost(before, Aim.REPEATS, 1, 0));
         assertEquals(1, cost(before, Aim.TURNS, 2, 3));
         assertEquals(7, cost(before, Aim.BLANKS, 1, 4));

@@ -22,7 +22,7 @@ class SolutionTest {
     }
 
     private static Optional<Tally> costs(long repeats, long past) {
-        return Optional.of(Tally.of(repeats, 0, 0, 0, 0, past, 0, 0));
+        return Optional.of(Tally.of(0, repeats, 0, 0, 0, 0, 0, 0, past, 0, 0));
     }
 
     /** In round 0 either way 1, which then comes twice, or way 2. */
@@ -55,7 +55,7 @@ class SolutionTest {
         four.problem().apart(four.one(2), four.other(2));
         assertEquals(Optional.empty(), solution(four).together(0, four.one(2), four.other(2)));
         assertEquals(
-                List.of(new Extras(2, 0, 0), new Extras(2, 0, 0)),
+                List.of(new Extras(0, 0, 0, 0), new Extras(0, 0, 0, 0)),
                 solution(four).extras());
     }
 }

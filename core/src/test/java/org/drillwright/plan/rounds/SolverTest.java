@@ -23,7 +23,7 @@ class SolverTest {
     }
 
     private static Tally repeatsAndGaps(long repeats, long sum, long widest) {
-        return Tally.of(repeats, 0, 0, sum, widest, 0, 0, 0);
+        return Tally.of(0, repeats, 0, 0, 0, 0, sum, widest, 0, 0, 0);
     }
 
     @ParameterizedTest

@@ -85,7 +85,7 @@ record WallWords(List<Block> blocks, String foot) {
         int last = shown.size() - 1;
         switch (group.kind()) {
             case SOLO -> shown.set(last, shown.get(last) + ": solo work");
-            case BOTH_NEW -> shown.set(last, shown.get(last) + " (both new)");
+            case WATCHED, BOTH_NEW -> shown.set(last, shown.get(last) + " (both new)");
             case PAIR, THREE, HELPED -> {
                 // Who stands together says it all.
             }

@@ -34,6 +34,7 @@ final class Signs {
         return switch (group.kind()) {
             case PAIR, HELPED -> "";
             case THREE -> explained(THREE, "three at this place, who lead in the order of their names");
+            case WATCHED -> explained(BOTH_NEW, "both are new to the drill, by choice; somebody watches");
             case BOTH_NEW -> explained(BOTH_NEW, "both are new to the drill");
             case SOLO -> {
                 explained(ALONE, "works alone");

@@ -55,7 +55,9 @@ record TwoLines(List<String> left, List<String> right, int step) {
     }
 
     private static boolean isSafePair(Group group) {
-        return group.kind() == Group.Kind.PAIR || group.kind() == Group.Kind.HELPED;
+        return group.kind() == Group.Kind.PAIR
+                || group.kind() == Group.Kind.WATCHED
+                || group.kind() == Group.Kind.HELPED;
     }
 
     /** Who stands opposite a post, counted from 0, in a round, counted from 1. */

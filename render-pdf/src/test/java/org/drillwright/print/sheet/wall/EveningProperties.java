@@ -102,7 +102,7 @@ class EveningProperties {
         return switch (group.kind()) {
             case PAIR, SOLO -> "";
             case THREE -> " t";
-            case BOTH_NEW -> " n";
+            case WATCHED, BOTH_NEW -> " n";
             // t and n are taken, so Tess has her second letter
             case HELPED ->
                 switch (group.helper().orElseThrow()) {

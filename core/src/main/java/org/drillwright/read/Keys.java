@@ -2,6 +2,7 @@ package org.drillwright.read;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,6 +49,9 @@ interface Keys {
     Optional<Boolean> yesOrNo(String key);
 
     Optional<LocalDate> date(String key);
+
+    /** A time of day, hours and minutes. */
+    Optional<LocalTime> time(String key);
 
     <T> Optional<T> group(String key, Function<Keys, T> read);
 

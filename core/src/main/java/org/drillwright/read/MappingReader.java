@@ -3,6 +3,7 @@ package org.drillwright.read;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.Collection;
 import java.util.HashSet;
@@ -33,6 +34,7 @@ final class MappingReader implements Keys {
     private static final Pattern WHOLE = Pattern.compile("\\d{1,6}");
     private static final Pattern SECONDS = Pattern.compile("\\d{1,4}([.,]\\d{1,3})?");
     private static final Pattern METRES = Pattern.compile("\\d{1,3}([.,]\\d{1,2})?");
+    private static final Pattern TIME = Pattern.compile("(?:[01][0-9]|2[0-3]):[0-5][0-9]");
 
     private final NodeReader reader;
     private final FieldPath path;
@@ -279,6 +281,16 @@ final class MappingReader implements Keys {
             wrong(key, "a date", "Write year, month and day in figures, such as 2026-09-01.");
             return Optional.empty();
         }
+    }
+
+    @Override
+    public Optional<LocalTime> time(String key) {
+        Optional<String> written = text(key, ReadingLimits.SHORT_TEXT);
+        if (written.isPresent() && TIME.matcher(written.get()).matches()) {
+            return Optional.of(LocalTime.parse(written.get()));
+        }
+        written.ifPresent(text -> wrong(key, "a time of day", "Write hours and minutes, such as \"19:00\"."));
+        return Optional.empty();
     }
 
     private void wrong(String key, String wanted, String wayOut) {

@@ -12,10 +12,8 @@ import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.kept.KeptText;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
-import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
-import org.drillwright.source.Span;
 
 /** Reads a kept plan, or a copy of one that somebody changed. */
 public final class PlanReader {
@@ -23,14 +21,10 @@ public final class PlanReader {
     /** Said where a plan isn't what its mark stands for. */
     public static final String MARK_RULE = "plan-mark";
 
-    private static final String NONE = "none";
-
-    private final Findings findings;
     private final NodeReader nodes;
 
-    private PlanReader(NodeReader nodes, Findings findings) {
+    private PlanReader(NodeReader nodes) {
         this.nodes = nodes;
-        this.findings = findings;
     }
 
     /**
@@ -48,19 +42,19 @@ public final class PlanReader {
 
     private static Optional<Kept> read(SourceFile file, Findings findings) {
         return YamlDocument.compose(file, findings)
-                .map(document -> new PlanReader(new NodeReader(document, findings), findings))
+                .map(document -> new PlanReader(new NodeReader(document, findings)))
                 .map(PlanReader::kept);
     }
 
     private Kept kept() {
         MappingReader keys = nodes.root();
-        keys.need("plan");
-        form(keys);
-        Optional<PlanMark> mark = mark("mark", keys);
+        PlanHead head = new PlanHead(nodes);
+        head.form("plan", KeptText.FORM, keys);
+        Optional<PlanMark> mark = head.mark("mark", keys);
         String named = keys.needed("class", ReadingLimits.SHORT_TEXT);
         keys.need("date");
         LocalDate date = keys.date("date").orElse(LocalDate.EPOCH);
-        Optional<PlanMark> after = mark("after", keys);
+        Optional<PlanMark> after = head.mark("after", keys);
         int worked = keys.wholeNumber("worked", 0, 999).orElse(0);
         Map<String, String> cards = words("drills", keys);
         List<String> here = keys.texts("here", ReadingLimits.SHORT_TEXT);
@@ -76,34 +70,6 @@ public final class PlanReader {
         }
         KeptPlan plan = new KeptPlan(named, date, after, worked, cards, here, helpers, rounds);
         return new Kept(mark.orElseGet(() -> plan.mark(PlanMark.SHORT)), plan, madeFrom);
-    }
-
-    private void form(Keys keys) {
-        int form = keys.wholeNumber("plan", 1, 999).orElse(KeptText.FORM);
-        if (form > KeptText.FORM) {
-            findings.error(
-                    MARK_RULE,
-                    at(keys.path().key("plan")),
-                    "This plan was kept by a later version of Drillwright (its form is " + form + ").",
-                    "Read it with that version.");
-        }
-    }
-
-    private Optional<PlanMark> mark(String key, Keys keys) {
-        Optional<String> written = keys.text(key, ReadingLimits.SHORT_TEXT).filter(text -> !text.equals(NONE));
-        Optional<PlanMark> mark = written.flatMap(PlanMark::read);
-        if (written.isPresent() && mark.isEmpty()) {
-            findings.error(
-                    MARK_RULE,
-                    at(keys.path().key(key)),
-                    "'" + written.get() + "' is no mark of a plan: " + PlanMark.wrongWith(written.get()) + ".",
-                    "It stands at the foot of the sheet.");
-        }
-        return mark;
-    }
-
-    private Span at(FieldPath path) {
-        return nodes.places().span(path);
     }
 
     private static Map<String, String> words(String key, Keys keys) {

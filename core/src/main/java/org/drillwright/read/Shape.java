@@ -70,7 +70,9 @@ public sealed interface Shape {
         METRES_ABOVE_0,
         YES_OR_NO,
         /** As ISO 8601 writes it. */
-        DATE;
+        DATE,
+        /** Hours and minutes in two figures each, a colon between them. */
+        TIME;
 
         @Override
         public <R> R match(Cases<R> cases) {

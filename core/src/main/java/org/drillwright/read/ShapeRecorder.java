@@ -2,6 +2,7 @@ package org.drillwright.read;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -109,6 +110,12 @@ final class ShapeRecorder implements Keys {
     @Override
     public Optional<LocalDate> date(String key) {
         shapes.put(key, Shape.Value.DATE);
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<LocalTime> time(String key) {
+        shapes.put(key, Shape.Value.TIME);
         return Optional.empty();
     }
 

@@ -21,6 +21,7 @@ import org.drillwright.notation.Position;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.SchoolReader;
 import org.drillwright.read.Shape;
+import org.drillwright.read.TermReader;
 import org.drillwright.reading.TermKind;
 import org.drillwright.reading.TurnReader;
 
@@ -72,6 +73,22 @@ public final class JsonSchema {
         }
         Hints hints = new Hints(Hints.load("school.keys"), offered, keys);
         return text("school", "A school's settings", SchoolReader.shape(), hints);
+    }
+
+    /**
+     * The schema of a term.
+     *
+     * @param people who may stand in it
+     * @param taught drills and sets that a group may be taught
+     */
+    public static String term(List<String> people, List<String> taught) {
+        Map<String, List<String>> offered = Map.of(
+                "groups/*/people/*", people,
+                "dates/*/away/*", people,
+                "groups/*/drills/*", taught,
+                "fundamentals/drills/*", taught,
+                "exam/drills/*", taught);
+        return text("term", "A term", TermReader.shape(), new Hints(Hints.load("term.keys"), offered, Map.of()));
     }
 
     private static List<String> terms() {

@@ -40,6 +40,7 @@ final class Patterns {
                                 .map(Patterns::eitherCase)
                                 .collect(Collectors.joining("|"));
                     case DATE -> "[0-9]{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01])";
+                    case TIME -> "(?:[01][0-9]|2[0-3]):[0-5][0-9]";
                 });
     }
 

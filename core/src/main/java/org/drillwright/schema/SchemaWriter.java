@@ -94,7 +94,7 @@ final class SchemaWriter {
                 case METRES -> twoWays(() -> metres("minimum"), () -> string(pattern));
                 case METRES_ABOVE_0 -> twoWays(() -> metres("exclusiveMinimum"), () -> string(pattern));
                 case YES_OR_NO -> twoWays(() -> put("type", "boolean"), () -> string(pattern));
-                case DATE -> string(pattern);
+                case DATE, TIME -> string(pattern);
             }
             return null;
         }

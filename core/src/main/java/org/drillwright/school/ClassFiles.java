@@ -10,14 +10,17 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/** Where a school keeps its people, its classes and its record: beside the settings, and in the folder of classes. */
+/** Where a school keeps its people, its classes, its terms and its record: beside the settings, and in folders of their own. */
 public final class ClassFiles {
 
     /** The folder in which each file is a class. */
     public static final String CLASSES = "classes";
 
-    /** The folder in that of the classes where plans are kept that were printed. */
+    /** The folder in that of the classes, or of the terms, where plans are kept that were printed or published. */
     static final String PLANS = "plans";
+
+    /** The folder in which each file is a term. */
+    public static final String TERMS = "terms";
 
     /** The file of past classes. */
     public static final String RECORD = "record.csv";
@@ -29,8 +32,10 @@ public final class ClassFiles {
 
     private ClassFiles() {}
 
+    /** Whether a folder is that of the classes or that of the terms. */
     static boolean isClasses(Path root, Path folder) {
-        return root.equals(folder.getParent()) && DrillFiles.name(folder).equalsIgnoreCase(CLASSES);
+        String name = DrillFiles.name(folder);
+        return root.equals(folder.getParent()) && (name.equalsIgnoreCase(CLASSES) || name.equalsIgnoreCase(TERMS));
     }
 
     static boolean isRoster(Path root, Path file) {
@@ -52,13 +57,25 @@ public final class ClassFiles {
 
     /** The classes by name. */
     static List<Path> classes(Path root) throws IOException {
-        Path folder = root.resolve(CLASSES);
-        return Files.isDirectory(folder) ? files(folder, ClassFiles::isYaml) : List.of();
+        return yaml(root.resolve(CLASSES));
+    }
+
+    /** The terms by name. */
+    static List<Path> terms(Path root) throws IOException {
+        return yaml(root.resolve(TERMS));
     }
 
     /** The plans that were kept; their names begin with their day. */
     static List<Path> plans(Path root) throws IOException {
-        Path folder = root.resolve(CLASSES).resolve(PLANS);
+        return yaml(root.resolve(CLASSES).resolve(PLANS));
+    }
+
+    /** The plans of terms that were published; their names begin with that of their term. */
+    static List<Path> published(Path root) throws IOException {
+        return yaml(root.resolve(TERMS).resolve(PLANS));
+    }
+
+    private static List<Path> yaml(Path folder) throws IOException {
         return Files.isDirectory(folder) ? files(folder, ClassFiles::isYaml) : List.of();
     }
 

@@ -19,7 +19,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.drillwright.read.ReadingLimits;
 
-/** Finds the drill files of a folder: all that end in .yaml or .yml, but for the settings, the roster and the classes. */
+/** Finds the drill files of a folder: all that end in .yaml or .yml, but for the settings, the roster, the classes and the terms. */
 public final class DrillFiles {
 
     /** The file that holds a school's settings. */

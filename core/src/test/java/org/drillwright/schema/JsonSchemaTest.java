@@ -22,6 +22,7 @@ import org.drillwright.model.School;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.SchoolReader;
 import org.drillwright.read.Shape;
+import org.drillwright.read.TermReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -54,12 +55,27 @@ class JsonSchemaTest {
         assertEquals(Set.of(), Verdicts.schemaOfSchool(Verdicts.seen(text)));
     }
 
+    @Test
+    void takes_the_example_term_and_no_mistyped_one() throws IOException {
+        var schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
+                .getSchema(Verdicts.JSON.readTree(JsonSchema.term(List.of("Ash"), List.of("parry"))));
+        String text = Files.readString(DRILLS.resolve("terms/winter.yaml"));
+        assertEquals(Set.of(), schema.validate(Verdicts.seen(text)));
+        assertTrue(
+                !schema.validate(Verdicts.seen(text.replace("19:00", "24:00"))).isEmpty());
+        assertTrue(!schema.validate(Verdicts.seen(text.replace("key: w3,", "kye: w3,")))
+                .isEmpty());
+    }
+
     /** JSON Schema Core 2020-12, section 8.1.1: a schema is valid against its own meta-schema. */
     @Test
     void is_a_schema_of_its_dialect() throws JsonProcessingException {
         var dialect = JsonSchemaFactory.getInstance(VersionFlag.V202012)
                 .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
-        for (String schema : List.of(JsonSchema.drill(School.DEFAULT, List.of("a")), JsonSchema.school())) {
+        for (String schema : List.of(
+                JsonSchema.drill(School.DEFAULT, List.of("a")),
+                JsonSchema.school(),
+                JsonSchema.term(List.of("Ash"), List.of("a")))) {
             assertEquals(Set.of(), dialect.validate(Verdicts.JSON.readTree(schema)));
             assertTrue(schema.chars().allMatch(unit -> unit < 0x80), "letters of ASCII alone");
         }
@@ -72,6 +88,7 @@ class JsonSchemaTest {
                 paths(new DrillReader(School.DEFAULT).shape()),
                 Hints.load("drill.keys").keySet());
         assertEquals(paths(SchoolReader.shape()), Hints.load("school.keys").keySet());
+        assertEquals(paths(TermReader.shape()), Hints.load("term.keys").keySet());
     }
 
     private static Set<String> paths(Shape.Group shape) {

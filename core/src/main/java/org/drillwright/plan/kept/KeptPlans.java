@@ -2,8 +2,6 @@ package org.drillwright.plan.kept;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.drillwright.mark.PlanMark;
 
 /**
@@ -20,9 +18,7 @@ public record KeptPlans(List<Kept> all) {
 
     /** Those that no other took over from: one, unless two were printed without knowing of each other. */
     public List<Kept> heads() {
-        Set<PlanMark> takenOver =
-                all.stream().flatMap(kept -> kept.plan().after().stream()).collect(Collectors.toSet());
-        return all.stream().filter(kept -> !takenOver.contains(kept.mark())).toList();
+        return Lineage.heads(all, Kept::mark, kept -> kept.plan().after());
     }
 
     public Optional<Kept> of(PlanMark mark) {

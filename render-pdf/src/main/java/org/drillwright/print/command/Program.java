@@ -7,6 +7,7 @@ import org.drillwright.print.command.cards.BookletCommand;
 import org.drillwright.print.command.cards.CardsCommand;
 import org.drillwright.print.command.cards.HandoutCommand;
 import org.drillwright.print.command.cards.MarkCommand;
+import org.drillwright.print.command.classes.AttendanceCommand;
 import org.drillwright.print.command.classes.HallCommand;
 import org.drillwright.print.command.classes.LessonCommand;
 import org.drillwright.print.command.classes.PairsCommand;
@@ -14,6 +15,7 @@ import org.drillwright.print.command.classes.PartnersCommand;
 import org.drillwright.print.command.classes.ProgressCommand;
 import org.drillwright.print.command.classes.RecordCommand;
 import org.drillwright.print.command.classes.SessionCommand;
+import org.drillwright.print.command.classes.TermCommand;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.StreamWriter;
@@ -49,6 +51,8 @@ public final class Program {
             "record",
             "progress",
             "hall",
+            "term",
+            "attendance",
             "partners",
             "session",
             "schema",
@@ -111,6 +115,8 @@ public final class Program {
             case "record" -> new RecordCommand(run, school);
             case "progress" -> new ProgressCommand(run, school);
             case "hall" -> new HallCommand(run, school);
+            case "attendance" -> new AttendanceCommand(run, school);
+            case "term" -> new TermCommand(run, school);
             case "partners" -> new PartnersCommand(run, school);
             case "session" -> new SessionCommand(run, school);
             case "schema" -> new SchemaCommand(run, school);

@@ -38,6 +38,10 @@ class LocalesTest {
             "progress",
             "progress --format csv",
             "partners",
+            "attendance",
+            "attendance --format csv",
+            "term autumn --why",
+            "term autumn --format json --date 2026-09-01",
             "explain riposte",
             "explain riposte --json",
             "coverage --json",
@@ -59,6 +63,10 @@ class LocalesTest {
         folder = temporary.resolve("school");
         PlanFiles.of(folder, 3, 3)
                 .with("record.csv", "date,person,drill,event,with\n2026-09-01,New0,riposte,signed off,\n")
+                .with(
+                        "terms/autumn.yaml",
+                        "begins: 19:00\ndates: [{key: a, date: 2026-09-02}, {key: b, date: 2026-09-09}]\n"
+                                + "groups: [{name: all, drills: [straight, riposte]}]\n")
                 .with(
                         "x-mendable.yaml",
                         SchoolFiles.riposte()

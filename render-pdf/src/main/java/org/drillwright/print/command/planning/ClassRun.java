@@ -158,7 +158,12 @@ public final class ClassRun {
     }
 
     /** Findings go where they don't mix with what was asked for. */
-    private void show(List<Finding> findings) {
+    void show(List<Finding> findings) {
         run.err().print(TextReport.of(findings, run.paint()));
+    }
+
+    /** Says why nothing was planned. */
+    void say(String sentence) {
+        run.err().println(sentence);
     }
 }

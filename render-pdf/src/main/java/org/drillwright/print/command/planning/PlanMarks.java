@@ -1,7 +1,6 @@
 package org.drillwright.print.command.planning;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
@@ -17,8 +16,6 @@ import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.kept.KeptPlans;
 import org.drillwright.plan.kept.KeptText;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.print.command.write.TextFile;
-import org.drillwright.read.ReadingLimits;
 
 /** The plans of tonight's class that were printed, by their marks. */
 final class PlanMarks {
@@ -101,15 +98,8 @@ final class PlanMarks {
     /** Writes a plan down under a mark that no other plan of the folder has. */
     Kept keep(KeptPlan plan, Map<String, String> madeFrom) {
         Kept kept = new Kept(free(plan), plan, madeFrom);
-        String text = KeptText.file(kept);
-        if (text.getBytes(StandardCharsets.UTF_8).length > ReadingLimits.FILE_BYTES) {
-            throw new CannotRun("This plan can't be kept: it would be larger than " + ReadingLimits.FILE_BYTES / 1024
-                    + " KiB. Split the class into two.");
-        }
         Path file = tonight.classes().planFile(plan.date(), kept.mark());
-        if (Files.notExists(file)) {
-            TextFile.create(file, text);
-        }
+        KeptFile.write(file, KeptText.file(kept), "This plan", "Split the class into two.");
         return kept;
     }
 

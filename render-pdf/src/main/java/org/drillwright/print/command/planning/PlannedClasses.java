@@ -6,6 +6,7 @@ import java.util.List;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.school.TermFolder;
 import org.drillwright.source.Finding;
 
 /** A school's roster, classes and record. */
@@ -21,12 +22,26 @@ public final class PlannedClasses {
         }
     }
 
-    /** All that is wrong with them. */
+    /** The terms of a school. */
+    public static TermFolder terms(SchoolFolder folder) {
+        return terms(folder, open(folder));
+    }
+
+    static TermFolder terms(SchoolFolder folder, ClassFolder classes) {
+        try {
+            return TermFolder.open(folder, classes);
+        } catch (IOException problem) {
+            throw new CannotRun("The terms of " + folder.root() + " cannot be read", problem);
+        }
+    }
+
+    /** All that is wrong with them, and with the terms. */
     public static List<Finding> findings(SchoolFolder folder) {
         ClassFolder classes = open(folder);
         List<Finding> findings = new ArrayList<>(classes.findings());
         try {
             findings.addAll(classes.classFindings());
+            findings.addAll(TermFolder.open(folder, classes).findings());
         } catch (IOException problem) {
             throw new CannotRun("The classes of " + folder.root() + " cannot be read", problem);
         }

@@ -13,10 +13,12 @@ import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
+import org.drillwright.print.command.planning.PlannedClasses;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.schema.JsonSchema;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.school.TermFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -40,7 +42,8 @@ public final class SchemaCommand implements Callable<Integer> {
     /** The files that have a schema. */
     public enum Kind {
         DRILL,
-        SCHOOL;
+        SCHOOL,
+        TERM;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT);
@@ -51,7 +54,7 @@ public final class SchemaCommand implements Callable<Integer> {
             paramLabel = "KIND",
             arity = "0..1",
             defaultValue = "drill",
-            description = "drill, or school for school.yaml. Normally drill.")
+            description = "drill, school for school.yaml, or term. Normally drill.")
     Kind kind = Kind.DRILL;
 
     @Option(
@@ -72,7 +75,11 @@ public final class SchemaCommand implements Callable<Integer> {
         if (kind == Kind.DRILL && Schools.isRefused(folder, run.err(), run.paint(), "No schema was made")) {
             return Exit.MATERIAL;
         }
-        String schema = kind == Kind.SCHOOL ? JsonSchema.school() : JsonSchema.drill(folder.school(), ids(folder));
+        String schema = switch (kind) {
+            case DRILL -> JsonSchema.drill(folder.school(), ids(folder));
+            case SCHOOL -> JsonSchema.school();
+            case TERM -> term(folder);
+        };
         if (file.isEmpty()) {
             run.out().print(schema);
         } else {
@@ -80,6 +87,11 @@ public final class SchemaCommand implements Callable<Integer> {
             run.out().println("Written: " + file.get());
         }
         return Exit.DONE;
+    }
+
+    private static String term(SchoolFolder folder) {
+        TermFolder terms = PlannedClasses.terms(folder);
+        return JsonSchema.term(terms.people(), List.copyOf(terms.taught().keySet()));
     }
 
     private Path place(String named) {

@@ -21,12 +21,20 @@ public final class OutputFile {
 
         static final Kind PDF = new Kind("a PDF", "%PDF");
         static final Kind PNG = new Kind("a PNG", "\u0089PNG");
+        static final Kind CALENDAR =
+                new Kind("a calendar of this program", "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Drillwright//");
         static final Kind PAGE = new Kind("a page of this program", PhonePage.BEGINNING);
 
         /** By the ending of the name. */
         static Kind of(Path file) {
             String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-            return name.endsWith(".png") ? PNG : name.endsWith(".html") ? PAGE : PDF;
+            int dot = name.lastIndexOf('.');
+            return switch (name.substring(dot + 1)) {
+                case "png" -> PNG;
+                case "html" -> PAGE;
+                case "ics" -> CALENDAR;
+                default -> PDF;
+            };
         }
 
         boolean isOf(Path file) throws IOException {

@@ -1,0 +1,21 @@
+package org.drillwright.plan.course;
+
+/** What a plan is to keep small, the most important first. */
+public enum Goal {
+    EXAM("workings missing before the exam"),
+    FUNDAMENTALS("weeks over for fundamentals"),
+    LATE("weeks that reviews come late"),
+    EARLY("introductions, by value and class"),
+    CHANGED("changes of the published plan"),
+    MISSED("introductions that somebody is expected to miss");
+
+    private final String words;
+
+    Goal(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+}

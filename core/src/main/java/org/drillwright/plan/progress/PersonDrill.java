@@ -1,0 +1,4 @@
+package org.drillwright.plan.progress;
+
+/** Somebody and a drill. */
+public record PersonDrill(String person, String drill) {}

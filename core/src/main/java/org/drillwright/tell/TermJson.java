@@ -1,0 +1,111 @@
+package org.drillwright.tell;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.plan.progress.PersonDrill;
+import org.drillwright.plan.schedule.ClassRow;
+import org.drillwright.plan.schedule.GroupPlan;
+import org.drillwright.plan.schedule.Taught;
+import org.drillwright.plan.schedule.TermPlan;
+
+/** A term for programs. */
+public final class TermJson {
+
+    private TermJson() {}
+
+    /**
+     * All of it.
+     *
+     * @param mark of the published plan that says the same; empty if there is none
+     * @param revision how many plans of the term were published
+     */
+    public static String of(TermPlan plan, String mark, int revision) {
+        return JsonText.of(json -> {
+            json.writeStringField("term", plan.named());
+            json.writeStringField("mark", mark);
+            json.writeNumberField("revision", revision);
+            json.writeStringField("date", plan.today().toString());
+            JsonText.objects(json, "groups", plan.groups(), TermJson::group);
+            JsonText.texts(json, "remarks", plan.remarks());
+        });
+    }
+
+    private static void group(GroupPlan group, JsonGenerator json) throws IOException {
+        json.writeStringField("name", group.group().name());
+        JsonText.texts(json, "people", group.group().people());
+        JsonText.objects(json, "classes", group.classes(), TermJson::row);
+        JsonText.objects(json, "fundamentals", group.fundamentals(), (one, out) -> {
+            out.writeStringField("drill", one.drill());
+            out.writeNumberField("every", one.every());
+            day("last", one.last(), out);
+            day("next", one.next(), out);
+        });
+        json.writeObjectFieldStart("exam");
+        json.writeNumberField("short", group.missing());
+        json.writeNumberField("bound", bound(group));
+        json.writeStringField("sentence", String.join(" ", TermText.exam(group)));
+        JsonText.objects(
+                json,
+                "drills",
+                group.shortOf().entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .toList(),
+                (one, out) -> {
+                    out.writeStringField("drill", one.getKey());
+                    out.writeNumberField("short", one.getValue());
+                });
+        json.writeEndObject();
+        people("ready", group.ready(), json);
+        JsonText.objects(json, "missed", group.catchUps(), (one, out) -> {
+            out.writeStringField("drill", one.drill());
+            JsonText.texts(out, "people", one.people());
+            day("on", one.on(), out);
+            day("needed", one.needed(), out);
+        });
+        JsonText.texts(json, "left", group.left());
+        JsonText.texts(json, "changed", group.changed());
+        json.writeStringField("verdict", group.verdict());
+    }
+
+    private static long bound(GroupPlan group) {
+        return group.found().map(plan -> plan.bound().missing()).orElse(0L);
+    }
+
+    private static void row(ClassRow row, JsonGenerator json) throws IOException {
+        json.writeStringField("key", row.day().key());
+        json.writeStringField("date", row.day().date().toString());
+        json.writeNumberField("minutes", row.minutes());
+        json.writeNumberField("used", row.used());
+        json.writeNumberField("expected", Math.round(row.expected()));
+        taught("new", row.asNew(), json);
+        taught("again", row.again(), json);
+        people("lacking", row.lacking(), json);
+        json.writeBooleanField("fixed", row.over());
+    }
+
+    private static void taught(String field, List<Taught> drills, JsonGenerator json) throws IOException {
+        JsonText.objects(json, field, drills, (one, out) -> {
+            out.writeStringField("drill", one.drill());
+            out.writeNumberField("minutes", one.minutes());
+            out.writeStringField("because", one.reason().because());
+            out.writeNumberField("rung", one.reason().rung());
+            day("due", one.reason().due(), out);
+        });
+    }
+
+    private static void people(String field, List<PersonDrill> all, JsonGenerator json) throws IOException {
+        JsonText.objects(json, field, all, (one, out) -> {
+            out.writeStringField("person", one.person());
+            out.writeStringField("drill", one.drill());
+        });
+    }
+
+    /** An empty text where there is none. */
+    private static void day(String field, Optional<LocalDate> day, JsonGenerator json) throws IOException {
+        json.writeStringField(field, day.map(LocalDate::toString).orElse(""));
+    }
+}

@@ -1,0 +1,89 @@
+package org.drillwright.print.command.classes;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.model.Drill;
+import org.drillwright.plan.attendance.Attendance;
+import org.drillwright.plan.attendance.DrillDays;
+import org.drillwright.plan.attendance.Presence;
+import org.drillwright.plan.roster.Knowledge;
+import org.drillwright.plan.roster.Person;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.People;
+import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.record.History;
+import org.drillwright.tell.AttendanceText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows who came. */
+@Command(
+        name = "attendance",
+        header = "Shows who came to the last classes, and what those who didn't have missed.",
+        description = "Of the last eight classes since each came first, as record.csv has them. In the order of the"
+                + " roster: nobody is ranked.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})
+public final class AttendanceCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "Somebody on the roster. Without: everybody.")
+    String named = "";
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text for people, csv for a spreadsheet: all classes on record. Normally text.")
+    TableFormat format = TableFormat.TEXT;
+
+    @Option(
+            names = "--date",
+            paramLabel = "DAY",
+            description = "Looks back from this day, such as 2026-09-01. Normally today.")
+    Optional<LocalDate> date = Optional.empty();
+
+    public AttendanceCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        ClassRun opened = ClassRun.open(run, school.folder(), List.of());
+        return opened.roster().map(roster -> told(opened, roster)).orElse(Exit.MATERIAL);
+    }
+
+    private int told(ClassRun opened, Roster roster) {
+        LocalDate today = date.orElseGet(() -> LocalDate.now(run.clock()));
+        History history = opened.classes().history().before(today.plusDays(1));
+        List<String> people = roster.people().stream().map(Person::name).toList();
+        List<String> drills =
+                TeachingOrder.of(opened.folder()).stream().map(Drill::id).toList();
+        Attendance attendance = Attendance.of(history, people);
+        DrillDays worked = DrillDays.of(history);
+        Knowledge knowledge = Knowledge.of(roster, history);
+        List<String> wanted = named.isEmpty()
+                ? people
+                : List.of(new People(roster).person(named).name());
+        List<Presence> all = wanted.stream()
+                .map(person -> Presence.of(person, people, drills, attendance, worked, knowledge, today))
+                .toList();
+        run.out()
+                .print(
+                        format == TableFormat.CSV
+                                ? AttendanceText.csv(all, attendance)
+                                : AttendanceText.of(all, attendance));
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,164 @@
+package org.drillwright.print.command.classes;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.model.School;
+import org.drillwright.model.SheetSize;
+import org.drillwright.plan.roster.Naming;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Locations;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.SheetFile;
+import org.drillwright.print.command.planning.TermRun;
+import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.sheet.term.TermSheet;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.tell.TermJson;
+import org.drillwright.tell.TermText;
+import org.drillwright.tell.calendar.TermCalendar;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans a term. */
+@Command(
+        name = "term",
+        header = "Plans a term: what is new and what comes again in each of its classes.",
+        description = "What is over is told as record.csv has it; what is to come is planned anew after each class, and"
+                + " what was published is changed only where something better is found. Drills come again after growing"
+                + " gaps; none is new before what it needs. Where the exam can't be reached, it is said in numbers.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {
+            Exit.DONE_TEXT,
+            "1:workings for the exam will be missing (the plan is the least bad one known), or the term has errors",
+            Exit.UNABLE_TEXT
+        })
+public final class TermCommand implements Callable<Integer> {
+
+    private static final String ENDING = ".ics";
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(
+            paramLabel = "TERM",
+            arity = "1",
+            description =
+                    "A term: the name of a file in the folder terms of the school, without its ending; or a path.")
+    String named = "";
+
+    @Option(names = "--why", description = "Tells of each drill of each class to come why it is there.")
+    boolean why;
+
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
+    PlanFormat format = PlanFormat.TEXT;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Writes a sheet into this PDF: drills down, classes across, and below it what was missed.")
+    Optional<String> out = Optional.empty();
+
+    @Option(names = "--initials", description = ClassWords.INITIALS)
+    boolean initials;
+
+    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    Optional<SheetSize> sheet = Optional.empty();
+
+    @Option(
+            names = "--publish",
+            description = "Keeps the plan, with a mark, as the one that holds: from then on each change is told, and"
+                    + " none is made that gains nothing.")
+    boolean publish;
+
+    @Option(
+            names = "--calendar",
+            paramLabel = "FILE",
+            description =
+                    "Writes the plan that was published into this file for calendars, which ends in .ics. It names"
+                            + " drills, and nobody.")
+    Optional<String> calendar = Optional.empty();
+
+    @Option(
+            names = "--date",
+            paramLabel = "DAY",
+            description = "Plans as if it were this day, such as 2026-09-01. Normally today.")
+    Optional<LocalDate> date = Optional.empty();
+
+    public TermCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
+        Optional<OutputFile> events = calendar.map(this::events);
+        ClassRun opened = ClassRun.open(run, school.folder(), List.of(named));
+        LocalDate today = date.orElseGet(() -> LocalDate.now(run.clock()));
+        return TermRun.of(opened, run.here(), named, today)
+                .map(found -> told(found, file, events))
+                .orElse(Exit.MATERIAL);
+    }
+
+    private OutputFile events(String name) {
+        if (!name.toLowerCase(Locale.ROOT).endsWith(ENDING)) {
+            throw new CannotRun("'" + name + "' does not end in " + ENDING + ".");
+        }
+        OutputFile file = new OutputFile(Locations.file(run.here(), name));
+        file.mustBeFree();
+        return file;
+    }
+
+    private int told(TermRun found, Optional<SheetFile> file, Optional<OutputFile> events) {
+        TermRun term = publish ? found.publish(run.clock().instant().truncatedTo(ChronoUnit.SECONDS)) : found;
+        String mark = term.printed().map(one -> one.mark().shown()).orElse("");
+        file.ifPresent(sheetFile -> print(term, mark, sheetFile));
+        events.ifPresent(one -> write(term, one));
+        if (format == PlanFormat.JSON) {
+            run.out().print(TermJson.of(term.plan(), mark, term.line().size()));
+        } else if (file.isEmpty() && events.isEmpty()) {
+            run.out().print(TermText.of(term.plan(), term.standing(), why));
+        } else {
+            run.out().println(term.standing());
+        }
+        return term.plan().groups().stream().allMatch(group -> group.missing() == 0) ? Exit.DONE : Exit.MATERIAL;
+    }
+
+    private void print(TermRun term, String mark, SheetFile file) {
+        SchoolFolder folder = term.opened().folder();
+        School settings = folder.school();
+        List<String> people =
+                term.opened().classes().roster().orElse(Roster.EMPTY).names();
+        Naming names = initials || folder.habits().initials() ? Naming.initials(people) : Naming.full();
+        file.write(
+                folder,
+                TermText.title(term.plan()),
+                faces -> TermSheet.pages(
+                        term.plan(), term::title, names, sheet.orElse(settings.sheet()), settings.name(), mark, faces));
+    }
+
+    /** Only what was published: a calendar is told of each change once, and of nothing that was only looked at. */
+    private void write(TermRun term, OutputFile file) {
+        if (term.line().isEmpty()) {
+            throw new CannotRun("No plan of " + term.plan().named() + " was published yet, so there is nothing for a"
+                    + " calendar. With --publish this one is.");
+        }
+        String text =
+                TermCalendar.of(term.line(), term.opened().folder().school().name(), term::title);
+        file.write(text.getBytes(StandardCharsets.UTF_8));
+        run.out()
+                .println(calendar.orElse("") + ": the classes as published by "
+                        + term.line().get(term.line().size() - 1).mark().shown() + ".");
+    }
+}

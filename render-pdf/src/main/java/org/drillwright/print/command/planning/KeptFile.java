@@ -1,0 +1,30 @@
+package org.drillwright.print.command.planning;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.write.TextFile;
+import org.drillwright.read.ReadingLimits;
+
+/** Writes the file of a plan that is kept: once, and never again. */
+final class KeptFile {
+
+    private KeptFile() {}
+
+    /**
+     * Leaves a file of that name as it is: its name is that of what it says.
+     *
+     * @param what a plan, as the beginning of a sentence
+     * @param wayOut if it is larger than what is read
+     */
+    static void write(Path file, String text, String what, String wayOut) {
+        if (text.getBytes(StandardCharsets.UTF_8).length > ReadingLimits.FILE_BYTES) {
+            throw new CannotRun(what + " can't be kept: it would be larger than " + ReadingLimits.FILE_BYTES / 1024
+                    + " KiB. " + wayOut);
+        }
+        if (Files.notExists(file)) {
+            TextFile.create(file, text);
+        }
+    }
+}

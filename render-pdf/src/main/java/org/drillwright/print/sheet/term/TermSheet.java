@@ -1,0 +1,115 @@
+package org.drillwright.print.sheet.term;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
+import org.drillwright.model.SheetSize;
+import org.drillwright.plan.roster.Naming;
+import org.drillwright.plan.schedule.GroupPlan;
+import org.drillwright.plan.schedule.TermPlan;
+import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.page.Block;
+import org.drillwright.print.page.Flow;
+import org.drillwright.print.page.Foot;
+import org.drillwright.print.page.Sheet;
+import org.drillwright.print.page.Type;
+import org.drillwright.print.sheet.Feet;
+import org.drillwright.print.text.Typefaces;
+import org.drillwright.tell.TermText;
+
+/** A term for the hand or the office wall: for each group what is new and what comes again, and what was missed. */
+public final class TermSheet {
+
+    private static final double MARGIN = Millimetres.toPoints(10);
+    private static final double TITLE = 16;
+    private static final double WORDS = 9.5;
+    private static final double FOOT = 8;
+
+    private final TermPlan plan;
+    private final UnaryOperator<String> title;
+    private final Naming names;
+    private final Sheet sheet;
+    private final IntFunction<Block> foot;
+    private final Typefaces faces;
+
+    private TermSheet(
+            TermPlan plan,
+            UnaryOperator<String> title,
+            Naming names,
+            Sheet sheet,
+            IntFunction<Block> foot,
+            Typefaces faces) {
+        this.plan = plan;
+        this.title = title;
+        this.names = names;
+        this.sheet = sheet;
+        this.foot = foot;
+        this.faces = faces;
+    }
+
+    /**
+     * A page for each group, and more where lists are long.
+     *
+     * @param title what a drill is called, by its id
+     * @param mark of the published plan that says the same; empty if there is none
+     */
+    public static List<Frame> pages(
+            TermPlan plan,
+            UnaryOperator<String> title,
+            Naming names,
+            SheetSize size,
+            String school,
+            String mark,
+            Typefaces faces) {
+        Sheet lying = new Sheet(Millimetres.toPoints(size.height()), Millimetres.toPoints(size.width()), MARGIN);
+        String words = Feet.words(Feet.mark(mark), school, "as of " + plan.today());
+        IntFunction<Block> foot = Foot.of(new Type(faces, FOOT * scale(size)), lying, "", words);
+        return new TermSheet(plan, title, names, lying, foot, faces).pages(scale(size));
+    }
+
+    /** How much larger the paper is than A4. */
+    private static double scale(SheetSize size) {
+        return Math.max(1, size.width() / SheetSize.A4.width() - 0.05);
+    }
+
+    private List<Frame> pages(double scale) {
+        Flow flow = new Flow(sheet, 1, foot);
+        for (GroupPlan group : plan.groups()) {
+            flow.turn();
+            flow.add(new Type(faces, TITLE * scale)
+                    .title(TermText.title(plan) + ": " + group.group().name(), sheet.inner()));
+            Type type = new Type(faces, WORDS * scale);
+            flow.add(type.paragraph(Face.REGULAR, TermGrid.legend(plan.term(), group), sheet.inner()));
+            List<Block> below = below(group, type);
+            double height = below.stream().mapToDouble(Block::height).sum();
+            TermGrid grid = TermGrid.fitted(plan.term(), group, title, type, sheet.inner(), flow.room() - height)
+                    .or(() -> TermGrid.fitted(plan.term(), group, title, type, sheet.inner(), flow.room()))
+                    .orElseGet(() -> TermGrid.smallest(plan.term(), group, title, type, sheet.inner()));
+            flow.table(grid.head(), grid.rows());
+            below.forEach(flow::add);
+        }
+        return flow.pages();
+    }
+
+    private List<Block> below(GroupPlan group, Type type) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.space(0.6 * type.size()));
+        Optional.of(String.join(" ", TermText.exam(group)))
+                .filter(words -> !words.isEmpty())
+                .ifPresent(words -> blocks.add(type.paragraph(Face.BOLD, words, sheet.inner())));
+        list("Missed, and not yet caught up", TermText.catchUps(group, names, title), type, blocks);
+        list("New in no class of this term", group.left().stream().map(title).toList(), type, blocks);
+        return blocks;
+    }
+
+    private void list(String head, List<String> sentences, Type type, List<Block> blocks) {
+        if (!sentences.isEmpty()) {
+            blocks.add(type.paragraph(Face.BOLD, head, sheet.inner()));
+            sentences.forEach(sentence -> blocks.add(type.paragraph(Face.REGULAR, sentence, sheet.inner())));
+        }
+    }
+}

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What the record tells of past classes, each fact once.
@@ -45,6 +46,11 @@ public record History(List<Entry> entries) {
         return entries.stream()
                 .filter(entry -> entry.event() == Event.WORKED_WITH)
                 .toList();
+    }
+
+    /** The same with more. */
+    public History with(List<Entry> more) {
+        return new History(Stream.concat(entries.stream(), more.stream()).toList());
     }
 
     /** What was known before a day, so that a class that is planned again does not count itself as past. */

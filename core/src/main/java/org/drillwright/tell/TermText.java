@@ -70,7 +70,7 @@ public final class TermText {
     }
 
     private void row(int number, ClassRow row) {
-        String mark = "  " + Page.padded(String.valueOf(number), 3) + row.day().date() + (row.over() ? "  was " : "  ");
+        String mark = "  " + Page.padded(String.valueOf(number), 3) + row.day().date() + "  ";
         List<String> parts = new ArrayList<>();
         if (!row.asNew().isEmpty()) {
             parts.add("new " + drills(row.asNew()));
@@ -78,12 +78,13 @@ public final class TermText {
         if (!row.again().isEmpty()) {
             parts.add("again " + drills(row.again()));
         }
-        if (parts.isEmpty()) {
-            parts.add(row.over() ? "nothing on record" : "nothing");
-        }
         if (row.over()) {
+            parts.add(parts.isEmpty() ? "over, nothing on record" : "over");
             parts.add(Math.round(row.expected()) + " came");
         } else {
+            if (parts.isEmpty()) {
+                parts.add("nothing");
+            }
             parts.add(row.used() + " of " + row.minutes() + " min");
             parts.add(Math.round(row.expected()) + " expected");
         }

@@ -110,12 +110,13 @@ public final class Corpus {
                 .school();
     }
 
-    /** The drills of a folder: neither settings nor people nor classes. */
+    /** The drills of a folder: neither settings nor people nor classes nor terms. */
     public static List<Path> drillFiles(Path root) {
         try (Stream<Path> below = Files.walk(root)) {
             return below.filter(file -> file.toString().endsWith(".yaml"))
                     .filter(file -> !file.endsWith("school.yaml") && !file.endsWith("roster.yaml"))
                     .filter(file -> !file.getParent().endsWith("classes"))
+                    .filter(file -> !file.getParent().endsWith("terms"))
                     .filter(file -> !file.toString().contains("target"))
                     .sorted()
                     .toList();

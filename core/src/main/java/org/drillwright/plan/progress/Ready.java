@@ -23,12 +23,19 @@ public final class Ready {
 
     private Ready() {}
 
+    /** @param alone drills without partners */
     public static List<PersonDrill> of(
-            List<String> people, List<String> drills, DrillDays worked, Knowledge knowledge, LocalDate today) {
+            List<String> people,
+            List<String> drills,
+            Set<String> alone,
+            DrillDays worked,
+            Knowledge knowledge,
+            LocalDate today) {
         List<PersonDrill> ready = new ArrayList<>();
         for (String person : people) {
             for (String drill : drills) {
-                if (!knowledge.knows(person, drill) && isReady(worked.of(person, drill), today)) {
+                if (!knowledge.knows(person, drill)
+                        && isReady(worked.of(person, drill), alone.contains(drill), today)) {
                     ready.add(new PersonDrill(person, drill));
                 }
             }
@@ -36,12 +43,12 @@ public final class Ready {
         return ready;
     }
 
-    private static boolean isReady(NavigableMap<LocalDate, Set<String>> days, LocalDate today) {
+    private static boolean isReady(NavigableMap<LocalDate, Set<String>> days, boolean alone, LocalDate today) {
         if (days.size() < DAYS) {
             return false;
         }
         Set<String> partners = days.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
-        return partners.size() >= PARTNERS
+        return (alone || partners.size() >= PARTNERS)
                 && !days.firstKey().plusDays(APART).isAfter(days.lastKey())
                 && !days.lastKey().plusWeeks(FRESH).isBefore(today);
     }

@@ -2,6 +2,7 @@ package org.drillwright.plan.schedule;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.attendance.DrillDays;
 import org.drillwright.plan.course.Asked;
@@ -12,11 +13,19 @@ import org.drillwright.plan.term.TermGroup;
  * How a group stands, by what is on record.
  *
  * @param knowledge who knows what today
+ * @param alone drills without partners
  * @param known which of the group's drills, in their order, needed no introduction when the term began
  */
-record GroupState(TermGroup group, Attendance attendance, DrillDays worked, Knowledge knowledge, List<Boolean> known) {
+record GroupState(
+        TermGroup group,
+        Attendance attendance,
+        DrillDays worked,
+        Knowledge knowledge,
+        Set<String> alone,
+        List<Boolean> known) {
 
     GroupState {
+        alone = Set.copyOf(alone);
         known = List.copyOf(known);
     }
 

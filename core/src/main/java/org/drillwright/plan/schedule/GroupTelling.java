@@ -43,7 +43,7 @@ record GroupTelling(
                         .toList(),
                 shortOf(),
                 found,
-                Ready.of(state.group().people(), drills, state.worked(), state.knowledge(), today),
+                Ready.of(state.group().people(), drills, state.alone(), state.worked(), state.knowledge(), today),
                 published.map(plan -> TermChanges.of(state.group(), rows, plan)).orElse(List.of()),
                 drills.stream().filter(this::isLeft).toList());
     }

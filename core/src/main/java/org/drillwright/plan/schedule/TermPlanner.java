@@ -28,6 +28,7 @@ import org.drillwright.plan.term.Exam;
 import org.drillwright.plan.term.Term;
 import org.drillwright.plan.term.TermDay;
 import org.drillwright.plan.term.TermGroup;
+import org.drillwright.record.Entry;
 import org.drillwright.record.History;
 
 /** Plans a term from what is on record: classes that are over are what they were, those to come are planned. */
@@ -93,12 +94,20 @@ public final class TermPlanner {
 
     private GroupPlan plan(TermGroup group, Optional<PublishedTerm> published) {
         Attendance attendance = Attendance.of(history, group.people());
+        List<Entry> called = published
+                .map(plan -> Called.of(group, plan, attendance, drills))
+                .orElse(List.of());
         int over = (int) term.days().stream()
                 .filter(day -> day.date().isBefore(today) || attendance.held().contains(day.date()))
                 .count();
         List<TermDay> open = term.days().subList(over, term.days().size());
-        GroupState state =
-                new GroupState(group, attendance, DrillDays.of(history), Knowledge.of(roster, history), known(group));
+        GroupState state = new GroupState(
+                group,
+                attendance,
+                DrillDays.of(history.with(called)),
+                Knowledge.of(roster, history),
+                Called.among(group, drills),
+                known(group));
         Optional<CoursePlan> found = open.isEmpty() || group.drills().isEmpty()
                 ? Optional.empty()
                 : Optional.of(planned(course(state, over, open, published)));

@@ -3,8 +3,8 @@ package org.drillwright.plan.schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.drillwright.model.Drill;
-import org.drillwright.model.Form;
 import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Roster;
@@ -24,12 +24,11 @@ final class TermRemarks {
         } else if (Attendance.of(history, group.people()).held().isEmpty()) {
             remarks.add("No class of the group " + group.name() + " is on record, so everybody is expected.");
         }
-        List<String> alone = group.drills().stream()
-                .filter(drill -> drills.containsKey(drill) && drills.get(drill).form() == Form.SOLO)
-                .toList();
+        Set<String> alone = Called.among(group, drills);
         if (!alone.isEmpty()) {
             remarks.add("The record tells who worked with whom, so it doesn't tell of drills without partners: "
-                    + String.join(", ", alone) + ". They count as worked only where people are signed off.");
+                    + String.join(", ", alone) + ". They count as worked by all who came where the plan that was"
+                    + " published had them.");
         }
         for (String drill : group.drills()) {
             needs(drill, group, drills, knowledge, remarks);

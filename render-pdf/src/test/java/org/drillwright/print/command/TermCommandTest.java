@@ -73,7 +73,7 @@ class TermCommandTest {
                         "date,person,drill,event,with\n2026-09-02,Ash,,attended,\n2026-09-02,Bo,,attended,\n"
                                 + "2026-09-02,Cy,,attended,\n2026-09-02,Ash,straight,worked with,Bo\n")
                 .run("term", "autumn", "--date", "2026-09-03");
-        assertTrue(trial.out().contains("2026-09-02  was new straight; 3 came\n"), trial.out());
+        assertTrue(trial.out().contains("2026-09-02  new straight; over; 3 came\n"), trial.out());
         assertTrue(trial.out().contains("lacking: Cy, Dee"), trial.out());
         assertTrue(
                 trial.out().replaceAll("\\s+", " ").contains("straight: Cy, Dee; new to it on 2026-09-09"),

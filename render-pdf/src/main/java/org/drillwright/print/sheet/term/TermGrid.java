@@ -45,6 +45,9 @@ record TermGrid(Term term, GroupPlan group, UnaryOperator<String> title, Type ty
     /** Bars, in sizes of type. */
     private static final double BARS = 3;
 
+    /** What words may take of a column. */
+    private static final double WIDEST = 0.85;
+
     private static final double STEP = 0.96;
 
     /** In type as large as a height takes; nothing if the smallest is too large. */
@@ -91,7 +94,7 @@ record TermGrid(Term term, GroupPlan group, UnaryOperator<String> title, Type ty
     }
 
     private boolean isTight() {
-        return column() < type.width(Face.REGULAR, "00/00") || column() < row();
+        return column() < row();
     }
 
     private double height() {
@@ -227,9 +230,15 @@ record TermGrid(Term term, GroupPlan group, UnaryOperator<String> title, Type ty
             marks.add(Mark.Shape.filled(Outline.box(new Box(left, gap + bar - used, wide, used)), BAR));
             marks.add(Mark.Shape.stroked(
                     Outline.box(new Box(left, gap + bar - whole, wide, whole)), Press.THIN, Ink.BLACK));
-            cells.add(cell(row.used() + "/" + row.minutes(), at, row, gap + bar + baseline()));
+            cells.add(cell(minutes(row), at, row, gap + bar + baseline()));
         }
         return new Block(height, marks, List.of(new Node.Group(Role.ROW, cells)));
+    }
+
+    /** Of how many, where there is room to say it; the bar shows it. */
+    private String minutes(ClassRow row) {
+        String both = row.used() + "/" + row.minutes();
+        return type.width(Face.REGULAR, both) > WIDEST * column() ? String.valueOf(row.used()) : both;
     }
 
     private Block expected() {

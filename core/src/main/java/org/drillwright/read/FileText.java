@@ -11,6 +11,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.table.TableText;
 
 /**
  * A file's bytes as text.
@@ -26,11 +27,7 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
     public static FileText decode(String name, byte[] bytes) {
         Optional<String> foreign = ForeignFormat.recognise(bytes);
         if (bytes.length > ReadingLimits.FILE_BYTES) {
-            return refused(
-                    name,
-                    ReadingRule.ONE_A_FILE.id(),
-                    "This file is larger than " + ReadingLimits.FILE_BYTES / 1024 + " KiB.",
-                    "A drill is a page or two of text: put each drill into a file of its own.");
+            return tooLarge(name, "A drill is a page or two of text: put each drill into a file of its own.");
         }
         if (foreign.isPresent()) {
             return refused(
@@ -40,6 +37,37 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
                     "Open it in the program it came from and save it as plain text (UTF-8), ending in .yaml.");
         }
         return decodeText(name, bytes);
+    }
+
+    /** Reads the bytes of a table, in whatever way a spreadsheet wrote its text. */
+    static FileText table(String name, byte[] bytes) {
+        if (bytes.length > ReadingLimits.FILE_BYTES) {
+            return tooLarge(name, "A roster has a line for each person: leave out what isn't of them.");
+        }
+        TableText table = TableText.of(bytes);
+        Findings findings = new Findings(new SourceFile(name, table.text()));
+        table.report(RULE, findings);
+        int lost = table.text().indexOf(TableText.NO_TEXT);
+        if (lost >= 0) {
+            findings.error(
+                    RULE,
+                    new Span(lost, lost + 1),
+                    "The bytes here are no text.",
+                    "Save the table once more as CSV UTF-8, and write this word anew.");
+        }
+        ForeignFormat.recognise(table.text().getBytes(StandardCharsets.ISO_8859_1))
+                .ifPresent(foreign -> findings.error(
+                        RULE,
+                        Span.at(0),
+                        "This is " + foreign + ", not a table.",
+                        "Open it in the program it came from and save it as CSV (UTF-8)."));
+        HiddenCharacters.report(findings);
+        return new FileText(findings.file(), findings.list(), !findings.hasError());
+    }
+
+    private static FileText tooLarge(String name, String wayOut) {
+        String what = "This file is larger than " + ReadingLimits.FILE_BYTES / 1024 + " KiB.";
+        return refused(name, ReadingRule.ONE_A_FILE.id(), what, wayOut);
     }
 
     private static FileText refused(String name, String rule, String what, String wayOut) {

@@ -93,14 +93,18 @@ final class RosterNames {
 
     static void warnUnlessKnown(String drill, Collection<String> drills, Span span, Findings findings) {
         if (!drills.contains(drill)) {
-            findings.warning(
-                    ReadingRule.KNOWN_WORD.id(),
-                    span,
-                    "There is no drill '" + drill + "' in this folder.",
-                    Nearest.to(drill, drills)
-                            .map(near -> "Did you mean '" + near + "'?")
-                            .orElse("It counts again if the drill comes back."));
+            findings.warning(ReadingRule.KNOWN_WORD.id(), span, unknownDrill(drill), wayOut(drill, drills));
         }
+    }
+
+    static String unknownDrill(String drill) {
+        return "There is no drill '" + drill + "' in this folder.";
+    }
+
+    static String wayOut(String drill, Collection<String> drills) {
+        return Nearest.to(drill, drills)
+                .map(near -> "Did you mean '" + near + "'?")
+                .orElse("It counts again if the drill comes back.");
     }
 
     static Optional<DayOfWeek> day(String word) {

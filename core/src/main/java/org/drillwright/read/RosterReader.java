@@ -16,6 +16,7 @@ import org.drillwright.source.Findings;
 import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.table.TableSettings;
 
 /**
  * Reads a roster: {@code roster.yaml}, or a table ({@code roster.csv}) whose heading names the same keys.
@@ -31,23 +32,29 @@ public final class RosterReader {
 
     private final School school;
     private final Set<String> drills;
+    private final TableSettings tables;
+
+    /** For a school that says nothing of its tables. */
+    public RosterReader(School school, Collection<String> drills) {
+        this(school, drills, TableSettings.NONE);
+    }
 
     /** @param drills ids of the school's drills; a drill known that isn't among them is a warning */
-    public RosterReader(School school, Collection<String> drills) {
+    public RosterReader(School school, Collection<String> drills, TableSettings tables) {
         this.school = school;
         this.drills = Set.copyOf(drills);
+        this.tables = tables;
     }
 
     /** @param name the file's name as it is shown; one that ends in {@code .csv} is read as a table */
     public Reading<Roster> read(String name, byte[] bytes) {
-        FileText text = FileText.decode(name, bytes);
+        boolean isTable = name.toLowerCase(Locale.ROOT).endsWith(".csv");
+        FileText text = isTable ? FileText.table(name, bytes) : FileText.decode(name, bytes);
         Findings findings = new Findings(text.file());
         findings.addAll(text.findings());
         Optional<Roster> roster = Optional.empty();
         if (text.usable()) {
-            roster = name.toLowerCase(Locale.ROOT).endsWith(".csv")
-                    ? RosterTable.read(school, drills, findings)
-                    : yaml(text.file(), findings);
+            roster = isTable ? RosterTable.read(school, drills, tables, findings) : yaml(text.file(), findings);
         }
         return new Reading<>(findings.hasError() ? Optional.empty() : roster, findings.list());
     }

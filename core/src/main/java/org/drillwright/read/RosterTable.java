@@ -8,73 +8,69 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.drillwright.model.School;
 import org.drillwright.plan.roster.Hand;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
-import org.drillwright.record.CsvLine;
-import org.drillwright.record.CsvTable;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
+import org.drillwright.table.CsvLine;
+import org.drillwright.table.CsvTable;
+import org.drillwright.table.Damage;
+import org.drillwright.table.Heading;
+import org.drillwright.table.NameColumns;
+import org.drillwright.table.Repeated;
+import org.drillwright.table.TableSettings;
+import org.drillwright.table.TableWords;
 
 /**
- * A roster as a table: one line a person under a heading of keys, commas or semicolons between the cells. In a cell that
- * holds several, drills and days stand between spaces, names between {@code /}.
+ * A roster as a table: one line a person under a heading of keys. In a cell that holds several, drills and days stand
+ * between spaces or commas, names between {@code /}.
  */
 final class RosterTable {
 
-    private static final List<String> COLUMNS =
-            List.of("name", "role", "level", "hand", "skill", "knows", "days", "away", "solo", "apart");
+    private static final List<String> FIELDS = Stream.concat(
+                    NameColumns.FIELDS.stream(),
+                    Stream.of("role", "level", "hand", "skill", "knows", "days", "away", "solo", "apart"))
+            .toList();
 
-    private static final List<String> YES = List.of("yes", "true", "x", "1");
-    private static final List<String> NO = List.of("", "no", "false", "0");
+    private static final String AS_TEXT = "Format the column as text in the spreadsheet, and write the name anew.";
+
+    private static final String BETWEEN_WORDS = "[\\s,;]+";
 
     private final School school;
     private final Set<String> drills;
     private final Findings findings;
-    private final List<String> heading;
+    private final Heading heading;
+    private final NameColumns named;
     private final RosterNames names;
+    private final Repeated unknown = new Repeated();
 
-    private RosterTable(School school, Set<String> drills, Findings findings, List<String> heading) {
+    private RosterTable(School school, Set<String> drills, Findings findings, Heading heading, NameColumns named) {
         this.school = school;
         this.drills = drills;
         this.findings = findings;
         this.heading = heading;
+        this.named = named;
         this.names = new RosterNames(findings);
     }
 
-    static Optional<Roster> read(School school, Set<String> drills, Findings findings) {
-        List<CsvLine> lines = CsvTable.lines(findings.file().text());
-        List<String> heading = lines.isEmpty()
-                ? List.of()
-                : lines.get(0).cells().stream().map(Plain::fold).toList();
-        if (!heading.contains("name")) {
+    static Optional<Roster> read(School school, Set<String> drills, TableSettings settings, Findings findings) {
+        CsvTable table = CsvTable.of(findings.file().text());
+        if (table.isEmpty()) {
             findings.error(
                     ReadingRule.NEEDED_KEY.id(),
-                    lines.isEmpty() ? Span.at(0) : lines.get(0).span(),
-                    "The first line names no column 'name'.",
-                    "Begin the table with a heading, such as: name,level,hand,knows");
+                    Span.at(0),
+                    "This table is empty.",
+                    "Begin it with a heading, such as: name,level,hand,knows");
             return Optional.empty();
         }
-        RosterTable table = new RosterTable(school, drills, findings, heading);
-        table.checkHeading(lines.get(0));
-        return Optional.of(table.roster(lines.subList(1, lines.size())));
-    }
-
-    private void checkHeading(CsvLine line) {
-        for (int at = 0; at < heading.size(); at++) {
-            String column = heading.get(at);
-            if (!COLUMNS.contains(column)) {
-                unknown(column, COLUMNS, line.place(at));
-            } else if (heading.indexOf(column) < at) {
-                findings.error(
-                        ReadingRule.KEY_ONCE.id(),
-                        line.place(at),
-                        "The column '" + column + "' stands here a second time.",
-                        "Keep one of the two.");
-            }
-        }
+        Heading heading = Heading.of(table, FIELDS, settings);
+        heading.report(ReadingRule.KNOWN_WORD.id(), findings);
+        return NameColumns.of(heading, settings, table, ReadingRule.NEEDED_KEY.id(), findings)
+                .map(named -> new RosterTable(school, drills, findings, heading, named).roster(table.body()));
     }
 
     private void unknown(String word, List<String> known, Span span) {
@@ -94,11 +90,11 @@ final class RosterTable {
         List<Person> people = new ArrayList<>();
         List<String> assistants = new ArrayList<>();
         for (CsvLine line : lines) {
-            String name = cell(line, "name");
-            if (line.cells().size() > heading.size()) {
+            String name = named.name(line);
+            if (line.isLongerThan(heading.width())) {
                 findings.error(
                         ReadingRule.RIGHT_KIND.id(),
-                        line.place(heading.size()),
+                        line.place(heading.width()),
                         "This line has more cells than the heading.",
                         "Put a text that holds a comma between double quotes.");
             }
@@ -106,22 +102,43 @@ final class RosterTable {
                 findings.error(ReadingRule.NEEDED_KEY.id(), line.span(), "This line names nobody.", "Write a name.");
                 continue;
             }
-            names.take(name, place(line, "name"));
+            undamaged(name, named.place(line));
+            names.take(name, named.place(line));
             if (choice(line, "role", List.of("student", "assistant")).equals(Optional.of("assistant"))) {
                 assistants.add(name);
             } else {
                 people.add(person(name, line));
             }
         }
+        unknown.report(findings);
         return new Roster(people, assistants, names.apart());
     }
 
+    private void unknownDrill(String drill, CsvLine line) {
+        Optional<String> damage = Damage.of(drill);
+        unknown.add(
+                ReadingRule.KNOWN_WORD.id(),
+                place(line, "knows"),
+                damage.map(what -> "'" + drill + "' is no drill: a spreadsheet has made " + what + " of a name.")
+                        .orElseGet(() -> RosterNames.unknownDrill(drill)),
+                () -> damage.isPresent() ? AS_TEXT : RosterNames.wayOut(drill, drills));
+    }
+
+    private void undamaged(String name, Span span) {
+        Damage.of(name)
+                .ifPresent(what -> findings.error(
+                        ReadingRule.KNOWN_WORD.id(),
+                        span,
+                        "'" + name + "' is hardly a name: a spreadsheet has made " + what + " of it.",
+                        AS_TEXT));
+    }
+
     private String cell(CsvLine line, String column) {
-        return line.cell(heading.indexOf(column));
+        return line.cell(heading.column(column));
     }
 
     private Span place(CsvLine line, String column) {
-        return line.place(heading.indexOf(column));
+        return line.place(heading.column(column));
     }
 
     private Person person(String name, CsvLine line) {
@@ -132,8 +149,8 @@ final class RosterTable {
         for (String other : several(line, "apart", "\\s*/\\s*")) {
             names.part(name, other, place(line, "apart"));
         }
-        List<String> knows = several(line, "knows", "\\s+");
-        knows.forEach(drill -> RosterNames.warnUnlessKnown(drill, drills, place(line, "knows"), findings));
+        List<String> knows = several(line, "knows", BETWEEN_WORDS);
+        knows.stream().filter(drill -> !drills.contains(drill)).forEach(drill -> unknownDrill(drill, line));
         return new Person(
                 name,
                 choice(line, "level", levels),
@@ -149,7 +166,8 @@ final class RosterTable {
         String written = cell(line, column);
         Optional<String> found = choices.stream()
                 .filter(word -> word.equals(Plain.fold(written)))
-                .findFirst();
+                .findFirst()
+                .or(() -> TableWords.value(column, written).filter(choices::contains));
         if (found.isEmpty() && !written.isEmpty()) {
             unknown(written, choices, place(line, column));
         }
@@ -179,18 +197,15 @@ final class RosterTable {
 
     private List<DayOfWeek> days(CsvLine line) {
         List<DayOfWeek> days = new ArrayList<>();
-        for (String word : several(line, "days", "\\s+")) {
-            RosterNames.day(word)
+        for (String word : several(line, "days", BETWEEN_WORDS)) {
+            TableWords.value("days", word)
+                    .flatMap(RosterNames::day)
                     .ifPresentOrElse(days::add, () -> unknown(word, RosterNames.DAYS, place(line, "days")));
         }
         return days;
     }
 
     private boolean yes(CsvLine line, String column) {
-        String written = Plain.fold(cell(line, column));
-        if (!YES.contains(written) && !NO.contains(written)) {
-            unknown(written, List.of("yes", "no"), place(line, column));
-        }
-        return YES.contains(written);
+        return choice(line, column, List.of("yes", "no")).equals(Optional.of("yes"));
     }
 }

@@ -2,6 +2,7 @@ package org.drillwright.read;
 
 import java.time.Duration;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,9 @@ import org.drillwright.model.Weapon;
 import org.drillwright.plan.roster.Habits;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
+import org.drillwright.table.DateOrder;
+import org.drillwright.table.TableSettings;
+import org.drillwright.table.TableWords;
 
 /** Reads a folder's {@code school.yaml}. */
 public final class SchoolReader {
@@ -37,17 +41,40 @@ public final class SchoolReader {
             MappingReader keys = nodes.root();
             School school = school(keys);
             Habits habits = HabitReader.habits(keys);
+            TableSettings tables = tables(keys);
             keys.finish();
-            return new ReadSchool(school, habits, file, nodes.places());
+            return new ReadSchool(school, habits, tables, file, nodes.places());
         });
     }
 
     /** What a file of settings may hold. */
     public static Shape.Group shape() {
         return ShapeRecorder.of(keys -> {
-            var unused = school(keys);
-            return HabitReader.habits(keys);
+            var unusedSchool = school(keys);
+            var unusedHabits = HabitReader.habits(keys);
+            return tables(keys);
         });
+    }
+
+    /** How tables are to be read where they leave it open. */
+    private static TableSettings tables(Keys keys) {
+        return keys.group("tables", named -> {
+                    TableSettings tables = new TableSettings(
+                            named.choice("dates", List.of(DateOrder.values()), DateOrder::word),
+                            named.group("columns", SchoolReader::columns).orElse(Map.of()));
+                    named.finish();
+                    return tables;
+                })
+                .orElse(TableSettings.NONE);
+    }
+
+    private static Map<String, String> columns(Keys keys) {
+        Map<String, String> columns = new LinkedHashMap<>();
+        TableWords.fields()
+                .forEach(field ->
+                        keys.text(field, ReadingLimits.SHORT_TEXT).ifPresent(heading -> columns.put(field, heading)));
+        keys.finish();
+        return columns;
     }
 
     private static School school(Keys keys) {

@@ -115,7 +115,7 @@ final class Ledger {
     }
 
     /** What stands at the end of the file. */
-    ReadHistory closed() {
+    ReadHistory closed(RecordForm form) {
         giveUp();
         takenBack.forEach((entry, at) -> {
             if (net.of(entry) < 0) {
@@ -130,6 +130,6 @@ final class Ledger {
         List<Entry> standing = told.stream()
                 .filter(entry -> left.merge(entry.plain(), 1, Integer::sum) <= net.of(entry))
                 .toList();
-        return new ReadHistory(new History(standing), batches, loose, findings.list());
+        return new ReadHistory(new History(standing), batches, loose, form, findings.list());
     }
 }

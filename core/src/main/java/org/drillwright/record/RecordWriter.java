@@ -3,7 +3,6 @@ package org.drillwright.record;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.drillwright.source.Fingerprint;
 
 /** Makes the lines to append to a record; what stands there is never touched. */
@@ -12,47 +11,28 @@ public final class RecordWriter {
     private RecordWriter() {}
 
     /**
-     * The text to append to a file so that it tells this of a class and no more; empty if it does already.
+     * What to append to a file so that it tells this of a class and no more.
      *
      * <p>What the class's batches tell beyond it is taken back. Lines typed by hand stay: what one of them tells isn't told
      * again, and what one of them takes back isn't put back.
      *
-     * @param existing all that the file holds now, empty if there is no file yet
-     * @param read what was read from it
+     * @param read what the file holds now
      */
-    public static String appended(String existing, ReadHistory read, ClassTold told) {
+    public static Added appended(ReadHistory read, ClassTold told) {
         List<Batch> before = read.batches().stream()
                 .filter(batch -> batch.isOf(told.date(), told.named()))
                 .toList();
         List<RecordLine> lines = lines(read, before, told);
         if (lines.isEmpty()) {
-            return "";
+            return Added.NOTHING;
         }
-        String unmarked = RecordReader.unmarked(existing);
-        char separator = CsvTable.separatorOf(unmarked);
-        boolean begins = CsvTable.lineByLine(unmarked).isEmpty();
-        List<List<String>> rows = new ArrayList<>(begins ? List.of(RecordReader.COLUMNS) : List.of());
         String id = id(before, told, lines);
+        List<List<String>> rows = new ArrayList<>();
         rows.add(end(told, BatchWords.first(id, lines.size())));
         lines.forEach(line -> rows.add(line.cells()));
         rows.add(end(told, BatchWords.last(id)));
-        return lastLineEnd(existing)
-                + rows.stream()
-                        .map(cells -> SpreadsheetCell.line(cells, separator) + "\n")
-                        .collect(Collectors.joining());
-    }
-
-    /** How many facts a text that was appended tells, and how many it takes back. */
-    public static int lines(String appended, boolean takenBack) {
-        return (int) CsvTable.lineByLine(appended).stream()
-                .filter(line -> Event.of(RecordLine.eventOf(line.cell(3))).isPresent())
-                .filter(line -> RecordLine.takesBack(line.cell(3)) == takenBack)
-                .count();
-    }
-
-    /** What a last line that was cut short lacks, so that it spoils nothing but itself. */
-    private static String lastLineEnd(String existing) {
-        return existing.isEmpty() || existing.endsWith("\n") ? "" : "\n";
+        int back = (int) lines.stream().filter(RecordLine::takenBack).count();
+        return new Added(read.form().appended(rows), lines.size() - back, back);
     }
 
     private static List<RecordLine> lines(ReadHistory read, List<Batch> before, ClassTold told) {

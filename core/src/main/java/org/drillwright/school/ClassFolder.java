@@ -1,7 +1,6 @@
 package org.drillwright.school;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.model.Drill;
 import org.drillwright.plan.roster.ClassBrief;
@@ -20,6 +20,7 @@ import org.drillwright.read.ReadingRule;
 import org.drillwright.read.RosterReader;
 import org.drillwright.record.History;
 import org.drillwright.record.ReadHistory;
+import org.drillwright.record.RecordAround;
 import org.drillwright.record.RecordReader;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -65,7 +66,8 @@ public final class ClassFolder {
         List<Finding> findings = new ArrayList<>();
         Optional<Roster> roster = Optional.of(Roster.EMPTY);
         if (!rosters.isEmpty()) {
-            Reading<Roster> reading = new RosterReader(school.school(), KnownSets.names(school, ids(school)))
+            Reading<Roster> reading = new RosterReader(
+                            school.school(), KnownSets.names(school, ids(school)), school.tables())
                     .read(DrillFiles.name(rosters.get(0)), DrillFiles.bytes(rosters.get(0), ReadingLimits.FILE_BYTES));
             findings.addAll(reading.findings());
             roster = reading.value().map(read -> KnownSets.spelledOut(read, school));
@@ -88,10 +90,15 @@ public final class ClassFolder {
             return ReadHistory.nothing(List.of());
         }
         return RecordReader.read(
-                ClassFiles.RECORD,
-                DrillFiles.bytes(file.get(), RecordReader.MOST_BYTES),
-                roster.get().names(),
-                ids(school));
+                ClassFiles.RECORD, DrillFiles.bytes(file.get(), RecordReader.MOST_BYTES), around(school, roster.get()));
+    }
+
+    private static RecordAround around(SchoolFolder school, Roster roster) {
+        return new RecordAround(
+                Set.copyOf(roster.names()),
+                Set.copyOf(ids(school)),
+                school.tables(),
+                () -> new ClassDays(school, roster, ids(school)).all());
     }
 
     private static Finding second(Path more, Path first) {
@@ -120,13 +127,9 @@ public final class ClassFolder {
         return record.history();
     }
 
-    /** What a record's text tells, read as this school's own was; of what has become of it since it was opened. */
-    public ReadHistory record(String text) {
-        return RecordReader.read(
-                ClassFiles.RECORD,
-                text.getBytes(StandardCharsets.UTF_8),
-                roster.orElse(Roster.EMPTY).names(),
-                ids(school));
+    /** What a record tells, read as this school's own was; of what has become of it since it was opened. */
+    public ReadHistory record(byte[] bytes) {
+        return RecordReader.read(ClassFiles.RECORD, bytes, around(school, roster.orElse(Roster.EMPTY)));
     }
 
     /** Whether what lies in the record's place is no record, so that nothing may be added to it. */

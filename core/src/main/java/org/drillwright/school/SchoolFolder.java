@@ -19,6 +19,7 @@ import org.drillwright.plan.roster.Habits;
 import org.drillwright.read.ReadSchool;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
+import org.drillwright.table.TableSettings;
 
 /**
  * A folder of drills, read and judged.
@@ -146,6 +147,11 @@ public final class SchoolFolder {
     /** What holds for all classes of the school. */
     public Habits habits() {
         return settings.map(ReadSchool::habits).orElse(Habits.USUAL);
+    }
+
+    /** What the school says of its tables. */
+    public TableSettings tables() {
+        return settings.map(ReadSchool::tables).orElse(TableSettings.NONE);
     }
 
     /** The settings as they were read, if the folder has a file of them. */

@@ -145,6 +145,8 @@ class RosterReaderTest {
     void a_table_without_names_is_no_roster() {
         Reading<Roster> reading = read("roster.csv", "level,hand\nbeginner,left\n");
         assertTrue(reading.value().isEmpty());
-        assertEquals(List.of("ERROR 1:1 The first line names no column 'name'."), places(reading));
+        assertEquals(
+                List.of("ERROR 1:1 No column is called 'name'. The first line reads: 'level', 'hand'."),
+                places(reading));
     }
 }

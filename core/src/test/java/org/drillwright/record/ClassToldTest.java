@@ -59,9 +59,10 @@ class ClassToldTest {
         int[] takenBack = {0, 0, 2, 2, 0, 0};
         String record = "";
         for (int at = 0; at < said.length; at++) {
-            String more = Told.appended(record, entries(said[at]));
-            assertEquals(told[at], RecordWriter.lines(more, false), "told at " + at);
-            assertEquals(takenBack[at], RecordWriter.lines(more, true), "taken back at " + at);
+            Added added = Told.added(record, "tonight", entries(said[at]));
+            String more = added.text();
+            assertEquals(told[at], added.told(), "told at " + at);
+            assertEquals(takenBack[at], added.takenBack(), "taken back at " + at);
             assertEquals(
                     more.isEmpty() ? 0 : told[at] + takenBack[at] + (at == 0 ? 3 : 2),
                     more.lines().count());
@@ -92,19 +93,19 @@ class ClassToldTest {
     void two_classes_of_one_day_leave_each_other_alone() {
         String record = Told.appended("", "children", entries("Ash Bo Ash-Bo"));
         record += Told.appended(record, "grown-ups", entries("Cy"));
-        String more = Told.appended(record, "children", entries("Ash"));
-        assertEquals(2, RecordWriter.lines(more, true));
-        assertEquals(counted(entries("Ash Cy")), stands(record + more));
+        Added more = Told.added(record, "children", entries("Ash"));
+        assertEquals(2, more.takenBack());
+        assertEquals(counted(entries("Ash Cy")), stands(record + more.text()));
     }
 
     @Test
     void a_sign_off_is_only_added_and_taken_back_only_by_name() {
         Entry signed = Entry.signedOff(Told.DAY, "Ash", "thrust");
         ClassTold with = new ClassTold(Told.DAY, "tonight", "none", entries("Ash"), List.of(signed), List.of());
-        String record = RecordWriter.appended("", Told.read(""), with);
+        String record = RecordWriter.appended(Told.read(""), with).text();
         assertEquals("", Told.appended(record, entries("Ash")));
         ClassTold back = new ClassTold(Told.DAY, "tonight", "none", entries("Ash"), List.of(), List.of(signed));
-        String more = RecordWriter.appended(record, Told.read(record), back);
+        String more = RecordWriter.appended(Told.read(record), back).text();
         assertEquals("2026-09-14,Ash,thrust,taken back: signed off,\n", Told.bare(more));
         assertEquals(counted(entries("Ash")), stands(record + more));
     }

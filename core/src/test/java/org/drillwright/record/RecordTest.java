@@ -3,12 +3,16 @@ package org.drillwright.record;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.source.Finding;
+import org.drillwright.source.Severity;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The record is appended to and never rewritten; a bad line is told of and spoils no other. */
 class RecordTest {
@@ -20,8 +24,7 @@ class RecordTest {
         return RecordReader.read(
                 "record.csv",
                 text.getBytes(StandardCharsets.UTF_8),
-                List.of("Ash", "Bo", "Cy"),
-                List.of("thrust", "parry"));
+                RecordAround.of(List.of("Ash", "Bo", "Cy"), List.of("thrust", "parry")));
     }
 
     private static List<String> places(ReadHistory read) {
@@ -88,7 +91,7 @@ class RecordTest {
     @Test
     void lines_that_make_no_sense_are_told_of_one_by_one() {
         ReadHistory read = read(HEADING + """
-                14.9.2026,Ash,thrust,signed off,
+                in September,Ash,thrust,signed off,
                 2026-09-14,Ash,thrust,dreamt of,
                 2026-09-14,Ash,,signed off,
                 2026-09-14,Ash,thrust
@@ -109,12 +112,14 @@ class RecordTest {
 
     @Test
     void bytes_that_are_no_text_spoil_their_own_line() {
-        byte[] bytes = (HEADING + "2026-09-14,Ash,thrust,signed off,\n2026-09-14,?,thrust,signed off,\n")
+        byte[] bytes = (HEADING + "2026-09-14,Ash,thrust,signed off,\n2026-09-14,Zoé,,attended,\n"
+                        + "2026-09-14,?,thrust,signed off,\n")
                 .getBytes(StandardCharsets.UTF_8);
         bytes[bytes.length - 21] = (byte) 0xFF;
-        ReadHistory read = RecordReader.read("record.csv", bytes, List.of("Ash"), List.of("thrust"));
-        assertEquals(List.of("record-whole-line 3:1"), places(read));
-        assertEquals(1, read.history().entries().size());
+        ReadHistory read =
+                RecordReader.read("record.csv", bytes, RecordAround.of(List.of("Ash", "Zoé"), List.of("thrust")));
+        assertEquals(List.of("record-whole-line 4:1"), places(read));
+        assertEquals(2, read.history().entries().size());
     }
 
     @Test
@@ -176,11 +181,11 @@ class RecordTest {
     @Test
     void a_record_of_nothing_but_the_mark_of_unicode_gets_its_heading() {
         String more = Told.appended("\uFEFF", List.of(Entry.attended(DAY, "Cy")));
-        assertEquals("\n" + HEADING + "2026-09-14,Cy,,attended,\n", Told.bare(more));
+        assertEquals(HEADING + "2026-09-14,Cy,,attended,\n", Told.bare(more));
     }
 
     @Test
-    void the_separator_is_told_by_the_first_line_behind_the_mark_of_unicode() {
+    void a_record_of_nothing_but_separators_is_carried_on_with_them() {
         String begun = "\uFEFF\r;";
         String more = Told.appended(begun, List.of(Entry.attended(DAY, "Cy")));
         assertEquals("\n" + HEADING.replace(',', ';') + "2026-09-14;Cy;;attended;\n", Told.bare(more));
@@ -192,5 +197,76 @@ class RecordTest {
         assertEquals(
                 List.of("record-known-name 2:12", "record-known-name 2:16", "record-known-name 2:35"),
                 places(read(HEADING + "2026-09-14,Ahs,thurst,worked with,Ob\n")));
+    }
+
+    /** What a German, a French and a US spreadsheet make of it: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "windows-1252 | date;person;drill;event;with\\r\\n14.09.2026;Zoé;thrust;signed off;\\r\\n",
+                "windows-1252 | Datum;Person;Übung;Ereignis;Partner\\r\\n14.09.2026;Zoé;thrust;signed off;\\r\\n",
+                "UTF-8 | date;person;drill;event;with\\r\\n14/09/2026;Zoé;thrust;signed off\\r\\n",
+                "UTF-8 | date,person,drill,event,with\\r\\n9/14/2026,Zoé,thrust,Signed off,\\r\\n",
+                "UTF-16LE | \\uFEFFdate\\tperson\\tdrill\\tevent\\twith\\r\\n9/14/2026\\tZoé\\tthrust\\tsigned off\\t\\r\\n",
+                "UTF-8 | sep=;\\r\\nwith;event;drill;person;date;;\\r\\n;signed off;thrust;Zoé;2026-09-14;;\\r\\n"
+            })
+    void a_record_that_a_spreadsheet_saved(String charset, String text) {
+        String table = text.replace("\\r", "\r")
+                .replace("\\n", "\n")
+                .replace("\\t", "\t")
+                .replace("\\uFEFF", "\uFEFF");
+        ReadHistory read = RecordReader.read(
+                "record.csv",
+                table.getBytes(Charset.forName(charset)),
+                RecordAround.of(List.of("Zoé"), List.of("thrust")));
+        assertEquals(
+                List.of(Entry.signedOff(DAY, "Zoé", "thrust")),
+                read.history().entries(),
+                read.findings().toString());
+        assertTrue(read.findings().stream().allMatch(finding -> finding.severity() == Severity.NOTE));
+        assertEquals(charset.equals("UTF-8"), read.form().takesLines());
+    }
+
+    @Test
+    void lines_are_added_in_the_order_of_the_columns_that_stand_there() {
+        String saved = "Note;event;with;person;date;drill;\n;attended;;Ash;2026-09-14;;\nx;;;;;;\n";
+        String more = Told.appended(saved, List.of(Entry.workedWith(DAY, "Bo", "thrust", "Ash")));
+        assertEquals(
+                ";worked with;Ash;Bo;2026-09-14;thrust;\n",
+                more.lines().skip(1).findFirst().orElse("") + "\n");
+        assertEquals(2, read(saved + more).history().entries().size());
+    }
+
+    @Test
+    void what_stands_in_many_lines_alike_is_told_once() {
+        ReadHistory read = read(HEADING + "2026-09-14,Ahs,thrust,signed off,\n".repeat(2)
+                + "2026-09-14,Ash,02-Jan,signed off,\n2026-09-14,Bo,02-Jan,signed off,\n");
+        assertEquals(List.of("record-known-name 2:12", "record-once 3:1", "record-known-name 4:16"), places(read));
+        assertEquals(
+                "There is no person 'Ahs' now. It stands in 2 lines.",
+                read.findings().get(0).what());
+        assertEquals(
+                "'02-Jan' is no drill: a spreadsheet has made a date of a name. It stands in 2 lines.",
+                read.findings().get(2).what());
+        assertEquals(1, read.history().entries().size());
+    }
+
+    /** Nothing of them counts, not even that a batch lacks its end. */
+    @Test
+    void of_dates_that_can_be_read_in_two_ways_there_is_one_finding() {
+        ReadHistory read = read(HEADING + """
+                03/04/2026,,tonight,batch 5f10c2aa 1,none
+                03/04/2026,Ash,,attended,
+                03/04/2026,,tonight,done 5f10c2aa,none
+                """);
+        assertEquals(List.of("record-right-word 2:1"), places(read));
+        assertEquals(
+                "'03/04/2026' could be 2026-04-03 (day first) or 2026-03-04 (month first). None of these 3 lines was"
+                        + " counted.",
+                read.findings().get(0).what());
+        assertEquals(
+                "Say which: tables: {dates: day-first} or tables: {dates: month-first} in school.yaml.",
+                read.findings().get(0).wayOut());
     }
 }

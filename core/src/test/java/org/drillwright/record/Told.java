@@ -17,12 +17,18 @@ final class Told {
     }
 
     static String appended(String text, String named, List<Entry> worked) {
-        return RecordWriter.appended(text, read(text), new ClassTold(DAY, named, "none", worked, List.of(), List.of()));
+        return added(text, named, worked).text();
+    }
+
+    static Added added(String text, String named, List<Entry> worked) {
+        return RecordWriter.appended(read(text), new ClassTold(DAY, named, "none", worked, List.of(), List.of()));
     }
 
     static ReadHistory read(String text) {
         return RecordReader.read(
-                "record.csv", text.getBytes(StandardCharsets.UTF_8), List.of("Ash", "Bo", "Cy"), List.of("thrust"));
+                "record.csv",
+                text.getBytes(StandardCharsets.UTF_8),
+                RecordAround.of(List.of("Ash", "Bo", "Cy"), List.of("thrust")));
     }
 
     /** The lines without those before and behind them. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.plan.roster.ClassBrief;
@@ -112,5 +113,24 @@ class ClassFolderTest {
         assertEquals(1_800, brief.hall().orElseThrow().length());
         assertEquals(999, brief.hall().orElseThrow().width());
         assertTrue(SchoolFolder.open(root).habits().initials());
+    }
+
+    /** 3 April and 10 April 2026 are Fridays, 4 March and 4 October a Wednesday and a Sunday. */
+    @Test
+    void theDaysOfTheClassesSayHowTheDatesOfTheRecordAreWritten() throws IOException {
+        write("roster.csv", "Vorname;Nachname\nAsh;Fenwick\n");
+        write(
+                "record.csv",
+                "date;person;drill;event;with\n03/04/2026;Ash Fenwick;;attended;\n10/04/2026;Ash Fenwick;;attended;\n");
+        assertEquals(0, open().history().entries().size());
+        write("classes/tonight.yaml", "date: 2026-09-04\ndrills: []\n");
+        assertEquals(
+                List.of(LocalDate.of(2026, 4, 10), LocalDate.of(2026, 4, 3)),
+                open().history().days());
+        write("school.yaml", "tables: {dates: month-first, columns: {name: Nachname}}\n");
+        assertEquals(
+                List.of(LocalDate.of(2026, 10, 4), LocalDate.of(2026, 3, 4)),
+                open().history().days());
+        assertEquals(List.of("Fenwick"), open().roster().orElseThrow().names());
     }
 }

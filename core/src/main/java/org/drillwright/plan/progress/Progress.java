@@ -7,7 +7,7 @@ import org.drillwright.model.Drill;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
-import org.drillwright.record.SpreadsheetCell;
+import org.drillwright.table.SpreadsheetCell;
 
 /**
  * A table of drills by people.

@@ -1,9 +1,11 @@
 package org.drillwright.print.command;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -186,5 +188,22 @@ class RecordCommandTest {
                 .out()
                 .contains("\n2026-08-26,'=1+1,,attended,\n"));
         assertTrue(files.run("progress", "--format", "csv").out().startsWith("drill,level,'=1+1,Bo\n"));
+    }
+
+    @Test
+    void toARecordThatIsNotUtf8NothingIsAdded() throws IOException {
+        PlanFiles files = printed(1, 1);
+        byte[] saved = "date;person;drill;event;with\r\n2026-08-19;Zoé;;attended;\r\n"
+                .getBytes(Charset.forName("windows-1252"));
+        Files.write(folder.resolve("record.csv"), saved);
+        Trial trial = files.run("record", "tonight");
+        assertEquals(2, trial.code());
+        assertTrue(
+                trial.err()
+                        .contains(
+                                "Nothing was recorded: record.csv is Windows-1252. Save it once more as CSV UTF-8; what"
+                                        + " stands there is kept."),
+                trial.err());
+        assertArrayEquals(saved, Files.readAllBytes(folder.resolve("record.csv")));
     }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.kept.Worked;
 import org.drillwright.print.command.console.CannotRun;
@@ -22,8 +22,10 @@ import org.drillwright.print.command.planning.SincePrinted;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.write.RecordFile;
+import org.drillwright.record.Added;
 import org.drillwright.record.ClassTold;
 import org.drillwright.record.Entry;
+import org.drillwright.record.ReadHistory;
 import org.drillwright.record.RecordWriter;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.source.Nearest;
@@ -172,21 +174,27 @@ public final class RecordCommand implements Callable<Integer> {
 
     private int written(Tonight tonight, Recorded recorded, ClassTold told) {
         RecordFile file = RecordFile.of(tonight.classes().recordFile());
-        UnaryOperator<String> fresh =
-                text -> RecordWriter.appended(text, tonight.classes().record(text), told);
+        Function<byte[], Added> fresh = bytes -> {
+            ReadHistory read = tonight.classes().record(bytes);
+            if (!read.form().takesLines()) {
+                throw new CannotRun("Nothing was recorded: " + ClassFiles.RECORD + " is "
+                        + read.form().text().word() + ". Save it once more as CSV UTF-8; what stands there is kept.");
+            }
+            return RecordWriter.appended(read, told);
+        };
         if (dryRun) {
-            run.out().print(fresh.apply(file.text()));
+            run.out().print(fresh.apply(file.bytes()).text());
             return Exit.DONE;
         }
-        String lines = file.append(fresh);
-        if (lines.isEmpty()) {
+        Added lines = file.append(fresh);
+        if (lines.isNothing()) {
             run.out().println("The record tells all of this already.");
             return Exit.DONE;
         }
-        int back = RecordWriter.lines(lines, true);
         run.out()
-                .println(ClassFiles.RECORD + ": " + Count.of(RecordWriter.lines(lines, false), "line") + " added"
-                        + (back > 0 ? ", " + Count.of(back, "line") + " taken back" : "") + of(recorded) + ".");
+                .println(ClassFiles.RECORD + ": " + Count.of(lines.told(), "line") + " added"
+                        + (lines.takenBack() > 0 ? ", " + Count.of(lines.takenBack(), "line") + " taken back" : "")
+                        + of(recorded) + ".");
         tonight.kept().all().stream()
                 .filter(kept -> kept.mark().shown().equals(recorded.mark()))
                 .flatMap(kept -> new SincePrinted(tonight, kept).changes().stream())

@@ -8,8 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.record.Added;
 
 /**
  * A file to which lines are added and nothing else: what it held is never written again, so nothing can happen to it.
@@ -35,29 +36,25 @@ public final class RecordFile {
     }
 
     /** All it holds now; nothing if it isn't there. */
-    public String text() {
-        return text(HeldFile.read(file));
-    }
-
-    private static String text(byte[] bytes) {
-        return new String(bytes, StandardCharsets.UTF_8);
+    public byte[] bytes() {
+        return HeldFile.read(file);
     }
 
     /**
      * Adds lines.
      *
-     * @param lines made of what the file holds at that moment, which nobody changes meanwhile; empty for none
+     * @param lines made of what the file holds at that moment, which nobody changes meanwhile
      * @return what was added
      */
-    public String append(UnaryOperator<String> lines) {
+    public Added append(Function<byte[], Added> lines) {
         Part.mustTakeAFile(file);
         HeldFile.read(file);
         try (FileChannel channel =
                 FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
             waitForTurn(channel);
-            String added = lines.apply(text(bytes(channel)));
-            if (!added.isEmpty()) {
-                add(channel, added.getBytes(StandardCharsets.UTF_8));
+            Added added = lines.apply(bytes(channel));
+            if (!added.isNothing()) {
+                add(channel, added.text().getBytes(StandardCharsets.UTF_8));
             }
             return added;
         } catch (IOException problem) {

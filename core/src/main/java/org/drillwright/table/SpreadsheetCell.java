@@ -1,4 +1,4 @@
-package org.drillwright.record;
+package org.drillwright.table;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 public final class SpreadsheetCell {
 
     private static final Pattern RUNS = Pattern.compile("'*[=+\\-@\\t\\r\\n\uFF1D\uFF0B\uFF0D\uFF20]");
-    private static final Pattern NEEDS_QUOTES = Pattern.compile("[,;\"\\r\\n\\t]");
+    private static final Pattern NEEDS_QUOTES = Pattern.compile("[,;|\"\\r\\n\\t]");
 
     private SpreadsheetCell() {}
 
@@ -21,7 +21,7 @@ public final class SpreadsheetCell {
     }
 
     /** One line of a table, without its end. */
-    static String line(List<String> cells, char separator) {
+    public static String line(List<String> cells, char separator) {
         return cells.stream().map(SpreadsheetCell::written).collect(Collectors.joining(String.valueOf(separator)));
     }
 

@@ -1,4 +1,4 @@
-package org.drillwright.record;
+package org.drillwright.table;
 
 import java.util.List;
 import org.drillwright.source.Span;
@@ -21,6 +21,11 @@ public record CsvLine(List<String> cells, List<Span> spans, Span span, boolean e
     /** A cell's text, trimmed; empty if the line has no such cell. */
     public String cell(int at) {
         return at >= 0 && at < cells.size() ? cells.get(at).strip() : "";
+    }
+
+    /** Whether anything stands behind so many cells. */
+    public boolean isLongerThan(int width) {
+        return cells.stream().skip(width).anyMatch(cell -> !cell.isBlank());
     }
 
     /** Where a cell stands; the line if it has no such cell. */

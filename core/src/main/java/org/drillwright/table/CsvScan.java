@@ -1,15 +1,12 @@
-package org.drillwright.record;
+package org.drillwright.table;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.source.Span;
 
-/**
- * Reads a table of comma or semicolon separated cells (RFC 4180, with either separator), each cell with its place. A cell in
- * quotes may hold line ends, unless each line of the table is said to stand for itself.
- */
-public final class CsvTable {
+/** Divides a table's text into lines and cells. */
+final class CsvScan {
 
     private final String text;
     private final char separator;
@@ -20,36 +17,20 @@ public final class CsvTable {
     private int at;
     private int lineStart;
 
-    private CsvTable(String text, boolean lineByLine) {
+    private CsvScan(String text, Separator separator, boolean lineByLine) {
         this.text = text;
         this.lineByLine = lineByLine;
-        this.separator = separatorOf(text);
+        this.separator = separator.sign();
+        this.at = separator.start();
     }
 
-    /** The lines of a text that aren't blank, the heading first. */
-    public static List<CsvLine> lines(String text) {
-        return new CsvTable(text, false).read();
-    }
-
-    /** The same where a line's end ends its cells too, so that a quote left open spoils no line but its own. */
-    static List<CsvLine> lineByLine(String text) {
-        return new CsvTable(text, true).read();
-    }
-
-    private List<CsvLine> read() {
-        while (at < text.length()) {
-            line();
+    /** The first lines that aren't blank. */
+    static List<CsvLine> lines(String text, Separator separator, boolean lineByLine, int most) {
+        CsvScan scan = new CsvScan(text, separator, lineByLine);
+        while (scan.at < text.length() && scan.lines.size() < most) {
+            scan.line();
         }
-        return lines;
-    }
-
-    /** The separator of which the heading has more; a comma if neither stands there. */
-    static char separatorOf(String text) {
-        String heading =
-                text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
-        long semicolons = heading.chars().filter(unit -> unit == ';').count();
-        long commas = heading.chars().filter(unit -> unit == ',').count();
-        return semicolons > commas ? ';' : ',';
+        return scan.lines;
     }
 
     private void line() {
@@ -73,8 +54,9 @@ public final class CsvTable {
         while (at < text.length() && text.charAt(at) != separator && !isLineEnd(text.charAt(at))) {
             at++;
         }
-        String whole = Normalizer.normalize(cell + text.substring(rest, at), Normalizer.Form.NFC);
-        cells.add(SpreadsheetCell.unguarded(whole));
+        String whole = SpreadsheetCell.unguarded(cell + text.substring(rest, at));
+        boolean plain = whole.chars().allMatch(unit -> unit < 0x80);
+        cells.add(plain ? whole : Unseen.without(Normalizer.normalize(whole, Normalizer.Form.NFC)));
         spans.add(new Span(start, at));
     }
 

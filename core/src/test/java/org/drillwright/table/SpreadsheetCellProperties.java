@@ -1,27 +1,18 @@
-package org.drillwright.record;
+package org.drillwright.table;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.text.Normalizer;
-import java.time.LocalDate;
-import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.drillwright.source.SourceFile;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SpreadsheetCellProperties {
-
-    /** Names with all that could go wrong in a cell; a roster takes none with a line end in it. */
-    @Provide
-    Arbitrary<String> names() {
-        return texts("=+-@'\",;|\t abAÉ\uFF1D");
-    }
 
     @Provide
     Arbitrary<String> cells() {
@@ -36,16 +27,6 @@ class SpreadsheetCellProperties {
                 .map(String::strip)
                 .filter(name -> !name.isEmpty())
                 .map(name -> Normalizer.normalize(name, Normalizer.Form.NFC));
-    }
-
-    @Property
-    void a_name_is_read_back_as_it_was_written(@ForAll("names") String one, @ForAll("names") String other) {
-        Entry entry = Entry.workedWith(LocalDate.of(2026, 9, 14), one, "thrust", other);
-        String text = Told.appended("", List.of(entry));
-        ReadHistory read =
-                RecordReader.read(new SourceFile("record.csv", text), List.of(one, other), List.of("thrust"));
-        assertEquals(List.of(entry), read.history().entries());
-        assertEquals(List.of(), read.findings());
     }
 
     /** The beginnings that OWASP names under 'CSV injection'. */

@@ -1,0 +1,18 @@
+package org.drillwright.record;
+
+/**
+ * What is added to a record.
+ *
+ * @param text the lines as they are written; empty for none
+ * @param told how many facts they tell
+ * @param takenBack how many they take back
+ */
+public record Added(String text, int told, int takenBack) {
+
+    static final Added NOTHING = new Added("", 0, 0);
+
+    /** Whether the record tells all of it already. */
+    public boolean isNothing() {
+        return text.isEmpty();
+    }
+}

@@ -1,0 +1,60 @@
+package org.drillwright.record;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.source.Nearest;
+import org.drillwright.table.CsvLine;
+import org.drillwright.table.Damage;
+import org.drillwright.table.Repeated;
+import org.drillwright.table.Unseen;
+
+/** The names that a record may speak of: of people, or of drills. */
+final class Names {
+
+    private final String kind;
+    private final Map<String, String> known = new HashMap<>();
+    private final Repeated repeated;
+
+    private Names(String kind, Collection<String> names, Repeated repeated) {
+        this.kind = kind;
+        this.repeated = repeated;
+        names.forEach(name -> known.put(Unseen.without(name).strip(), name));
+    }
+
+    static Names people(Collection<String> people, Repeated repeated) {
+        Names names = new Names("person", people, repeated);
+        names.known.put(History.INSTRUCTOR, History.INSTRUCTOR);
+        return names;
+    }
+
+    static Names drills(Collection<String> drills, Repeated repeated) {
+        return new Names("drill", drills, repeated);
+    }
+
+    /** The name in a cell, which may be empty, and one that nobody has now; nothing if a spreadsheet has spoilt it. */
+    Optional<String> known(CsvLine line, int column) {
+        String name = line.cell(column);
+        if (name.isEmpty() || known.containsKey(name)) {
+            return Optional.of(known.getOrDefault(name, name));
+        }
+        Optional<String> damage = Damage.of(name);
+        if (damage.isPresent()) {
+            repeated.add(
+                    RecordRule.KNOWN_NAME.id(),
+                    line.place(column),
+                    "'" + name + "' is no " + kind + ": a spreadsheet has made " + damage.get() + " of a name.",
+                    "It wasn't counted. Format the column as text in the spreadsheet, and write the name anew.");
+            return Optional.empty();
+        }
+        repeated.add(
+                RecordRule.KNOWN_NAME.id(),
+                line.place(column),
+                "There is no " + kind + " '" + name + "' now.",
+                () -> Nearest.to(name, known.values())
+                        .map(near -> "Did you mean '" + near + "'? The line was kept as it is.")
+                        .orElse("The line was kept; it counts again if the name comes back."));
+        return Optional.of(name);
+    }
+}

@@ -1,0 +1,33 @@
+package org.drillwright.record;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.drillwright.table.TableSettings;
+
+/**
+ * What a record is read beside.
+ *
+ * @param people everyone on the roster, assistants too; lines about others are kept, with a warning
+ * @param drills the ids of the school's drills
+ * @param tables what the school says of its tables
+ * @param classes days on which there are classes; asked only where they could tell in which order a date stands
+ */
+public record RecordAround(
+        Set<String> people,
+        Set<String> drills,
+        TableSettings tables,
+        Supplier<? extends Collection<LocalDate>> classes) {
+
+    public RecordAround {
+        people = Set.copyOf(people);
+        drills = Set.copyOf(drills);
+    }
+
+    /** A school of which only these are known. */
+    public static RecordAround of(Collection<String> people, Collection<String> drills) {
+        return new RecordAround(Set.copyOf(people), Set.copyOf(drills), TableSettings.NONE, List::of);
+    }
+}

@@ -1,0 +1,158 @@
+package org.drillwright.table;
+
+import java.time.DateTimeException;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A column of dates, read as a whole: one cell alone doesn't say which of its figures is the month. Cells that begin with a
+ * year of four figures are certain; all others are in one order.
+ */
+public final class DateColumn {
+
+    /** What became of the cells that are not certain. */
+    public enum State {
+        /** There are none. */
+        CERTAIN,
+        /** The school's settings name their order. */
+        TOLD,
+        /** One order was taken, for only in this one all are days, or days on which there are classes. */
+        TAKEN,
+        /** Several orders are left, and nothing decides. */
+        ASKED,
+        /** There is no order in which each of them is a day. */
+        MIXED
+    }
+
+    private static final Pattern YEAR_FIRST =
+            Pattern.compile("(\\d{4})([/.-])(\\d{1,2})\\2(\\d{1,2})\\.?(?:[T\\s]+0?0:00(?::00)?)?");
+
+    private static final Pattern SERIAL = Pattern.compile("\\d{5}(?:[.,]0+)?");
+
+    /** Day 0 of a spreadsheet, by which it counts days; some begin 1462 days later. */
+    private static final LocalDate DAY_0 = LocalDate.of(1899, 12, 30);
+
+    /** Different days that are needed before days of the week decide. */
+    private static final int ENOUGH = 2;
+
+    private final State state;
+    private final List<DateOrder> orders;
+
+    private DateColumn(State state, List<DateOrder> orders) {
+        this.state = state;
+        this.orders = orders;
+    }
+
+    /**
+     * Looks at all cells of a column.
+     *
+     * @param told the order that the school's settings name
+     * @param classes days on which there are classes, asked for only where they could decide
+     */
+    public static DateColumn of(
+            Collection<String> column, Optional<DateOrder> told, Supplier<? extends Collection<LocalDate>> classes) {
+        Set<String> open = column.stream().filter(DateOrder::isFigures).collect(Collectors.toSet());
+        if (open.isEmpty()) {
+            return new DateColumn(State.CERTAIN, List.of());
+        }
+        if (told.isPresent()) {
+            return new DateColumn(State.TOLD, List.of(told.get()));
+        }
+        List<DateOrder> possible = differing(open);
+        if (possible.size() < 2) {
+            return new DateColumn(possible.isEmpty() ? State.MIXED : State.TAKEN, possible);
+        }
+        Set<DayOfWeek> weekdays = Stream.concat(
+                        classes.get().stream(), column.stream().flatMap(cell -> certain(cell).stream()))
+                .map(LocalDate::getDayOfWeek)
+                .collect(Collectors.toSet());
+        List<DateOrder> fitting = possible.stream()
+                .filter(order -> allOn(weekdays, days(order, open)))
+                .toList();
+        return fitting.size() == 1 ? new DateColumn(State.TAKEN, fitting) : new DateColumn(State.ASKED, possible);
+    }
+
+    /** The orders in which each cell is a day; of those that say the same days only one. */
+    private static List<DateOrder> differing(Set<String> open) {
+        List<DateOrder> possible = new ArrayList<>();
+        List<List<LocalDate>> said = new ArrayList<>();
+        for (DateOrder order : DateOrder.values()) {
+            List<LocalDate> days = days(order, open);
+            if (days.size() == open.size() && !said.contains(days)) {
+                possible.add(order);
+                said.add(days);
+            }
+        }
+        return possible;
+    }
+
+    private static List<LocalDate> days(DateOrder order, Set<String> open) {
+        return open.stream().flatMap(cell -> order.read(cell).stream()).toList();
+    }
+
+    private static boolean allOn(Set<DayOfWeek> weekdays, List<LocalDate> days) {
+        return days.stream().distinct().count() >= ENOUGH
+                && days.stream().map(LocalDate::getDayOfWeek).allMatch(weekdays::contains);
+    }
+
+    public State state() {
+        return state;
+    }
+
+    /** The orders that are left; one where it is known. */
+    public List<DateOrder> orders() {
+        return orders;
+    }
+
+    /** The day that a cell says; nothing if it is none, or if that is still to be asked. */
+    public Optional<LocalDate> date(String cell) {
+        return certain(cell)
+                .or(() -> state == State.ASKED || state == State.MIXED
+                        ? Optional.empty()
+                        : orders.stream().findFirst().flatMap(order -> order.read(cell)));
+    }
+
+    /** Whether a cell is a day, only in which order is not known. */
+    public boolean isOpen(String cell) {
+        return (state == State.ASKED || state == State.MIXED) && DateOrder.isFigures(cell);
+    }
+
+    /** The day that a cell of five figures would be if it counts days as most spreadsheets do. */
+    public static Optional<LocalDate> counted(String cell) {
+        return SERIAL.matcher(cell).matches()
+                ? Optional.of(DAY_0.plusDays(Integer.parseInt(cell.substring(0, 5))))
+                : Optional.empty();
+    }
+
+    /** What a cell says in each of the orders that are left, for a sentence: '3 April 2026' as 2026-04-03. */
+    public String readings(String cell) {
+        return orders.stream()
+                .flatMap(order -> order.read(cell).map(day -> day + " (" + order.words() + ")").stream())
+                .collect(Collectors.joining(" or "));
+    }
+
+    private static Optional<LocalDate> certain(String cell) {
+        Matcher figures = YEAR_FIRST.matcher(cell);
+        if (!figures.matches()) {
+            return Optional.empty();
+        }
+        try {
+            int[] numbers = Stream.of(1, 3, 4)
+                    .mapToInt(group -> Integer.parseInt(figures.group(group)))
+                    .toArray();
+            return Optional.of(LocalDate.of(numbers[0], numbers[1], numbers[2]));
+        } catch (DateTimeException noSuchDay) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package org.drillwright.table;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Nearest;
+
+/** Which column of a table holds which field, as its first line says, in any order and in one of several languages. */
+public final class Heading {
+
+    private final CsvTable table;
+    private final List<String> fields;
+    private final TableSettings settings;
+    private final Map<String, List<Integer>> columns = new LinkedHashMap<>();
+    private final List<Integer> unknown = new ArrayList<>();
+    private final int width;
+
+    private Heading(CsvTable table, List<String> fields, TableSettings settings) {
+        this.table = table;
+        this.fields = fields;
+        this.settings = settings;
+        this.width = width(table);
+    }
+
+    /**
+     * Reads the first line of a table that isn't empty.
+     *
+     * @param fields those that the table can have; a word that stands for several is the first one's
+     */
+    public static Heading of(CsvTable table, List<String> fields, TableSettings settings) {
+        Heading heading = new Heading(table, fields, settings);
+        heading.read();
+        return heading;
+    }
+
+    private void read() {
+        Map<String, String> told = new HashMap<>();
+        settings.columns().forEach((field, heading) -> {
+            if (fields.contains(field)) {
+                told.put(TableWords.fold(heading), field);
+            }
+        });
+        List<String> free =
+                fields.stream().filter(field -> !told.containsValue(field)).toList();
+        for (int at = 0; at < width; at++) {
+            String word = TableWords.fold(words(at));
+            int column = at;
+            Optional.ofNullable(told.get(word))
+                    .or(() -> free.stream()
+                            .filter(field -> TableWords.headings(field).contains(word))
+                            .findFirst())
+                    .ifPresentOrElse(
+                            field -> columns.computeIfAbsent(field, none -> new ArrayList<>())
+                                    .add(column),
+                            () -> unknown.add(column));
+        }
+    }
+
+    private String words(int at) {
+        return table.heading().cell(at);
+    }
+
+    /** Columns behind the last that has a heading or anything below it don't count. */
+    private static int width(CsvTable table) {
+        int width = table.heading().cells().size();
+        while (width > 0 && isEmpty(table, width - 1)) {
+            width--;
+        }
+        return width;
+    }
+
+    private static boolean isEmpty(CsvTable table, int column) {
+        return table.lines().stream().allMatch(line -> line.cell(column).isEmpty());
+    }
+
+    /** How many columns the table has; empty ones at its right edge don't count. */
+    public int width() {
+        return width;
+    }
+
+    /** The column of a field, counted from 0; -1 if there is none. */
+    public int column(String field) {
+        return columns.getOrDefault(field, List.of(-1)).get(0);
+    }
+
+    /** Whether there is a column of a field. */
+    public boolean has(String field) {
+        return columns.containsKey(field);
+    }
+
+    /** The field of each column; an empty text for one that is none of this program's. */
+    public List<String> inOrder() {
+        return IntStream.range(0, table.heading().cells().size())
+                .mapToObj(at -> fields.stream()
+                        .filter(field -> column(field) == at)
+                        .findFirst()
+                        .orElse(""))
+                .toList();
+    }
+
+    /** The headings as they stand, for a sentence. */
+    public String shown() {
+        return IntStream.range(0, width)
+                .mapToObj(at -> "'" + words(at) + "'")
+                .filter(words -> !words.equals("''"))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** How to say in the settings under which heading a field stands. */
+    public static String wayToSay(String field, String heading) {
+        return "tables: {columns: {" + field + ": \"" + heading + "\"}} in school.yaml";
+    }
+
+    /** Tells of headings that stand for one field together, that are slips, that are missing; and names the others once. */
+    public void report(String rule, Findings findings) {
+        columns.forEach((field, places) -> {
+            if (places.size() > 1) {
+                findings.error(
+                        rule,
+                        table.heading().place(places.get(1)),
+                        "Two columns could be the " + field.replace('-', ' ') + ": '" + words(places.get(0)) + "' and '"
+                                + words(places.get(1)) + "'.",
+                        words(places.get(0)).equals(words(places.get(1)))
+                                ? "Keep one of the two, or call one otherwise."
+                                : "Say which: " + wayToSay(field, words(places.get(1))) + ".");
+            }
+        });
+        settings.columns().forEach((field, heading) -> {
+            if (fields.contains(field) && !columns.containsKey(field)) {
+                findings.error(
+                        rule,
+                        table.heading().span(),
+                        "school.yaml says that the " + field.replace('-', ' ') + " stands under '" + heading
+                                + "', but no column is called so.",
+                        "The columns are " + shown() + ".");
+            }
+        });
+        Set<String> known = fields.stream()
+                .flatMap(field -> TableWords.headings(field).stream())
+                .collect(Collectors.toSet());
+        List<Integer> left = new ArrayList<>();
+        unknown.forEach(at -> slip(at, known)
+                .ifPresentOrElse(
+                        near -> findings.error(
+                                rule,
+                                table.heading().place(at),
+                                "'" + words(at) + "' is not known here.",
+                                "Did you mean '" + near + "'? Known: " + String.join(", ", fields) + "."),
+                        () -> left.add(at)));
+        note(left, rule, findings);
+    }
+
+    private Optional<String> slip(int at, Collection<String> known) {
+        return Nearest.slip(TableWords.fold(words(at)), known);
+    }
+
+    private void note(List<Integer> left, String rule, Findings findings) {
+        List<Integer> filled = left.stream().filter(at -> !isEmpty(table, at)).toList();
+        if (filled.isEmpty()) {
+            return;
+        }
+        String names = filled.stream()
+                .map(at -> words(at).isEmpty() ? "one without a heading" : "'" + words(at) + "'")
+                .collect(Collectors.joining(", "));
+        findings.note(
+                rule,
+                table.heading().place(filled.get(0)),
+                filled.size() == 1
+                        ? "This column was left alone: " + names + "."
+                        : "These columns were left alone: " + names + ".",
+                "Read were: "
+                        + columns.keySet().stream()
+                                .map(field -> "'" + words(column(field)) + "'")
+                                .collect(Collectors.joining(", "))
+                        + ".");
+    }
+}

@@ -1,0 +1,80 @@
+package org.drillwright.table;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** The words of several languages by which tables name their columns, and in which some of the cells are written. */
+public final class TableWords {
+
+    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]+");
+
+    private static final Map<String, Set<String>> HEADINGS = load("headings.words");
+    private static final Map<String, Set<String>> VALUES = load("values.words");
+
+    private TableWords() {}
+
+    /** The fields that a table of this program can have. */
+    public static List<String> fields() {
+        return List.copyOf(HEADINGS.keySet());
+    }
+
+    /** Words that a column of a field may be called by, folded. */
+    static Set<String> headings(String field) {
+        return HEADINGS.getOrDefault(field, Set.of());
+    }
+
+    /** The own word that a cell of a column stands for. */
+    public static Optional<String> value(String field, String written) {
+        String folded = fold(written);
+        return VALUES.entrySet().stream()
+                .filter(entry -> entry.getKey().startsWith(field + " "))
+                .filter(entry -> entry.getValue().contains(folded))
+                .map(entry -> entry.getKey().substring(field.length() + 1))
+                .findFirst();
+    }
+
+    /** Small letters and figures alone, without accents. */
+    static String fold(String word) {
+        String apart = Normalizer.normalize(word, Normalizer.Form.NFD);
+        return BETWEEN.matcher(MARKS.matcher(apart).replaceAll(""))
+                .replaceAll("")
+                .toLowerCase(Locale.ROOT);
+    }
+
+    private static Map<String, Set<String>> load(String name) {
+        try (InputStream in = TableWords.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is missing");
+            }
+            Map<String, Set<String>> words = new LinkedHashMap<>();
+            new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .map(line -> line.split(":", 2))
+                    .forEach(line -> words.put(line[0].strip(), folded(line[1])));
+            return words;
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+
+    private static Set<String> folded(String words) {
+        return Arrays.stream(words.split(","))
+                .map(TableWords::fold)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+}

@@ -1,0 +1,5 @@
+/** Tables as spreadsheets write them: their bytes, separators, headings and dates. */
+@NullMarked
+package org.drillwright.table;
+
+import org.jspecify.annotations.NullMarked;

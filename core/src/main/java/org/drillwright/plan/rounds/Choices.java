@@ -349,7 +349,8 @@ final class Choices {
     private boolean isWrong(int third, int middle, int partner) {
         return !problem.isStudent(partner)
                 || problem.areApart(third, partner)
-                || (problem.novices(round).get(middle) && !problem.novices(round).get(partner));
+                || (problem.novices(round).get(middle)
+                        && !problem.novices(round).get(partner));
     }
 
     private int[] row(int[] mates) {

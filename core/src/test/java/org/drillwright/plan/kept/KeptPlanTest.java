@@ -145,12 +145,7 @@ class KeptPlanTest {
     @Test
     void eyes_and_the_middle_of_a_three_are_kept() {
         Group watched = new Group(
-                Group.Kind.WATCHED,
-                1,
-                List.of("Ash", "Bo"),
-                Optional.empty(),
-                Optional.of("Marlow"),
-                Optional.empty());
+                Group.Kind.WATCHED, 1, List.of("Ash", "Bo"), Optional.empty(), Optional.of("Marlow"), Optional.empty());
         Group three = new Group(
                 Group.Kind.THREE,
                 2,

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.attendance.Presence;
-import org.drillwright.record.SpreadsheetCell;
+import org.drillwright.table.SpreadsheetCell;
 
 /** Who came, for a terminal and for a spreadsheet; in the order of the roster, whoever came more. */
 public final class AttendanceText {

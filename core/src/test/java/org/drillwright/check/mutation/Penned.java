@@ -102,7 +102,9 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
         }
         if (name.startsWith("send it to ")) {
             String line = name.replaceFirst("send it to ", "").replaceAll(" \\(.*", "");
-            return List.of(replaced(sent(line)));
+            String there = sent(line);
+            // 'Over the hand' names a line of its own.
+            return List.of(replaced(there), replaced(there.replaceFirst("(?i) (over|under) the (hand|wrist|arm)", "")));
         }
         if (name.startsWith("name a place")) {
             return List.of(replaced(words.replaceFirst("(the )?thigh", name.substring(name.indexOf(": ") + 2))));
@@ -182,8 +184,8 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
                 List.of(
                         replaced(composed("Attack")),
                         replaced(composed("Attack with a cut")),
-                        replaced(
-                                words.replaceFirst("(?i)(counter-)?riposte|remise|redouble(ment)?|reprise", "attack")));
+                        replaced(words.replaceFirst("(?i)(counter-)?riposte|remise|redouble(ment)?|reprise", "attack")),
+                        replaced(words.replaceFirst("(?i)(the |a )?(counter-)?riposte by (a )?", "a ")));
             case "call it a riposte" -> List.of(replaced(words.replaceFirst("(?i)counter-riposte", "Riposte")));
             case "name the line it ends in", "name the line of the parry", "hit in the line of the contact" ->
                 List.of(replaced(sent(lineTold())));
@@ -308,7 +310,10 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
         UnaryOperator<String> place = text -> text.replaceFirst(
                 "the (head|flank|chest|shoulder|belly|(in|out)side( cheek)?|cheek)|flank|head", there);
         String bare = there.replaceFirst("^the ", "");
-        return line.find() ? line.replaceFirst(bare) : place.apply(words);
+        String placed = place.apply(words);
+        return line.find()
+                ? line.replaceFirst(bare)
+                : placed.equals(words) ? words.replaceFirst("(?<= )(in|out)side\\b", "to " + there) : placed;
     }
 
     /** The line that the finding tells as the one where it would go. */
@@ -331,7 +336,10 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
         String told = words.toLowerCase(Locale.ROOT);
         String steps = told.contains("advance") ? "Advance, then " : "";
         String stroke = told.contains("feint") ? "Feint of " + small(name) : name;
-        String there = line.find() ? " to the " + line.group() : "";
+        Matcher arm = Pattern.compile("forearm|hand|wrist|elbow").matcher(told);
+        String place = line.find() ? line.group() : "";
+        String limb = arm.find() && place.contains(" ") ? arm.group() + ", " : "";
+        String there = place.isEmpty() ? "" : " to the " + limb + place;
         return (steps.isEmpty() ? stroke : steps + small(stroke))
                 + there
                 + (told.contains("lung") ? " with a lunge" : "");

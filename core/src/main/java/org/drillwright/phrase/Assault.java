@@ -81,6 +81,10 @@ final class Assault {
             boolean bare = strike.role() == Role.EXTENSION && !strike.feint() && !lunges;
             judgeLine(before, strike, line, bare ? touches(set.measure(), sighting.reach()) : Fact.of(true));
         }
+        if (sighting.reachesAnArmThatIsOut()) {
+            Fact<Boolean> out = before.of(moment.other()).extended();
+            ledger.asks("arm", out.isKnown(), out.since());
+        }
         boolean meant = judgeReach(set, strike, sighting.reach(), lunges, wasLunged, standing);
         return after(before, set, strike, line, meant, sighting);
     }

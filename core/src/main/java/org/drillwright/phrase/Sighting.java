@@ -217,9 +217,22 @@ final class Sighting {
         return offTarget().isPresent() || goesRoundTheGuard();
     }
 
-    /** The greatest measure from which it arrives: hand and forearm are one foot action nearer at épée. */
+    /**
+     * The greatest measure from which it arrives: hand and forearm are one foot action nearer, at épée always, at sabre where the
+     * arm is out (Waite 1880, p. 53, 75: who cuts at the wrist that comes stays out of reach).
+     */
     int reach() {
-        boolean arm = strike.aim().target().map(Target::isOfTheArm).orElse(false);
-        return arm && setting.weapon() == Weapon.EPEE ? 1 : 0;
+        boolean near = setting.weapon() == Weapon.EPEE
+                || (setting.isSabre() && !state.of(by.other()).extended().is(false));
+        return near && isAtArm() ? 1 : 0;
+    }
+
+    /** Whether it hangs on the partner's arm from how far it arrives. */
+    boolean reachesAnArmThatIsOut() {
+        return setting.isSabre() && isAtArm();
+    }
+
+    private boolean isAtArm() {
+        return strike.aim().target().map(Target::isOfTheArm).orElse(false);
     }
 }

@@ -1,6 +1,7 @@
 package org.drillwright.print.pdf;
 
 import java.io.IOException;
+import java.util.List;
 import org.drillwright.print.text.Typeface;
 import org.drillwright.print.text.Visual;
 
@@ -12,10 +13,16 @@ final class Kerned {
 
     private Kerned() {}
 
-    /** @param rightToLeft whether the line is read so */
-    static void show(String text, boolean rightToLeft, EmbeddedFace face, Operators page) throws IOException {
+    /**
+     * @param joint what is written behind it, beyond its end; may be empty
+     * @param rightToLeft whether the line is read so
+     */
+    static void show(String run, String joint, boolean rightToLeft, EmbeddedFace face, Operators page)
+            throws IOException {
+        String text = run + joint;
         if (Visual.isNeeded(text, rightToLeft)) {
-            placed(Visual.of(text, rightToLeft), face, page);
+            double beyond = rightToLeft ? face.measures().width(joint) : 0;
+            placed(Visual.of(text, rightToLeft), beyond, face, page);
             return;
         }
         Typeface measures = face.measures();
@@ -34,26 +41,35 @@ final class Kerned {
         page.put('>').put(']').op("TJ");
     }
 
-    /** Glyphs in the order of reading, each with the pen moved to its place: so they are copied and read aloud aright. */
-    private static void placed(Visual visual, EmbeddedFace face, Operators page) throws IOException {
-        int count = visual.codePoints().size();
-        double[] lefts = new double[count + 1];
+    /**
+     * Glyphs in the order of reading, each with the pen moved to its place: so they are copied and read aloud aright.
+     *
+     * @param beyond how far it begins before its place
+     */
+    private static void placed(Visual visual, double beyond, EmbeddedFace face, Operators page) throws IOException {
+        Typeface measures = face.measures();
+        List<Integer> codePoints = visual.codePoints();
+        int count = codePoints.size();
+        int[] seen = new int[count];
         for (int at = 0; at < count; at++) {
-            lefts[visual.places().get(at) + 1] =
-                    face.measures().advance(visual.codePoints().get(at));
+            seen[visual.places().get(at)] = at;
         }
+        double[] lefts = new double[count];
+        double end = -beyond;
         for (int place = 0; place < count; place++) {
-            lefts[place + 1] += lefts[place];
+            boolean follows = place > 0 && seen[place] == seen[place - 1] + 1;
+            double shift = follows ? measures.kerning(codePoints.get(seen[place] - 1), codePoints.get(seen[place])) : 0;
+            lefts[seen[place]] = end + shift;
+            end = lefts[seen[place]] + measures.advance(codePoints.get(seen[place]));
         }
         page.put('[');
         double pen = 0;
         for (int at = 0; at < count; at++) {
-            double left = lefts[visual.places().get(at)];
-            if (left != pen) {
-                page.number((left - pen) * THOUSANDTHS);
+            if (lefts[at] != pen) {
+                page.number((lefts[at] - pen) * THOUSANDTHS);
             }
-            page.put('<').hex(face.glyph(visual.codePoints().get(at))).put('>');
-            pen = lefts[visual.places().get(at) + 1];
+            page.put('<').hex(face.glyph(codePoints.get(at))).put('>');
+            pen = lefts[at] + measures.advance(codePoints.get(at));
         }
         page.put(']').op("TJ");
     }

@@ -60,7 +60,7 @@ final class MarkPen {
         grey(text.ink(), true);
         page.put('/').word(face.name().getName()).number(text.size()).op("Tf");
         place(text);
-        Kerned.show(text.text() + joint, text.span().rightToLeft(), face, page);
+        Kerned.show(text.text(), joint, text.span().rightToLeft(), face, page);
         page.op("ET");
     }
 

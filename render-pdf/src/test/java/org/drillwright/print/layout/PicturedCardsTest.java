@@ -173,6 +173,23 @@ class PicturedCardsTest {
         assertEquals(3, Flat.figures(back).size());
     }
 
+    /** No column of single words: a picture leaves beside it 100 points at 10, and so some twenty letters of the face. */
+    @ParameterizedTest
+    @EnumSource(names = {"A6", "INDEX_4X6", "QUARTER_LETTER", "A5", "INDEX_5X8", "HALF_LETTER"})
+    void wordsBesideAPictureHaveRoomForSomeTwentyLetters(CardSize size) {
+        Subject drill = Example.drill("parry-of-quarte");
+        Frame back = lay(drill, size, Back.PICTURES, Language.ENGLISH)
+                .cards()
+                .get(0)
+                .back()
+                .orElseThrow();
+        Grid grid = Grid.of(size);
+        for (Node.Figure figure : Flat.figures(back)) {
+            double room = figure.box().x() - grid.axis();
+            assertTrue(room >= 10 * grid.scale().small().size(), () -> "room " + room);
+        }
+    }
+
     @Test
     void aBackShowsTheStrokesOfACountSideBySideOnOneFloor() {
         Replay replay = Told.count(

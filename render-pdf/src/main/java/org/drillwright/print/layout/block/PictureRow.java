@@ -22,6 +22,9 @@ public final class PictureRow {
     /** Of the size of the words, between a picture and what is beside it. */
     private static final double GAP = 0.7;
 
+    /** Words beside a picture have at least so much room, in sizes of their type: some twenty letters. */
+    private static final double WORDS = 10;
+
     private final Press press;
     private final Grid grid;
     private final double pad;
@@ -34,15 +37,17 @@ public final class PictureRow {
         this.gap = GAP * press.scale().small().size();
     }
 
-    /** @param width of the picture, in points; 0 for none */
+    /** @param width of the picture at most, in points; 0 for none */
     public static Slab of(String numeral, Picture picture, double width, Press press) {
         PictureRow row = new PictureRow(press);
         if (width == 0) {
             return row.slab(numeral, row.words(picture.alternative(), row.grid.besideNumbers()), List.of());
         }
         if (picture.strokes().isEmpty()) {
-            Setting words = row.words(picture.gist(), row.grid.besideNumbers() - width - row.gap);
-            return row.slab(numeral, words, row.sideBySide(List.of(picture), width, row.pad));
+            double least = WORDS * press.scale().small().size();
+            double drawn = Math.min(width, row.grid.besideNumbers() - row.gap - least);
+            Setting words = row.words(picture.gist(), row.grid.besideNumbers() - drawn - row.gap);
+            return row.slab(numeral, words, row.sideBySide(List.of(picture), drawn, row.pad));
         }
         Setting words = row.words(picture.gist(), row.grid.besideNumbers());
         return row.slab(numeral, words, row.sideBySide(picture.strokes(), width, 2 * row.pad + words.height()));

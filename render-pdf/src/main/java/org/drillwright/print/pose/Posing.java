@@ -1,9 +1,6 @@
 package org.drillwright.print.pose;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Line;
@@ -43,27 +40,14 @@ public final class Posing {
         this.stands = new Stands(scene);
     }
 
-    /** Scenes posed lately: many drills of a school share their guards and their strokes, and a search takes milliseconds. */
-    private static final Map<Scene, Pose> LATELY = Collections.synchronizedMap(new Latest());
-
-    private static final class Latest extends LinkedHashMap<Scene, Pose> {
-
-        private static final long serialVersionUID = 1;
-        private static final int MOST = 1000;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Scene, Pose> eldest) {
-            return size() > MOST;
-        }
-    }
+    /** Many drills of a school share their guards and their strokes, and a search takes milliseconds. */
+    private static final Latest<Scene, Pose> LATELY = new Latest<>(1000);
 
     /** Who stands how at the end of the last stroke of a count, or at its end if there was none. */
     public static Pose of(Scene scene) {
-        return Optional.ofNullable(LATELY.get(scene)).orElseGet(() -> {
+        return LATELY.of(scene, () -> {
             Posing posing = new Posing(scene);
-            Pose found = scene.partner() ? posing.pair() : posing.alone();
-            LATELY.put(scene, found);
-            return found;
+            return scene.partner() ? posing.pair() : posing.alone();
         });
     }
 

@@ -1,23 +1,34 @@
 package org.drillwright.print.diagram.stage;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Segment;
 
-/** Marks with all lengths to a hundredth of a point, 3.5 µm: no printer shows less, and equal pictures are equal. */
+/**
+ * Marks with all lengths to a hundredth of a point, 3.5 µm: no printer shows less, and equal pictures are equal. A part of a
+ * body is drawn up to five times, as halo, outline and area: what is the same of it is kept once.
+ */
 final class Rounded {
 
     private static final double HUNDREDTHS = 100;
 
+    private final Map<Segment, Segment> kept = new HashMap<>();
+
     private Rounded() {}
 
     static List<Mark> marks(List<Mark> marks) {
-        return marks.stream().map(Rounded::mark).toList();
+        return new Rounded().all(marks);
     }
 
-    private static Mark mark(Mark mark) {
+    private List<Mark> all(List<Mark> marks) {
+        return marks.stream().map(this::mark).toList();
+    }
+
+    private Mark mark(Mark mark) {
         if (mark instanceof Mark.Named named) {
-            return new Mark.Named(named.name(), marks(named.marks()));
+            return new Mark.Named(named.name(), all(named.marks()));
         }
         if (mark instanceof Mark.Line line) {
             return new Mark.Line(
@@ -35,8 +46,11 @@ final class Rounded {
         return mark;
     }
 
-    private static List<Segment> outline(List<Segment> outline) {
-        return outline.stream().map(Rounded::segment).toList();
+    private List<Segment> outline(List<Segment> outline) {
+        return outline.stream()
+                .map(Rounded::segment)
+                .map(segment -> kept.computeIfAbsent(segment, same -> same))
+                .toList();
     }
 
     private static Segment segment(Segment segment) {

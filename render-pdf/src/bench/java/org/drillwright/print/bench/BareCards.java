@@ -9,8 +9,10 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -20,6 +22,7 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.PDNumberTreeNode;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -30,6 +33,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.util.Matrix;
 
 /**
@@ -48,6 +53,7 @@ public final class BareCards {
     private final PDType0Font[] fonts;
     private final PDStructureTreeRoot tree = new PDStructureTreeRoot();
     private final Deque<PDStructureNode> open = new ArrayDeque<>();
+    private final List<PDFormXObject> forms = new ArrayList<>();
     private final Map<Integer, PDParentTreeValue> parents = new HashMap<>();
 
     private BareCards(DataInputStream in, PDDocument document) throws IOException {
@@ -142,6 +148,9 @@ public final class BareCards {
             case Recorded.TEXT -> text(stream);
             case Recorded.LINE -> line(stream);
             case Recorded.SHAPE -> shape(stream);
+            case Recorded.CONTOUR -> contour(stream);
+            case Recorded.FORM -> form(page, content);
+            case Recorded.SHOW -> show(stream);
             default -> throw new IOException("no such record: " + next);
         }
     }
@@ -155,6 +164,8 @@ public final class BareCards {
         parent.appendKid(element);
         if ("Figure".equals(type)) {
             element.setAlternateDescription(more);
+        } else if ("Span".equals(type)) {
+            element.setActualText(more);
         } else if (!more.isEmpty()) {
             PDTableAttributeObject table = new PDTableAttributeObject();
             table.setScope(more);
@@ -200,6 +211,51 @@ public final class BareCards {
         float fill = in.readFloat();
         float width = in.readFloat();
         float ink = in.readFloat();
+        segments(stream);
+        stream.closePath();
+        if (fill >= 0) {
+            stream.setNonStrokingColor(fill);
+        }
+        if (width >= 0) {
+            stream.setLineWidth(width);
+            stream.setStrokingColor(ink);
+        }
+        paint(fill >= 0, width >= 0, stream);
+    }
+
+    private void contour(PDPageContentStream stream) throws IOException {
+        float width = in.readFloat();
+        float ink = in.readFloat();
+        segments(stream);
+        stream.setLineCapStyle(1);
+        stream.setLineJoinStyle(1);
+        stream.setLineWidth(width);
+        stream.setStrokingColor(ink);
+        stream.stroke();
+    }
+
+    private void form(PDPage page, COSArray content) throws IOException {
+        PDAppearanceStream form = new PDAppearanceStream(document);
+        form.setBBox(new PDRectangle(in.readFloat(), in.readFloat()));
+        form.setResources(new PDResources());
+        OutputStream packed = form.getStream().createOutputStream(COSName.FLATE_DECODE);
+        try (PDPageContentStream stream = new PDPageContentStream(document, form, packed)) {
+            for (int next = in.readByte(); next != Recorded.FORM_END; next = in.readByte()) {
+                step(next, page, content, stream);
+            }
+        }
+        forms.add(form);
+    }
+
+    private void show(PDPageContentStream stream) throws IOException {
+        PDFormXObject form = forms.get(in.readInt());
+        stream.saveGraphicsState();
+        stream.transform(Matrix.getTranslateInstance(in.readFloat(), in.readFloat()));
+        stream.drawForm(form);
+        stream.restoreGraphicsState();
+    }
+
+    private void segments(PDPageContentStream stream) throws IOException {
         int segments = in.readShort();
         for (int at = 0; at < segments; at++) {
             switch (in.readByte()) {
@@ -215,15 +271,6 @@ public final class BareCards {
                             in.readFloat());
             }
         }
-        stream.closePath();
-        if (fill >= 0) {
-            stream.setNonStrokingColor(fill);
-        }
-        if (width >= 0) {
-            stream.setLineWidth(width);
-            stream.setStrokingColor(ink);
-        }
-        paint(fill >= 0, width >= 0, stream);
     }
 
     private static void paint(boolean fill, boolean stroke, PDPageContentStream stream) throws IOException {

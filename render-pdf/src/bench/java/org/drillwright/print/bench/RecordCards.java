@@ -5,7 +5,9 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
@@ -20,6 +22,10 @@ import org.drillwright.print.text.Typeface;
 public final class RecordCards {
 
     private final DataOutputStream out;
+
+    /** Pictures that were noted, each once, as the program writes each once. */
+    private final Map<List<Mark>, Integer> forms = new HashMap<>();
+
     private double height;
 
     private RecordCards(DataOutputStream out) {
@@ -43,9 +49,7 @@ public final class RecordCards {
         out.writeByte(Recorded.PAGE);
         floats(card.width(), card.height());
         out.writeByte(Recorded.ARTIFACT);
-        for (Mark mark : card.backdrop()) {
-            mark(mark, "");
-        }
+        marks(card.backdrop());
         out.writeByte(Recorded.MARKED_END);
         for (Node node : card.content()) {
             node(node);
@@ -64,18 +68,48 @@ public final class RecordCards {
             element(words.role());
             words(words.lines());
             out.writeByte(Recorded.ELEMENT_END);
-        } else if (node instanceof Node.Figure figure) {
+        } else if (node instanceof Node.Sign sign) {
             out.writeByte(Recorded.ELEMENT);
-            out.writeUTF("Figure");
-            out.writeUTF(figure.alternative());
+            out.writeUTF("Span");
+            out.writeUTF(sign.said());
             out.writeByte(Recorded.MARKED);
-            for (Mark mark : figure.marks()) {
-                mark(mark, "");
-            }
+            marks(sign.marks());
             out.writeByte(Recorded.MARKED_END);
             out.writeByte(Recorded.ELEMENT_END);
+        } else if (node instanceof Node.Figure figure) {
+            figure(figure);
         } else {
             throw new IllegalStateException("a card by itself has no " + node);
+        }
+    }
+
+    private void figure(Node.Figure figure) throws IOException {
+        Integer form = forms.get(figure.marks());
+        if (form == null) {
+            form = forms.size();
+            forms.put(figure.marks(), form);
+            out.writeByte(Recorded.FORM);
+            floats(figure.box().width(), figure.box().height());
+            double page = height;
+            height = figure.box().height();
+            marks(figure.marks());
+            height = page;
+            out.writeByte(Recorded.FORM_END);
+        }
+        out.writeByte(Recorded.ELEMENT);
+        out.writeUTF("Figure");
+        out.writeUTF(figure.alternative());
+        out.writeByte(Recorded.MARKED);
+        out.writeByte(Recorded.SHOW);
+        out.writeInt(form);
+        floats(figure.box().x(), height - figure.box().bottom());
+        out.writeByte(Recorded.MARKED_END);
+        out.writeByte(Recorded.ELEMENT_END);
+    }
+
+    private void marks(List<Mark> marks) throws IOException {
+        for (Mark mark : marks) {
+            mark(mark, "");
         }
     }
 
@@ -109,6 +143,12 @@ public final class RecordCards {
             floats(line.ink().lightness());
         } else if (mark instanceof Mark.Shape shape) {
             shape(shape);
+        } else if (mark instanceof Mark.Contour contour) {
+            out.writeByte(Recorded.CONTOUR);
+            floats(contour.width(), contour.ink().lightness());
+            segments(contour.path());
+        } else if (mark instanceof Mark.Named named) {
+            marks(named.marks());
         }
     }
 
@@ -117,8 +157,12 @@ public final class RecordCards {
         floats(shape.fill().map(Ink::lightness).orElse(-1.0));
         floats(shape.stroke().map(Mark.Stroke::width).orElse(-1.0));
         floats(shape.stroke().map(stroke -> stroke.ink().lightness()).orElse(-1.0));
-        out.writeShort(shape.outline().size());
-        for (Segment segment : shape.outline()) {
+        segments(shape.outline());
+    }
+
+    private void segments(List<Segment> segments) throws IOException {
+        out.writeShort(segments.size());
+        for (Segment segment : segments) {
             if (segment instanceof Segment.Start start) {
                 out.writeByte(1);
                 floats(start.x(), height - start.y());

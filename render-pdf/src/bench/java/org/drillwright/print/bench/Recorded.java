@@ -19,6 +19,10 @@ final class Recorded {
     static final int TEXT = 8;
     static final int LINE = 9;
     static final int SHAPE = 10;
+    static final int CONTOUR = 11;
+    static final int FORM = 12;
+    static final int FORM_END = 13;
+    static final int SHOW = 14;
 
     private Recorded() {}
 

@@ -2,6 +2,8 @@ package org.drillwright.print.page;
 
 import java.util.List;
 import org.drillwright.print.frame.Face;
+import org.drillwright.print.frame.Ink;
+import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Setting;
@@ -38,6 +40,11 @@ public record Type(Typefaces faces, double size) {
 
     public double capHeight() {
         return faces.of(Face.REGULAR).capHeight() * size;
+    }
+
+    /** Words on one line, from a place on their baseline. */
+    public Mark.Text line(Face face, String words, double x, double baseline) {
+        return new Mark.Text(x, baseline, size, face, words, Ink.BLACK);
     }
 
     public Setting set(Face face, String words, double x, double top, double width) {

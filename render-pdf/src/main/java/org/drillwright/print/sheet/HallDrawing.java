@@ -72,7 +72,7 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale) {
         marks.add(new Mark.Line(end, y - 2 * TICK, end, y, 1, Ink.BLACK));
         String words = "5 m";
         double left = (x + end - small.width(Face.REGULAR, words)) / 2;
-        marks.add(new Mark.Text(left, y - 2 * TICK, small.size(), Face.REGULAR, words, Ink.BLACK));
+        marks.add(small.line(Face.REGULAR, words, left, y - 2 * TICK));
     }
 
     private void lane(int at, List<Mark> marks) {
@@ -91,13 +91,8 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale) {
                 "/", floor.places().get(at).stream().map(String::valueOf).toList());
         double size = Math.min(PLACE, 0.7 * Math.min(box.width(), box.height()));
         Type set = new Type(type.faces(), size);
-        marks.add(new Mark.Text(
-                x(lane, 0) - set.width(Face.BOLD, places) / 2,
-                y(lane, 0) + set.capHeight() / 2,
-                size,
-                Face.BOLD,
-                places,
-                Ink.BLACK));
+        marks.add(set.line(
+                Face.BOLD, places, x(lane, 0) - set.width(Face.BOLD, places) / 2, y(lane, 0) + set.capHeight() / 2));
     }
 
     /** Along a lane: -1 where one stands, 1 where the other does, 0 between them. */

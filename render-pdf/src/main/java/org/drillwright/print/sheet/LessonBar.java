@@ -82,7 +82,7 @@ record LessonBar(ClassPlan plan, HandType type, double width) {
         double gap = 4;
         if (set.width(face, words) + 2 * gap <= x(part.length())) {
             double baseline = (HEIGHT + set.capHeight()) / 2;
-            marks.add(new Mark.Text(x + gap, baseline, set.size(), face, words, Ink.BLACK));
+            marks.add(set.line(face, words, x + gap, baseline));
         }
     }
 
@@ -99,7 +99,7 @@ record LessonBar(ClassPlan plan, HandType type, double width) {
             double wide = small.width(Face.REGULAR, words);
             double left = Math.max(0, Math.min(width - wide, x - wide / 2));
             marks.add(new Mark.Line(x, HEIGHT, x, HEIGHT + 3, Press.THIN, Ink.BLACK));
-            marks.add(new Mark.Text(left, HEIGHT + 3 + small.size(), small.size(), Face.REGULAR, words, Ink.BLACK));
+            marks.add(small.line(Face.REGULAR, words, left, HEIGHT + 3 + small.size()));
         }
     }
 }

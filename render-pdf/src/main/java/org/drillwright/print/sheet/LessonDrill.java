@@ -85,7 +85,7 @@ record LessonDrill(HandType type, double width) {
     }
 
     private static Node line(Type type, Face face, String words, double x, double baseline) {
-        return new Node.Words(Role.PARAGRAPH, List.of(new Mark.Text(x, baseline, type.size(), face, words, Ink.BLACK)));
+        return new Node.Words(Role.PARAGRAPH, List.of(type.line(face, words, x, baseline)));
     }
 
     private Block counts(Drill drill, int from, int end) {

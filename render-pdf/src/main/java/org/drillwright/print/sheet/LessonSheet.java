@@ -82,7 +82,7 @@ public final class LessonSheet {
         double x = width - small.width(Face.REGULAR, begins);
         Node begin = new Node.Words(
                 Role.PARAGRAPH,
-                List.of(new Mark.Text(x, type.heading().size(), small.size(), Face.REGULAR, begins, Ink.BLACK)));
+                List.of(small.line(Face.REGULAR, begins, x, type.heading().size())));
         List<Node> both = new ArrayList<>(title.nodes());
         both.add(begin);
         flow.add(new Block(title.height() - 6, title.marks(), both));

@@ -175,8 +175,7 @@ public final class ProgressSheet {
     }
 
     private static Node words(Role role, Type set, Face face, String words, double x, double baseline) {
-        List<Mark.Text> lines =
-                words.isEmpty() ? List.of() : List.of(new Mark.Text(x, baseline, set.size(), face, words, Ink.BLACK));
+        List<Mark.Text> lines = words.isEmpty() ? List.of() : List.of(set.line(face, words, x, baseline));
         return new Node.Words(role, lines);
     }
 }

@@ -132,7 +132,7 @@ record GridPage(
         List<Node> cells = new ArrayList<>();
         cells.add(new Node.Words(
                 Role.COLUMN_HEAD,
-                List.of(text(small, Face.REGULAR, "Round", notice.sheet().margin(), baseline))));
+                List.of(small.line(Face.REGULAR, "Round", notice.sheet().margin(), baseline))));
         for (int at = 0; at < rounds.size(); at++) {
             List<Mark.Text> lines = new ArrayList<>();
             if (begins(at)) {
@@ -167,19 +167,15 @@ record GridPage(
             Type sign = place.times(SIGN);
             double wide = place.width(face(cell), cell.place());
             double x = x(round) + (column - wide - sign.width(Face.REGULAR, cell.sign())) / 2;
-            words.add(text(place, face(cell), cell.place(), x, baseline));
+            words.add(place.line(face(cell), cell.place(), x, baseline));
             if (!cell.sign().isEmpty()) {
-                words.add(text(sign, Face.REGULAR, cell.sign(), x + wide, baseline - RAISED * place.size()));
+                words.add(sign.line(Face.REGULAR, cell.sign(), x + wide, baseline - RAISED * place.size()));
             }
         }
         return new Node.Words(Role.CELL, words);
     }
 
     private Mark.Text centred(Type type, Face face, String words, int round, double baseline) {
-        return text(type, face, words, x(round) + (column - type.width(face, words)) / 2, baseline);
-    }
-
-    private static Mark.Text text(Type type, Face face, String words, double x, double baseline) {
-        return new Mark.Text(x, baseline, type.size(), face, words, Ink.BLACK);
+        return type.line(face, words, x(round) + (column - type.width(face, words)) / 2, baseline);
     }
 }

@@ -176,6 +176,6 @@ final class LinesPage {
     }
 
     private static Node words(Type type, Face face, String words, double x, double baseline, Role role) {
-        return new Node.Words(role, List.of(new Mark.Text(x, baseline, type.size(), face, words, Ink.BLACK)));
+        return new Node.Words(role, List.of(type.line(face, words, x, baseline)));
     }
 }

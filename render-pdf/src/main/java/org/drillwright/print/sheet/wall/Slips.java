@@ -107,9 +107,8 @@ final class Slips {
         double baseline = name.lines().isEmpty() ? NAME : name.lines().get(0).baseline();
         List<Node> nodes = new ArrayList<>();
         nodes.add(new Node.Words(Role.PARAGRAPH, name.lines()));
-        nodes.add(new Node.Words(
-                Role.PARAGRAPH,
-                List.of(new Mark.Text(PAD + inner - keyed, baseline, SMALL, Face.REGULAR, key, Ink.BLACK))));
+        nodes.add(
+                new Node.Words(Role.PARAGRAPH, List.of(small.line(Face.REGULAR, key, PAD + inner - keyed, baseline))));
         double top = 0.4 * PAD + name.height();
         List<Block> entries = rounds.stream().map(round -> entry(person, round)).toList();
         double half = 0;
@@ -129,7 +128,7 @@ final class Slips {
         String figures = String.valueOf(round.number());
         Setting words = type.set(Face.REGULAR, said(person, round), number, 0, column() - number);
         List<Mark.Text> lines = new ArrayList<>();
-        lines.add(new Mark.Text(0, words.lines().get(0).baseline(), WORDS, Face.BOLD, figures, Ink.BLACK));
+        lines.add(type.line(Face.BOLD, figures, 0, words.lines().get(0).baseline()));
         lines.addAll(words.lines());
         return new Block(words.height(), List.of(), List.of(new Node.Words(Role.PARAGRAPH, lines)));
     }

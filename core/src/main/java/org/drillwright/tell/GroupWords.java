@@ -1,5 +1,6 @@
 package org.drillwright.tell;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import org.drillwright.plan.pair.Group;
@@ -47,21 +48,32 @@ public final class GroupWords {
         };
     }
 
-    /** How many repetitions give each of three as many turns as each of two has. */
+    /** Who works with whom in a three, and how many repetitions end with those of the pairs. */
     public static List<String> threes(PairingPlan pairs, ToIntFunction<String> repetitions) {
-        return pairs.rounds().stream()
-                .filter(round -> round.groups().stream().anyMatch(group -> group.kind() == Group.Kind.THREE))
-                .map(Round::drill)
-                .distinct()
-                .map(drill -> drill + ": " + three(repetitions.applyAsInt(drill)))
-                .toList();
+        List<String> said = new ArrayList<>();
+        for (boolean middle : new boolean[] {true, false}) {
+            pairs.rounds().stream()
+                    .filter(round -> round.groups().stream()
+                            .anyMatch(group -> group.kind() == Group.Kind.THREE
+                                    && group.middle().isPresent() == middle))
+                    .map(Round::drill)
+                    .distinct()
+                    .map(drill -> drill + ": " + three(repetitions.applyAsInt(drill), middle))
+                    .forEach(said::add);
+        }
+        return said;
     }
 
-    private static String three(int repetitions) {
-        long fewer = Math.round(repetitions * 2 / 3.0);
-        return fewer == 0 || fewer == repetitions
-                ? "a three takes half as long again, for equal turns."
-                : "a three goes through it " + fewer + (fewer == 1 ? " time" : " times") + " in each role, not "
-                        + repetitions + ", to end with the others.";
+    /** The one in the middle works four turns of four, so twice as long; three alike three of which each counts one. */
+    private static String three(int repetitions, boolean middle) {
+        String turns = middle
+                ? "in a three the one in the middle leads each of the others, then each of them leads; whoever waits counts"
+                : "in a three the first leads the second, the second the third, the third the first; whoever waits counts";
+        long fewer = middle ? Math.round(repetitions / 2.0) : Math.round(repetitions * 2 / 3.0);
+        return turns
+                + (fewer == 0 || fewer == repetitions
+                        ? middle ? ". It takes twice as long." : ". It takes half as long again."
+                        : ", " + fewer + (fewer == 1 ? " time" : " times") + " in each role, not " + repetitions
+                                + ", to end with the others.");
     }
 }

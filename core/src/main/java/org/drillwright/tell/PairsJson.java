@@ -54,6 +54,9 @@ public final class PairsJson {
         json.writeStringField("kind", group.kind().word());
         json.writeNumberField("place", group.place());
         JsonText.texts(json, "people", group.people().stream().map(names::of).toList());
+        if (group.people().size() > 1) {
+            json.writeStringField("first", names.of(group.people().get(0)));
+        }
         if (group.helper().isPresent()) {
             json.writeStringField("helper", names.of(group.helper().get()));
         }

@@ -17,6 +17,7 @@ public final class PairsText {
     public static String of(ClassPlan plan, PairingPlan pairs, Standing standing, Naming names) {
         Page page = new Page();
         page.line(ClassHead.of(plan) + ", " + Page.counted(pairs.rounds().size(), "round") + " of partners.");
+        page.line("Whoever is named first leads first.");
         plan.remarks().forEach(remark -> page.wrapped("", remark));
         for (Round round : pairs.rounds()) {
             round(round, plan, pairs, names, page);

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
  * Who works together in a round.
  *
  * @param place on the floor, counted from 1; 0 for solo work, which needs no lane
- * @param people one, two or three students; of a three the one whom the others work with by turns, a partner, and the one who
+ * @param people one, two or three students, whoever leads first before the others; of a three the one whom the others work with by turns, a partner, and the one who
  *     joined them, who counts first
  * @param helper the instructor or assistant who works with them, if one does
  * @param eyes the instructor or assistant who has an eye on them, if one needs to
@@ -95,6 +95,12 @@ public record Group(
         people.stream().filter(name -> !name.equals(at)).forEach(all::add);
         all.add(third);
         return new Group(Kind.THREE, place, all, helper, eyes, alike ? Optional.empty() : Optional.of(at));
+    }
+
+    /** The same with one of two standing first. */
+    Group ledBy(String leader) {
+        List<String> two = people.get(0).equals(leader) ? people : List.of(people.get(1), people.get(0));
+        return new Group(kind, place, two, helper, eyes, middle);
     }
 
     Group of(Kind other) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
+import org.drillwright.plan.rounds.LongestRun;
 import org.drillwright.plan.rounds.Method;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.rounds.Solver;
@@ -34,6 +35,15 @@ public final class Pairing {
                 && request.mode() == Mode.LEARNING
                 && request.played().isEmpty();
         return new Pairing(request, Solver.solve(ProblemMaker.of(request), walk));
+    }
+
+    /**
+     * In how many rounds of a drill nobody need meet twice, those kept apart counted out.
+     *
+     * @param hoped as many as there are if nobody is kept apart, 1 or more
+     */
+    public static int longestRun(PairingRequest request, String drill, int hoped) {
+        return LongestRun.of(ProblemMaker.of(request.on(List.of(drill))), hoped);
     }
 
     private PairingPlan planned() {

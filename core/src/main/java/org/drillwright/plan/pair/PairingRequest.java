@@ -176,6 +176,13 @@ public record PairingRequest(
                 played);
     }
 
+    /** The same with other drills for its rounds. */
+    PairingRequest on(List<String> each) {
+        return new PairingRequest(
+                students, soloists, helpers, apart, levels, mode, movement, ways, knowledge, hands, each, history,
+                played);
+    }
+
     /** Whether a student is new to a drill. */
     public boolean isNew(String person, String drill) {
         return !knowledge.knows(person, drill);

@@ -1,15 +1,12 @@
 package org.drillwright.plan.pair;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.Apart;
@@ -18,7 +15,6 @@ import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Problem;
 import org.drillwright.record.Entry;
-import org.drillwright.record.History;
 
 /** Turns a request into numbers: who may meet, and what each meeting costs. */
 final class ProblemMaker {
@@ -103,18 +99,10 @@ final class ProblemMaker {
     }
 
     private void turns() {
-        int[] turns = new int[students.size()];
-        Set<String> helpers = new HashSet<>(request.helpers());
-        helpers.add(History.INSTRUCTOR);
-        for (Entry entry : request.history().meetings()) {
-            if (helpers.contains(entry.with()) || helpers.contains(entry.person())) {
-                String student = helpers.contains(entry.with()) ? entry.person() : entry.with();
-                number(student).filter(problem::isStudent).ifPresent(at -> turns[at]++);
-            }
-        }
-        int least = Arrays.stream(turns).min().orElse(0);
-        for (int at = 0; at < turns.length; at++) {
-            int had = Math.min(MOST_TURNS, turns[at] - least);
+        List<Integer> turns = new TurnsHad(request.history(), request.helpers()).of(students);
+        int least = turns.stream().min(Comparator.naturalOrder()).orElse(0);
+        for (int at = 0; at < students.size(); at++) {
+            int had = Math.min(MOST_TURNS, turns.get(at) - least);
             String name = students.get(at).name();
             problem.had(Aim.TURNS, at, had + played(name, group -> group.kind() == Group.Kind.HELPED))
                     .had(Aim.BLANKS, at, played(name, group -> group.kind() == Group.Kind.SOLO))

@@ -31,7 +31,7 @@ final class RoundMaker {
         for (int round = 0; round < request.open().size(); round++) {
             rounds.add(maker.round(round, rounds));
         }
-        return new Eyes(request).on(rounds);
+        return Leads.of(request, solution, new Eyes(request).on(rounds));
     }
 
     private Round round(int number, List<Round> before) {

@@ -2,6 +2,7 @@ package org.drillwright.plan.proof;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -167,18 +168,38 @@ public final class Recount {
         Set<String> teach = new HashSet<>(asked.helpers());
         teach.add(History.INSTRUCTOR);
         Map<String, Integer> turns = new HashMap<>();
-        for (Entry entry : meetings()) {
-            if (teach.contains(entry.with())) {
-                turns.merge(entry.person(), 1, Integer::sum);
-            } else if (teach.contains(entry.person())) {
-                turns.merge(entry.with(), 1, Integer::sum);
+        List<String> strangers = new ArrayList<>();
+        for (String name : people.keySet()) {
+            List<LocalDate> days = lastDays(name);
+            long helped = meetings().stream()
+                    .filter(entry -> days.contains(entry.date()))
+                    .filter(entry -> (entry.person().equals(name) && teach.contains(entry.with()))
+                            || (entry.with().equals(name) && teach.contains(entry.person())))
+                    .count();
+            if (days.isEmpty()) {
+                strangers.add(name);
+            } else {
+                turns.put(name, (int) Math.round(6.0 * helped / days.size()));
             }
         }
-        int least = people.keySet().stream()
-                .mapToInt(name -> turns.getOrDefault(name, 0))
-                .min()
-                .orElse(0);
-        people.keySet().forEach(name -> helped.put(name, Math.min(MOST_TURNS, turns.getOrDefault(name, 0) - least)));
+        List<Integer> had = new ArrayList<>(turns.values());
+        Collections.sort(had);
+        int middle = had.isEmpty() ? 0 : had.get((had.size() - 1) / 2);
+        strangers.forEach(name -> turns.put(name, middle));
+        int least = Collections.min(turns.values().isEmpty() ? List.of(0) : turns.values());
+        turns.forEach((name, count) -> helped.put(name, Math.min(MOST_TURNS, count - least)));
+    }
+
+    /** The last six days on which somebody was there. */
+    private List<LocalDate> lastDays(String name) {
+        return asked.history().entries().stream()
+                .filter(entry -> entry.event() != Event.SIGNED_OFF)
+                .filter(entry -> entry.person().equals(name) || entry.with().equals(name))
+                .map(Entry::date)
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .limit(6)
+                .toList();
     }
 
     private void pastMeetings() {

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,8 +15,9 @@ import java.util.Set;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.plan.lesson.DrillLoad;
+import org.drillwright.plan.pair.PairingRequest;
+import org.drillwright.plan.roster.Apart;
 import org.drillwright.plan.roster.ClassBrief;
-import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
@@ -51,17 +53,38 @@ class MostRoundsTest {
         for (int at = 0; at < present; at++) {
             people.add(Person.named("P" + at).withKnown(at < fresh ? Set.of() : Set.of("thrust")));
         }
+        return most(brief, form, new Roster(people, List.of(), List.of()));
+    }
+
+    private static int most(ClassBrief brief, String form, Roster roster) {
         Drill drill = drill(form);
-        Knowledge knowledge = Knowledge.of(new Roster(people, List.of(), List.of()), History.NONE);
         DrillLoad load = DrillLoad.of(
                 drill, brief.wanted("thrust"), Duration.ofSeconds(2), Timing.USUAL, 9, Duration.ZERO, List.of());
-        return new MostRounds(brief, List.of(drill), people, knowledge).of(load);
+        PairingRequest request = PairingRequest.of(School.DEFAULT, roster, brief, History.NONE, List.of());
+        return new MostRounds(brief, List.of(drill), request).of(load);
     }
 
     @ParameterizedTest(name = "{0} people, {1} new: {2} rounds")
-    @CsvSource({"4,2,2", "6,0,5", "6,2,4", "6,3,3", "8,0,7", "8,2,6", "8,4,4", "6,4,4", "5,0,5", "5,2,4", "2,1,1"})
+    @CsvSource({"4,2,2", "6,0,5", "6,2,4", "6,3,3", "8,0,7", "8,2,6", "8,4,4", "6,4,4", "5,0,5", "5,2,4", "2,1,1", "6,6,5", "5,5,5"})
     void as_many_as_there_are_new_partners(int present, int fresh, int rounds) {
         assertEquals(rounds, most(LEARNING, "partner", present, fresh));
+    }
+
+    /**
+     * Six who know it, one of whom is kept apart from three: two partners for that one, so two rounds. Four new and four who
+     * know it, one of the new apart from two of these: two rounds.
+     */
+    @ParameterizedTest(name = "{0} people, {1} new, 0 apart from {2}: {3} rounds")
+    @CsvSource({"6,0,1 2 3,2", "8,4,4 5,2", "8,4,4,3", "6,0,1 2 3 4,1"})
+    void those_kept_apart_are_no_partners(int present, int fresh, String apart, int rounds) {
+        List<Person> people = new ArrayList<>();
+        for (int at = 0; at < present; at++) {
+            people.add(Person.named("P" + at).withKnown(at < fresh ? Set.of() : Set.of("thrust")));
+        }
+        List<Apart> kept = Arrays.stream(apart.split(" "))
+                .map(other -> new Apart("P0", "P" + other))
+                .toList();
+        assertEquals(rounds, most(LEARNING, "partner", new Roster(people, List.of(), kept)));
     }
 
     @Test

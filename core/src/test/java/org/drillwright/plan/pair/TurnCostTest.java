@@ -3,6 +3,7 @@ package org.drillwright.plan.pair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Set;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.record.Entry;
@@ -27,6 +28,15 @@ class TurnCostTest {
         }
     }
 
+    /** All three came to the last six classes. */
+    private void sixClasses() {
+        for (int week = 0; week < 6; week++) {
+            for (String name : List.of("Ash", "Bo", "Cy")) {
+                classes.past(Entry.attended(DAY.minusWeeks(week), name));
+            }
+        }
+    }
+
     private long cost(Aim aim) {
         return classes.plan().verdict().orElseThrow().cost().of(aim);
     }
@@ -38,6 +48,7 @@ class TurnCostTest {
 
     @Test
     void turns_count_beyond_those_of_whoever_had_fewest() {
+        sixClasses();
         turns("Ash", 5, "instructor");
         turns("Bo", 2, "instructor");
         turns("Cy", 3, "instructor");
@@ -46,18 +57,50 @@ class TurnCostTest {
 
     @Test
     void the_record_may_name_the_instructor_first() {
+        sixClasses();
         turns("instructor", 2, "Ash");
         assertEquals(2, cost(Aim.TURNS));
     }
 
     @Test
-    void turns_of_past_classes_count_nine_at_most() {
+    void only_the_last_six_classes_count() {
+        sixClasses();
         turns("Ash", 12, "instructor");
-        assertEquals(9, cost(Aim.TURNS));
+        assertEquals(6, cost(Aim.TURNS));
+    }
+
+    /** Ash came twice and had a turn: three in six. */
+    @Test
+    void fewer_classes_count_as_if_they_were_six() {
+        sixClasses();
+        Classes few = Classes.of(Classes.named(Set.of("thrust"), "Ash", "Bo", "Cy"))
+                .apart("Ash", "Bo")
+                .apart("Cy", "Ash")
+                .rounds(1)
+                .past(Entry.attended(DAY, "Ash"))
+                .past(Entry.workedWith(DAY.minusWeeks(1), "Ash", "thrust", "instructor"))
+                .past(Entry.attended(DAY, "Bo"))
+                .past(Entry.attended(DAY, "Cy"));
+        assertEquals(3, few.plan().verdict().orElseThrow().cost().of(Aim.TURNS));
+    }
+
+    /** Bo had 4 and Cy 2 turns in six classes; Ash, who is new here, begins with 2 (of 2 and 4 the lower): as many as Cy. */
+    @Test
+    void a_newcomer_begins_in_the_middle() {
+        for (int week = 0; week < 6; week++) {
+            classes.past(Entry.attended(DAY.minusWeeks(week), "Bo")).past(Entry.attended(DAY.minusWeeks(week), "Cy"));
+        }
+        turns("Bo", 4, "instructor");
+        turns("Cy", 2, "instructor");
+        assertEquals(0, cost(Aim.TURNS));
+        turns("Cy", 1, "instructor");
+        turns("instructor", 1, "Cy");
+        assertEquals(0, cost(Aim.TURNS));
     }
 
     @Test
     void turns_with_todays_assistants_count_too() {
+        sixClasses();
         classes.assistants("Wren");
         turns("Ash", 1, "Wren");
         turns("Ash", 1, "instructor");
@@ -73,6 +116,7 @@ class TurnCostTest {
 
     @Test
     void where_an_assistant_stands_in_the_instructors_turns_count_as_well() {
+        sixClasses();
         classes.noInstructor().assistants("Wren");
         turns("Ash", 2, "instructor");
         assertEquals(2, cost(Aim.TURNS));
@@ -81,6 +125,7 @@ class TurnCostTest {
     /** A turn in the past, one in the first round today; the second today is the third of all. */
     @Test
     void a_turn_earlier_today_counts_one_more() {
+        sixClasses();
         turns("Ash", 1, "instructor");
         classes.rounds(2).played("Ash-instructor Bo-Cy");
         assertEquals(1 + 1, cost(Aim.TURNS));

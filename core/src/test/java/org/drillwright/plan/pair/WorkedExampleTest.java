@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.rounds.Aim;
@@ -38,11 +40,20 @@ class WorkedExampleTest {
                     "Ash-Fay Eli-Gus Bo-Hal Cy-Dee",
                     "Ash-Eli Dee-Fay Bo-Gus Cy-Hal"
                 },
-                TableChecker.text(plan));
+                Arrays.stream(TableChecker.text(plan))
+                        .map(WorkedExampleTest::byName)
+                        .toArray(String[]::new));
         TableChecker checker = new TableChecker(ALL, FRESH).rounds(TableChecker.text(plan));
         assertEquals(List.of(), checker.faults());
         assertEquals(20, checker.pairs());
         assertEquals("Proved best.", plan.verdict().orElseThrow().sentence());
+    }
+
+    /** Whoever leads first stands first; here each two stand by their names. */
+    private static String byName(String round) {
+        return Arrays.stream(round.split(" "))
+                .map(pair -> Arrays.stream(pair.split("-")).sorted().collect(Collectors.joining("-")))
+                .collect(Collectors.joining(" "));
     }
 
     @Test

@@ -13,7 +13,24 @@ import org.drillwright.plan.roster.BothNew;
 final class EveryTable {
 
     /** A group: one alone, one with a helper, two, or three of whom the first works with both others. */
-    private record Team(int[] people, int helper) {}
+    private static final class Team {
+
+        private final int[] people;
+        private final int helper;
+
+        Team(int[] people, int helper) {
+            this.people = people;
+            this.helper = helper;
+        }
+
+        int[] people() {
+            return people;
+        }
+
+        int helper() {
+            return helper;
+        }
+    }
 
     private final Problem problem;
     private final List<List<List<Team>>> ways = new ArrayList<>();
@@ -170,7 +187,7 @@ final class EveryTable {
         long posts = way.stream()
                 .filter(team -> team.people().length > 1 && areNew(round, team.people()))
                 .count();
-        return problem.helpers() == 0 || posts <= problem.eyes() * (problem.helpers() - count.helpers());
+        return problem.helpers() == 0 || posts <= (long) problem.eyes() * (problem.helpers() - count.helpers());
     }
 
     /** The least row of costs of all tables. */

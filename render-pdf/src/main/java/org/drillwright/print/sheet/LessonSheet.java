@@ -137,6 +137,7 @@ public final class LessonSheet {
         List<String> sentences = new ArrayList<>(plan.remarks());
         sentences.addAll(plan.lesson().moved());
         sentences.addAll(plan.lesson().advice());
+        pairs.watched().forEach(watch -> sentences.add(plan.title(watch.drill()) + ": " + watch.sentence() + "."));
         Map<String, String> drills = new LinkedHashMap<>();
         for (Shortage shortage : pairs.shortages()) {
             drills.merge(shortage.sentence(), plan.title(shortage.drill()), (some, more) -> some + ", " + more);

@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
 
@@ -22,11 +21,6 @@ final class ByName {
                 .distinct()
                 .sorted(order(names))
                 .toList();
-    }
-
-    /** Who of a group is first in the list, and so leads first. */
-    static String first(Group group, Naming names) {
-        return group.people().stream().min(order(names)).orElse("");
     }
 
     private static Comparator<String> order(Naming names) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
@@ -83,11 +84,16 @@ record Evening(List<Column> columns, List<Row> rows, Map<String, String> keys) {
         return at < 26 ? last : letter(at / 26 - 1) + last;
     }
 
+    /** With somebody who helps, it is for the two to say. */
+    static boolean leads(String person, Group group) {
+        return group.people().size() > 1 && group.people().get(0).equals(person);
+    }
+
     private static Cell cell(String person, Round round, PairingPlan pairs, Signs signs) {
         return round.groupOf(person)
                 .map(group -> new Cell(
                         group.place() == 0 ? Signs.ALONE : String.valueOf(group.place()),
-                        signs.of(group),
+                        (leads(person, group) ? Signs.LEADS : "") + signs.of(group),
                         round.number() == 1 || pairs.movers(round.number()).contains(person)))
                 .orElseGet(() -> {
                     signs.away();

@@ -1,10 +1,10 @@
 package org.drillwright.print.sheet.wall;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.evening.ClassPlan;
-import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
@@ -54,14 +54,22 @@ public final class EveningSheet {
         if (simple.isPresent()) {
             return simple.get().pages();
         }
-        List<String> walk = pairs.method().isWalked() ? pairs.walk() : List.of();
-        return new EveningGrid(notice, Evening.of(pairs, names), walk).pages();
+        List<String> rules = new ArrayList<>(pairs.method().isWalked() ? pairs.walk() : List.of());
+        rules.addAll(byChoice());
+        return new EveningGrid(notice, Evening.of(pairs, names), rules).pages();
     }
 
     private LinesPage lines(TwoLines walked) {
         List<String> left = walked.left().stream().map(this::called).toList();
         List<String> right = walked.right().stream().map(this::called).toList();
-        return new LinesPage(notice, Evening.columns(pairs), left, right, walked.step());
+        return new LinesPage(notice, Evening.columns(pairs), left, right, walked.step(), byChoice());
+    }
+
+    /** That two new ones work together is no slip. */
+    private List<String> byChoice() {
+        return pairs.watched().stream()
+                .map(watch -> notice.title().apply(watch.drill()) + ": " + watch.sentence() + ".")
+                .toList();
     }
 
     private String called(String person) {
@@ -70,13 +78,6 @@ public final class EveningSheet {
 
     /** For each person's hand. */
     public List<Frame> slips() {
-        return new Slips(notice, pairs, names, this::leads).pages();
-    }
-
-    /** With somebody who helps, it is for the two to say. */
-    private boolean leads(String person, Group group) {
-        return lines.isPresent()
-                ? lines.get().left().contains(person)
-                : group.helper().isEmpty() && ByName.first(group, names).equals(person);
+        return new Slips(notice, pairs, names).pages();
     }
 }

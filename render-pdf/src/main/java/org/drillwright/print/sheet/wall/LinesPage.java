@@ -36,13 +36,24 @@ final class LinesPage {
     /**
      * @param left what is written of who stays, from place 1
      * @param step how many places the others go on, 1 or -1
+     * @param toKnow sentences that everybody should know
      */
-    LinesPage(Notice notice, List<Evening.Column> rounds, List<String> left, List<String> right, int step) {
+    LinesPage(
+            Notice notice,
+            List<Evening.Column> rounds,
+            List<String> left,
+            List<String> right,
+            int step,
+            List<String> toKnow) {
         this.notice = notice;
         this.left = shown(left, right, left);
         this.right = shown(left, right, right);
-        this.head =
-                notice.head(notice.day(), List.of(rule(left.size(), step, several(rounds)), drills(notice, rounds)));
+        this.head = notice.head(
+                notice.day(),
+                List.of(
+                        rule(left.size(), step, several(rounds)),
+                        drills(notice, rounds),
+                        toKnow.stream().map(Notice::plain).toList()));
         this.place = notice.type(1).width(Face.REGULAR, String.valueOf(left.size())) + 2 * GAP;
     }
 
@@ -60,7 +71,7 @@ final class LinesPage {
         return List.of(
                 Notice.bold("Left stays. Right walks"),
                 Notice.plain("at each change " + walk + (several ? ", also when the drill changes" : "")
-                        + ". The left leads first."));
+                        + ". The left leads first in odd rounds, the right in even ones."));
     }
 
     private static boolean several(List<Evening.Column> rounds) {

@@ -15,6 +15,9 @@ final class Signs {
     /** Instead of the place of somebody who needs none. */
     static final String ALONE = "\u2013";
 
+    /** Beside the place of whoever leads first. */
+    static final String LEADS = "\u2022";
+
     private static final String THREE = "t";
     private static final String BOTH_NEW = "n";
 
@@ -32,9 +35,8 @@ final class Signs {
             return helpers.computeIfAbsent(group.helper().get(), this::helper);
         }
         return switch (group.kind()) {
-            case PAIR, HELPED -> "";
-            case THREE -> explained(THREE, "three at this place, who lead in the order of their names");
-            case WATCHED -> explained(BOTH_NEW, "both are new to the drill, by choice; somebody watches");
+            case PAIR, HELPED, WATCHED -> "";
+            case THREE -> explained(THREE, "three at this place: whoever leads first works with both others by turns");
             case BOTH_NEW -> explained(BOTH_NEW, "both are new to the drill");
             case SOLO -> {
                 explained(ALONE, "works alone");

@@ -3,7 +3,6 @@ package org.drillwright.print.sheet.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiPredicate;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
@@ -38,14 +37,11 @@ final class Slips {
     private final Naming names;
     private final List<Round> rounds;
     private final List<String> people;
-    private final BiPredicate<String, Group> leads;
     private final Map<String, String> shown;
 
-    /** @param leads whether somebody leads first in a group */
-    Slips(Notice notice, PairingPlan pairs, Naming names, BiPredicate<String, Group> leads) {
+    Slips(Notice notice, PairingPlan pairs, Naming names) {
         this.notice = notice;
         this.names = names;
-        this.leads = leads;
         this.rounds = pairs.rounds().stream().skip(pairs.firstPlanned()).toList();
         this.people = ByName.people(rounds, names);
         Type words = notice.type(WORDS);
@@ -146,7 +142,7 @@ final class Slips {
         if (others.isEmpty()) {
             return "works alone";
         }
-        return (leads.test(person, group) ? LEADS + " " : "") + String.join(" and ", others) + ", place\u00A0"
-                + group.place() + (group.kind() == Group.Kind.BOTH_NEW ? ", both new" : "");
+        return (Evening.leads(person, group) ? LEADS + " " : "") + String.join(" and ", others) + ", place\u00A0"
+                + group.place() + (group.kind() == Group.Kind.BOTH_NEW || group.kind() == Group.Kind.WATCHED ? ", both new" : "");
     }
 }

@@ -48,13 +48,18 @@ record TwoLines(List<String> left, List<String> right, int step) {
 
     private boolean makes(Round round) {
         return round.groups().size() == left.size()
-                && round.groups().stream().allMatch(TwoLines::isSafePair)
+                && round.groups().stream().allMatch(group -> isPair(group) && isLed(group, round.number()))
                 && IntStream.range(0, left.size())
                         .allMatch(at -> at(round, at + 1).size() == 2
                                 && at(round, at + 1).containsAll(List.of(left.get(at), opposite(at, round.number()))));
     }
 
-    private static boolean isSafePair(Group group) {
+    /** By the left in odd rounds, by the right in even ones; with somebody who helps, it is for the two to say. */
+    private boolean isLed(Group group, int round) {
+        return group.helper().isPresent() || left.contains(group.people().get(0)) == (round % 2 == 1);
+    }
+
+    private static boolean isPair(Group group) {
         return group.kind() == Group.Kind.PAIR
                 || group.kind() == Group.Kind.WATCHED
                 || group.kind() == Group.Kind.HELPED;

@@ -83,7 +83,7 @@ class EveningProperties {
                         person + " in " + round.number(),
                         round.groupOf(person)
                                 .map(group -> place(group)
-                                        + sign(group)
+                                        + signs(person, group)
                                         + (before.filter(was -> was.place() == group.place())
                                                         .isPresent()
                                                 ? ""
@@ -98,11 +98,18 @@ class EveningProperties {
         return group.place() == 0 ? "\u2013" : String.valueOf(group.place());
     }
 
+    /** Whoever leads first stands first in a group. */
+    private static String signs(String person, Group group) {
+        boolean leads = group.people().size() > 1 && group.people().get(0).equals(person);
+        String sign = sign(group);
+        return leads ? " \u2022" + sign.strip() : sign;
+    }
+
     private static String sign(Group group) {
         return switch (group.kind()) {
-            case PAIR, SOLO -> "";
+            case PAIR, SOLO, WATCHED -> "";
             case THREE -> " t";
-            case WATCHED, BOTH_NEW -> " n";
+            case BOTH_NEW -> " n";
             // t and n are taken, so Tess has her second letter
             case HELPED ->
                 switch (group.helper().orElseThrow()) {
@@ -141,9 +148,8 @@ class EveningProperties {
                             .filter(other -> !other.equals(one))
                             .forEach(other -> assertTrue(said.contains(other), said));
                     assertTrue(group.place() == 0 || said.contains("place\u00A0" + group.place()), said);
-                    boolean leads = group.helper().isEmpty()
-                            && group.people().size() > 1
-                            && group.people().stream().allMatch(other -> one.compareTo(other) <= 0);
+                    boolean leads =
+                            group.people().size() > 1 && group.people().get(0).equals(one);
                     assertEquals(leads, said.contains("\u25CF"), said);
                 }
             }

@@ -74,7 +74,9 @@ final class Evenings {
             List<Group> groups = new ArrayList<>();
             for (int place = 0; place < places; place++) {
                 String walker = "W" + Math.floorMod(place - step * (round - 1), places);
-                groups.add(new Group(Group.Kind.PAIR, place + 1, List.of("Stays" + place, walker), Optional.empty()));
+                String stays = "Stays" + place;
+                List<String> two = round % 2 == 1 ? List.of(stays, walker) : List.of(walker, stays);
+                groups.add(new Group(Group.Kind.PAIR, place + 1, two, Optional.empty()));
             }
             planned.add(new Round(round, "drill-" + (round / 4), groups));
         }

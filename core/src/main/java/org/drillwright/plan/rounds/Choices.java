@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.drillwright.plan.match.Branching;
 import org.drillwright.plan.match.Edge;
 import org.drillwright.plan.match.LexicalWeights;
@@ -26,7 +27,7 @@ final class Choices {
     /** Beyond so many not everyone's pair may be joined. */
     private static final int MIDDLES = 60;
 
-    /** Beyond so many who are new only every second of them may have two partners, and no two of these are a pair. */
+    /** Beyond so many who are new not each of them may have two partners. */
     private static final int NEW_MIDDLES = 6;
 
     private final Problem problem;
@@ -88,7 +89,7 @@ final class Choices {
         for (int one = 0; one < problem.students(); one++) {
             choices.addPartners(one, costs);
             choices.addMiddles(one, costs);
-            for (int blank = choices.vertices - extras.blanks(); blank < choices.vertices; blank++) {
+            for (int blank = choices.vertices - extras.blanks(); blank < choices.vertices && !choices.isSet(one); blank++) {
                 choices.add(one, blank, problem.blank(), 0, costs);
             }
         }
@@ -99,18 +100,28 @@ final class Choices {
         if (extras.threes() == 0) {
             return List.of();
         }
-        List<Integer> all = new ArrayList<>();
+        List<Integer> knowing = new ArrayList<>();
+        List<Integer> fresh = new ArrayList<>();
         for (int one = 0; one < problem.students(); one++) {
-            boolean fresh = problem.novices(round).get(one);
-            if (!fresh || (extras.watched() > 0 && (isFew(problem, round) || (one + round) % 2 == 0))) {
-                all.add(one);
-            }
+            (problem.novices(round).get(one) ? fresh : knowing).add(one);
         }
-        int step = Math.max(1, all.size() / Math.max(MIDDLES, 2 * extras.threes()));
-        return IntStream.range(0, all.size())
+        int step = Math.max(1, knowing.size() / Math.max(MIDDLES, 2 * extras.threes()));
+        Stream<Integer> some = IntStream.range(0, knowing.size())
                 .filter(at -> (at + round) % step == 0)
-                .mapToObj(all::get)
-                .toList();
+                .mapToObj(knowing::get);
+        return Stream.concat(some, newMiddles(problem, round, extras, fresh)).toList();
+    }
+
+    /** A few may all be; of many just as many as are needed, others in each round. */
+    private static Stream<Integer> newMiddles(Problem problem, int round, Extras extras, List<Integer> fresh) {
+        if (extras.watched() == 0) {
+            return Stream.of();
+        }
+        int wanting = extras.threes() - (problem.students() - fresh.size());
+        return isFew(problem, round)
+                ? fresh.stream()
+                : IntStream.range(0, Math.max(0, wanting))
+                        .mapToObj(at -> fresh.get((at * fresh.size() / wanting + round) % fresh.size()));
     }
 
     /** Whether some were left out, so that the choice of least cost may not be the least there is. */
@@ -122,15 +133,21 @@ final class Choices {
         return problem.novices(round).cardinality() <= NEW_MIDDLES;
     }
 
+    /** Of many who are new some are set to stand in the middle: so they have a partner who is new, and no other of these. */
+    private boolean isSet(int one) {
+        return !isFew(problem, round) && problem.novices(round).get(one) && middles.contains(one);
+    }
+
     private void addPartners(int one, Costs costs) {
         int upTo = problem.students() + (extras.helpers() > 0 ? problem.helpers() : 0);
         for (int other = one + 1; other < upTo; other++) {
-            if (problem.isSafe(round, one, other)) {
+            boolean set = isSet(one) || (problem.isStudent(other) && isSet(other));
+            if (problem.isSafe(round, one, other) && !set) {
                 add(one, other, other, 0, costs);
             } else if (extras.watched() > 0
                     && problem.isStudent(other)
                     && problem.mayBeWatched(round, one, other)
-                    && (isFew(problem, round) || !(middles.contains(one) && middles.contains(other)))) {
+                    && !(isSet(one) && isSet(other))) {
                 add(one, other, other, priceOfEyes(), costs);
             }
         }
@@ -142,7 +159,7 @@ final class Choices {
     }
 
     private void addMiddles(int one, Costs costs) {
-        for (int at = 0; at < middles.size(); at++) {
+        for (int at = 0; at < middles.size() && !isSet(one); at++) {
             int middle = middles.get(at);
             boolean fresh = problem.novices(round).get(middle);
             if (one != middle && (fresh ? problem.mayBeWatched(round, one, middle) : !problem.areApart(one, middle))) {
@@ -193,7 +210,7 @@ final class Choices {
                         : row[choice.one()] == choice.mate());
     }
 
-    /** The same without a look at who stands at the two ends of a three: what costs least of this is a bound. */
+    /** The same without a look at the two ends of a three, and at how many new ones meet: what costs least of it is a bound. */
     Choices relaxed() {
         return new Choices(this, /* relaxed= */ true, choice -> true);
     }
@@ -243,7 +260,8 @@ final class Choices {
 
     private boolean asGoodUpToGap(int[] narrower, int[] best) {
         int end = Aim.WIDEST.rank();
-        return Arrays.compare(costs(narrower), 0, end, costs(best), 0, end) <= 0;
+        return price(narrower) <= price(best)
+                && Arrays.compare(costs(narrower), 0, end, costs(best), 0, end) <= 0;
     }
 
     /** The costs of a row. */
@@ -259,6 +277,13 @@ final class Choices {
         return sum;
     }
 
+    private int price(int[] row) {
+        return choices.stream()
+                .filter(choice -> row[choice.one()] == choice.mate())
+                .mapToInt(Candidate::price)
+                .sum();
+    }
+
     private static void add(long[] sum, long[] costs) {
         for (int aim = 0; aim < Aim.COUNT; aim++) {
             sum[aim] = aim == Aim.WIDEST.rank() ? Math.max(sum[aim], costs[aim]) : sum[aim] + costs[aim];
@@ -272,7 +297,7 @@ final class Choices {
         if (repeats && weights.levels() <= Aim.COUNT) {
             Choices fresh = withoutRepeats();
             Optional<int[]> row = fresh.solved(fresh.weights(chance), chance);
-            if (row.isPresent()) {
+            if (row.isPresent() && choices.stream().allMatch(choice -> choice.price() == 0)) {
                 return row;
             }
         }
@@ -314,7 +339,7 @@ final class Choices {
         List<Edge> edges = new ArrayList<>(fillers);
         for (Candidate choice : choices) {
             long[] costs = new long[Aim.COUNT + 2];
-            costs[0] = choice.price();
+            costs[0] = relaxed ? 0 : choice.price();
             System.arraycopy(choice.costs(), 0, costs, 1, Aim.COUNT);
             costs[1 + Aim.WIDEST.rank()] = 0;
             costs[1 + Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);

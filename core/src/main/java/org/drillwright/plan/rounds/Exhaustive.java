@@ -76,7 +76,9 @@ final class Exhaustive {
      * @param known what the best table so far costs
      */
     static Optional<Outcome> search(Problem problem, List<Extras> extras, Tally known) {
-        boolean serves = problem.rounds() > 0 && problem.isUniform();
+        boolean serves = problem.rounds() > 0
+                && problem.isUniform()
+                && extras.stream().distinct().count() == 1;
         if (!serves || problem.students() + (extras.get(0).helpers() > 0 ? problem.helpers() : 0) > MOST) {
             return Optional.empty();
         }

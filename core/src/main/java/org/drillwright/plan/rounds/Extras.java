@@ -34,7 +34,7 @@ public record Extras(int helpers, int threes, int watched, int blanks) {
         List<Extras> all = new ArrayList<>();
         for (int round = 0; round < problem.rounds(); round++) {
             int same = round - 1;
-            while (same >= 0 && !problem.novices(same).equals(problem.novices(round))) {
+            while (same >= 0 && !(problem.novices(same).equals(problem.novices(round)) && all.get(same).isCertain())) {
                 same--;
             }
             all.add(same >= 0 ? all.get(same) : of(problem, round));
@@ -43,6 +43,11 @@ public record Extras(int helpers, int threes, int watched, int blanks) {
             }
         }
         return List.copyOf(all);
+    }
+
+    /** Whether the same numbers can be had in each such round, whoever of the new ones is set to stand in the middle. */
+    private boolean isCertain() {
+        return threes == 0 || watched == 0;
     }
 
     /** Tries numbers in the order in which they are wanted, and stops where those still to come can't be better. */

@@ -10,6 +10,7 @@ import org.drillwright.print.command.cards.MarkCommand;
 import org.drillwright.print.command.classes.AttendanceCommand;
 import org.drillwright.print.command.classes.HallCommand;
 import org.drillwright.print.command.classes.LessonCommand;
+import org.drillwright.print.command.classes.PacketCommand;
 import org.drillwright.print.command.classes.PairsCommand;
 import org.drillwright.print.command.classes.PartnersCommand;
 import org.drillwright.print.command.classes.ProgressCommand;
@@ -51,6 +52,7 @@ public final class Program {
             "record",
             "progress",
             "hall",
+            "packet",
             "term",
             "attendance",
             "partners",
@@ -115,6 +117,7 @@ public final class Program {
             case "record" -> new RecordCommand(run, school);
             case "progress" -> new ProgressCommand(run, school);
             case "hall" -> new HallCommand(run, school);
+            case "packet" -> new PacketCommand(run, school);
             case "attendance" -> new AttendanceCommand(run, school);
             case "term" -> new TermCommand(run, school);
             case "partners" -> new PartnersCommand(run, school);

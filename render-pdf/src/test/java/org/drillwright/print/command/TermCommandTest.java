@@ -68,11 +68,13 @@ class TermCommandTest {
 
     @Test
     void whatIsOverIsToldAsItWas() {
-        Trial trial = school().with(
-                        "record.csv",
-                        "date,person,drill,event,with\n2026-09-02,Ash,,attended,\n2026-09-02,Bo,,attended,\n"
-                                + "2026-09-02,Cy,,attended,\n2026-09-02,Ash,straight,worked with,Bo\n")
-                .run("term", "autumn", "--date", "2026-09-03");
+        Trial trial = school().with("record.csv", """
+                        date,person,drill,event,with
+                        2026-09-02,Ash,,attended,
+                        2026-09-02,Bo,,attended,
+                        2026-09-02,Cy,,attended,
+                        2026-09-02,Ash,straight,worked with,Bo
+                        """).run("term", "autumn", "--date", "2026-09-03");
         assertTrue(trial.out().contains("2026-09-02  new straight; over; 3 came\n"), trial.out());
         assertTrue(trial.out().contains("lacking: Cy, Dee"), trial.out());
         assertTrue(
@@ -110,6 +112,34 @@ class TermCommandTest {
         assertTrue(plans().stream()
                 .anyMatch(plan ->
                         plan.toString().endsWith("autumn-" + json.get("mark").asText() + ".yaml")));
+    }
+
+    @Test
+    void aPublishedPlanThatSomebodyChangedIsNotFollowed() throws IOException {
+        PlanFiles files = school();
+        files.run("term", "autumn", "--publish");
+        Path plan = plans().get(0);
+        Files.writeString(plan, Files.readString(plan).replace("new: [straight]", "new: [riposte]"));
+        Trial trial = files.run("term", "autumn");
+        assertEquals(1, trial.code());
+        assertTrue(trial.err().contains("somebody has changed it"), trial.err());
+        Files.writeString(plan, "published-term: 1\n");
+        assertEquals(1, files.run("term", "autumn").code(), "half a file");
+    }
+
+    @Test
+    void twoPlansThatDontKnowOfEachOtherAreRefused() throws IOException {
+        PlanFiles files = school();
+        files.run("term", "autumn", "--publish");
+        Path first = plans().get(0);
+        String text = Files.readString(first);
+        Files.delete(first);
+        files.with("terms/autumn.yaml", TERM.replace("09-09}", "09-09, no-new: yes}"))
+                .run("term", "autumn", "--publish");
+        Files.writeString(first, text);
+        Trial trial = files.run("term", "autumn");
+        assertEquals(2, trial.code());
+        assertTrue(trial.err().contains("were published without knowing of each other"), trial.err());
     }
 
     @Test
@@ -200,9 +230,13 @@ class TermCommandTest {
                   2026-08-19  2
                   2026-08-26  2
                 """, files.run("attendance").out());
-        assertEquals(
-                "person,2026-08-05,2026-08-12,2026-08-19,2026-08-26\nAsh,1,1,,\nBo,1,1,1,1\nCy,1,1,1,1\nDee,,,,\n"
-                        + "people,3,3,2,2\n",
-                files.run("attendance", "--format", "csv").out());
+        assertEquals("""
+                person,2026-08-05,2026-08-12,2026-08-19,2026-08-26
+                Ash,1,1,,
+                Bo,1,1,1,1
+                Cy,1,1,1,1
+                Dee,,,,
+                people,3,3,2,2
+                """, files.run("attendance", "--format", "csv").out());
     }
 }

@@ -153,6 +153,7 @@ class ConformanceTest {
                 "lesson tonight",
                 "hall tonight",
                 "progress --initials",
+                "term winter --date 2026-12-03",
                 "session Ash Dee")) {
             List<String> arguments = new ArrayList<>(List.of(command.split(" ")));
             arguments.addAll(List.of("--school", school, "--out", "sheet.pdf"));

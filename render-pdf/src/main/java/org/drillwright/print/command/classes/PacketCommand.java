@@ -1,0 +1,116 @@
+package org.drillwright.print.command.classes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.model.School;
+import org.drillwright.model.SheetSize;
+import org.drillwright.plan.evening.Heed;
+import org.drillwright.plan.kept.Kept;
+import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.roster.Naming;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.SheetFile;
+import org.drillwright.print.command.planning.Shown;
+import org.drillwright.print.command.planning.Tonight;
+import org.drillwright.print.command.planning.Wall;
+import org.drillwright.print.frame.Frame;
+import org.drillwright.print.sheet.LessonSheet;
+import org.drillwright.print.sheet.SubstituteSheet;
+import org.drillwright.print.sheet.wall.EveningSheet;
+import org.drillwright.print.text.Typefaces;
+import org.drillwright.record.History;
+import org.drillwright.tell.ClassHead;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints all that somebody needs who takes a class for once. */
+@Command(
+        name = "packet",
+        header = "Prints a class for somebody who takes it for once: people, lesson, and the sheet for the wall.",
+        description =
+                "Who comes, with which hand, what is new to whom, and what to look out for as the roster has it;"
+                        + " then the timed lesson and the sheet for the wall. The plan is kept. For the cards: cards --class.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {
+            Exit.DONE_TEXT,
+            "1:not everyone can have a permitted partner (the plan is the least bad one), or the class has errors",
+            Exit.UNABLE_TEXT
+        })
+public final class PacketCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
+    String named = "";
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            defaultValue = "packet.pdf",
+            description = "The PDF. Normally packet.pdf.")
+    String out = "packet.pdf";
+
+    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    Optional<SheetSize> sheet = Optional.empty();
+
+    @Option(names = "--initials", description = ClassWords.INITIALS)
+    boolean initials;
+
+    public PacketCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        SheetFile file = new SheetFile(run, out);
+        return ClassRun.open(run, school.folder(), List.of(named))
+                .tonight(named)
+                .map(tonight -> printed(tonight, file))
+                .orElse(Exit.MATERIAL);
+    }
+
+    private int printed(Tonight tonight, SheetFile file) {
+        Wall wall = Wall.of(tonight, Optional.empty());
+        Shown shown = wall.shown(List.of());
+        boolean pairs = !shown.plan().rounds().isEmpty();
+        Optional<Kept> kept = pairs ? Optional.of(wall.keep(shown)) : Optional.empty();
+        String mark = kept.map(one -> one.mark().shown()).orElse("");
+        file.write(
+                tonight.folder(),
+                "Packet for " + ClassHead.date(tonight.plan()),
+                faces -> pages(tonight, shown.plan(), mark, faces));
+        shown.standing().remarks().forEach(run.out()::println);
+        kept.ifPresent(one -> run.out().println(wall.sentence(shown, one)));
+        run.out().println("The cards: cards --class " + named);
+        return Tonight.isShort(shown.plan()) ? Exit.MATERIAL : Exit.DONE;
+    }
+
+    private List<Frame> pages(Tonight tonight, PairingPlan pairs, String mark, Typefaces faces) {
+        School settings = tonight.folder().school();
+        SheetSize size = sheet.orElse(settings.sheet());
+        Naming names = tonight.naming(initials);
+        List<Heed> people =
+                Heed.of(tonight.plan(), tonight.roster(), tonight.classes().history());
+        List<String> helpers = tonight.plan().pairing().helpers().stream()
+                .filter(name -> !name.equals(History.INSTRUCTOR))
+                .map(names::of)
+                .toList();
+        List<Frame> pages = new ArrayList<>(
+                SubstituteSheet.pages(tonight.plan(), people, helpers, names, settings, size, mark, faces));
+        pages.addAll(LessonSheet.pages(tonight.plan(), pairs, settings, size, mark, faces));
+        if (!pairs.rounds().isEmpty()) {
+            pages.addAll(EveningSheet.of(tonight.plan(), pairs, names, size, settings.name(), mark, faces)
+                    .pages());
+        }
+        return pages;
+    }
+}

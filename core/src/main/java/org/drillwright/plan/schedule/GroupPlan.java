@@ -47,7 +47,7 @@ public record GroupPlan(
     /** How good the plan is known to be, as a sentence. */
     public String verdict() {
         if (found.isEmpty()) {
-            return "All classes are over.";
+            return "There is nothing left to plan.";
         }
         CoursePlan plan = found.get();
         if (plan.isProvedBest()) {

@@ -55,7 +55,7 @@ public final class TermCalendar {
     /**
      * The file's text.
      *
-     * @param line the plans up to the one that holds, the first first; not empty
+     * @param line the plans up to the one that holds, the first first; one of them at least has a class (section 3.6)
      * @param school its name, by which its events differ from those of other schools
      * @param title what a drill is called, by its id
      */

@@ -37,6 +37,15 @@ class SchemaCommandTest {
     }
 
     @Test
+    void andATermThatNamesTheSchoolsPeopleAndDrills() {
+        PlanFiles.of(folder, 1, 0);
+        Trial trial = Trial.run(folder, "schema", "term");
+        assertEquals(0, trial.code(), trial.err());
+        assertTrue(trial.out().contains("\"New0\""), trial.out());
+        assertTrue(trial.out().contains("\"riposte\""), trial.out());
+    }
+
+    @Test
     void aFileIsWrittenWholeAndNothingIsLeftBeside() throws IOException {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "schema", "--out", "drill.schema.json");

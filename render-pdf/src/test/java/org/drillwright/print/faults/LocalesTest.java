@@ -63,10 +63,11 @@ class LocalesTest {
         folder = temporary.resolve("school");
         PlanFiles.of(folder, 3, 3)
                 .with("record.csv", "date,person,drill,event,with\n2026-09-01,New0,riposte,signed off,\n")
-                .with(
-                        "terms/autumn.yaml",
-                        "begins: 19:00\ndates: [{key: a, date: 2026-09-02}, {key: b, date: 2026-09-09}]\n"
-                                + "groups: [{name: all, drills: [straight, riposte]}]\n")
+                .with("terms/autumn.yaml", """
+                        begins: 19:00
+                        dates: [{key: a, date: 2026-09-02}, {key: b, date: 2026-09-09}]
+                        groups: [{name: all, drills: [straight, riposte]}]
+                        """)
                 .with(
                         "x-mendable.yaml",
                         SchoolFiles.riposte()

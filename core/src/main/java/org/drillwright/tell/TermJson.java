@@ -66,7 +66,10 @@ public final class TermJson {
             day("on", one.on(), out);
             day("needed", one.needed(), out);
         });
-        JsonText.texts(json, "left", group.left());
+        JsonText.objects(json, "left", List.copyOf(group.left().entrySet()), (one, out) -> {
+            out.writeStringField("drill", one.getKey());
+            out.writeStringField("because", one.getValue());
+        });
         JsonText.texts(json, "changed", group.changed());
         json.writeStringField("verdict", group.verdict());
     }

@@ -61,7 +61,7 @@ public final class TermText {
         page.wrapped("  ", group.verdict());
         page.list("Changed since it was published:", group.changed());
         page.list("Missed, and not yet caught up:", catchUps(group, Naming.full(), drill -> drill));
-        page.list("New in no class of this term:", group.left());
+        page.list("New in no class of this term:", left(group, drill -> drill));
         page.list("May be signed off, if you think so:", ready(group));
     }
 
@@ -149,6 +149,17 @@ public final class TermText {
                         .map(LocalDate::toString)
                         .map(day -> "new to it on " + day + ", so put with somebody who knows it.")
                         .orElse("five minutes with a helper; it isn't on again.");
+    }
+
+    /**
+     * What is new in no class, and why, one sentence for each drill.
+     *
+     * @param title what a drill is called, by its id
+     */
+    public static List<String> left(GroupPlan group, UnaryOperator<String> title) {
+        return group.left().entrySet().stream()
+                .map(one -> title.apply(one.getKey()) + ": " + one.getValue() + ".")
+                .toList();
     }
 
     private static List<String> ready(GroupPlan group) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** Says of each cell of a plan why it is there: found again from the plan, whatever way it was found by. */
@@ -27,6 +28,32 @@ public final class Reasons {
     /** By class, then by the drill's number. */
     public static List<Map<Integer, Reason>> of(CoursePlan plan) {
         return new Reasons(plan).all();
+    }
+
+    /** Why drills are new in no class: what hinders each in the last one, by the drill's number. */
+    public static Map<Integer, String> left(CoursePlan plan) {
+        Reasons reasons = new Reasons(plan);
+        var unused = reasons.all();
+        Map<Integer, String> left = new TreeMap<>();
+        for (int drill = 0; drill < plan.course().drills().size(); drill++) {
+            if (!reasons.state.isIntroduced(drill)) {
+                left.put(drill, reasons.hindrance(drill));
+            }
+        }
+        return left;
+    }
+
+    private String hindrance(int drill) {
+        Optional<Hindrance> hindrance = state.hindrance(drill, course.meetings().size() - 1);
+        if (hindrance.isEmpty()) {
+            return "there is no room for it";
+        }
+        return switch (hindrance.get().kind()) {
+            case NEEDS_FIRST ->
+                "it needs " + course.drill(hindrance.get().drill()).id() + ", which isn't new either";
+            case FEW_EXPECTED -> "under half of those who need it are expected";
+            case FEW_READY -> "under two thirds of those expected have met what it needs";
+        };
     }
 
     private List<Map<Integer, Reason>> all() {

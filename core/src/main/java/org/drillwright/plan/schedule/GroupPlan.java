@@ -1,6 +1,8 @@
 package org.drillwright.plan.schedule;
 
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +18,7 @@ import org.drillwright.plan.term.TermGroup;
  * @param found the plan of the classes to come; nothing if there are none
  * @param ready who may be signed off in what
  * @param changed what is otherwise than it was published, one sentence each
- * @param left drills that are new in no class
+ * @param left drills that are new in no class, and why, in the order in which they are taught
  */
 public record GroupPlan(
         TermGroup group,
@@ -27,7 +29,7 @@ public record GroupPlan(
         Optional<CoursePlan> found,
         List<PersonDrill> ready,
         List<String> changed,
-        List<String> left) {
+        Map<String, String> left) {
 
     public GroupPlan {
         classes = List.copyOf(classes);
@@ -36,7 +38,7 @@ public record GroupPlan(
         shortOf = Map.copyOf(shortOf);
         ready = List.copyOf(ready);
         changed = List.copyOf(changed);
-        left = List.copyOf(left);
+        left = Collections.unmodifiableMap(new LinkedHashMap<>(left));
     }
 
     /** How many workings for the exam are missing. */

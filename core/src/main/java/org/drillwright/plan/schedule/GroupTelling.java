@@ -3,6 +3,7 @@ package org.drillwright.plan.schedule;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,7 +46,7 @@ record GroupTelling(
                 found,
                 Ready.of(state.group().people(), drills, state.alone(), state.worked(), state.knowledge(), today),
                 published.map(plan -> TermChanges.of(state.group(), rows, plan)).orElse(List.of()),
-                drills.stream().filter(this::isLeft).toList());
+                left());
     }
 
     private int minutes(TermDay day) {
@@ -211,10 +212,11 @@ record GroupTelling(
         return count;
     }
 
-    private boolean isLeft(String drill) {
-        int number = state.group().drills().indexOf(drill);
-        return found.filter(plan -> !plan.course().drills().get(number).isIntroduced()
-                        && plan.newIn(number).isEmpty())
-                .isPresent();
+    private Map<String, String> left() {
+        Map<String, String> left = new LinkedHashMap<>();
+        found.map(Reasons::left)
+                .orElse(Map.of())
+                .forEach((drill, because) -> left.put(state.group().drills().get(drill), because));
+        return left;
     }
 }

@@ -83,6 +83,14 @@ class TermCommandTest {
     }
 
     @Test
+    void whatFindsNoClassIsToldWithItsReason() {
+        Trial few = school().with("terms/autumn.yaml", TERM.replace("new-a-class: 1", "new-a-class: 1\nminutes: 20"))
+                .run("term", "autumn");
+        assertTrue(few.out().contains("  - straight: there is no room for it.\n"), few.out());
+        assertTrue(few.out().contains("  - riposte: there is no room for it.\n"), few.out());
+    }
+
+    @Test
     void anExamThatCantBeReachedIsOne() {
         Trial trial = school().with("terms/autumn.yaml", TERM + "exam: {date: 2026-09-10, drills: [riposte]}\n")
                 .run("term", "autumn");

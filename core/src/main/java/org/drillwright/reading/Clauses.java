@@ -532,7 +532,7 @@ final class Clauses {
                 replace(one.get(), span);
                 return;
             }
-            if (endsBegun(does.action()) || evadesAgain(does.action())) {
+            if (endsBegun(does.action()) || evadesAgain(does.action()) || isHitAgain(does.action())) {
                 return;
             }
             add(changesRoles(does.action()) ? new Action.Aside(Action.Trifle.OTHER) : does.action(), span);
@@ -546,6 +546,15 @@ final class Clauses {
                 && clauses.subList(begins, clauses.size()).stream()
                         .anyMatch(told -> told.action() instanceof Action.Evade
                                 && told.subject().equals(subject));
+    }
+
+    /** 'It is your turn to be hit, so open the chest and let his thrust land': one is hit but once, however it is told. */
+    private boolean isHitAgain(Action action) {
+        return action instanceof Action.Answer answer
+                && answer.reply() == Action.Reply.RECEIVE
+                && clauses.subList(begins, clauses.size()).stream()
+                        .anyMatch(told ->
+                                told.action().equals(answer) && told.subject().equals(subject));
     }
 
     /**
@@ -614,7 +623,9 @@ final class Clauses {
     }
 
     private void add(Action said, Span span) {
-        if (said instanceof Action.Strike answer && answer.role() == Role.RIPOSTE) {
+        boolean answersHim =
+                said instanceof Action.Strike counter && counter.role() == Role.COUNTER_RIPOSTE && !his.isEmpty();
+        if (answersHim || (said instanceof Action.Strike answer && answer.role() == Role.RIPOSTE)) {
             parriedWith();
         }
         if (said instanceof Action.OnBlade blade && blade.position().isEmpty()) {
@@ -778,7 +789,7 @@ final class Clauses {
             replace(open.orElseThrow().aimed(lands.aim()), span);
             return;
         }
-        if (!lands.strikes()
+        if ((!lands.strikes() || explains)
                 && clauses.size() > begins
                 && clauses.get(clauses.size() - 1).action() instanceof Action.Lunge lunge
                 && !lunge.aim().isStated()) {

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.drillwright.grammar.Chart;
 import org.drillwright.grammar.Phrase;
 import org.drillwright.lexicon.Features;
 import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Meant;
+import org.drillwright.notation.Action;
 
 /**
  * The cheapest divisions of a sentence into phrases and gaps, found from left to right. There is no construction for a
@@ -271,7 +273,8 @@ final class Cover {
                 boolean earlier = form.equals("having");
                 boolean onlyFresh = !form.equals("base") && !earlier;
                 boolean follows = form.equals("pass") && before.isBeside();
-                boolean may = !(onlyFresh && closed && !follows) && !before.maySayWhatIsForbidden();
+                boolean may =
+                        !(onlyFresh && closed && !follows) && !before.maySayWhatIsForbidden() && !leavesWhoOpen(phrase);
                 if (!Double.isNaN(more) && may) {
                     boolean others = phrase.features().is("who", "other");
                     add(
@@ -291,6 +294,31 @@ final class Cover {
                 .anyMatch(phrase -> phrase.to() == order.to()
                         && phrase.category().equals("ACT")
                         && phrase.features().is("form", "3"));
+    }
+
+    /** 'The attack being directed low, …': what is told so before something else may have been done by either of the two. */
+    private boolean leavesWhoOpen(Phrase<Meant> phrase) {
+        int end = phrase.to();
+        return (phrase.features().is("form", "pass") || phrase.features().is("form", "having"))
+                && phrase.meant().stream().anyMatch(Cover::isOfOneOfThem)
+                && end + 1 < sentence.size()
+                && !sentence.get(end).isWord()
+                && IntStream.range(phrase.from() + 1, end).anyMatch(at -> isBeing(phrase.from(), at));
+    }
+
+    /** Salutes, masks and waiting are of both as a rule: 'the salute being made, masks are put on'. */
+    private static boolean isOfOneOfThem(Meant meant) {
+        return !(meant instanceof Meant.Does does
+                && (does.action() instanceof Action.Salute
+                        || does.action() instanceof Action.Mask
+                        || does.action() instanceof Action.Answer));
+    }
+
+    /** Whether a participle of 'to be' stands behind a noun that begins here: 'the parry being'. */
+    private boolean isBeing(int noun, int at) {
+        return chart.from(noun).stream().anyMatch(phrase -> phrase.category().equals("NP") && phrase.to() == at)
+                && chart.from(at).stream()
+                        .anyMatch(word -> word.to() == at + 1 && word.features().has("bg"));
     }
 
     private void elsewhere(Division before, Phrase<Meant> opening) {

@@ -31,6 +31,17 @@ class DoubtedWordsTest {
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Doubt.class)));
     }
 
+    /** Who formed the parry, and who made the attack, is not said, and each may be either of the two. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Feint a cut at the head and, the parry of quinte being formed, cut at the flank.",
+                "A beat in quarte being made, a straight thrust is made."
+            })
+    void what_is_told_as_done_by_nobody_before_something_else_is_not_taken_for_ones_own(String text) {
+        assertFalse(READER.read(text).isRead(), text);
+    }
+
     /** An action that is not known at all leaves everything open. */
     @ParameterizedTest
     @CsvSource(

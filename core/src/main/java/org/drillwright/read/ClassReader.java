@@ -3,12 +3,12 @@ package org.drillwright.read;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.Level;
@@ -86,7 +86,10 @@ public final class ClassReader {
     private ClassBrief brief(NodeReader nodes) {
         MappingReader keys = nodes.root();
         List<String> ids = drills.stream().sorted().toList();
-        List<String> people = roster.names().stream().sorted().toList();
+        List<String> people = Stream.concat(roster.names().stream(), roster.former().keySet().stream())
+                .distinct()
+                .sorted()
+                .toList();
         keys.need("date");
         keys.needOneOf(List.of("set", "drills"));
         OptionalInt minutes = keys.wholeNumber("minutes", 1, 1000);
@@ -103,8 +106,8 @@ public final class ClassReader {
                         .orElse(Movement.WALK),
                 ways(keys),
                 keys.yesOrNo("instructor").orElse(true),
-                new HashSet<>(keys.names("away", people)),
-                new HashSet<>(keys.names("solo", people)),
+                present(keys.names("away", people)),
+                present(keys.names("solo", people)),
                 HabitReader.timing(keys, habits.timing()),
                 HabitReader.hall(keys, habits.hall()));
         keys.finish();
@@ -121,6 +124,14 @@ public final class ClassReader {
                         .orElse(usual.bothNew()),
                 keys.wholeNumber("eyes", 1, 100).orElse(usual.eyes()),
                 keys.choice("first", List.of(First.values()), First::word).orElse(usual.first()));
+    }
+
+    /** As they are called now. */
+    private Set<String> present(List<String> names) {
+        return names.stream()
+                .map(name ->
+                        roster.names().contains(name) ? name : roster.former().getOrDefault(name, name))
+                .collect(Collectors.toSet());
     }
 
     /** The school's sets, and its levels, each of which counts as one. */

@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.drillwright.plan.roster.Apart;
 import org.drillwright.record.History;
 import org.drillwright.source.Findings;
@@ -25,6 +28,10 @@ final class RosterNames {
     private final Findings findings;
     private final Map<String, Span> taken = new HashMap<>();
     private final List<Spoken> apart = new ArrayList<>();
+
+    private final Map<String, Former> former = new LinkedHashMap<>();
+
+    private record Former(String now, Span span) {}
 
     private record Spoken(Apart pair, Span span) {}
 
@@ -89,6 +96,42 @@ final class RosterNames {
             }
         }
         return apart.stream().map(Spoken::pair).toList();
+    }
+
+    /** A name that somebody had before; one that came back says nothing. */
+    void was(String old, String now, Span span) {
+        if (old.equals(now)) {
+            return;
+        }
+        former.merge(old, new Former(now, span), (first, second) -> {
+            findings.error(
+                    ReadingRule.OWN_ID.id(),
+                    span,
+                    "'" + old + "' is said to have been " + first.now() + " already.",
+                    "A name stands for one person: keep it at one of the two.");
+            return first;
+        });
+    }
+
+    /** Former names with the present ones; a ring of them, in which nobody knows who is meant, is a finding. */
+    Map<String, String> former() {
+        Map<String, String> present = new HashMap<>();
+        former.forEach((old, one) -> {
+            Set<String> passed = new LinkedHashSet<>(List.of(old));
+            String now = one.now();
+            while (former.containsKey(now) && passed.add(now)) {
+                now = former.getOrDefault(now, one).now();
+            }
+            if (passed.contains(now)) {
+                findings.error(
+                        ReadingRule.OWN_ID.id(),
+                        one.span(),
+                        "Nobody knows who is meant: " + String.join(" was ", passed) + " was " + now + ".",
+                        "Take one of these former names away.");
+            }
+            present.put(old, now);
+        });
+        return present;
     }
 
     static void warnUnlessKnown(String drill, Collection<String> drills, Span span, Findings findings) {

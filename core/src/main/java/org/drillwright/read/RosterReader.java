@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.drillwright.model.School;
@@ -59,6 +60,18 @@ public final class RosterReader {
         return new Reading<>(findings.hasError() ? Optional.empty() : roster, findings.list());
     }
 
+    /** Where everything stands in a roster that isn't a table, for whoever writes into it. */
+    public Places places(SourceFile file) {
+        Findings findings = new Findings(file);
+        return YamlDocument.compose(file, findings)
+                .map(document -> {
+                    NodeReader nodes = new NodeReader(document, findings);
+                    var unused = roster(nodes);
+                    return nodes.places();
+                })
+                .orElseGet(() -> new Places(Map.of()));
+    }
+
     private Optional<Roster> yaml(SourceFile file, Findings findings) {
         return YamlDocument.compose(file, findings).map(document -> roster(new NodeReader(document, findings)));
     }
@@ -74,7 +87,7 @@ public final class RosterReader {
             names.take(assistants.get(at), nodes.places().span(path.item(at)));
         }
         keys.finish();
-        return new Roster(people, assistants, names.apart());
+        return new Roster(people, assistants, names.apart(), names.former());
     }
 
     private Person person(Keys keys, NodeReader nodes, RosterNames names) {
@@ -93,12 +106,14 @@ public final class RosterReader {
         Span at = nodes.places().span(keys.path().key("name"));
         names.take(name, at);
         keys.texts("apart", ReadingLimits.SHORT_TEXT);
+        keys.texts("was", ReadingLimits.SHORT_TEXT);
         forEach(
                 keys,
                 "knows",
                 nodes,
                 (drill, span) -> RosterNames.warnUnlessKnown(drill, drills, span, nodes.findings()));
         forEach(keys, "apart", nodes, (other, span) -> names.part(name, other, span));
+        forEach(keys, "was", nodes, (old, span) -> names.was(old, name, span));
         keys.finish();
         return person;
     }

@@ -33,7 +33,7 @@ final class RosterTable {
 
     private static final List<String> FIELDS = Stream.concat(
                     NameColumns.FIELDS.stream(),
-                    Stream.of("role", "level", "hand", "skill", "knows", "days", "away", "solo", "apart"))
+                    Stream.of("role", "level", "hand", "skill", "knows", "days", "away", "solo", "apart", "was"))
             .toList();
 
     private static final String AS_TEXT = "Format the column as text in the spreadsheet, and write the name anew.";
@@ -104,6 +104,7 @@ final class RosterTable {
             }
             undamaged(name, named.place(line));
             names.take(name, named.place(line));
+            several(line, "was", "\\s*/\\s*").forEach(old -> names.was(old, name, place(line, "was")));
             if (choice(line, "role", List.of("student", "assistant")).equals(Optional.of("assistant"))) {
                 assistants.add(name);
             } else {
@@ -111,7 +112,7 @@ final class RosterTable {
             }
         }
         unknown.report(findings);
-        return new Roster(people, assistants, names.apart());
+        return new Roster(people, assistants, names.apart(), names.former());
     }
 
     private void unknownDrill(String drill, CsvLine line) {

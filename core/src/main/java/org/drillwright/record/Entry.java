@@ -6,7 +6,7 @@ import java.time.LocalDate;
  * One line of the record.
  *
  * @param drill a drill's id, empty where the line is about the class as a whole
- * @param with the other person, empty unless the two worked together; {@link History#INSTRUCTOR} for whoever taught
+ * @param with the other person, empty unless the two worked together; the new name where somebody was renamed; {@link History#INSTRUCTOR} for whoever taught
  */
 public record Entry(LocalDate date, String person, String drill, Event event, String with) {
 
@@ -20,6 +20,18 @@ public record Entry(LocalDate date, String person, String drill, Event event, St
 
     public static Entry signedOff(LocalDate date, String person, String drill) {
         return new Entry(date, person, drill, Event.SIGNED_OFF, "");
+    }
+
+    public static Entry renamed(LocalDate date, String old, String now) {
+        return new Entry(date, old, "", Event.RENAMED, now);
+    }
+
+    public static Entry left(LocalDate date, String person) {
+        return new Entry(date, person, "", Event.LEFT, "");
+    }
+
+    public static Entry returned(LocalDate date, String person) {
+        return new Entry(date, person, "", Event.RETURNED, "");
     }
 
     /** The same fact told from that side which comes first; itself where only one is named. */

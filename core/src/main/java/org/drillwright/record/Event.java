@@ -7,12 +7,22 @@ import java.util.Optional;
 public enum Event {
     ATTENDED("attended"),
     WORKED_WITH("worked with"),
-    SIGNED_OFF("signed off");
+    SIGNED_OFF("signed off"),
+    /** From that line on the person is called as the other name says. */
+    RENAMED("renamed"),
+    /** The person doesn't come any more; what was done stays. */
+    LEFT("left"),
+    RETURNED("returned");
 
     private final String word;
 
     Event(String word) {
         this.word = word;
+    }
+
+    /** Whether it tells of a class, and not of somebody's coming and going. */
+    public boolean isOfAClass() {
+        return this == ATTENDED || this == WORKED_WITH || this == SIGNED_OFF;
     }
 
     /** The words that the file uses. */

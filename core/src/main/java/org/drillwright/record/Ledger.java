@@ -115,7 +115,7 @@ final class Ledger {
     }
 
     /** What stands at the end of the file. */
-    ReadHistory closed(RecordForm form) {
+    ReadHistory closed(Members members, RecordForm form) {
         giveUp();
         takenBack.forEach((entry, at) -> {
             if (net.of(entry) < 0) {
@@ -128,8 +128,9 @@ final class Ledger {
         });
         Map<Entry, Integer> left = new HashMap<>();
         List<Entry> standing = told.stream()
+                .filter(entry -> entry.event().isOfAClass())
                 .filter(entry -> left.merge(entry.plain(), 1, Integer::sum) <= net.of(entry))
                 .toList();
-        return new ReadHistory(new History(standing), batches, loose, form, findings.list());
+        return new ReadHistory(new History(standing), batches, loose, members, form, findings.list());
     }
 }

@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import org.drillwright.source.Findings;
+import org.drillwright.source.Span;
 import org.drillwright.table.CsvLine;
 import org.drillwright.table.Heading;
 import org.drillwright.table.Repeated;
@@ -23,14 +25,50 @@ final class LineReader {
     private final Repeated repeated = new Repeated();
     private final Names people;
     private final Names drills;
+    private Members members = Members.NONE;
+    private Set<String> gone = Set.of();
 
     LineReader(Findings findings, Heading heading, RecordDates dates, RecordAround around, Ledger ledger) {
         this.findings = findings;
         this.heading = heading;
         this.dates = dates;
         this.ledger = ledger;
-        this.people = Names.people(around.people(), repeated);
+        this.people = Names.people(around, repeated);
         this.drills = Names.drills(around.drills(), repeated);
+    }
+
+    /** Looks first for who was renamed and who left: lines above speak of them, too. */
+    Members members(List<CsvLine> lines) {
+        Members found = new Members();
+        lines.stream()
+                .filter(line -> tells(line, Event.RENAMED) && isWhole(line))
+                .forEach(line -> dates.of(line)
+                        .filter(date -> !cell(line, RecordReader.WITH).isEmpty())
+                        .ifPresent(date -> found.renamed(
+                                date, at(line), cell(line, RecordReader.PERSON), cell(line, RecordReader.WITH))));
+        lines.stream()
+                .filter(line -> (tells(line, Event.LEFT) || tells(line, Event.RETURNED)) && isWhole(line))
+                .forEach(line -> dates.of(line)
+                        .ifPresent(date -> found.going(
+                                date,
+                                at(line),
+                                found.now(cell(line, RecordReader.PERSON), date, at(line)),
+                                tells(line, Event.LEFT))));
+        members = found;
+        gone = found.gone();
+        return found;
+    }
+
+    private boolean isWhole(CsvLine line) {
+        return line.ended() && !cell(line, RecordReader.PERSON).isEmpty();
+    }
+
+    private static int at(CsvLine line) {
+        return line.span().start();
+    }
+
+    private boolean tells(CsvLine line, Event event) {
+        return cell(line, RecordReader.EVENT).equalsIgnoreCase(event.word());
     }
 
     void read(CsvLine line) {
@@ -112,34 +150,50 @@ final class LineReader {
 
     private Optional<Entry> entry(CsvLine line, String words) {
         Optional<LocalDate> date = dates.of(line, repeated);
-        Optional<Event> event = Event.of(RecordLine.eventOf(words));
+        Optional<Event> event =
+                Event.of(RecordLine.eventOf(words)).filter(one -> one.isOfAClass() || !RecordLine.takesBack(words));
         if (event.isEmpty()) {
             repeated.add(
                     RecordRule.RIGHT_WORD.id(),
                     line.place(heading.column(RecordReader.EVENT)),
                     "'" + cell(line, RecordReader.EVENT) + "' is nothing that the record tells.",
-                    "It tells: attended, worked with, signed off, each also taken back ('taken back: attended'). The line"
-                            + " wasn't counted.");
+                    "It tells: attended, worked with, signed off, each also taken back ('taken back: attended'); renamed,"
+                            + " left, returned. The line wasn't counted.");
         }
         if (date.isEmpty() || event.isEmpty() || !complete(line, event.get())) {
             return Optional.empty();
         }
-        Optional<String> person = people.known(line, heading.column(RecordReader.PERSON));
-        Optional<String> with = people.known(line, heading.column(RecordReader.WITH));
-        Optional<String> drill = drills.known(line, heading.column(RecordReader.DRILL));
+        if (event.get() == Event.RENAMED) {
+            return Optional.of(
+                    Entry.renamed(date.get(), cell(line, RecordReader.PERSON), cell(line, RecordReader.WITH)));
+        }
+        Optional<String> person = person(line, RecordReader.PERSON, date.get());
+        Optional<String> with = person(line, RecordReader.WITH, date.get());
+        Optional<String> drill = drills.known(cell(line, RecordReader.DRILL), place(line, RecordReader.DRILL));
         return person.isPresent() && with.isPresent() && drill.isPresent()
                 ? Optional.of(new Entry(date.get(), person.get(), drill.get(), event.get(), with.get()))
                 : Optional.empty();
+    }
+
+    /** Whoever had that name on that day, as the person is called now. */
+    private Optional<String> person(CsvLine line, String field, LocalDate date) {
+        String now = members.now(cell(line, field), date, at(line));
+        return gone.contains(now) ? Optional.of(now) : people.known(now, place(line, field));
+    }
+
+    private Span place(CsvLine line, String field) {
+        return line.place(heading.column(field));
     }
 
     private boolean complete(CsvLine line, Event event) {
         boolean lacksPerson = cell(line, RecordReader.PERSON).isEmpty();
         boolean lacksDrill =
                 event == Event.SIGNED_OFF && cell(line, RecordReader.DRILL).isEmpty();
-        boolean lacksPartner =
-                event == Event.WORKED_WITH && cell(line, RecordReader.WITH).isEmpty();
+        boolean lacksPartner = (event == Event.WORKED_WITH || event == Event.RENAMED)
+                && cell(line, RecordReader.WITH).isEmpty();
         if (lacksPerson || lacksDrill || lacksPartner) {
-            String lacking = lacksPerson ? "whom" : lacksDrill ? "which drill" : "with whom";
+            String lacking =
+                    lacksPerson ? "whom" : lacksDrill ? "which drill" : event == Event.RENAMED ? "how" : "with whom";
             doubt(line, "This line doesn't say " + lacking + ": '" + event.word() + "' needs it.", NOT_COUNTED);
             return false;
         }

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.source.Nearest;
-import org.drillwright.table.CsvLine;
+import org.drillwright.source.Span;
 import org.drillwright.table.Damage;
 import org.drillwright.table.Repeated;
 import org.drillwright.table.Unseen;
@@ -23,8 +23,11 @@ final class Names {
         names.forEach(name -> known.put(Unseen.without(name).strip(), name));
     }
 
-    static Names people(Collection<String> people, Repeated repeated) {
-        Names names = new Names("person", people, repeated);
+    static Names people(RecordAround around, Repeated repeated) {
+        Names names = new Names("person", around.people(), repeated);
+        around.former()
+                .forEach((old, now) ->
+                        names.known.putIfAbsent(Unseen.without(old).strip(), now));
         names.known.put(History.INSTRUCTOR, History.INSTRUCTOR);
         return names;
     }
@@ -34,8 +37,7 @@ final class Names {
     }
 
     /** The name in a cell, which may be empty, and one that nobody has now; nothing if a spreadsheet has spoilt it. */
-    Optional<String> known(CsvLine line, int column) {
-        String name = line.cell(column);
+    Optional<String> known(String name, Span place) {
         if (name.isEmpty() || known.containsKey(name)) {
             return Optional.of(known.getOrDefault(name, name));
         }
@@ -43,14 +45,14 @@ final class Names {
         if (damage.isPresent()) {
             repeated.add(
                     RecordRule.KNOWN_NAME.id(),
-                    line.place(column),
+                    place,
                     "'" + name + "' is no " + kind + ": a spreadsheet has made " + damage.get() + " of a name.",
                     "It wasn't counted. Format the column as text in the spreadsheet, and write the name anew.");
             return Optional.empty();
         }
         repeated.add(
                 RecordRule.KNOWN_NAME.id(),
-                line.place(column),
+                place,
                 "There is no " + kind + " '" + name + "' now.",
                 () -> Nearest.to(name, known.values())
                         .map(near -> "Did you mean '" + near + "'? The line was kept as it is.")

@@ -45,10 +45,15 @@ final class RecordDates {
         return first.keySet().stream().filter(kind).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
+    /** The day of a line, if it is one. */
+    Optional<LocalDate> of(CsvLine line) {
+        return days.getOrDefault(line.cell(column), Optional.empty());
+    }
+
     /** The day of a line; one that is none is told of. */
     Optional<LocalDate> of(CsvLine line, Repeated repeated) {
         String cell = line.cell(column);
-        Optional<LocalDate> day = days.getOrDefault(cell, Optional.empty());
+        Optional<LocalDate> day = of(line);
         if (day.isEmpty()) {
             repeated.add(
                     RecordRule.RIGHT_WORD.id(),

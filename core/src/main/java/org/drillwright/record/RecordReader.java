@@ -59,7 +59,7 @@ public final class RecordReader {
         Ledger ledger = new Ledger(findings);
         CsvTable table = CsvTable.lineByLine(text.text());
         if (table.isEmpty()) {
-            return ledger.closed(form(table.separator(), List.of()));
+            return ledger.closed(Members.NONE, form(table.separator(), List.of()));
         }
         Heading heading = Heading.of(table, COLUMNS, around.tables());
         List<String> order = heading.inOrder();
@@ -72,9 +72,9 @@ public final class RecordReader {
         }
         heading.report(RecordRule.COLUMNS.id(), findings);
         if (!findings.hasError()) {
-            lines(table.body(), heading, ledger);
+            return ledger.closed(lines(table.body(), heading, ledger), form(table.separator(), order));
         }
-        return ledger.closed(form(table.separator(), order));
+        return ledger.closed(Members.NONE, form(table.separator(), order));
     }
 
     private RecordForm form(char separator, List<String> order) {
@@ -82,11 +82,13 @@ public final class RecordReader {
         return new RecordForm(text.form(), separator, order, all.isEmpty() || all.endsWith("\n"));
     }
 
-    private void lines(List<CsvLine> lines, Heading heading, Ledger ledger) {
+    private Members lines(List<CsvLine> lines, Heading heading, Ledger ledger) {
         RecordDates dates = new RecordDates(lines, heading.column(DATE), around);
         dates.report(findings);
         LineReader reader = new LineReader(findings, heading, dates, around, ledger);
+        Members members = reader.members(lines);
         lines.forEach(reader::read);
         reader.report();
+        return members;
     }
 }

@@ -35,6 +35,17 @@ public final class RecordWriter {
         return new Added(read.form().appended(rows), lines.size() - back, back);
     }
 
+    /** What to append to a file so that it tells these facts, one line each, of no class. */
+    public static Added told(ReadHistory read, List<Entry> facts) {
+        Net stands = new Net();
+        read.loose().forEach(stands::add);
+        List<List<String>> rows = facts.stream()
+                .filter(entry -> stands.of(entry) <= 0)
+                .map(entry -> RecordLine.told(entry).cells())
+                .toList();
+        return rows.isEmpty() ? Added.NOTHING : new Added(read.form().appended(rows), rows.size(), 0);
+    }
+
     private static List<RecordLine> lines(ReadHistory read, List<Batch> before, ClassTold told) {
         Net stands = new Net();
         before.stream()

@@ -19,6 +19,7 @@ import org.drillwright.read.ReadingLimits;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.read.RosterReader;
 import org.drillwright.record.History;
+import org.drillwright.record.Members;
 import org.drillwright.record.ReadHistory;
 import org.drillwright.record.RecordAround;
 import org.drillwright.record.RecordReader;
@@ -96,6 +97,7 @@ public final class ClassFolder {
     private static RecordAround around(SchoolFolder school, Roster roster) {
         return new RecordAround(
                 Set.copyOf(roster.names()),
+                roster.former(),
                 Set.copyOf(ids(school)),
                 school.tables(),
                 () -> new ClassDays(school, roster, ids(school)).all());
@@ -117,9 +119,31 @@ public final class ClassFolder {
                 .toList();
     }
 
-    /** The people; nothing if the roster has an error, nobody if there is no roster. */
+    /** The people, those who left as being away; nothing if the roster has an error, nobody if there is no roster. */
     public Optional<Roster> roster() {
-        return roster;
+        return roster.map(read -> read.without(record.members().gone()));
+    }
+
+    /** The roster's file, if there is one. */
+    public Optional<Path> rosterFile() throws IOException {
+        return ClassFiles.rosters(school.root()).stream().findFirst();
+    }
+
+    /** Reads a roster's text as this school's own was. */
+    public RosterReader rosterReader() {
+        return new RosterReader(school.school(), KnownSets.names(school, ids(school)), school.tables());
+    }
+
+    /** Who was renamed, and who left. */
+    public Members members() {
+        return record.members();
+    }
+
+    /** How somebody who had a name on a day is called now. */
+    public String now(String name, LocalDate date) {
+        String now = record.members().now(name, date);
+        Roster people = roster.orElse(Roster.EMPTY);
+        return people.names().contains(now) ? now : people.former().getOrDefault(now, now);
     }
 
     /** What is on record. */
@@ -157,7 +181,7 @@ public final class ClassFolder {
 
     /** Reads one class, wherever it lies; the roster must have been read. */
     public Reading<ClassBrief> read(Path file) throws IOException {
-        return new ClassReader(school.school(), school.habits(), roster.orElse(Roster.EMPTY), ids(school))
+        return new ClassReader(school.school(), school.habits(), roster().orElse(Roster.EMPTY), ids(school))
                 .read(DrillFiles.shownFrom(school.root(), file), DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.time.DayOfWeek;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -131,6 +132,26 @@ class RosterReaderTest {
                         ,left,,
                         Bo,right,     7,Zed
                         """)));
+    }
+
+    @Test
+    void former_names_stand_for_the_present_ones_and_a_ring_is_told() {
+        String text = "people: [{name: Pippa, was: [Pip, P]}, {name: Bo, was: [Pippa]}]\n";
+        assertEquals(
+                Map.of("Pip", "Bo", "P", "Bo", "Pippa", "Bo"),
+                read("roster.yaml", text).value().orElseThrow().former());
+        assertEquals(
+                Map.of("Pip", "Pippa"),
+                read("roster.csv", "Name,Former name\nPippa,Pip\n")
+                        .value()
+                        .orElseThrow()
+                        .former());
+        assertEquals(
+                "Nobody knows who is meant: Bo was Ash was Bo.",
+                read("roster.yaml", "people: [{name: Ash, was: [Bo]}, {name: Bo, was: [Ash]}]\n")
+                        .findings()
+                        .get(0)
+                        .what());
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.record.Entry;
@@ -69,6 +70,21 @@ public record Worked(List<String> here, List<Round> rounds) {
                         .map(round -> round.number() == number
                                 ? groups(round, group -> Optional.of(exchanged(group, one, other)))
                                 : round)
+                        .toList());
+    }
+
+    /** The same with people as they are called now. */
+    public Worked renamed(UnaryOperator<String> now) {
+        return new Worked(
+                here.stream().map(now).toList(),
+                rounds.stream()
+                        .map(round -> groups(
+                                round,
+                                group -> Optional.of(new Group(
+                                        group.kind(),
+                                        group.place(),
+                                        group.people().stream().map(now).toList(),
+                                        group.helper().map(now)))))
                         .toList());
     }
 

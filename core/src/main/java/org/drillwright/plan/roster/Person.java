@@ -46,6 +46,16 @@ public record Person(
         return new Person(name, level, hand, OptionalInt.of(number), knows, days, away, solo);
     }
 
+    /** The same under another name. */
+    public Person called(String other) {
+        return new Person(other, level, hand, skill, knows, days, away, solo);
+    }
+
+    /** The same, not here. */
+    public Person goneAway() {
+        return new Person(name, level, hand, skill, knows, days, true, solo);
+    }
+
     public Person withHand(Hand one) {
         return new Person(name, level, Optional.of(one), skill, knows, days, away, solo);
     }

@@ -15,6 +15,7 @@ import org.drillwright.print.command.classes.PairsCommand;
 import org.drillwright.print.command.classes.PartnersCommand;
 import org.drillwright.print.command.classes.ProgressCommand;
 import org.drillwright.print.command.classes.RecordCommand;
+import org.drillwright.print.command.classes.RosterCommand;
 import org.drillwright.print.command.classes.SessionCommand;
 import org.drillwright.print.command.classes.TermCommand;
 import org.drillwright.print.command.console.CannotRun;
@@ -51,6 +52,7 @@ public final class Program {
             "lesson",
             "record",
             "progress",
+            "roster",
             "hall",
             "packet",
             "term",
@@ -116,6 +118,7 @@ public final class Program {
             case "lesson" -> new LessonCommand(run, school);
             case "record" -> new RecordCommand(run, school);
             case "progress" -> new ProgressCommand(run, school);
+            case "roster" -> new RosterCommand(run, school);
             case "hall" -> new HallCommand(run, school);
             case "packet" -> new PacketCommand(run, school);
             case "attendance" -> new AttendanceCommand(run, school);

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.kept.Worked;
 import org.drillwright.print.command.console.CannotRun;
@@ -17,15 +16,14 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
+import org.drillwright.print.command.planning.RecordAdding;
 import org.drillwright.print.command.planning.Recorded;
 import org.drillwright.print.command.planning.SincePrinted;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.command.printing.Count;
-import org.drillwright.print.command.write.RecordFile;
 import org.drillwright.record.Added;
 import org.drillwright.record.ClassTold;
 import org.drillwright.record.Entry;
-import org.drillwright.record.ReadHistory;
 import org.drillwright.record.RecordWriter;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.source.Nearest;
@@ -147,7 +145,9 @@ public final class RecordCommand implements Callable<Integer> {
     private ClassTold told(Tonight tonight, Recorded recorded, LocalDate day) {
         options.only.forEach(drill -> mustBeIn(recorded.plan(), drill(drill, tonight)));
         People people = new People(tonight.roster());
-        Worked worked = takeBack ? Worked.of(recorded.plan()) : options.of(recorded.plan(), people);
+        LocalDate planned = recorded.plan().date();
+        Worked worked = (takeBack ? Worked.of(recorded.plan()) : options.of(recorded.plan(), people))
+                .renamed(name -> tonight.classes().now(name, planned));
         SincePrinted.mustBeOnTheRoster(tonight, recorded.mark(), names(worked));
         return new ClassTold(
                 day,
@@ -173,20 +173,14 @@ public final class RecordCommand implements Callable<Integer> {
     }
 
     private int written(Tonight tonight, Recorded recorded, ClassTold told) {
-        RecordFile file = RecordFile.of(tonight.classes().recordFile());
-        Function<byte[], Added> fresh = bytes -> {
-            ReadHistory read = tonight.classes().record(bytes);
-            if (!read.form().takesLines()) {
-                throw new CannotRun("Nothing was recorded: " + ClassFiles.RECORD + " is "
-                        + read.form().text().word() + ". Save it once more as CSV UTF-8; what stands there is kept.");
-            }
-            return RecordWriter.appended(read, told);
-        };
+        RecordAdding record = new RecordAdding(tonight.classes());
         if (dryRun) {
-            run.out().print(fresh.apply(file.bytes()).text());
+            run.out()
+                    .print(record.shown(read -> RecordWriter.appended(read, told))
+                            .text());
             return Exit.DONE;
         }
-        Added lines = file.append(fresh);
+        Added lines = record.add(read -> RecordWriter.appended(read, told));
         if (lines.isNothing()) {
             run.out().println("The record tells all of this already.");
             return Exit.DONE;

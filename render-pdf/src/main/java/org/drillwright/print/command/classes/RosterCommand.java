@@ -1,0 +1,148 @@
+package org.drillwright.print.command.classes;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.drillwright.mend.RosterRename;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Exit;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.People;
+import org.drillwright.print.command.planning.RecordAdding;
+import org.drillwright.print.command.write.TextFile;
+import org.drillwright.record.Entry;
+import org.drillwright.record.RecordWriter;
+import org.drillwright.school.ClassFiles;
+import org.drillwright.source.SourceFile;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes down that somebody is called otherwise now, has left, or is back. */
+@Command(
+        name = "roster",
+        header = "Says who is called otherwise now, who left, who is back; what is on record stays theirs.",
+        description = "Each is a line of record.csv. A new name is written into roster.yaml as well, the old one beside"
+                + " it. Who left is planned no more and counts in the past of the others.%n",
+        sortOptions = false,
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.DONE_TEXT, "1:the roster or the record has errors", Exit.UNABLE_TEXT})
+public final class RosterCommand implements Callable<Integer> {
+
+    private final Invocation run;
+    private final SchoolOption school;
+
+    @Option(
+            names = "--rename",
+            arity = "2",
+            paramLabel = "NAME NEW",
+            hideParamSyntax = true,
+            description =
+                    "NAME NEW: from this day on this person is called so. The old name may be somebody else's then.")
+    List<String> renamed = List.of();
+
+    @Option(names = "--left", paramLabel = "NAME", description = "This person doesn't come any more.")
+    Optional<String> left = Optional.empty();
+
+    @Option(names = "--back", paramLabel = "NAME", description = "This person had left and comes again.")
+    Optional<String> back = Optional.empty();
+
+    @Option(names = "--date", paramLabel = "DATE", description = "Since when, such as 2026-09-01. Normally today.")
+    Optional<LocalDate> date = Optional.empty();
+
+    public RosterCommand(Invocation run, SchoolOption school) {
+        this.run = run;
+        this.school = school;
+    }
+
+    @Override
+    public Integer call() {
+        if (renamed.isEmpty() && left.isEmpty() && back.isEmpty()) {
+            throw new CannotRun("Say what has changed: --rename NAME NEW, --left NAME, or --back NAME.");
+        }
+        if (renamed.size() > 2) {
+            throw new CannotRun("Rename one person at a time.");
+        }
+        ClassRun opened = ClassRun.open(run, school.folder(), List.of());
+        return opened.roster().map(roster -> told(opened, roster)).orElse(Exit.MATERIAL);
+    }
+
+    private int told(ClassRun opened, Roster roster) {
+        if (opened.classes().isRecordBroken()) {
+            run.err().println("Nothing was changed: mend " + ClassFiles.RECORD + " first, or give it another name.");
+            return Exit.MATERIAL;
+        }
+        LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
+        List<Entry> facts = new ArrayList<>();
+        List<String> said = new ArrayList<>();
+        Optional<Rename> rename = rename(opened, roster);
+        rename.ifPresent(one -> {
+            facts.add(Entry.renamed(day, one.old(), one.now()));
+            said.add(one.old() + " is " + one.now() + " since " + day + ".");
+        });
+        left.ifPresent(typed -> {
+            String person = new People(roster).name(typed);
+            facts.add(Entry.left(day, person));
+            said.add(person + " left on " + day + ".");
+        });
+        back.ifPresent(typed -> {
+            String person = opened.classes().members().gone().contains(typed) ? typed : new People(roster).name(typed);
+            facts.add(Entry.returned(day, person));
+            said.add(person + " is back since " + day + ".");
+        });
+        new RecordAdding(opened.classes()).add(read -> RecordWriter.told(read, facts));
+        rename.ifPresent(one -> one.roster().run());
+        said.forEach(run.out()::println);
+        return Exit.DONE;
+    }
+
+    /** @param roster writes the new name there */
+    private record Rename(String old, String now, Runnable roster) {}
+
+    private Optional<Rename> rename(ClassRun opened, Roster roster) {
+        if (renamed.isEmpty()) {
+            return Optional.empty();
+        }
+        String now = renamed.get(1).strip();
+        boolean isNew = !roster.names().contains(now);
+        if (!isNew && !roster.names().contains(renamed.get(0))) {
+            return Optional.of(new Rename(renamed.get(0), now, () -> {}));
+        }
+        String old = new People(roster).name(renamed.get(0));
+        if (!isNew || now.isEmpty()) {
+            throw new CannotRun(
+                    now.isEmpty() ? "A new name can't be empty." : "There is a '" + now + "' on the roster already.");
+        }
+        try {
+            Path file = opened.classes()
+                    .rosterFile()
+                    .orElseThrow(() -> new CannotRun("There is no roster in this folder."));
+            return Optional.of(rename(opened, file, old, now));
+        } catch (IOException problem) {
+            throw new CannotRun("The roster cannot be read", problem);
+        }
+    }
+
+    private static Rename rename(ClassRun opened, Path file, String old, String now) throws IOException {
+        String name = String.valueOf(file.getFileName());
+        String again = "Write '" + now + "' instead of '" + old
+                + "' there yourself, and run this again: then the record is" + " told.";
+        if (name.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            throw new CannotRun(name + " is a table of yours, and was left as it is. " + again);
+        }
+        byte[] before = Files.readAllBytes(file);
+        SourceFile source = new SourceFile(name, new String(before, StandardCharsets.UTF_8));
+        String text = RosterRename.of(opened.classes().rosterReader(), source, old, now)
+                .orElseThrow(() -> new CannotRun("The new name could not be written into " + name + ". " + again));
+        return new Rename(old, now, () -> TextFile.replace(file, before, text));
+    }
+}

@@ -1,0 +1,40 @@
+package org.drillwright.print.command.planning;
+
+import java.util.function.Function;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.write.RecordFile;
+import org.drillwright.record.Added;
+import org.drillwright.record.ReadHistory;
+import org.drillwright.school.ClassFiles;
+import org.drillwright.school.ClassFolder;
+
+/** Adds lines to a school's record, made of what it holds at that moment. */
+public final class RecordAdding {
+
+    private final ClassFolder classes;
+    private final RecordFile file;
+
+    public RecordAdding(ClassFolder classes) {
+        this.classes = classes;
+        this.file = RecordFile.of(classes.recordFile());
+    }
+
+    /** What would be added. */
+    public Added shown(Function<ReadHistory, Added> lines) {
+        return lines.apply(open(file.bytes()));
+    }
+
+    /** Adds it. */
+    public Added add(Function<ReadHistory, Added> lines) {
+        return file.append(bytes -> lines.apply(open(bytes)));
+    }
+
+    private ReadHistory open(byte[] bytes) {
+        ReadHistory read = classes.record(bytes);
+        if (!read.form().takesLines()) {
+            throw new CannotRun("Nothing was recorded: " + ClassFiles.RECORD + " is "
+                    + read.form().text().word() + ". Save it once more as CSV UTF-8; what stands there is kept.");
+        }
+        return read;
+    }
+}

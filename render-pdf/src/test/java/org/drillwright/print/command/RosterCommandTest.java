@@ -1,0 +1,61 @@
+package org.drillwright.print.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RosterCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void whatWasDoneUnderTheOldNameStays() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 1, 1);
+        files.run("pairs", "tonight", "--keep");
+        files.run("record", "tonight", "--signed-off", "New0", "riposte");
+        assertEquals(
+                "New0 is Pippa since 2026-08-27.\n",
+                files.run("roster", "--rename", "new0", "Pippa", "--date", "2026-08-27")
+                        .out());
+        assertTrue(files.read("record.csv").endsWith("2026-08-27,New0,,renamed,Pippa\n"));
+        assertTrue(files.read("roster.yaml").contains("{name: Pippa, was: [New0], knows: [straight]}"));
+        assertEquals(
+                "The record tells all of this already.\n",
+                files.run("record", "tonight").out());
+        assertTrue(files.run("progress", "--format", "csv").out().contains("\nriposte,intermediate,known,known\n"));
+        files.run("roster", "--rename", "Pippa", "Phil", "--date", "2026-08-28");
+        assertEquals(
+                "The record tells all of this already.\n",
+                files.run("record", "tonight").out());
+    }
+
+    @Test
+    void whoLeftIsPlannedNoMoreUntilTheyAreBack() {
+        PlanFiles files = PlanFiles.of(folder, 2, 2);
+        files.run("roster", "--left", "New0", "--date", "2026-08-20");
+        assertFalse(files.run("pairs", "tonight").out().contains("New0"));
+        files.run("roster", "--back", "New0", "--date", "2026-08-21");
+        assertTrue(files.run("pairs", "tonight").out().contains("New0"));
+    }
+
+    @Test
+    void aTableIsChangedByWhoeverKeepsIt() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 1, 1);
+        Files.delete(folder.resolve("roster.yaml"));
+        files.with("roster.csv", "name\nAsh\nBo\n");
+        Trial refused = files.run("roster", "--rename", "Ash", "Ashley");
+        assertEquals(2, refused.code());
+        assertTrue(refused.err().contains("roster.csv is a table of yours, and was left as it is."), refused.err());
+        assertFalse(Files.exists(folder.resolve("record.csv")));
+        files.with("roster.csv", "name\nAshley\nBo\n");
+        assertEquals(0, files.run("roster", "--rename", "Ash", "Ashley").code());
+        assertTrue(files.read("record.csv").endsWith(",Ash,,renamed,Ashley\n"));
+    }
+}

@@ -2,6 +2,7 @@ package org.drillwright.record;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** What a line of the record says of a person. */
 public enum Event {
@@ -12,7 +13,18 @@ public enum Event {
     RENAMED("renamed"),
     /** The person doesn't come any more; what was done stays. */
     LEFT("left"),
-    RETURNED("returned");
+    RETURNED("returned"),
+    /** Two who train on their own: they want to meet on that day. */
+    AGREED("agreed"),
+    KEPT("kept"),
+    CAME_LATE("came late"),
+    DID_NOT_COME("did not come"),
+    CALLED_OFF("called off"),
+    /** How long the two worked; the number behind it is theirs alone. */
+    WORKED_MINUTES("worked minutes"),
+    LED_FIRST("led first");
+
+    private static final Pattern MINUTES = Pattern.compile("worked minutes \\d{1,4}");
 
     private final String word;
 
@@ -25,12 +37,18 @@ public enum Event {
         return this == ATTENDED || this == WORKED_WITH || this == SIGNED_OFF;
     }
 
+    /** Whether it tells of two who train on their own. */
+    public boolean isOfTwo() {
+        return compareTo(AGREED) >= 0;
+    }
+
     /** The words that the file uses. */
     public String word() {
         return word;
     }
 
     static Optional<Event> of(String word) {
-        return Arrays.stream(values()).filter(event -> event.word.equals(word)).findFirst();
+        String bare = MINUTES.matcher(word).matches() ? WORKED_MINUTES.word : word;
+        return Arrays.stream(values()).filter(event -> event.word.equals(bare)).findFirst();
     }
 }

@@ -128,9 +128,13 @@ final class Ledger {
         });
         Map<Entry, Integer> left = new HashMap<>();
         List<Entry> standing = told.stream()
-                .filter(entry -> entry.event().isOfAClass())
                 .filter(entry -> left.merge(entry.plain(), 1, Integer::sum) <= net.of(entry))
                 .toList();
-        return new ReadHistory(new History(standing), batches, loose, members, form, findings.list());
+        List<Entry> ofClasses =
+                standing.stream().filter(entry -> entry.event().isOfAClass()).toList();
+        List<Entry> ofTwo =
+                standing.stream().filter(entry -> entry.event().isOfTwo()).toList();
+        return new ReadHistory(
+                new History(ofClasses), batches, loose, members, new Together(ofTwo), form, findings.list());
     }
 }

@@ -150,15 +150,16 @@ final class LineReader {
 
     private Optional<Entry> entry(CsvLine line, String words) {
         Optional<LocalDate> date = dates.of(line, repeated);
-        Optional<Event> event =
-                Event.of(RecordLine.eventOf(words)).filter(one -> one.isOfAClass() || !RecordLine.takesBack(words));
+        Optional<Event> event = Event.of(RecordLine.eventOf(words))
+                .filter(one -> one.isOfAClass() || one.isOfTwo() || !RecordLine.takesBack(words));
         if (event.isEmpty()) {
             repeated.add(
                     RecordRule.RIGHT_WORD.id(),
                     line.place(heading.column(RecordReader.EVENT)),
                     "'" + cell(line, RecordReader.EVENT) + "' is nothing that the record tells.",
                     "It tells: attended, worked with, signed off, each also taken back ('taken back: attended'); renamed,"
-                            + " left, returned. The line wasn't counted.");
+                            + " left, returned; and of two who train on their own agreed, kept, came late, did not come,"
+                            + " called off, worked minutes 45, led first. The line wasn't counted.");
         }
         if (date.isEmpty() || event.isEmpty() || !complete(line, event.get())) {
             return Optional.empty();
@@ -187,9 +188,9 @@ final class LineReader {
 
     private boolean complete(CsvLine line, Event event) {
         boolean lacksPerson = cell(line, RecordReader.PERSON).isEmpty();
-        boolean lacksDrill =
-                event == Event.SIGNED_OFF && cell(line, RecordReader.DRILL).isEmpty();
-        boolean lacksPartner = (event == Event.WORKED_WITH || event == Event.RENAMED)
+        boolean lacksDrill = (event == Event.SIGNED_OFF || event == Event.LED_FIRST)
+                && cell(line, RecordReader.DRILL).isEmpty();
+        boolean lacksPartner = (event == Event.WORKED_WITH || event == Event.RENAMED || event.isOfTwo())
                 && cell(line, RecordReader.WITH).isEmpty();
         if (lacksPerson || lacksDrill || lacksPartner) {
             String lacking =

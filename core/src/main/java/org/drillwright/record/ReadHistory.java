@@ -11,6 +11,7 @@ import org.drillwright.source.Finding;
  * @param batches what runs told of classes, whole, each once
  * @param loose lines outside of batches, such as those typed by hand
  * @param members who was renamed, and who left
+ * @param together what two who train on their own told
  * @param form how the file is written, for what is added to it
  * @param findings the lines that could not be read, and those that are doubtful, by place
  */
@@ -19,12 +20,14 @@ public record ReadHistory(
         List<Batch> batches,
         List<RecordLine> loose,
         Members members,
+        Together together,
         RecordForm form,
         List<Finding> findings) {
 
     /** Nothing, because of what is wrong. */
     public static ReadHistory nothing(List<Finding> findings) {
-        return new ReadHistory(History.NONE, List.of(), List.of(), Members.NONE, RecordForm.NEW, findings);
+        return new ReadHistory(
+                History.NONE, List.of(), List.of(), Members.NONE, Together.NONE, RecordForm.NEW, findings);
     }
 
     public ReadHistory {

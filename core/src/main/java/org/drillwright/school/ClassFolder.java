@@ -23,6 +23,7 @@ import org.drillwright.record.Members;
 import org.drillwright.record.ReadHistory;
 import org.drillwright.record.RecordAround;
 import org.drillwright.record.RecordReader;
+import org.drillwright.record.Together;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
@@ -137,6 +138,11 @@ public final class ClassFolder {
     /** Who was renamed, and who left. */
     public Members members() {
         return record.members();
+    }
+
+    /** What two who train on their own have told. */
+    public Together together() {
+        return record.together();
     }
 
     /** How somebody who had a name on a day is called now. */

@@ -58,12 +58,13 @@ public record ClassPlan(
         PairingRequest none = PairingRequest.of(school, roster, brief, history, List.of());
         Optional<LaneLayout> lanes = brief.hall().map(LaneLayout::of);
         int waves = Math.max(
-                1, lanes.map(layout -> layout.waves((none.students().size() + 1) / 2)).orElse(1));
+                1,
+                lanes.map(layout -> layout.waves((none.students().size() + 1) / 2))
+                        .orElse(1));
         ClassLoads loads = ClassLoads.of(school, brief, wished.drills(), here, knowledge, 1);
         LessonPlan lesson = new Lesson(brief.length().orElse(school.classLength()), brief.timing())
                 .planWithRounds(
-                        inWaves(loads, wished.drills(), waves),
-                        new MostRounds(brief, wished.drills(), none)::of);
+                        inWaves(loads, wished.drills(), waves), new MostRounds(brief, wished.drills(), none)::of);
         Map<String, Drill> drills = lesson.drills().stream()
                 .flatMap(load ->
                         wished.drills().stream().filter(drill -> drill.id().equals(load.drill())))

@@ -46,9 +46,10 @@ final class Leads {
                         first.put(List.of(round, at), leader.get());
                     } else {
                         int[] pair = {round, at};
-                        groups.get(at).people().forEach(name -> open.computeIfAbsent(
-                                        name, one -> new ArrayList<>())
-                                .add(pair));
+                        groups.get(at)
+                                .people()
+                                .forEach(name -> open.computeIfAbsent(name, one -> new ArrayList<>())
+                                        .add(pair));
                     }
                 }
             }

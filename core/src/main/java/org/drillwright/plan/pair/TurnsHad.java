@@ -34,8 +34,7 @@ final class TurnsHad {
     List<Integer> of(List<Person> students) {
         List<Optional<Integer>> known =
                 students.stream().map(student -> scaled(student.name())).toList();
-        List<Integer> sorted =
-                known.stream().flatMap(Optional::stream).sorted().toList();
+        List<Integer> sorted = known.stream().flatMap(Optional::stream).sorted().toList();
         int middle = sorted.isEmpty() ? 0 : sorted.get((sorted.size() - 1) / 2);
         List<Integer> turns = new ArrayList<>();
         known.forEach(one -> turns.add(one.orElse(middle)));

@@ -89,7 +89,9 @@ final class Choices {
         for (int one = 0; one < problem.students(); one++) {
             choices.addPartners(one, costs);
             choices.addMiddles(one, costs);
-            for (int blank = choices.vertices - extras.blanks(); blank < choices.vertices && !choices.isSet(one); blank++) {
+            for (int blank = choices.vertices - extras.blanks();
+                    blank < choices.vertices && !choices.isSet(one);
+                    blank++) {
                 choices.add(one, blank, problem.blank(), 0, costs);
             }
         }
@@ -260,8 +262,7 @@ final class Choices {
 
     private boolean asGoodUpToGap(int[] narrower, int[] best) {
         int end = Aim.WIDEST.rank();
-        return price(narrower) <= price(best)
-                && Arrays.compare(costs(narrower), 0, end, costs(best), 0, end) <= 0;
+        return price(narrower) <= price(best) && Arrays.compare(costs(narrower), 0, end, costs(best), 0, end) <= 0;
     }
 
     /** The costs of a row. */

@@ -34,7 +34,9 @@ public record Extras(int helpers, int threes, int watched, int blanks) {
         List<Extras> all = new ArrayList<>();
         for (int round = 0; round < problem.rounds(); round++) {
             int same = round - 1;
-            while (same >= 0 && !(problem.novices(same).equals(problem.novices(round)) && all.get(same).isCertain())) {
+            while (same >= 0
+                    && !(problem.novices(same).equals(problem.novices(round))
+                            && all.get(same).isCertain())) {
                 same--;
             }
             all.add(same >= 0 ? all.get(same) : of(problem, round));

@@ -65,7 +65,10 @@ class MostRoundsTest {
     }
 
     @ParameterizedTest(name = "{0} people, {1} new: {2} rounds")
-    @CsvSource({"4,2,2", "6,0,5", "6,2,4", "6,3,3", "8,0,7", "8,2,6", "8,4,4", "6,4,4", "5,0,5", "5,2,4", "2,1,1", "6,6,5", "5,5,5"})
+    @CsvSource({
+        "4,2,2", "6,0,5", "6,2,4", "6,3,3", "8,0,7", "8,2,6", "8,4,4", "6,4,4", "5,0,5", "5,2,4", "2,1,1", "6,6,5",
+        "5,5,5"
+    })
     void as_many_as_there_are_new_partners(int present, int fresh, int rounds) {
         assertEquals(rounds, most(LEARNING, "partner", present, fresh));
     }

@@ -51,7 +51,10 @@ class LeadsTest {
         Set<String> standing = Set.of("B0", "B1", "B2", "B3");
         for (Round round : plan.rounds()) {
             for (Group group : round.groups()) {
-                assertEquals(round.number() % 2 == 1, standing.contains(group.people().get(0)), plan::toString);
+                assertEquals(
+                        round.number() % 2 == 1,
+                        standing.contains(group.people().get(0)),
+                        plan::toString);
             }
         }
     }

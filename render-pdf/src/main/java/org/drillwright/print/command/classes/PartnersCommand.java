@@ -1,6 +1,9 @@
 package org.drillwright.print.command.classes;
 
+import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.drillwright.model.Level;
 import org.drillwright.plan.partner.SharedDrills;
@@ -55,7 +58,13 @@ public final class PartnersCommand implements Callable<Integer> {
                         Knowledge.of(roster, opened.classes().history())));
         List<Person> people = named.isEmpty() ? roster.people() : List.of(new People(roster).person(named));
         for (Person person : people) {
-            run.out().print(PartnersText.of(person.name(), partners.of(person)));
+            Map<String, String> kept = new HashMap<>();
+            roster.people()
+                    .forEach(other -> opened.classes()
+                            .together()
+                            .kept(person.name(), other.name(), LocalDate.now(run.clock()))
+                            .ifPresent(words -> kept.put(other.name(), words)));
+            run.out().print(PartnersText.of(person.name(), partners.of(person), kept));
         }
         return Exit.DONE;
     }

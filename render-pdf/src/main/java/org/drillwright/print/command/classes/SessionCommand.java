@@ -1,10 +1,12 @@
 package org.drillwright.print.command.classes;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.drillwright.model.Drill;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.partner.TwoSession;
@@ -19,9 +21,17 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
+import org.drillwright.print.command.planning.RecordAdding;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.sheet.SessionSheet;
+import org.drillwright.record.Added;
+import org.drillwright.record.Entry;
+import org.drillwright.record.Event;
+import org.drillwright.record.RecordWriter;
+import org.drillwright.record.Together;
+import org.drillwright.school.ClassFiles;
 import org.drillwright.tell.SessionText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -31,8 +41,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "session",
         header = "Makes a sheet for two who train outside class.",
-        description = "Only drills that both know, the latest in teaching order; who leads first goes by turns. The two"
-                + " are equals. Nothing about it is stored.%n",
+        description = "Only drills that both know, the latest in teaching order; who leads first goes by turns,"
+                + " those of earlier sessions counted in. The two are equals. Nothing about it is stored unless they say so"
+                + " with --tell or --worked.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
@@ -41,6 +52,9 @@ import picocli.CommandLine.Parameters;
             Exit.UNABLE_TEXT
         })
 public final class SessionCommand implements Callable<Integer> {
+
+    private static final List<Event> TOLD =
+            List.of(Event.AGREED, Event.KEPT, Event.CAME_LATE, Event.DID_NOT_COME, Event.CALLED_OFF);
 
     private final Invocation run;
     private final SchoolOption school;
@@ -66,6 +80,23 @@ public final class SessionCommand implements Callable<Integer> {
 
     @Option(names = "--initials", description = ClassWords.INITIALS)
     boolean initials;
+
+    @Option(
+            names = "--tell",
+            paramLabel = "WORD",
+            description =
+                    "The first of the two tells what became of a day: agreed, kept, came late, did not come, called"
+                            + " off. It is added to record.csv; nothing else is done.")
+    Optional<String> tell = Optional.empty();
+
+    @Option(
+            names = "--worked",
+            description =
+                    "Adds to record.csv who led first on which drill of this session, so that the turns stay equal.")
+    boolean worked;
+
+    @Option(names = "--date", paramLabel = "DATE", description = "The day that is told of. Normally today.")
+    Optional<LocalDate> date = Optional.empty();
 
     public SessionCommand(Invocation run, SchoolOption school) {
         this.run = run;
@@ -93,10 +124,15 @@ public final class SessionCommand implements Callable<Integer> {
             run.err().println(one.name() + " and " + other.name() + " are kept apart: the roster says so.");
             return Exit.MATERIAL;
         }
+        if (tell.isPresent()) {
+            return tell(opened, List.of(new Entry(day(), one.name(), "", event(tell.get()), other.name())));
+        }
+        Together together = opened.classes().together();
+        boolean turned = together.leadsFirst(one.name(), other.name()).equals(other.name());
         Timing timing = opened.folder().habits().timing();
         TwoSession session = TwoSession.of(
-                one,
-                other,
+                turned ? other : one,
+                turned ? one : other,
                 Duration.ofMinutes(minutes),
                 TeachingOrder.of(opened.folder()),
                 Knowledge.of(roster, opened.classes().history()),
@@ -120,6 +156,47 @@ public final class SessionCommand implements Callable<Integer> {
         } else {
             run.out().print(SessionText.of(session, timing, drills));
         }
+        together.differing(one.name(), other.name(), LocalDate.now(run.clock())).forEach(run.out()::println);
+        if (worked && !session.blocks().isEmpty()) {
+            return tell(opened, turns(session));
+        }
         return session.blocks().isEmpty() ? Exit.MATERIAL : Exit.DONE;
+    }
+
+    private LocalDate day() {
+        return date.orElseGet(() -> LocalDate.now(run.clock()));
+    }
+
+    private static Event event(String word) {
+        return TOLD.stream()
+                .filter(event -> event.word().equalsIgnoreCase(word.strip()))
+                .findFirst()
+                .orElseThrow(() -> new CannotRun("--tell wants one of: "
+                        + TOLD.stream().map(Event::word).collect(Collectors.joining(", ")) + "."));
+    }
+
+    private List<Entry> turns(TwoSession session) {
+        return session.blocks().stream()
+                .map(block -> new Entry(
+                        day(),
+                        block.leadsFirst(),
+                        block.drill(),
+                        Event.LED_FIRST,
+                        block.leadsFirst().equals(session.one()) ? session.other() : session.one()))
+                .toList();
+    }
+
+    private int tell(ClassRun opened, List<Entry> facts) {
+        if (opened.classes().isRecordBroken()) {
+            run.err().println("Nothing was recorded: mend " + ClassFiles.RECORD + " first, or give it another name.");
+            return Exit.MATERIAL;
+        }
+        Added added = new RecordAdding(opened.classes()).add(read -> RecordWriter.told(read, facts));
+        run.out()
+                .println(
+                        added.isNothing()
+                                ? "The record tells this already."
+                                : ClassFiles.RECORD + ": " + Count.of(added.told(), "line") + " added.");
+        return Exit.DONE;
     }
 }

@@ -143,6 +143,7 @@ final class Slips {
             return "works alone";
         }
         return (Evening.leads(person, group) ? LEADS + " " : "") + String.join(" and ", others) + ", place\u00A0"
-                + group.place() + (group.kind() == Group.Kind.BOTH_NEW || group.kind() == Group.Kind.WATCHED ? ", both new" : "");
+                + group.place()
+                + (group.kind() == Group.Kind.BOTH_NEW || group.kind() == Group.Kind.WATCHED ? ", both new" : "");
     }
 }

@@ -1,0 +1,135 @@
+package org.drillwright.record;
+
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What two who train on their own tell of it, each for themselves: whether they met, and who led first. They are equals; of
+ * what goes wrong nobody is told but the two.
+ */
+public final class Together {
+
+    /** Nobody has told anything. */
+    public static final Together NONE = new Together(List.of());
+
+    /** Appointments that are looked at; common practice, no source. */
+    private static final int LAST = 6;
+
+    /** Days in which the other one may still say it otherwise. */
+    private static final int PATIENCE = 7;
+
+    private final List<Entry> told;
+
+    /** What became of an appointment. */
+    private enum Outcome {
+        KEPT,
+        MISSED,
+        DIFFERENT,
+        /** Called off, or not told yet. */
+        OPEN
+    }
+
+    Together(List<Entry> told) {
+        this.told = List.copyOf(told);
+    }
+
+    private List<Entry> of(String one, String other) {
+        return told.stream()
+                .filter(entry -> isOf(entry, one, other) || isOf(entry, other, one))
+                .toList();
+    }
+
+    private static boolean isOf(Entry entry, String person, String with) {
+        return entry.person().equals(person) && entry.with().equals(with) && !person.equals(with);
+    }
+
+    private List<LocalDate> days(String one, String other) {
+        return of(one, other).stream()
+                .filter(entry -> entry.event() != Event.LED_FIRST && entry.event() != Event.WORKED_MINUTES)
+                .map(Entry::date)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private Outcome outcome(String one, String other, LocalDate day, LocalDate today) {
+        List<Entry> lines = of(one, other).stream()
+                .filter(entry -> entry.date().equals(day))
+                .toList();
+        if (lines.stream().anyMatch(entry -> entry.event() == Event.CALLED_OFF)) {
+            return Outcome.OPEN;
+        }
+        Set<Outcome> said = new HashSet<>();
+        Set<String> who = new HashSet<>();
+        for (Entry entry : lines) {
+            if (entry.event() == Event.KEPT || entry.event() == Event.CAME_LATE) {
+                said.add(Outcome.KEPT);
+                who.add(entry.person());
+            } else if (entry.event() == Event.DID_NOT_COME) {
+                said.add(Outcome.MISSED);
+                who.add(entry.person());
+            }
+        }
+        if (said.size() > 1) {
+            return Outcome.DIFFERENT;
+        }
+        boolean settled = who.size() == 2 || day.plusDays(PATIENCE).isBefore(today);
+        return settled ? said.stream().findFirst().orElse(Outcome.OPEN) : Outcome.OPEN;
+    }
+
+    /**
+     * How many of their last appointments two have kept, as words; nothing if that is fewer than half of them, or if there
+     * was none.
+     */
+    public Optional<String> kept(String one, String other, LocalDate today) {
+        List<Outcome> counted = days(one, other).stream()
+                .sorted(Comparator.reverseOrder())
+                .map(day -> outcome(one, other, day, today))
+                .filter(outcome -> outcome == Outcome.KEPT || outcome == Outcome.MISSED)
+                .limit(LAST)
+                .toList();
+        int kept = (int) counted.stream().filter(Outcome.KEPT::equals).count();
+        return counted.isEmpty() || kept * 2 < counted.size()
+                ? Optional.empty()
+                : Optional.of("kept " + kept + " of the last " + counted.size() + " together");
+    }
+
+    /** The days that the two remember differently, one sentence each; they count nowhere. */
+    public List<String> differing(String one, String other, LocalDate today) {
+        return days(one, other).stream()
+                .filter(day -> outcome(one, other, day, today) == Outcome.DIFFERENT)
+                .map(day -> one + " and " + other + " remember " + day.getDayOfMonth() + " "
+                        + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " differently; ask them.")
+                .toList();
+    }
+
+    /** Who leads first next: whoever did on fewer drills; of two with equally many whoever's last turn is older. */
+    public String leadsFirst(String one, String other) {
+        List<LocalDate> turns = turns(one, other);
+        List<LocalDate> others = turns(other, one);
+        if (turns.size() != others.size()) {
+            return turns.size() < others.size() ? one : other;
+        }
+        return Objects.equals(last(turns), last(others)) || last(turns).isBefore(last(others)) ? one : other;
+    }
+
+    private List<LocalDate> turns(String leader, String other) {
+        return of(leader, other).stream()
+                .filter(entry ->
+                        entry.event() == Event.LED_FIRST && entry.person().equals(leader))
+                .map(Entry::date)
+                .sorted()
+                .toList();
+    }
+
+    private static LocalDate last(List<LocalDate> turns) {
+        return turns.isEmpty() ? LocalDate.MIN : turns.get(turns.size() - 1);
+    }
+}

@@ -47,9 +47,10 @@ record Evening(List<Column> columns, List<Row> rows, Map<String, String> keys) {
      * @param place empty for somebody who isn't there
      * @param sign a letter that the keys explain; mostly empty
      * @param walks whether one comes from another place
+     * @param leads whether one leads first
      */
-    record Cell(String place, String sign, boolean walks) {
-        static final Cell AWAY = new Cell("", "", false);
+    record Cell(String place, String sign, boolean walks, boolean leads) {
+        static final Cell AWAY = new Cell("", "", false, false);
     }
 
     static Evening of(PairingPlan pairs, Naming names) {
@@ -93,8 +94,9 @@ record Evening(List<Column> columns, List<Row> rows, Map<String, String> keys) {
         return round.groupOf(person)
                 .map(group -> new Cell(
                         group.place() == 0 ? Signs.ALONE : String.valueOf(group.place()),
-                        (leads(person, group) ? Signs.LEADS : "") + signs.of(group),
-                        round.number() == 1 || pairs.movers(round.number()).contains(person)))
+                        signs.of(group),
+                        round.number() == 1 || pairs.movers(round.number()).contains(person),
+                        leads(person, group)))
                 .orElseGet(() -> {
                     signs.away();
                     return Cell.AWAY;

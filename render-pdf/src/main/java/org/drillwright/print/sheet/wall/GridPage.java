@@ -29,6 +29,9 @@ record GridPage(
     /** The type of a sign beside a place, as a share of the place's. */
     static final double SIGN = 0.6;
 
+    /** How far below the baseline a place is underlined. */
+    private static final double UNDER = 0.12;
+
     /** The type of places where one stays. */
     private static final double STAYING = 14.0 / 19;
 
@@ -89,6 +92,7 @@ record GridPage(
         for (int at = 0; at < rows.size(); at++) {
             double height = loose * size * height(notice, rows.get(at).name(), name);
             table.add(row(rows.get(at), y, height));
+            lines(rows.get(at), y + (height + notice.type(size).capHeight()) / 2, marks);
             y += height;
             boolean heavy = at % TOGETHER == TOGETHER - 1 || at == rows.size() - 1;
             marks.add(rule(y, heavy ? Press.HEAVY : Press.THIN));
@@ -97,6 +101,27 @@ record GridPage(
         List<Node> nodes = new ArrayList<>(placed.nodes());
         nodes.add(new Node.Group(Role.TABLE, table));
         return notice.page(marks, nodes, notice.distance(notice.type(size)) + " \u00B7 Page " + number);
+    }
+
+    /** Under the places where one leads first. */
+    private void lines(Evening.Row row, double baseline, List<Mark> marks) {
+        for (int at = 0; at < row.cells().size(); at++) {
+            Evening.Cell cell = row.cells().get(at);
+            if (cell.leads()) {
+                double y = baseline + UNDER * size;
+                double left = left(cell, at);
+                double wide = notice.type(size(cell, size)).width(face(cell), cell.place());
+                marks.add(new Mark.Line(left, y, left + wide, y, Press.HEAVY, Ink.BLACK));
+            }
+        }
+    }
+
+    /** Where a place begins, which stands with its sign in the middle of its column. */
+    private double left(Evening.Cell cell, int round) {
+        Type place = notice.type(size(cell, size));
+        double wide = place.width(face(cell), cell.place())
+                + place.times(SIGN).width(Face.REGULAR, cell.sign());
+        return x(round) + (column - wide) / 2;
     }
 
     private Mark rule(double y, double width) {
@@ -166,7 +191,7 @@ record GridPage(
             Type place = notice.type(size(cell, size));
             Type sign = place.times(SIGN);
             double wide = place.width(face(cell), cell.place());
-            double x = x(round) + (column - wide - sign.width(Face.REGULAR, cell.sign())) / 2;
+            double x = left(cell, round);
             words.add(place.line(face(cell), cell.place(), x, baseline));
             if (!cell.sign().isEmpty()) {
                 words.add(sign.line(Face.REGULAR, cell.sign(), x + wide, baseline - RAISED * place.size()));

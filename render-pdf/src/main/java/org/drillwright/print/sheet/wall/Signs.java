@@ -15,9 +15,6 @@ final class Signs {
     /** Instead of the place of somebody who needs none. */
     static final String ALONE = "\u2013";
 
-    /** Beside the place of whoever leads first. */
-    static final String LEADS = "\u2022";
-
     private static final String THREE = "t";
     private static final String BOTH_NEW = "n";
 

@@ -83,7 +83,7 @@ class EveningProperties {
                         person + " in " + round.number(),
                         round.groupOf(person)
                                 .map(group -> place(group)
-                                        + signs(person, group)
+                                        + sign(group)
                                         + (before.filter(was -> was.place() == group.place())
                                                         .isPresent()
                                                 ? ""
@@ -96,13 +96,6 @@ class EveningProperties {
 
     private static String place(Group group) {
         return group.place() == 0 ? "\u2013" : String.valueOf(group.place());
-    }
-
-    /** Whoever leads first stands first in a group. */
-    private static String signs(String person, Group group) {
-        boolean leads = group.people().size() > 1 && group.people().get(0).equals(person);
-        String sign = sign(group);
-        return leads ? " \u2022" + sign.strip() : sign;
     }
 
     private static String sign(Group group) {

@@ -96,7 +96,7 @@ class EveningSheetTest {
         Frame page = Evenings.sheet(plain(12, 8), SheetSize.A4).pages().get(0);
         List<Double> across = page.backdrop().stream()
                 .map(Mark.Line.class::cast)
-                .filter(line -> line.y1() == line.y2())
+                .filter(line -> line.y1() == line.y2() && line.x2() - line.x1() > page.width() / 2)
                 .map(Mark.Line::width)
                 .toList();
         assertEquals(List.of(1.5, 0.5, 0.5, 0.5, 1.5, 0.5, 0.5, 0.5, 1.5, 0.5, 0.5, 0.5, 1.5), across);
@@ -105,6 +105,17 @@ class EveningSheetTest {
                 .filter(line -> line.x1() == line.x2() && line.width() == 1.5)
                 .count();
         assertEquals(3, drills);
+    }
+
+    /** Twelve people in pairs: in each of eight rounds six lead first, and their places are underlined. */
+    @Test
+    void whereOneLeadsFirstThePlaceIsUnderlined() {
+        Frame page = Evenings.sheet(plain(12, 8), SheetSize.A4).pages().get(0);
+        long under = page.backdrop().stream()
+                .map(Mark.Line.class::cast)
+                .filter(line -> line.y1() == line.y2() && line.x2() - line.x1() < page.width() / 10)
+                .count();
+        assertEquals(6 * 8, under);
     }
 
     /** Names as a school may have them: in other scripts, long, alike. */

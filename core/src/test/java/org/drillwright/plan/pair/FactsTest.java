@@ -35,7 +35,7 @@ class FactsTest {
         assertEquals(
                 List.of(
                         "Round 1: Bo and Cy are both new to thrust; no one who knows it is left for them.",
-                        "Round 2: Bo and Cy are both new to thrust; no one who knows it is left for them."),
+                        "Round 2: Cy and Bo are both new to thrust; no one who knows it is left for them."),
                 facts.stream().filter(fact -> fact.startsWith("Round ")).toList());
     }
 

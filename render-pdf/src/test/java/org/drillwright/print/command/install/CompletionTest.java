@@ -83,6 +83,6 @@ class CompletionTest {
 
     @Test
     void aCommandsWordIsOffered() throws Exception {
-        assertEquals(Set.of("drill", "school"), offered("schema", ""));
+        assertEquals(Set.of("drill", "school", "term"), offered("schema", ""));
     }
 }

@@ -22,11 +22,12 @@ public final class SincePrinted {
         this.kept = kept;
     }
 
-    /** Refuses names that the roster doesn't have: nobody knows who is meant. */
+    /** Refuses names that the roster doesn't have, but for those who left: nobody knows who is meant. */
     public static void mustBeOnTheRoster(Tonight tonight, String mark, Collection<String> names) {
         List<String> strange = names.stream()
                 .filter(name -> !name.equals(History.INSTRUCTOR)
-                        && !tonight.roster().names().contains(name))
+                        && !tonight.roster().names().contains(name)
+                        && !tonight.classes().members().gone().contains(name))
                 .toList();
         if (!strange.isEmpty()) {
             boolean one = strange.size() == 1;

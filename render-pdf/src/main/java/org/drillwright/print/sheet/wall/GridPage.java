@@ -119,8 +119,7 @@ record GridPage(
     /** Where a place begins, which stands with its sign in the middle of its column. */
     private double left(Evening.Cell cell, int round) {
         Type place = notice.type(size(cell, size));
-        double wide = place.width(face(cell), cell.place())
-                + place.times(SIGN).width(Face.REGULAR, cell.sign());
+        double wide = place.width(face(cell), cell.place()) + place.times(SIGN).width(Face.REGULAR, cell.sign());
         return x(round) + (column - wide) / 2;
     }
 

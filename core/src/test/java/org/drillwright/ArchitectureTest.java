@@ -48,7 +48,7 @@ class ArchitectureTest {
         "check, mark phrase reading notation model source",
         "report, source model",
         "explain, check mark phrase reading notation model source",
-        "tell, plan mark record report model source",
+        "tell, plan mark record report table model source",
         "tidy, read model source",
         "mend, plan record table check mark read reading phrase notation model source",
         "schema, check mark read reading phrase notation model source",

@@ -164,7 +164,7 @@ public final class Heading {
 
     private void note(List<Integer> left, String rule, Findings findings) {
         List<Integer> filled = left.stream().filter(at -> !isEmpty(table, at)).toList();
-        if (filled.isEmpty()) {
+        if (filled.isEmpty() || columns.isEmpty()) {
             return;
         }
         String names = filled.stream()

@@ -1,10 +1,12 @@
 package org.drillwright.print.hostile;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,12 +26,21 @@ class TextsTest {
     Path folder;
 
     static Stream<Arguments> bytes() {
-        return Stream.of("drill.yaml", "school.yaml", "roster.yaml", "roster.csv", "classes/tonight.yaml")
+        return Stream.of("drill.yaml", "school.yaml", "roster.yaml", "classes/tonight.yaml")
                 .flatMap(file -> Stream.of(
                         Arguments.of(file, bytes(0xFF, 0xFE, 't', 0, ':', 0), "text in UTF-16"),
                         Arguments.of(file, bytes('t', ':', 0xFF), "not UTF-8 from here on"),
                         Arguments.of(file, bytes('t', ':', 0xED, 0xA0, 0x80), "not UTF-8 from here on"),
                         Arguments.of(file, bytes('t', ':', ' ', 'a', 0, 'b'), "U+0000, a control character")));
+    }
+
+    /** A table may have gone through a spreadsheet. */
+    static Stream<Arguments> bytesOfTables() {
+        return Stream.of(
+                Arguments.of(bytes(0xFF, 0xFE, 't', 0, ':', 0), "it was read as UTF-16"),
+                Arguments.of(bytes('t', ':', 0xFF), "it was read as Windows-1252"),
+                Arguments.of(bytes('t', ':', 0xED, 0xA0, 0x80), "it was read as Windows-1252"),
+                Arguments.of(bytes('t', ':', ' ', 'a', 0, 'b'), "This is a workbook"));
     }
 
     private static byte[] bytes(int... values) {
@@ -44,22 +55,30 @@ class TextsTest {
     @MethodSource("bytes")
     void what_is_no_text_is_said_to_be_none(String file, byte[] bytes, String said) throws Exception {
         School school = School.in(folder).with(file, bytes);
-        if (file.equals("roster.csv")) {
-            java.nio.file.Files.delete(folder.resolve("roster.yaml"));
-        }
         assertTrue(school.saidOf(file).contains(said), school.saidOf(file));
     }
 
+    @ParameterizedTest(name = "{1}")
+    @MethodSource("bytesOfTables")
+    void a_table_says_as_what_it_was_read(byte[] bytes, String said) throws Exception {
+        School school = School.in(folder).with("roster.csv", bytes);
+        Files.delete(folder.resolve("roster.yaml"));
+        assertTrue(school.saidOf("roster.csv").contains(said), school.saidOf("roster.csv"));
+    }
+
     @Test
-    void a_record_in_another_encoding_is_refused_and_left_alone() {
-        School school = School.in(folder)
-                .with("record.csv", "date,person,drill,event,with\n".getBytes(StandardCharsets.UTF_16));
+    void a_record_in_another_encoding_is_read_but_nothing_is_added() throws Exception {
+        byte[] before = "date,person,drill,event,with\n".getBytes(StandardCharsets.UTF_16);
+        School school = School.in(folder).with("record.csv", before);
         Trial trial = school.run("record", "tonight", "--plan", "none");
-        assertEquals(1, trial.code());
-        assertTrue(trial.err().contains("The record's first line isn't its heading."), trial.err());
+        assertEquals(2, trial.code());
         assertTrue(
-                trial.err().endsWith("Nothing was recorded: mend record.csv first, or give it another name.\n"),
+                trial.err()
+                        .endsWith(
+                                "Nothing was recorded: record.csv is UTF-16. Save it once more as CSV UTF-8; what stands"
+                                        + " there is kept.\n"),
                 trial.err());
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve("record.csv")));
     }
 
     /** Classic Mac OS ended a line with a carriage return alone. */

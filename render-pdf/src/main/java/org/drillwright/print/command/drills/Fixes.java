@@ -1,16 +1,10 @@
 package org.drillwright.print.command.drills;
 
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.drillwright.check.Subject;
 import org.drillwright.mend.Mending;
 import org.drillwright.print.command.ask.Questions;
-import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.printing.Count;
@@ -21,10 +15,8 @@ import org.drillwright.school.SchoolFolder.Entry;
 /** Shows what can be mended in the chosen drills, and writes it if that is wished. */
 final class Fixes {
 
-    private static final String BYTE_ORDER_MARK = "\ufeff";
-
-    /** All that a file holds, and all that it shall hold. */
-    private record Mended(ByteBuffer before, String after) {}
+    /** The text of a file that was read, and what it shall hold. */
+    private record Mended(String before, String after) {}
 
     private final Invocation run;
 
@@ -51,8 +43,7 @@ final class Fixes {
                 || (run.terminal()
                         && new Questions(run).yes("Write this into " + Count.of(mended.size(), "file") + "?"));
         if (wished) {
-            mended.forEach((entry, both) ->
-                    TextFile.replace(entry.file(), both.before().array(), both.after()));
+            mended.forEach((entry, both) -> TextFile.rewrite(entry.file(), both.before(), both.after()));
         }
         run.out()
                 .println(
@@ -69,18 +60,7 @@ final class Fixes {
         if (!text.equals(before)) {
             run.out().print(Difference.unified(entry.name(), before, text));
             run.out().println();
-            mended.put(entry, mended(entry.file(), text));
-        }
-    }
-
-    /** The invisible mark at the beginning of some files is no part of the text that was read, and stays. */
-    private static Mended mended(Path file, String text) {
-        try {
-            byte[] before = Files.readAllBytes(file);
-            boolean marked = new String(before, StandardCharsets.UTF_8).startsWith(BYTE_ORDER_MARK);
-            return new Mended(ByteBuffer.wrap(before), (marked ? BYTE_ORDER_MARK : "") + text);
-        } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
+            mended.put(entry, new Mended(before, text));
         }
     }
 }

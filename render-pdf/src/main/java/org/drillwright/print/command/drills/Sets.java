@@ -1,10 +1,5 @@
 package org.drillwright.print.command.drills;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -24,9 +19,6 @@ import org.drillwright.school.SchoolFolder;
 
 /** Which sets a new drill is in, and how it comes into one that is a list. */
 final class Sets {
-
-    /** At the beginning of some files; no part of the text that is read. */
-    private static final String BYTE_ORDER_MARK = "\ufeff";
 
     private final Invocation run;
     private final SchoolFolder folder;
@@ -88,24 +80,11 @@ final class Sets {
     private void add(String id, DrillSet set) {
         ReadSchool settings = folder.settings().orElseThrow();
         String name = settings.file().name();
-        String text = Listing.text(settings, set, id).orElseThrow();
-        Path file = folder.root().resolve(name);
-        byte[] before = bytes(file);
-        String mark = new String(before, StandardCharsets.UTF_8).startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
-        if (!Arrays.equals(before, (mark + settings.file().text()).getBytes(StandardCharsets.UTF_8))) {
-            throw new CannotRun("'" + file + "' was changed by another program just now, and was left as it is."
-                    + " Add '- " + id + "' to the list of '" + set.name() + "' by hand.");
-        }
-        TextFile.replace(file, before, mark + text);
+        TextFile.rewrite(
+                folder.root().resolve(name),
+                settings.file().text(),
+                Listing.text(settings, set, id).orElseThrow());
         run.out().println("Added to the set '" + set.name() + "' in " + name + ".");
-    }
-
-    private static byte[] bytes(Path file) {
-        try {
-            return Files.readAllBytes(file);
-        } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
-        }
     }
 
     private static String named(List<DrillSet> sets) {

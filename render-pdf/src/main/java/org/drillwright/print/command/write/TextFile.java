@@ -12,6 +12,8 @@ import org.drillwright.print.command.console.CannotRun;
 /** Puts a text in a file's place: written beside it first, then moved, so that the old text stays whole until then. */
 public final class TextFile {
 
+    private static final String MARK = "\ufeff";
+
     private TextFile() {}
 
     /** Writes all of it or nothing; a file that is there keeps its permissions, and a link leads on to its file. */
@@ -36,13 +38,34 @@ public final class TextFile {
             Path target = Part.followed(file);
             place(target, text, () -> {
                 if (!Arrays.equals(before, Files.readAllBytes(target))) {
-                    throw new CannotRun("'" + file + "' was changed by another program just now, and was left as it is."
-                            + " Run this again.");
+                    throw changed(file);
                 }
             });
         } catch (IOException problem) {
             throw new CannotRun("'" + file + "' cannot be written and was left as it is", problem);
         }
+    }
+
+    /**
+     * As {@link #replace}, of a file whose text was read before; the invisible mark at the beginning of some files is no
+     * part of that text, and stays.
+     */
+    public static void rewrite(Path file, String read, String text) {
+        try {
+            byte[] before = Files.readAllBytes(file);
+            String mark = new String(before, StandardCharsets.UTF_8).startsWith(MARK) ? MARK : "";
+            if (!Arrays.equals(before, (mark + read).getBytes(StandardCharsets.UTF_8))) {
+                throw changed(file);
+            }
+            replace(file, before, mark + text);
+        } catch (IOException problem) {
+            throw new CannotRun("'" + file + "' cannot be read", problem);
+        }
+    }
+
+    private static CannotRun changed(Path file) {
+        return new CannotRun(
+                "'" + file + "' was changed by another program just now, and was left as it is." + " Run this again.");
     }
 
     /** Writes a new file, all of it or nothing; one that is there is left alone. */

@@ -20,9 +20,11 @@ public final class HallJson {
             json.writeObjectFieldStart("hall");
             hall(layout.hall(), json);
             json.writeEndObject();
-            json.writeBooleanField("lengthwise", layout.lengthwise());
-            json.writeNumberField("abreast", layout.abreast());
-            json.writeNumberField("rows", layout.rows());
+            JsonText.objects(json, "blocks", layout.blocks(), (block, out) -> {
+                out.writeBooleanField("lengthwise", block.lengthwise());
+                out.writeNumberField("abreast", block.abreast());
+                out.writeNumberField("rows", block.rows());
+            });
             json.writeNumberField("waves", floor.waves());
             List<Integer> numbers =
                     IntStream.range(0, floor.lanes().size()).boxed().toList();

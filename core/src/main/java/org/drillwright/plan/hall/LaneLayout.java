@@ -5,14 +5,11 @@ import java.util.List;
 import org.drillwright.plan.roster.Hall;
 
 /**
- * Lanes in a hall, all one way.
+ * Lanes in a hall: all one way, or some of them turned where more fit so.
  *
- * @param lengthwise whether the lanes lie along the hall's length
- * @param abreast lanes side by side
- * @param rows lanes end to end
- * @param lanes where each lies
+ * @param blocks of lanes that lie the same way; one or two, or none if no lane fits
  */
-public record LaneLayout(Hall hall, boolean lengthwise, int abreast, int rows, List<Lane> lanes) {
+public record LaneLayout(Hall hall, List<Block> blocks) {
 
     /**
      * A lane's rectangle, in centimetres from a corner of the hall.
@@ -24,50 +21,64 @@ public record LaneLayout(Hall hall, boolean lengthwise, int abreast, int rows, L
      */
     public record Lane(int x, int y, int length, int width) {}
 
-    public LaneLayout {
-        lanes = List.copyOf(lanes);
+    /**
+     * Lanes side by side and end to end.
+     *
+     * @param lengthwise whether they lie along the hall's length
+     * @param abreast lanes side by side
+     * @param rows lanes end to end
+     * @param lanes where each lies, row after row
+     */
+    public record Block(boolean lengthwise, int abreast, int rows, List<Lane> lanes) {
+        public Block {
+            lanes = List.copyOf(lanes);
+        }
+
+        int count() {
+            return lanes.size();
+        }
     }
 
-    /** The way that holds more lanes; along the length if both hold as many. */
+    public LaneLayout {
+        blocks = List.copyOf(blocks);
+    }
+
+    /**
+     * The way that holds most lanes: of several along the length, else across it, else the one with the most lanes of one
+     * way. Two blocks lie on either side of a line through the whole hall.
+     */
     public static LaneLayout of(Hall hall) {
-        LaneLayout along = along(hall);
-        LaneLayout across = across(hall);
-        return across.count() > along.count() ? across : along;
+        List<LaneLayout> ways = new ArrayList<>(List.of(along(hall), across(hall)));
+        for (boolean lengthwise : List.of(true, false)) {
+            Ground ground = new Ground(hall, lengthwise);
+            for (int rows = ground.rows(); rows > 0; rows--) {
+                ways.add(new LaneLayout(hall, ground.behindRows(rows)));
+            }
+            for (int abreast = ground.abreast(); abreast > 0; abreast--) {
+                ways.add(new LaneLayout(hall, ground.besideLanes(abreast)));
+            }
+        }
+        return ways.stream()
+                .reduce((one, other) -> other.count() > one.count() ? other : one)
+                .orElseThrow();
     }
 
     /** All lanes along the hall's length. */
     static LaneLayout along(Hall hall) {
-        return laid(hall, true, hall.length(), hall.width());
+        return new LaneLayout(hall, new Ground(hall, true).all());
     }
 
     /** All lanes across it. */
     static LaneLayout across(Hall hall) {
-        return laid(hall, false, hall.width(), hall.length());
+        return new LaneLayout(hall, new Ground(hall, false).all());
     }
 
-    private static LaneLayout laid(Hall hall, boolean lengthwise, int run, int breadth) {
-        int abreast = fitting(breadth - 2 * hall.sideMargin(), hall.laneWidth(), hall.sideGap());
-        int rows = fitting(run - 2 * hall.endMargin(), hall.laneLength(), hall.endGap());
-        List<Lane> lanes = new ArrayList<>();
-        for (int row = 0; row < rows; row++) {
-            for (int column = 0; column < abreast; column++) {
-                int end = hall.endMargin() + row * (hall.laneLength() + hall.endGap());
-                int side = hall.sideMargin() + column * (hall.laneWidth() + hall.sideGap());
-                lanes.add(
-                        lengthwise
-                                ? new Lane(end, side, hall.laneLength(), hall.laneWidth())
-                                : new Lane(side, end, hall.laneWidth(), hall.laneLength()));
-            }
-        }
-        return new LaneLayout(hall, lengthwise, abreast, rows, lanes);
-    }
-
-    private static int fitting(int space, int size, int gap) {
-        return Math.max(0, Math.floorDiv(space + gap, size + gap));
+    public List<Lane> lanes() {
+        return blocks.stream().flatMap(block -> block.lanes().stream()).toList();
     }
 
     public int count() {
-        return abreast * rows;
+        return blocks.stream().mapToInt(Block::count).sum();
     }
 
     /** How often a round must be worked so that all have had a lane; 0 if there is no lane or nobody. */
@@ -81,8 +92,11 @@ public record LaneLayout(Hall hall, boolean lengthwise, int abreast, int rows, L
             return "No lane fits: one lane needs at least " + metres(hall.laneLength() + 2 * hall.endMargin()) + " x "
                     + metres(hall.laneWidth() + 2 * hall.sideMargin()) + ". " + DEFERS;
         }
-        return count() + (count() == 1 ? " lane fits" : " lanes fit") + ", " + abreast + " abreast"
-                + (lengthwise ? " along" : " across") + " the hall: " + 2 * count() + " people at once. " + DEFERS;
+        Block first = blocks.get(0);
+        int turned = count() - first.count();
+        return count() + (count() == 1 ? " lane fits" : " lanes fit") + ", " + first.abreast() + " abreast"
+                + (first.lengthwise() ? " along" : " across") + " the hall"
+                + (turned == 0 ? "" : " and " + turned + " turned") + ": " + 2 * count() + " people at once. " + DEFERS;
     }
 
     private static final String DEFERS =

@@ -118,16 +118,20 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale) {
     }
 
     private void arrow(LaneLayout.Lane from, LaneLayout.Lane to, List<Mark> marks) {
-        double dx = x(to, 1) - x(from, 1);
-        double dy = y(to, 1) - y(from, 1);
-        double length = Math.hypot(dx, dy);
-        double ux = dx / length;
-        double uy = dy / length;
-        double tipX = x(to, 1) - ux * (RADIUS + 2);
-        double tipY = y(to, 1) - uy * (RADIUS + 2);
+        List<double[]> way = way(from, to);
+        double[] last = way.get(way.size() - 2);
+        double[] end = way.get(way.size() - 1);
+        double length = Math.hypot(end[0] - last[0], end[1] - last[1]);
+        double ux = (end[0] - last[0]) / length;
+        double uy = (end[1] - last[1]) / length;
+        double tipX = end[0] - ux * (RADIUS + 2);
+        double tipY = end[1] - uy * (RADIUS + 2);
         double head = 5;
-        marks.add(new Mark.Line(
-                x(from, 1) + ux * (RADIUS + 1), y(from, 1) + uy * (RADIUS + 1), tipX, tipY, 1, Ink.BLACK));
+        for (int at = 1; at < way.size(); at++) {
+            double[] one = at == 1 ? towards(way.get(0), way.get(1), RADIUS + 1) : way.get(at - 1);
+            double[] other = at == way.size() - 1 ? new double[] {tipX, tipY} : way.get(at);
+            marks.add(new Mark.Line(one[0], one[1], other[0], other[1], 1, Ink.BLACK));
+        }
         marks.add(Mark.Shape.filled(
                 Outline.polygon(
                         tipX,
@@ -137,5 +141,67 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale) {
                         tipX - head * ux + 0.5 * head * uy,
                         tipY - head * uy - 0.5 * head * ux),
                 Ink.BLACK));
+    }
+
+    /** Straight, or out between the lanes and along them where somebody stands in the way. */
+    private List<double[]> way(LaneLayout.Lane from, LaneLayout.Lane to) {
+        double[] one = {x(from, 1), y(from, 1)};
+        double[] other = {x(to, 1), y(to, 1)};
+        List<List<double[]>> ways = new ArrayList<>(List.of(List.of(one, other)));
+        double out = points((hall().laneWidth() + hall().sideGap()) / 2);
+        for (double side : List.of(out, -out)) {
+            ways.add(List.of(one, new double[] {one[0], one[1] + side}, new double[] {other[0], one[1] + side}, other));
+            ways.add(List.of(one, new double[] {one[0] + side, one[1]}, new double[] {one[0] + side, other[1]}, other));
+        }
+        return ways.stream().filter(way -> isFree(way, one, other)).findFirst().orElse(ways.get(0));
+    }
+
+    private boolean isFree(List<double[]> way, double[] one, double[] other) {
+        for (int at = 0; at < floor.places().size(); at++) {
+            for (int end : List.of(-1, 1)) {
+                double[] person = {
+                    x(floor.lanes().get(at), end), y(floor.lanes().get(at), end)
+                };
+                boolean walks = between(person, one) < 1 || between(person, other) < 1;
+                for (int part = 1; !walks && part < way.size(); part++) {
+                    if (between(person, way.get(part - 1), way.get(part)) < 2 * RADIUS) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return way.stream()
+                .allMatch(corner -> corner[0] > 0
+                        && corner[1] > 0
+                        && corner[0] < points(hall().length())
+                        && corner[1] < points(hall().width()));
+    }
+
+    private Hall hall() {
+        return floor.layout().hall();
+    }
+
+    private static double between(double[] one, double[] other) {
+        return Math.hypot(one[0] - other[0], one[1] - other[1]);
+    }
+
+    /** From a point to the nearest of a line's part. */
+    private static double between(double[] point, double[] start, double[] end) {
+        double length = between(start, end);
+        if (length == 0) {
+            return between(point, start);
+        }
+        double along =
+                ((point[0] - start[0]) * (end[0] - start[0]) + (point[1] - start[1]) * (end[1] - start[1])) / length;
+        return between(point, towards(start, end, Math.max(0, Math.min(length, along))));
+    }
+
+    private static double[] towards(double[] start, double[] end, double by) {
+        double length = between(start, end);
+        return length == 0
+                ? start
+                : new double[] {
+                    start[0] + (end[0] - start[0]) * by / length, start[1] + (end[1] - start[1]) * by / length
+                };
     }
 }

@@ -26,9 +26,7 @@ import org.drillwright.plan.roster.Wanted;
 import org.drillwright.plan.roster.Ways;
 import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
-import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
-import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 
 /**
@@ -72,15 +70,7 @@ public final class ClassReader {
 
     /** @param name the file's name as it is shown */
     public Reading<ClassBrief> read(String name, byte[] bytes) {
-        FileText text = FileText.decode(name, bytes);
-        Findings findings = new Findings(text.file());
-        findings.addAll(text.findings());
-        Optional<ClassBrief> brief = text.usable() ? read(text.file(), findings) : Optional.empty();
-        return new Reading<>(findings.hasError() ? Optional.empty() : brief, findings.list());
-    }
-
-    private Optional<ClassBrief> read(SourceFile file, Findings findings) {
-        return YamlDocument.compose(file, findings).map(document -> brief(new NodeReader(document, findings)));
+        return NodeReader.reading(name, bytes, this::brief);
     }
 
     private ClassBrief brief(NodeReader nodes) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
@@ -36,6 +37,23 @@ final class NodeReader {
     private final Set<FieldPath> lost = new HashSet<>();
     private int errorsBeside;
     private final Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+
+    /**
+     * Reads a file's bytes.
+     *
+     * @param name the file's name as it is shown
+     * @param made of the document; nothing of it comes out if the file has an error
+     */
+    static <T> Reading<T> reading(String name, byte[] bytes, Function<NodeReader, T> made) {
+        FileText text = FileText.decode(name, bytes);
+        Findings findings = new Findings(text.file());
+        findings.addAll(text.findings());
+        Optional<T> value = Optional.of(text)
+                .filter(FileText::usable)
+                .flatMap(usable -> YamlDocument.compose(usable.file(), findings))
+                .map(document -> made.apply(new NodeReader(document, findings)));
+        return new Reading<>(findings.hasError() ? Optional.empty() : value, findings.list());
+    }
 
     NodeReader(YamlDocument document, Findings findings) {
         this(document, findings, new KnownPaths());

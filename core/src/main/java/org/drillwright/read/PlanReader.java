@@ -12,8 +12,6 @@ import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.kept.KeptText;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
-import org.drillwright.source.Findings;
-import org.drillwright.source.SourceFile;
 
 /** Reads a kept plan, or a copy of one that somebody changed. */
 public final class PlanReader {
@@ -33,17 +31,7 @@ public final class PlanReader {
      * @param name the file's name as it is shown
      */
     public static Reading<Kept> read(String name, byte[] bytes) {
-        FileText text = FileText.decode(name, bytes);
-        Findings findings = new Findings(text.file());
-        findings.addAll(text.findings());
-        Optional<Kept> plan = text.usable() ? read(text.file(), findings) : Optional.empty();
-        return new Reading<>(findings.hasError() ? Optional.empty() : plan, findings.list());
-    }
-
-    private static Optional<Kept> read(SourceFile file, Findings findings) {
-        return YamlDocument.compose(file, findings)
-                .map(document -> new PlanReader(new NodeReader(document, findings)))
-                .map(PlanReader::kept);
+        return NodeReader.reading(name, bytes, nodes -> new PlanReader(nodes).kept());
     }
 
     private Kept kept() {

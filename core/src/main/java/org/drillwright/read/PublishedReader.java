@@ -12,8 +12,6 @@ import org.drillwright.plan.published.Publication;
 import org.drillwright.plan.published.PublishedClass;
 import org.drillwright.plan.published.PublishedTerm;
 import org.drillwright.plan.published.PublishedText;
-import org.drillwright.source.Findings;
-import org.drillwright.source.SourceFile;
 
 /** Reads a plan of a term that was published; whether its mark fits what it says is for the caller to ask. */
 public final class PublishedReader {
@@ -28,17 +26,7 @@ public final class PublishedReader {
 
     /** @param name the file's name as it is shown */
     public static Reading<Publication> read(String name, byte[] bytes) {
-        FileText text = FileText.decode(name, bytes);
-        Findings findings = new Findings(text.file());
-        findings.addAll(text.findings());
-        Optional<Publication> plan = text.usable() ? read(text.file(), findings) : Optional.empty();
-        return new Reading<>(findings.hasError() ? Optional.empty() : plan, findings.list());
-    }
-
-    private static Optional<Publication> read(SourceFile file, Findings findings) {
-        return YamlDocument.compose(file, findings)
-                .map(document -> new PublishedReader(new NodeReader(document, findings)))
-                .map(PublishedReader::publication);
+        return NodeReader.reading(name, bytes, nodes -> new PublishedReader(nodes).publication());
     }
 
     private Publication publication() {

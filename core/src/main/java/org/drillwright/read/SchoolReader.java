@@ -15,8 +15,6 @@ import org.drillwright.model.SchoolFont;
 import org.drillwright.model.SheetSize;
 import org.drillwright.model.Weapon;
 import org.drillwright.plan.roster.Habits;
-import org.drillwright.source.Findings;
-import org.drillwright.source.SourceFile;
 import org.drillwright.table.DateOrder;
 import org.drillwright.table.TableSettings;
 import org.drillwright.table.TableWords;
@@ -28,23 +26,16 @@ public final class SchoolReader {
 
     /** @param name the file's name as it is shown */
     public static Reading<ReadSchool> read(String name, byte[] bytes) {
-        FileText text = FileText.decode(name, bytes);
-        Findings findings = new Findings(text.file());
-        findings.addAll(text.findings());
-        Optional<ReadSchool> school = text.usable() ? read(text.file(), findings) : Optional.empty();
-        return new Reading<>(findings.hasError() ? Optional.empty() : school, findings.list());
+        return NodeReader.reading(name, bytes, nodes -> school(nodes));
     }
 
-    private static Optional<ReadSchool> read(SourceFile file, Findings findings) {
-        return YamlDocument.compose(file, findings).map(document -> {
-            NodeReader nodes = new NodeReader(document, findings);
-            MappingReader keys = nodes.root();
-            School school = school(keys);
-            Habits habits = HabitReader.habits(keys);
-            TableSettings tables = tables(keys);
-            keys.finish();
-            return new ReadSchool(school, habits, tables, file, nodes.places());
-        });
+    private static ReadSchool school(NodeReader nodes) {
+        MappingReader keys = nodes.root();
+        School school = school(keys);
+        Habits habits = HabitReader.habits(keys);
+        TableSettings tables = tables(keys);
+        keys.finish();
+        return new ReadSchool(school, habits, tables, nodes.findings().file(), nodes.places());
     }
 
     /** What a file of settings may hold. */

@@ -21,8 +21,6 @@ import org.drillwright.plan.term.Term;
 import org.drillwright.plan.term.TermDay;
 import org.drillwright.plan.term.TermGroup;
 import org.drillwright.source.FieldPath;
-import org.drillwright.source.Findings;
-import org.drillwright.source.SourceFile;
 
 /**
  * Reads what is asked for a term.
@@ -71,23 +69,16 @@ public final class TermReader {
 
     /** @param name the file's name as it is shown */
     public Reading<Term> read(String name, byte[] bytes) {
-        FileText text = FileText.decode(name, bytes);
-        Findings findings = new Findings(text.file());
-        findings.addAll(text.findings());
-        Optional<Term> term = text.usable() ? read(text.file(), findings) : Optional.empty();
-        return new Reading<>(findings.hasError() ? Optional.empty() : term, findings.list());
+        return NodeReader.reading(name, bytes, nodes -> term(nodes));
     }
 
-    private Optional<Term> read(SourceFile file, Findings findings) {
-        return YamlDocument.compose(file, findings).map(document -> {
-            NodeReader nodes = new NodeReader(document, findings);
-            MappingReader keys = nodes.root();
-            TermMentions mentions = new TermMentions();
-            Term term = term(keys, mentions);
-            keys.finish();
-            mentions.report(nodes, Set.copyOf(people), drills, term.groups());
-            return term;
-        });
+    private Term term(NodeReader nodes) {
+        MappingReader keys = nodes.root();
+        TermMentions mentions = new TermMentions();
+        Term term = term(keys, mentions);
+        keys.finish();
+        mentions.report(nodes, Set.copyOf(people), drills, term.groups());
+        return term;
     }
 
     private Term term(Keys keys, TermMentions mentions) {

@@ -77,15 +77,26 @@ final class PlanFiles {
         if (kept.plan().fits(kept.mark())) {
             plans.add(kept);
         } else {
-            findings.add(new Finding(
-                    PlanReader.MARK_RULE,
-                    Severity.ERROR,
-                    new SourceFile(shown, ""),
-                    Span.at(0),
-                    "This plan isn't any more what was printed as "
-                            + kept.mark().shown() + ": somebody has changed it.",
+            findings.add(changed(
+                    shown,
+                    "printed as " + kept.mark().shown(),
                     "Move it out of this folder; then it can be recorded with --as."));
         }
+    }
+
+    /**
+     * A plan whose mark doesn't fit any more.
+     *
+     * @param was what it was
+     */
+    static Finding changed(String shown, String was, String wayOut) {
+        return new Finding(
+                PlanReader.MARK_RULE,
+                Severity.ERROR,
+                new SourceFile(shown, ""),
+                Span.at(0),
+                "This plan isn't any more what was " + was + ": somebody has changed it.",
+                wayOut);
     }
 
     static Map<String, String> figures(Path root, Path klass) throws IOException {

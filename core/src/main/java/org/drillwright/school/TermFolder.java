@@ -15,15 +15,11 @@ import org.drillwright.plan.published.Publications;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.term.Term;
-import org.drillwright.read.PlanReader;
 import org.drillwright.read.PublishedReader;
 import org.drillwright.read.Reading;
 import org.drillwright.read.ReadingLimits;
 import org.drillwright.read.TermReader;
 import org.drillwright.source.Finding;
-import org.drillwright.source.Severity;
-import org.drillwright.source.SourceFile;
-import org.drillwright.source.Span;
 
 /** The terms of a school, as they lie in the folder of terms, and their plans that were published. */
 public final class TermFolder {
@@ -117,13 +113,9 @@ public final class TermFolder {
         if (plan.term().fits(plan.mark())) {
             plans.add(plan);
         } else {
-            findings.add(new Finding(
-                    PlanReader.MARK_RULE,
-                    Severity.ERROR,
-                    new SourceFile(shown, ""),
-                    Span.at(0),
-                    "This plan isn't any more what was published as "
-                            + plan.mark().shown() + ": somebody has changed it.",
+            findings.add(PlanFiles.changed(
+                    shown,
+                    "published as " + plan.mark().shown(),
                     "Move it out of this folder, or put back the file as it was."));
         }
     }

@@ -1,8 +1,9 @@
 package org.drillwright.check.folder;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -10,7 +11,6 @@ import org.drillwright.check.Folder;
 import org.drillwright.check.FolderRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
-import org.drillwright.model.Drill;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.Shelves;
 import org.drillwright.source.FieldPath;
@@ -46,20 +46,21 @@ public final class InASet implements FolderRule {
         List<DrillSet> sets = folder.school().sets();
         Shelves shelves =
                 new Shelves(folder.drills().stream().map(Subject::drill).toList());
-        Set<Drill> held = new HashSet<>();
-        sets.forEach(set -> held.addAll(shelves.drills(set)));
+        Set<Integer> held =
+                sets.stream().flatMap(set -> shelves.numbers(set).stream()).collect(Collectors.toSet());
+        Map<String, Optional<DrillSet>> lists = new HashMap<>();
         List<Finding> findings = new ArrayList<>();
-        for (Subject subject : folder.drills()) {
-            if (!held.contains(subject.drill())) {
-                listOf(subject.drill().level(), sets, shelves)
+        for (int at = 0; at < folder.drills().size(); at++) {
+            Subject subject = folder.drills().get(at);
+            if (!held.contains(at)) {
+                lists.computeIfAbsent(subject.drill().level(), level -> listOf(level, sets, shelves))
                         .ifPresent(set -> findings.add(new Finding(
                                 TEXT.id(),
                                 Severity.NOTE,
                                 subject.file(),
                                 subject.span(FieldPath.of("level")),
                                 "No set holds this drill, so it isn't printed with any.",
-                                "To have it in '" + set.name() + "', add '- "
-                                        + subject.drill().id() + "' to that set's list in school.yaml.")));
+                                wayOut(subject.drill().id(), set))));
             }
         }
         return findings;
@@ -72,6 +73,11 @@ public final class InASet implements FolderRule {
                 .filter(set -> ofLevel(level, set, shelves) > 0)
                 .collect(Collectors.reducing(
                         (one, other) -> ofLevel(level, other, shelves) > ofLevel(level, one, shelves) ? other : one));
+    }
+
+    /** How a drill comes into a list. */
+    public static String wayOut(String id, DrillSet list) {
+        return "To have it in '" + list.name() + "', add '- " + id + "' to that set's list in school.yaml.";
     }
 
     private static long ofLevel(String level, DrillSet set, Shelves shelves) {

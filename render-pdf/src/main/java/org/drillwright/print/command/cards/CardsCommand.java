@@ -210,7 +210,9 @@ public final class CardsCommand implements Callable<Integer> {
         }
         if (!changed) {
             boolean whole = cards.print(picked.get(), target);
-            tellLeftOut(folder);
+            if (!sets.isEmpty()) {
+                tellLeftOut(folder);
+            }
             return whole;
         }
         LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));

@@ -49,7 +49,7 @@ final class Sets {
             add(id, wanted.get());
             return;
         }
-        SchoolFolder now = Schools.open(run, folder.root());
+        SchoolFolder now = Schools.again(run, folder);
         List<Drill> drills = now.entries().stream()
                 .flatMap(entry -> entry.subject().stream())
                 .map(Subject::drill)
@@ -71,9 +71,7 @@ final class Sets {
         if (run.terminal() && new Questions(run).yes("Add it to the set '" + set.name() + "'?")) {
             add(id, set);
         } else {
-            run.out()
-                    .println("To have it in '" + set.name() + "', add '- " + id
-                            + "' to that set's list in school.yaml.");
+            run.out().println(InASet.wayOut(id, set));
         }
     }
 

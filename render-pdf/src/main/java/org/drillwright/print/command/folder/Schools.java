@@ -24,6 +24,15 @@ public final class Schools {
         }
     }
 
+    /** The same folder as it is now; what did not change is not judged again. */
+    public static SchoolFolder again(Invocation run, SchoolFolder before) {
+        try {
+            return before.again(new ProgressLine(run, "Reading"));
+        } catch (IOException problem) {
+            throw new CannotRun("The folder " + before.root() + " cannot be read", problem);
+        }
+    }
+
     /** The folder, which must have drills in it. */
     public static SchoolFolder openFilled(Invocation run, Path root) {
         SchoolFolder school = open(run, root);

@@ -25,6 +25,9 @@ import org.drillwright.print.page.Type;
  */
 record HallDrawing(Floor floor, Method method, HandType type, int scale) {
 
+    /** On the paper, in points. */
+    private record Spot(double x, double y) {}
+
     /** Between the two of a pair, in centimetres. */
     private static final int APART = 250;
 
@@ -118,50 +121,48 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale) {
     }
 
     private void arrow(LaneLayout.Lane from, LaneLayout.Lane to, List<Mark> marks) {
-        List<double[]> way = way(from, to);
-        double[] last = way.get(way.size() - 2);
-        double[] end = way.get(way.size() - 1);
-        double length = Math.hypot(end[0] - last[0], end[1] - last[1]);
-        double ux = (end[0] - last[0]) / length;
-        double uy = (end[1] - last[1]) / length;
-        double tipX = end[0] - ux * (RADIUS + 2);
-        double tipY = end[1] - uy * (RADIUS + 2);
+        List<Spot> way = way(from, to);
+        Spot last = way.get(way.size() - 2);
+        Spot end = way.get(way.size() - 1);
+        double length = between(last, end);
+        double ux = (end.x() - last.x()) / length;
+        double uy = (end.y() - last.y()) / length;
+        Spot tip = towards(end, last, RADIUS + 2);
         double head = 5;
         for (int at = 1; at < way.size(); at++) {
-            double[] one = at == 1 ? towards(way.get(0), way.get(1), RADIUS + 1) : way.get(at - 1);
-            double[] other = at == way.size() - 1 ? new double[] {tipX, tipY} : way.get(at);
-            marks.add(new Mark.Line(one[0], one[1], other[0], other[1], 1, Ink.BLACK));
+            Spot one = at == 1 ? towards(way.get(0), way.get(1), RADIUS + 1) : way.get(at - 1);
+            Spot other = at == way.size() - 1 ? tip : way.get(at);
+            marks.add(new Mark.Line(one.x(), one.y(), other.x(), other.y(), 1, Ink.BLACK));
         }
         marks.add(Mark.Shape.filled(
                 Outline.polygon(
-                        tipX,
-                        tipY,
-                        tipX - head * ux - 0.5 * head * uy,
-                        tipY - head * uy + 0.5 * head * ux,
-                        tipX - head * ux + 0.5 * head * uy,
-                        tipY - head * uy - 0.5 * head * ux),
+                        tip.x(),
+                        tip.y(),
+                        tip.x() - head * ux - 0.5 * head * uy,
+                        tip.y() - head * uy + 0.5 * head * ux,
+                        tip.x() - head * ux + 0.5 * head * uy,
+                        tip.y() - head * uy - 0.5 * head * ux),
                 Ink.BLACK));
     }
 
     /** Straight, or out between the lanes and along them where somebody stands in the way. */
-    private List<double[]> way(LaneLayout.Lane from, LaneLayout.Lane to) {
-        double[] one = {x(from, 1), y(from, 1)};
-        double[] other = {x(to, 1), y(to, 1)};
-        List<List<double[]>> ways = new ArrayList<>(List.of(List.of(one, other)));
+    private List<Spot> way(LaneLayout.Lane from, LaneLayout.Lane to) {
+        Spot one = new Spot(x(from, 1), y(from, 1));
+        Spot other = new Spot(x(to, 1), y(to, 1));
+        List<List<Spot>> ways = new ArrayList<>(List.of(List.of(one, other)));
         double out = points((hall().laneWidth() + hall().sideGap()) / 2);
         for (double side : List.of(out, -out)) {
-            ways.add(List.of(one, new double[] {one[0], one[1] + side}, new double[] {other[0], one[1] + side}, other));
-            ways.add(List.of(one, new double[] {one[0] + side, one[1]}, new double[] {one[0] + side, other[1]}, other));
+            ways.add(List.of(one, new Spot(one.x(), one.y() + side), new Spot(other.x(), one.y() + side), other));
+            ways.add(List.of(one, new Spot(one.x() + side, one.y()), new Spot(one.x() + side, other.y()), other));
         }
         return ways.stream().filter(way -> isFree(way, one, other)).findFirst().orElse(ways.get(0));
     }
 
-    private boolean isFree(List<double[]> way, double[] one, double[] other) {
+    private boolean isFree(List<Spot> way, Spot one, Spot other) {
         for (int at = 0; at < floor.places().size(); at++) {
             for (int end : List.of(-1, 1)) {
-                double[] person = {
-                    x(floor.lanes().get(at), end), y(floor.lanes().get(at), end)
-                };
+                Spot person =
+                        new Spot(x(floor.lanes().get(at), end), y(floor.lanes().get(at), end));
                 boolean walks = between(person, one) < 1 || between(person, other) < 1;
                 for (int part = 1; !walks && part < way.size(); part++) {
                     if (between(person, way.get(part - 1), way.get(part)) < 2 * RADIUS) {
@@ -171,37 +172,38 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale) {
             }
         }
         return way.stream()
-                .allMatch(corner -> corner[0] > 0
-                        && corner[1] > 0
-                        && corner[0] < points(hall().length())
-                        && corner[1] < points(hall().width()));
+                .allMatch(corner -> corner.x() > 0
+                        && corner.y() > 0
+                        && corner.x() < points(hall().length())
+                        && corner.y() < points(hall().width()));
     }
 
     private Hall hall() {
         return floor.layout().hall();
     }
 
-    private static double between(double[] one, double[] other) {
-        return Math.hypot(one[0] - other[0], one[1] - other[1]);
+    private static double between(Spot one, Spot other) {
+        return Math.hypot(one.x() - other.x(), one.y() - other.y());
     }
 
     /** From a point to the nearest of a line's part. */
-    private static double between(double[] point, double[] start, double[] end) {
+    private static double between(Spot point, Spot start, Spot end) {
         double length = between(start, end);
         if (length == 0) {
             return between(point, start);
         }
         double along =
-                ((point[0] - start[0]) * (end[0] - start[0]) + (point[1] - start[1]) * (end[1] - start[1])) / length;
+                ((point.x() - start.x()) * (end.x() - start.x()) + (point.y() - start.y()) * (end.y() - start.y()))
+                        / length;
         return between(point, towards(start, end, Math.max(0, Math.min(length, along))));
     }
 
-    private static double[] towards(double[] start, double[] end, double by) {
+    private static Spot towards(Spot start, Spot end, double by) {
         double length = between(start, end);
         return length == 0
                 ? start
-                : new double[] {
-                    start[0] + (end[0] - start[0]) * by / length, start[1] + (end[1] - start[1]) * by / length
-                };
+                : new Spot(
+                        start.x() + (end.x() - start.x()) * by / length,
+                        start.y() + (end.y() - start.y()) * by / length);
     }
 }

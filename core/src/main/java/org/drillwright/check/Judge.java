@@ -2,19 +2,20 @@ package org.drillwright.check;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Findings;
+import org.drillwright.source.FormerRules;
 import org.drillwright.source.Severity;
 
 /** Puts drills to the rules. */
 public final class Judge {
 
-    private static final Comparator<Finding> BY_PLACE = Comparator.comparing(
-                    (Finding finding) -> finding.span().start())
-            .thenComparing(Finding::severity)
-            .thenComparing(Finding::rule);
+    /** At one place, and of one severity, in the order of the rules. */
+    private static final Comparator<Finding> BY_PLACE =
+            Comparator.comparing((Finding finding) -> finding.span().start()).thenComparing(Finding::severity);
 
     private Judge() {}
 
@@ -25,7 +26,8 @@ public final class Judge {
     public static List<Finding> drill(Subject subject) {
         List<List<Finding>> found =
                 subject.meanings().stream().map(Judge::found).toList();
-        Map<String, String> accepted = subject.drill().accept();
+        Map<String, String> accepted = new HashMap<>();
+        subject.drill().accept().forEach((rule, reason) -> accepted.put(FormerRules.now(rule), reason));
         return found.get(0).stream()
                 .filter(finding -> found.stream().allMatch(all -> all.stream().anyMatch(one -> isLike(one, finding))))
                 .map(finding -> accept(finding, accepted))

@@ -5,96 +5,101 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.drillwright.check.courtesy.SaluteBothEnds;
+import org.drillwright.check.courtesy.SaluteMissing;
 import org.drillwright.check.fencing.AcrossTheBlades;
-import org.drillwright.check.fencing.AnswerToAttack;
-import org.drillwright.check.fencing.BackToStart;
-import org.drillwright.check.fencing.BladeInHand;
-import org.drillwright.check.fencing.BladeIsThere;
-import org.drillwright.check.fencing.FullyChecked;
-import org.drillwright.check.fencing.HandBeforeFoot;
-import org.drillwright.check.fencing.InReach;
-import org.drillwright.check.fencing.Lever;
-import org.drillwright.check.fencing.LineChange;
-import org.drillwright.check.fencing.MaskFirst;
-import org.drillwright.check.fencing.NotBothAtOnce;
-import org.drillwright.check.fencing.OnTarget;
-import org.drillwright.check.fencing.OpenLine;
-import org.drillwright.check.fencing.OpeningLeadsOn;
-import org.drillwright.check.fencing.ParryCloses;
-import org.drillwright.check.fencing.RearFootStays;
-import org.drillwright.check.fencing.RecoverFirst;
-import org.drillwright.check.fencing.RiposteAfterParry;
-import org.drillwright.check.fencing.SomethingToRenew;
-import org.drillwright.check.fencing.TurnsAgree;
-import org.drillwright.check.folder.InASet;
-import org.drillwright.check.folder.NoTwins;
-import org.drillwright.check.folder.OneMark;
-import org.drillwright.check.folder.OneTitleASet;
-import org.drillwright.check.folder.OwnWordsWork;
-import org.drillwright.check.folder.SetWhole;
-import org.drillwright.check.form.AcceptKnown;
-import org.drillwright.check.form.BothTurns;
-import org.drillwright.check.form.HandsAgree;
-import org.drillwright.check.form.NeedsKnown;
-import org.drillwright.check.form.NoChoice;
-import org.drillwright.check.form.NumberedInOrder;
-import org.drillwright.check.form.OneReading;
-import org.drillwright.check.form.OneThingACount;
-import org.drillwright.check.form.RanksAgree;
-import org.drillwright.check.form.SayAsMeans;
-import org.drillwright.check.form.WordsRead;
-import org.drillwright.check.safety.DistanceCue;
-import org.drillwright.check.safety.GearNote;
-import org.drillwright.check.safety.LevelFit;
-import org.drillwright.check.safety.SafetyNote;
+import org.drillwright.check.fencing.AttackIntoClosedLine;
+import org.drillwright.check.fencing.AttackUnanswered;
+import org.drillwright.check.fencing.BladeNotThere;
+import org.drillwright.check.fencing.BothLungeAtOnce;
+import org.drillwright.check.fencing.FoibleAgainstForte;
+import org.drillwright.check.fencing.FootBeforeHand;
+import org.drillwright.check.fencing.LungeNotRecovered;
+import org.drillwright.check.fencing.MaskOffInReach;
+import org.drillwright.check.fencing.NoBladeInHand;
+import org.drillwright.check.fencing.NotBackAtStart;
+import org.drillwright.check.fencing.NotFullyChecked;
+import org.drillwright.check.fencing.NothingToRenew;
+import org.drillwright.check.fencing.OffTarget;
+import org.drillwright.check.fencing.OpeningLeadsElsewhere;
+import org.drillwright.check.fencing.ParryMisses;
+import org.drillwright.check.fencing.RearFootPasses;
+import org.drillwright.check.fencing.RiposteWithoutParry;
+import org.drillwright.check.fencing.TooFarOrTooNear;
+import org.drillwright.check.fencing.TurnsAtOdds;
+import org.drillwright.check.fencing.WrongWayPastBlade;
+import org.drillwright.check.folder.BrokenSet;
+import org.drillwright.check.folder.InNoSet;
+import org.drillwright.check.folder.OwnWordWithoutEffect;
+import org.drillwright.check.folder.SamePrintMark;
+import org.drillwright.check.folder.SameTitleInSet;
+import org.drillwright.check.folder.TwinDrills;
+import org.drillwright.check.form.AcceptWithoutEffect;
+import org.drillwright.check.form.ChoiceLeftOpen;
+import org.drillwright.check.form.HandsAtOdds;
+import org.drillwright.check.form.NeedsCannotBeMet;
+import org.drillwright.check.form.NumberOutOfOrder;
+import org.drillwright.check.form.PartnerNotTold;
+import org.drillwright.check.form.SayUnlikeMeans;
+import org.drillwright.check.form.TooMuchInACount;
+import org.drillwright.check.form.TurnMissing;
+import org.drillwright.check.form.TurnReadTwoWays;
+import org.drillwright.check.form.WordsUnread;
+import org.drillwright.check.safety.BeyondTheLevel;
+import org.drillwright.check.safety.GearMissing;
+import org.drillwright.check.safety.NoTrueDistance;
+import org.drillwright.check.safety.SafetyNoteMissing;
 
 /** The rules that are in force: kept by hand, in the order in which people meet them. */
 public final class Rules {
 
     /** What is asked of each drill. */
     public static final List<Rule> ALL = List.of(
-            new BothTurns(),
-            new HandsAgree(),
-            new RanksAgree(),
-            new NumberedInOrder(),
-            new SaluteBothEnds(),
-            new GearNote(),
-            new DistanceCue(),
-            new SafetyNote(),
-            new NoChoice(),
-            new OneThingACount(),
-            new LevelFit(),
-            new NeedsKnown(),
-            new AcceptKnown(),
-            new MaskFirst(),
-            new InReach(),
-            new HandBeforeFoot(),
-            new OpenLine(),
-            new ParryCloses(),
-            new AnswerToAttack(),
-            new RiposteAfterParry(),
-            new SomethingToRenew(),
-            new BladeIsThere(),
-            new Lever(),
-            new LineChange(),
+            new TurnMissing(),
+            new HandsAtOdds(),
+            new PartnerNotTold(),
+            new NumberOutOfOrder(),
+            new SaluteMissing(),
+            new GearMissing(),
+            new NoTrueDistance(),
+            new SafetyNoteMissing(),
+            new ChoiceLeftOpen(),
+            new TooMuchInACount(),
+            new BeyondTheLevel(),
+            new NeedsCannotBeMet(),
+            new AcceptWithoutEffect(),
+            new MaskOffInReach(),
+            new TooFarOrTooNear(),
+            new FootBeforeHand(),
+            new WrongWayPastBlade(),
+            new AttackIntoClosedLine(),
+            new ParryMisses(),
+            new AttackUnanswered(),
+            new RiposteWithoutParry(),
+            new NothingToRenew(),
+            new BladeNotThere(),
+            new FoibleAgainstForte(),
             new AcrossTheBlades(),
-            new RecoverFirst(),
-            new NotBothAtOnce(),
-            new OnTarget(),
-            new RearFootStays(),
-            new OpeningLeadsOn(),
-            new BackToStart(),
-            new TurnsAgree(),
-            new BladeInHand(),
-            new OneReading(),
-            new SayAsMeans(),
-            new WordsRead(),
-            new FullyChecked());
+            new LungeNotRecovered(),
+            new BothLungeAtOnce(),
+            new OffTarget(),
+            new RearFootPasses(),
+            new OpeningLeadsElsewhere(),
+            new NotBackAtStart(),
+            new TurnsAtOdds(),
+            new NoBladeInHand(),
+            new TurnReadTwoWays(),
+            new SayUnlikeMeans(),
+            new WordsUnread(),
+            new NotFullyChecked());
 
     /** What is asked of the folder as a whole. */
-    public static final List<FolderRule> OF_THE_FOLDER =
-            List.of(new SetWhole(), new InASet(), new OneTitleASet(), new NoTwins(), new OneMark(), new OwnWordsWork());
+    public static final List<FolderRule> OF_THE_FOLDER = List.of(
+            new BrokenSet(),
+            new InNoSet(),
+            new SameTitleInSet(),
+            new TwinDrills(),
+            new SamePrintMark(),
+            new OwnWordWithoutEffect());
 
     private Rules() {}
 

@@ -15,6 +15,7 @@ import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.State;
 import org.drillwright.source.Finding;
+import org.drillwright.source.FormerRules;
 
 /** A drill as it was played, for programs; an unknown part is null. The form is described on the page of formats. */
 public final class ExplanationJson {
@@ -73,6 +74,10 @@ public final class ExplanationJson {
         for (Finding finding : findings.in(step)) {
             json.writeStartObject();
             json.writeStringField("rule", finding.rule());
+            Optional<String> was = FormerRules.was(finding.rule());
+            if (was.isPresent()) {
+                json.writeStringField("was", was.get());
+            }
             json.writeStringField("severity", finding.severity().name().toLowerCase(Locale.ROOT));
             json.writeStringField("what", finding.what());
             json.writeEndObject();

@@ -10,18 +10,19 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.check.Judge;
 import org.drillwright.check.Subject;
-import org.drillwright.check.safety.DistanceCue;
-import org.drillwright.check.safety.GearNote;
+import org.drillwright.check.safety.GearMissing;
+import org.drillwright.check.safety.NoTrueDistance;
 import org.drillwright.model.Step;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.read.Reading;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
+import org.drillwright.source.FormerRules;
 
 /**
  * Mends what has just one right answer: the numbers of the counts, a distance cue that the phrase leaves no doubt about, pieces
- * of gear that are not listed. Everything else in the file stays as it is, letter by letter.
+ * of gear that are not listed, the old name of a rule. Everything else in the file stays as it is, letter by letter.
  */
 public final class Mending {
 
@@ -56,6 +57,7 @@ public final class Mending {
             distance(step).ifPresent(edits::add);
         }
         gear().ifPresent(edits::add);
+        subject.drill().accept().keySet().forEach(rule -> renamed(rule).ifPresent(edits::add));
         return edits;
     }
 
@@ -68,7 +70,7 @@ public final class Mending {
 
     private Optional<Edit> distance(int step) {
         Step count = subject.drill().steps().get(step);
-        Optional<String> cue = DistanceCue.toWrite(subject, step);
+        Optional<String> cue = NoTrueDistance.toWrite(subject, step);
         FieldPath path = Subject.stepPath(step);
         return count.distance().isEmpty()
                 ? cue.flatMap(words ->
@@ -76,8 +78,15 @@ public final class Mending {
                 : cue.map(words -> new Edit(subject.span(path.key("distance")), words));
     }
 
+    /** A rule that is accepted by its old name gets the new one. */
+    private Optional<Edit> renamed(String rule) {
+        String now = FormerRules.now(rule);
+        Edit edit = new Edit(subject.keySpan(FieldPath.of("accept").key(rule)), now);
+        return now.equals(rule) ? Optional.empty() : Optional.of(edit);
+    }
+
     private Optional<Edit> gear() {
-        List<String> pieces = GearNote.toAdd(subject);
+        List<String> pieces = GearMissing.toAdd(subject);
         if (pieces.isEmpty()) {
             return Optional.empty();
         }

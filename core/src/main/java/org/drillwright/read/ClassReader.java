@@ -148,7 +148,7 @@ public final class ClassReader {
     private void unknownDrill(String drill, FieldPath at, NodeReader nodes) {
         nodes.findings()
                 .error(
-                        ReadingRule.KNOWN_WORD.id(),
+                        ReadingRule.UNKNOWN_WORD.id(),
                         nodes.places().field(at).map(Field::key).orElse(Span.at(0)),
                         "'" + drill + "' is not known here.",
                         Nearest.to(drill, drills)

@@ -21,7 +21,7 @@ import org.drillwright.table.TableText;
  */
 public record FileText(SourceFile file, List<Finding> findings, boolean usable) {
 
-    private static final String RULE = ReadingRule.PLAIN_TEXT.id();
+    private static final String RULE = ReadingRule.NOT_PLAIN_TEXT.id();
 
     /** Reads bytes as UTF-8; a byte order mark is passed over with a note. */
     public static FileText decode(String name, byte[] bytes) {
@@ -67,7 +67,7 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
 
     private static FileText tooLarge(String name, String wayOut) {
         String what = "This file is larger than " + ReadingLimits.FILE_BYTES / 1024 + " KiB.";
-        return refused(name, ReadingRule.ONE_A_FILE.id(), what, wayOut);
+        return refused(name, ReadingRule.SEVERAL_IN_ONE_FILE.id(), what, wayOut);
     }
 
     private static FileText refused(String name, String rule, String what, String wayOut) {

@@ -40,7 +40,7 @@ final class HiddenCharacters {
 
     private static void report(int point, Span span, Findings findings) {
         findings.error(
-                ReadingRule.PLAIN_TEXT.id(),
+                ReadingRule.NOT_PLAIN_TEXT.id(),
                 span,
                 String.format("A hidden character stands here (U+%04X, %s).", point, nature(point)),
                 "Delete it and type the word anew.");

@@ -75,7 +75,7 @@ final class MappingReader implements Keys {
         int first = lineOf(reader.span(earlier.getKeyNode()));
         findings()
                 .error(
-                        ReadingRule.KEY_ONCE.id(),
+                        ReadingRule.KEY_TWICE.id(),
                         again,
                         "'" + key + "' stands here a second time (first in line " + first + ").",
                         isCount()
@@ -131,7 +131,7 @@ final class MappingReader implements Keys {
     private void reportMissing(String key) {
         findings()
                 .error(
-                        ReadingRule.NEEDED_KEY.id(),
+                        ReadingRule.KEY_MISSING.id(),
                         Span.at(span.start()),
                         "'" + key + "' is missing.",
                         "Add a line '" + key + ": …'.");
@@ -206,7 +206,7 @@ final class MappingReader implements Keys {
         Optional<String> nearest = Nearest.to(Plain.fold(written), known);
         findings()
                 .error(
-                        ReadingRule.KNOWN_WORD.id(),
+                        ReadingRule.UNKNOWN_WORD.id(),
                         reader.places().span(at),
                         "'" + written + "' is not known here.",
                         nearest.map(word -> "Did you mean '" + word + "'? ").orElse("")
@@ -296,7 +296,7 @@ final class MappingReader implements Keys {
     private void wrong(String key, String wanted, String wayOut) {
         findings()
                 .error(
-                        ReadingRule.RIGHT_KIND.id(),
+                        ReadingRule.WRONG_KIND.id(),
                         reader.places().span(path.key(key)),
                         "'" + key + "' wants " + wanted + ".",
                         wayOut);
@@ -375,7 +375,7 @@ final class MappingReader implements Keys {
     private void reportUnknown(String key, Span at, Optional<String> nearest) {
         findings()
                 .error(
-                        ReadingRule.KNOWN_KEY.id(),
+                        ReadingRule.UNKNOWN_KEY.id(),
                         at,
                         "The key '" + key + "' is not known here.",
                         nearest.map(known -> "Did you mean '" + known + "'?")

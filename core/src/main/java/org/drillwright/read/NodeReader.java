@@ -115,7 +115,7 @@ final class NodeReader {
     Optional<String> keyText(Node key) {
         if (!(key instanceof ScalarNode scalar) || scalar.getValue().isBlank()) {
             findings.error(
-                    ReadingRule.RIGHT_KIND.id(),
+                    ReadingRule.WRONG_KIND.id(),
                     span(key),
                     "A key must be a word.",
                     "Write a key and a colon, as in 'title: Parry of quarte'.");
@@ -136,7 +136,7 @@ final class NodeReader {
         note(path, key, node, words);
         if (words.text().isEmpty()) {
             findings.error(
-                    ReadingRule.TEXT_LENGTH.id(),
+                    ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
                     "Nothing stands behind '" + shown(key) + "'.",
                     "Write what belongs here, or delete the key.");
@@ -147,7 +147,7 @@ final class NodeReader {
         }
         if (words.text().length() > longest) {
             findings.error(
-                    ReadingRule.TEXT_LENGTH.id(),
+                    ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     words.span(longest, words.text().length()),
                     "This text has " + words.text().length() + " characters; at most " + longest + " are read here.",
                     "Shorten it, or move the rest to 'note'.");
@@ -165,7 +165,7 @@ final class NodeReader {
         note(path, key, node, NO_WORDS);
         if (sequence.getValue().size() > most) {
             findings.error(
-                    ReadingRule.TEXT_LENGTH.id(),
+                    ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
                     "This list has " + sequence.getValue().size() + " items; at most " + most + " are read.",
                     "Split it into several files.");
@@ -199,7 +199,7 @@ final class NodeReader {
         fields.put(paths.once(path), new Field(key, span(node), words));
         if (!seen.add(node)) {
             findings.error(
-                    ReadingRule.RIGHT_KIND.id(),
+                    ReadingRule.WRONG_KIND.id(),
                     key,
                     "This value is a reference ('*') to another place of the file; references are not read.",
                     "Write the value out here.");
@@ -229,14 +229,14 @@ final class NodeReader {
         fields.put(paths.once(path), new Field(key, span(node), NO_WORDS));
         if (isNothing(node)) {
             findings.error(
-                    ReadingRule.TEXT_LENGTH.id(),
+                    ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
                     "Nothing stands behind '" + shown(key) + "'.",
                     "Write " + wanted + " here, or delete the key.");
             return;
         }
         findings.error(
-                ReadingRule.RIGHT_KIND.id(),
+                ReadingRule.WRONG_KIND.id(),
                 key,
                 (isItem(path) ? "This item" : "'" + shown(key) + "'") + " wants " + wanted + ", and " + kind(node)
                         + " stands here.",

@@ -42,6 +42,6 @@ record PlanHead(NodeReader nodes) {
 
     private void error(String key, Keys keys, String what, String wayOut) {
         Span at = nodes.places().span(keys.path().key(key));
-        nodes.findings().error(PlanReader.MARK_RULE, at, what, wayOut);
+        nodes.findings().error(ReadingRule.PLAN_SPOILT.id(), at, what, wayOut);
     }
 }

@@ -17,8 +17,6 @@ import org.drillwright.plan.pair.Round;
 public final class PlanReader {
 
     /** Said where a plan isn't what its mark stands for. */
-    public static final String MARK_RULE = "plan-mark";
-
     private final NodeReader nodes;
 
     private PlanReader(NodeReader nodes) {

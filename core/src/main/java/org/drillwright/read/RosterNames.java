@@ -50,14 +50,14 @@ final class RosterNames {
         }
         if (name.equals(History.INSTRUCTOR)) {
             findings.error(
-                    ReadingRule.OWN_ID.id(),
+                    ReadingRule.IDS_TOO_ALIKE.id(),
                     span,
                     "'" + name + "' stands for whoever teaches, and can't be a name.",
                     "Write the person's own name or initials.");
         }
         if (name.lines().count() > 1) {
             findings.error(
-                    ReadingRule.RIGHT_KIND.id(),
+                    ReadingRule.WRONG_KIND.id(),
                     span,
                     "This name has a line end in it.",
                     "Write the name on one line; sheets and the record give a person one line.");
@@ -65,7 +65,7 @@ final class RosterNames {
         Span first = taken.putIfAbsent(name, span);
         if (first != null) {
             findings.error(
-                    ReadingRule.OWN_ID.id(),
+                    ReadingRule.IDS_TOO_ALIKE.id(),
                     span,
                     "There is a '" + name + "' already (line "
                             + findings.file().position(first.start()).line() + ").",
@@ -84,7 +84,7 @@ final class RosterNames {
             String other = spoken.pair().other();
             if (!taken.containsKey(other) || other.equals(spoken.pair().one())) {
                 findings.error(
-                        ReadingRule.KNOWN_WORD.id(),
+                        ReadingRule.UNKNOWN_WORD.id(),
                         spoken.span(),
                         other.equals(spoken.pair().one())
                                 ? "Nobody can be kept apart from themselves."
@@ -105,7 +105,7 @@ final class RosterNames {
         }
         former.merge(old, new Former(now, span), (first, second) -> {
             findings.error(
-                    ReadingRule.OWN_ID.id(),
+                    ReadingRule.IDS_TOO_ALIKE.id(),
                     span,
                     "'" + old + "' is said to have been " + first.now() + " already.",
                     "A name stands for one person: keep it at one of the two.");
@@ -124,7 +124,7 @@ final class RosterNames {
             }
             if (passed.contains(now)) {
                 findings.error(
-                        ReadingRule.OWN_ID.id(),
+                        ReadingRule.IDS_TOO_ALIKE.id(),
                         one.span(),
                         "Nobody knows who is meant: " + String.join(" was ", passed) + " was " + now + ".",
                         "Take one of these former names away.");
@@ -136,7 +136,7 @@ final class RosterNames {
 
     static void warnUnlessKnown(String drill, Collection<String> drills, Span span, Findings findings) {
         if (!drills.contains(drill)) {
-            findings.warning(ReadingRule.KNOWN_WORD.id(), span, unknownDrill(drill), wayOut(drill, drills));
+            findings.warning(ReadingRule.UNKNOWN_WORD.id(), span, unknownDrill(drill), wayOut(drill, drills));
         }
     }
 

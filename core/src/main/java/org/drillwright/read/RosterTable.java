@@ -61,21 +61,21 @@ final class RosterTable {
         CsvTable table = CsvTable.of(findings.file().text());
         if (table.isEmpty()) {
             findings.error(
-                    ReadingRule.NEEDED_KEY.id(),
+                    ReadingRule.KEY_MISSING.id(),
                     Span.at(0),
                     "This table is empty.",
                     "Begin it with a heading, such as: name,level,hand,knows");
             return Optional.empty();
         }
         Heading heading = Heading.of(table, FIELDS, settings);
-        heading.report(ReadingRule.KNOWN_WORD.id(), findings);
-        return NameColumns.of(heading, settings, table, ReadingRule.NEEDED_KEY.id(), findings)
+        heading.report(ReadingRule.UNKNOWN_WORD.id(), findings);
+        return NameColumns.of(heading, settings, table, ReadingRule.KEY_MISSING.id(), findings)
                 .map(named -> new RosterTable(school, drills, findings, heading, named).roster(table.body()));
     }
 
     private void unknown(String word, List<String> known, Span span) {
         findings.error(
-                ReadingRule.KNOWN_WORD.id(),
+                ReadingRule.UNKNOWN_WORD.id(),
                 span,
                 "'" + word + "' is not known here.",
                 Nearest.to(word, known)
@@ -93,13 +93,13 @@ final class RosterTable {
             String name = named.name(line);
             if (line.isLongerThan(heading.width())) {
                 findings.error(
-                        ReadingRule.RIGHT_KIND.id(),
+                        ReadingRule.WRONG_KIND.id(),
                         line.place(heading.width()),
                         "This line has more cells than the heading.",
                         "Put a text that holds a comma between double quotes.");
             }
             if (name.isEmpty()) {
-                findings.error(ReadingRule.NEEDED_KEY.id(), line.span(), "This line names nobody.", "Write a name.");
+                findings.error(ReadingRule.KEY_MISSING.id(), line.span(), "This line names nobody.", "Write a name.");
                 continue;
             }
             undamaged(name, named.place(line));
@@ -118,7 +118,7 @@ final class RosterTable {
     private void unknownDrill(String drill, CsvLine line) {
         Optional<String> damage = Damage.of(drill);
         unknown.add(
-                ReadingRule.KNOWN_WORD.id(),
+                ReadingRule.UNKNOWN_WORD.id(),
                 place(line, "knows"),
                 damage.map(what -> "'" + drill + "' is no drill: a spreadsheet has made " + what + " of a name.")
                         .orElseGet(() -> RosterNames.unknownDrill(drill)),
@@ -128,7 +128,7 @@ final class RosterTable {
     private void undamaged(String name, Span span) {
         Damage.of(name)
                 .ifPresent(what -> findings.error(
-                        ReadingRule.KNOWN_WORD.id(),
+                        ReadingRule.UNKNOWN_WORD.id(),
                         span,
                         "'" + name + "' is hardly a name: a spreadsheet has made " + what + " of it.",
                         AS_TEXT));
@@ -188,7 +188,7 @@ final class RosterTable {
         }
         if (!written.isEmpty()) {
             findings.error(
-                    ReadingRule.RIGHT_KIND.id(),
+                    ReadingRule.WRONG_KIND.id(),
                     place(line, "skill"),
                     "'skill' wants a whole number from 0 to 99.",
                     "Write figures alone, or leave the cell empty.");

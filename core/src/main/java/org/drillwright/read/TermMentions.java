@@ -186,7 +186,7 @@ final class TermMentions {
                         && !day.date().get().isAfter(first.get()))
                 .ifPresent(day -> nodes.findings()
                         .warning(
-                                ReadingRule.RIGHT_KIND.id(),
+                                ReadingRule.WRONG_KIND.id(),
                                 nodes.places().span(day.at()),
                                 "No class of this term is before the exam.",
                                 "Is the date right? Nothing can be worked for it any more."));
@@ -194,6 +194,6 @@ final class TermMentions {
 
     private static void error(NodeReader nodes, FieldPath at, String what, String wayOut) {
         Span span = nodes.places().span(at);
-        nodes.findings().error(ReadingRule.KNOWN_WORD.id(), span, what, wayOut);
+        nodes.findings().error(ReadingRule.UNKNOWN_WORD.id(), span, what, wayOut);
     }
 }

@@ -39,7 +39,7 @@ final class YamlDocument {
             reportEscape(findings);
         } catch (YAMLException problem) {
             findings.error(
-                    ReadingRule.YAML_SYNTAX.id(),
+                    ReadingRule.BROKEN_YAML.id(),
                     Span.at(0),
                     "Lists and keys stand inside one another more than " + ReadingLimits.DEPTH
                             + " deep, or refer to one another too often.",
@@ -53,7 +53,7 @@ final class YamlDocument {
         Matcher escape = Pattern.compile("\\\\U[89A-Fa-f][0-9A-Fa-f]{7}")
                 .matcher(findings.file().text());
         findings.error(
-                ReadingRule.YAML_SYNTAX.id(),
+                ReadingRule.BROKEN_YAML.id(),
                 escape.find() ? new Span(escape.start(), escape.end()) : Span.at(0),
                 "The number behind '\\U' is that of no character. Nothing of this file was read.",
                 "Type the character itself.");
@@ -84,7 +84,7 @@ final class YamlDocument {
     private static Optional<YamlDocument> first(Composer composer, MarkOffsets offsets, Findings findings) {
         if (!composer.checkNode()) {
             findings.error(
-                    ReadingRule.ONE_A_FILE.id(),
+                    ReadingRule.SEVERAL_IN_ONE_FILE.id(),
                     Span.at(0),
                     "This file is empty, or holds nothing but remarks.",
                     "Write a drill in it, or delete it.");
@@ -93,7 +93,7 @@ final class YamlDocument {
         YamlDocument document = new YamlDocument(offsets, composer.getNode());
         if (!(document.root instanceof MappingNode)) {
             findings.error(
-                    ReadingRule.RIGHT_KIND.id(),
+                    ReadingRule.WRONG_KIND.id(),
                     document.span(document.root),
                     "The file holds no keys at its left edge.",
                     "Begin each line with a key and a colon, as in 'title: Parry of quarte'.");
@@ -101,7 +101,7 @@ final class YamlDocument {
         }
         if (composer.checkNode()) {
             findings.error(
-                    ReadingRule.ONE_A_FILE.id(),
+                    ReadingRule.SEVERAL_IN_ONE_FILE.id(),
                     Span.at(document.offsets.offset(composer.getNode().getStartMark())),
                     "A second document begins here (after a line of '---').",
                     "Put each drill into a file of its own.");

@@ -110,7 +110,7 @@ final class YamlSlip {
         Span line = file.line(mend.line());
         int start = Math.min(line.start() + mend.column(), line.end());
         findings.error(
-                ReadingRule.YAML_SYNTAX.id(),
+                ReadingRule.BROKEN_YAML.id(),
                 new Span(start, line.end()),
                 mend.what() + NOT_READ,
                 Mend.advice(text(mend.line()), mend.mended()));
@@ -120,7 +120,7 @@ final class YamlSlip {
         int number = lastWrittenLine(line(problem.getProblemMark()));
         Span line = file.line(number);
         findings.error(
-                ReadingRule.YAML_SYNTAX.id(),
+                ReadingRule.BROKEN_YAML.id(),
                 new Span(line.start() + Mend.indent(text(number)).length(), line.end()),
                 "This line and those before it do not fit together." + NOT_READ,
                 "Look here and in the line before for a missing colon, quote or dash, or for a line that stands too far"

@@ -46,7 +46,7 @@ final class Ledger {
                 open.filter(one -> one.batch().id().equals(id) && one.lines().size() == one.wanted());
         if (ended.isEmpty() && open.isEmpty()) {
             findings.warning(
-                    RecordRule.BATCH.id(),
+                    RecordRule.BATCH_BROKEN.id(),
                     at,
                     "This line ends a batch that doesn't stand before it.",
                     "Lines of a batch stay together and in their order. It changes nothing.");
@@ -70,7 +70,7 @@ final class Ledger {
     private void byHand(Span at, RecordLine line) {
         if (!line.takenBack() && net.of(line.entry()) > 0) {
             findings.warning(
-                    RecordRule.ONCE.id(),
+                    RecordRule.LINE_TWICE.id(),
                     at,
                     "The record tells this already in an earlier line.",
                     "It was counted once.");
@@ -104,7 +104,7 @@ final class Ledger {
 
     private void giveUp() {
         open.ifPresent(one -> findings.warning(
-                RecordRule.BATCH.id(),
+                RecordRule.BATCH_BROKEN.id(),
                 one.at(),
                 "This batch of " + one.wanted() + (one.wanted() == 1 ? " line" : " lines")
                         + " isn't whole: nothing of it was counted.",
@@ -120,7 +120,7 @@ final class Ledger {
         takenBack.forEach((entry, at) -> {
             if (net.of(entry) < 0) {
                 findings.warning(
-                        RecordRule.TAKEN_BACK.id(),
+                        RecordRule.TAKES_BACK_NOTHING.id(),
                         at,
                         "This takes back what the record doesn't tell.",
                         "It changes nothing; if another line was meant, write it as that one is written.");

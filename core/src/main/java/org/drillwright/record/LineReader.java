@@ -113,7 +113,7 @@ final class LineReader {
     }
 
     private void doubt(CsvLine line, String what, String wayOut) {
-        findings.warning(RecordRule.WHOLE_LINE.id(), line.span(), what, wayOut);
+        findings.warning(RecordRule.LINE_BROKEN.id(), line.span(), what, wayOut);
     }
 
     /** Tells of what stands in many lines alike. */
@@ -154,7 +154,7 @@ final class LineReader {
                 .filter(one -> one.isOfAClass() || one.isOfTwo() || !RecordLine.takesBack(words));
         if (event.isEmpty()) {
             repeated.add(
-                    RecordRule.RIGHT_WORD.id(),
+                    RecordRule.WRONG_WORD.id(),
                     line.place(heading.column(RecordReader.EVENT)),
                     "'" + cell(line, RecordReader.EVENT) + "' is nothing that the record tells.",
                     "It tells: attended, worked with, signed off, each also taken back ('taken back: attended'); renamed,"

@@ -44,14 +44,14 @@ final class Names {
         Optional<String> damage = Damage.of(name);
         if (damage.isPresent()) {
             repeated.add(
-                    RecordRule.KNOWN_NAME.id(),
+                    RecordRule.UNKNOWN_NAME.id(),
                     place,
                     "'" + name + "' is no " + kind + ": a spreadsheet has made " + damage.get() + " of a name.",
                     "It wasn't counted. Format the column as text in the spreadsheet, and write the name anew.");
             return Optional.empty();
         }
         repeated.add(
-                RecordRule.KNOWN_NAME.id(),
+                RecordRule.UNKNOWN_NAME.id(),
                 place,
                 "There is no " + kind + " '" + name + "' now.",
                 () -> Nearest.to(name, known.values())

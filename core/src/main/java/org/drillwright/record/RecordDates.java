@@ -56,7 +56,7 @@ final class RecordDates {
         Optional<LocalDate> day = of(line);
         if (day.isEmpty()) {
             repeated.add(
-                    RecordRule.RIGHT_WORD.id(),
+                    RecordRule.WRONG_WORD.id(),
                     line.place(column),
                     "'" + cell + "' is no date.",
                     "Year, month and day in figures, such as 2026-09-01. The line wasn't counted.");
@@ -82,7 +82,7 @@ final class RecordDates {
         counted.stream()
                 .findFirst()
                 .ifPresent(cell -> findings.warning(
-                        RecordRule.RIGHT_WORD.id(),
+                        RecordRule.WRONG_WORD.id(),
                         place(cell),
                         "'" + cell + "' may be "
                                 + DateColumn.counted(cell)
@@ -97,20 +97,20 @@ final class RecordDates {
         switch (dates.state()) {
             case TAKEN ->
                 findings.note(
-                        RecordRule.RIGHT_WORD.id(),
+                        RecordRule.WRONG_WORD.id(),
                         place(cell),
                         "The dates were read " + dates.orders().get(0).words() + ": '" + cell + "' as "
                                 + dates.date(cell).map(LocalDate::toString).orElse("") + ".",
                         "Say so once, and it stays so: " + wayToSay() + ".");
             case ASKED ->
                 findings.warning(
-                        RecordRule.RIGHT_WORD.id(),
+                        RecordRule.WRONG_WORD.id(),
                         place(cell),
                         "'" + cell + "' could be " + dates.readings(cell) + ". " + notCounted(lines(open)),
                         "Say which: " + wayToSay() + ".");
             case MIXED ->
                 findings.warning(
-                        RecordRule.RIGHT_WORD.id(),
+                        RecordRule.WRONG_WORD.id(),
                         place(cell),
                         "In no one order are all of these dates days. " + notCounted(lines(open)),
                         "Write the year first in all of them, such as 2026-09-01, or say how most are written: "

@@ -45,7 +45,7 @@ public final class RecordReader {
         if (bytes.length > MOST_BYTES) {
             Findings findings = new Findings(new SourceFile(name, ""));
             findings.error(
-                    RecordRule.COLUMNS.id(),
+                    RecordRule.UNREADABLE.id(),
                     Span.at(0),
                     "This record is larger than " + MOST_BYTES / (1024 * 1024) + " MiB. Nothing of it was read.",
                     "Give it another name; a new one is begun with the next class.");
@@ -55,7 +55,7 @@ public final class RecordReader {
     }
 
     private ReadHistory read() {
-        text.report(RecordRule.COLUMNS.id(), findings);
+        text.report(RecordRule.UNREADABLE.id(), findings);
         Ledger ledger = new Ledger(findings);
         CsvTable table = CsvTable.lineByLine(text.text());
         if (table.isEmpty()) {
@@ -65,12 +65,12 @@ public final class RecordReader {
         List<String> order = heading.inOrder();
         if (!order.containsAll(COLUMNS)) {
             findings.error(
-                    RecordRule.COLUMNS.id(),
+                    RecordRule.UNREADABLE.id(),
                     table.heading().span(),
                     "The record's first line isn't its heading.",
                     "It reads: " + String.join(",", COLUMNS) + ". Nothing of this file was read.");
         }
-        heading.report(RecordRule.COLUMNS.id(), findings);
+        heading.report(RecordRule.UNREADABLE.id(), findings);
         if (!findings.hasError()) {
             return ledger.closed(lines(table.body(), heading, ledger), form(table.separator(), order));
         }

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.source.Finding;
+import org.drillwright.source.FormerRules;
 import org.drillwright.source.Position;
 
 /**
@@ -46,6 +48,10 @@ public final class JsonReport {
         Position end = finding.file().position(finding.span().end());
         json.writeStartObject();
         json.writeStringField("rule", finding.rule());
+        Optional<String> was = FormerRules.was(finding.rule());
+        if (was.isPresent()) {
+            json.writeStringField("was", was.get());
+        }
         json.writeStringField("severity", finding.severity().word());
         json.writeStringField("file", finding.file().name());
         json.writeNumberField("line", start.line());

@@ -7,8 +7,10 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.drillwright.source.Finding;
+import org.drillwright.source.FormerRules;
 import org.drillwright.source.Position;
 import org.drillwright.source.Severity;
 
@@ -110,6 +112,12 @@ public final class SarifReport {
     private void rule(RuleHelp rule) throws IOException {
         json.writeStartObject();
         json.writeStringField("id", rule.id());
+        Optional<String> was = FormerRules.was(rule.id());
+        if (was.isPresent()) {
+            json.writeArrayFieldStart("deprecatedIds");
+            json.writeString(was.get());
+            json.writeEndArray();
+        }
         message("shortDescription", rule.asks());
         message("help", rule.help());
         json.writeObjectFieldStart("defaultConfiguration");
@@ -146,6 +154,12 @@ public final class SarifReport {
         json.writeEndObject();
         json.writeEndObject();
         json.writeEndArray();
+        Optional<String> was = FormerRules.was(finding.rule());
+        if (was.isPresent()) {
+            json.writeObjectFieldStart("properties");
+            json.writeStringField("was", was.get());
+            json.writeEndObject();
+        }
         json.writeEndObject();
     }
 

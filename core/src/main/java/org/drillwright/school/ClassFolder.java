@@ -106,7 +106,7 @@ public final class ClassFolder {
 
     private static Finding second(Path more, Path first) {
         return new Finding(
-                ReadingRule.OWN_ID.id(),
+                ReadingRule.IDS_TOO_ALIKE.id(),
                 Severity.WARNING,
                 new SourceFile(DrillFiles.name(more), ""),
                 Span.at(0),

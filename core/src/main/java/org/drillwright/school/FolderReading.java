@@ -78,14 +78,14 @@ final class FolderReading {
                 .orElseGet(() -> reading.findings().get(0).file());
         if (!settingsName.equals(DrillFiles.SETTINGS)) {
             noteOnSettings(
-                    ReadingRule.OWN_ID,
+                    ReadingRule.IDS_TOO_ALIKE,
                     source,
                     "These were read as the school's settings.",
                     "Rename the file to " + DrillFiles.SETTINGS + ", so that every computer finds it.");
         }
         if (reading.value().isEmpty()) {
             noteOnSettings(
-                    ReadingRule.YAML_SYNTAX,
+                    ReadingRule.BROKEN_YAML,
                     source,
                     "The drills were read, but not judged.",
                     "Mend the settings first; the rules depend on them.");
@@ -107,7 +107,7 @@ final class FolderReading {
 
     private static <T> Reading<T> unopened(String name) {
         Finding finding = new Finding(
-                ReadingRule.PLAIN_TEXT.id(),
+                ReadingRule.NOT_PLAIN_TEXT.id(),
                 Severity.ERROR,
                 new SourceFile(name, ""),
                 Span.at(0),
@@ -179,7 +179,7 @@ final class FolderReading {
                     ? known.subject().map(Subject::file).orElseGet(() -> new SourceFile(name, ""))
                     : all.get(0).file();
             all.add(new Finding(
-                    ReadingRule.OWN_ID.id(),
+                    ReadingRule.IDS_TOO_ALIKE.id(),
                     Severity.NOTE,
                     source,
                     Span.at(0),

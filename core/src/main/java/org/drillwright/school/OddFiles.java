@@ -58,7 +58,7 @@ final class OddFiles {
         return places.stream()
                 .findFirst()
                 .map(first -> new Finding(
-                        ReadingRule.PLAIN_TEXT.id(),
+                        ReadingRule.NOT_PLAIN_TEXT.id(),
                         severity,
                         new SourceFile(DrillFiles.shown(root, first), ""),
                         Span.at(0),
@@ -76,7 +76,7 @@ final class OddFiles {
 
     private static Finding finding(String name) {
         return new Finding(
-                ReadingRule.PLAIN_TEXT.id(),
+                ReadingRule.NOT_PLAIN_TEXT.id(),
                 Severity.ERROR,
                 new SourceFile(name, ""),
                 Span.at(0),

@@ -15,6 +15,7 @@ import org.drillwright.plan.kept.KeptPlans;
 import org.drillwright.read.PlanReader;
 import org.drillwright.read.Reading;
 import org.drillwright.read.ReadingLimits;
+import org.drillwright.read.ReadingRule;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Fingerprint;
 import org.drillwright.source.Severity;
@@ -91,7 +92,7 @@ final class PlanFiles {
      */
     static Finding changed(String shown, String was, String wayOut) {
         return new Finding(
-                PlanReader.MARK_RULE,
+                ReadingRule.PLAN_SPOILT.id(),
                 Severity.ERROR,
                 new SourceFile(shown, ""),
                 Span.at(0),

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Rules;
 import org.drillwright.read.ReadingRule;
+import org.drillwright.record.RecordRule;
 import org.drillwright.report.RuleHelp;
 import org.drillwright.source.Severity;
 
@@ -16,14 +17,15 @@ public final class RuleHelps {
     /** In the order in which people meet them; each id once. */
     public static List<RuleHelp> all() {
         return Stream.concat(
-                        Stream.of(ReadingRule.values()).map(RuleHelps::of),
+                        Stream.concat(
+                                Stream.of(ReadingRule.values()).map(rule -> of(rule.id(), rule.why())),
+                                Stream.of(RecordRule.values()).map(rule -> of(rule.id(), rule.why()))),
                         Rules.texts().stream().map(RuleHelps::of))
                 .toList();
     }
 
-    private static RuleHelp of(ReadingRule rule) {
-        String why = rule.why();
-        return new RuleHelp(rule.id(), Severity.ERROR, why.substring(0, why.indexOf('.') + 1), why);
+    private static RuleHelp of(String id, String why) {
+        return new RuleHelp(id, Severity.ERROR, why.substring(0, why.indexOf('.') + 1), why);
     }
 
     private static RuleHelp of(RuleText rule) {

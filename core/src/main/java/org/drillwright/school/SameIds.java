@@ -36,7 +36,7 @@ final class SameIds {
     private static SchoolFolder.Entry clash(SchoolFolder.Entry entry, SchoolFolder.Entry first) {
         List<Finding> findings = new ArrayList<>(entry.findings());
         findings.add(new Finding(
-                ReadingRule.OWN_ID.id(),
+                ReadingRule.IDS_TOO_ALIKE.id(),
                 Severity.ERROR,
                 entry.subject().map(Subject::file).orElseGet(() -> new SourceFile(entry.name(), "")),
                 Span.at(0),

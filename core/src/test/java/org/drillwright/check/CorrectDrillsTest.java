@@ -135,7 +135,7 @@ class CorrectDrillsTest {
         Sample unread = corpus.judge(
                 id, DrillWriter.write(unread(corpus.sample(id).subject().drill())));
         assertTrue(
-                unread.warnings().stream().anyMatch(finding -> finding.rule().equals("fully-checked")),
+                unread.warnings().stream().anyMatch(finding -> finding.rule().equals("not-fully-checked")),
                 () -> unread.said(unread.findings()).toString());
     }
 

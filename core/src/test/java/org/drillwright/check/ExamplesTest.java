@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -53,6 +56,16 @@ class ExamplesTest {
                 found.stream()
                         .map(finding -> finding.rule() + ": " + finding.what())
                         .toList());
+    }
+
+    /** One name finds everything: the finding, the class, its test, its place on the page. */
+    @Test
+    void classes_are_called_as_their_rules() {
+        Map<String, Object> rules = new LinkedHashMap<>();
+        Rules.ALL.forEach(rule -> rules.put(rule.text().id(), rule));
+        Rules.OF_THE_FOLDER.forEach(rule -> rules.put(rule.text().id(), rule));
+        rules.forEach((id, rule) -> assertEquals(
+                id.replace("-", ""), rule.getClass().getSimpleName().toLowerCase(Locale.ROOT)));
     }
 
     @Test

@@ -21,7 +21,7 @@ import org.drillwright.source.Places;
  * Texts of drills, read and put to the rules as a folder of them would be.
  *
  * <pre>{@code
- * Judged.drill("gear: [mask]").findings("gear-note")    // ["error 1:7 '[mask]'"]
+ * Judged.drill("gear: [mask]").findings("gear-missing")    // ["error 1:7 '[mask]'"]
  * }</pre>
  */
 public final class Judged {

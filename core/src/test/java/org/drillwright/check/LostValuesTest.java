@@ -36,7 +36,7 @@ class LostValuesTest {
     @ValueSource(strings = {"works-on: [balance]", "level: expert", "weapon: rapier", "hands: lefty", "repeat: six"})
     void a_fault_that_does_not_rest_on_it_is_found(String lost) {
         assertEquals(
-                1, Judged.drill(lost + "\n" + OPEN).findings("parry-closes").size());
+                1, Judged.drill(lost + "\n" + OPEN).findings("parry-misses").size());
     }
 
     @Test
@@ -68,6 +68,6 @@ class LostValuesTest {
         List<String> rules = Judged.drill("gear: mask\n" + OPEN).all().stream()
                 .map(Finding::rule)
                 .toList();
-        assertFalse(rules.contains("gear-note"), rules.toString());
+        assertFalse(rules.contains("gear-missing"), rules.toString());
     }
 }

@@ -21,14 +21,14 @@ class NotJudgedTest {
     private static List<String> warnings(Judged drill) {
         return drill.all().stream()
                 .filter(finding -> finding.severity() == Severity.WARNING)
-                .filter(finding -> finding.rule().equals("fully-checked"))
+                .filter(finding -> finding.rule().equals("not-fully-checked"))
                 .map(Finding::what)
                 .toList();
     }
 
     private static List<String> wayOut(Judged drill) {
         return drill.all().stream()
-                .filter(finding -> finding.rule().equals("fully-checked"))
+                .filter(finding -> finding.rule().equals("not-fully-checked"))
                 .map(Finding::wayOut)
                 .toList();
     }
@@ -42,7 +42,7 @@ class NotJudgedTest {
                     distance: lunge
                     safety: Arrive softly and let the blade bend.
                 """);
-        assertTrue(drill.findings("fully-checked").size() >= 1);
+        assertTrue(drill.findings("not-fully-checked").size() >= 1);
         assertTrue(
                 wayOut(drill).get(0).contains("Not read: 'frobly'."),
                 () -> wayOut(drill).toString());
@@ -68,7 +68,7 @@ class NotJudgedTest {
     @ValueSource(strings = {"Frob. Masks on. On guard in sixte.", "The leader salutes. Frob likewise. Masks on."})
     void a_salute_that_may_be_there_is_not_missed(String opening) {
         Judged drill = Judged.drill("opening: " + opening + "\n");
-        assertEquals(List.of(), drill.findings("salute-both-ends"));
+        assertEquals(List.of(), drill.findings("salute-missing"));
         assertTrue(
                 wayOut(drill).stream().anyMatch(text -> text.contains("whether both salute")),
                 () -> wayOut(drill).toString());
@@ -83,7 +83,7 @@ class NotJudgedTest {
             })
     void a_salute_that_need_not_be_is_never_taken_for_one_in_silence(String opening) {
         Judged drill = Judged.drill("opening: " + opening + "\n");
-        boolean said = !drill.findings("salute-both-ends").isEmpty()
+        boolean said = !drill.findings("salute-missing").isEmpty()
                 || wayOut(drill).stream().anyMatch(text -> text.contains("whether both salute"));
         assertTrue(said, () -> "" + drill.all());
     }
@@ -98,7 +98,7 @@ class NotJudgedTest {
             })
     void a_mask_that_may_be_on_is_not_missed(String opening) {
         Judged drill = Judged.drill("opening: " + opening + "\n");
-        assertEquals(List.of(), drill.findings("mask-first"));
+        assertEquals(List.of(), drill.findings("mask-off-in-reach"));
         assertFalse(drill.subject().coverage().isWhole());
     }
 
@@ -114,7 +114,7 @@ class NotJudgedTest {
             })
     void a_mask_in_doubt_is_no_mask(String opening) {
         Judged drill = Judged.drill("opening: " + opening + "\n");
-        boolean said = !drill.findings("mask-first").isEmpty()
+        boolean said = !drill.findings("mask-off-in-reach").isEmpty()
                 || !drill.subject().coverage().isWhole();
         assertTrue(said, () -> "" + drill.all());
     }

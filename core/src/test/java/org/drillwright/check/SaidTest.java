@@ -28,13 +28,13 @@ class SaidTest {
     private static final String SCENES = """
             L Extend to the high inside line and lunge.
             F Bend the arm.
-            answer-to-attack
+            attack-unanswered
             error The attack in the high inside line is not met by the follower.
             > Parry it, evade it, or write 'take the touch'. From sixte, quarte (a simple parry) or circular sixte would close it.
 
             L Thrust to the low outside line with a lunge.
             F Bend the arm.
-            answer-to-attack
+            attack-unanswered
             error The attack in the low outside line is not met by the follower.
             > Parry it, evade it, or write 'take the touch'. From sixte, octave (a half-circular parry) would close it.
 
@@ -42,7 +42,7 @@ class SaidTest {
             opening: Salute. Masks on.
             L Thrust to the high outside line with a lunge.
             F Bend the arm.
-            answer-to-attack
+            attack-unanswered
             error The attack in the high outside line is not met by the follower.
             > Parry it, evade it, or write 'take the touch'. From prime, sixte would close it.
 
@@ -50,32 +50,32 @@ class SaidTest {
             opening: Salute. Masks on. On guard in quarte.
             L Flanconade to the flank with a lunge.
             F Parry quarte.
-            parry-closes
+            parry-misses
             error Quarte closes the high inside line; the attack arrives in the low outside line.
             > The follower's blade is held: a ceding parry meets it.
 
             L Advance, thrust to the high inside line and lunge.
             F Retreat.
-            answer-to-attack
+            attack-unanswered
             error This retreat does not get out of reach: the measure after it is extension distance.
             > Go back one step more, or parry.
 
             L Extend to the high inside line and lunge.
             F Hold on guard.
-            answer-to-attack
+            attack-unanswered
             warning An attack is under way, and the follower only holds.
             > If the touch is taken on purpose, say so: 'take the touch'.
 
             L Thrust to the high inside line.
             F Take the touch.
-            in-reach
+            too-far-or-too-near
             error This cannot touch: it is made at lunge distance.
             > Add a lunge, advance first, or begin at extension distance.
 
             start: On guard in sixte, blades apart, out of distance.
             L Thrust to the high inside line with a lunge.
             F Take the touch.
-            in-reach
+            too-far-or-too-near
             error This cannot touch: even with the lunge it ends at somewhere from advance-lunge distance outward.
             > Begin at lunge distance.
 
@@ -83,7 +83,7 @@ class SaidTest {
             F Parry quarte with a retreat.
             L Hold the lunge and parry quarte.
             F Riposte straight to the high inside line.
-            in-reach
+            too-far-or-too-near
             error This cannot touch: it is made at lunge distance.
             > Add a lunge, advance first, or begin at extension distance.
 
@@ -91,7 +91,7 @@ class SaidTest {
             F Retreat.
             L Thrust to the low inside line.
             F Take the touch.
-            in-reach
+            too-far-or-too-near
             error This cannot touch: it is made at lunge distance.
             > Recover forward first, and lunge.
 
@@ -99,63 +99,63 @@ class SaidTest {
             F Parry quarte.
             L Take the touch.
             F Riposte straight to the high inside line with a lunge.
-            in-reach
+            too-far-or-too-near
             warning This riposte lunges from extension distance, where the arm alone reaches; a lunge from so near bends the blade hard.
             > Leave out the lunge.
 
             L Thrust to the high outside line with a lunge.
             F Take the touch.
-            open-line
+            attack-into-closed-line
             error This goes to the high outside line, but the follower stands in sixte, which closes it.
             > Send it to the high inside line, the low inside line, or the low outside line.
 
             start: On guard in quinte, blades engaged, at lunge distance.
             L Thrust to the high inside line with a lunge.
             F Take the touch.
-            open-line
+            attack-into-closed-line
             error This goes to the high inside line, but the follower's blade is in contact there and closes it.
             > Send it to the low inside line, or the low outside line.
 
             L Extend to the high inside line and lunge.
             F Parry octave.
-            parry-closes
+            parry-misses
             error Octave closes the low outside line; the attack arrives in the high inside line.
             > From sixte, quarte (a simple parry) or circular sixte would close it.
 
             L Extend to the low outside line and lunge.
             F Parry prime.
-            parry-closes
+            parry-misses
             warning Prime closes the high inside line or the low inside line; the attack arrives in the low outside line. Schools differ on this position.
             > From sixte, octave (a half-circular parry) would close it.
 
             L Extend to the high inside line and lunge.
             F Parry circular quarte.
-            parry-closes
+            parry-misses
             error A circular parry of quarte starts in quarte, and the hand stands in sixte.
             > From sixte, quarte (a simple parry) or circular sixte would close it.
 
             start: On guard in sixte, blades engaged, at lunge distance.
             L Thrust to the high outside line with opposition and lunge.
             F Parry circular sixte.
-            parry-closes
+            parry-misses
             error The attack arrives in the high outside line, which sixte closes without a circle; a circular parry meets an attack in the other line of the same height.
             > Leave out the circle.
 
             L Extend to the high inside line and lunge.
             F Parry sixte.
-            parry-closes
+            parry-misses
             warning The hand stands in sixte already, and the attack arrives in the high inside line: only the circular parry meets it from there.
             > Write 'circular parry of sixte'.
 
             L Extend to the high inside line and lunge.
             F Half-circular parry of quarte.
-            parry-closes
+            parry-misses
             warning From sixte to quarte is a simple parry, not a half-circular parry.
             > Leave the kind out, or name it as it is.
 
             L Advance.
             F Parry quarte.
-            parry-closes
+            parry-misses
             warning There is no attack here to parry.
             > Write the attack into the leader's turn, or write 'move the hand' instead of 'parry'.
 
@@ -164,14 +164,14 @@ class SaidTest {
             F Hold on guard in octave.
             L Disengage to the high inside line and lunge.
             F Parry quarte.
-            line-change
+            wrong-way-past-blade
             error There is no blade to pass: the blades are apart and the partner's does not stand in the high outside line, before the point.
             > Call it a straight thrust, or engage first.
 
             start: On guard in sixte, blades engaged, at lunge distance.
             L One-two to the high inside line with a lunge.
             F Take the touch.
-            line-change
+            wrong-way-past-blade
             error A one-two from the high outside line ends in the high outside line, not in the high inside line.
             > Name the line it ends in, call it a disengage, or call it a double.
 
@@ -179,20 +179,20 @@ class SaidTest {
             F Parry quarte.
             L Take the touch.
             F Riposte straight to the high outside line.
-            line-change
+            wrong-way-past-blade
             error A straight riposte from quarte goes to the high inside line; to the high outside line it has to pass the blade.
             > Write 'riposte by disengage', or name the line of the parry.
 
             start: On guard in quarte, blades engaged, at lunge distance.
             L Counter-disengage to the high outside line with a lunge.
             F Take the touch.
-            line-change
+            wrong-way-past-blade
             error There is no change of engagement here to deceive; a counter-disengage follows the partner's blade round.
             > Call it a disengage, or call it a double.
 
             L Extend to the high inside line and lunge.
             F Lunge to the high inside line and take the touch.
-            not-both-at-once
+            both-lunge-at-once
             error Both lunge on count 1.
             > Give the second lunge a count of its own, on which the first is recovered. The leader's turn changes with it.
 
@@ -200,20 +200,20 @@ class SaidTest {
             cautions: [Both lunge here; keep the points low.]
             L Extend to the high inside line and lunge.
             F Lunge to the high inside line and take the touch.
-            not-both-at-once
+            both-lunge-at-once
 
             level: training
             cautions: [Keep the points low.]
             L Extend to the high inside line and lunge.
             F Lunge to the high inside line and take the touch.
-            not-both-at-once
+            both-lunge-at-once
             error Both lunge on count 1.
             > Give the second lunge a count of its own, on which the first is recovered. The leader's turn changes with it.
 
             cautions: [Both lunge here; keep the points low.]
             L Extend to the high inside line and lunge.
             F Lunge to the high inside line and take the touch.
-            not-both-at-once
+            both-lunge-at-once
             error Both lunge on count 1.
             > Give the second lunge a count of its own, on which the first is recovered. The leader's turn changes with it.
 
@@ -222,14 +222,14 @@ class SaidTest {
             F Parry quarte.
             L Take the touch.
             F Riposte straight.
-            mask-first
+            mask-off-in-reach
             error A point goes to the follower, whose mask is not on.
             > Write 'Masks on' into the opening, before anybody comes on guard.
 
             closing: Masks off. Salute.
             L Recover on guard in sixte.
             F Hold.
-            mask-first
+            mask-off-in-reach
             error Masks come off at lunge distance.
             > Step back out of distance first: 'Step back out of distance. Masks off.'
 
@@ -237,7 +237,7 @@ class SaidTest {
             F Hold.
             L Advance.
             F Hold.
-            recover-first
+            lunge-not-recovered
             error The leader goes forward from a lunge that is not recovered.
             > Recover first, forward or back.
 
@@ -245,12 +245,12 @@ class SaidTest {
             F Parry quarte.
             L Parry quarte.
             F Riposte straight to the high inside line.
-            recover-first
+            lunge-not-recovered
 
             start: On guard in sixte, blades apart, at extension distance.
             L Take the touch.
             F Riposte to the high inside line.
-            riposte-after-parry
+            riposte-without-parry
             error The follower has not parried, so this is no riposte.
             > Call it an attack.
 
@@ -258,7 +258,7 @@ class SaidTest {
             F Parry quarte.
             L Take the touch.
             F Counter-riposte to the high inside line.
-            riposte-after-parry
+            riposte-without-parry
             error A counter-riposte follows the parry of a riposte, and the follower has parried none.
             > Call it a riposte, or call it an attack.
 
@@ -269,85 +269,85 @@ class SaidTest {
             > Name a place on the target: the chest, or the flank.
 
             closing: Step back out of distance. Masks off.
-            salute-both-ends
+            salute-missing
             error The closing holds no salute.
             > Write: closing: Step back out of distance. Masks off. Salute.
 
             opening: Masks on. Leader, salute.
-            salute-both-ends
+            salute-missing
             error In the opening only one side salutes.
             > Write: opening: Salute. Masks on. Leader, salute.
 
             L Lunge.
             F Take quarte.
-            back-to-start
+            not-back-at-start
             warning After the last count the leader is still on the lunge; the follower's hand is in quarte, not in sixte; the measure is extension distance, not lunge distance.
             > Add what brings both back to the start, or accept it with a reason.
 
             start: On guard in sixte, blades engaged, at lunge distance.
             L Hold.
             F Leave the blade, then return to guard in sixte, blades apart.
-            back-to-start
+            not-back-at-start
             warning After the last count the blades are apart, and they touched.
             > Add what brings both back to the start, or accept it with a reason.
 
             L Engage in sixte.
             F Hold.
-            back-to-start
+            not-back-at-start
             warning After the last count the blades touch, and they were apart.
             > Add what brings both back to the start, or accept it with a reason.
 
             start: On guard in sixte, blades apart, out of distance.
             L Advance.
             F Hold.
-            back-to-start
+            not-back-at-start
 
             form: solo
             start: On guard in sixte.
             L Lunge!
             F Lunge.
-            back-to-start
+            not-back-at-start
             warning After the last count the class is still on the lunge.
             > Add what brings both back to the start, or accept it with a reason.
 
             L Wobble gracefully.
             F Hold on guard.
-            fully-checked
+            not-fully-checked
             warning Not fully checked: count 1.
             > Not known here: the attack, what the leader does (since count 1). Not read: 'Wobble'. State it in words of the trade.
 
             L Extend to the high inside line and lunge.
             F Parry quatre.
-            words-read
+            words-unread
             note 'quatre' could not be read. Did you mean 'quarte'? The rest is read as: Parry.
             > To teach it, write into school.yaml: words: {quatre: quarte}, with a word of the trade that says the same behind the colon.
 
             start: On guard in sixte, wobbling, blades apart, at lunge distance.
-            words-read
+            words-unread
             note 'wobbling' could not be read. The rest is read as: Come on guard in sixte. At lunge distance, blades apart.
             > To teach it, write into school.yaml: words: {wobbling: …}, with a word of the trade that says the same behind the colon.
 
             L Parry quarte and riposte to the high inside line.
             F Hold.
-            one-thing-a-count
+            too-much-in-a-count
             error This turn asks for a second thing: 'riposte to the high inside line'.
             > Give it a count of its own; only what belongs to one action may be joined, such as 'extend and lunge'.
 
             level: beginner
             L Extend to the high inside line and lunge.
             F Parry quarte.
-            one-thing-a-count
+            too-much-in-a-count
             error This turn asks for a second thing: 'lunge'.
             > At this level a count holds one action: give this one a count of its own.
 
             L Advance.
-            both-turns
+            turn-missing
             error Count 1 has nothing for the follower.
             > Write what the follower does, be it 'follower: Hold.'.
 
             form: solo
             F Advance.
-            both-turns
+            turn-missing
             error Count 1 has nothing for the leader.
             > Write what the caller says: 'leader: Advance!'.
             """;

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  * A phrase that plays beside one that does not, read from the file of worked phrases.
  *
  * @param right the counts of the phrase that plays, the leader's turn before a bar, the follower's behind it
- * @param broken the rule that speaks first of the other phrase, and where: {@code line-change at 1}
+ * @param broken the rule that speaks first of the other phrase, and where: {@code wrong-way-past-blade at 1}
  * @param doubted whether that rule only warns, and nothing else is refused
  * @param wrong the counts of the other phrase
  */

@@ -3,6 +3,8 @@ package org.drillwright.docs;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Rules;
 import org.drillwright.read.ReadingRule;
+import org.drillwright.record.RecordRule;
+import org.drillwright.source.FormerRules;
 
 /** The page of all rules, for instructors. */
 final class RulesPage {
@@ -33,6 +35,25 @@ final class RulesPage {
         for (ReadingRule rule : ReadingRule.values()) {
             line("- **" + rule.id() + "**: " + rule.why());
         }
+        line("");
+        line("# What is looked at in the record");
+        line("");
+        for (RecordRule rule : RecordRule.values()) {
+            line("- **" + rule.id() + "**: " + rule.why());
+        }
+        line("");
+        line("# What rules were called before");
+        line("");
+        line(
+                "An old name is understood until the next release: under `accept` with a note that says the new one. Reports for");
+        line("programs tell both.");
+        line("");
+        line("| before | now |");
+        line("|---|---|");
+        FormerRules.table()
+                .lines()
+                .map(names -> names.split(" "))
+                .forEach(names -> line("| `" + names[0] + "` | `" + names[1] + "` |"));
         return page.toString();
     }
 

@@ -106,7 +106,7 @@ final class Judgement {
                 unread |= !subject.turn(step, side).unread().isEmpty();
             }
         }
-        boolean said = findings.stream().anyMatch(finding -> finding.rule().equals("words-read"));
+        boolean said = findings.stream().anyMatch(finding -> finding.rule().equals("words-unread"));
         assertTrue(said || !unread, "unread words are passed over");
     }
 

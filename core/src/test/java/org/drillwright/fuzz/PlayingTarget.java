@@ -137,7 +137,7 @@ public final class PlayingTarget {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
-                picks.below(8) == 7 ? Map.of("back-to-start", "It goes on.") : Map.of());
+                picks.below(8) == 7 ? Map.of("not-back-at-start", "It goes on.") : Map.of());
     }
 
     private List<Step> steps() {

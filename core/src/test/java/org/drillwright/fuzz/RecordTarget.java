@@ -101,6 +101,6 @@ public final class RecordTarget {
                 .text();
         ReadHistory again = read(text.getBytes(StandardCharsets.UTF_8));
         assertEquals(Set.copyOf(history.entries()), Set.copyOf(again.history().entries()), text);
-        assertTrue(again.findings().stream().allMatch(finding -> finding.rule().equals("record-known-name")), text);
+        assertTrue(again.findings().stream().allMatch(finding -> finding.rule().equals("record-unknown-name")), text);
     }
 }

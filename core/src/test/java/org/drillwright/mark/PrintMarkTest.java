@@ -55,7 +55,7 @@ class PrintMarkTest {
                 "tags: [spring]\n",
                 "works-on: [line]\n",
                 "needs: []\n",
-                "accept: {back-to-start: it ends elsewhere}\n"
+                "accept: {not-back-at-start: it ends elsewhere}\n"
             })
     void doesNotChangeWithWhatNoCardSays(String line) {
         assertEquals(mark(STEPS), mark(line + STEPS));

@@ -56,6 +56,14 @@ class MendingTest {
     }
 
     @Test
+    void an_old_name_of_a_rule_becomes_the_new_one() {
+        String accepts = DRILL + "accept:\n  \"back-to-start\": the next drill goes on # so it is\n";
+        assertEquals(accepts.replace("\"back-to-start\"", "not-back-at-start"), mended(accepts));
+        String both = accepts + "  not-back-at-start: twice\n";
+        assertEquals(both, mended(both));
+    }
+
+    @Test
     void nothing_to_mend_changes_nothing() {
         assertEquals(List.of(), said(DRILL));
         assertEquals(DRILL, mended(DRILL));

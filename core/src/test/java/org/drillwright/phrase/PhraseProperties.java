@@ -227,7 +227,7 @@ class PhraseProperties {
         for (Finding finding : sample.findings()) {
             OptionalInt count = sample.count(finding);
             boolean counts =
-                    finding.severity() != Severity.NOTE && !finding.rule().equals("numbered-in-order");
+                    finding.severity() != Severity.NOTE && !finding.rule().equals("number-out-of-order");
             if (counts && (count.isEmpty() || count.getAsInt() > from)) {
                 said.add(finding.rule() + (count.isPresent() ? " at " + (count.getAsInt() - from) : ""));
             }

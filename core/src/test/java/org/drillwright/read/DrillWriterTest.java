@@ -46,7 +46,7 @@ class DrillWriterTest {
               - new
             revised: 2026-09-01
             accept:
-              back-to-start: It goes on.
+              not-back-at-start: It goes on.
             """;
 
     @Test

@@ -73,7 +73,7 @@ class FileTextTest {
     void text_in_another_encoding_is_found_where_it_begins() {
         byte[] bytes = latin(Files.with("Parry of quarte", "Parry at the \u00e9p\u00e9e"));
         assertEquals(
-                List.of("error plain-text 1:21 ''"),
+                List.of("error not-plain-text 1:21 ''"),
                 Files.shown(Files.read(bytes).findings()));
     }
 
@@ -81,7 +81,7 @@ class FileTextTest {
     void text_that_breaks_off_inside_a_character_is_found() {
         byte[] whole = "title: \u00e9".getBytes(StandardCharsets.UTF_8);
         assertEquals(
-                List.of("error plain-text 1:8 ''"),
+                List.of("error not-plain-text 1:8 ''"),
                 Files.shown(Files.read(java.util.Arrays.copyOf(whole, whole.length - 1))
                         .findings()));
     }
@@ -89,7 +89,7 @@ class FileTextTest {
     @Test
     void a_byte_order_mark_is_passed_over_with_a_note() {
         Reading<ReadDrill> reading = Files.read("\ufeff" + Files.GOOD);
-        assertEquals(List.of("note plain-text 1:1 ''"), Files.shown(reading.findings()));
+        assertEquals(List.of("note not-plain-text 1:1 ''"), Files.shown(reading.findings()));
         assertEquals(Files.drill(Files.GOOD), reading.value().orElseThrow().drill());
     }
 
@@ -114,7 +114,7 @@ class FileTextTest {
     void a_hidden_character_is_refused_at_its_place(String hex, String nature) {
         String hidden = Character.toString(Integer.parseInt(hex, 16));
         Finding finding = Files.onlyError(Files.with("Parry quarte.", "Par" + hidden + "ry quarte."));
-        assertEquals("plain-text", finding.rule());
+        assertEquals("not-plain-text", finding.rule());
         assertEquals("A hidden character stands here (U+" + hex + ", " + nature + ").", finding.what());
         assertEquals(8, finding.position().line());
         assertEquals(18, finding.position().column());
@@ -133,7 +133,7 @@ class FileTextTest {
     })
     void a_hidden_character_behind_an_escape_is_refused_at_its_place(String escape, String place) {
         assertEquals(
-                List.of("error plain-text " + place + " '" + escape + "'"),
+                List.of("error not-plain-text " + place + " '" + escape + "'"),
                 Files.shown(Files.read(Files.with("Parry quarte.", "\"Parr" + escape + "y\""))
                         .findings()));
     }

@@ -31,7 +31,7 @@ class ReadingProperties {
               First slowly,
               then less so.
             start: 'Don''t rush.'
-            accept: {back-to-start: it goes on}
+            accept: {not-back-at-start: it goes on}
             cautions:
               - Masks stay on.
             """;

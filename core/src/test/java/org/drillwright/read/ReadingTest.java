@@ -34,21 +34,21 @@ class ReadingTest {
     @CsvSource({"leadr, leader, 7:5", "Follower, follower, 8:5", "distnace, distance, 9:5", "safty, safety, 10:5"})
     void an_unknown_key_of_a_count_is_named_with_the_nearest_known(String written, String meant, String place) {
         String text = Files.GOOD.replaceFirst("\\b" + meant + ":", written + ":");
-        assertEquals(List.of("error known-key " + place + " '" + written + "'"), found(text));
+        assertEquals(List.of("error unknown-key " + place + " '" + written + "'"), found(text));
         assertEquals("Did you mean '" + meant + "'?", wayOut(text));
     }
 
     @Test
     void an_unknown_key_that_is_near_to_nothing_is_told_what_is_known() {
         String text = Files.with("gear:", "xylophone:");
-        assertEquals(List.of("error known-key 5:1 'xylophone'"), found(text));
+        assertEquals(List.of("error unknown-key 5:1 'xylophone'"), found(text));
         assertTrue(wayOut(text).startsWith("Known here: title, level, form,"), wayOut(text));
     }
 
     @Test
     void a_key_that_comes_twice_names_its_first_line() {
         String text = Files.with("form: partner", "form: partner\nform: solo");
-        assertEquals(List.of("error key-once 4:1 'form'"), found(text));
+        assertEquals(List.of("error key-twice 4:1 'form'"), found(text));
         assertEquals(
                 "'form' stands here a second time (first in line 3).",
                 Files.onlyError(text).what());
@@ -58,25 +58,25 @@ class ReadingTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "title: Parry of quarte | title: {a: b}           | error right-kind 1:1 'title'",
-                "title: Parry of quarte | title: [a]              | error right-kind 1:1 'title'",
-                "gear: [mask, jacket]   | gear: mask              | error right-kind 5:1 'gear'",
-                "gear: [mask, jacket]   | gear: {mask: yes}       | error right-kind 5:1 'gear'",
-                "gear: [mask, jacket]   | gear: [[mask]]          | error right-kind 5:8 '[mask]'",
-                "closing: Salute.       | repeat: six             | error right-kind 14:9 'six'",
-                "closing: Salute.       | repeat: 0               | error right-kind 14:9 '0'",
-                "closing: Salute.       | repeat: 1000            | error right-kind 14:9 '1000'",
-                "closing: Salute.       | repeat: 1.5             | error right-kind 14:9 '1.5'",
-                "closing: Salute.       | swap: perhaps           | error right-kind 14:7 'perhaps'",
-                "closing: Salute.       | tempo: slow             | error right-kind 14:8 'slow'",
-                "closing: Salute.       | tempo: 0                | error right-kind 14:8 '0'",
-                "closing: Salute.       | tempo: 3601             | error right-kind 14:8 '3601'",
-                "closing: Salute.       | revised: 1.9.2026       | error right-kind 14:10 '1.9.2026'",
-                "closing: Salute.       | revised: 2026-02-30     | error right-kind 14:10 '2026-02-30'",
-                "closing: Salute.       | accept: no-choice       | error right-kind 14:1 'accept'",
-                "closing: Salute.       | accept: {a: [b]}        | error right-kind 14:10 'a'",
-                "closing: Salute.       | needs: [a, {b: c}]      | error right-kind 14:12 '{b: c}'",
-                "closing: Salute.       | ? [a, b]                | error right-kind 14:3 '[a, b]'",
+                "title: Parry of quarte | title: {a: b}           | error wrong-kind 1:1 'title'",
+                "title: Parry of quarte | title: [a]              | error wrong-kind 1:1 'title'",
+                "gear: [mask, jacket]   | gear: mask              | error wrong-kind 5:1 'gear'",
+                "gear: [mask, jacket]   | gear: {mask: yes}       | error wrong-kind 5:1 'gear'",
+                "gear: [mask, jacket]   | gear: [[mask]]          | error wrong-kind 5:8 '[mask]'",
+                "closing: Salute.       | repeat: six             | error wrong-kind 14:9 'six'",
+                "closing: Salute.       | repeat: 0               | error wrong-kind 14:9 '0'",
+                "closing: Salute.       | repeat: 1000            | error wrong-kind 14:9 '1000'",
+                "closing: Salute.       | repeat: 1.5             | error wrong-kind 14:9 '1.5'",
+                "closing: Salute.       | swap: perhaps           | error wrong-kind 14:7 'perhaps'",
+                "closing: Salute.       | tempo: slow             | error wrong-kind 14:8 'slow'",
+                "closing: Salute.       | tempo: 0                | error wrong-kind 14:8 '0'",
+                "closing: Salute.       | tempo: 3601             | error wrong-kind 14:8 '3601'",
+                "closing: Salute.       | revised: 1.9.2026       | error wrong-kind 14:10 '1.9.2026'",
+                "closing: Salute.       | revised: 2026-02-30     | error wrong-kind 14:10 '2026-02-30'",
+                "closing: Salute.       | accept: choice-left-open       | error wrong-kind 14:1 'accept'",
+                "closing: Salute.       | accept: {a: [b]}        | error wrong-kind 14:10 'a'",
+                "closing: Salute.       | needs: [a, {b: c}]      | error wrong-kind 14:12 '{b: c}'",
+                "closing: Salute.       | ? [a, b]                | error wrong-kind 14:3 '[a, b]'",
             })
     void a_value_of_the_wrong_kind_is_found(String good, String bad, String finding) {
         assertEquals(List.of(finding), found(Files.with(good, bad)));
@@ -87,7 +87,7 @@ class ReadingTest {
     void counts_that_are_no_counts_are_found(String steps) {
         String text = Files.GOOD.substring(0, Files.GOOD.indexOf("steps:")) + steps + "\n";
         Finding finding = Files.onlyError(text);
-        assertEquals("right-kind", finding.rule());
+        assertEquals("wrong-kind", finding.rule());
         assertEquals(6, finding.position().line());
         assertTrue(finding.wayOut().contains("- leader: "), finding.wayOut());
     }
@@ -96,14 +96,14 @@ class ReadingTest {
     @ValueSource(strings = {"title:", "title: ''", "title: \"\"", "title: \"  \"", "title: |\n"})
     void an_empty_text_is_found(String title) {
         Finding finding = Files.onlyError(Files.with("title: Parry of quarte", title));
-        assertEquals("text-length", finding.rule());
+        assertEquals("text-empty-or-too-long", finding.rule());
         assertEquals("Nothing stands behind 'title'.", finding.what());
     }
 
     @Test
     void an_over_long_text_is_marked_where_it_becomes_too_long() {
         String text = Files.with("Parry of quarte", "Q".repeat(121));
-        assertEquals(List.of("error text-length 1:128 'Q'"), found(text));
+        assertEquals(List.of("error text-empty-or-too-long 1:128 'Q'"), found(text));
         Files.drill(Files.with("Parry of quarte", "Q".repeat(120)));
     }
 
@@ -112,7 +112,7 @@ class ReadingTest {
         String count = "  - {leader: Hold., follower: Hold., distance: out}\n";
         String head = Files.GOOD.substring(0, Files.GOOD.indexOf("  - leader"));
         assertEquals(200, Files.drill(head + count.repeat(200)).steps().size());
-        assertEquals(List.of("error text-length 6:1 'steps'"), found(head + count.repeat(201)));
+        assertEquals(List.of("error text-empty-or-too-long 6:1 'steps'"), found(head + count.repeat(201)));
     }
 
     @ParameterizedTest(name = "{1}")
@@ -126,7 +126,7 @@ class ReadingTest {
     })
     void an_unknown_word_is_named_with_the_nearest_known(String good, String bad, String advice) {
         String text = Files.with(good, bad);
-        assertEquals("known-word", Files.onlyError(text).rule());
+        assertEquals("unknown-word", Files.onlyError(text).rule());
         assertEquals(advice.replace(';', ','), wayOut(text));
     }
 
@@ -187,8 +187,8 @@ class ReadingTest {
 
     @Test
     void a_needed_key_that_is_mistyped_is_one_finding() {
-        assertEquals(List.of("error known-key 2:1 'levl'"), found(Files.with("level:", "levl:")));
-        assertEquals(List.of("error known-key 6:1 'setps'"), found(Files.with("steps:", "setps:")));
+        assertEquals(List.of("error unknown-key 2:1 'levl'"), found(Files.with("level:", "levl:")));
+        assertEquals(List.of("error unknown-key 6:1 'setps'"), found(Files.with("steps:", "setps:")));
     }
 
     @Test
@@ -209,10 +209,10 @@ class ReadingTest {
                 new Turn("Parez.", "Parry quarte."),
                 Files.drill(text).steps().get(0).follower().orElseThrow());
         assertEquals(
-                List.of("error needed-key 8:15 ''"),
+                List.of("error key-missing 8:15 ''"),
                 found(Files.with("follower: Parry quarte.", "follower: {say: Parez.}")));
         assertEquals(
-                List.of("error known-key 8:44 'mean'"),
+                List.of("error unknown-key 8:44 'mean'"),
                 found(Files.with("follower: Parry quarte.", "follower: {say: Parez., means: Parry., mean: x}")));
     }
 
@@ -224,11 +224,11 @@ class ReadingTest {
                 + "repeat: six\ntitle: again\n";
         assertEquals(
                 List.of(
-                        "error known-word 2:8 'intermedate'",
-                        "error known-word 4:9 'foyl'",
-                        "error known-key 9:5 'distnace'",
-                        "error right-kind 15:9 'six'",
-                        "error key-once 16:1 'title'"),
+                        "error unknown-word 2:8 'intermedate'",
+                        "error unknown-word 4:9 'foyl'",
+                        "error unknown-key 9:5 'distnace'",
+                        "error wrong-kind 15:9 'six'",
+                        "error key-twice 16:1 'title'"),
                 found(text));
         assertTrue(Files.read(text).value().isEmpty());
     }
@@ -251,7 +251,7 @@ class ReadingTest {
 
     @Test
     void a_second_document_is_found_where_it_begins() {
-        assertEquals(List.of("error one-a-file 16:1 ''"), found(Files.GOOD + "---\ntitle: b\n"));
+        assertEquals(List.of("error several-in-one-file 16:1 ''"), found(Files.GOOD + "---\ntitle: b\n"));
     }
 
     @Test
@@ -267,7 +267,7 @@ class ReadingTest {
     @Test
     void an_anchor_a_reference_or_a_tag_is_no_text() {
         assertEquals(
-                List.of("error lost-text 1:8 '&t Parry of quarte'", "error right-kind 14:1 'closing'"),
+                List.of("error lost-text 1:8 '&t Parry of quarte'", "error wrong-kind 14:1 'closing'"),
                 found(Files.with("title: P", "title: &t P").replace("closing: Salute.", "closing: *t")));
         assertEquals(
                 List.of("error lost-text 1:8 '!!str Parry of quarte'"),
@@ -312,7 +312,7 @@ class ReadingTest {
     @Test
     void an_escape_of_no_character_is_found() {
         assertEquals(
-                List.of("error yaml-syntax 1:9 '\\UFFFFFFFF'"),
+                List.of("error broken-yaml 1:9 '\\UFFFFFFFF'"),
                 found(Files.with("Parry of quarte", "\"\\UFFFFFFFF\"")));
     }
 

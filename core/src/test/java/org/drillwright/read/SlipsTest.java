@@ -243,7 +243,7 @@ class SlipsTest {
     @Test
     void a_missing_dash_is_one_finding_however_many_keys_come_twice() {
         assertEquals(
-                List.of("error key-once 11:5 'leader'"),
+                List.of("error key-twice 11:5 'leader'"),
                 Files.shown(Files.read(Files.with("  - leader: Recover", "    leader: Recover"))
                         .findings()));
     }

@@ -115,7 +115,7 @@ class ClassToldTest {
         String whole = Told.appended("", entries("Ash Bo Ash-Bo"));
         String cut = whole.substring(0, whole.indexOf("2026-09-14,Bo"));
         Finding said = Told.read(cut).findings().get(0);
-        assertEquals("record-batch", said.rule());
+        assertEquals("record-batch-broken", said.rule());
         assertEquals("This batch of 3 lines isn't whole: nothing of it was counted.", said.what());
         assertEquals("To tell it anew: record tonight", said.wayOut());
         assertEquals(Map.of(), stands(cut));
@@ -126,7 +126,7 @@ class ClassToldTest {
     @Test
     void what_takes_back_too_much_is_said_where_it_stands() {
         ReadHistory read = Told.read(HEADING + "2026-09-14,Ash,,taken back: attended,\n");
-        assertEquals("record-taken-back", read.findings().get(0).rule());
+        assertEquals("record-takes-back-nothing", read.findings().get(0).rule());
         assertEquals(2, read.findings().get(0).position().line());
         assertTrue(read.history().entries().isEmpty());
     }

@@ -58,7 +58,7 @@ class MembersTest {
         assertEquals(
                 List.of(),
                 read.findings().stream()
-                        .filter(finding -> !finding.rule().equals("record-once"))
+                        .filter(finding -> !finding.rule().equals("record-line-twice"))
                         .toList());
     }
 

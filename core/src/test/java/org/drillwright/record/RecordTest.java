@@ -58,12 +58,12 @@ class RecordTest {
     void a_torn_last_line_counts_for_nothing_and_the_next_entry_begins_a_new_one() {
         String torn = HEADING + "2026-09-14,Ash,thrust,signed off,\n2026-09-14,Bo,thr";
         ReadHistory read = read(torn);
-        assertEquals(List.of("record-whole-line 3:1"), places(read));
+        assertEquals(List.of("record-line-broken 3:1"), places(read));
         assertEquals(
                 List.of(Entry.signedOff(DAY, "Ash", "thrust")), read.history().entries());
         String more = Told.appended(torn, List.of(Entry.attended(DAY, "Cy")));
         assertEquals("\n2026-09-14,Cy,,attended,\n", Told.bare(more));
-        assertEquals(List.of("record-whole-line 3:1"), places(read(torn + more)));
+        assertEquals(List.of("record-line-broken 3:1"), places(read(torn + more)));
         assertEquals(2, read(torn + more).history().entries().size());
     }
 
@@ -74,14 +74,14 @@ class RecordTest {
                 2026-09-14,Bo,thrust,worked with,Ash
                 2026-09-14,Ash,thrust,worked with,Bo
                 """);
-        assertEquals(List.of("record-once 3:1", "record-once 4:1"), places(read));
+        assertEquals(List.of("record-line-twice 3:1", "record-line-twice 4:1"), places(read));
         assertEquals(1, read.history().meetings().size());
     }
 
     @Test
     void names_that_nobody_has_are_shown_where_they_stand() {
         ReadHistory read = read(HEADING + "2026-09-14,Ahs,thrust,worked with,Bo\n2026-09-14,Ash,thurst,signed off,\n");
-        assertEquals(List.of("record-known-name 2:12", "record-known-name 3:16"), places(read));
+        assertEquals(List.of("record-unknown-name 2:12", "record-unknown-name 3:16"), places(read));
         assertEquals(
                 "Did you mean 'Ash'? The line was kept as it is.",
                 read.findings().get(0).wayOut());
@@ -100,12 +100,12 @@ class RecordTest {
                 """);
         assertEquals(
                 List.of(
-                        "record-right-word 2:1",
-                        "record-right-word 3:23",
-                        "record-whole-line 4:1",
-                        "record-whole-line 5:1",
-                        "record-whole-line 6:1",
-                        "record-whole-line 7:1"),
+                        "record-wrong-word 2:1",
+                        "record-wrong-word 3:23",
+                        "record-line-broken 4:1",
+                        "record-line-broken 5:1",
+                        "record-line-broken 6:1",
+                        "record-line-broken 7:1"),
                 places(read));
         assertTrue(read.history().entries().isEmpty());
     }
@@ -118,7 +118,7 @@ class RecordTest {
         bytes[bytes.length - 21] = (byte) 0xFF;
         ReadHistory read =
                 RecordReader.read("record.csv", bytes, RecordAround.of(List.of("Ash", "Zoé"), List.of("thrust")));
-        assertEquals(List.of("record-whole-line 4:1"), places(read));
+        assertEquals(List.of("record-line-broken 4:1"), places(read));
         assertEquals(2, read.history().entries().size());
     }
 
@@ -126,7 +126,7 @@ class RecordTest {
     void another_table_is_not_taken_for_a_record() {
         ReadHistory read = read("name,level\nAsh,beginner\n");
         Finding finding = read.findings().get(0);
-        assertEquals("record-columns", finding.rule());
+        assertEquals("record-unreadable", finding.rule());
         assertTrue(read.history().entries().isEmpty());
     }
 
@@ -169,7 +169,7 @@ class RecordTest {
     void a_quote_left_open_in_the_middle_spoils_only_its_own_line() {
         ReadHistory read = read(HEADING
                 + "2026-09-14,\"Ash,thrust,signed off,\n2026-09-14,Bo,,attended,\n2026-09-14,\"Cy\",,attended,\n");
-        assertEquals(List.of("record-whole-line 2:1"), places(read));
+        assertEquals(List.of("record-line-broken 2:1"), places(read));
         assertEquals(
                 "A quotation mark in this line has no partner.",
                 read.findings().get(0).what());
@@ -195,7 +195,7 @@ class RecordTest {
     @Test
     void findings_of_one_line_stand_in_the_order_of_its_cells() {
         assertEquals(
-                List.of("record-known-name 2:12", "record-known-name 2:16", "record-known-name 2:35"),
+                List.of("record-unknown-name 2:12", "record-unknown-name 2:16", "record-unknown-name 2:35"),
                 places(read(HEADING + "2026-09-14,Ahs,thurst,worked with,Ob\n")));
     }
 
@@ -242,7 +242,8 @@ class RecordTest {
     void what_stands_in_many_lines_alike_is_told_once() {
         ReadHistory read = read(HEADING + "2026-09-14,Ahs,thrust,signed off,\n".repeat(2)
                 + "2026-09-14,Ash,02-Jan,signed off,\n2026-09-14,Bo,02-Jan,signed off,\n");
-        assertEquals(List.of("record-known-name 2:12", "record-once 3:1", "record-known-name 4:16"), places(read));
+        assertEquals(
+                List.of("record-unknown-name 2:12", "record-line-twice 3:1", "record-unknown-name 4:16"), places(read));
         assertEquals(
                 "There is no person 'Ahs' now. It stands in 2 lines.",
                 read.findings().get(0).what());
@@ -260,7 +261,7 @@ class RecordTest {
                 03/04/2026,Ash,,attended,
                 03/04/2026,,tonight,done 5f10c2aa,none
                 """);
-        assertEquals(List.of("record-right-word 2:1"), places(read));
+        assertEquals(List.of("record-wrong-word 2:1"), places(read));
         assertEquals(
                 "'03/04/2026' could be 2026-04-03 (day first) or 2026-03-04 (month first). None of these 3 lines was"
                         + " counted.",

@@ -28,7 +28,7 @@ class JsonReportTest {
 
     private static final List<Finding> FINDINGS = List.of(
             new Finding(
-                    "known-word", Severity.ERROR, FILE, new Span(21, 22), "'x' is \"not\" known.", "Known: \u00e9."),
+                    "unknown-word", Severity.ERROR, FILE, new Span(21, 22), "'x' is \"not\" known.", "Known: \u00e9."),
             new Finding("a-rule", Severity.NOTE, FILE, new Span(10, 22), "What.", ""));
 
     private static final Judged JUDGED =
@@ -43,7 +43,7 @@ class JsonReportTest {
                         1,
                         "findings",
                         List.of(
-                                finding("known-word", "error", 2, 8, 2, 9, "'x' is \"not\" known.", "Known: \u00e9."),
+                                finding("unknown-word", "error", 2, 8, 2, 9, "'x' is \"not\" known.", "Known: \u00e9."),
                                 finding("a-rule", "note", 1, 10, 2, 9, "What.", "")),
                         "tally",
                         Map.of("drills", 3, "errors", 1, "warnings", 0, "notes", 1),
@@ -71,6 +71,9 @@ class JsonReportTest {
             String wayOut) {
         Map<String, Object> finding = new LinkedHashMap<>();
         finding.put("rule", rule);
+        if (rule.equals("unknown-word")) {
+            finding.put("was", "known-word");
+        }
         finding.put("severity", severity);
         finding.put("file", "set/a.yaml");
         finding.put("line", line);

@@ -27,8 +27,8 @@ class SarifReportTest {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final JsonSchema STANDARD = standard();
 
-    private static final List<RuleHelp> RULES =
-            List.of(new RuleHelp("no-choice", Severity.ERROR, "No choice.", "No choice.\n\nWhy: who chooses waits."));
+    private static final List<RuleHelp> RULES = List.of(
+            new RuleHelp("choice-left-open", Severity.ERROR, "No choice.", "No choice.\n\nWhy: who chooses waits."));
 
     private static JsonSchema standard() {
         try (InputStream in = SarifReportTest.class.getResourceAsStream("/sarif/sarif-schema-2.1.0.json")) {
@@ -47,7 +47,8 @@ class SarifReportTest {
     }
 
     private static Finding finding(SourceFile file, int from, int to) {
-        return new Finding("no-choice", Severity.ERROR, file, new Span(from, to), "A choice.", "Write two drills.");
+        return new Finding(
+                "choice-left-open", Severity.ERROR, file, new Span(from, to), "A choice.", "Write two drills.");
     }
 
     @Test

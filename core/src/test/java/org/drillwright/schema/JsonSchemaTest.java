@@ -150,7 +150,9 @@ class JsonSchemaTest {
                 .contains("\"lunge\""));
         JsonNode turns = schema.at("/properties/steps/items/properties/leader/examples");
         assertTrue(turns.toString().contains("\"Advance.\""), turns.toString());
-        assertTrue(schema.at("/properties/accept/properties").has("back-to-start"));
-        assertTrue(!schema.at("/properties/accept/properties").has("safety-note"), "safety cannot be accepted away");
+        assertTrue(schema.at("/properties/accept/properties").has("not-back-at-start"));
+        assertTrue(
+                !schema.at("/properties/accept/properties").has("safety-note-missing"),
+                "safety cannot be accepted away");
     }
 }

@@ -43,7 +43,7 @@ class SchemaProperties {
             variant-of: another
             tags: [autumn]
             revised: "2026-09-01"
-            accept: {back-to-start: it goes on}
+            accept: {not-back-at-start: it goes on}
             """;
 
     private static final String SCHOOL = """

@@ -92,7 +92,7 @@ class ClassFolderTest {
         write("classes/tonight.yaml", "date: 2026-12-02\ndrills: []\naway: [Ahs]\n");
         write("record.csv", "date,person,drill,event,with\n2026-11-25,Ash,,attended,\n2026-11-25,As");
         ClassFolder classes = open();
-        assertEquals(List.of("record-whole-line"), rules(classes.findings()));
+        assertEquals(List.of("record-line-broken"), rules(classes.findings()));
         assertEquals(3, classes.findings().get(0).position().line());
         assertEquals(1, classes.history().entries().size());
         Finding unknown = classes.classFindings().get(0);

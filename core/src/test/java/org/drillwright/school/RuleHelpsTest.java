@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.drillwright.check.Rules;
 import org.drillwright.read.ReadingRule;
+import org.drillwright.record.RecordRule;
 import org.drillwright.report.RuleHelp;
 import org.junit.jupiter.api.Test;
 
@@ -24,6 +25,13 @@ class RuleHelpsTest {
         }
         all.forEach(rule -> assertTrue(rule.asks().endsWith("."), rule.asks()));
         all.forEach(rule -> assertTrue(rule.help().startsWith(rule.asks()), rule.id()));
-        assertEquals(ReadingRule.values().length + Rules.texts().size(), all.size());
+        for (RecordRule rule : RecordRule.values()) {
+            assertTrue(ids.contains(rule.id()), rule.id());
+        }
+        assertEquals(
+                ReadingRule.values().length
+                        + RecordRule.values().length
+                        + Rules.texts().size(),
+                all.size());
     }
 }

@@ -100,13 +100,13 @@ class SchoolFolderTest {
         write("b.yaml", "titel: B\n");
         SchoolFolder school = SchoolFolder.open(folder);
         assertEquals(
-                List.of("school.yaml note yaml-syntax", "school.yaml error known-key"),
+                List.of("school.yaml note broken-yaml", "school.yaml error unknown-key"),
                 shown(school.folderFindings()).stream()
                         .sorted(java.util.Comparator.reverseOrder())
                         .toList());
         assertEquals(List.of(), school.entries().get(0).findings());
         assertFalse(school.entries().get(0).isSound());
-        assertTrue(shown(school.entries().get(1).findings()).contains("b.yaml error known-key"));
+        assertTrue(shown(school.entries().get(1).findings()).contains("b.yaml error unknown-key"));
     }
 
     @Test
@@ -117,7 +117,8 @@ class SchoolFolderTest {
         drill("a.yaml", "A", "Retreat or hold.");
         SchoolFolder school = SchoolFolder.open(folder);
         // The level leaves turns free, so the choice is no error; which way is taken is not judged.
-        assertEquals(List.of("school.yaml error set-whole", "a.yaml warning fully-checked"), shown(school.findings()));
+        assertEquals(
+                List.of("school.yaml error broken-set", "a.yaml warning not-fully-checked"), shown(school.findings()));
         assertEquals(2, school.school().levels().size());
     }
 
@@ -127,7 +128,7 @@ class SchoolFolderTest {
             write(name, "name: Kelp Street\n");
             SchoolFolder school = SchoolFolder.open(folder);
             assertEquals("Kelp Street", school.school().name());
-            assertEquals(List.of(name + " note own-id"), shown(school.findings()));
+            assertEquals(List.of(name + " note ids-too-alike"), shown(school.findings()));
             assertEquals(List.of(), names(school));
             Files.delete(folder.resolve(name));
         }
@@ -145,7 +146,7 @@ class SchoolFolderTest {
             }
         });
         assertEquals(List.of(1, 2), read);
-        assertEquals(List.of("b.yaml error plain-text"), shown(school.findings()));
+        assertEquals(List.of("b.yaml error not-plain-text"), shown(school.findings()));
         assertTrue(school.entries().get(0).isSound());
     }
 
@@ -169,7 +170,10 @@ class SchoolFolderTest {
         drill("d/\u00e9.yaml", "D", "Jump back.");
         drill("e/parry.yml", "E", "Lunge.");
         assertEquals(
-                List.of("b/Parry.yaml error own-id", "d/\u00e9.yaml error own-id", "e/parry.yml error own-id"),
+                List.of(
+                        "b/Parry.yaml error ids-too-alike",
+                        "d/\u00e9.yaml error ids-too-alike",
+                        "e/parry.yml error ids-too-alike"),
                 shown(SchoolFolder.open(folder).findings()).stream()
                         .filter(finding -> finding.contains("error"))
                         .toList());
@@ -197,7 +201,7 @@ class SchoolFolderTest {
         drill("a.yml", "A", "Retreat.");
         drill("b.YML", "B", "Jump back.");
         SchoolFolder school = SchoolFolder.open(folder);
-        assertEquals(List.of("a.yml note own-id", "b.YML note own-id"), shown(school.findings()));
+        assertEquals(List.of("a.yml note ids-too-alike", "b.YML note ids-too-alike"), shown(school.findings()));
         assertTrue(school.entries().get(0).isSound());
     }
 
@@ -206,7 +210,7 @@ class SchoolFolderTest {
         drill("a.yaml", "A", "Retreat.");
         write("b.yaml", "title: One: two\n");
         SchoolFolder school = SchoolFolder.open(folder);
-        assertEquals(List.of("b.yaml error yaml-syntax"), shown(school.findings()));
+        assertEquals(List.of("b.yaml error broken-yaml"), shown(school.findings()));
         assertTrue(school.entry("a").orElseThrow().isSound());
         assertFalse(school.entry("b").orElseThrow().isSound());
     }
@@ -289,7 +293,7 @@ class SchoolFolderTest {
     void a_large_file_is_not_read_to_its_end() throws IOException {
         write("a.yaml", "#".repeat(300_000));
         assertEquals(
-                List.of("a.yaml error one-a-file"),
+                List.of("a.yaml error several-in-one-file"),
                 shown(SchoolFolder.open(folder).findings()));
     }
 }

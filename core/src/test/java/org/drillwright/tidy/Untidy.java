@@ -227,9 +227,9 @@ final class Untidy {
     private void accept() {
         block = Integer.MAX_VALUE;
         text.append("accept:").append(beside()).append('\n');
-        key("   ", "back-to-start", text(4));
+        key("   ", "not-back-at-start", text(4));
         between("   ");
-        key("   ", "words-read", text(4));
+        key("   ", "words-unread", text(4));
         between("   ");
     }
 

@@ -52,7 +52,7 @@ class LibraryTest {
         // end
         // The one note is of a free choice, which its author accepts.
         assertEquals(
-                List.of("fully-checked"),
+                List.of("not-fully-checked"),
                 school.findings().stream().map(Finding::rule).toList());
         assertTrue(report.contains("Accepted by the author"), report);
         assertEquals("Parry of quarte and straight riposte", drill.drill().title());

@@ -27,7 +27,7 @@ class FolderRulesTest {
     void twins_are_found_whatever_their_points_and_capitals() {
         assertEquals(
                 List.of("b.yaml error 2:1 'steps'"),
-                Judged.folder("", Map.of("a", ADVANCE, "b", OTHER_WORDS)).ofFolder("no-twins"));
+                Judged.folder("", Map.of("a", ADVANCE, "b", OTHER_WORDS)).ofFolder("twin-drills"));
     }
 
     @Test
@@ -36,7 +36,7 @@ class FolderRulesTest {
             assertEquals(
                     List.of(),
                     Judged.folder("", Map.of("a", ADVANCE, "b", OTHER_WORDS + line + "\n"))
-                            .ofFolder("no-twins"));
+                            .ofFolder("twin-drills"));
         }
     }
 
@@ -44,7 +44,7 @@ class FolderRulesTest {
     void drills_without_counts_are_no_twins() {
         assertEquals(
                 List.of(),
-                Judged.folder("", Map.of("a", "steps: []", "b", "steps: []")).ofFolder("no-twins"));
+                Judged.folder("", Map.of("a", "steps: []", "b", "steps: []")).ofFolder("twin-drills"));
     }
 
     @Test
@@ -52,7 +52,7 @@ class FolderRulesTest {
         assertEquals(
                 List.of("b.yaml error 2:1 'steps'", "c.yaml error 2:1 'steps'"),
                 Judged.folder("", Map.of("a", ADVANCE, "b", ADVANCE, "c", OTHER_WORDS))
-                        .ofFolder("no-twins"));
+                        .ofFolder("twin-drills"));
     }
 
     @Test
@@ -60,11 +60,11 @@ class FolderRulesTest {
         assertEquals(
                 List.of("b.yaml error 1:8 'PARRY'"),
                 Judged.folder("", Map.of("a", "title: Parry", "b", "title: PARRY"))
-                        .ofFolder("one-title-a-set"));
+                        .ofFolder("same-title-in-set"));
         assertEquals(
                 List.of(),
                 Judged.folder("", Map.of("a", "title: Parry", "b", "title: Parry\nlevel: training"))
-                        .ofFolder("one-title-a-set"));
+                        .ofFolder("same-title-in-set"));
     }
 
     @Test
@@ -72,7 +72,7 @@ class FolderRulesTest {
         Map<String, String> drills = Map.of("a", "title: Parry", "b", "title: Parry\nlevel: training");
         assertEquals(
                 List.of("b.yaml error 1:8 'Parry'"),
-                Judged.folder("sets: {ring: {drills: [a, b]}}", drills).ofFolder("one-title-a-set"));
+                Judged.folder("sets: {ring: {drills: [a, b]}}", drills).ofFolder("same-title-in-set"));
     }
 
     @Test
@@ -80,9 +80,9 @@ class FolderRulesTest {
         Map<String, String> drills = Map.of("a", "tags: [spring]");
         assertEquals(
                 List.of("school.yaml error 1:20 'sprng'"),
-                Judged.folder("sets: {ring: {tag: sprng}}", drills).ofFolder("set-whole"));
+                Judged.folder("sets: {ring: {tag: sprng}}", drills).ofFolder("broken-set"));
         assertEquals(
-                List.of(), Judged.folder("sets: {ring: {tag: spring}}", drills).ofFolder("set-whole"));
+                List.of(), Judged.folder("sets: {ring: {tag: spring}}", drills).ofFolder("broken-set"));
     }
 
     @Test
@@ -90,11 +90,11 @@ class FolderRulesTest {
         assertEquals(
                 List.of("school.yaml error 1:27 'x'", "school.yaml error 1:30 'a'"),
                 Judged.folder("sets: {ring: {drills: [a, x, a]}}", Map.of("a", ""))
-                        .ofFolder("set-whole"));
+                        .ofFolder("broken-set"));
         assertEquals(
                 List.of(),
                 Judged.folder("sets: {ring: {drills: [a, b]}}", Map.of("a", "", "b", ""))
-                        .ofFolder("set-whole"));
+                        .ofFolder("broken-set"));
     }
 
     @Test
@@ -103,11 +103,11 @@ class FolderRulesTest {
         assertEquals(
                 List.of("The set 'ring' holds no drill."),
                 Judged.folder("sets: {ring: {tag: spring, weapon: sabre}}", drills)
-                        .saidOfFolder("set-whole"));
+                        .saidOfFolder("broken-set"));
         assertEquals(
                 List.of(),
                 Judged.folder("sets: {ring: {tag: spring, weapon: foil}}", drills)
-                        .saidOfFolder("set-whole"));
+                        .saidOfFolder("broken-set"));
     }
 
     @Test
@@ -130,17 +130,17 @@ class FolderRulesTest {
         Map<String, String> drills = Map.of("a", "title: Drill 18906" + steps, "b", "title: Drill 164564" + steps);
         assertEquals(
                 List.of("b.yaml error 1:8 'Drill 164564'"),
-                Judged.folder("", drills).ofFolder("one-mark"));
+                Judged.folder("", drills).ofFolder("same-print-mark"));
     }
 
     @Test
     void a_copy_is_told_of_once() {
         assertEquals(
-                List.of(), Judged.folder("", Map.of("a", ADVANCE, "b", ADVANCE)).ofFolder("one-mark"));
+                List.of(), Judged.folder("", Map.of("a", ADVANCE, "b", ADVANCE)).ofFolder("same-print-mark"));
         assertEquals(
                 List.of("b.yaml error 1:8 'An example'"),
                 Judged.folder("", Map.of("a", "steps: []", "b", "title: An example\nsteps: []"))
-                        .ofFolder("one-mark"));
+                        .ofFolder("same-print-mark"));
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -160,7 +160,7 @@ class FolderRulesTest {
             })
     void own_words_stand_for_known_ones_and_change_something(String say, String means, String what) {
         String school = "words:\n  '" + say + "': '" + means + "'\n";
-        List<String> found = Judged.folder(school, Map.of("a", ADVANCE)).saidOfFolder("own-words");
+        List<String> found = Judged.folder(school, Map.of("a", ADVANCE)).saidOfFolder("own-word-without-effect");
         assertEquals(what.isEmpty() ? List.of() : List.of(what), found);
     }
 }

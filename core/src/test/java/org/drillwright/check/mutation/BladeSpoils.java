@@ -27,7 +27,7 @@ final class BladeSpoils {
                 .map(at -> Mutant.spoilt(
                                 "start: " + start.get(),
                                 scene.redraft().start(start.get()).opening(opening),
-                                Expected.at("blade-is-there", at.step()))
+                                Expected.at("blade-not-there", at.step()))
                         .harmlessIf(scene.strike(at.partner()).isPresent()));
     }
 
@@ -41,7 +41,7 @@ final class BladeSpoils {
                         scene,
                         at,
                         "Bind the blade to the low outside line and lunge.",
-                        Expected.at("blade-is-there", at.step())));
+                        Expected.at("blade-not-there", at.step())));
     }
 
     private static Stream<At> first(Scene scene) {
@@ -56,7 +56,7 @@ final class BladeSpoils {
                         .noneMatch(before -> before.side() == at.side()
                                 && before.step() < at.step()
                                 && (scene.strike(before).isPresent() || scene.lunges(before))))
-                .map(at -> Mutant.turn(scene, at, words, Expected.at("something-to-renew", at.step())));
+                .map(at -> Mutant.turn(scene, at, words, Expected.at("nothing-to-renew", at.step())));
     }
 
     static Stream<Mutant> agentsSwapped(Scene scene) {
@@ -67,7 +67,7 @@ final class BladeSpoils {
                                 scene.redraft()
                                         .turn(at.step(), at.side(), scene.words(at.partner()))
                                         .turn(at.step(), at.side().other(), scene.words(at)),
-                                Expected.at("riposte-after-parry", at.step()))
+                                Expected.at("riposte-without-parry", at.step()))
                         .harmlessIf(scene.parriedBefore(at.partner())));
     }
 
@@ -79,6 +79,6 @@ final class BladeSpoils {
                         scene,
                         at,
                         scene.isOnTheLunge(at) ? "Hold the lunge." : "Hold on guard.",
-                        Expected.at("answer-to-attack", at.step())));
+                        Expected.at("attack-unanswered", at.step())));
     }
 }

@@ -13,7 +13,7 @@ final class CareSpoils {
             return Stream.empty();
         }
         Expected[] expected = scene.firstStrike().stream()
-                .map(at -> Expected.at("mask-first", at.step()))
+                .map(at -> Expected.at("mask-off-in-reach", at.step()))
                 .toArray(Expected[]::new);
         return Words.without(scene.drill().opening(), "mas[kqc]").stream()
                 .map(opening -> Mutant.spoilt(
@@ -29,7 +29,7 @@ final class CareSpoils {
                 .map(step -> Mutant.spoilt(
                         "no safety note at " + (step + 1),
                         scene.redraft().safety(step, ""),
-                        Expected.at("safety-note", step)));
+                        Expected.at("safety-note-missing", step)));
     }
 
     static Stream<Mutant> noGear(Scene scene) {
@@ -45,17 +45,17 @@ final class CareSpoils {
                                         .gear(scene.drill().gear().stream()
                                                 .filter(other -> !other.equals(item))
                                                 .toList()),
-                                Expected.outside("gear-note"))
+                                Expected.outside("gear-missing"))
                         .harmlessIf(scene.firstStrike().isEmpty()));
     }
 
     static Stream<Mutant> noSalute(Scene scene) {
         Stream<Mutant> opening = Words.without(scene.drill().opening(), "salu").stream()
                 .map(words -> Mutant.spoilt(
-                        "opening: " + words, scene.redraft().opening(words), Expected.outside("salute-both-ends")));
+                        "opening: " + words, scene.redraft().opening(words), Expected.outside("salute-missing")));
         Stream<Mutant> closing = Words.without(scene.drill().closing(), "salu").stream()
                 .map(words -> Mutant.spoilt(
-                        "closing: " + words, scene.redraft().closing(words), Expected.outside("salute-both-ends")));
+                        "closing: " + words, scene.redraft().closing(words), Expected.outside("salute-missing")));
         return Stream.concat(opening, closing);
     }
 }

@@ -24,8 +24,8 @@ final class FeetSpoils {
 
     private static Expected[] unrecovered(Scene scene, At at) {
         List<Expected> expected = new ArrayList<>();
-        expected.add(Expected.at("distance-cue", at.step()));
-        expected.add(Expected.at("back-to-start", scene.counts() - 1));
+        expected.add(Expected.at("no-true-distance", at.step()));
+        expected.add(Expected.at("not-back-at-start", scene.counts() - 1));
         IntStream.range(at.step() + 1, scene.counts())
                 .filter(step -> {
                     At then = new At(step, at.side());
@@ -34,7 +34,7 @@ final class FeetSpoils {
                             || scene.parry(then).isPresent();
                 })
                 .findFirst()
-                .ifPresent(step -> expected.add(Expected.at("recover-first", step)));
+                .ifPresent(step -> expected.add(Expected.at("lunge-not-recovered", step)));
         return expected.toArray(Expected[]::new);
     }
 
@@ -43,7 +43,7 @@ final class FeetSpoils {
                 .filter(scene::isOnTheLunge)
                 .filter(at -> scene.does(at, Action.Answer.class) && !scene.does(at, Action.Recover.class))
                 .filter(at -> !scene.does(at, Action.OnGuard.class))
-                .map(at -> Mutant.turn(scene, at, "Advance.", Expected.at("recover-first", at.step())));
+                .map(at -> Mutant.turn(scene, at, "Advance.", Expected.at("lunge-not-recovered", at.step())));
     }
 
     static Stream<Mutant> recoverTooSoon(Scene scene) {
@@ -53,7 +53,8 @@ final class FeetSpoils {
                 .filter(at -> !scene.does(at, Action.Recover.class))
                 .filter(at -> scene.ripostes(at.partner()) && !scene.lunges(at.partner()))
                 .filter(at -> !scene.does(at.partner(), Action.Step.class) && !scene.isOnTheLunge(at.partner()))
-                .map(at -> Mutant.turn(scene, at, "Recover backward on guard.", Expected.at("in-reach", at.step()))
+                .map(at -> Mutant.turn(
+                                scene, at, "Recover backward on guard.", Expected.at("too-far-or-too-near", at.step()))
                         .harmlessIf(scene.drill().weapon() == Weapon.EPEE
                                 && scene.strike(at.partner())
                                         .flatMap(strike -> strike.aim().target())
@@ -65,8 +66,8 @@ final class FeetSpoils {
         if (!scene.isPartnerDrill()) {
             return Stream.empty();
         }
-        List<Expected> expected = new ArrayList<>(List.of(Expected.at("distance-cue", 0)));
-        scene.firstAttack().ifPresent(at -> expected.add(Expected.at("in-reach", at.step())));
+        List<Expected> expected = new ArrayList<>(List.of(Expected.at("no-true-distance", 0)));
+        scene.firstAttack().ifPresent(at -> expected.add(Expected.at("too-far-or-too-near", at.step())));
         return Words.swapped(scene.drill().start(), Words.MEASURES).stream()
                 .map(start -> Mutant.spoilt(
                         "start: " + start, scene.redraft().start(start), expected.toArray(Expected[]::new)));
@@ -78,7 +79,7 @@ final class FeetSpoils {
             return Mutant.spoilt(
                             "distance at " + (step + 1) + ": " + cue,
                             scene.redraft().distance(step, cue),
-                            Expected.at("distance-cue", step))
+                            Expected.at("no-true-distance", step))
                     .harmlessIf(isUncounted(scene, step));
         });
     }
@@ -92,10 +93,10 @@ final class FeetSpoils {
                                 scene,
                                 at,
                                 scene.stepsBack(at) ? "Retreat two steps." : "Advance two steps.",
-                                Expected.at("distance-cue", at.step()),
-                                Expected.at("distance-cue", at.step() + 1),
-                                Expected.at("in-reach", at.step() + 1),
-                                Expected.at("back-to-start", scene.counts() - 1))
+                                Expected.at("no-true-distance", at.step()),
+                                Expected.at("no-true-distance", at.step() + 1),
+                                Expected.at("too-far-or-too-near", at.step() + 1),
+                                Expected.at("not-back-at-start", scene.counts() - 1))
                         .harmlessIf(isUncounted(scene, at.step())));
     }
 

@@ -24,9 +24,9 @@ final class LineSpoils {
                                         scene,
                                         at,
                                         words,
-                                        Expected.at("parry-closes", at.step()),
-                                        Expected.at("open-line", at.step()),
-                                        Expected.at("line-change", at.step()))
+                                        Expected.at("parry-misses", at.step()),
+                                        Expected.at("attack-into-closed-line", at.step()),
+                                        Expected.at("wrong-way-past-blade", at.step()))
                                 .harmlessIf(scene.cedes(at.partner())
                                         || scene.parryPosition(at.partner())
                                                 .filter(scene::schoolsDiffer)
@@ -52,9 +52,9 @@ final class LineSpoils {
                                         scene,
                                         at,
                                         words,
-                                        Expected.at("line-change", at.step()),
-                                        Expected.at("open-line", at.step()),
-                                        Expected.at("parry-closes", at.step()))
+                                        Expected.at("wrong-way-past-blade", at.step()),
+                                        Expected.at("attack-into-closed-line", at.step()),
+                                        Expected.at("parry-misses", at.step()))
                                 .harmlessIf(scene.isSabre() || followsCircle(scene, at))));
     }
 
@@ -72,7 +72,7 @@ final class LineSpoils {
         return scene.partnerTurns()
                 .filter(at -> scene.parryPosition(at).isPresent())
                 .flatMap(at -> inParry(scene, at, words -> Words.swapped(words, table)).stream()
-                        .map(words -> Mutant.turn(scene, at, words, Expected.at("parry-closes", at.step()))
+                        .map(words -> Mutant.turn(scene, at, words, Expected.at("parry-misses", at.step()))
                                 .harmlessIf(scene.cedes(at) || isAtArm(scene, at.partner()))));
     }
 
@@ -99,7 +99,7 @@ final class LineSpoils {
                         .filter(parry -> parry.position().isPresent())
                         .isPresent())
                 .flatMap(at -> inParry(scene, at, words -> circularWords(words, scene.language(at))).stream()
-                        .map(words -> Mutant.turn(scene, at, words, Expected.at("parry-closes", at.step()))));
+                        .map(words -> Mutant.turn(scene, at, words, Expected.at("parry-misses", at.step()))));
     }
 
     private static Optional<String> circularWords(String words, String language) {

@@ -16,113 +16,113 @@ final class Operators {
                             + " sabre another target).",
                     "The parry's line differs between schools (prime, quinte; at sabre prime and seconde), or it cedes to a"
                             + " bind, so that where it ends depends on the blade.",
-                    "parry-closes, for the parry no longer ends there; open-line, where the partner's guard stands in the new"
-                            + " line; line-change, where the stroke is a straight riposte that would have to pass the blade.",
+                    "parry-misses, for the parry no longer ends there; attack-into-closed-line, where the partner's guard stands in the new"
+                            + " line; wrong-way-past-blade, where the stroke is a straight riposte that would have to pass the blade.",
                     scene -> LineSpoils.swapLine(scene, scene.isSabre() ? Words.SABRE_TARGETS : Words.SIDES)),
             new Operator(
                     "swap the height",
                     "A plain thrust that a named parry meets on the same count goes to the other height (high, low).",
                     "As for the side.",
-                    "parry-closes, open-line or line-change, as for the side.",
+                    "parry-misses, attack-into-closed-line or wrong-way-past-blade, as for the side.",
                     scene -> scene.isSabre() ? Stream.empty() : LineSpoils.swapLine(scene, Words.HEIGHTS)),
             new Operator(
                     "disengage to the same side",
                     "A disengage, cut-over, counter-disengage, one-two or double with a named line ends on the other side.",
                     "At sabre, where targets are parted otherwise; behind a feint that a circular parry followed, where going"
                             + " round again comes to either side.",
-                    "line-change, for it ends where its definition does not lead; open-line or parry-closes, where the guard"
+                    "wrong-way-past-blade, for it ends where its definition does not lead; attack-into-closed-line or parry-misses, where the guard"
                             + " or the parry already answers for the line.",
                     LineSpoils::disengageToSameSide),
             new Operator(
                     "wrong parry",
                     "The position of a parry becomes one that closes another line.",
                     "A ceding parry, or a stroke at the arm that names no line.",
-                    "parry-closes.",
+                    "parry-misses.",
                     LineSpoils::wrongParry),
             new Operator(
                     "parry into its circular",
                     "A parry that names no kind is called circular.",
                     "Never.",
-                    "parry-closes, for a circular parry starts in its own position and meets the other line.",
+                    "parry-misses, for a circular parry starts in its own position and meets the other line.",
                     LineSpoils::circular),
             new Operator(
                     "hold under attack",
                     "A parry, an evasion or a step back that answers an attack becomes 'Hold on guard'.",
                     "Never.",
-                    "answer-to-attack.",
+                    "attack-unanswered.",
                     TurnSpoils::holdUnderAttack),
             new Operator(
                     "miss a turn",
                     "One side's turn is left out, on every count of every drill.",
                     "Never.",
-                    "both-turns.",
+                    "turn-missing.",
                     TurnSpoils::missTurn),
             new Operator(
                     "riposte without parry",
                     "The parry before a riposte becomes 'Take the touch'.",
                     "Never.",
-                    "riposte-after-parry on the count of the riposte.",
+                    "riposte-without-parry on the count of the riposte.",
                     TurnSpoils::riposteWithoutParry),
             new Operator(
                     "drop a recovery",
                     "The turn in which somebody comes up from the lunge becomes 'Hold the lunge'.",
                     "Never.",
-                    "distance-cue on that count, recover-first on the next count in which that side moves, or back-to-start"
+                    "no-true-distance on that count, lunge-not-recovered on the next count in which that side moves, or not-back-at-start"
                             + " on the last count.",
                     FeetSpoils::dropRecovery),
             new Operator(
                     "advance on the lunge",
                     "The turn of somebody who stays on the lunge becomes 'Advance'.",
                     "Never.",
-                    "recover-first.",
+                    "lunge-not-recovered.",
                     FeetSpoils::advanceOnLunge),
             new Operator(
                     "recover too soon",
                     "Somebody on the lunge, who is about to be touched by a riposte without a lunge, recovers instead.",
                     "Épée at the hand or forearm, which is a foot action nearer.",
-                    "in-reach, for the riposte now needs a lunge.",
+                    "too-far-or-too-near, for the riposte now needs a lunge.",
                     FeetSpoils::recoverTooSoon),
             new Operator(
                     "two lunges",
                     "The answer to an attack with a lunge becomes an attack with a lunge.",
                     "The level is free and a caution speaks of it; no drill here has such a caution.",
-                    "not-both-at-once.",
+                    "both-lunge-at-once.",
                     TurnSpoils::twoLunges),
             new Operator(
                     "contact denied",
                     "A start with the blades engaged has them apart, where the first count takes, presses or changes.",
                     "The partner's arm comes out on that count.",
-                    "blade-is-there on the first count.",
+                    "blade-not-there on the first count.",
                     BladeSpoils::contactDenied),
             new Operator(
                     "taking without contact",
                     "An attack with a lunge on the first count, from blades that are apart, becomes a bind with a lunge.",
                     "Never.",
-                    "blade-is-there on the first count.",
+                    "blade-not-there on the first count.",
                     BladeSpoils::takenWithoutContact),
             new Operator(
                     "renewal first",
                     "The first stroke of somebody who has not attacked becomes a remise.",
                     "Never.",
-                    "something-to-renew on that count.",
+                    "nothing-to-renew on that count.",
                     BladeSpoils::renewalFirst),
             new Operator(
                     "agents swapped",
                     "On the count of a riposte the two turns change owners.",
                     "The other has parried on an earlier count, too.",
-                    "riposte-after-parry on that count.",
+                    "riposte-without-parry on that count.",
                     BladeSpoils::agentsSwapped),
             new Operator(
                     "one step more",
                     "A single step forward or back, alone in its turn, becomes two.",
                     "The measure cannot be counted there, as for a wrong cue.",
-                    "distance-cue on that count or the next, in-reach on the next, or back-to-start on the last.",
+                    "no-true-distance on that count or the next, too-far-or-too-near on the next, or not-back-at-start on the last.",
                     FeetSpoils::oneStepMore),
             new Operator(
                     "end of a hit dropped",
                     "A touch that is taken becomes 'Hold on guard', or 'Hold the lunge'.",
                     "Never.",
-                    "answer-to-attack on that count.",
+                    "attack-unanswered on that count.",
                     BladeSpoils::endDropped),
             new Operator(
                     "off target",
@@ -134,51 +134,51 @@ final class Operators {
                     "bare face",
                     "'Masks on' is taken out of the opening.",
                     "No point or edge goes at anybody in the drill.",
-                    "mask-first on the count of the first stroke.",
+                    "mask-off-in-reach on the count of the first stroke.",
                     CareSpoils::bareFace),
             new Operator(
                     "shift the measure",
                     "The start is a foot action further away (drills for two).",
                     "Never.",
-                    "distance-cue on the first count, or in-reach on the count of the first attack.",
+                    "no-true-distance on the first count, or too-far-or-too-near on the count of the first attack.",
                     FeetSpoils::shiftMeasure),
             new Operator(
                     "wrong cue",
                     "The distance cue names a measure two foot actions away from any that it named.",
                     "The measure cannot be counted there: after a half step, a half lunge or a flèche it is unknown until"
                             + " stated again.",
-                    "distance-cue.",
+                    "no-true-distance.",
                     FeetSpoils::wrongCue),
             new Operator(
                     "no safety note",
                     "The safety note of a count with a stroke at a person is left out.",
                     "Never.",
-                    "safety-note.",
+                    "safety-note-missing.",
                     CareSpoils::noSafetyNote),
             new Operator(
                     "no gear",
                     "One needed piece leaves the list (mask, jacket, glove; the underarm protector where touches are meant).",
                     "No point or edge goes at anybody in the drill.",
-                    "gear-note.",
+                    "gear-missing.",
                     CareSpoils::noGear),
             new Operator(
                     "no salute",
                     "The salute is taken out of the opening or of the closing.",
                     "Never.",
-                    "salute-both-ends.",
+                    "salute-missing.",
                     CareSpoils::noSalute),
             new Operator(
                     "a choice",
                     "'or hold' is put behind a turn of a drill for two.",
                     "The level's turns are free.",
-                    "no-choice.",
+                    "choice-left-open.",
                     TurnSpoils::choice),
             new Operator(
                     "a second action",
                     "', then jump forward' is put behind a turn of a drill for two.",
                     "The level's turns are free; the turn only holds, waits or receives, so that it has no action of its own; or it"
                             + " is a preparation (a beat, an engagement, an invitation, a bare extension), with which a step is one.",
-                    "one-thing-a-count.",
+                    "too-much-in-a-count.",
                     TurnSpoils::secondAction));
 
     private Operators() {}

@@ -268,7 +268,7 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
         String parry = name.startsWith("circular ") || name.startsWith("ceding ")
                 ? name.replaceFirst(" ", " parry of ")
                 : "parry " + name;
-        boolean unmet = finding.rule().equals("answer-to-attack");
+        boolean unmet = finding.rule().equals("attack-unanswered");
         String sentence = parry.substring(0, 1).toUpperCase(Locale.ROOT) + parry.substring(1);
         return unmet ? added(sentence + ".") : replaced(sentence);
     }

@@ -20,7 +20,7 @@ final class TurnSpoils {
                         scene,
                         at,
                         scene.isOnTheLunge(at) ? "Hold the lunge." : "Hold on guard.",
-                        Expected.at("answer-to-attack", at.step())));
+                        Expected.at("attack-unanswered", at.step())));
     }
 
     static Stream<Mutant> missTurn(Scene scene) {
@@ -28,7 +28,7 @@ final class TurnSpoils {
                 .map(at -> Mutant.spoilt(
                         at + ": left out",
                         scene.redraft().turn(at.step(), at.side(), ""),
-                        Expected.at("both-turns", at.step())));
+                        Expected.at("turn-missing", at.step())));
     }
 
     static Stream<Mutant> riposteWithoutParry(Scene scene) {
@@ -36,7 +36,7 @@ final class TurnSpoils {
                 .filter(at -> scene.parry(at).isPresent() && scene.strike(at).isEmpty())
                 .filter(at -> scene.ripostes(at.next()))
                 .map(at ->
-                        Mutant.turn(scene, at, "Take the touch.", Expected.at("riposte-after-parry", at.step() + 1)));
+                        Mutant.turn(scene, at, "Take the touch.", Expected.at("riposte-without-parry", at.step() + 1)));
     }
 
     static Stream<Mutant> twoLunges(Scene scene) {
@@ -46,7 +46,7 @@ final class TurnSpoils {
         return scene.partnerTurns()
                 .filter(at -> scene.attacks(at.partner()) && scene.lunges(at.partner()))
                 .filter(at -> !scene.lunges(at) && !scene.isOnTheLunge(at))
-                .map(at -> Mutant.turn(scene, at, words, Expected.at("not-both-at-once", at.step())));
+                .map(at -> Mutant.turn(scene, at, words, Expected.at("both-lunge-at-once", at.step())));
     }
 
     static Stream<Mutant> choice(Scene scene) {
@@ -55,7 +55,7 @@ final class TurnSpoils {
                                 scene,
                                 at,
                                 withoutStop(scene.words(at)) + orHold(scene, at),
-                                Expected.at("no-choice", at.step()))
+                                Expected.at("choice-left-open", at.step()))
                         .harmlessIf(scene.isFree()));
     }
 
@@ -74,7 +74,7 @@ final class TurnSpoils {
                                 scene,
                                 at,
                                 withoutStop(scene.words(at)) + thenJump(scene, at),
-                                Expected.at("one-thing-a-count", at.step()))
+                                Expected.at("too-much-in-a-count", at.step()))
                         .harmlessIf(scene.isFree() || scene.doesOnly(at, still) || scene.prepares(at)));
     }
 

@@ -207,7 +207,7 @@ class CardsCommandTest {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial trial = Trial.run(folder, "cards");
         assertEquals(1, trial.code());
-        assertTrue(trial.out().startsWith("riposte.yaml, line 13, column 5: error (safety-note)"), trial.out());
+        assertTrue(trial.out().startsWith("riposte.yaml, line 13, column 5: error (safety-note-missing)"), trial.out());
         assertTrue(trial.out().contains("\nNothing was printed, because of: riposte.\n"), trial.out());
         assertTrue(trial.out().contains("--draft"));
         assertFalse(Files.exists(folder.resolve("cards.pdf")));
@@ -243,7 +243,7 @@ class CardsCommandTest {
                 .with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte.", "Parry: quarte: x"));
         Trial refused = Trial.run(folder, "cards", "--set", "thrusts");
         assertEquals(1, refused.code());
-        assertTrue(refused.out().contains("error (yaml-syntax)"), refused.out());
+        assertTrue(refused.out().contains("error (broken-yaml)"), refused.out());
         assertFalse(Files.exists(folder.resolve("cards.pdf")));
         Trial draft = Trial.run(folder, "cards", "--set", "thrusts", "--draft");
         assertEquals(1, draft.code());
@@ -273,7 +273,7 @@ class CardsCommandTest {
                 .with("straight.yaml", SchoolFiles.straight().replace("Take the touch", "Take the touch 漢"));
         Trial trial = Trial.run(folder, "cards");
         assertEquals(1, trial.code());
-        assertTrue(trial.out().startsWith("straight.yaml, line 10, column 30: error (printable)"), trial.out());
+        assertTrue(trial.out().startsWith("straight.yaml, line 10, column 30: error (unprintable)"), trial.out());
         assertTrue(trial.out().contains("U+6F22"), trial.out());
         assertFalse(Files.exists(folder.resolve("cards.pdf")));
     }

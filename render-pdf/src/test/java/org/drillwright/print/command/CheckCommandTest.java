@@ -32,7 +32,8 @@ class CheckCommandTest {
         Trial trial = Trial.run(folder, "check");
         assertEquals(1, trial.code());
         assertTrue(
-                trial.out().startsWith("riposte.yaml, line 13, column 5: error (safety-note)\n   13 | "), trial.out());
+                trial.out().startsWith("riposte.yaml, line 13, column 5: error (safety-note-missing)\n   13 | "),
+                trial.out());
         assertTrue(trial.out().contains("\n3 drills: 1 error, no warnings, no notes.\n"), trial.out());
         assertEquals("", trial.err());
     }
@@ -52,7 +53,7 @@ class CheckCommandTest {
                 .with("other.yml", SchoolFiles.steps().replace("Steps", "Jumps").replace("Advance", "Jump forward"));
         Trial trial = Trial.run(folder, "check", "--strict");
         assertEquals(0, trial.code(), trial.out());
-        assertTrue(trial.out().contains("note (own-id)"), trial.out());
+        assertTrue(trial.out().contains("note (ids-too-alike)"), trial.out());
     }
 
     @Test
@@ -115,7 +116,7 @@ class CheckCommandTest {
         SchoolFiles.sound(folder).with("school.yaml", "levls: []\n");
         Trial trial = Trial.run(folder, "check", "straight");
         assertEquals(1, trial.code());
-        assertTrue(trial.out().startsWith("school.yaml, line 1, column 1: error (known-key)"), trial.out());
+        assertTrue(trial.out().startsWith("school.yaml, line 1, column 1: error (unknown-key)"), trial.out());
     }
 
     @Test

@@ -167,7 +167,7 @@ class PairsCommandTest {
                 .with("riposte.yaml", SchoolFiles.withoutSafety())
                 .run("pairs", "tonight");
         assertEquals(1, trial.code());
-        assertTrue(trial.err().contains("error (safety-note)"), trial.err());
+        assertTrue(trial.err().contains("error (safety-note-missing)"), trial.err());
         assertEquals("", trial.out());
     }
 

@@ -70,7 +70,7 @@ class SchemaCommandTest {
         Trial trial = Trial.run(folder, "schema");
         assertEquals(1, trial.code());
         assertEquals("", trial.out());
-        assertTrue(trial.err().contains("(known-key)"), trial.err());
+        assertTrue(trial.err().contains("(unknown-key)"), trial.err());
         assertFalse(Trial.run(folder, "schema", "nonsense").code() == 0);
     }
 }

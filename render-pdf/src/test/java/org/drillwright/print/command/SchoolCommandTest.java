@@ -40,6 +40,6 @@ class SchoolCommandTest {
         Trial trial = Trial.run(
                 SchoolFiles.sound(folder).with("school.yaml", "sheet: b5\n").root(), "school");
         assertEquals(1, trial.code());
-        assertTrue(trial.out().startsWith("school.yaml, line 1, column 8: error (known-word)"), trial.out());
+        assertTrue(trial.out().startsWith("school.yaml, line 1, column 8: error (unknown-word)"), trial.out());
     }
 }

@@ -4,7 +4,9 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Rules;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.read.ReadingRule;
+import org.drillwright.record.RecordRule;
 import org.drillwright.report.Paint;
+import org.drillwright.source.FormerRules;
 import org.drillwright.source.Severity;
 
 /** Every rule with its reason and its examples, as text. */
@@ -16,6 +18,12 @@ final class RulesPage {
         StringBuilder page = new StringBuilder();
         page.append("What a file must be before a drill can be read\n\n");
         for (ReadingRule rule : ReadingRule.values()) {
+            page.append(paint.place(rule.id())).append('\n');
+            indented(page, rule.why());
+            page.append('\n');
+        }
+        page.append("What is looked at in the record\n\n");
+        for (RecordRule rule : RecordRule.values()) {
             page.append(paint.place(rule.id())).append('\n');
             indented(page, rule.why());
             page.append('\n');
@@ -32,6 +40,7 @@ final class RulesPage {
                 .append(" (")
                 .append(paint.severity(severity, severity.word()))
                 .append(rule.safety() ? ", safety: cannot be accepted away" : "")
+                .append(FormerRules.was(rule.id()).map(old -> "; was " + old).orElse(""))
                 .append(")\n");
         indented(part, rule.asks());
         indented(part, "Why: " + rule.why());

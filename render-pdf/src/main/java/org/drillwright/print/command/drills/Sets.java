@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
-import org.drillwright.check.folder.InASet;
+import org.drillwright.check.folder.InNoSet;
 import org.drillwright.mend.Listing;
 import org.drillwright.model.Drill;
 import org.drillwright.model.DrillSet;
@@ -59,7 +59,7 @@ final class Sets {
             List<DrillSet> holding =
                     sets.stream().filter(set -> set.holds(drill)).toList();
             if (holding.isEmpty()) {
-                InASet.listOf(drill.level(), sets, new Shelves(drills)).ifPresent(set -> propose(id, set));
+                InNoSet.listOf(drill.level(), sets, new Shelves(drills)).ifPresent(set -> propose(id, set));
             } else {
                 run.out().println("It is in the " + (holding.size() == 1 ? "set " : "sets ") + named(holding) + ".");
             }
@@ -71,7 +71,7 @@ final class Sets {
         if (run.terminal() && new Questions(run).yes("Add it to the set '" + set.name() + "'?")) {
             add(id, set);
         } else {
-            run.out().println(InASet.wayOut(id, set));
+            run.out().println(InNoSet.wayOut(id, set));
         }
     }
 

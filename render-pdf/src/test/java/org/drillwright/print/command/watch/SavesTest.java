@@ -41,7 +41,7 @@ class SavesTest {
         files.with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte", "Parry octave"));
         assertTrue(visit.news().contains("\"changed\":[\"riposte.yaml\"],\"gone\":[]"));
         String drill = visit.drill("riposte.yaml");
-        assertTrue(drill.contains("\"rule\":\"parry-closes\""), drill);
+        assertTrue(drill.contains("\"rule\":\"parry-misses\""), drill);
         assertTrue(Drawn.read(visit.card("riposte.yaml")).runs().stream()
                 .anyMatch(run -> run.text().equals("DRAFT")));
         files.with("riposte.yaml", SchoolFiles.riposte());
@@ -145,7 +145,7 @@ class SavesTest {
         }
         files.with("many/drill-77.yaml", SchoolFiles.riposte().replace("Parry quarte", "Parry octave"));
         assertTrue(visit.news().contains("\"many/drill-77.yaml\""));
-        assertTrue(visit.drill("many/drill-77.yaml").contains("parry-closes"));
+        assertTrue(visit.drill("many/drill-77.yaml").contains("parry-misses"));
     }
 
     @ParameterizedTest

@@ -16,6 +16,7 @@ import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Coverage;
 import org.drillwright.print.text.Typefaces;
+import org.drillwright.read.ReadingRule;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
@@ -27,7 +28,7 @@ import org.drillwright.source.Written;
  */
 public final class Glyphs {
 
-    static final String RULE = "printable";
+    private static final String RULE = ReadingRule.UNPRINTABLE.id();
 
     private static final String NAME_A_FONT =
             "Name a TrueType font that has them in school.yaml ('font: ours.ttf'), or" + " write it otherwise.";

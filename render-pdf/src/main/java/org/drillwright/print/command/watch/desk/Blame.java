@@ -72,7 +72,7 @@ final class Blame {
         return entry.isWhole()
                 ? List.of()
                 : entry.findings().stream()
-                        .filter(finding -> finding.rule().equals(ReadingRule.KNOWN_WORD.id()))
+                        .filter(finding -> finding.rule().equals(ReadingRule.UNKNOWN_WORD.id()))
                         .filter(finding -> finding.severity() == Severity.ERROR)
                         .toList();
     }
@@ -155,7 +155,7 @@ final class Blame {
         Optional<String> meant = meant(word);
         Span span = meant.flatMap(level -> place(settings, level)).orElse(Span.at(0));
         return new Finding(
-                ReadingRule.KNOWN_WORD.id(),
+                ReadingRule.UNKNOWN_WORD.id(),
                 Severity.ERROR,
                 settings.file(),
                 span,

@@ -1,0 +1,71 @@
+package org.drillwright.check.fencing;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Level;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Stance;
+import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** Two lunges never meet in one count. */
+public final class BothLungeAtOnce extends RefusalRule {
+
+    public BothLungeAtOnce() {
+        super(new RuleText(
+                "both-lunge-at-once",
+                Severity.ERROR,
+                true,
+                "Two lunges never meet in one count, unless the level's turns are free and a caution speaks of both"
+                        + " lunging.",
+                "Two who lunge together meet at twice the speed, and blades break.",
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Lunge to the high inside line and take the touch.
+                        #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Recover on guard in sixte.
+                            distance: close to lunge
+                        """,
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Parry quarte.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: lunge
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        if (!(fault.refusal() instanceof Refusal.BothLunge)) {
+            return Sentence.none();
+        }
+        boolean warned = subject.drill().cautions().stream()
+                .map(caution -> caution.toLowerCase(Locale.ROOT))
+                .anyMatch(caution -> caution.contains("both lunge") || caution.contains("lunge together"));
+        if (warned && subject.level().turns() == Level.Turns.FREE) {
+            return Sentence.none();
+        }
+        String alone = "give the second lunge a count of its own, on which the first is recovered";
+        Action takes = new Action.Answer(Action.Reply.RECEIVE, Stance.UNSTATED);
+        return Sentence.error(
+                "Both lunge on " + fault.where() + ".",
+                fault.ways()
+                        .or(alone, Change.onItsOwn())
+                        .or("take the touch here, and " + alone, Change.onItsOwn(takes))
+                        .told(ways -> Sentence.capital(ways.get(0), ".")));
+    }
+}

@@ -1,0 +1,55 @@
+package org.drillwright.check.fencing;
+
+import org.drillwright.check.Intent;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.notation.Action;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Written;
+
+/** A blade is taken with the forte upon the foible, never the other way about. */
+public final class FoibleAgainstForte implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "foible-against-forte",
+            Severity.ERROR,
+            false,
+            "Where a turn says with which part a blade is taken, the forte takes the foible.",
+            "Near the guard a blade is strong, near the point it gives way: the foible cannot hold a forte, and the hand"
+                    + " that tries is pushed aside (common practice, no source).",
+            """
+            start: On guard in quarte, blades engaged, at lunge distance.
+            steps:
+              - leader: Take the forte of his blade with your foible.
+            #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                follower: Yield the blade.
+                distance: lunge
+            """,
+            """
+            start: On guard in quarte, blades engaged, at lunge distance.
+            steps:
+              - leader: Take the foible of his blade with your forte.
+                follower: Yield the blade.
+                distance: lunge
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        for (Subject.Place turn : subject.turns()) {
+            Written words = subject.turnWords(turn.step(), turn.side());
+            Intent.asides(subject.turn(turn.step(), turn.side()), Action.Trifle.FOIBLE_ON_FORTE)
+                    .forEach(clause -> findings.error(
+                            TEXT.id(),
+                            words.span(clause.span()),
+                            "The foible cannot take the forte.",
+                            "Take the partner's foible, near the point, with your forte, near the guard."));
+        }
+    }
+}

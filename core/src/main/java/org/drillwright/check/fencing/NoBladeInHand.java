@@ -1,0 +1,81 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import org.drillwright.check.Intent;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Weapon;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Written;
+
+/** Blade work needs a weapon. */
+public final class NoBladeInHand implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "no-blade-in-hand",
+            Severity.ERROR,
+            false,
+            "A drill whose weapon is 'none' holds no blade work: no stroke, no parry, nothing done to a blade; a bare arm may"
+                    + " go out.",
+            "The list of gear and the cautions follow the weapon; blades that it does not name are forgotten there (common"
+                    + " practice, no source).",
+            """
+            weapon: none
+            gear: []
+            steps:
+              - leader: Engage in sixte.
+            #           ^^^^^^^^^^^^^^^
+                follower: Hold on guard.
+                distance: lunge
+            """,
+            """
+            weapon: none
+            gear: []
+            start: On guard, at lunge distance.
+            opening: Salute. On guard.
+            steps:
+              - leader: Advance.
+                follower: Retreat.
+                distance: lunge
+              - leader: Retreat.
+                follower: Advance.
+                distance: lunge
+            closing: Salute.
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        if (subject.drill().weapon() != Weapon.NONE) {
+            return;
+        }
+        for (Subject.Place turn : subject.turns()) {
+            Optional<Clause> first = subject.turn(turn.step(), turn.side()).clauses().stream()
+                    .filter(clause -> Intent.isSurelyDone(clause) && isBladeWork(clause.action(), subject))
+                    .findFirst();
+            Written words = subject.turnWords(turn.step(), turn.side());
+            first.ifPresent(clause -> findings.error(
+                    TEXT.id(),
+                    words.span(clause.span()),
+                    "This is blade work, and the drill's weapon is 'none'.",
+                    "Name the weapon, or let the hand or the feet alone do it."));
+        }
+    }
+
+    private static boolean isBladeWork(Action action, Subject subject) {
+        if (action instanceof Action.Strike strike) {
+            boolean bareArm =
+                    strike.role() == Action.Role.EXTENSION && !strike.aim().isStated();
+            return !bareArm && (strike.role() != Action.Role.EXTENSION || subject.isPartnerDrill());
+        }
+        return action instanceof Action.OnBlade || action instanceof Action.Parry;
+    }
+}

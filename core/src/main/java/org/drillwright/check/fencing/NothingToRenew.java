@@ -1,0 +1,74 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.notation.Action;
+import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** Who renews an attack has made one. */
+public final class NothingToRenew extends RefusalRule {
+
+    public NothingToRenew() {
+        super(new RuleText(
+                "nothing-to-renew",
+                Severity.ERROR,
+                false,
+                "A remise, a redoublement or a reprise follows an attack of one's own that has not touched.",
+                "That is what the words mean (Technical Rules t.13): each is a new action of who has just attacked, and a touch"
+                        + " ends the phrase.",
+                """
+                        steps:
+                          - leader: Remise to the high inside line with a lunge.
+                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                            follower: Parry quarte.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: extension to lunge
+                        """,
+                """
+                        steps:
+                          - leader: Extend to the high inside line and lunge.
+                            follower: Parry quarte.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Hold the lunge.
+                            follower: Move the hand to sixte.
+                            distance: extension
+                          - leader: Remise to the high inside line.
+                            follower: Take the touch.
+                            distance: extension
+                            safety: Stop the point on the jacket.
+                          - leader: Recover on guard in sixte.
+                            follower: Return to guard in sixte.
+                            distance: extension to lunge
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        return fault.refusal() instanceof Refusal.NothingToRenew none
+                ? Sentence.error(
+                        "The " + fault.by().word() + " has no failed attack to renew here, so this is no "
+                                + word(none.role()) + ".",
+                        fault.ways()
+                                .or("call it an attack", Change.as(Action.Role.ATTACK))
+                                .sentence())
+                : Sentence.none();
+    }
+
+    private static String word(Action.Role role) {
+        return switch (role) {
+            case REDOUBLE -> "redoublement";
+            case REPRISE -> "reprise";
+            default -> "remise";
+        };
+    }
+}

@@ -1,0 +1,74 @@
+package org.drillwright.check.fencing;
+
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.check.Ways;
+import org.drillwright.notation.Aim;
+import org.drillwright.notation.Target;
+import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** A touch goes to the weapon's target. */
+public final class OffTarget extends RefusalRule {
+
+    public OffTarget() {
+        super(new RuleText(
+                "off-target",
+                Severity.ERROR,
+                false,
+                "A touch goes to the target of its weapon: the trunk at foil, above the hips at sabre, anywhere at"
+                        + " épée.",
+                "The rules leave the rest out (Technical Rules t.77, t.91, t.97), and gear covers it less.",
+                """
+                        weapon: sabre
+                        gear: [sabre mask, jacket, underarm protector, sabre glove]
+                        start: On guard in tierce, blades apart, at lunge distance.
+                        opening: Salute. Masks on. On guard in tierce.
+                        steps:
+                          - leader: Cut to the thigh with a lunge.
+                        #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                            follower: Retreat.
+                            distance: lunge
+                            safety: Cut softly and with the flat wrist.
+                          - leader: Recover on guard in tierce.
+                            follower: Advance on guard in tierce.
+                            distance: lunge
+                        """,
+                """
+                        weapon: sabre
+                        gear: [sabre mask, jacket, underarm protector, sabre glove]
+                        start: On guard in tierce, blades apart, at lunge distance.
+                        opening: Salute. Masks on. On guard in tierce.
+                        steps:
+                          - leader: Cut to the head with a lunge.
+                            follower: Parry quinte.
+                            distance: lunge
+                            safety: Cut softly and with a loose wrist.
+                          - leader: Recover on guard in tierce.
+                            follower: Return to guard in tierce.
+                            distance: lunge
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        if (!(fault.refusal() instanceof Refusal.OffTarget off)) {
+            return Sentence.none();
+        }
+        Ways ways = fault.ways();
+        for (Target target : List.of(Target.HEAD, Target.CHEST, Target.SHOULDER, Target.FLANK, Target.BELLY)) {
+            Aim aim = new Aim(Optional.empty(), Optional.empty(), Optional.of(target));
+            ways.or("the " + target.word(), Change.at(aim));
+        }
+        return Sentence.error(
+                "The " + off.target().word() + " is no target with the "
+                        + subject.drill().weapon().word() + ".",
+                ways.sentence("Name a place on the target: "));
+    }
+}

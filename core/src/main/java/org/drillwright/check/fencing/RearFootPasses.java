@@ -1,0 +1,74 @@
+package org.drillwright.check.fencing;
+
+import java.util.Optional;
+import org.drillwright.check.Fault;
+import org.drillwright.check.RefusalRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Sentence;
+import org.drillwright.check.Subject;
+import org.drillwright.notation.Action;
+import org.drillwright.phrase.Change;
+import org.drillwright.phrase.Refusal;
+import org.drillwright.source.Severity;
+
+/** At sabre the rear foot does not pass the front one. */
+public final class RearFootPasses extends RefusalRule {
+
+    public RearFootPasses() {
+        super(new RuleText(
+                "rear-foot-passes",
+                Severity.ERROR,
+                false,
+                "At sabre nobody crosses the feet going forward, and there is no flèche.",
+                "The rules forbid it (Technical Rules t.101.5).",
+                """
+                        weapon: sabre
+                        gear: [sabre mask, jacket, underarm protector, sabre glove]
+                        start: On guard in tierce, blades apart, out of distance.
+                        opening: Salute. Masks on. On guard in tierce.
+                        steps:
+                          - leader: Cross forward.
+                        #           ^^^^^^^^^^^^^
+                            follower: Retreat.
+                            distance: out
+                          - leader: Retreat.
+                            follower: Advance.
+                            distance: out
+                        """,
+                """
+                        weapon: sabre
+                        gear: [sabre mask, jacket, underarm protector, sabre glove]
+                        start: On guard in tierce, blades apart, out of distance.
+                        opening: Salute. Masks on. On guard in tierce.
+                        steps:
+                          - leader: Advance.
+                            follower: Retreat.
+                            distance: out
+                          - leader: Retreat.
+                            follower: Advance.
+                            distance: out
+                        """));
+    }
+
+    @Override
+    protected Optional<Sentence> say(Fault fault, Subject subject) {
+        return fault.refusal() instanceof Refusal.RearFootPasses
+                ? Sentence.error(
+                        "At sabre the rear foot may not pass the front one.",
+                        fault.ways()
+                                .or("advance instead", Change.each(RearFootPasses::advanced))
+                                .or("lunge instead", Change.each(RearFootPasses::lunged))
+                                .sentence())
+                : Sentence.none();
+    }
+
+    private static Action advanced(Action action) {
+        return action instanceof Action.Step step && step.foot() == Action.Foot.CROSS_FORWARD
+                ? new Action.Step(Action.Foot.ADVANCE, step.times())
+                : action;
+    }
+
+    private static Action lunged(Action action) {
+        return action instanceof Action.Lunge lunge ? new Action.Lunge(Action.Depth.FULL, lunge.aim()) : action;
+    }
+}

@@ -1,0 +1,88 @@
+package org.drillwright.check.folder;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.drillwright.check.Folder;
+import org.drillwright.check.FolderRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.DrillSet;
+import org.drillwright.model.Shelves;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Severity;
+
+/** Where other drills of a level are in sets, each of its drills is in one. */
+public final class InNoSet implements FolderRule {
+
+    private static final RuleText TEXT = new RuleText(
+            "in-no-set",
+            Severity.NOTE,
+            false,
+            "Where other drills of a level are in sets, each of its drills is in one.",
+            "A set that is a list doesn't grow by itself: a new drill is left out when the set is printed, and nobody misses it.",
+            """
+            # sets: {intermediate: {drills: [straight-thrust]}}
+            level: intermediate
+            #      ^^^^^^^^^^^^
+            """,
+            """
+            # sets: {intermediate: {drills: [straight-thrust, this-drill]}}
+            level: intermediate
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public List<Finding> judge(Folder folder) {
+        List<DrillSet> sets = folder.school().sets();
+        Shelves shelves =
+                new Shelves(folder.drills().stream().map(Subject::drill).toList());
+        Set<Integer> held =
+                sets.stream().flatMap(set -> shelves.numbers(set).stream()).collect(Collectors.toSet());
+        Map<String, Optional<DrillSet>> lists = new HashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        for (int at = 0; at < folder.drills().size(); at++) {
+            Subject subject = folder.drills().get(at);
+            if (!held.contains(at)) {
+                lists.computeIfAbsent(subject.drill().level(), level -> listOf(level, sets, shelves))
+                        .ifPresent(set -> findings.add(new Finding(
+                                TEXT.id(),
+                                Severity.NOTE,
+                                subject.file(),
+                                subject.span(FieldPath.of("level")),
+                                "No set holds this drill, so it isn't printed with any.",
+                                wayOut(subject.drill().id(), set))));
+            }
+        }
+        return findings;
+    }
+
+    /** The list in which most drills of a level stand, the first of several; none if they are in no list. */
+    public static Optional<DrillSet> listOf(String level, List<DrillSet> sets, Shelves shelves) {
+        return sets.stream()
+                .filter(DrillSet::isListed)
+                .filter(set -> ofLevel(level, set, shelves) > 0)
+                .collect(Collectors.reducing(
+                        (one, other) -> ofLevel(level, other, shelves) > ofLevel(level, one, shelves) ? other : one));
+    }
+
+    /** How a drill comes into a list. */
+    public static String wayOut(String id, DrillSet list) {
+        return "To have it in '" + list.name() + "', add '- " + id + "' to that set's list in school.yaml.";
+    }
+
+    private static long ofLevel(String level, DrillSet set, Shelves shelves) {
+        return shelves.drills(set).stream()
+                .filter(drill -> drill.level().equals(level))
+                .count();
+    }
+}

@@ -1,0 +1,65 @@
+package org.drillwright.check.folder;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.drillwright.check.Folder;
+import org.drillwright.check.FolderRule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.mark.PrintMark;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Finding;
+import org.drillwright.source.Severity;
+
+/** No two drills have the same print mark. */
+public final class SamePrintMark implements FolderRule {
+
+    private static final RuleText TEXT = new RuleText(
+            "same-print-mark",
+            Severity.ERROR,
+            false,
+            "No two drills have the same print mark.",
+            "The mark at a card's foot tells which drill it is and whether it is current; it can do so for one only.",
+            """
+            # a second file with the same words
+            title: Guards by name
+            #      ^^^^^^^^^^^^^^
+            steps: []
+            """,
+            """
+            title: Guards by name, sabre
+            steps: []
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public List<Finding> judge(Folder folder) {
+        List<Finding> findings = new ArrayList<>();
+        Map<PrintMark, Subject> seen = new HashMap<>();
+        for (Subject subject : folder.drills()) {
+            Subject first = seen.putIfAbsent(subject.mark(), subject);
+            if (first != null && !isTwin(first, subject, folder)) {
+                findings.add(new Finding(
+                        TEXT.id(),
+                        Severity.ERROR,
+                        subject.file(),
+                        subject.span(FieldPath.of("title")),
+                        "This drill has the print mark of " + first.drill().id() + ".",
+                        "Change any word that its card prints, and it gets another."));
+            }
+        }
+        return findings;
+    }
+
+    /** A copy turn for turn is told of by another rule. */
+    private static boolean isTwin(Subject first, Subject subject, Folder folder) {
+        return !subject.drill().steps().isEmpty()
+                && PrintMark.saysTheSame(first.drill(), subject.drill(), folder.school());
+    }
+}

@@ -1,0 +1,70 @@
+package org.drillwright.check.form;
+
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Level;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Span;
+import org.drillwright.source.Written;
+
+/** No turn leaves something open where turns are not free. */
+public final class ChoiceLeftOpen implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "choice-left-open",
+            Severity.ERROR,
+            false,
+            "Unless the level's turns are free, no turn says 'or', 'either', 'if', 'may', 'try', 'maybe' or 'when ready'.",
+            "On the count each partner does the one thing written; a choice makes the other guess with a blade coming.",
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte or sixte.
+            #                          ^^
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+            """,
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte.
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+              - leader: Recover on guard in sixte.
+                follower: Return to guard in sixte.
+                distance: lunge
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        if (subject.level().turns() == Level.Turns.FREE) {
+            return;
+        }
+        for (Subject.Place turn : subject.turns()) {
+            Written read = subject.turnWords(turn.step(), turn.side());
+            report(subject, turn.step(), read, findings);
+            Written printed = subject.printedWords(turn.step(), turn.side());
+            if (!printed.text().equals(read.text())) {
+                report(subject, turn.step(), printed, findings);
+            }
+        }
+    }
+
+    private static void report(Subject subject, int step, Written words, Findings findings) {
+        for (Span choice : subject.reader().read(words.text()).open()) {
+            findings.error(
+                    TEXT.id(),
+                    words.span(choice),
+                    "'" + words.text().substring(choice.start(), choice.end()) + "' leaves count " + subject.count(step)
+                            + " open.",
+                    "Write the one thing to do, and make the other way a drill of its own.");
+        }
+    }
+}

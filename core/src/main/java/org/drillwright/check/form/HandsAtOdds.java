@@ -1,0 +1,58 @@
+package org.drillwright.check.form;
+
+import org.drillwright.check.Intent;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Hands;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Utterance;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Written;
+
+/** What the start or the opening says of right and left hands is what the drill is played with. */
+public final class HandsAtOdds implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "hands-at-odds",
+            Severity.ERROR,
+            false,
+            "The hands that the start or the opening tells of are those that 'hands' names; 'same' if it is not there.",
+            "Against the other hand inside and outside change places, and every line would be judged wrongly.",
+            """
+            start: One right-handed, one left-handed, on guard in quarte, blades apart, at lunge distance.
+            #      ^^^^^^^^^^^^^^^^
+            """,
+            """
+            start: Both right-handed, on guard in sixte, blades apart, at lunge distance.
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        compare(subject, subject.script().start(), subject.words(FieldPath.of("start")), findings);
+        compare(subject, subject.script().opening(), subject.words(FieldPath.of("opening")), findings);
+    }
+
+    private static void compare(Subject subject, Utterance told, Written words, Findings findings) {
+        Hands played = subject.drill().hands();
+        Action.Trifle otherwise = played == Hands.SAME ? Action.Trifle.HANDS_OPPOSITE : Action.Trifle.HANDS_ALIKE;
+        Intent.asides(told, otherwise).stream()
+                .findFirst()
+                .ifPresent(clause -> findings.error(
+                        TEXT.id(),
+                        words.span(clause.span()),
+                        played == Hands.SAME
+                                ? "One is left-handed here, but the drill is played with both hands on the same side."
+                                : "Both hold the weapon in the same hand here, but the drill is played with opposite hands.",
+                        played == Hands.SAME
+                                ? "Write 'hands: opposite'."
+                                : "Leave 'hands: opposite' out, or say that one of them is left-handed."));
+    }
+}

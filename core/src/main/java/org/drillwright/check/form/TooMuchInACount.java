@@ -1,0 +1,103 @@
+package org.drillwright.check.form;
+
+import java.util.List;
+import org.drillwright.check.Intent;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Level;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
+import org.drillwright.notation.Utterance;
+import org.drillwright.reading.TurnReader;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Written;
+
+/** No turn asks for more than its level allows. */
+public final class TooMuchInACount implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "too-much-in-a-count",
+            Severity.ERROR,
+            false,
+            "A turn asks for one action, or for one with what is joined to it, as the level's 'turns' say.",
+            "A second action within the count falls at a moment that nobody has called.",
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte and riposte to the high inside line.
+            #                              ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+            """,
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte with a retreat.
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+              - leader: Recover on guard in sixte.
+                follower: Advance on guard in sixte.
+                distance: lunge
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        Level.Turns allowed = subject.level().turns();
+        if (allowed == Level.Turns.FREE) {
+            return;
+        }
+        TurnReader reader = subject.reader();
+        for (Subject.Place turn : subject.turns()) {
+            Written words = subject.turnWords(turn.step(), turn.side());
+            boolean stopped = stops(subject.turn(turn.step(), turn.side().other()));
+            if (!report(subject.turn(turn.step(), turn.side()), words, allowed, stopped, findings)) {
+                reportPrinted(subject, turn.step(), turn.side(), reader, allowed, findings);
+            }
+        }
+    }
+
+    /** What is printed may not ask for more than what is read, where it can be read itself. */
+    private static void reportPrinted(
+            Subject subject, int step, Side side, TurnReader reader, Level.Turns allowed, Findings findings) {
+        Written printed = subject.printedWords(step, side);
+        boolean isCallersWord = !subject.isPartnerDrill() && side == Side.LEADER;
+        if (!isCallersWord
+                && !printed.text().equals(subject.turnWords(step, side).text())) {
+            report(reader.read(printed.text()), printed, allowed, stops(subject.turn(step, side.other())), findings);
+        }
+    }
+
+    private static boolean stops(Utterance turn) {
+        return turn.clauses().stream()
+                .anyMatch(clause -> clause.action() instanceof Action.Strike strike
+                        && strike.role().stops());
+    }
+
+    private static boolean report(
+            Utterance turn, Written words, Level.Turns allowed, boolean stopped, Findings findings) {
+        List<Clause> surplus = JoinedActions.surplus(turn, allowed == Level.Turns.JOINED, stopped);
+        boolean sure = turn.unread().isEmpty() && turn.clauses().stream().allMatch(Intent::isSurelyDone);
+        if (surplus.isEmpty() || !sure) {
+            return false;
+        }
+        Clause first = surplus.get(0);
+        String asked = words.text().substring(first.span().start(), first.span().end());
+        findings.error(
+                TEXT.id(),
+                words.span(first.span()),
+                "This turn asks for a second thing: '" + asked + "'.",
+                allowed == Level.Turns.ONE
+                        ? "At this level a count holds one action: give this one a count of its own."
+                        : "Give it a count of its own; only what belongs to one action may be joined,"
+                                + " such as 'extend and lunge'.");
+        return true;
+    }
+}

@@ -1,0 +1,57 @@
+package org.drillwright.check.form;
+
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.notation.TwoReadings;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Written;
+
+/** No turn can be read two ways. */
+public final class TurnReadTwoWays implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "turn-read-two-ways",
+            Severity.WARNING,
+            false,
+            "No turn can be read two ways.",
+            "What the reader could take for two things, a partner in the hall can take for two things as well.",
+            """
+            steps:
+              - leader: Swat the blade, disengage and lunge.
+            #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                follower: Take the touch.
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+            """,
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte.
+                distance: lunge
+                safety: Arrive softly and let the blade bend.
+              - leader: Recover on guard in sixte.
+                follower: Return to guard in sixte.
+                distance: extension to lunge
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        for (Subject.Place turn : subject.turns()) {
+            Written words = subject.turnWords(turn.step(), turn.side());
+            for (TwoReadings open : subject.turn(turn.step(), turn.side()).readings()) {
+                findings.warning(
+                        TEXT.id(),
+                        words.span(open.span()),
+                        "This can be read as '" + open.one() + "' and as '" + open.other() + "'.",
+                        "Say which: {say: \"…\", means: \"" + open.one() + "\"}.");
+            }
+        }
+    }
+}

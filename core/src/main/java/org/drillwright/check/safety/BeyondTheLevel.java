@@ -1,0 +1,81 @@
+package org.drillwright.check.safety;
+
+import java.util.Optional;
+import org.drillwright.check.Intent;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Level;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Written;
+
+/** A level without blade work crosses no blades and points at nobody. */
+public final class BeyondTheLevel implements Rule {
+
+    private static final RuleText TEXT = new RuleText(
+            "beyond-the-level",
+            Severity.ERROR,
+            true,
+            "A level whose blades are 'none' crosses no blades and points at nobody.",
+            "People who have no control of the point yet follow calls, each for himself.",
+            """
+            level: beginner
+            form: partner
+            steps:
+              - leader: Engage in sixte.
+            #           ^^^^^^^^^^^^^^^
+                follower: Hold on guard.
+                distance: lunge
+            """,
+            """
+            level: beginner
+            form: partner
+            steps:
+              - leader: Advance.
+                follower: Retreat.
+                distance: advance-lunge
+              - leader: Retreat.
+                follower: Advance.
+                distance: advance-lunge
+            start: On guard in sixte, blades apart, at advance-lunge distance.
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        if (subject.level().blades() != Level.Blades.NONE) {
+            return;
+        }
+        for (Subject.Place turn : subject.turns()) {
+            Optional<Clause> first = subject.turn(turn.step(), turn.side()).clauses().stream()
+                    .filter(clause -> breaks(subject, clause))
+                    .findFirst();
+            if (first.isPresent()) {
+                report(subject, subject.turnWords(turn.step(), turn.side()), first.get(), findings);
+            }
+        }
+    }
+
+    /** Without a partner there is nobody to point at and no blade to parry, but a blade cannot be met alone either. */
+    private static boolean breaks(Subject subject, Clause clause) {
+        return subject.isPartnerDrill()
+                ? Intent.isOffensive(clause) || Intent.isOnBlade(clause)
+                : clause.action() instanceof Action.OnBlade;
+    }
+
+    private static void report(Subject subject, Written words, Clause clause, Findings findings) {
+        findings.error(
+                TEXT.id(),
+                words.span(clause.span()),
+                "The level '" + subject.level().name() + "' has no blade work with a partner.",
+                "Let the class do it to a call, without a partner, or give the drill a level whose blades are not"
+                        + " 'none'.");
+    }
+}

@@ -1,0 +1,101 @@
+package org.drillwright.check.safety;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.drillwright.check.Intent;
+import org.drillwright.check.Rule;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Side;
+import org.drillwright.model.Step;
+import org.drillwright.source.Findings;
+import org.drillwright.source.Severity;
+
+/** Each count on which a point or an edge can arrive says how it arrives softly. */
+public final class SafetyNoteMissing implements Rule {
+
+    private static final Pattern SAYS_ANYTHING = Pattern.compile("[\\p{L}\\p{N}]");
+
+    private static final RuleText TEXT = new RuleText(
+            "safety-note-missing",
+            Severity.ERROR,
+            true,
+            "Each count on which a point or an edge can arrive has a safety note, not the same on every count.",
+            "The note is what an assistant reads out on that very count; one that is always the same is not heard.",
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte.
+                distance: lunge
+                safety: "-"
+            #           ^^^
+            """,
+            """
+            steps:
+              - leader: Extend to the high inside line and lunge.
+                follower: Parry quarte.
+                distance: lunge
+                safety: Arrive softly and let the blade bend upward.
+              - leader: Recover on guard in sixte.
+                follower: Return to guard in sixte.
+                distance: lunge
+            """);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public void judge(Subject subject, Findings findings) {
+        if (!subject.isPartnerDrill()) {
+            return;
+        }
+        Map<String, Integer> firstWith = new HashMap<>();
+        int needing = 0;
+        for (int step = 0; step < subject.drill().steps().size(); step++) {
+            if (canArrive(subject, step)) {
+                needing++;
+                judgeNote(subject, step, findings);
+                firstWith.putIfAbsent(folded(subject.drill().steps().get(step)), step);
+            }
+        }
+        if (needing > 1 && firstWith.size() == 1 && !firstWith.containsKey("")) {
+            findings.warning(
+                    TEXT.id(),
+                    subject.spanInStep(firstWith.values().iterator().next(), "safety"),
+                    "The same safety note stands on every count.",
+                    "Say for each count what can go wrong on it.");
+        }
+    }
+
+    private static boolean canArrive(Subject subject, int step) {
+        return Intent.isOffensive(subject.turn(step, Side.LEADER))
+                || Intent.isOffensive(subject.turn(step, Side.FOLLOWER))
+                || Intent.isTouch(subject.turn(step, Side.LEADER))
+                || Intent.isTouch(subject.turn(step, Side.FOLLOWER));
+    }
+
+    private static void judgeNote(Subject subject, int step, Findings findings) {
+        String note = subject.drill().steps().get(step).safety();
+        if (!SAYS_ANYTHING.matcher(note).find()) {
+            boolean written = !note.isEmpty();
+            findings.error(
+                    TEXT.id(),
+                    subject.spanInStep(step, "safety"),
+                    "A point or an edge can arrive on count " + subject.count(step) + ", and "
+                            + (written ? "its safety note says nothing." : "it has no safety note."),
+                    (written ? "Write words such as '" : "Add a line such as '")
+                            + "safety: Arrive softly and let the blade bend upward.'");
+        }
+    }
+
+    private static String folded(Step step) {
+        return step.safety()
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", " ")
+                .strip();
+    }
+}

@@ -70,12 +70,17 @@ final class Attaching {
                 remarks.addBeside(previous.beside(), remark);
             } else if (next.closes()) {
                 remarks.addBelow(next.below(), remark);
-            } else if (next.takesAll()) {
+            } else if (next.takesAll() || isBehindDash(remark, next)) {
                 remarks.addAbove(next.below(), remark);
             } else {
                 byColumn(remark, previous, next);
             }
         }
+    }
+
+    /** The remark in the line of a dash is that of the dash, however far in it stands. */
+    private static boolean isBehindDash(Remark remark, Landmark next) {
+        return !remark.alone() && next.column() >= 0;
     }
 
     /** Whether what follows a landmark in its line up to the remark is no dash and no bracket of something new. */

@@ -2,6 +2,7 @@ package org.drillwright.tidy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.read.SourceTree;
 import org.drillwright.read.SourceTree.Entries;
 import org.drillwright.read.SourceTree.Entry;
@@ -28,7 +29,7 @@ record Landmark(Span span, Object below, Object beside, int column, boolean take
     /** All of a file, in order. */
     static List<Landmark> of(String text, Entries root) {
         Survey survey = new Survey(text);
-        survey.entries(root, root, List.of(), -1);
+        survey.entries(root, root, List.of(), Optional.empty());
         return survey.found;
     }
 
@@ -43,26 +44,27 @@ record Landmark(Span span, Object below, Object beside, int column, boolean take
 
         /**
          * @param owner the item or entry that the group belongs to
-         * @param dash the column of the dash before the group, -1 if it is no item
+         * @param list whose item the group is, if it is one
          */
-        void entries(Entries group, Object owner, List<Open> around, int dash) {
+        void entries(Entries group, Object owner, List<Open> around, Optional<Items> list) {
             int column = column(group.span().start());
-            List<Open> open = group.bracketed() ? around : with(around, new Open(group, column));
+            List<Open> inLine = with(around, new Open(group, column));
+            List<Open> open = group.bracketed() ? around : inLine;
             boolean first = true;
             for (Entry entry : group.entries()) {
-                boolean begins = first && dash >= 0;
+                boolean begins = first && list.isPresent();
                 found.add(new Landmark(
                         entry.key().span(),
                         begins ? owner : entry,
                         entry,
-                        begins ? dash : column,
-                        group.bracketed(),
+                        begins ? column(list.get().span().start()) : column,
+                        begins ? list.get().bracketed() : group.bracketed(),
                         false,
                         open));
                 value(entry.value(), entry, open);
                 first = false;
             }
-            close(group, owner, group.bracketed(), around);
+            close(group, owner, group.bracketed(), list.isPresent() ? inLine : around);
         }
 
         private void value(SourceTree value, Entry entry, List<Open> open) {
@@ -71,7 +73,7 @@ record Landmark(Span span, Object below, Object beside, int column, boolean take
             } else if (value instanceof Items items) {
                 items(items, entry, open);
             } else if (value instanceof Entries group) {
-                entries(group, entry, open, -1);
+                entries(group, entry, open, Optional.empty());
             }
         }
 
@@ -80,7 +82,7 @@ record Landmark(Span span, Object below, Object beside, int column, boolean take
             List<Open> open = list.bracketed() ? around : with(around, new Open(list, column));
             for (SourceTree item : list.items()) {
                 if (item instanceof Entries group) {
-                    entries(group, item, open, column);
+                    entries(group, item, open, Optional.of(list));
                 } else {
                     found.add(new Landmark(item.span(), item, item, column, list.bracketed(), false, open));
                 }

@@ -97,6 +97,92 @@ class TidyTest {
         return tidied.substring(tidied.lastIndexOf("\n\n") + 2);
     }
 
+    private static String counts(String steps) {
+        String tidied = Tidying.of("title: x\nlevel: beginner\nform: solo\nweapon: none\n" + steps);
+        return tidied.substring(tidied.indexOf("\n\n") + 2);
+    }
+
+    @Test
+    void a_remark_stays_with_its_count() {
+        assertEquals("""
+                steps:
+                  # above one
+                  - leader: "On guard." # beside one
+                    # before the follower
+                    follower: Hold.
+                    # at the end of one
+                  # above two
+                  # two waits
+                  - leader: Hold.
+                    follower: Advance.
+                  # in the line of the dash
+                  - leader: Hold.
+                    follower: Hold.
+                    # at the end of three
+                  # at the end of all
+                """, counts("""
+                steps:
+                 # above one
+                 - leader: "On guard." # beside one
+                   # before the follower
+                   follower: Hold.
+                   # at the end of one
+                 # above two
+                 - follower: Advance.
+                   # two waits
+                   leader: Hold.
+                 -    # in the line of the dash
+                   leader: Hold.
+                   follower: Hold.
+                   # at the end of three
+                 # at the end of all
+                """));
+    }
+
+    @Test
+    void a_remark_stays_with_its_count_when_brackets_go() {
+        assertEquals("""
+                steps: # both are slow
+                  # above one
+                  # beside one
+                  - leader: Advance.
+                    follower: Retreat. # in one
+                  # above two
+                  # beside two
+                  - leader: Retreat.
+                    # before the follower
+                    follower: Advance.
+                  # at the end of all
+                """, counts("""
+                steps: [ # both are slow
+                  # above one
+                  {follower: "Retreat.", # in one
+                   leader: Advance.}, # beside one
+                      # above two
+                  {leader: Retreat.,
+                # before the follower
+                   follower: Advance.} # beside two
+                  # at the end of all
+                ]
+                """));
+        assertEquals("""
+                steps:
+                  # beside one
+                  - leader: Advance.
+                    follower: Retreat.
+                    # at the end of one
+                  # above two
+                  - leader: Retreat.
+                    follower: Advance.
+                """, counts("""
+                steps:
+                  - {leader: Advance., follower: Retreat.} # beside one
+                    # at the end of one
+                  # above two
+                  - {leader: Retreat., follower: Advance.}
+                """));
+    }
+
     /** 'note: ' and 94 characters are 100 columns; one more is folded, at 98 columns behind two blanks. */
     @Test
     void a_text_is_folded_beyond_100_columns() {

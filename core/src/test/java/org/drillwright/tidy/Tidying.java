@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.drillwright.model.School;
 import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadDrill;
@@ -54,6 +57,20 @@ final class Tidying {
             assertEquals(count(text, remark), count(tidied, remark), () -> remark + ":\n" + text + "\n=>\n" + tidied);
         }
         assertEquals(tidied, bare(tidied), text);
+        assertWithTheirCounts(tidied, () -> text + "\n=>\n" + tidied);
+    }
+
+    /** Remarks that say whose they are ({@code @2}) stand above the dash of that count, in line with it, or in the count. */
+    private static void assertWithTheirCounts(String tidied, Supplier<String> shown) {
+        int count = 0;
+        for (String line : tidied.lines().toList()) {
+            count = line.startsWith("steps:") ? 0 : line.startsWith("  - ") ? count + 1 : count;
+            Matcher whose = Pattern.compile("# r.* @(\\d)").matcher(line);
+            if (whose.find()) {
+                int here = line.startsWith("  #") ? count + 1 : count;
+                assertEquals(Integer.parseInt(whose.group(1)), here, () -> line + ":\n" + shown.get());
+            }
+        }
     }
 
     private static long count(String text, String remark) {

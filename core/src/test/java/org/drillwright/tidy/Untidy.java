@@ -62,6 +62,9 @@ final class Untidy {
     /** Where the lines of the text written last begin, if it stands below its key: a remark must keep out of it. */
     private int block = Integer.MAX_VALUE;
 
+    /** The count that a remark belongs to, as its last word ({@code @2}), so that it can be seen where it went. */
+    private String of = "";
+
     Untidy(long seed) {
         this.random = new Random(seed);
     }
@@ -122,7 +125,7 @@ final class Untidy {
     }
 
     private String remark() {
-        String remark = "# r" + remarks.size() + (one(3) ? ": 'x' [y" : "") + " /" + remarks.size();
+        String remark = "# r" + remarks.size() + (one(3) ? ": 'x' [y" : "") + " /" + remarks.size() + of;
         remarks.add(remark);
         return remark;
     }
@@ -236,10 +239,51 @@ final class Untidy {
     private void steps() {
         block = Integer.MAX_VALUE;
         text.append("steps:").append(beside()).append('\n');
-        String indent = " ".repeat(random.nextInt(4));
         int counts = 1 + random.nextInt(3);
+        if (one(4)) {
+            bracketedSteps(counts);
+        } else {
+            dashedSteps(" ".repeat(random.nextInt(4)), counts);
+        }
+        of = "";
+    }
+
+    private void bracketedSteps(int counts) {
+        text.append("  [");
+        for (int count = 1; count <= counts; count++) {
+            of = " @" + count;
+            text.append(one(3) ? "\n      " + remark() + "\n" : "").append("  {");
+            key("", "leader", count);
+            text.append(one(2) ? ", " : one(2) ? ", " + remark() + "\n    " : ",\n   " + remark() + "\n    ");
+            key("", "follower", count);
+            text.append(one(3) ? " " + remark() + "\n    }" : "}").append(count < counts ? "," : "");
+            text.append(one(3) ? " " + remark() + "\n" : "\n");
+        }
+        text.append("  ]\n");
+    }
+
+    private void key(String lead, String key, int count) {
+        text.append(lead).append(key).append(": 'word ").append(count).append('\'');
+    }
+
+    /** A remark as far in as the keys of the count before it is that count's; any other is of the count that comes. */
+    private void dashedSteps(String indent, int counts) {
         for (int count = 0; count < counts; count++) {
-            between(indent);
+            int column = Math.min(indent.length() + random.nextInt(3), block - 1);
+            of = " @" + (count > 0 && column >= indent.length() + 2 ? count : count + 1);
+            if (one(4)) {
+                remark(column);
+            }
+            of = " @" + (count + 1);
+            if (one(5)) {
+                text.append(indent).append("- {");
+                key("", "follower", count);
+                text.append(one(2) ? ", " : ", " + remark() + "\n" + indent + "   ");
+                key("", "leader", count);
+                text.append("}").append(beside()).append('\n');
+                block = Integer.MAX_VALUE;
+                continue;
+            }
             text.append(indent).append("-").append(one(6) ? " " + remark() + "\n" + indent + "  " : " ");
             String inner = indent + "  ";
             List<String> keys = new ArrayList<>(List.of("leader", "follower", "distance", "safety", "call"));

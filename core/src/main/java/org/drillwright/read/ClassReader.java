@@ -99,7 +99,8 @@ public final class ClassReader {
                 present(keys.names("away", people)),
                 present(keys.names("solo", people)),
                 HabitReader.timing(keys, habits.timing()),
-                HabitReader.hall(keys, habits.hall()));
+                HabitReader.hall(keys, habits.hall()),
+                HabitReader.blocks(keys, habits.blocks()));
         keys.finish();
         return brief;
     }

@@ -28,6 +28,7 @@ public final class LessonJson {
                 out.writeStringField("name", block.name());
                 out.writeNumberField("start", block.start().toSeconds());
                 out.writeNumberField("end", block.end().toSeconds());
+                out.writeStringField("how", block.how());
             });
             JsonText.objects(json, "drills", lesson.drills(), (load, out) -> {
                 out.writeStringField("drill", load.drill());

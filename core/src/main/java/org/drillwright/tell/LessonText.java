@@ -6,6 +6,7 @@ import org.drillwright.plan.evening.CardNeed;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.lesson.Block;
 import org.drillwright.plan.lesson.DrillLoad;
+import org.drillwright.plan.lesson.Lesson;
 import org.drillwright.plan.lesson.LessonPlan;
 
 /** A timed lesson for a terminal. */
@@ -52,20 +53,27 @@ public final class LessonText {
     public static String name(Block block, ClassPlan plan) {
         return switch (block.kind()) {
             case OPENING -> "Opening salute";
-            case WARM_UP -> "Warm-up";
+            case WARM_UP -> block.name().equals(Lesson.PLAIN_WARM_UP) ? "Warm-up" : block.name();
             case DRILL -> plan.title(block.name());
+            case BEFORE, BETWEEN, SPARE, AFTER -> block.name();
             case CLOSING -> "Closing and salute";
         };
     }
 
-    /** Rounds and repetitions of a drill; empty for other blocks. */
+    /** Its name, how long it lasts, and what is done in it if it is the school's own. */
+    public static String timed(Block block, ClassPlan plan) {
+        return name(block, plan) + ", " + Clock.of(block.length())
+                + (block.how().isEmpty() ? "" : ": " + block.how());
+    }
+
+    /** Rounds and repetitions of a drill; why a block is there that only fills what was left. */
     public static String work(Block block, ClassPlan plan) {
         Optional<DrillLoad> load = block.kind() == Block.Kind.DRILL
                 ? plan.lesson().drills().stream()
                         .filter(one -> one.drill().equals(block.name()))
                         .findFirst()
                 : Optional.empty();
-        return load.map(LessonText::work).orElse("");
+        return load.map(LessonText::work).orElse(block.kind() == Block.Kind.SPARE ? "fills what was left" : "");
     }
 
     private static String work(DrillLoad load) {

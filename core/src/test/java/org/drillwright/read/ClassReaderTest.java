@@ -19,6 +19,7 @@ import org.drillwright.plan.roster.Hall;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
+import org.drillwright.plan.roster.OwnBlock;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Timing;
@@ -73,7 +74,9 @@ class ClassReaderTest {
                                 usual.explainNew(),
                                 usual.explainKnown(),
                                 usual.wholeClass()),
-                        Optional.of(new Hall(1800, 950, 600, 200, 150, 200, 100, 100)))),
+                        Optional.of(new Hall(1800, 950, 600, 200, 150, 200, 100, 100)),
+                        List.of(new OwnBlock(
+                                "Glove tag", Duration.ofMinutes(6), OwnBlock.Place.SPARE, "No running.")))),
                 read("""
                         date: 2026-09-14
                         minutes: 75
@@ -93,6 +96,7 @@ class ClassReaderTest {
                         solo: [Bo]
                         timing: {warm-up: 0, swap: 5}
                         hall: {length: 18, width: "9,5", side-gap: 1.5}
+                        blocks: [{name: Glove tag, minutes: 6, place: spare, how: No running.}]
                         """).value());
     }
 

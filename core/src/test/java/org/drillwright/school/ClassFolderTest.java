@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.plan.roster.ClassBrief;
+import org.drillwright.plan.roster.OwnBlock;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.source.Finding;
 import org.junit.jupiter.api.Test;
@@ -113,6 +115,49 @@ class ClassFolderTest {
         assertEquals(1_800, brief.hall().orElseThrow().length());
         assertEquals(999, brief.hall().orElseThrow().width());
         assertTrue(SchoolFolder.open(root).habits().initials());
+    }
+
+    @Test
+    void aClassAddsToTheBlocksOfTheSchoolAndChangesThemByName() throws IOException {
+        write("school.yaml", """
+                blocks:
+                  - {name: Rings, minutes: 5, place: warm-up, how: Ankles first.}
+                  - {name: Glove tag, minutes: 6, place: spare}
+                  - {name: Talk, minutes: 3, place: after}
+                """);
+        write("classes/one.yaml", """
+                date: 2026-12-02
+                drills: []
+                blocks:
+                  - {name: Talk, minutes: 0}
+                  - {name: Masks, minutes: 2, place: before}
+                  - {name: Rings, minutes: 9}
+                """);
+        ClassFolder classes = open();
+        assertEquals(
+                List.of(
+                        new OwnBlock("Rings", Duration.ofMinutes(9), OwnBlock.Place.WARM_UP, "Ankles first."),
+                        new OwnBlock("Glove tag", Duration.ofMinutes(6), OwnBlock.Place.SPARE, ""),
+                        new OwnBlock("Masks", Duration.ofMinutes(2), OwnBlock.Place.BEFORE, "")),
+                classes.read(classes.named("one").orElseThrow())
+                        .value()
+                        .orElseThrow()
+                        .blocks());
+    }
+
+    @Test
+    void aBlockNeedsItsMinutesAndItsPlace() throws IOException {
+        write("school.yaml", "blocks: [{name: Rings}, {minutes: 241, place: late, name: Talk}]\n");
+        assertEquals(
+                List.of(
+                        "'minutes' is missing.",
+                        "'place' is missing.",
+                        "'minutes' wants a whole number from 0 to 240.",
+                        "'late' is not known here."),
+                SchoolFolder.open(root).findings().stream()
+                        .map(Finding::what)
+                        .limit(4)
+                        .toList());
     }
 
     /** 3 April and 10 April 2026 are Fridays, 4 March and 4 October a Wednesday and a Sunday. */

@@ -13,6 +13,7 @@ import org.drillwright.plan.lesson.ClassLoads;
 import org.drillwright.plan.lesson.DrillLoad;
 import org.drillwright.plan.lesson.Lesson;
 import org.drillwright.plan.lesson.LessonPlan;
+import org.drillwright.plan.lesson.OwnBlocks;
 import org.drillwright.plan.pair.PairingRequest;
 import org.drillwright.plan.roster.ClassBrief;
 import org.drillwright.plan.roster.Knowledge;
@@ -62,7 +63,10 @@ public record ClassPlan(
                 lanes.map(layout -> layout.waves((none.students().size() + 1) / 2))
                         .orElse(1));
         ClassLoads loads = ClassLoads.of(school, brief, wished.drills(), here, knowledge, 1);
-        LessonPlan lesson = new Lesson(brief.length().orElse(school.classLength()), brief.timing())
+        LessonPlan lesson = new Lesson(
+                        brief.length().orElse(school.classLength()),
+                        brief.timing(),
+                        OwnBlocks.on(brief.date(), brief.blocks(), history))
                 .planWithRounds(
                         inWaves(loads, wished.drills(), waves), new MostRounds(brief, wished.drills(), none)::of);
         Map<String, Drill> drills = lesson.drills().stream()

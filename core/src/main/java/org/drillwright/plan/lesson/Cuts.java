@@ -2,11 +2,14 @@ package org.drillwright.plan.lesson;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.drillwright.plan.roster.OwnBlock;
 
 /** Says by how much a lesson is too long, and what could be cut instead of leaving drills out. */
 final class Cuts {
@@ -27,11 +30,21 @@ final class Cuts {
         Duration mustOver = lesson.needed(chosen).minus(lesson.length());
         if (!mustOver.isNegative() && !mustOver.isZero()) {
             advice.add("What must be there takes " + shown(mustOver) + " more than the class lasts.");
+            without(lesson, mustOver).ifPresent(block -> advice.add("Without " + block + " it would fit."));
         }
         if (!over.isNegative() && !over.isZero()) {
             advice.add(fewerRepetitions(all, over));
+            without(lesson, over).ifPresent(block -> advice.add("Without " + block + " all of them would fit."));
         }
         return advice;
+    }
+
+    /** The shortest block of the school's own whose minutes are enough. */
+    private static Optional<String> without(Lesson lesson, Duration over) {
+        return lesson.own().laid().stream()
+                .filter(block -> block.length().compareTo(over) >= 0)
+                .min(Comparator.comparing(OwnBlock::length))
+                .map(block -> block.name() + " (" + shown(block.length()) + ")");
     }
 
     /** Takes one repetition off each drill in turn until it fits. */
@@ -60,7 +73,7 @@ final class Cuts {
                 + "; that saves " + shown(saved) + ".";
     }
 
-    private static String shown(Duration duration) {
+    static String shown(Duration duration) {
         return duration.toMinutes() + ":" + String.format(Locale.ROOT, "%02d", duration.toSecondsPart()) + " min";
     }
 }

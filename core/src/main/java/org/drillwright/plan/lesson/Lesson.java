@@ -12,26 +12,49 @@ public final class Lesson {
     /** Rounds that are tried at most where as many as fit are wanted. */
     private static final int MOST_ROUNDS = 40;
 
+    /** What a warm-up is called that isn't the school's own. */
+    public static final String PLAIN_WARM_UP = "warm-up";
+
     private final Duration length;
     private final Timing timing;
+    private final OwnBlocks own;
+
+    /** Without blocks of the school's own. */
+    public Lesson(Duration length, Timing timing) {
+        this(length, timing, OwnBlocks.NONE);
+    }
 
     /** @param length of the whole class */
-    public Lesson(Duration length, Timing timing) {
+    public Lesson(Duration length, Timing timing, OwnBlocks own) {
         this.length = length;
         this.timing = timing;
+        this.own = own;
     }
+
+    /**
+     * Drills that were chosen, before they are laid.
+     *
+     * @param advice what could be cut
+     */
+    private record Chosen(List<DrillLoad> drills, List<DrillLoad> leftOut, List<String> moved, List<String> advice) {}
 
     /** The drills of most value that fit, each after what it needs; if they don't all fit, what could be cut. */
     public LessonPlan plan(List<DrillLoad> wished) {
+        Chosen chosen = chosen(wished);
+        return laid(chosen, chosen.drills());
+    }
+
+    private Chosen chosen(List<DrillLoad> wished) {
         DrillOrder order = DrillOrder.of(wished);
         if (order.circle().isPresent()) {
             String circle = String.join(", ", order.circle().get());
-            return laid(List.of(), wished, List.of(), List.of("These need one another in a circle: " + circle + "."));
+            return new Chosen(
+                    List.of(), wished, List.of(), List.of("These need one another in a circle: " + circle + "."));
         }
         List<DrillLoad> chosen = DrillChoice.of(order.drills(), roomForDrills(), timing.changeover());
         List<DrillLoad> leftOut =
                 order.drills().stream().filter(load -> !chosen.contains(load)).toList();
-        return laid(chosen, leftOut, order.moved(), Cuts.advice(this, order.drills(), chosen));
+        return new Chosen(chosen, leftOut, order.moved(), Cuts.advice(this, order.drills(), chosen));
     }
 
     /**
@@ -49,9 +72,9 @@ public final class Lesson {
      * @param most rounds of each drill; one that has as many already gets no more
      */
     public LessonPlan planWithRounds(List<DrillLoad> wished, ToIntFunction<DrillLoad> most) {
-        LessonPlan plan = plan(wished);
-        List<DrillLoad> drills = new ArrayList<>(plan.drills());
-        boolean grown = plan.fits();
+        Chosen chosen = chosen(wished);
+        List<DrillLoad> drills = new ArrayList<>(chosen.drills());
+        boolean grown = needed(drills).compareTo(length) <= 0;
         while (grown) {
             grown = false;
             for (int at = 0; at < drills.size(); at++) {
@@ -64,16 +87,16 @@ public final class Lesson {
                 }
             }
         }
-        return laid(drills, plan.leftOut(), plan.moved(), plan.advice());
+        return laid(chosen, drills);
     }
 
     private Duration roomForDrills() {
-        return length.minus(timing.fixed());
+        return length.minus(own.fixed(timing));
     }
 
     /** How long a class with these drills lasts. */
     Duration needed(List<DrillLoad> drills) {
-        Duration needed = timing.fixed();
+        Duration needed = own.fixed(timing);
         for (DrillLoad load : drills) {
             needed = needed.plus(load.total());
         }
@@ -84,39 +107,21 @@ public final class Lesson {
         return length;
     }
 
-    private LessonPlan laid(List<DrillLoad> drills, List<DrillLoad> leftOut, List<String> moved, List<String> advice) {
-        List<Block> blocks = new ArrayList<>();
-        Duration at = Duration.ZERO;
-        at = add(blocks, Block.Kind.OPENING, "opening", at, timing.opening());
-        at = add(blocks, Block.Kind.WARM_UP, "warm-up", at, timing.warmUp());
-        for (int number = 0; number < drills.size(); number++) {
-            at = number == 0 ? at : at.plus(timing.changeover());
-            at = add(
-                    blocks,
-                    Block.Kind.DRILL,
-                    drills.get(number).drill(),
-                    at,
-                    drills.get(number).total());
-        }
-        at = add(blocks, Block.Kind.CLOSING, "closing", at, timing.closing());
-        LessonPlan plan = new LessonPlan(blocks, drills, leftOut, length, at, moved, advice);
-        return withPracticeWarning(plan);
+    OwnBlocks own() {
+        return own;
     }
 
-    private static LessonPlan withPracticeWarning(LessonPlan plan) {
-        List<String> advice = new ArrayList<>(plan.advice());
-        advice.removeIf(sentence -> sentence.startsWith("Only "));
-        if (!plan.drills().isEmpty() && plan.practiceShare() < LessonPlan.LEAST_PRACTICE) {
+    private LessonPlan laid(Chosen chosen, List<DrillLoad> drills) {
+        LaidBlocks laid = new LaidBlocks(timing, own, length.minus(needed(drills)));
+        List<Block> blocks = laid.of(drills);
+        Duration needed = blocks.get(blocks.size() - 1).end();
+        List<String> advice = new ArrayList<>(chosen.advice());
+        advice.addAll(laid.told());
+        LessonPlan plan = new LessonPlan(blocks, drills, chosen.leftOut(), length, needed, chosen.moved(), advice);
+        if (!drills.isEmpty() && plan.practiceShare() < LessonPlan.LEAST_PRACTICE) {
             advice.add("Only " + Math.round(100 * plan.practiceShare())
                     + " % of the class is practice; aim for 50 %, and for 40 % at least.");
         }
-        return new LessonPlan(
-                plan.blocks(), plan.drills(), plan.leftOut(), plan.length(), plan.needed(), plan.moved(), advice);
-    }
-
-    private static Duration add(List<Block> blocks, Block.Kind kind, String name, Duration start, Duration length) {
-        Duration end = start.plus(length);
-        blocks.add(new Block(kind, name, start, end));
-        return end;
+        return new LessonPlan(blocks, drills, chosen.leftOut(), length, needed, chosen.moved(), advice);
     }
 }

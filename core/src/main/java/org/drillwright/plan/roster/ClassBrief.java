@@ -22,6 +22,7 @@ import org.drillwright.model.Weapon;
  * @param instructor whether the instructor works with the odd one out
  * @param away names of those who aren't here
  * @param solo names of those who do only solo work
+ * @param blocks parts of the lesson that are the school's own
  */
 public record ClassBrief(
         LocalDate date,
@@ -38,13 +39,15 @@ public record ClassBrief(
         Set<String> away,
         Set<String> solo,
         Timing timing,
-        Optional<Hall> hall) {
+        Optional<Hall> hall,
+        List<OwnBlock> blocks) {
 
     public ClassBrief {
         drills = List.copyOf(drills);
         settings = Map.copyOf(settings);
         away = Set.copyOf(away);
         solo = Set.copyOf(solo);
+        blocks = List.copyOf(blocks);
     }
 
     /** A learning class with the usual settings. */
@@ -64,7 +67,8 @@ public record ClassBrief(
                 Set.of(),
                 Set.of(),
                 Timing.USUAL,
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     /** What is asked of a drill. */

@@ -88,7 +88,8 @@ final class Larks {
                 usual.away(),
                 solo,
                 usual.timing(),
-                hall);
+                hall,
+                usual.blocks());
     }
 
     /** As many as are wanted, called P0, P1 and so on; all know all drills. */

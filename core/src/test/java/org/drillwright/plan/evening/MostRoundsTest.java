@@ -130,6 +130,7 @@ class MostRoundsTest {
                 LEARNING.away(),
                 LEARNING.solo(),
                 LEARNING.timing(),
-                LEARNING.hall());
+                LEARNING.hall(),
+                LEARNING.blocks());
     }
 }

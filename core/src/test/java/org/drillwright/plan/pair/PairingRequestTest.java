@@ -64,7 +64,8 @@ class PairingRequestTest {
                 Set.of("Dee", "Lark"),
                 Set.of("Fay"),
                 usual.timing(),
-                usual.hall());
+                usual.hall(),
+                usual.blocks());
     }
 
     private static Drill drill(String id, String hands) {

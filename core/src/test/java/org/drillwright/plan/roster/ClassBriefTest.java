@@ -30,7 +30,8 @@ class ClassBriefTest {
                 away,
                 USUAL.solo(),
                 USUAL.timing(),
-                USUAL.hall());
+                USUAL.hall(),
+                USUAL.blocks());
     }
 
     /** Ash is here; Bo is away tonight, Cy for longer; Dee does solo work and is here too. */

@@ -166,7 +166,7 @@ public final class LessonSheet {
                 flow.together(drill(part, drills, drill.get(), cards));
             } else {
                 others.add(new Styled(Clock.of(part.start()), Face.BOLD));
-                others.add(new Styled(LessonText.name(part, plan) + ", " + Clock.of(part.length()), Face.REGULAR));
+                others.add(new Styled(LessonText.timed(part, plan), Face.REGULAR));
             }
         }
         others(others);

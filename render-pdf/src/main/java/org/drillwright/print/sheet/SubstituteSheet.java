@@ -10,6 +10,7 @@ import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.evening.Heed;
 import org.drillwright.plan.roster.Hand;
 import org.drillwright.plan.roster.Naming;
+import org.drillwright.plan.roster.OwnBlock;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.page.Block;
@@ -20,6 +21,8 @@ import org.drillwright.print.page.Table;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.ClassHead;
+import org.drillwright.tell.Clock;
+import org.drillwright.tell.LessonText;
 
 /** For somebody who takes a class for once: who comes, with which hand, what is new to whom, and what to look out for. */
 public final class SubstituteSheet {
@@ -57,6 +60,7 @@ public final class SubstituteSheet {
         flow.add(type.drill().paragraph(Face.BOLD, "The drills", sheet.inner()));
         IntStream.range(0, plan.inOrder().size())
                 .forEach(at -> words(drill(plan, at, people), type.words(), sheet, flow));
+        own(plan).forEach(said -> words(said, type.words(), sheet, flow));
         flow.add(Block.space(type.words().size() / 2));
         Table table = Table.shared(type.notes(), sheet.inner(), 0, 5, 2.2, 4, 8);
         List<Block> rows =
@@ -74,6 +78,15 @@ public final class SubstituteSheet {
         long fresh = people.stream().filter(heed -> heed.newTo().contains(id)).count();
         String known = fresh == 0 ? "known to all" : "new to " + fresh + " of " + people.size();
         return (at + 1) + "  " + plan.title(id) + ", " + known + ".";
+    }
+
+    /** Parts that are the school's own, which a stranger won't know. */
+    private static List<String> own(ClassPlan plan) {
+        List<String> names = plan.brief().blocks().stream().map(OwnBlock::name).toList();
+        return plan.lesson().blocks().stream()
+                .filter(part -> names.contains(part.name()))
+                .map(part -> "At " + Clock.of(part.start()) + "  " + LessonText.timed(part, plan))
+                .toList();
     }
 
     private static List<String> row(Heed heed, ClassPlan plan, Naming names) {

@@ -61,6 +61,20 @@ class PacketCommandTest {
         assertTrue(Files.isDirectory(folder.resolve("classes/plans")), "what hangs is kept");
     }
 
+    /** 60 min of class; opening 2, riposte 3:29 at the most, closing 5. */
+    @Test
+    void partsOfTheSchoolsOwnAreTold() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 1, 1).with("school.yaml", """
+                blocks:
+                  - {name: Rings, minutes: 9, place: warm-up, how: Ankles first.}
+                  - {name: Glove tag, minutes: 200, place: spare}
+                """);
+        assertEquals(0, files.run("packet", "tonight").code());
+        String text = text("packet.pdf");
+        assertTrue(text.contains("At 2:00 Rings, 9:00: Ankles first.\n"), text);
+        assertTrue(!text.contains("Glove tag"), text);
+    }
+
     @Test
     void initialsHideNames() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1).with("roster.yaml", ROSTER).with("record.csv", RECORD);

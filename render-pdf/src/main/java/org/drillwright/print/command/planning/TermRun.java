@@ -10,12 +10,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.mark.PlanMark;
+import org.drillwright.plan.lesson.OwnBlocks;
 import org.drillwright.plan.published.Publication;
 import org.drillwright.plan.published.Publications;
 import org.drillwright.plan.published.PublishedTerm;
 import org.drillwright.plan.published.PublishedText;
+import org.drillwright.plan.roster.Habits;
 import org.drillwright.plan.roster.Roster;
-import org.drillwright.plan.roster.Timing;
 import org.drillwright.plan.schedule.TermPlan;
 import org.drillwright.plan.schedule.TermPlanner;
 import org.drillwright.plan.term.Term;
@@ -87,7 +88,7 @@ public record TermRun(
                             opened.classes().drills(),
                             roster,
                             opened.classes().history(),
-                            frame(opened.folder().habits().timing()),
+                            frame(opened.folder().habits()),
                             today)
                     .plan(named, head.map(Publication::term));
             return Optional.of(new TermRun(opened, terms, plan, plans, head));
@@ -96,8 +97,9 @@ public record TermRun(
         }
     }
 
-    private static Duration frame(Timing timing) {
-        return timing.opening().plus(timing.warmUp()).plus(timing.closing());
+    /** What isn't there for drills. */
+    private static Duration frame(Habits habits) {
+        return new OwnBlocks(habits.blocks(), 0).fixed(habits.timing());
     }
 
     private static Optional<Publication> head(String named, Publications plans) {

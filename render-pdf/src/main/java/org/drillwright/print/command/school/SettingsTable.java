@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
 import org.drillwright.model.SchoolFont;
+import org.drillwright.plan.roster.OwnBlock;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.print.command.printing.Count;
@@ -71,7 +72,23 @@ final class SettingsTable {
                         .hall()
                         .map(hall -> hall.length() / 100.0 + " x " + hall.width() / 100.0 + " m")
                         .orElse("(none)"));
+        blocks();
         row("initials", folder.habits().initials() ? "yes" : "no");
+    }
+
+    private void blocks() {
+        List<OwnBlock> blocks = folder.habits().blocks();
+        if (blocks.isEmpty()) {
+            row("blocks", "(none)");
+        }
+        for (int at = 0; at < blocks.size(); at++) {
+            OwnBlock block = blocks.get(at);
+            item(
+                    "blocks",
+                    at,
+                    block.name() + ": " + block.length().toMinutes() + " min, "
+                            + block.place().word());
+        }
     }
 
     private static String seconds(Timing timing) {

@@ -27,19 +27,45 @@ public final class Matching {
      * @param vertices their number; they are counted from 0
      */
     public static Optional<int[]> leastWeight(int vertices, List<Edge> edges) {
+        return proved(vertices, edges).map(Proved::mates);
+    }
+
+    /** A matching of least weight with what proves it. */
+    static final class Proved {
+
+        private final int[] mates;
+        private final Map<Set<Integer>, Double> numbers;
+
+        /** @param numbers of vertices and odd sets, as {@link Certificate} takes them */
+        Proved(int[] mates, Map<Set<Integer>, Double> numbers) {
+            this.mates = mates;
+            this.numbers = numbers;
+        }
+
+        int[] mates() {
+            return mates;
+        }
+
+        Map<Set<Integer>, Double> numbers() {
+            return numbers;
+        }
+    }
+
+    static Optional<Proved> proved(int vertices, List<Edge> edges) {
         if (vertices % 2 != 0 || !touchesAll(vertices, edges)) {
             return Optional.empty();
         }
         if (vertices == 0) {
-            return Optional.of(new int[0]);
+            return Optional.of(new Proved(new int[0], Map.of()));
         }
         Graph<Integer, DefaultWeightedEdge> graph = graph(vertices, edges);
         try {
             // Minimising is the sense that has been tried against an exact search; maximising has an open issue.
             var matcher = new KolmogorovWeightedPerfectMatching<>(graph, ObjectiveSense.MINIMIZE);
             int[] mates = mates(vertices, graph, matcher.getMatching().getEdges());
-            mustBeProved(vertices, edges, mates, matcher.getDualSolution().getDualVariables());
-            return Optional.of(mates);
+            Map<Set<Integer>, Double> numbers = matcher.getDualSolution().getDualVariables();
+            mustBeProved(vertices, edges, mates, numbers);
+            return Optional.of(new Proved(mates, numbers));
         } catch (IllegalArgumentException noPerfectMatching) {
             return Optional.empty();
         }

@@ -20,32 +20,49 @@ public final class RegularFactor {
     private RegularFactor() {}
 
     /**
-     * The lightest edges, by their numbers, that meet each vertex as often as its degree says; empty if there are none such.
-     * Two edges may have the same ends.
+     * The edges, by their numbers, that cost least of those that meet each vertex as often as its degree says.
+     *
+     * @param known how many costs are the least there are
+     */
+    public record Found(BitSet used, int known) {}
+
+    /** The same of one cost, the weight; empty if no edges meet the vertices so. */
+    public static Optional<BitSet> lightest(int[] degrees, List<Edge> edges) {
+        return cheapest(degrees, edges.stream().map(CostedEdge::of).toList(), edges.size())
+                .map(Found::used);
+    }
+
+    /**
+     * The edges of least cost that meet each vertex as often as its degree says; empty if there are none such. Two edges may
+     * have the same ends.
      *
      * <p>Each vertex becomes as many cores as its degree. Each edge becomes two nodes that are joined at no weight, the one
      * also joined to the cores of one end at the edge's weight, the other to those of the other end at none. The edge is in
      * the factor if its two nodes aren't matched to each other.
+     *
+     * @param many for each cost how many of the edges can have it
      */
-    public static Optional<BitSet> lightest(int[] degrees, List<Edge> edges) {
+    public static Optional<Found> cheapest(int[] degrees, List<CostedEdge> edges, long... many) {
         int[] first = new int[degrees.length + 1];
         for (int vertex = 0; vertex < degrees.length; vertex++) {
             first[vertex + 1] = first[vertex] + degrees[vertex];
         }
         int cores = first[degrees.length];
-        List<Edge> reduced = new ArrayList<>();
+        long[] nothing = new long[many.length];
+        List<CostedEdge> reduced = new ArrayList<>();
         for (int at = 0; at < edges.size(); at++) {
             int near = cores + 2 * at;
-            Edge edge = edges.get(at);
-            reduced.add(new Edge(near, near + 1, 0));
+            CostedEdge edge = edges.get(at);
+            reduced.add(new CostedEdge(near, near + 1, nothing));
             for (int core = first[edge.one()]; core < first[edge.one() + 1]; core++) {
-                reduced.add(new Edge(core, near, edge.weight()));
+                reduced.add(edge.between(core, near));
             }
             for (int core = first[edge.other()]; core < first[edge.other() + 1]; core++) {
-                reduced.add(new Edge(core, near + 1, 0));
+                reduced.add(new CostedEdge(core, near + 1, nothing));
             }
         }
-        return Matching.leastWeight(cores + 2 * edges.size(), reduced).map(mates -> used(edges.size(), cores, mates));
+        return LeastCosts.perfect(cores + 2 * edges.size(), reduced, many)
+                .map(found -> new Found(used(edges.size(), cores, found.mates()), found.known()));
     }
 
     private static BitSet used(int edges, int cores, int[] mates) {

@@ -69,6 +69,16 @@ public final class Certificate {
         return sound && met == vertices && sum == weight;
     }
 
+    /** Whether an edge weighs just what the numbers ask of it, so that it may be in a matching of least weight. */
+    public boolean isTight(int one, int other, int weight) {
+        return leaves(one, other) == weight;
+    }
+
+    /** How many odd sets of three or more, whose number isn't 0, an edge leaves. */
+    public int setsLeft(int one, int other) {
+        return (int) sets.stream().filter(set -> set[one] != set[other]).count();
+    }
+
     /** The numbers of all that an edge leaves. */
     private double leaves(int one, int other) {
         double all = alone[one] + alone[other] + outer[one] + outer[other];

@@ -1,7 +1,6 @@
 package org.drillwright.plan.rounds;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -232,10 +231,7 @@ final class Bound {
     private long[] leastOf(int round, long floor) {
         Choices choices =
                 Choices.of(problem, round, extras.get(round), this::lasting).relaxed();
-        long[] least =
-                choices.least(floor, Optional.empty()).map(choices::costs).orElseGet(() -> new long[Aim.COUNT]);
-        Arrays.fill(least, choices.isPartial() ? 0 : choices.known(), Aim.COUNT, 0);
-        return least;
+        return choices.leastCosts(floor).orElseGet(() -> new long[Aim.COUNT]);
     }
 
     private void lasting(int round, int student, int mate, long[] into) {

@@ -11,9 +11,8 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.drillwright.plan.match.Branching;
-import org.drillwright.plan.match.Edge;
-import org.drillwright.plan.match.LexicalWeights;
-import org.drillwright.plan.match.Matching;
+import org.drillwright.plan.match.CostedEdge;
+import org.drillwright.plan.match.LeastCosts;
 
 /**
  * Whom one round may put together, each with its costs, and the choice of least cost. Students come first, then all helpers
@@ -35,7 +34,7 @@ final class Choices {
     private final Extras extras;
     private final int vertices;
     private final List<Integer> middles;
-    private final List<Edge> fillers;
+    private final List<CostedEdge> fillers;
     private final List<Candidate> choices = new ArrayList<>();
     private final boolean relaxed;
 
@@ -75,7 +74,7 @@ final class Choices {
     private void fill(int from, int upTo, int idle, int end) {
         for (int one = from; one < upTo; one++) {
             for (int other = idle; other < end; other++) {
-                fillers.add(new Edge(one, other, 0));
+                fillers.add(new CostedEdge(one, other, new long[Aim.COUNT + 2]));
             }
         }
     }
@@ -127,7 +126,7 @@ final class Choices {
     }
 
     /** Whether some were left out, so that the choice of least cost may not be the least there is. */
-    boolean isPartial() {
+    private boolean isPartial() {
         return extras.threes() > 0 && (middles.size() >= MIDDLES || (extras.watched() > 0 && !isFew(problem, round)));
     }
 
@@ -217,10 +216,6 @@ final class Choices {
         return new Choices(this, /* relaxed= */ true, choice -> true);
     }
 
-    private Choices withoutRepeats() {
-        return new Choices(this, relaxed, choice -> choice.costs()[Aim.REPEATS.rank()] == 0);
-    }
-
     /**
      * The partners of least cost, a row of a table.
      *
@@ -231,18 +226,52 @@ final class Choices {
      * @param chance shakes the choice among equals, if given
      */
     Optional<int[]> least(long floor, Optional<SplittableRandom> chance) {
-        Optional<int[]> first = lightest(chance);
-        if (first.isEmpty() || costs(first.get())[Aim.WIDEST.rank()] <= floor) {
+        return leastRow(floor, chance).map(Least::row);
+    }
+
+    /** What the partners of least cost cost; 0 from the first aim on of which it isn't known that it is the least. */
+    Optional<long[]> leastCosts(long floor) {
+        return leastRow(floor, Optional.empty()).map(least -> {
+            long[] costs = costs(least.row());
+            Arrays.fill(costs, isPartial() ? 0 : least.known(), Aim.COUNT, 0);
+            return costs;
+        });
+    }
+
+    /** Partners of least cost. */
+    private static final class Least {
+
+        private final int[] row;
+        private final int known;
+
+        /** @param known how many aims, from the most important on, are the least there are */
+        Least(int[] row, int known) {
+            this.row = row;
+            this.known = known;
+        }
+
+        int[] row() {
+            return row;
+        }
+
+        int known() {
+            return known;
+        }
+    }
+
+    private Optional<Least> leastRow(long floor, Optional<SplittableRandom> chance) {
+        Optional<Least> first = lightest(chance);
+        if (first.isEmpty() || costs(first.get().row())[Aim.WIDEST.rank()] <= floor) {
             return first;
         }
         long[] gaps = gapsFrom(floor);
         int low = 0;
-        int high = Arrays.binarySearch(gaps, costs(first.get())[Aim.WIDEST.rank()]);
-        int[] best = first.get();
+        int high = Arrays.binarySearch(gaps, costs(first.get().row())[Aim.WIDEST.rank()]);
+        Least best = first.get();
         while (low < high) {
             int middle = (low + high) >>> 1;
-            Optional<int[]> narrower = within(gaps[middle]).lightest(chance);
-            if (narrower.isPresent() && asGoodUpToGap(narrower.get(), best)) {
+            Optional<Least> narrower = within(gaps[middle]).lightest(chance);
+            if (narrower.isPresent() && asGoodUpToGap(narrower.get().row(), best.row())) {
                 best = narrower.get();
                 high = middle;
             } else {
@@ -291,65 +320,40 @@ final class Choices {
         }
     }
 
-    /** If not all aims fit into the weights, a round without repeats is tried first: then that aim needs no weight. */
-    private Optional<int[]> lightest(Optional<SplittableRandom> chance) {
-        LexicalWeights weights = weights(chance);
-        boolean repeats = choices.stream().anyMatch(choice -> choice.costs()[Aim.REPEATS.rank()] > 0);
-        if (repeats && weights.levels() <= Aim.COUNT) {
-            Choices fresh = withoutRepeats();
-            Optional<int[]> row = fresh.solved(fresh.weights(chance), chance);
-            if (row.isPresent() && choices.stream().allMatch(choice -> choice.price() == 0)) {
-                return row;
-            }
-        }
-        return solved(weights, chance).or(this::any);
+    private Optional<Least> lightest(Optional<SplittableRandom> chance) {
+        return solved(many(), chance)
+                .or(this::any)
+                .map(found -> new Least(row(found.mates()), Math.max(0, Math.min(found.known() - 1, Aim.COUNT))));
     }
 
     /** Where the search for the least came to no end, the round that was found when its numbers were counted. */
-    private Optional<int[]> any() {
-        return middles.isEmpty()
-                ? Optional.empty()
-                : solved(LexicalWeights.fitting(new long[] {1}, new long[] {problem.students()}), Optional.empty());
+    private Optional<LeastCosts.Found> any() {
+        return middles.isEmpty() ? Optional.empty() : solved(new long[] {problem.students()}, Optional.empty());
     }
 
-    /** How many aims, from the most important on, find room in the weights. */
-    int known() {
-        return Math.max(0, Math.min(weights(Optional.empty()).levels() - 1, Aim.COUNT));
-    }
-
-    /** The price stands first, chance last. */
-    private LexicalWeights weights(Optional<SplittableRandom> chance) {
-        long[] most = new long[Aim.COUNT + 2];
-        for (Candidate choice : choices) {
-            most[0] = Math.max(most[0], choice.price());
-            for (int aim = 0; aim < Aim.COUNT; aim++) {
-                most[1 + aim] = Math.max(most[1 + aim], choice.costs()[aim]);
-            }
-        }
-        most[1 + Aim.WIDEST.rank()] = 0;
-        most[1 + Aim.COUNT] = chance.isPresent() ? CHANCE - 1 : 0;
+    /** How many choices of a round can have a cost: the price stands first, chance last. */
+    private long[] many() {
         long[] edges = new long[Aim.COUNT + 2];
         Arrays.fill(edges, (problem.students() + extras.helpers() + extras.threes() + extras.blanks()) / 2);
         edges[1 + Aim.TURNS.rank()] = extras.helpers();
         edges[1 + Aim.THREES.rank()] = extras.threes();
         edges[1 + Aim.BLANKS.rank()] = extras.blanks();
-        return LexicalWeights.fitting(most, edges);
+        return edges;
     }
 
-    private Optional<int[]> solved(LexicalWeights weights, Optional<SplittableRandom> chance) {
-        List<Edge> edges = new ArrayList<>(fillers);
+    private Optional<LeastCosts.Found> solved(long[] many, Optional<SplittableRandom> chance) {
+        List<CostedEdge> edges = new ArrayList<>(fillers);
         for (Candidate choice : choices) {
             long[] costs = new long[Aim.COUNT + 2];
             costs[0] = relaxed ? 0 : choice.price();
             System.arraycopy(choice.costs(), 0, costs, 1, Aim.COUNT);
             costs[1 + Aim.WIDEST.rank()] = 0;
             costs[1 + Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
-            edges.add(new Edge(choice.one(), choice.other(), weights.of(costs)));
+            edges.add(new CostedEdge(choice.one(), choice.other(), costs));
         }
-        Optional<int[]> mates = relaxed
-                ? Matching.leastWeight(vertices, edges)
-                : Branching.leastWeight(vertices, edges, this::wrongThree);
-        return mates.map(this::row);
+        return relaxed
+                ? LeastCosts.perfect(vertices, edges, many)
+                : Branching.perfect(vertices, edges, this::wrongThree, many);
     }
 
     /** A three in which the two at the ends are kept apart, one in the middle who is no partner to both, or a four. */

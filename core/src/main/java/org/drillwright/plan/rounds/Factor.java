@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.drillwright.plan.match.CostedEdge;
 import org.drillwright.plan.match.Edge;
-import org.drillwright.plan.match.LexicalWeights;
 import org.drillwright.plan.match.RegularFactor;
 
 /**
@@ -121,16 +121,19 @@ final class Factor {
         return new Factor(problem, helpers, narrow, least);
     }
 
+    /** @param known how many aims, from the most important on, are the least there are */
+    private record Lightest(List<Candidate> pairs, int known) {}
+
     private Optional<Outcome> solved() {
-        Optional<List<Candidate>> lightest = lightest(Optional.empty());
+        Optional<Lightest> lightest = lightest(Optional.empty());
         if (lightest.isEmpty()) {
             return Optional.empty();
         }
-        Factor narrowed = size() <= SMALL ? narrowed(costs(lightest.get())) : this;
-        List<Candidate> chosen = narrowed == this
+        Factor narrowed = size() <= SMALL ? narrowed(costs(lightest.get().pairs())) : this;
+        Lightest chosen = narrowed == this
                 ? lightest.get()
                 : narrowed.lightest(Optional.empty()).orElseThrow();
-        return Optional.of(new Outcome(narrowed.bound(chosen), narrowed.split(chosen)));
+        return Optional.of(new Outcome(narrowed.bound(chosen), narrowed.split(chosen.pairs())));
     }
 
     /** Leaves out wide pairs as long as everything more important than the largest gap stays as it is. */
@@ -148,7 +151,7 @@ final class Factor {
             int middle = (low + high) >>> 1;
             Factor narrower = within(gaps[middle]);
             if (narrower.lightest(Optional.empty())
-                    .filter(found -> asGood(found, costs))
+                    .filter(found -> asGood(found.pairs(), costs))
                     .isPresent()) {
                 best = narrower;
                 high = middle;
@@ -179,43 +182,31 @@ final class Factor {
      * Hands go before repeats, and here nobody meets twice: so it is a bound only where hands are as good as they can be.
      * Aims that found no room in the weights, or stand behind a largest gap not brought down, have no bound but 0.
      */
-    private Tally bound(List<Candidate> chosen) {
-        long[] costs = costs(chosen);
+    private Tally bound(Lightest chosen) {
+        long[] costs = costs(chosen.pairs());
         if (costs[Aim.ASKED.rank()] > least.of(Aim.ASKED)) {
             return least;
         }
-        int known = Math.min(weights(false).levels(), Aim.COUNT);
+        int known = Math.min(chosen.known(), Aim.COUNT);
         boolean narrow = size() <= SMALL || costs[Aim.WIDEST.rank()] == 0;
         costs[Aim.WATCHED.rank()] = least.of(Aim.WATCHED);
         Arrays.fill(costs, narrow ? known : Math.min(known, Aim.WIDEST.rank()), Aim.COUNT, 0);
         return Tally.of(costs);
     }
 
-    private LexicalWeights weights(boolean shaken) {
-        long[] most = new long[Aim.COUNT + 1];
-        for (Candidate pair : pairs) {
-            for (int aim = 0; aim < Aim.COUNT; aim++) {
-                most[aim] = Math.max(most[aim], pair.costs()[aim]);
-            }
-        }
-        most[Aim.WIDEST.rank()] = 0;
-        most[Aim.COUNT] = shaken ? CHANCE - 1 : 0;
-        long[] edges = new long[Aim.COUNT + 1];
-        Arrays.fill(edges, (long) (problem.students() + helpers) / 2 * problem.rounds());
-        return LexicalWeights.fitting(most, edges);
-    }
-
-    private Optional<List<Candidate>> lightest(Optional<SplittableRandom> chance) {
-        LexicalWeights weights = weights(chance.isPresent());
-        List<Edge> edges = new ArrayList<>();
+    private Optional<Lightest> lightest(Optional<SplittableRandom> chance) {
+        List<CostedEdge> edges = new ArrayList<>();
         for (Candidate pair : pairs) {
             long[] costs = Arrays.copyOf(pair.costs(), Aim.COUNT + 1);
             costs[Aim.WIDEST.rank()] = 0;
             costs[Aim.COUNT] = chance.map(one -> (long) one.nextInt(CHANCE)).orElse(0L);
-            edges.add(new Edge(pair.one(), pair.other(), weights.of(costs)));
+            edges.add(new CostedEdge(pair.one(), pair.other(), costs));
         }
-        return RegularFactor.lightest(degrees(), edges)
-                .map(used -> used.stream().mapToObj(pairs::get).toList());
+        long[] many = new long[Aim.COUNT + 1];
+        Arrays.fill(many, (long) (problem.students() + helpers) / 2 * problem.rounds());
+        return RegularFactor.cheapest(degrees(), edges, many)
+                .map(found ->
+                        new Lightest(found.used().stream().mapToObj(pairs::get).toList(), found.known()));
     }
 
     /** A factor that has no split is drawn again, shaken among equals. */
@@ -224,7 +215,7 @@ final class Factor {
         SplittableRandom chance = new SplittableRandom(problem.students() + helpers);
         int redraws = size() <= SMALL ? 12 : 1;
         for (int redraw = 0; redraw < redraws && table.isEmpty(); redraw++) {
-            table = lightest(Optional.of(chance)).flatMap(this::rounds);
+            table = lightest(Optional.of(chance)).map(Lightest::pairs).flatMap(this::rounds);
         }
         return table;
     }

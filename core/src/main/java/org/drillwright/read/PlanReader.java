@@ -12,6 +12,7 @@ import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.kept.KeptText;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.Walk;
 
 /** Reads a kept plan, or a copy of one that somebody changed. */
 public final class PlanReader {
@@ -48,13 +49,15 @@ public final class PlanReader {
         keys.need("rounds");
         List<List<Group>> groups = new ArrayList<>();
         List<String> drills = keys.groups("rounds", ReadingLimits.ITEMS, round -> drill(round, groups));
+        List<Walk> walks = keys.groups("walk", ReadingLimits.ITEMS, PlanReader::walk);
         Map<String, String> madeFrom = words("made-from", keys);
         keys.finish();
         List<Round> rounds = new ArrayList<>();
         for (int at = 0; at < Math.min(drills.size(), groups.size()); at++) {
             rounds.add(new Round(at + 1, drills.get(at), groups.get(at)));
         }
-        KeptPlan plan = new KeptPlan(named, date, after, worked, cards, here, helpers, rounds);
+        KeptPlan plan =
+                new KeptPlan(named, date, after, worked, cards, here, helpers, rounds, sound(walks, rounds.size()));
         return new Kept(mark.orElseGet(() -> plan.mark(PlanMark.SHORT)), plan, madeFrom);
     }
 
@@ -68,6 +71,27 @@ public final class PlanReader {
         groups.add(round.groups("groups", ReadingLimits.ITEMS, PlanReader::group));
         round.finish();
         return drill;
+    }
+
+    private static Walk walk(Keys keys) {
+        Walk walk = new Walk(
+                keys.wholeNumber("from", 1, ReadingLimits.ITEMS).orElse(1),
+                keys.wholeNumber("to", 1, ReadingLimits.ITEMS).orElse(0),
+                keys.texts("stays", ReadingLimits.SHORT_TEXT),
+                keys.texts("moves", ReadingLimits.SHORT_TEXT));
+        keys.choice("way", List.of(KeptText.WAY), way -> way);
+        keys.finish();
+        return walk;
+    }
+
+    /** A copy in which somebody changed the lines so that they can't be walked says nothing of walking. */
+    private static List<Walk> sound(List<Walk> walks, int rounds) {
+        return walks.stream()
+                .filter(walk -> walk.from() <= walk.to()
+                        && walk.to() <= rounds
+                        && !walk.stays().isEmpty()
+                        && walk.stays().size() == walk.moves().size())
+                .toList();
     }
 
     private static Group group(Keys keys) {

@@ -11,6 +11,8 @@ import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Shortage;
 import org.drillwright.plan.pair.Verdict;
+import org.drillwright.plan.pair.Walk;
+import org.drillwright.plan.pair.WalkChoice;
 import org.drillwright.plan.pair.Watch;
 import org.drillwright.plan.roster.Naming;
 
@@ -19,7 +21,9 @@ public final class PairsJson {
 
     private PairsJson() {}
 
-    public static String of(ClassPlan plan, PairingPlan pairs, Standing standing, Naming names) {
+    /** @param choices ways to change over, with their prices */
+    public static String of(
+            ClassPlan plan, PairingPlan pairs, List<WalkChoice> choices, Standing standing, Naming names) {
         return JsonText.of(json -> {
             json.writeStringField("date", plan.brief().date().toString());
             json.writeStringField("mode", plan.brief().mode().word());
@@ -42,6 +46,8 @@ public final class PairsJson {
                         pairs.movers(round.number()).stream().map(names::of).toList());
             });
             JsonText.texts(json, "walk", pairs.walk());
+            JsonText.objects(json, "formings", pairs.walks(), (walk, one) -> write(walk, names, one));
+            JsonText.objects(json, "choices", choices, PairsJson::write);
             JsonText.objects(json, "shortages", pairs.shortages(), PairsJson::write);
             JsonText.objects(json, "byChoice", pairs.watched(), (watch, one) -> write(watch, names, one));
             JsonText.texts(json, "facts", pairs.facts());
@@ -66,6 +72,23 @@ public final class PairsJson {
         if (group.middle().isPresent()) {
             json.writeStringField("middle", names.of(group.middle().get()));
         }
+    }
+
+    private static void write(Walk walk, Naming names, JsonGenerator json) throws IOException {
+        json.writeNumberField("from", walk.from());
+        json.writeNumberField("to", walk.to());
+        JsonText.texts(json, "stays", walk.stays().stream().map(names::of).toList());
+        JsonText.texts(json, "moves", walk.moves().stream().map(names::of).toList());
+    }
+
+    private static void write(WalkChoice choice, JsonGenerator json) throws IOException {
+        json.writeNumberField("formings", choice.formings());
+        json.writeStringField("ask", choice.word());
+        json.writeBooleanField("usual", choice.usual());
+        json.writeNumberField("changeLine", choice.change().people());
+        json.writeNumberField("meetAgain", choice.pairs());
+        JsonText.texts(json, "read", choice.read());
+        json.writeStringField("sentence", choice.effort() + "; " + choice.price());
     }
 
     private static void write(Watch watch, Naming names, JsonGenerator json) throws IOException {

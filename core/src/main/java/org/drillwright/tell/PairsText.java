@@ -2,11 +2,13 @@ package org.drillwright.tell;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.kept.Standing;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.WalkChoice;
 import org.drillwright.plan.roster.Naming;
 
 /** Rounds of partners for a terminal. */
@@ -14,7 +16,9 @@ public final class PairsText {
 
     private PairsText() {}
 
-    public static String of(ClassPlan plan, PairingPlan pairs, Standing standing, Naming names) {
+    /** @param choices ways to change over, with their prices */
+    public static String of(
+            ClassPlan plan, PairingPlan pairs, List<WalkChoice> choices, Standing standing, Naming names) {
         Page page = new Page();
         page.line(ClassHead.of(plan) + ", " + Page.counted(pairs.rounds().size(), "round") + " of partners.");
         page.line("Whoever is named first leads first.");
@@ -26,6 +30,7 @@ public final class PairsText {
             page.list("No drill for partners is in this lesson", plan.lesson().advice());
         }
         page.list("Changing over", pairs.walk());
+        choices(choices, page);
         List<String> facts = new ArrayList<>(pairs.facts());
         facts.addAll(GroupWords.threes(pairs, plan::repetitions));
         page.list("To know", facts);
@@ -35,6 +40,32 @@ public final class PairsText {
                         verdict -> page.gap().line("Found by: " + pairs.method().words() + ". " + verdict.sentence()));
         page.gap().line(standing.sentence());
         return page.toString();
+    }
+
+    /** One line for each way, in columns. */
+    private static void choices(List<WalkChoice> choices, Page page) {
+        if (choices.isEmpty()) {
+            return;
+        }
+        page.gap().line("Ways to change over:");
+        int name = width(choices, WalkChoice::name);
+        int effort = width(choices, WalkChoice::effort);
+        int price = width(choices, WalkChoice::price);
+        for (WalkChoice choice : choices) {
+            String asked = (choice.word().isEmpty() ? "" : "--walk " + choice.word())
+                    + (choice.usual() ? (choice.word().isEmpty() ? "the usual" : "  (the usual)") : "");
+            page.line(("  " + padded(choice.name(), name) + padded(choice.effort(), effort)
+                            + padded(choice.price(), price) + asked)
+                    .stripTrailing());
+        }
+    }
+
+    private static int width(List<WalkChoice> choices, Function<WalkChoice, String> words) {
+        return choices.stream().map(words).mapToInt(String::length).max().orElse(0);
+    }
+
+    private static String padded(String words, int width) {
+        return words + " ".repeat(width - words.length() + 3);
     }
 
     private static void round(Round round, ClassPlan plan, PairingPlan pairs, Naming names, Page page) {
@@ -47,7 +78,7 @@ public final class PairsText {
                     + (remark.isEmpty() ? "" : " (" + remark + ")"));
         }
         List<String> movers = pairs.movers(round.number());
-        if (!pairs.method().isWalked() && !movers.isEmpty()) {
+        if (!pairs.isStepped(round.number()) && !movers.isEmpty()) {
             page.wrapped(
                     "      ",
                     "To a new place: "

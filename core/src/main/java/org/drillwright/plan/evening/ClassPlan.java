@@ -17,6 +17,7 @@ import org.drillwright.plan.lesson.OwnBlocks;
 import org.drillwright.plan.pair.PairingRequest;
 import org.drillwright.plan.roster.ClassBrief;
 import org.drillwright.plan.roster.Knowledge;
+import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.record.History;
@@ -104,6 +105,11 @@ public record ClassPlan(
                         + (layout.count() == 1 ? " pair" : " pairs") + " at once, so each round is worked in " + waves
                         + " waves; the time counts that in."));
         return remarks;
+    }
+
+    /** The same with another way to change over. */
+    public ClassPlan moving(Movement movement) {
+        return new ClassPlan(brief, here, drills, lesson, lanes, waves, pairing.moving(movement), remarks);
     }
 
     /** The drills in the order of the lesson. */

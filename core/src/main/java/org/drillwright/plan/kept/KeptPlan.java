@@ -10,6 +10,7 @@ import java.util.Set;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.Walk;
 
 /**
  * What a plan that was printed says: whole in itself, so that it can be read after the roster and the drills have changed.
@@ -20,6 +21,7 @@ import org.drillwright.plan.pair.Round;
  * @param cards each drill of the rounds with the mark of its card
  * @param here everyone who is here for some of the time, in the roster's order
  * @param helpers who could work with somebody left over in the last round, the instructor first
+ * @param walks the rounds that are walked by two lines
  */
 public record KeptPlan(
         String named,
@@ -29,13 +31,15 @@ public record KeptPlan(
         Map<String, String> cards,
         List<String> here,
         List<String> helpers,
-        List<Round> rounds) {
+        List<Round> rounds,
+        List<Walk> walks) {
 
     public KeptPlan {
         cards = Map.copyOf(cards);
         here = List.copyOf(here);
         helpers = List.copyOf(helpers);
         rounds = List.copyOf(rounds);
+        walks = List.copyOf(walks);
     }
 
     /** @param order the names of the roster in their order, who stands in no round among them */

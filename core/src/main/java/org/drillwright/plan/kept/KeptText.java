@@ -5,12 +5,16 @@ import java.util.TreeMap;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.Walk;
 
 /** A kept plan as YAML: the same plan gives the same text, of which its mark is taken. */
 public final class KeptText {
 
     /** The form of these files. */
     public static final int FORM = 1;
+
+    /** The way that lines walk. */
+    public static final String WAY = "up";
 
     private KeptText() {}
 
@@ -41,6 +45,8 @@ public final class KeptText {
         text.append("helpers: ").append(YamlWords.listed(plan.helpers())).append('\n');
         text.append("rounds:").append(plan.rounds().isEmpty() ? " []" : "").append('\n');
         plan.rounds().forEach(round -> round(round, text));
+        text.append(plan.walks().isEmpty() ? "" : "walk:\n");
+        plan.walks().forEach(walk -> walk(walk, text));
         return text.toString();
     }
 
@@ -59,6 +65,20 @@ public final class KeptText {
                     .append(named("middle", group.middle()))
                     .append("}\n");
         }
+    }
+
+    private static void walk(Walk walk, StringBuilder text) {
+        text.append("  - {from: ")
+                .append(walk.from())
+                .append(", to: ")
+                .append(walk.to())
+                .append(", stays: ")
+                .append(YamlWords.listed(walk.stays()))
+                .append(", moves: ")
+                .append(YamlWords.listed(walk.moves()))
+                .append(", way: ")
+                .append(WAY)
+                .append("}\n");
     }
 
     private static String named(String key, Optional<String> name) {

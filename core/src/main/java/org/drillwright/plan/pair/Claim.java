@@ -1,9 +1,14 @@
 package org.drillwright.plan.pair;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.drillwright.plan.proof.Recount;
+import org.drillwright.plan.proof.WalkRecount;
 import org.drillwright.plan.rounds.Extras;
 import org.drillwright.plan.rounds.Solution;
+import org.drillwright.plan.walk.Walked;
 
 /** Has a plan counted once more, by code that knows nothing of how it was found, before anything is claimed of it. */
 final class Claim {
@@ -31,8 +36,9 @@ final class Claim {
      * @param rounds all of them, those already played first
      * @throws IllegalStateException if the plan isn't what it was taken for, which is a fault of the program
      */
-    static Verdict of(PairingRequest request, Solution solution, List<Round> rounds) {
+    static Verdict of(PairingRequest request, Walked walked, List<Round> rounds) {
         Claim claim = new Claim(request);
+        Solution solution = walked.solution();
         claim.mustKeepTheRules(rounds.subList(request.played().size(), rounds.size()));
         List<Recount.Sitting> planned =
                 claim.sittings(rounds.subList(request.played().size(), rounds.size()));
@@ -47,7 +53,36 @@ final class Claim {
         if (!row.equals(solution.cost().costs())) {
             throw new IllegalStateException("a plan that costs " + row + " was taken for one of " + solution.cost());
         }
-        return new Verdict(solution.cost(), solution.bound());
+        List<String> faults = WalkRecount.faults(lines(RoundMaker.walks(request, walked)), claim.sittings(rounds));
+        if (!faults.isEmpty()) {
+            throw new IllegalStateException("a plan that isn't walked as is said: " + faults);
+        }
+        return new Verdict(solution.cost(), solution.bound(), walked.takesMore());
+    }
+
+    static List<WalkRecount.Line> lines(List<Walk> walks) {
+        return walks.stream()
+                .map(walk -> new WalkRecount.Line(walk.from(), walk.to(), walk.stays(), walk.moves(), Walk.REST))
+                .toList();
+    }
+
+    /** One way to change over, counted. */
+    static WalkChoice choice(
+            PairingRequest request, Walked walked, List<Round> rounds, List<String> read, boolean usual) {
+        List<Walk> walks = RoundMaker.walks(request, walked);
+        List<Integer> changes = List.copyOf(WalkRecount.changes(lines(walks)).values());
+        Map<Integer, Set<Set<String>>> again = WalkRecount.again(new Claim(request).sittings(rounds));
+        Map<Integer, Integer> counts = new HashMap<>();
+        again.forEach((round, pairs) -> counts.put(round, pairs.size()));
+        return new WalkChoice(
+                walked.formings().size(),
+                read,
+                new WalkChoice.Changes(
+                        changes.size(),
+                        changes.stream().mapToInt(Integer::intValue).max().orElse(0)),
+                counts,
+                (int) again.values().stream().flatMap(Set::stream).distinct().count(),
+                usual);
     }
 
     private void mustKeepTheRules(List<Round> planned) {

@@ -17,22 +17,24 @@ import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Ways;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
-import org.drillwright.plan.rounds.Method;
 import org.drillwright.plan.rounds.Solution;
+import org.drillwright.plan.walk.Walked;
 import org.drillwright.record.History;
 
 /** What an instructor should know of a plan, in sentences that can be counted after. */
 final class Facts {
 
     private final PairingRequest request;
+    private final Walked walked;
     private final Solution solution;
     private final List<Round> rounds;
     private final List<Shortage> shortages = new ArrayList<>();
     private final List<Watch> watched = new ArrayList<>();
 
-    Facts(PairingRequest request, Solution solution, List<Round> rounds) {
+    Facts(PairingRequest request, Walked walked, List<Round> rounds) {
         this.request = request;
-        this.solution = solution;
+        this.walked = walked;
+        this.solution = walked.solution();
         this.rounds = rounds;
         find();
     }
@@ -55,7 +57,7 @@ final class Facts {
         Set<String> found = new HashSet<>();
         for (int round = 0; round < planned().size(); round++) {
             String drill = request.open().get(round);
-            Extras extras = solution.extras().get(round);
+            Extras extras = walked.least().get(round);
             if (found.add(drill)
                     && extras.watched() > 0
                     && extras.blanks() == 0
@@ -139,7 +141,11 @@ final class Facts {
 
     private void fairness(List<String> facts) {
         int planned = request.open().size();
-        if (solution.method() == Method.BLANK_RING
+        List<Walk> walks = RoundMaker.walks(request, walked);
+        if (walks.size() == 1
+                && walks.get(0).hasRest()
+                && request.open().stream().distinct().count() == 1
+                && planned == walks.get(0).length()
                 && planned == fresh(request.open().get(0))) {
             Extras extras = solution.extras().get(0);
             int turns = extras.threes() + extras.blanks();

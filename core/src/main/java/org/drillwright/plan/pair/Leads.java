@@ -7,31 +7,29 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.plan.roster.First;
 import org.drillwright.plan.roster.Mode;
-import org.drillwright.plan.rounds.Method;
-import org.drillwright.plan.rounds.Solution;
 
 /**
- * Who of two leads first, and so stands first in a group. In two lines the line that stands does in odd rounds, the line that
- * walks in even ones. Else the pairs are gone through as the edges of trails that begin wherever somebody has an odd number
+ * Who of two leads first, and so stands first in a group. In two lines the line that stays does in odd rounds, the line that
+ * moves in even ones. Else the pairs are gone through as the edges of trails that begin wherever somebody has an odd number
  * of them: so nobody leads first more than once oftener than not, or once less (Euler 1736). Of three the middle one does.
  */
 final class Leads {
 
     private final PairingRequest request;
-    private final Solution solution;
+    private final List<Walk> walks;
     private final List<Round> rounds;
     private final Map<String, List<int[]>> open = new HashMap<>();
     private final Map<List<Integer>, String> first = new HashMap<>();
 
-    private Leads(PairingRequest request, Solution solution, List<Round> rounds) {
+    private Leads(PairingRequest request, List<Walk> walks, List<Round> rounds) {
         this.request = request;
-        this.solution = solution;
+        this.walks = walks;
         this.rounds = rounds;
     }
 
     /** The rounds with whoever leads first standing first; those already played stay as they are. */
-    static List<Round> of(PairingRequest request, Solution solution, List<Round> rounds) {
-        Leads leads = new Leads(request, solution, rounds);
+    static List<Round> of(PairingRequest request, List<Walk> walks, List<Round> rounds) {
+        Leads leads = new Leads(request, walks, rounds);
         leads.choose();
         return leads.turned();
     }
@@ -89,22 +87,11 @@ final class Leads {
                 && request.isNew(one, drill) != request.isNew(other, drill)) {
             return Optional.of(request.isNew(one, drill) ? other : one);
         }
-        if (solution.method() != Method.TWO_LINES) {
-            return Optional.empty();
-        }
-        boolean standing = round % 2 == 0;
-        return Optional.of(stands(one) == standing ? one : other);
-    }
-
-    private boolean stands(String name) {
-        int student = 0;
-        while (!request.students().get(student).name().equals(name)) {
-            student++;
-        }
-        Solution.Walk walk = solution.walk().orElseThrow();
-        return solution.problem().rounds() < 2
-                ? student < solution.table().mate(0, student)
-                : walk.place(0, student) == walk.place(1, student);
+        boolean odd = round % 2 == 0;
+        return walks.stream()
+                .filter(walk -> walk.holds(rounds.get(round).number()))
+                .findFirst()
+                .map(walk -> walk.stays().contains(one) == odd ? one : other);
     }
 
     private List<Round> turned() {

@@ -1,13 +1,15 @@
 package org.drillwright.plan.pair;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.rounds.LongestRun;
-import org.drillwright.plan.rounds.Method;
-import org.drillwright.plan.rounds.Solution;
-import org.drillwright.plan.rounds.Solver;
+import org.drillwright.plan.walk.Obstacle;
+import org.drillwright.plan.walk.Walked;
+import org.drillwright.plan.walk.Walks;
 
 /**
  * Plans rounds of partners. The same request gives the same plan.
@@ -21,20 +23,38 @@ import org.drillwright.plan.rounds.Solver;
 public final class Pairing {
 
     private final PairingRequest request;
-    private final Solution solution;
+    private final Walks walks;
+    private final Walked walked;
     private final PairingPlan plan;
 
-    private Pairing(PairingRequest request, Solution solution) {
+    private Pairing(PairingRequest request) {
         this.request = request;
-        this.solution = solution;
+        this.walks = new Walks(ProblemMaker.of(request), mayWalk(request) ? request.open() : List.of());
+        this.walked = request.movement() == Movement.WALK
+                ? walks.usual()
+                : formings(request.movement()).stream()
+                        .boxed()
+                        .flatMap(number -> walks.nearest(number).stream())
+                        .findFirst()
+                        .orElseGet(walks::free);
         this.plan = planned();
     }
 
+    /** In training everybody is to be near in skill, which no walk heeds. */
+    private static boolean mayWalk(PairingRequest request) {
+        return request.mode() == Mode.LEARNING;
+    }
+
+    private static OptionalInt formings(Movement movement) {
+        return switch (movement) {
+            case ONE -> OptionalInt.of(1);
+            case TWO -> OptionalInt.of(2);
+            case WALK, FREE -> OptionalInt.empty();
+        };
+    }
+
     public static Pairing of(PairingRequest request) {
-        boolean walk = request.movement() == Movement.WALK
-                && request.mode() == Mode.LEARNING
-                && request.played().isEmpty();
-        return new Pairing(request, Solver.solve(ProblemMaker.of(request), walk));
+        return new Pairing(request);
     }
 
     /**
@@ -47,15 +67,15 @@ public final class Pairing {
     }
 
     private PairingPlan planned() {
-        var rounds = RoundMaker.rounds(request, solution);
-        Facts facts = new Facts(request, solution, rounds);
-        Method method = solution.method();
+        var rounds = RoundMaker.rounds(request, walked);
+        Facts facts = new Facts(request, walked, rounds);
         return new PairingPlan(
                 rounds,
                 request.played().size(),
-                method,
-                Optional.of(Claim.of(request, solution, rounds)),
-                WalkWords.of(request, solution),
+                walked.solution().method(),
+                Optional.of(Claim.of(request, walked, rounds)),
+                RoundMaker.walks(request, walked),
+                new WalkWords(request, walked).sentences(rounds),
                 facts.shortages(),
                 facts.watched(),
                 facts.sentences());
@@ -65,8 +85,38 @@ public final class Pairing {
         return plan;
     }
 
+    /** The ways to change over and their prices, the fewest formings first; none where there is nothing to choose. */
+    public List<WalkChoice> choices() {
+        List<WalkChoice> choices = new ArrayList<>();
+        if (request.open().size() < 2 || walks.most() == 0) {
+            return choices;
+        }
+        int usual = walks.usual().formings().size();
+        for (int formings = walks.fewest(); formings <= Math.max(2, Math.max(usual, walks.fewest())); formings++) {
+            walks.of(formings).ifPresent(way -> choices.add(choice(way, usual)));
+        }
+        choices.add(choice(walks.free(), usual));
+        return choices;
+    }
+
+    private WalkChoice choice(Walked way, int usual) {
+        List<String> read = way.formings().isEmpty()
+                ? List.of()
+                : way.obstacles().stream().map(this::drill).distinct().toList();
+        return Claim.choice(
+                request,
+                way,
+                RoundMaker.rounds(request, way),
+                read,
+                usual == way.formings().size());
+    }
+
+    private String drill(Obstacle obstacle) {
+        return request.open().get(obstacle.from());
+    }
+
     /** Why two do or don't work together, in sentences. */
     public List<String> why(String one, String other) {
-        return new Why(request, solution, plan).of(one, other);
+        return new Why(request, walked.solution(), plan).of(one, other);
     }
 }

@@ -11,6 +11,7 @@ import org.drillwright.plan.rounds.Method;
  * @param rounds all of them, those already played first
  * @param firstPlanned how many rounds at the beginning were already played
  * @param verdict how good it is known to be; nothing of a plan that is shown as it was printed
+ * @param walks the rounds that are walked by two lines
  * @param walk how people change over, one sentence each
  * @param shortages why not everyone has a partner, drill by drill
  * @param watched drills in which some who are new work together by choice, somebody's eyes on them
@@ -21,6 +22,7 @@ public record PairingPlan(
         int firstPlanned,
         Method method,
         Optional<Verdict> verdict,
+        List<Walk> walks,
         List<String> walk,
         List<Shortage> shortages,
         List<Watch> watched,
@@ -28,6 +30,7 @@ public record PairingPlan(
 
     public PairingPlan {
         rounds = List.copyOf(rounds);
+        walks = List.copyOf(walks);
         walk = List.copyOf(walk);
         shortages = List.copyOf(shortages);
         watched = List.copyOf(watched);
@@ -35,9 +38,29 @@ public record PairingPlan(
     }
 
     /** Rounds as they were printed, of which nothing else is known any more. */
-    public static PairingPlan printed(List<Round> rounds, int worked) {
+    public static PairingPlan printed(List<Round> rounds, int worked, List<Walk> walks) {
         return new PairingPlan(
-                rounds, worked, Method.KEPT, Optional.empty(), List.of(), List.of(), List.of(), List.of());
+                rounds,
+                worked,
+                Method.KEPT,
+                Optional.empty(),
+                walks,
+                WalkWords.of(rounds, walks),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    /** Whether one comes to a round, counted from 1, by one step of a movement. */
+    public boolean isStepped(int round) {
+        return method == Method.RING
+                ? round > firstPlanned + 1
+                : walk(round).filter(walk -> walk.from() < round).isPresent();
+    }
+
+    /** The two lines of a round, counted from 1; empty if it is read from the sheet. */
+    public Optional<Walk> walk(int round) {
+        return walks.stream().filter(walk -> walk.holds(round)).findFirst();
     }
 
     /** Who goes to another place before a round, counted from 1; nobody before the first. */

@@ -176,6 +176,13 @@ public record PairingRequest(
                 played);
     }
 
+    /** The same with another way to change over. */
+    public PairingRequest moving(Movement choice) {
+        return new PairingRequest(
+                students, soloists, helpers, apart, levels, mode, choice, ways, knowledge, hands, drills, history,
+                played);
+    }
+
     /** The same with other drills for its rounds. */
     PairingRequest on(List<String> each) {
         return new PairingRequest(

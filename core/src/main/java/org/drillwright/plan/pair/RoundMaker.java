@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.rounds.Problem;
 import org.drillwright.plan.rounds.Solution;
+import org.drillwright.plan.walk.Forming;
+import org.drillwright.plan.walk.Walked;
 
 /** Turns a table of numbers back into rounds of people at places. */
 final class RoundMaker {
@@ -17,25 +19,48 @@ final class RoundMaker {
             Comparator.comparingInt(group -> group.place() == 0 ? Integer.MAX_VALUE : group.place());
 
     private final PairingRequest request;
+    private final Walked walked;
     private final Solution solution;
 
-    private RoundMaker(PairingRequest request, Solution solution) {
+    private RoundMaker(PairingRequest request, Walked walked) {
         this.request = request;
-        this.solution = solution;
+        this.walked = walked;
+        this.solution = walked.solution();
     }
 
     /** All rounds of the class, those already played first. */
-    static List<Round> rounds(PairingRequest request, Solution solution) {
-        RoundMaker maker = new RoundMaker(request, solution);
+    static List<Round> rounds(PairingRequest request, Walked walked) {
+        RoundMaker maker = new RoundMaker(request, walked);
         List<Round> rounds = new ArrayList<>(request.played());
         for (int round = 0; round < request.open().size(); round++) {
             rounds.add(maker.round(round, rounds));
         }
-        return Leads.of(request, solution, new Eyes(request).on(rounds));
+        return Leads.of(request, walks(request, walked), new Eyes(request).on(rounds));
+    }
+
+    /** The two lines of a class, by names. */
+    static List<Walk> walks(PairingRequest request, Walked walked) {
+        int before = request.played().size();
+        return walked.formings().stream()
+                .filter(Forming::isLines)
+                .map(forming -> new Walk(
+                        before + forming.from() + 1,
+                        before + forming.to(),
+                        names(request, forming.stays()),
+                        names(request, forming.moves())))
+                .toList();
+    }
+
+    private static List<String> names(PairingRequest request, List<Integer> line) {
+        List<String> all = new ArrayList<>();
+        request.students().forEach(student -> all.add(student.name()));
+        all.addAll(request.helpers());
+        all.add(Walk.REST);
+        return line.stream().map(all::get).toList();
     }
 
     private Round round(int number, List<Round> before) {
-        List<Group> placed = new ArrayList<>(placed(groups(number), before));
+        List<Group> placed = new ArrayList<>(placed(number, groups(number), before));
         request.soloists().forEach(name -> placed.add(Group.solo(name)));
         placed.sort(BY_PLACE);
         return new Round(before.size() + 1, request.open().get(number), placed);
@@ -99,11 +124,11 @@ final class RoundMaker {
     }
 
     private int walked(int round, int student) {
-        return solution.walk().map(walk -> walk.place(round, student) + 1).orElse(0);
+        return walked.at(round).map(forming -> forming.post(round, student) + 1).orElse(0);
     }
 
-    private List<Group> placed(List<Group> groups, List<Round> before) {
-        if (solution.walk().isPresent()) {
+    private List<Group> placed(int number, List<Group> groups, List<Round> before) {
+        if (walked.at(number).isPresent()) {
             return groups;
         }
         return before.isEmpty() ? Places.first(groups) : Places.after(before.get(before.size() - 1), groups);

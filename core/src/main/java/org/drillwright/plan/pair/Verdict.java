@@ -8,17 +8,18 @@ import org.drillwright.plan.rounds.Tally;
  * How good a plan is known to be.
  *
  * @param cost what its pairs cost
- * @param bound below which no plan is; where the two are equal, the plan is proved best
+ * @param bound below which no plan is in which as many work with a helper; where the two are equal, the plan is proved best
+ * @param takesMore whether more work with a helper than need be, so that a class can walk; then nothing is proved
  */
-public record Verdict(Tally cost, Tally bound) {
+public record Verdict(Tally cost, Tally bound, boolean takesMore) {
 
     public boolean isProvedBest() {
-        return cost.compareTo(bound) == 0;
+        return !takesMore && cost.compareTo(bound) == 0;
     }
 
     /** The most important aim that isn't proved, if any. */
     public Optional<Aim> open() {
-        return isProvedBest() ? Optional.empty() : cost.firstDifference(bound);
+        return cost.firstDifference(bound);
     }
 
     /** How far above the bound the plan is in that aim; 0 if it is proved best. */
@@ -28,6 +29,9 @@ public record Verdict(Tally cost, Tally bound) {
 
     /** 'proved best', or by how much it may miss. */
     public String sentence() {
+        if (takesMore) {
+            return "Helpers stand in the lines so that all can walk; who stands where is as good as was found.";
+        }
         return open().map(aim -> "At most " + above() + " above the bound in " + aim.words()
                         + (aim == Aim.REPEATS ? "." : "; proved best in all that is more important."))
                 .orElse("Proved best.");

@@ -2,8 +2,12 @@ package org.drillwright.plan.roster;
 
 /** How people change over between rounds. */
 public enum Movement {
-    /** A movement that a class can walk (one line steps, or a ring turns), wherever there is one. */
+    /** Two lines of which one walks, formed as seldom as lets the fewest meet again; a ring where that serves better. */
     WALK("walk"),
+    /** The same, formed once for all that can be walked. */
+    ONE("1"),
+    /** The same, formed twice. */
+    TWO("2"),
     /** Whatever gives the best partners; everyone reads the sheet. */
     FREE("free");
 

@@ -31,7 +31,7 @@ public enum Aim {
     /** Left against right in a drill that doesn't ask for it. */
     HANDS(10, "hands");
 
-    static final int COUNT = values().length;
+    public static final int COUNT = values().length;
 
     /** Those that are shared out by turns. */
     static final List<Aim> TURNS_OF_A_KIND = List.of(TURNS, THREES, BLANKS, WATCHED);
@@ -45,7 +45,7 @@ public enum Aim {
     }
 
     /** Where its cost stands in a row of costs, counted from 0. */
-    int rank() {
+    public int rank() {
         return rank;
     }
 

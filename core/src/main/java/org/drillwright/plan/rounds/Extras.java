@@ -30,7 +30,7 @@ public record Extras(int helpers, int threes, int watched, int blanks) {
     }
 
     /** The extras of each round; rounds with the same novices are counted once. */
-    static List<Extras> ofAll(Problem problem) {
+    public static List<Extras> ofAll(Problem problem) {
         List<Extras> all = new ArrayList<>();
         for (int round = 0; round < problem.rounds(); round++) {
             int same = round - 1;

@@ -2,12 +2,10 @@ package org.drillwright.plan.rounds;
 
 /** How a table was made. */
 public enum Method {
-    /** One line stands, the other steps one place a round. */
+    /** One line stays, the other moves one post a round. */
     TWO_LINES("two lines"),
     /** Those who know the drill move round a ring, one place a round. */
     RING("ring"),
-    /** A ring with gaps: fewer know the drill than do not. */
-    BLANK_RING("ring with gaps"),
     /** All rounds at once. */
     FACTOR("all rounds at once"),
     /** Round by round, each found anew until nothing helps. */
@@ -30,6 +28,6 @@ public enum Method {
 
     /** Whether people change over by one simple movement. */
     public boolean isWalked() {
-        return this == TWO_LINES || this == RING || this == BLANK_RING;
+        return this == TWO_LINES || this == RING;
     }
 }

@@ -115,12 +115,13 @@ public final class Problem {
         return vertex < students;
     }
 
-    BitSet novices(int round) {
+    /** Who is new to the drill of a round. */
+    public BitSet novices(int round) {
         return novices.get(round);
     }
 
     /** Those of whom no two may work together in a round. */
-    BitSet strangers(int round) {
+    public BitSet strangers(int round) {
         return watched.get(round) ? new BitSet() : novices.get(round);
     }
 
@@ -135,15 +136,6 @@ public final class Problem {
         return novices.get(one).equals(novices.get(other)) && asking.get(one) == asking.get(other);
     }
 
-    /** Whoever may in at least one round not work with others like that. */
-    BitSet everStrangers() {
-        BitSet all = new BitSet();
-        for (int round = 0; round < rounds(); round++) {
-            all.or(strangers(round));
-        }
-        return all;
-    }
-
     boolean threes() {
         return threes;
     }
@@ -152,7 +144,8 @@ public final class Problem {
         return bothNew;
     }
 
-    int eyes() {
+    /** How many pairs of two who are new one helper can have an eye on. */
+    public int eyes() {
         return eyes;
     }
 
@@ -162,15 +155,17 @@ public final class Problem {
     }
 
     /** Whether nobody at all knows the drill of a round. */
-    boolean isNewToAll(int round) {
+    public boolean isNewToAll(int round) {
         return students > 0 && novices.get(round).cardinality() == students;
     }
 
-    boolean areBothNew(int round, int one, int other) {
+    /** Whether both are new to the drill of a round. */
+    public boolean areBothNew(int round, int one, int other) {
         return novices.get(round).get(one) && novices.get(round).get(other);
     }
 
-    boolean areApart(int one, int other) {
+    /** Whether two are kept apart. */
+    public boolean areApart(int one, int other) {
         return apart[one][other];
     }
 
@@ -202,19 +197,23 @@ public final class Problem {
         return false;
     }
 
-    long cost(Aim aim, int one, int other) {
+    /** What a pair costs each time it works together. */
+    public long cost(Aim aim, int one, int other) {
         return costs[aim.rank()][one][other];
     }
 
-    boolean isAsking(int round) {
+    /** Whether the drill of a round asks for left against right. */
+    public boolean isAsking(int round) {
         return asking.get(round);
     }
 
-    int metBefore(int one, int other) {
+    /** How often two worked together earlier today. */
+    public int metBefore(int one, int other) {
         return met[one][other];
     }
 
-    int hadBefore(Aim kind, int student) {
+    /** Turns of a kind that a student has had, beyond those of whoever had fewest. */
+    public int hadBefore(Aim kind, int student) {
         return had[kind.rank()][student];
     }
 }

@@ -1,6 +1,8 @@
 package org.drillwright.plan.rounds;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /** Counts what a table costs: meetings, turns and blanks of some of its rounds, added and taken away one by one. */
 final class Reckoning {
@@ -33,6 +35,13 @@ final class Reckoning {
                 reckoning.add(table, round);
             }
         }
+        return reckoning;
+    }
+
+    /** Counts those rounds of a table that are already found. */
+    static Reckoning of(Problem problem, Table table, IntPredicate found) {
+        Reckoning reckoning = new Reckoning(problem);
+        IntStream.range(0, problem.rounds()).filter(found).forEach(round -> reckoning.add(table, round));
         return reckoning;
     }
 

@@ -11,29 +11,14 @@ import java.util.stream.Stream;
  * @param extras for each round, who helps and how many are left
  * @param cost what the table costs
  * @param bound what no table can be below
- * @param walk where everyone is on the floor in each round, if people change over by one simple movement
  */
-public record Solution(
-        Problem problem,
-        Table table,
-        Method method,
-        List<Extras> extras,
-        Tally cost,
-        Tally bound,
-        Optional<Walk> walk) {
+public record Solution(Problem problem, Table table, Method method, List<Extras> extras, Tally cost, Tally bound) {
 
     public Solution {
         extras = List.copyOf(extras);
         if (cost.compareTo(bound) < 0) {
             throw new IllegalStateException("a table of " + cost + " below a bound of " + bound);
         }
-    }
-
-    /** Where on the floor a student is. */
-    @FunctionalInterface
-    public interface Walk {
-        /** The place, counted from 0. */
-        int place(int round, int student);
     }
 
     /** The least cost if two worked together in a round and the other rounds stayed; empty if they can't. */

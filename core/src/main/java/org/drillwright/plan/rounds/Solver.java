@@ -1,65 +1,56 @@
 package org.drillwright.plan.rounds;
 
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
-/** Finds a table: by a movement that can be walked if one serves and is wanted, else the best that can be found. */
+/** Finds the best table that can be found, for all rounds or beside those that are given. */
 public final class Solver {
 
     private final Problem problem;
     private final List<Extras> extras;
 
-    private Solver(Problem problem) {
+    private Solver(Problem problem, List<Extras> extras) {
         this.problem = problem;
-        this.extras = Extras.ofAll(problem);
+        this.extras = extras;
     }
 
-    /** @param walk whether a movement that can be walked goes before a better table */
-    public static Solution solve(Problem problem, boolean walk) {
-        Solver solver = new Solver(problem);
-        return (walk ? solver.walked() : Optional.<Solution>empty()).orElseGet(solver::free);
+    public static Solution solve(Problem problem) {
+        return new Solver(problem, Extras.ofAll(problem)).free();
     }
 
-    private Optional<Solution> walked() {
-        return Formations.of(problem, extras).flatMap(this::posted);
+    /**
+     * Takes rounds that are walked, and finds the others beside them. Whoever stands before a gap joins a pair as far as
+     * there may be thirds, and is alone else.
+     *
+     * @param least for each round, the extras it needs ({@link Extras#ofAll})
+     * @param given for each round and student the partner, as in a table; what stands there for open rounds doesn't count
+     * @param open rounds to be found
+     * @return empty if somebody before a gap may join nobody
+     */
+    public static Optional<Solution> beside(
+            Problem problem, List<Extras> least, int[][] given, BitSet open, Method method) {
+        Completed completed = new Completed(problem, least, open);
+        return completed
+                .table(new Table(given))
+                .map(table -> new Solver(problem, completed.extras(table)).judged(table, method));
     }
 
-    private Optional<Solution> posted(Formation formation) {
+    /** Whether everybody before a gap may join a pair, or be alone. */
+    public static boolean isSettled(Problem problem, List<Extras> least, int[][] given, BitSet open) {
+        return new Completed(problem, least, open).settled(new Table(given)).isPresent();
+    }
+
+    private Solution judged(Table table, Method method) {
         Tally least = Bound.of(problem, extras);
-        Posting posting = new Posting(problem, formation).improved(least);
-        if (!posting.isPermitted()) {
-            return Optional.empty();
-        }
-        Optional<Table> settled = settled(posting.table());
-        if (settled.isEmpty()) {
-            return Optional.empty();
-        }
-        Table table = settled.get();
         Tally cost = Reckoning.tally(problem, table);
         Tally bound = cost.compareTo(least) <= 0
                 ? least
                 : Factor.solve(problem, extras, least)
                         .map(outcome -> greater(outcome.bound(), least))
                         .orElse(least);
-        return Optional.of(
-                new Solution(problem, table, formation.method(), extras, cost, bound, Optional.of(posting::place)));
-    }
-
-    /** In a movement with gaps, whoever stands before one joins a pair, if there are thirds at all. */
-    private Optional<Table> settled(Table walked) {
-        Table table = walked;
-        for (int round = 0; round < problem.rounds() && extras.get(round).threes() > 0; round++) {
-            Reckoning before = Reckoning.without(problem, table, -1, round);
-            Optional<int[]> row = Choices.of(problem, round, extras.get(round), before::cost)
-                    .keeping(table.row(round))
-                    .least(0, Optional.empty());
-            if (row.isEmpty()) {
-                return Optional.empty();
-            }
-            table = table.with(round, row.get());
-        }
-        return Optional.of(table);
+        return new Solution(problem, table, method, extras, cost, bound);
     }
 
     private Solution free() {
@@ -74,7 +65,7 @@ public final class Solver {
         if (cost.compareTo(bound) > 0) {
             return searched(table, method, bound);
         }
-        return new Solution(problem, table, method, extras, cost, bound, Optional.empty());
+        return new Solution(problem, table, method, extras, cost, bound);
     }
 
     /** A small class is looked through to the end; then whatever is found costs as little as can be. */
@@ -90,8 +81,7 @@ public final class Solver {
                 better.isPresent() ? Method.EXHAUSTIVE : method,
                 extras,
                 cost,
-                outcome.isPresent() ? cost : bound,
-                Optional.empty());
+                outcome.isPresent() ? cost : bound);
     }
 
     private static Tally greater(Tally one, Tally other) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.Walk;
 import org.drillwright.read.PlanReader;
 import org.drillwright.read.Reading;
 import org.junit.jupiter.api.Test;
@@ -35,7 +36,8 @@ class KeptPlanTest {
                 Map.of("thrust", "7K3M-P9RX"),
                 List.of(first, second, "Cy", "Dee"),
                 List.of("instructor"),
-                List.of(new Round(1, "thrust", List.of(pair, helped, solo))));
+                List.of(new Round(1, "thrust", List.of(pair, helped, solo))),
+                List.of());
     }
 
     private static Kept kept(KeptPlan plan) {
@@ -161,10 +163,34 @@ class KeptPlanTest {
                 Map.of(),
                 List.of("Ash", "Bo", "Cy", "Dee", "Eli"),
                 List.of("Marlow"),
-                List.of(new Round(1, "thrust", List.of(watched, three))));
+                List.of(new Round(1, "thrust", List.of(watched, three))),
+                List.of());
         String text = KeptText.file(kept(plan));
         assertTrue(text.contains("{post: 1, kind: watched, people: [Ash, Bo], eyes: Marlow}"), text);
         assertTrue(text.contains("{post: 2, kind: three, people: [Cy, Dee, Eli], middle: Cy}"), text);
         assertEquals(plan, read(text).value().orElseThrow().plan());
+    }
+
+    /** Two lines of two, the instructor in the second; a plan without them has the text, and so the mark, that it had. */
+    @Test
+    void the_lines_that_walk_are_kept() {
+        KeptPlan read = plan(Optional.empty(), "Ash", "Bo");
+        Walk walk = new Walk(1, 1, List.of("Ash", "Cy"), List.of("Bo", "instructor"));
+        KeptPlan walked = new KeptPlan(
+                read.named(),
+                read.date(),
+                read.after(),
+                read.worked(),
+                read.cards(),
+                read.here(),
+                read.helpers(),
+                read.rounds(),
+                List.of(walk));
+        String text = KeptText.file(kept(walked));
+        assertTrue(
+                text.contains("walk:\n  - {from: 1, to: 1, stays: [Ash, Cy], moves: [Bo, instructor], way: up}\n"),
+                text);
+        assertEquals(walked, read(text).value().orElseThrow().plan());
+        assertFalse(KeptText.file(kept(read)).contains("walk"));
     }
 }

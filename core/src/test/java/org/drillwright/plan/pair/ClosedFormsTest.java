@@ -73,7 +73,7 @@ class ClosedFormsTest {
                             .leftOver(org.drillwright.plan.roster.LeftOver.SOLO)
                             .rounds(rounds)
                             .plan();
-                    assertEquals(Method.BLANK_RING, plan.method());
+                    assertEquals(Method.TWO_LINES, plan.method());
                     assertEquals(0, plan.verdict().orElseThrow().cost().of(Aim.REPEATS));
                     assertEquals(
                             plan.verdict().orElseThrow().bound().of(Aim.BLANKS),

@@ -24,13 +24,13 @@ class RoundsOnTheFloorTest {
         return Classes.of(3, 1).walk().noInstructor().leftOver(choice).rounds(3).plan();
     }
 
-    /** The three who are new stand still at places 1, 2 and 3; B0 begins at place 1 and moves one place a round. */
+    /** The three who are new stay at posts 1, 2 and 3; B0 begins at post 1 and moves one post up a round. */
     @Test
     void who_is_before_a_gap_joins_a_pair_and_comes_back() {
         PairingPlan plan = threeNewAndOne(LeftOver.SOLO);
-        assertEquals(Method.BLANK_RING, plan.method());
+        assertEquals(Method.TWO_LINES, plan.method());
         PairingPlan joined = Classes.of(3, 2).walk().noInstructor().rounds(3).plan();
-        assertEquals(Method.BLANK_RING, joined.method());
+        assertEquals(Method.TWO_LINES, joined.method());
         for (Round round : joined.rounds()) {
             assertEquals(
                     List.of(2, 3),
@@ -64,18 +64,19 @@ class RoundsOnTheFloorTest {
         PairingPlan plan = Classes.of(0, 4).walk().rounds(2).plan();
         assertEquals(
                 List.of(
-                        "Stand still: B0, B1.",
-                        "All others step one place down, from place 2 to place 1 and so on; whoever is at place 1 walks"
-                                + " to the last place."),
+                        "Line A stays, from post 1 on: B0, B1.",
+                        "Line B begins opposite, from post 1 on: B2, B3.",
+                        "At each change line B moves one post up, from post 1 to post 2 and so on; whoever leaves the last"
+                                + " post walks round behind line A to post 1."),
                 plan.walk());
         assertEquals(List.of(), plan.movers(1));
         assertEquals(Set.of("B2", "B3"), Set.copyOf(plan.movers(2)));
     }
 
     @Test
-    void without_one_movement_for_all_the_sheet_is_read() {
+    void where_nobody_walks_the_sheet_is_read() {
         assertEquals(
-                List.of("At each change everyone reads the sheet: there is no one movement for all."),
+                List.of("At each change everyone reads the sheet."),
                 Classes.of(0, 4).rounds(2).plan().walk());
     }
 

@@ -16,7 +16,7 @@ class VerdictTest {
 
     @Test
     void a_plan_that_costs_what_the_bound_says_is_proved_best() {
-        Verdict verdict = new Verdict(BOUND, BOUND);
+        Verdict verdict = new Verdict(BOUND, BOUND, false);
         assertTrue(verdict.isProvedBest());
         assertEquals(Optional.empty(), verdict.open());
         assertEquals(0, verdict.above());
@@ -25,7 +25,7 @@ class VerdictTest {
 
     @Test
     void a_plan_with_more_repeats_says_how_many_it_may_miss() {
-        Verdict verdict = new Verdict(Tally.of(0, 3, 0, 0, 1, 0, 0, 0, 0, 0, 0), BOUND);
+        Verdict verdict = new Verdict(Tally.of(0, 3, 0, 0, 1, 0, 0, 0, 0, 0, 0), BOUND, false);
         assertFalse(verdict.isProvedBest());
         assertEquals(Optional.of(Aim.REPEATS), verdict.open());
         assertEquals(3, verdict.above());
@@ -34,7 +34,7 @@ class VerdictTest {
 
     @Test
     void what_is_more_important_and_equal_is_proved() {
-        Verdict verdict = new Verdict(Tally.of(0, 0, 0, 0, 1, 0, 0, 0, 7, 0, 0), BOUND);
+        Verdict verdict = new Verdict(Tally.of(0, 0, 0, 0, 1, 0, 0, 0, 7, 0, 0), BOUND, false);
         assertEquals(
                 "At most 5 above the bound in repeats of past classes; proved best in all that is more important.",
                 verdict.sentence());

@@ -13,8 +13,8 @@ import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Solution;
-import org.drillwright.plan.rounds.Solver;
 import org.drillwright.plan.rounds.Tally;
+import org.drillwright.plan.walk.Walks;
 import org.drillwright.record.Entry;
 import org.junit.jupiter.api.Test;
 
@@ -156,19 +156,13 @@ class WhyThisRoundTest {
     /** The answer about B0 and B1 if the plan is held to cost more in past meetings than its table does. */
     private static List<String> whyOfADearTable(Classes classes, long more) {
         PairingRequest request = classes.request();
-        boolean walk = request.movement() == Movement.WALK;
-        Solution found = Solver.solve(ProblemMaker.of(request), walk);
+        Walks walks = new Walks(ProblemMaker.of(request), request.open());
+        Solution found = (request.movement() == Movement.WALK ? walks.usual() : walks.free()).solution();
         long[] dear = Arrays.stream(Aim.values())
                 .mapToLong(aim -> found.cost().of(aim) + (aim == Aim.PAST ? more : 0))
                 .toArray();
         Solution dearer = new Solution(
-                found.problem(),
-                found.table(),
-                found.method(),
-                found.extras(),
-                Tally.of(dear),
-                found.bound(),
-                found.walk());
+                found.problem(), found.table(), found.method(), found.extras(), Tally.of(dear), found.bound());
         List<String> why = new Why(request, dearer, Pairing.of(request).plan()).of("B0", "B1");
         return why.subList(why.size() - 1, why.size());
     }

@@ -11,7 +11,6 @@ class MethodTest {
     @CsvSource({
         "TWO_LINES,two lines,true",
         "RING,ring,true",
-        "BLANK_RING,ring with gaps,true",
         "FACTOR,all rounds at once,false",
         "STEPWISE,round by round,false",
         "EXHAUSTIVE,all tables,false"

@@ -27,7 +27,7 @@ class ProofTest {
         way(problem, new int[] {0, 3, 1, 2}, 4, 4, 1, 2);
         way(problem, new int[] {0, 1, 2, 3}, 7, 7, 1, 0);
         way(problem, new int[] {0, 2, 1, 3}, 7, 7, 1, 2);
-        Solution solution = Solver.solve(problem, false);
+        Solution solution = Solver.solve(problem);
         assertEquals(Tally.of(0, 0, 0, 0, 0, 0, 0, 0, 22, 4, 0), solution.cost());
         assertEquals(solution.cost(), solution.bound());
     }
@@ -45,7 +45,7 @@ class ProofTest {
         for (int student = 0; student < had.length; student++) {
             problem.had(Aim.TURNS, student, had[student]);
         }
-        Solution solution = Solver.solve(problem, false);
+        Solution solution = Solver.solve(problem);
         assertEquals(Tally.of(0, 0, 6, 0, 0, 0, 0, 0, 0, 0, 0), solution.cost());
         assertEquals(solution.cost(), solution.bound());
     }
@@ -73,7 +73,7 @@ class ProofTest {
     }
 
     private static boolean isProved(String said, Problem problem) {
-        Solution solution = Solver.solve(problem, /* walk= */ false);
+        Solution solution = Solver.solve(problem);
         EveryTable search = new EveryTable(problem);
         for (int round = 0; round < problem.rounds(); round++) {
             assertEquals(search.kinds(round), solution.extras().get(round), said + ", round " + round);

@@ -17,8 +17,7 @@ class SolutionTest {
     private static Solution solution(Four four) {
         Table table = new Table(new int[][] {four.row(0), four.row(1)});
         Tally cost = Reckoning.tally(four.problem(), table);
-        return new Solution(
-                four.problem(), table, Method.STEPWISE, Extras.ofAll(four.problem()), cost, cost, Optional.empty());
+        return new Solution(four.problem(), table, Method.STEPWISE, Extras.ofAll(four.problem()), cost, cost);
     }
 
     private static Optional<Tally> costs(long repeats, long past) {

@@ -2,8 +2,6 @@ package org.drillwright.plan.rounds;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.BitSet;
 import java.util.Collections;
@@ -29,18 +27,17 @@ class SolverTest {
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void two_rounds_without_repeat_are_found_at_once(String order) {
-        Solution solution = Solver.solve(four(order, 2).problem(), false);
+        Solution solution = Solver.solve(four(order, 2).problem());
         assertEquals(Method.FACTOR, solution.method());
         assertEquals(repeatsAndGaps(0, 6, 2), solution.cost());
         assertEquals(solution.cost(), solution.bound());
-        assertTrue(solution.walk().isEmpty());
     }
 
     /** All three ways and the first once more: 2 + 4 + 6 + 2. Each round by itself would be 2; so all are looked through. */
     @ParameterizedTest
     @MethodSource("org.drillwright.plan.rounds.Four#orders")
     void a_fourth_round_repeats_the_cheapest_way_and_a_search_proves_it(String order) {
-        Solution solution = Solver.solve(four(order, 4).problem(), false);
+        Solution solution = Solver.solve(four(order, 4).problem());
         assertEquals(Method.STEPWISE, solution.method());
         assertEquals(repeatsAndGaps(2, 14, 3), solution.cost());
         assertEquals(solution.cost(), solution.bound());
@@ -63,50 +60,60 @@ class SolverTest {
                 }
             }
         }
-        Solution solution = Solver.solve(problem, false);
+        Solution solution = Solver.solve(problem);
         assertEquals(repeatsAndGaps(6, 42, 3), solution.cost());
         assertEquals(repeatsAndGaps(6, 24, 1), solution.bound());
         assertEquals(Method.STEPWISE, solution.method());
     }
 
-    /** 0 and 1 have met, so 2 and 3 can't work together either, and ways 1 and 2 are left: 4 + 6. */
+    /** 0 and 1 have met, so 2 and 3 can't work together either, and ways 1 and 2 are left: 4 + 6. They are given as lines. */
     @Test
-    void two_lines_are_told_the_bound_of_all_rounds_at_once() {
-        Problem problem = four("012", 2).problem().met(0, 1, 1);
-        assertEquals(8, Bound.of(problem, Extras.ofAll(problem)).of(Aim.GAP));
-        Solution solution = Solver.solve(problem, true);
+    void rounds_that_are_given_are_told_the_bound_of_all_rounds_at_once() {
+        Four four = four("012", 2);
+        Problem problem = four.problem().met(0, 1, 1);
+        List<Extras> least = Extras.ofAll(problem);
+        assertEquals(8, Bound.of(problem, least).of(Aim.GAP));
+        Solution solution = Solver.beside(
+                        problem, least, new int[][] {four.row(1), four.row(2)}, new BitSet(), Method.TWO_LINES)
+                .orElseThrow();
         assertEquals(Method.TWO_LINES, solution.method());
         assertEquals(repeatsAndGaps(0, 10, 3), solution.cost());
         assertEquals(repeatsAndGaps(0, 10, 3), solution.bound());
-        assertFalse(solution.walk().isEmpty());
     }
 
-    /** The same without walking: again the bound is that of all rounds at once. */
+    /** The first round is given as way 1; found beside it is way 0, of 2, and then way 2, of 6. */
+    @Test
+    void rounds_that_are_open_are_found_beside_those_that_are_given() {
+        Four four = four("012", 3);
+        Problem problem = four.problem();
+        BitSet open = new BitSet();
+        open.set(1, 3);
+        int[] nobody = {4, 4, 4, 4};
+        Solution solution = Solver.beside(
+                        problem,
+                        Extras.ofAll(problem),
+                        new int[][] {four.row(1), nobody, nobody},
+                        open,
+                        Method.TWO_LINES)
+                .orElseThrow();
+        assertEquals(repeatsAndGaps(0, 12, 3), solution.cost());
+        assertEquals(four.row(0)[0], solution.table().mate(1, 0));
+    }
+
+    /** The same with nothing given: again the bound is that of all rounds at once. */
     @Test
     void the_greater_of_two_bounds_is_told() {
-        Solution solution = Solver.solve(four("012", 2).problem().met(0, 1, 1), false);
+        Solution solution = Solver.solve(four("012", 2).problem().met(0, 1, 1));
         assertEquals(Method.FACTOR, solution.method());
         assertEquals(repeatsAndGaps(0, 10, 3), solution.bound());
     }
 
-    /** 0 may only work with 3, so two lines, in which it meets two, don't serve: 0-3 and 1-2 work together twice. */
-    @Test
-    void a_movement_that_would_break_a_rule_is_not_walked() {
-        Problem problem = new Problem(4, 0, List.of(new BitSet(), new BitSet()))
-                .apart(0, 1)
-                .apart(0, 2);
-        Solution solution = Solver.solve(problem, true);
-        assertFalse(solution.method().isWalked());
-        assertEquals(repeatsAndGaps(2, 0, 0), solution.cost());
-        assertEquals(3, solution.table().mate(1, 0));
-    }
-
     @Test
     void nobody_and_no_rounds_are_served_too() {
-        Solution nobody = Solver.solve(new Problem(0, 1, List.of(new BitSet())), true);
+        Solution nobody = Solver.solve(new Problem(0, 1, List.of(new BitSet())));
         assertEquals(Tally.of(new long[Aim.COUNT]), nobody.cost());
         assertEquals(nobody.cost(), nobody.bound());
-        Solution never = Solver.solve(new Problem(4, 0, List.of()), true);
+        Solution never = Solver.solve(new Problem(4, 0, List.of()));
         assertEquals(Tally.of(new long[Aim.COUNT]), never.cost());
         assertEquals(List.of(), never.extras());
     }
@@ -114,7 +121,7 @@ class SolverTest {
     @Test
     void one_round_is_the_best_there_is() {
         Four four = four("201", 1);
-        Solution solution = Solver.solve(four.problem(), false);
+        Solution solution = Solver.solve(four.problem());
         int[] row = {0, 0, 0, 0};
         for (int student = 0; student < 4; student++) {
             row[student] = solution.table().mate(0, student);

@@ -93,6 +93,13 @@ class StepwiseTest {
         assertEquals(NOTHING, Reckoning.tally(problem, stepwise(problem).best()));
     }
 
+    /** The circle method: 0 stands still, the others go round and face whoever is as far from 0 on the other side. */
+    private static int facing(int students, int round, int student) {
+        int size = students - 1;
+        int place = student == 0 ? size : Math.floorMod(student - 1 + round, size);
+        return student > 0 && place == 0 ? 0 : 1 + Math.floorMod(size - place - round, size);
+    }
+
     /** A table that costs nothing is hidden among pairs that cost something; it is the best, and found. */
     private static Problem hidden(int students, int rounds, int decoys, int seed) {
         Random chance = new Random(seed);
@@ -105,20 +112,18 @@ class StepwiseTest {
         List<Integer> names =
                 new ArrayList<>(IntStream.range(0, students).boxed().toList());
         Collections.shuffle(names, chance);
-        Ring ring = new Ring(1, students - 1);
         for (int round = 0; round < rounds; round++) {
             for (int post = 0; post < students; post++) {
-                problem.cost(Aim.PAST, names.get(post), names.get(ring.facing(round, post)), 0);
+                problem.cost(Aim.PAST, names.get(post), names.get(facing(students, round, post)), 0);
             }
         }
         return problem;
     }
 
     private static Table inOrder(int students, int rounds) {
-        Ring ring = new Ring(1, students - 1);
         return new Table(IntStream.range(0, rounds)
                 .mapToObj(round -> IntStream.range(0, students)
-                        .map(post -> ring.facing(round, post))
+                        .map(post -> facing(students, round, post))
                         .toArray())
                 .toArray(int[][]::new));
     }

@@ -11,6 +11,7 @@ import org.drillwright.model.Hands;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.classes.PlanFormat;
 import org.drillwright.print.command.classes.TableFormat;
+import org.drillwright.print.command.classes.WalkForm;
 import org.drillwright.print.command.classes.WallForm;
 import org.drillwright.print.command.drills.ReportFormat;
 import org.drillwright.print.command.packet.Binding;
@@ -38,6 +39,7 @@ public final class Choices {
         put(Edge.class, Edge::word);
         put(Laminate.class, laminate -> laminate.name().toLowerCase(Locale.ROOT));
         put(PlanFormat.class, PlanFormat::word);
+        put(WalkForm.class, WalkForm::word);
         put(WallForm.class, WallForm::word);
         put(TableFormat.class, TableFormat::word);
     }

@@ -114,8 +114,6 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale) {
         LaneLayout.Lane low = floor.lanes().get(at - 1);
         LaneLayout.Lane high = floor.lanes().get(at);
         if (method == Method.TWO_LINES) {
-            arrow(high, low, marks);
-        } else if (method == Method.BLANK_RING) {
             arrow(low, high, marks);
         }
     }

@@ -2,11 +2,13 @@ package org.drillwright.print.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
+import org.drillwright.print.sheet.wall.Watching;
 import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.GroupWords;
 
@@ -27,7 +29,7 @@ record WallWords(List<Block> blocks, String foot) {
     /**
      * One round.
      *
-     * @param moving how to change over to it; empty for the first
+     * @param moving how to change over to it and who watches whom; may be empty
      */
     record Block(String head, String drill, String moving, List<Row> rows) {
         Block {
@@ -65,14 +67,22 @@ record WallWords(List<Block> blocks, String foot) {
         return new Block(
                 "Round " + round.number() + " of " + pairs.rounds().size(),
                 plan.title(round.drill()),
-                movers.isEmpty() ? "" : moving(pairs),
+                told(movers.isEmpty() ? "" : moving(round, pairs), Watching.said(round, names)),
                 rows);
     }
 
+    /** How to change over, and who watches whom. */
+    private static String told(String moving, String watching) {
+        String sentence = watching.isEmpty()
+                ? ""
+                : watching.substring(0, 1).toUpperCase(Locale.ROOT) + watching.substring(1) + ".";
+        return (moving + " " + sentence).strip();
+    }
+
     /** Sentences on who stands still name people; the arrows tell that on this sheet. */
-    private static String moving(PairingPlan pairs) {
+    private static String moving(Round round, PairingPlan pairs) {
         String arrows = "\u2192 comes from another place; all others stay.";
-        return pairs.method().isWalked()
+        return pairs.isStepped(round.number())
                 ? arrows + " " + pairs.walk().get(pairs.walk().size() - 1)
                 : arrows;
     }

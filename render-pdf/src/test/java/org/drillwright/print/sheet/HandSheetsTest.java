@@ -104,8 +104,8 @@ class HandSheetsTest {
     @EnumSource
     void theHallHasAPlaceInEachLaneThatIsUsed(SheetSize size) {
         Floor floor = Floor.of(LaneLayout.of(Hall.of(3300, 1800)), 12);
-        List<Frame> pages =
-                HallSheet.pages(floor, PairingPlan.printed(List.of(), 0), size, "Saltmarsh Hall (invented)", "", FACES);
+        List<Frame> pages = HallSheet.pages(
+                floor, PairingPlan.printed(List.of(), 0, List.of()), size, "Saltmarsh Hall (invented)", "", FACES);
         inTheHand(pages);
         Set<String> places = new TreeSet<>();
         for (Mark mark : Flat.figures(pages.get(0)).get(0).marks()) {

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drillwright.model.School;
 import org.drillwright.plan.kept.Kept;
+import org.drillwright.plan.pair.Pairing;
 import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.pair.WalkChoice;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
@@ -70,6 +72,15 @@ public final class PairsCommand implements Callable<Integer> {
             description = "The PDF holds a slip for each person's hand, to be cut, and nothing for the" + " wall.")
     boolean slips;
 
+    @Option(
+            names = "--walk",
+            paramLabel = "FORMINGS",
+            description =
+                    "How people change over: 1 or 2 (so often they form two lines, of which one then walks), or free"
+                            + " (all read the sheet). Normally the fewest formings with which the fewest meet again; what each"
+                            + " costs is told without --out.")
+    Optional<WalkForm> walk = Optional.empty();
+
     @Option(names = "--initials", description = ClassWords.INITIALS)
     boolean initials;
 
@@ -106,7 +117,8 @@ public final class PairsCommand implements Callable<Integer> {
         return named.tonight(run, school).map(found -> told(found, file)).orElse(Exit.MATERIAL);
     }
 
-    private int told(Tonight tonight, Optional<SheetFile> file) {
+    private int told(Tonight read, Optional<SheetFile> file) {
+        Tonight tonight = walk.map(form -> read.moving(form.movement())).orElse(read);
         Wall wall = Wall.of(tonight, mark);
         Shown shown = wall.shown(changes.changes());
         if (!why.isEmpty()) {
@@ -124,11 +136,12 @@ public final class PairsCommand implements Callable<Integer> {
         } else if (keep) {
             run.out().println(wall.sentence(shown, wall.keep(shown)));
         } else {
+            List<WalkChoice> choices = shown.pairing().map(Pairing::choices).orElse(List.of());
             run.out()
                     .print(
                             named.asJson()
-                                    ? PairsJson.of(tonight.plan(), plan, shown.standing(), Naming.full())
-                                    : PairsText.of(tonight.plan(), plan, shown.standing(), Naming.full()));
+                                    ? PairsJson.of(tonight.plan(), plan, choices, shown.standing(), Naming.full())
+                                    : PairsText.of(tonight.plan(), plan, choices, shown.standing(), Naming.full()));
         }
         return Tonight.isShort(plan) ? Exit.MATERIAL : Exit.DONE;
     }

@@ -138,6 +138,7 @@ public final class RecordCommand implements Callable<Integer> {
                 Map.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
         return new Recorded(plan, Recorded.NONE, false);
     }

@@ -47,7 +47,15 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
                 tonight.plan().here().stream().map(person -> person.name()).toList();
         return plan.rounds().isEmpty()
                 ? new KeptPlan(
-                        plan.named(), plan.date(), plan.after(), 0, plan.cards(), here, plan.helpers(), plan.rounds())
+                        plan.named(),
+                        plan.date(),
+                        plan.after(),
+                        0,
+                        plan.cards(),
+                        here,
+                        plan.helpers(),
+                        plan.rounds(),
+                        plan.walks())
                 : plan;
     }
 

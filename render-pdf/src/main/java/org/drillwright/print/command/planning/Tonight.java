@@ -6,6 +6,7 @@ import org.drillwright.mark.PrintMark;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.kept.KeptPlans;
 import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.school.ClassFolder;
@@ -26,6 +27,11 @@ public record Tonight(
         Roster roster,
         ClassPlan plan,
         KeptPlans kept) {
+
+    /** The same with another way to change over. */
+    public Tonight moving(Movement movement) {
+        return new Tonight(folder, classes, named, figures, roster, plan.moving(movement), kept);
+    }
 
     /** The mark of a drill's card now. */
     public Optional<String> card(String drill) {

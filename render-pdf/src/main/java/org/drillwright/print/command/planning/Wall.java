@@ -80,7 +80,8 @@ public final class Wall {
             return shown(found);
         }
         return shown(
-                PairingPlan.printed(kept.plan().rounds(), kept.plan().worked()),
+                PairingPlan.printed(
+                        kept.plan().rounds(), kept.plan().worked(), kept.plan().walks()),
                 Optional.empty(),
                 kept.plan().helpers());
     }
@@ -196,7 +197,8 @@ public final class Wall {
                 cards(tonight, plan),
                 KeptPlan.hereIn(plan.rounds(), tonight.roster().names()),
                 helpers,
-                plan.rounds());
+                plan.rounds(),
+                plan.walks());
     }
 
     private static Map<String, String> cards(Tonight tonight, PairingPlan plan) {

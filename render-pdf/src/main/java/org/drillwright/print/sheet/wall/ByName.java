@@ -5,8 +5,10 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
+import org.drillwright.tell.GroupWords;
 
 /** People as a list on a wall has them: from A to Z of what they are called there. */
 final class ByName {
@@ -23,8 +25,11 @@ final class ByName {
                 .toList();
     }
 
-    private static Comparator<String> order(Naming names) {
+    static Comparator<String> order(Naming names) {
+        Function<String, String> called = name -> GroupWords.helper(name, names).replace("the ", "");
         Collator letters = Collator.getInstance(Locale.ROOT);
-        return Comparator.comparing(names::of, letters).thenComparing(names::of).thenComparing(name -> name);
+        return Comparator.<String, String>comparing(called, letters)
+                .thenComparing(called)
+                .thenComparing(name -> name);
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
@@ -65,6 +67,21 @@ record Evening(List<Column> columns, List<Row> rows, Map<String, String> keys) {
                             .toList()));
         }
         return new Evening(columns(pairs), rows, signs.explained());
+    }
+
+    /** Only some of the rounds. */
+    Evening only(IntPredicate round) {
+        List<Integer> kept = IntStream.range(0, columns.size())
+                .filter(at -> round.test(columns.get(at).round()))
+                .boxed()
+                .toList();
+        return new Evening(
+                kept.stream().map(columns::get).toList(),
+                rows.stream()
+                        .map(row -> new Row(
+                                row.name(), kept.stream().map(row.cells()::get).toList()))
+                        .toList(),
+                keys);
     }
 
     /** A drill's letter stays when only rounds to come are printed again. */

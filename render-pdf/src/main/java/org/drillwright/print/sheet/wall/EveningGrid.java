@@ -28,11 +28,14 @@ final class EveningGrid {
     private final Notice notice;
     private final Evening evening;
     private final List<String> rules;
+    private final boolean whole;
     private final Map<String, String> shown;
     private final double cell;
     private final double name;
 
-    EveningGrid(Notice notice, Evening evening, List<String> rules) {
+    /** @param whole whether these are all rounds that are left */
+    EveningGrid(Notice notice, Evening evening, List<String> rules, boolean whole) {
+        this.whole = whole;
         this.notice = notice;
         this.evening = evening;
         this.rules = List.copyOf(rules);
@@ -137,8 +140,10 @@ final class EveningGrid {
 
     private String rounds(List<Evening.Column> rounds, boolean all) {
         int first = rounds.get(0).round();
-        if (!all) {
-            return ", rounds " + first + " to " + rounds.get(rounds.size() - 1).round();
+        if (!all || !whole) {
+            return ", "
+                    + Runs.named(
+                            "round", rounds.stream().map(Evening.Column::round).toList());
         }
         return first == 1 ? "" : ", from round " + first;
     }

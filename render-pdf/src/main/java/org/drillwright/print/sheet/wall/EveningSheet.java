@@ -11,24 +11,21 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.sheet.Feet;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.ClassHead;
-import org.drillwright.tell.GroupWords;
 
 /**
- * The rounds that are still to be worked, on as few sheets as type that is read before a wall allows: where everybody
- * works in each round; or, where one line simply walks past another, who stands where and how they walk.
+ * The rounds that are still to be worked, on as few sheets as type that is read before a wall allows: where one line walks
+ * past another, who stands where and how they walk; else where everybody works in each round.
  */
 public final class EveningSheet {
 
     private final Notice notice;
     private final PairingPlan pairs;
     private final Naming names;
-    private final Optional<TwoLines> lines;
 
     private EveningSheet(Notice notice, PairingPlan pairs, Naming names) {
         this.notice = notice;
         this.pairs = pairs;
         this.names = names;
-        this.lines = TwoLines.of(pairs);
     }
 
     /** @param mark of the plan; empty if it has none */
@@ -50,30 +47,44 @@ public final class EveningSheet {
 
     /** For the wall. */
     public List<Frame> pages() {
-        Optional<LinesPage> simple = lines.map(this::lines).filter(LinesPage::fits);
-        if (simple.isPresent()) {
-            return simple.get().pages();
+        Optional<Lines> lines = Lines.of(pairs, names);
+        Evening evening = Evening.of(pairs, names);
+        if (lines.isEmpty()) {
+            List<String> rules = new ArrayList<>(pairs.walk().isEmpty() ? List.of() : rule());
+            rules.addAll(byChoice());
+            return new EveningGrid(notice, evening, rules, /* whole= */ true).pages();
         }
-        List<String> rules = new ArrayList<>(pairs.method().isWalked() ? pairs.walk() : List.of());
-        rules.addAll(byChoice());
-        return new EveningGrid(notice, Evening.of(pairs, names), rules).pages();
+        List<Frame> pages = new ArrayList<>(new LinesPage(
+                        notice,
+                        lines.get(),
+                        heading(),
+                        new LinesWords(notice, pairs, lines.get()).paragraphs(byChoice()),
+                        Lines.staying(lines.get().walks().get(0), names))
+                .pages());
+        Evening read = evening.only(round -> pairs.walk(round).isEmpty());
+        if (!read.columns().isEmpty()) {
+            pages.addAll(new EveningGrid(notice, read, List.of(), /* whole= */ false).pages());
+        }
+        return pages;
     }
 
-    private LinesPage lines(TwoLines walked) {
-        List<String> left = walked.left().stream().map(this::called).toList();
-        List<String> right = walked.right().stream().map(this::called).toList();
-        return new LinesPage(notice, Evening.columns(pairs), left, right, walked.step(), byChoice());
+    /** Where the lines aren't drawn it is said how people walk. */
+    private List<String> rule() {
+        boolean walked = pairs.rounds().stream().anyMatch(round -> pairs.isStepped(round.number()));
+        return walked ? pairs.walk() : List.of();
     }
 
-    /** That two new ones work together is no slip. */
+    private String heading() {
+        return notice.day() + (pairs.firstPlanned() == 0 ? "" : ", from round " + (pairs.firstPlanned() + 1));
+    }
+
+    /** That two new ones work together is no slip; and who watches them. */
     private List<String> byChoice() {
-        return pairs.watched().stream()
+        List<String> said = new ArrayList<>(pairs.watched().stream()
                 .map(watch -> notice.title().apply(watch.drill()) + ": " + watch.sentence() + ".")
-                .toList();
-    }
-
-    private String called(String person) {
-        return GroupWords.helper(person, names);
+                .toList());
+        said.addAll(Watching.sentences(pairs, names));
+        return said;
     }
 
     /** For each person's hand. */

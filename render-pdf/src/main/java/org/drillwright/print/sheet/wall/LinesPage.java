@@ -1,10 +1,10 @@
 package org.drillwright.print.sheet.wall;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
+import org.drillwright.plan.pair.Walk;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
@@ -16,177 +16,205 @@ import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Styled;
 
-/** Two lines of which one walks: place by place who stays and who is opposite first, and the rule in words. */
+/** The lines that walk on one page: the two rows of posts, the rule in words, and names from A to Z with line and post. */
 final class LinesPage {
 
-    private static final double USUAL = 33;
-    private static final double LEADING = 50.0 / 33;
-    private static final double LOOSEST = 1.2;
-    private static final double HEAD = 14;
+    private static final double MOST = 40;
+    private static final double LEADING = 24.6 / 19;
+    private static final double LOOSEST = 1.5;
+    private static final double HEAD = 11;
+    private static final int MOST_BLOCKS = 4;
 
-    /** About the place, as shares of the type. */
-    private static final double GAP = 0.4;
+    /** Between columns, as shares of the type. */
+    private static final double GAP = 0.7;
+
+    /** Between blocks of names, as a share of the type. */
+    private static final double BETWEEN = 1.2;
+
+    private static final String JOINS = "*";
 
     private final Notice notice;
-    private final List<String> left;
-    private final List<String> right;
-    private final Block head;
-    private final double place;
+    private final Lines lines;
+    private final String heading;
+    private final List<List<Styled>> said;
+    private final Block drawing;
+    private final Map<String, String> shown;
+    private final double name;
+    private final double[] posts;
 
     /**
-     * @param left what is written of who stays, from place 1
-     * @param step how many places the others go on, 1 or -1
-     * @param toKnow sentences that everybody should know
+     * @param heading of the sheet
+     * @param said paragraphs above the drawing
+     * @param staying names of the first line that stays
      */
-    LinesPage(
-            Notice notice,
-            List<Evening.Column> rounds,
-            List<String> left,
-            List<String> right,
-            int step,
-            List<String> toKnow) {
+    LinesPage(Notice notice, Lines lines, String heading, List<List<Styled>> said, List<String> staying) {
         this.notice = notice;
-        this.left = shown(left, right, left);
-        this.right = shown(left, right, right);
-        this.head = notice.head(
-                notice.day(),
-                List.of(
-                        rule(left.size(), step, several(rounds)),
-                        drills(notice, rounds),
-                        toKnow.stream().map(Notice::plain).toList()));
-        this.place = notice.type(1).width(Face.REGULAR, String.valueOf(left.size())) + 2 * GAP;
-    }
-
-    private List<String> shown(List<String> left, List<String> right, List<String> some) {
-        List<String> all = Stream.concat(left.stream(), right.stream()).toList();
-        Map<String, String> shown =
-                ShortNames.of(all, name -> notice.type(1).width(Face.BOLD, name) > EveningGrid.LONGEST_NAME);
-        return some.stream().map(name -> shown.getOrDefault(name, name)).toList();
-    }
-
-    private static List<Styled> rule(int places, int step, boolean several) {
-        String walk = step < 0
-                ? "from place 2 to place 1 and so on, and from place 1 to place " + places
-                : "from place 1 to place 2 and so on, and from place " + places + " to place 1";
-        return List.of(
-                Notice.bold("Left stays. Right walks"),
-                Notice.plain("at each change " + walk + (several ? ", also when the drill changes" : "")
-                        + ". The left leads first in odd rounds, the right in even ones."));
-    }
-
-    private static boolean several(List<Evening.Column> rounds) {
-        return rounds.stream().map(Evening.Column::drill).distinct().count() > 1;
-    }
-
-    private static List<Styled> drills(Notice notice, List<Evening.Column> rounds) {
-        Map<String, Integer> partners = new LinkedHashMap<>();
-        rounds.forEach(round -> partners.merge(round.drill(), 1, Integer::sum));
-        List<Styled> words = new ArrayList<>();
-        partners.forEach((drill, count) -> {
-            words.add(Notice.bold(notice.title().apply(drill) + ":"));
-            words.add(Notice.plain(counted(count, "partner") + ", "
-                    + counted(notice.repetitions().applyAsInt(drill), "time") + " in each role."));
-        });
-        return words;
-    }
-
-    private static String counted(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
-    }
-
-    /** Whether all names find room in type that is large enough. */
-    boolean fits() {
-        return across() >= EveningGrid.LEAST;
-    }
-
-    private double across() {
-        double widest = Stream.concat(left.stream(), right.stream())
-                .mapToDouble(name -> notice.type(1).width(Face.BOLD, name))
+        this.lines = lines;
+        this.heading = heading;
+        this.said = said;
+        Type unit = notice.type(1);
+        List<String> names = lines.rows().stream().map(Lines.Row::name).toList();
+        this.shown = ShortNames.of(names, one -> unit.width(Face.REGULAR, one) > EveningGrid.LONGEST_NAME);
+        this.drawing = new LinesDrawing(
+                        notice,
+                        lines.walks().get(0),
+                        staying.stream()
+                                .map(one -> shown.getOrDefault(one, one))
+                                .toList())
+                .block();
+        this.name = names.stream()
+                .mapToDouble(one -> Math.min(EveningGrid.LONGEST_NAME, unit.width(Face.REGULAR, shown(one))))
                 .max()
                 .orElse(0);
-        return Math.min(USUAL * notice.scale(), notice.sheet().inner() / (2 * (widest + GAP) + place));
+        this.posts = IntStream.range(0, lines.walks().size())
+                .mapToDouble(at -> lines.rows().stream()
+                        .mapToDouble(row -> unit.width(Face.BOLD, post(row, at)))
+                        .max()
+                        .orElse(0))
+                .toArray();
     }
 
+    private String shown(String one) {
+        return shown.getOrDefault(one, one);
+    }
+
+    private static String post(Lines.Row row, int at) {
+        return row.posts().get(at) + (row.joins() ? JOINS : "");
+    }
+
+    /** A block of names is so wide, as a share of the type. */
+    private double across() {
+        return name
+                + IntStream.range(0, posts.length)
+                        .mapToDouble(at -> GAP + posts[at])
+                        .sum();
+    }
+
+    /** How the names of a page are set. */
+    private record Layout(int blocks, int deep, double size) {}
+
     List<Frame> pages() {
-        double room = notice.bottom() - notice.sheet().margin() - head.height() - headHeight();
-        int most = Math.max(1, (int) (room / (EveningGrid.LEAST * LEADING)));
-        int parts = (left.size() + most - 1) / most;
-        int longest = (left.size() + parts - 1) / parts;
-        double size = Math.min(across(), room / (longest * LEADING));
-        double height = Math.min(LOOSEST * LEADING * size, room / longest);
+        int parts = 1;
+        while (parts < lines.rows().size() && layout(part(parts, 0), parts == 1).size() < EveningGrid.LEAST) {
+            parts++;
+        }
         List<Frame> pages = new ArrayList<>();
-        for (int from = 0; from < left.size(); from += longest) {
-            pages.add(page(from, Math.min(left.size(), from + longest), size, height, pages.size() + 1));
+        for (int part = 0; part < parts; part++) {
+            pages.add(page(part(parts, part), parts == 1, pages.size() + 1));
         }
         return pages;
     }
 
-    private double headHeight() {
-        return 1.5 * HEAD * notice.scale();
+    private List<Lines.Row> part(int parts, int part) {
+        int count = lines.rows().size();
+        int longest = (count + parts - 1) / parts;
+        return lines.rows().subList(Math.min(count, part * longest), Math.min(count, (part + 1) * longest));
     }
 
-    private Frame page(int from, int end, double size, double height, int number) {
-        double margin = notice.sheet().margin();
-        Type type = notice.type(size);
-        Block placed = head.moved(margin, margin);
-        double y = margin + head.height() + headHeight();
-        List<Mark> marks = new ArrayList<>();
-        List<Node> table = new ArrayList<>();
-        Type small = notice.type(HEAD * notice.scale());
-        table.add(row(
-                small,
-                Face.REGULAR,
-                y - 0.4 * HEAD * notice.scale(),
-                size,
-                Role.COLUMN_HEAD,
-                "stays",
-                "place",
-                "walks"));
-        marks.add(rule(y, Press.HEAVY));
-        double top = y;
-        for (int at = from; at < end; at++) {
-            double baseline = y + (height + type.capHeight()) / 2;
-            table.add(row(
-                    type, Face.BOLD, baseline, size, Role.CELL, left.get(at), String.valueOf(at + 1), right.get(at)));
-            y += height;
-            marks.add(rule(y, Press.THIN));
+    private Block head(List<Lines.Row> rows, boolean all) {
+        String some = all || rows.isEmpty()
+                ? ""
+                : ": " + shown(rows.get(0).name()) + " to "
+                        + shown(rows.get(rows.size() - 1).name());
+        return Block.stack(List.of(notice.head(heading + some, said), drawing));
+    }
+
+    private Layout layout(List<Lines.Row> rows, boolean all) {
+        double room =
+                notice.bottom() - notice.sheet().margin() - head(rows, all).height() - heads();
+        Layout best = new Layout(1, rows.size(), 0);
+        for (int blocks = 1; blocks <= MOST_BLOCKS; blocks++) {
+            int deep = (rows.size() + blocks - 1) / blocks;
+            double wide = notice.sheet().inner() / (blocks * across() + (blocks - 1) * BETWEEN);
+            double size = Math.min(MOST * notice.scale(), Math.min(wide, room / (deep * LEADING)));
+            best = size > best.size() ? new Layout(blocks, deep, size) : best;
         }
-        for (int side = -1; side <= 1; side += 2) {
-            double x = middle() + side * place * size / 2;
-            marks.add(new Mark.Line(x, top, x, y, Press.HEAVY, Ink.BLACK));
+        return best;
+    }
+
+    private double heads() {
+        return lines.walks().size() > 1 ? 1.4 * HEAD * notice.scale() : 0;
+    }
+
+    private Frame page(List<Lines.Row> rows, boolean all, int number) {
+        double margin = notice.sheet().margin();
+        Block head = head(rows, all);
+        Layout layout = layout(rows, all);
+        Block placed = head.moved(margin, margin);
+        double top = margin + head.height() + heads();
+        double room = notice.bottom() - top;
+        double height = Math.min(LOOSEST * LEADING * layout.size(), room / layout.deep());
+        double apart = (notice.sheet().inner() + BETWEEN * layout.size()) / layout.blocks();
+        List<Mark> marks = new ArrayList<>(placed.marks());
+        List<Node> table = new ArrayList<>();
+        for (int block = 0; block < layout.blocks(); block++) {
+            int from = block * layout.deep();
+            int end = Math.min(rows.size(), from + layout.deep());
+            double left = margin + block * apart;
+            double right = left + apart - BETWEEN * layout.size();
+            if (from < end) {
+                if (heads() > 0) {
+                    table.add(headRow(left, top, layout.size()));
+                }
+                marks.add(new Mark.Line(left, top, right, top, Press.HEAVY, Ink.BLACK));
+            }
+            for (int at = from; at < end; at++) {
+                double y = top + (at - from) * height;
+                table.add(row(rows.get(at), left, y + height / 2, layout.size()));
+                boolean heavy = (at - from) % 4 == 3 || at == end - 1;
+                marks.add(new Mark.Line(
+                        left, y + height, right, y + height, heavy ? Press.HEAVY : Press.THIN, Ink.BLACK));
+            }
         }
         List<Node> nodes = new ArrayList<>(placed.nodes());
         nodes.add(new Node.Group(Role.TABLE, table));
-        return notice.page(marks, nodes, notice.distance(type) + " \u00B7 Page " + number);
+        return notice.page(marks, nodes, notice.distance(notice.type(layout.size())) + " \u00B7 Page " + number);
     }
 
-    private double middle() {
-        return notice.sheet().width() / 2;
+    private double x(int forming, double left, double size) {
+        double x = left + (name + GAP) * size;
+        for (int at = 0; at < forming; at++) {
+            x += (posts[at] + GAP) * size;
+        }
+        return x;
     }
 
-    private Mark rule(double y, double width) {
-        double margin = notice.sheet().margin();
-        return new Mark.Line(margin, y, margin + notice.sheet().inner(), y, width, Ink.BLACK);
+    private Node headRow(double left, double top, double size) {
+        List<Node> cells = new ArrayList<>();
+        cells.add(new Node.Words(Role.COLUMN_HEAD, List.of()));
+        for (int at = 0; at < posts.length; at++) {
+            Walk walk = lines.walks().get(at);
+            String rounds = walk.from() == walk.to() ? "" + walk.from() : walk.from() + "\u2013" + walk.to();
+            Type small = notice.type(Math.min(
+                    HEAD * notice.scale(),
+                    (posts[at] + 0.8 * GAP) * size / notice.type(1).width(Face.REGULAR, rounds)));
+            cells.add(new Node.Words(
+                    Role.COLUMN_HEAD,
+                    List.of(small.line(Face.REGULAR, rounds, x(at, left, size), top - 0.4 * small.size()))));
+        }
+        return new Node.Group(Role.ROW, cells);
     }
 
-    private Node row(
-            Type type, Face face, double baseline, double size, Role role, String one, String at, String other) {
-        double off = place * size / 2 + GAP * size;
-        return new Node.Group(
-                Role.ROW,
-                List.of(
-                        words(type, face, one, middle() - off - type.width(face, one), baseline, role),
-                        words(
-                                type,
-                                Face.REGULAR,
-                                at,
-                                middle() - type.width(Face.REGULAR, at) / 2,
-                                baseline,
-                                role == Role.CELL ? Role.ROW_HEAD : role),
-                        words(type, face, other, middle() + off, baseline, role)));
+    private Node row(Lines.Row row, double left, double middle, double size) {
+        Type type = notice.type(size);
+        List<Node> cells = new ArrayList<>();
+        double baseline = middle + type.capHeight() / 2;
+        cells.add(name(row, left, baseline, size));
+        for (int at = 0; at < posts.length; at++) {
+            cells.add(new Node.Words(
+                    Role.CELL,
+                    row.posts().get(at).isEmpty()
+                            ? List.of()
+                            : List.of(type.line(Face.BOLD, post(row, at), x(at, left, size), baseline))));
+        }
+        return new Node.Group(Role.ROW, cells);
     }
 
-    private static Node words(Type type, Face face, String words, double x, double baseline, Role role) {
-        return new Node.Words(role, List.of(type.line(face, words, x, baseline)));
+    /** A name that nothing shortens is set smaller, so that it stays on its line. */
+    private Node name(Lines.Row row, double left, double baseline, double size) {
+        String words = shown(row.name());
+        double wide = notice.type(size).width(Face.REGULAR, words);
+        Type type = notice.type(size * Math.min(1, name * size / wide));
+        return new Node.Words(Role.ROW_HEAD, List.of(type.line(Face.REGULAR, words, left, baseline)));
     }
 }

@@ -14,6 +14,8 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.Walk;
+import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
@@ -36,7 +38,7 @@ class EveningSheetTest {
             }
             planned.add(new Round(round, "drill-" + (round / 4), groups));
         }
-        return PairingPlan.printed(planned, 0);
+        return PairingPlan.printed(planned, 0, List.of());
     }
 
     /** The sheets that the design of the evening on one page asks for. */
@@ -79,7 +81,7 @@ class EveningSheetTest {
     @Test
     void whatIsPrintedAgainSaysFromWhichRoundAndKeepsItsLetters() {
         PairingPlan whole = plain(8, 10);
-        Frame page = Evenings.sheet(PairingPlan.printed(whole.rounds(), 4), SheetSize.A4)
+        Frame page = Evenings.sheet(PairingPlan.printed(whole.rounds(), 4, List.of()), SheetSize.A4)
                 .pages()
                 .get(0);
         String text = ReadBack.text(page);
@@ -143,8 +145,8 @@ class EveningSheetTest {
                 "drill",
                 List.of(new Group(Group.Kind.PAIR, 1, List.of("Ash", "Lopado".repeat(12)), Optional.empty()))));
         for (SheetSize size : SheetSize.values()) {
-            List<Frame> pages =
-                    Evenings.sheet(PairingPlan.printed(rounds, 0), size).pages();
+            List<Frame> pages = Evenings.sheet(PairingPlan.printed(rounds, 0, List.of()), size)
+                    .pages();
             pages.forEach(ReadBack::isClean);
             List<Node.Words> heads = ReadBack.words(pages.get(0)).stream()
                     .filter(words -> words.role() == Role.ROW_HEAD)
@@ -157,19 +159,71 @@ class EveningSheetTest {
         }
     }
 
-    /** One pair that stands elsewhere once, and nobody can be told to walk. */
+    /** The first two rounds are read, the other four walked: the lines on one sheet, on another the grid of rounds 1 and 2. */
     @Test
-    void aPlanThatIsNotWalkedIsNotToldAsAWalk() {
-        PairingPlan walked = Evenings.walked(5, 4, -1);
-        List<Round> rounds = new ArrayList<>(walked.rounds());
-        List<Group> groups = new ArrayList<>(rounds.get(3).groups());
-        Group one = groups.get(0);
-        Group other = groups.get(1);
-        groups.set(0, new Group(one.kind(), 2, one.people(), one.helper()));
-        groups.set(1, new Group(other.kind(), 1, other.people(), other.helper()));
-        rounds.set(3, new Round(4, "drill-1", groups));
-        assertTrue(TwoLines.of(walked).isPresent());
-        assertTrue(TwoLines.of(PairingPlan.printed(rounds, 0)).isEmpty());
-        assertTrue(TwoLines.of(PairingPlan.printed(walked.rounds(), 1)).isEmpty());
+    void roundsThatNobodyWalksAreReadOnAnotherSheet() {
+        List<Frame> pages =
+                Evenings.sheet(Evenings.walked(5, 6, 3), SheetSize.A4).pages();
+        assertEquals(2, pages.size());
+        String lines = ReadBack.text(pages.get(0));
+        assertTrue(lines.contains("B moves one post towards the door when I say change"), lines);
+        assertTrue(lines.contains("no lines for Parry of quarte, drill-0; read the other sheet"), lines);
+        String grid = ReadBack.text(pages.get(1));
+        assertTrue(grid.startsWith("Wednesday 2026-12-02, rounds 1 and 2\n"), grid);
+        assertEquals(3, ReadBack.rows(pages.get(1)).get(1).size());
+    }
+
+    /** Two formings of four: after round 3 two of line A and two of line B change. */
+    @Test
+    void whoChangesLineIsNamed() {
+        List<Round> rounds = new ArrayList<>(Evenings.walked(4, 3, 1).rounds());
+        List<String> stays = List.of("Stays0", "Stays1", "W0", "W1");
+        List<String> moves = List.of("Stays2", "Stays3", "W2", "W3");
+        List<Group> groups = new ArrayList<>();
+        for (int at = 0; at < 4; at++) {
+            groups.add(new Group(Group.Kind.PAIR, at + 1, List.of(moves.get(at), stays.get(at)), Optional.empty()));
+        }
+        rounds.add(new Round(4, "drill-1", groups));
+        List<Walk> walks = List.of(Evenings.walked(4, 3, 1).walks().get(0), new Walk(4, 4, stays, moves));
+        Frame page = Evenings.sheet(PairingPlan.printed(rounds, 0, walks), SheetSize.A4)
+                .pages()
+                .get(0);
+        String text = ReadBack.text(page);
+        assertTrue(
+                text.replace('\n', ' ')
+                        .contains(
+                                "After round 3: Stays2, Stays3, W0, W1 change line; everybody goes to the post for round 4."),
+                text);
+        assertTrue(text.contains("A leads first in odd rounds, B in even ones"), text);
+    }
+
+    /** By hand: the instructor has posts 1 and 2 in rounds 1 and 3 and post 3 in round 2, Marlow the others. */
+    @Test
+    void whoWatchesWhichPlacesStandsOnTheWall() {
+        List<Round> rounds = new ArrayList<>();
+        for (int round = 1; round <= 3; round++) {
+            List<Group> groups = new ArrayList<>();
+            for (int place = 1; place <= 3; place++) {
+                boolean instructor = (round % 2 == 1) == place < 3;
+                List<String> two = List.of("P" + place, "Q" + (place + round) % 3);
+                groups.add(new Group(
+                        Group.Kind.WATCHED,
+                        place,
+                        two,
+                        Optional.empty(),
+                        Optional.of(instructor ? "instructor" : "Marlow"),
+                        Optional.empty()));
+            }
+            rounds.add(new Round(round, "drill", groups));
+        }
+        PairingPlan plan = PairingPlan.printed(rounds, 0, List.of());
+        assertEquals(
+                List.of(
+                        "Rounds 1 and 3: the instructor watches places 1 and 2, Marlow 3.",
+                        "Round 2: Marlow watches places 1 and 2, the instructor 3."),
+                Watching.sentences(plan, Naming.full()));
+        String text =
+                ReadBack.text(Evenings.sheet(plan, SheetSize.A4).pages().get(0)).replace('\n', ' ');
+        assertTrue(text.contains("Round 2: Marlow watches places 1 and 2, the instructor 3."), text);
     }
 }

@@ -10,6 +10,7 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.Walk;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.pdf.Family;
 
@@ -37,7 +38,7 @@ final class Evenings {
             Collections.shuffle(order, chance);
             planned.add(new Round(round, "drill-" + (round / 4), groups(order, chance)));
         }
-        return PairingPlan.printed(planned, worked);
+        return PairingPlan.printed(planned, worked, List.of());
     }
 
     private static List<Group> groups(List<String> order, Random chance) {
@@ -67,20 +68,25 @@ final class Evenings {
         return groups;
     }
 
-    /** One line stands, the other goes so many places on at each change. */
-    static PairingPlan walked(int places, int rounds, int step) {
+    /** One line stays, the other moves one post up at each change; so as from one round on. */
+    static PairingPlan walked(int places, int rounds, int from) {
         List<Round> planned = new ArrayList<>();
         for (int round = 1; round <= rounds; round++) {
             List<Group> groups = new ArrayList<>();
             for (int place = 0; place < places; place++) {
-                String walker = "W" + Math.floorMod(place - step * (round - 1), places);
+                String walker = "W" + Math.floorMod(place - (round - from), places);
                 String stays = "Stays" + place;
                 List<String> two = round % 2 == 1 ? List.of(stays, walker) : List.of(walker, stays);
                 groups.add(new Group(Group.Kind.PAIR, place + 1, two, Optional.empty()));
             }
             planned.add(new Round(round, "drill-" + (round / 4), groups));
         }
-        return PairingPlan.printed(planned, 0);
+        Walk walk = new Walk(
+                from,
+                rounds,
+                IntStream.range(0, places).mapToObj(at -> "Stays" + at).toList(),
+                IntStream.range(0, places).mapToObj(at -> "W" + at).toList());
+        return PairingPlan.printed(planned, 0, List.of(walk));
     }
 
     static EveningSheet sheet(PairingPlan plan, SheetSize size) {

@@ -1,6 +1,7 @@
-package org.drillwright.plan.rounds;
+package org.drillwright.plan.walk;
 
 import java.util.Arrays;
+import org.drillwright.plan.rounds.Method;
 
 /**
  * Those who know the drill stand on a ring and move one place a round; each one who is new stands still opposite a fixed
@@ -12,7 +13,7 @@ final class Ring implements Formation {
     private final int novices;
     private final int[] across;
     private final int[] noviceAt;
-    private final int[] spot;
+    private final int[] postOf;
 
     /**
      * @param novices at least 1; one who knows the drill may stand in for one
@@ -22,7 +23,7 @@ final class Ring implements Formation {
         this.novices = novices;
         this.across = across(novices, size);
         this.noviceAt = new int[novices];
-        this.spot = new int[size];
+        this.postOf = new int[size];
         int next = 0;
         for (int place = 0; place < size; place++) {
             if (across[place] < 0) {
@@ -31,15 +32,15 @@ final class Ring implements Formation {
                 next++;
             }
         }
-        numberSpots();
+        numberPosts();
     }
 
-    /** Each two places that face each other, and each place with one who stands still, are one spot on the floor. */
-    private void numberSpots() {
+    /** Each two places that face each other, and each place with one who stands still, are one post on the floor. */
+    private void numberPosts() {
         int next = 0;
-        for (int place = 0; place < spot.length; place++) {
+        for (int place = 0; place < postOf.length; place++) {
             boolean second = across[place] >= 0 && across[place] < place;
-            spot[place] = second ? spot[across[place]] : next++;
+            postOf[place] = second ? postOf[across[place]] : next++;
         }
     }
 
@@ -71,26 +72,26 @@ final class Ring implements Formation {
     }
 
     @Override
-    public int posts() {
+    public int spots() {
         return novices + across.length;
     }
 
     @Override
-    public int novicePosts() {
+    public int still() {
         return novices;
     }
 
     @Override
-    public int facing(int round, int post) {
-        if (post < novices) {
-            return walker(round, noviceAt[post]);
+    public int facing(int round, int spot) {
+        if (spot < novices) {
+            return walker(round, noviceAt[spot]);
         }
-        int facing = across[placeOf(round, post)];
+        int facing = across[placeOf(round, spot)];
         return facing < 0 ? -1 - facing : walker(round, facing);
     }
 
-    private int placeOf(int round, int post) {
-        return Math.floorMod(post - novices + round, across.length);
+    private int placeOf(int round, int spot) {
+        return Math.floorMod(spot - novices + round, across.length);
     }
 
     private int walker(int round, int place) {
@@ -98,7 +99,7 @@ final class Ring implements Formation {
     }
 
     @Override
-    public int place(int round, int post) {
-        return spot[post < novices ? noviceAt[post] : placeOf(round, post)];
+    public int post(int round, int spot) {
+        return postOf[spot < novices ? noviceAt[spot] : placeOf(round, spot)];
     }
 }

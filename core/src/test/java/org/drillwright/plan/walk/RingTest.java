@@ -1,4 +1,4 @@
-package org.drillwright.plan.rounds;
+package org.drillwright.plan.walk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -24,10 +24,10 @@ class RingTest {
                 for (int post = 0; post < standing + size; post++) {
                     int facing = ring.facing(round, post);
                     assertEquals(post, ring.facing(round, facing));
-                    assertEquals(ring.place(round, post), ring.place(round, facing));
+                    assertEquals(ring.post(round, post), ring.post(round, facing));
                     assertTrue(post >= standing || facing >= standing, "two who stand");
                     assertTrue(post > facing || met.add(Set.of(post, facing)), "a pair twice");
-                    places.add(ring.place(round, post));
+                    places.add(ring.post(round, post));
                 }
                 assertEquals((standing + size) / 2, places.size());
             }

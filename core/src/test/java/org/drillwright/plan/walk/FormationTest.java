@@ -1,10 +1,11 @@
-package org.drillwright.plan.rounds;
+package org.drillwright.plan.walk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.drillwright.plan.rounds.Method;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,39 +14,24 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FormationTest {
 
     private static String facing(Formation formation, int round) {
-        return IntStream.range(0, formation.posts())
+        return IntStream.range(0, formation.spots())
                 .mapToObj(post -> Integer.toString(formation.facing(round, post)))
                 .collect(Collectors.joining(" "));
     }
 
     private static String places(Formation formation, int round) {
-        return IntStream.range(0, formation.posts())
-                .mapToObj(post -> Integer.toString(formation.place(round, post)))
+        return IntStream.range(0, formation.spots())
+                .mapToObj(post -> Integer.toString(formation.post(round, post)))
                 .collect(Collectors.joining(" "));
     }
 
-    /** 0, 1 and 2 stand; 3, 4 and 5 step one place down, and the one at place 0 walks to place 2. */
+    /** 0, 1 and 2 stay; 3, 4 and 5 move one post up, and the one at the last post walks round to the first. */
     @ParameterizedTest(name = "round {0}")
-    @CsvSource({"0,3 4 5 0 1 2,0 1 2 0 1 2", "1,4 5 3 2 0 1,0 1 2 2 0 1", "2,5 3 4 1 2 0,0 1 2 1 2 0"})
-    void in_two_lines_of_three_the_second_line_steps(int round, String facing, String places) {
+    @CsvSource({"0,3 4 5 0 1 2,0 1 2 0 1 2", "1,5 3 4 1 2 0,0 1 2 1 2 0", "2,4 5 3 2 0 1,0 1 2 2 0 1"})
+    void in_two_lines_of_three_the_second_line_moves(int round, String facing, String places) {
         Formation lines = new TwoLines(3);
         assertEquals(facing, facing(lines, round));
         assertEquals(places, places(lines, round));
-    }
-
-    /** 0, 1 and 2 are new. 3 begins at place 0, 4 at place 1, the gap, 5, at place 2; they step one place up. */
-    @ParameterizedTest(name = "round {0}")
-    @CsvSource({"0,3 4 5 0 1 2,0 1 2 0 1 2", "1,5 3 4 1 2 0,0 1 2 1 2 0", "2,4 5 3 2 0 1,0 1 2 2 0 1"})
-    void on_a_ring_of_three_two_walkers_and_a_gap_go_round(int round, String facing, String places) {
-        Formation ring = new BlankRing(3, 2);
-        assertEquals(facing, facing(ring, round));
-        assertEquals(places, places(ring, round));
-    }
-
-    /** Five places for two: the walkers, 5 and 6, begin at 0 and 2, half of five; the gaps are 7, 8 and 9. */
-    @Test
-    void gaps_are_spread_between_the_walkers() {
-        assertEquals("5 7 6 8 9 0 2 1 3 4", facing(new BlankRing(5, 2), 0));
     }
 
     /**
@@ -70,12 +56,12 @@ class FormationTest {
     }
 
     @Test
-    void each_movement_has_its_posts_for_those_who_are_new() {
-        List<Formation> all = List.of(new TwoLines(3), new Ring(2, 4), new BlankRing(3, 2));
-        assertEquals(List.of(3, 2, 3), all.stream().map(Formation::novicePosts).toList());
-        assertEquals(List.of(6, 6, 6), all.stream().map(Formation::posts).toList());
+    void each_movement_has_its_spots_for_those_who_stand_still() {
+        List<Formation> all = List.of(new TwoLines(3), new Ring(2, 4));
+        assertEquals(List.of(3, 2), all.stream().map(Formation::still).toList());
+        assertEquals(List.of(6, 6), all.stream().map(Formation::spots).toList());
         assertEquals(
-                List.of(Method.TWO_LINES, Method.RING, Method.BLANK_RING),
+                List.of(Method.TWO_LINES, Method.RING),
                 all.stream().map(Formation::method).toList());
     }
 }

@@ -1,0 +1,303 @@
+package org.drillwright.plan.walk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.drillwright.plan.rounds.Aim;
+import org.drillwright.plan.rounds.Problem;
+
+/**
+ * Who takes which part in the formings of an evening: as they were dealt at first, then exchanged two by two, within a line
+ * and between lines, as long as that makes the evening better. What counts, from the left: pairs that may not be made, hands
+ * that are asked for, repeats, changes of line from one forming to the next, turns, past meetings, levels, hands. The
+ * passes are counted. Who is new to a drill stays still, if it was so at first.
+ */
+final class Posting {
+
+    private static final int FORBIDDEN = 0;
+    private static final int ASKED = 1;
+    private static final int REPEATS = 2;
+    private static final int CHANGES = 3;
+
+    /** The other aims follow, behind those three. */
+    private static final int OTHERS = 2;
+
+    private static final int PASSES = 20;
+    private static final int PASSES_OF_MANY = 4;
+    private static final int MANY = 60;
+
+    /** Beginnings in another order; of several formings more, as long as some meet again. */
+    private static final int SHUFFLES = 4;
+
+    private static final int MORE_SHUFFLES = 24;
+
+    private final Problem problem;
+    private final List<Forming> begun;
+    private final List<BitSet> still;
+    private final int[][] holder;
+    private final int[][] spot;
+    private final int[][] met;
+    private final int[][] turns;
+    private final long[] cost;
+
+    private Posting(Problem problem, List<Forming> begun) {
+        int students = problem.students();
+        this.problem = problem;
+        this.begun = begun;
+        this.still = new ArrayList<>();
+        this.holder = new int[begun.size()][];
+        this.spot = new int[begun.size()][students];
+        this.met = new int[students][students];
+        this.turns = new int[Aim.COUNT][students];
+        this.cost = new long[OTHERS + Aim.COUNT];
+        for (int one = 0; one < students; one++) {
+            for (Aim kind : List.of(Aim.TURNS, Aim.BLANKS)) {
+                turns[kind.rank()][one] = problem.hadBefore(kind, one);
+            }
+            turns[Aim.WATCHED.rank()][one] = problem.hadBefore(Aim.WATCHED, one);
+            for (int other = 0; other < students; other++) {
+                met[one][other] = problem.metBefore(one, other);
+            }
+        }
+        begin();
+    }
+
+    private void begin() {
+        for (int at = 0; at < begun.size(); at++) {
+            Forming forming = begun.get(at);
+            holder[at] = forming.holders();
+            for (int place = 0; place < holder[at].length; place++) {
+                if (problem.isStudent(holder[at][place])) {
+                    spot[at][holder[at][place]] = place;
+                }
+            }
+            still.add(still(forming));
+            for (int round = forming.from(); round < forming.to(); round++) {
+                for (int place = 0; place < holder[at].length; place++) {
+                    int facing = forming.formation().facing(round - forming.from(), place);
+                    if (facing > place) {
+                        meet(round, holder[at][place], holder[at][facing], 1);
+                    }
+                }
+            }
+        }
+        IntStream.range(0, problem.students()).forEach(student -> cost[CHANGES] += changes(student));
+    }
+
+    /** Those who are new to one of its drills and stand still. */
+    private BitSet still(Forming forming) {
+        BitSet fresh = new BitSet();
+        for (int round = forming.from(); round < forming.to(); round++) {
+            fresh.or(problem.strangers(round));
+        }
+        BitSet still = new BitSet();
+        forming.stays().stream().filter(problem::isStudent).filter(fresh::get).forEach(still::set);
+        return still;
+    }
+
+    /** The formings with people exchanged until no exchange helps. */
+    static Posted once(Problem problem, List<Forming> begun) {
+        return new Posting(problem, begun).improved();
+    }
+
+    /** The same; of several beginnings the best. */
+    static Posted improved(Problem problem, List<Forming> begun) {
+        Posted best = once(problem, begun);
+        for (int seed = 1; isWorth(seed, best) && problem.students() < MANY; seed++) {
+            Posted other = once(problem, shuffled(problem, begun, new Random(seed)));
+            best = other.compareTo(best) < 0 ? other : best;
+        }
+        return best;
+    }
+
+    private static boolean isWorth(int seed, Posted best) {
+        return seed <= SHUFFLES || (seed <= MORE_SHUFFLES && best.formings().size() > 1 && best.repeats() > 0);
+    }
+
+    private static List<Forming> shuffled(Problem problem, List<Forming> formings, Random random) {
+        return formings.stream()
+                .map(forming -> new Forming(
+                        forming.from(),
+                        forming.to(),
+                        forming.formation(),
+                        Stream.of(forming.stays(), forming.moves())
+                                .flatMap(line -> shuffled(line, problem, random).stream())
+                                .mapToInt(Integer::intValue)
+                                .toArray()))
+                .toList();
+    }
+
+    /** Students change places among each other; helpers and gaps keep theirs. */
+    private static List<Integer> shuffled(List<Integer> line, Problem problem, Random random) {
+        List<Integer> students =
+                new ArrayList<>(line.stream().filter(problem::isStudent).toList());
+        Collections.shuffle(students, random);
+        List<Integer> shuffled = new ArrayList<>();
+        int next = 0;
+        for (int vertex : line) {
+            shuffled.add(problem.isStudent(vertex) ? students.get(next++) : vertex);
+        }
+        return shuffled;
+    }
+
+    private Posted improved() {
+        int passes = problem.students() < MANY ? PASSES : PASSES_OF_MANY;
+        boolean helped = true;
+        for (int pass = 0; pass < passes && helped; pass++) {
+            helped = pass();
+        }
+        List<Forming> formings = new ArrayList<>();
+        for (int at = 0; at < begun.size(); at++) {
+            Forming one = begun.get(at);
+            formings.add(new Forming(one.from(), one.to(), one.formation(), holder[at]));
+        }
+        return new Posted(formings, Arrays.stream(cost).boxed().toList());
+    }
+
+    /**
+     * What came of it.
+     *
+     * @param cost row of costs, pairs that may not be made first
+     */
+    record Posted(List<Forming> formings, List<Long> cost) implements Comparable<Posted> {
+
+        Posted {
+            formings = List.copyOf(formings);
+            cost = List.copyOf(cost);
+        }
+
+        @Override
+        public int compareTo(Posted other) {
+            return Arrays.compare(row(), other.row());
+        }
+
+        private long[] row() {
+            return cost.stream().mapToLong(Long::longValue).toArray();
+        }
+
+        boolean isPermitted() {
+            return cost.get(FORBIDDEN) == 0;
+        }
+
+        long repeats() {
+            return cost.get(REPEATS);
+        }
+    }
+
+    private boolean pass() {
+        boolean helped = false;
+        for (int at = 0; at < begun.size(); at++) {
+            for (int one = 0; one < problem.students(); one++) {
+                for (int other = one + 1; other < problem.students(); other++) {
+                    helped |= mayExchange(at, one, other) && exchangeHelps(at, one, other);
+                }
+            }
+        }
+        return helped;
+    }
+
+    private boolean mayExchange(int at, int one, int other) {
+        return mayTake(at, one, spot[at][other]) && mayTake(at, other, spot[at][one]);
+    }
+
+    private boolean mayTake(int at, int student, int place) {
+        return !still.get(at).get(student) || place < begun.get(at).formation().still();
+    }
+
+    private boolean exchangeHelps(int at, int one, int other) {
+        long[] before = cost.clone();
+        exchange(at, one, other);
+        boolean helps = Arrays.compare(cost, before) < 0;
+        if (!helps) {
+            exchange(at, one, other);
+        }
+        return helps;
+    }
+
+    private void exchange(int at, int one, int other) {
+        cost[CHANGES] -= changes(one) + changes(other);
+        count(at, spot[at][one], spot[at][other], -1);
+        int place = spot[at][one];
+        put(at, one, spot[at][other]);
+        put(at, other, place);
+        count(at, spot[at][one], spot[at][other], 1);
+        cost[CHANGES] += changes(one) + changes(other);
+    }
+
+    private void put(int at, int student, int place) {
+        holder[at][place] = student;
+        spot[at][student] = place;
+    }
+
+    /** How often somebody changes line. */
+    private int changes(int student) {
+        int changes = 0;
+        for (int at = 1; at < begun.size(); at++) {
+            changes += isStill(at - 1, student) == isStill(at, student) ? 0 : 1;
+        }
+        return changes;
+    }
+
+    private boolean isStill(int at, int student) {
+        return spot[at][student] < begun.get(at).formation().still();
+    }
+
+    /** Adds what the two at some spots make in a forming, or takes it away. */
+    private void count(int at, int one, int other, int sign) {
+        Forming forming = begun.get(at);
+        for (int round = forming.from(); round < forming.to(); round++) {
+            int facing = forming.formation().facing(round - forming.from(), one);
+            meet(round, holder[at][one], holder[at][facing], sign);
+            if (facing != other) {
+                int second = forming.formation().facing(round - forming.from(), other);
+                meet(round, holder[at][other], holder[at][second], sign);
+            }
+        }
+    }
+
+    private void meet(int round, int one, int other, int sign) {
+        if (!problem.isStudent(one) && !problem.isStudent(other)) {
+            return;
+        }
+        int student = Math.min(one, other);
+        int mate = Math.max(one, other);
+        if (mate == problem.blank()) {
+            turn(Aim.BLANKS, student, sign);
+            return;
+        }
+        cost[FORBIDDEN] += problem.permits(round, student, mate) ? 0 : sign;
+        if (!problem.isStudent(mate)) {
+            turn(Aim.TURNS, student, sign);
+            return;
+        }
+        met[student][mate] += sign;
+        cost[REPEATS] += sign > 0 ? met[student][mate] - 1 : -met[student][mate];
+        if (problem.areBothNew(round, student, mate)) {
+            turn(Aim.WATCHED, student, sign);
+            turn(Aim.WATCHED, mate, sign);
+        }
+        if (problem.isAsking(round)) {
+            cost[ASKED] += sign * problem.cost(Aim.ASKED, student, mate);
+        } else {
+            add(Aim.HANDS, sign * problem.cost(Aim.HANDS, student, mate));
+        }
+        add(Aim.PAST, sign * problem.cost(Aim.PAST, student, mate));
+        add(Aim.LEVEL, sign * problem.cost(Aim.LEVEL, student, mate));
+    }
+
+    /** The more turns somebody has had, the dearer is one more. */
+    private void turn(Aim kind, int student, int sign) {
+        int[] had = turns[kind.rank()];
+        had[student] += sign;
+        add(kind, sign > 0 ? had[student] - 1 : -had[student]);
+    }
+
+    private void add(Aim aim, long more) {
+        cost[OTHERS + aim.rank()] += more;
+    }
+}

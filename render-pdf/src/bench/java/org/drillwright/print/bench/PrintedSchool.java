@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.drillwright.print.command.Program;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.Opener;
 
 /** Runs the program in a school's folder and prints the processor's time in milliseconds: {@code PrintedSchool FOLDER …}. */
 public final class PrintedSchool {
@@ -23,12 +24,15 @@ public final class PrintedSchool {
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
         Invocation run = new Invocation(
                 nowhere,
+                nowhere,
                 System.err,
                 new BufferedReader(new StringReader("")),
                 false,
+                () -> 80,
                 false,
                 Path.of(arguments[0]),
                 Optional.empty(),
+                Opener.NONE,
                 Clock.systemUTC());
         int exit = Program.run(run, Arrays.copyOfRange(arguments, 1, arguments.length));
         OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();

@@ -10,7 +10,8 @@ final class Delivery {
 
     /** Flushes both streams; the code to end with. */
     static int confirm(Invocation run, int code) {
-        boolean lost = run.out().checkError();
+        boolean dataLost = run.data().checkError();
+        boolean lost = run.out().checkError() || dataLost;
         if (lost) {
             run.err().println("Not everything could be written to the standard output.");
         }

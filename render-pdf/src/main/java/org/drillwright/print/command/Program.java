@@ -2,11 +2,16 @@ package org.drillwright.print.command;
 
 import java.io.PrintWriter;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.drillwright.print.command.cards.BookletCommand;
 import org.drillwright.print.command.cards.CardsCommand;
 import org.drillwright.print.command.cards.HandoutCommand;
-import org.drillwright.print.command.cards.MarkCommand;
+import org.drillwright.print.command.cards.IdentifyCommand;
 import org.drillwright.print.command.classes.AttendanceCommand;
 import org.drillwright.print.command.classes.HallCommand;
 import org.drillwright.print.command.classes.LessonCommand;
@@ -34,64 +39,77 @@ import org.drillwright.print.command.watch.WatchCommand;
 import org.drillwright.print.impose.Shift;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.UsageMessageSpec;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The commands put together, and what is said when one cannot run. Never exits, so that it can be tried in process. */
 public final class Program {
 
     private Program() {}
 
-    /** In the order in which the help names them. */
-    private static final List<String> NAMES = List.of(
-            "check",
-            "cards",
-            "new",
-            "school",
-            "explain",
-            "words",
-            "pairs",
-            "lesson",
-            "record",
-            "progress",
-            "roster",
-            "hall",
-            "packet",
-            "term",
-            "attendance",
-            "partners",
-            "session",
-            "schema",
-            "tidy",
-            "watch",
-            "handout",
-            "booklet",
-            "coverage",
-            "mark");
+    /** Names that a command had once; they work for one release more. */
+    private static final Map<String, String> ONCE = Map.of("mark", "identify");
+
+    private static final List<String> HELP = List.of("-h", "--help", "help");
+
+    /** The help is no wider than a page is read well, and no narrower than it can be set. */
+    private static final int WIDEST = 100;
+
+    private static final int NARROWEST = 55;
 
     /** Runs one command; the exit code. */
     public static int run(Invocation run, String... arguments) {
         try {
-            return commands(run, needed(arguments)).execute(arguments);
+            String[] meant = meant(arguments);
+            CommandLine line = commands(run, needed(meant), Program::once);
+            if (run.terminal() && Arrays.stream(arguments).anyMatch(HELP::contains)) {
+                line.setUsageHelpWidth(
+                        Math.max(NARROWEST, Math.min(WIDEST, run.width().getAsInt())));
+            }
+            return line.execute(meant);
         } catch (VirtualMachineError | LinkageError tooMuch) {
             return Faults.ofMemory(run, tooMuch);
         }
     }
 
+    /** {@code help cards} is {@code cards --help}. */
+    private static String[] meant(String... arguments) {
+        if (arguments.length == 0 || !arguments[0].equals("help")) {
+            return arguments;
+        }
+        return Stream.concat(Arrays.stream(arguments).skip(1), Stream.of("--help"))
+                .toArray(String[]::new);
+    }
+
     /** If a command comes first, only that one: to read the options of all of them is a quarter of a cold start. */
     private static List<String> needed(String... arguments) {
-        return arguments.length > 0 && NAMES.contains(arguments[0]) ? List.of(arguments[0]) : NAMES;
+        List<String> names = CommandGroups.names();
+        Optional<String> first = Arrays.stream(arguments).findFirst().map(name -> ONCE.getOrDefault(name, name));
+        return first.filter(names::contains).map(List::of).orElse(names);
     }
 
-    /** The commands with their options, as the command line, the help and the manual know them. */
+    /** The commands with their options, as the help and the manual know them. */
     public static CommandLine commands(Invocation run) {
-        return commands(run, NAMES);
+        return commands(run, CommandGroups.names(), name -> new String[0]);
     }
 
-    private static CommandLine commands(Invocation run, List<String> names) {
+    private static String[] once(String name) {
+        return ONCE.entrySet().stream()
+                .filter(entry -> entry.getValue().equals(name))
+                .map(Map.Entry::getKey)
+                .toArray(String[]::new);
+    }
+
+    private static CommandLine commands(Invocation run, List<String> names, Function<String, String[]> once) {
         SchoolOption school = new SchoolOption();
         CommandLine line = new CommandLine(new RootCommand(run, school));
         for (String name : names) {
-            line.addSubcommand(name, command(name, run, school));
+            line.addSubcommand(name, command(name, run, school), once.apply(name));
         }
+        line.getHelpSectionMap()
+                .put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, help -> CommandGroups.listed(help.commandSpec()));
         Choices.register(line);
         line.registerConverter(Shift.class, new ShiftWord());
         line.registerConverter(LocalDate.class, new DayWord());
@@ -101,9 +119,21 @@ public final class Program {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))
                 .setOut(new PrintWriter(new StreamWriter(run.out()), true))
                 .setErr(new PrintWriter(new StreamWriter(run.err()), true))
-                .setParameterExceptionHandler((problem, arguments) -> Faults.ofArguments(run, problem))
+                .setParameterExceptionHandler((problem, given) -> Faults.ofArguments(run, problem))
                 .setExecutionExceptionHandler((problem, at, parsed) ->
-                        problem instanceof CannotRun ? Faults.ofTheWorld(run, problem) : Faults.ours(run, problem));
+                        problem instanceof CannotRun ? Faults.ofTheWorld(run, problem) : Faults.ours(run, problem))
+                .setExecutionStrategy(Program::execute);
+    }
+
+    /** Whoever asks for help with what is not there gets no help with something else. */
+    private static int execute(ParseResult parsed) {
+        for (CommandLine at : parsed.asCommandLineList()) {
+            List<String> unknown = at.getUnmatchedArguments();
+            if (!unknown.isEmpty()) {
+                throw new UnmatchedArgumentException(at, unknown);
+            }
+        }
+        return new RunLast().execute(parsed);
     }
 
     private static Object command(String name, Invocation run, SchoolOption school) {
@@ -131,7 +161,7 @@ public final class Program {
             case "handout" -> new HandoutCommand(run, school);
             case "booklet" -> new BookletCommand(run, school);
             case "coverage" -> new CoverageCommand(run, school);
-            case "mark" -> new MarkCommand(run, school);
+            case "identify" -> new IdentifyCommand(run, school);
             default -> throw new IllegalArgumentException(name);
         };
     }

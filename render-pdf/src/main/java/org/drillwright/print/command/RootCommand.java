@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
         header = "Checks and prints fencing drills that are taught by the count.",
         description = "A drill is a text file; a school is a folder of them, with its settings in school.yaml. Started"
                 + " in a terminal without a command, the program asks what to do.%n",
-        commandListHeading = "%nCommands (each has a --help of its own):%n",
+        commandListHeading = "%nCommands, each with a --help of its own.%n%n",
         sortOptions = false,
         versionProvider = VersionText.class,
         footer = "%nNo check makes a drill safe. The rules of your national federation, local codes and a qualified"

@@ -1,9 +1,11 @@
 package org.drillwright.print.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +23,10 @@ class ArgumentsTest {
             value = {
                 "chek                    | There is no command 'chek'; did you mean 'check'?",
                 "frobnicate              | There is no command 'frobnicate'.",
+                "chek --help             | There is no command 'chek'; did you mean 'check'?",
+                "--help chek             | There is no command 'chek'; did you mean 'check'?",
+                "help chek               | There is no command 'chek'; did you mean 'check'?",
+                "check -h --strickt      | There is no option '--strickt'; did you mean '--strict'?",
                 "check --strickt         | There is no option '--strickt'; did you mean '--strict'?",
                 "check --format xml      | 'xml' is none of text, line, json, sarif",
                 "check --format          | Missing required parameter",
@@ -61,6 +67,30 @@ class ArgumentsTest {
         assertTrue(trial.out().contains("Usage: drillwright"), trial.out());
         assertTrue(trial.out().contains("could not run"), trial.out());
         assertEquals("", trial.err());
+    }
+
+    @Test
+    void helpIsACommandToo() {
+        assertEquals(
+                Trial.run(folder, "cards", "--help").out(),
+                Trial.run(folder, "help", "cards").out());
+        assertEquals(
+                Trial.run(folder, "--help").out(), Trial.run(folder, "help").out());
+    }
+
+    /** A name or an option that was changed goes on for one release, and no help shows it. */
+    @Test
+    void whatWasCalledOtherwiseStillWorks() {
+        SchoolFiles.sound(folder);
+        assertEquals(Trial.run(folder, "identify", "7K3M-P9RX"), Trial.run(folder, "mark", "7K3M-P9RX"));
+        assertEquals(
+                Trial.run(folder, "explain", "steps", "--format", "json"),
+                Trial.run(folder, "explain", "steps", "--json"));
+        assertEquals(Trial.run(folder, "coverage", "--format", "json"), Trial.run(folder, "coverage", "--json"));
+        for (String help : List.of("--help", "help explain", "help coverage")) {
+            String shown = Trial.run(folder, help.split(" ")).out();
+            assertFalse(shown.contains("--json") || shown.contains("  mark "), shown);
+        }
     }
 
     @Test

@@ -26,7 +26,7 @@ class CoverageCommandTest {
     @Test
     void aSetForPrograms() {
         SchoolFiles.sound(folder);
-        Trial trial = Trial.run(folder, "coverage", "--json", "thrusts");
+        Trial trial = Trial.run(folder, "coverage", "--format", "json", "thrusts");
         assertTrue(trial.out().contains("\"drills\" : [ \"riposte\", \"straight\" ]"), trial.out());
         assertTrue(trial.out().contains("\"key\" : \"high-inside\""), trial.out());
     }

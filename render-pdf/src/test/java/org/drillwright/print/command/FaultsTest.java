@@ -13,6 +13,7 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.Opener;
 import org.junit.jupiter.api.Test;
 
 /** What is said when nothing more can be done: one line, with the way out, and the code of a run that could not. */
@@ -20,14 +21,18 @@ class FaultsTest {
 
     private static String said(ToIntFunction<Invocation> fault) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
+        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
         Invocation run = new Invocation(
-                new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8),
+                nowhere,
+                nowhere,
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 new BufferedReader(new StringReader("")),
                 false,
+                () -> 80,
                 false,
                 Path.of("."),
                 Optional.empty(),
+                Opener.NONE,
                 Clock.systemUTC());
         assertEquals(2, fault.applyAsInt(run));
         return err.toString(StandardCharsets.UTF_8);

@@ -108,7 +108,8 @@ class ReprintTest {
     void aCardInTheHandIsTold() throws IOException {
         changed("--date", "2026-03-01");
         String old = mark(record().get(1));
-        Trial current = Trial.run(folder, "mark", old.toLowerCase(Locale.ROOT).replace('-', ' '));
+        Trial current =
+                Trial.run(folder, "identify", old.toLowerCase(Locale.ROOT).replace('-', ' '));
         assertEquals(
                 new Trial(
                         0,
@@ -117,18 +118,20 @@ class ReprintTest {
                         ""),
                 current);
         reword();
-        String told = Trial.run(folder, "mark", old).out();
+        String told = Trial.run(folder, "identify", old).out();
         assertTrue(
                 told.startsWith("Parry of quarte, straight riposte (riposte): older version, printed on 2026-03-01"),
                 told);
         Files.delete(folder.resolve("riposte.yaml"));
-        assertTrue(Trial.run(folder, "mark", old).out().startsWith("riposte: a drill that is no longer in the folder"));
+        assertTrue(Trial.run(folder, "identify", old)
+                .out()
+                .startsWith("riposte: a drill that is no longer in the folder"));
     }
 
     @Test
     void whatCannotBeAMarkOrIsNotKnownIsSaidInOneLine() {
         for (String sign : List.of("7K3M", "0K3M-P9RX", "7K3M-P9RX")) {
-            Trial trial = Trial.run(folder, "mark", sign);
+            Trial trial = Trial.run(folder, "identify", sign);
             assertEquals(2, trial.code());
             assertEquals("", trial.out());
             assertEquals(1, trial.err().lines().count(), trial.err());

@@ -72,8 +72,8 @@ class ClockTest {
         new SchoolFiles(folder).with("riposte.yaml", SchoolFiles.riposte().replace("Arrive softly", "Arrive gently"));
         Trial.at("2026-09-01T12:00:00Z", folder, CHANGED);
         String fresh = prints().get(3).split(",")[1];
-        Trial older = Trial.run(folder, "mark", old);
-        Trial current = Trial.run(folder, "mark", fresh);
+        Trial older = Trial.run(folder, "identify", old);
+        Trial current = Trial.run(folder, "identify", fresh);
         assertTrue(older.out().contains("older version, printed on 2031-05-01"), older.out());
         assertTrue(current.out().contains("this card is current. Printed on 2026-09-01"), current.out());
     }

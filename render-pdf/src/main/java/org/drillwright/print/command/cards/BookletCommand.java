@@ -26,7 +26,11 @@ import picocli.CommandLine.Option;
                 + " what the drills work.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {
+            Exit.DONE_TEXT,
+            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be printed at all and was left out",
+            Exit.UNABLE_TEXT
+        })
 public final class BookletCommand implements Callable<Integer> {
 
     private final Invocation run;

@@ -55,7 +55,11 @@ import picocli.CommandLine.Parameters;
         },
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {
+            Exit.DONE_TEXT,
+            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be printed at all and was left out",
+            Exit.UNABLE_TEXT
+        })
 public final class CardsCommand implements Callable<Integer> {
 
     private final Invocation run;

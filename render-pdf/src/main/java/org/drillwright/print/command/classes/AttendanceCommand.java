@@ -79,11 +79,11 @@ public final class AttendanceCommand implements Callable<Integer> {
         List<Presence> all = wanted.stream()
                 .map(person -> Presence.of(person, people, drills, attendance, worked, knowledge, today))
                 .toList();
-        run.out()
-                .print(
-                        format == TableFormat.CSV
-                                ? AttendanceText.csv(all, attendance)
-                                : AttendanceText.of(all, attendance));
+        if (format == TableFormat.CSV) {
+            run.data().print(AttendanceText.csv(all, attendance));
+        } else {
+            run.out().print(AttendanceText.of(all, attendance));
+        }
         return Exit.DONE;
     }
 }

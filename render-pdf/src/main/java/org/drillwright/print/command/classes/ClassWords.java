@@ -5,7 +5,6 @@ final class ClassWords {
 
     static final String CLASS =
             "A class: the name of a file in the folder classes of the school, without its ending; or a" + " path.";
-    static final String FORMAT = "text for people, json for programs. Normally text.";
     static final String SHEET = "The paper of the PDF: a4, a3, letter or legal. Normally what school.yaml says, or a4.";
     static final String INITIALS =
             "The PDF shows initials instead of names. A school can say so for all in school.yaml" + " (initials: yes).";

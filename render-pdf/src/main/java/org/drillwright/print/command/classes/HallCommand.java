@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
 /** Lays lanes in a hall. */
 @Command(
         name = "hall",
-        header = "Lays the lanes of a class in its hall.",
+        header = "In class: where the lanes lie in the hall.",
         description = "How many lanes fit with clear space round each, and in how many waves the class works if they"
                 + " are too few. The clear spaces are common practice and can be set in the class or in school.yaml;"
                 + " local rules and your own risk assessment decide.%n",
@@ -71,7 +71,7 @@ public final class HallCommand implements Callable<Integer> {
                                     floor, pairs, named.sheet(settings), settings.name(), shown.mark(), faces));
             run.out().println(layout.sentence());
         } else {
-            run.out().print(named.asJson() ? HallJson.of(floor, pairs) : HallText.of(floor, pairs));
+            named.tell(run, () -> HallText.of(floor, pairs), () -> HallJson.of(floor, pairs));
         }
         return layout.count() == 0 ? Exit.MATERIAL : Exit.DONE;
     }

@@ -23,7 +23,7 @@ import picocli.CommandLine.Option;
 /** Fits the drills of a class into its time. */
 @Command(
         name = "lesson",
-        header = "Fits the drills of a class into its time.",
+        header = "In class: fits the drills into the time, minute by minute.",
         description = "Opening, warm-up and closing are kept. What doesn't fit is left out, those drills of least value"
                 + " first and none without what it needs; and it is said what could be cut to keep all. How long"
                 + " things take stands in school.yaml and in the class (timing).%n",
@@ -75,11 +75,7 @@ public final class LessonCommand implements Callable<Integer> {
             run.out().println(LessonText.sentence(tonight.plan().lesson()));
             tonight.plan().lesson().advice().forEach(run.out()::println);
         } else {
-            run.out()
-                    .print(
-                            named.asJson()
-                                    ? LessonJson.of(tonight.plan(), cards)
-                                    : LessonText.of(tonight.plan(), cards));
+            named.tell(run, () -> LessonText.of(tonight.plan(), cards), () -> LessonJson.of(tonight.plan(), cards));
         }
         return tonight.plan().lesson().fits() ? Exit.DONE : Exit.MATERIAL;
     }

@@ -2,9 +2,11 @@ package org.drillwright.print.command.classes;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.Tonight;
@@ -17,8 +19,8 @@ final class NamedClass {
     @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
     String name = "";
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
-    PlanFormat format = PlanFormat.TEXT;
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
+    TextFormat format = TextFormat.TEXT;
 
     @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
     Optional<SheetSize> sheet = Optional.empty();
@@ -32,7 +34,12 @@ final class NamedClass {
         return sheet.orElse(settings.sheet());
     }
 
-    boolean asJson() {
-        return format == PlanFormat.JSON;
+    /** Says it as it was asked for. */
+    void tell(Invocation run, Supplier<String> text, Supplier<String> json) {
+        if (format == TextFormat.JSON) {
+            run.data().print(json.get());
+        } else {
+            run.out().print(text.get());
+        }
     }
 }

@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
 /** Prints all that somebody needs who takes a class for once. */
 @Command(
         name = "packet",
-        header = "Prints a class for somebody who takes it for once: people, lesson, and the sheet for the wall.",
+        header = "In class: all of it on paper for a substitute: people, lesson, sheet for the wall.",
         description =
                 "Who comes, with which hand, what is new to whom, and what to look out for as the roster has it;"
                         + " then the timed lesson and the sheet for the wall. The plan is kept. For the cards: cards --class.%n",

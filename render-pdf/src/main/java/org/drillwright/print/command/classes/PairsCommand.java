@@ -33,7 +33,7 @@ import picocli.CommandLine.Option;
 /** Plans who works with whom. */
 @Command(
         name = "pairs",
-        header = "Plans who works with whom, round by round.",
+        header = "In class: who works with whom, round by round.",
         description = "In a learning class one of two partners already knows the drill; those kept apart never meet;"
                 + " as many different partners as can be. Where that can't be, it is said in numbers, with the least"
                 + " bad way.%n",
@@ -137,11 +137,10 @@ public final class PairsCommand implements Callable<Integer> {
             run.out().println(wall.sentence(shown, wall.keep(shown)));
         } else {
             List<WalkChoice> choices = shown.pairing().map(Pairing::choices).orElse(List.of());
-            run.out()
-                    .print(
-                            named.asJson()
-                                    ? PairsJson.of(tonight.plan(), plan, choices, shown.standing(), Naming.full())
-                                    : PairsText.of(tonight.plan(), plan, choices, shown.standing(), Naming.full()));
+            named.tell(
+                    run,
+                    () -> PairsText.of(tonight.plan(), plan, choices, shown.standing(), Naming.full()),
+                    () -> PairsJson.of(tonight.plan(), plan, choices, shown.standing(), Naming.full()));
         }
         return Tonight.isShort(plan) ? Exit.MATERIAL : Exit.DONE;
     }

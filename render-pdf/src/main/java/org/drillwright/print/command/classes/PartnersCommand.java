@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
 /** Finds training partners. */
 @Command(
         name = "partners",
-        header = "Finds people near in skill who can train together outside class.",
+        header = "Outside class: who is near enough in skill to train with whom.",
         description =
                 "The nearest in skill first; nobody who is away or does solo work, nobody who is kept apart, nobody without a day in common.%n",
         sortOptions = false,

@@ -76,8 +76,10 @@ public final class ProgressCommand implements Callable<Integer> {
                             "Progress",
                             faces -> ProgressSheet.pages(
                                     progress, names, sheet.orElse(settings.sheet()), settings.name(), faces));
+        } else if (format == TableFormat.CSV) {
+            run.data().print(progress.csv());
         } else {
-            run.out().print(format == TableFormat.CSV ? progress.csv() : ProgressText.of(progress));
+            run.out().print(ProgressText.of(progress));
         }
         return Exit.DONE;
     }

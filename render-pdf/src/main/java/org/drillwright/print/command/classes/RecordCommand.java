@@ -35,13 +35,17 @@ import picocli.CommandLine.Parameters;
 /** Writes into the record what was done. */
 @Command(
         name = "record",
-        header = "Writes down who was there, who worked with whom, and who was signed off.",
+        header = "After class: writes down who was there, who worked with whom, and who was signed off.",
         description = "What was printed is what happened, unless you say otherwise. Lines are added to record.csv"
                 + " beside school.yaml; what stands there is never changed. Said otherwise later, the class is told"
                 + " anew: what was wrong is taken back by a line, what lacked is added.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:the class has errors; nothing was recorded", Exit.UNABLE_TEXT})
+        exitCodeList = {
+            Exit.DONE_TEXT,
+            "1:the class, the roster or the record has errors, and nothing was recorded",
+            Exit.UNABLE_TEXT
+        })
 public final class RecordCommand implements Callable<Integer> {
 
     private final Invocation run;

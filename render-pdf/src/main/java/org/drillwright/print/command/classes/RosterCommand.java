@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
 /** Writes down that somebody is called otherwise now, has left, or is back. */
 @Command(
         name = "roster",
-        header = "Says who is called otherwise now, who left, who is back; what is on record stays theirs.",
+        header = "Writes down who is called otherwise now, who left, who is back; what is on record stays theirs.",
         description = "Each is a line of record.csv. A new name is written into roster.yaml as well, the old one beside"
                 + " it. Who left is planned no more and counts in the past of the others.%n",
         sortOptions = false,

@@ -40,7 +40,7 @@ import picocli.CommandLine.Parameters;
 /** Makes a sheet for two who train outside class. */
 @Command(
         name = "session",
-        header = "Makes a sheet for two who train outside class.",
+        header = "Outside class: a sheet for two who train together on their own.",
         description = "Only drills that both know, the latest in teaching order; who leads first goes by turns,"
                 + " those of earlier sessions counted in. The two are equals. Nothing about it is stored unless they say so"
                 + " with --tell or --worked.%n",
@@ -48,7 +48,7 @@ import picocli.CommandLine.Parameters;
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
             Exit.DONE_TEXT,
-            "1:the two are kept apart, or no drill fits, or the roster has errors",
+            "1:the two are kept apart, no drill fits, or the roster or the record has errors",
             Exit.UNABLE_TEXT
         })
 public final class SessionCommand implements Callable<Integer> {

@@ -14,6 +14,7 @@ import org.drillwright.plan.roster.Roster;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
@@ -60,8 +61,8 @@ public final class TermCommand implements Callable<Integer> {
     @Option(names = "--why", description = "Tells of each drill of each class to come why it is there.")
     boolean why;
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = ClassWords.FORMAT)
-    PlanFormat format = PlanFormat.TEXT;
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
+    TextFormat format = TextFormat.TEXT;
 
     @Option(
             names = "--out",
@@ -125,8 +126,8 @@ public final class TermCommand implements Callable<Integer> {
         String mark = term.printed().map(one -> one.mark().shown()).orElse("");
         file.ifPresent(sheetFile -> print(term, mark, sheetFile));
         events.ifPresent(one -> write(term, one));
-        if (format == PlanFormat.JSON) {
-            run.out().print(TermJson.of(term.plan(), mark, term.line().size()));
+        if (format == TextFormat.JSON) {
+            run.data().print(TermJson.of(term.plan(), mark, term.line().size()));
         } else if (file.isEmpty() && events.isEmpty()) {
             run.out().print(TermText.of(term.plan(), term.standing(), why));
         } else {

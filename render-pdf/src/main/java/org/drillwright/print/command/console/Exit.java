@@ -9,7 +9,9 @@ public final class Exit {
 
     public static final String HEADING = "%nExit code:%n";
     public static final String DONE_TEXT = "0:done";
-    public static final String MATERIAL_TEXT = "1:the drills or the settings have errors";
+    public static final String MATERIAL_TEXT =
+            "1:something in your files is to be mended first, or what was asked for cannot be had whole; the help"
+                    + " of each command tells which";
     public static final String UNABLE_TEXT =
             "2:could not run: a wrong option, a path that is not there, a place that cannot"
                     + " be written, a fault of the program";

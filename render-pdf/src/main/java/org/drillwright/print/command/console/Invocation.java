@@ -5,28 +5,35 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import org.drillwright.report.Paint;
 
 /**
  * What one run of the program was given.
  *
- * @param out for what was asked for
+ * @param out for what was asked for, where people read it: on a terminal long lines are broken
+ * @param data the same for what programs read: nothing is broken
  * @param err for why it could not be had
  * @param in answers to questions
  * @param terminal whether a person sits at both ends
+ * @param width of the terminal, in columns
  * @param colour whether words may be coloured
  * @param here the folder that the caller stands in
  * @param home the folder that the program was unpacked into, if it was
+ * @param opener the system's own programs
  * @param clock tells the day where a command writes one down
  */
 public record Invocation(
         PrintStream out,
+        PrintStream data,
         PrintStream err,
         BufferedReader in,
         boolean terminal,
+        IntSupplier width,
         boolean colour,
         Path here,
         Optional<Path> home,
+        Opener opener,
         Clock clock) {
 
     public Paint paint() {

@@ -3,6 +3,7 @@ package org.drillwright.print.command.console;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -19,19 +20,38 @@ final class ShownStream extends PrintStream {
     private static final String COLOUR = "\\x1B\\[(?:[0-3]|2[1-4]|3[1-9]|;)*m";
 
     private final Pattern obeyed;
+    private final Optional<Margin> margin;
 
-    ShownStream(OutputStream out, Charset charset, boolean colour) {
+    /** @param margin at which long lines are broken, if any */
+    ShownStream(OutputStream out, Charset charset, boolean colour, Optional<Margin> margin) {
         super(out, false, charset);
         this.obeyed = Pattern.compile(colour ? "(?!" + COLOUR + ")" + CONTROL : CONTROL);
+        this.margin = margin;
     }
 
     private String shown(String text) {
-        return obeyed.matcher(text).replaceAll(STAND_IN);
+        String allowed = obeyed.matcher(text).replaceAll(STAND_IN);
+        return margin.map(edge -> edge.within(allowed)).orElse(allowed);
     }
 
     @Override
     public void print(String text) {
         super.print(shown(String.valueOf(text)));
+    }
+
+    @Override
+    public void println() {
+        print("\n");
+    }
+
+    @Override
+    public void println(String text) {
+        print(text + "\n");
+    }
+
+    @Override
+    public void println(Object thing) {
+        println(String.valueOf(thing));
     }
 
     @Override

@@ -7,7 +7,7 @@ import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.InputStreamReader;
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -27,25 +27,30 @@ public final class StandardStreams {
     public static Invocation open(Optional<Path> home) {
         Optional<Console> console = Optional.ofNullable(System.console()).filter(StandardStreams::isTerminal);
         Charset charset = console.map(Console::charset).orElse(StandardCharsets.UTF_8);
+        TerminalWidth width = new TerminalWidth(System.getenv());
+        Optional<Margin> margin = console.map(terminal -> new Margin(width));
         BufferedReader in = console.map(Console::reader)
-                .map(BufferedReader::new)
+                .<BufferedReader>map(reader -> new Answers(reader, () -> margin.ifPresent(Margin::begin)))
                 .orElseGet(() -> new BufferedReader(
                         new InputStreamReader(new FileInputStream(FileDescriptor.in), StandardCharsets.UTF_8)));
         boolean colour = console.isPresent() && allowsColour(System.getenv(), System.getProperty("os.name"));
+        OutputStream out = stream(FileDescriptor.out, 1);
         return new Invocation(
-                stream(FileDescriptor.out, 1, charset, colour),
-                stream(FileDescriptor.err, 2, charset, colour),
+                new ShownStream(out, charset, colour, margin),
+                new ShownStream(out, charset, colour, Optional.empty()),
+                new ShownStream(stream(FileDescriptor.err, 2), charset, colour, margin),
                 in,
                 console.isPresent(),
+                width,
                 colour,
                 Path.of("").toAbsolutePath(),
                 home,
+                new SystemOpener(System.getProperty("os.name"), System.getenv()),
                 Clock.system(ZoneId.systemDefault()));
     }
 
-    private static PrintStream stream(FileDescriptor descriptor, int number, Charset charset, boolean colour) {
-        Outlet outlet = new Outlet(new FileOutputStream(descriptor), number);
-        return new ShownStream(new BufferedOutputStream(outlet, BUFFER), charset, colour);
+    private static OutputStream stream(FileDescriptor descriptor, int number) {
+        return new BufferedOutputStream(new Outlet(new FileOutputStream(descriptor), number), BUFFER);
     }
 
     /** From Java 22 on there is a console object in a pipe, too; it has to be asked. */

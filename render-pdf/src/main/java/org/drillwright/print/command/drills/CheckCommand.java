@@ -39,7 +39,7 @@ import picocli.CommandLine.Parameters;
                 + " matters or how to mend it. Notes never change the exit code.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {Exit.DONE_TEXT, "1:an error was found (with --strict: or a warning)", Exit.UNABLE_TEXT})
 public final class CheckCommand implements Callable<Integer> {
 
     private final Invocation run;
@@ -148,9 +148,9 @@ public final class CheckCommand implements Callable<Integer> {
                 run.out().println(tally.sentence() + "." + verdict(tally));
                 run.out().println(judged.sentence() + ".");
             }
-            case LINE -> run.out().print(LineReport.of(FromHere.named(findings, folder.root(), run.here())));
-            case SARIF -> run.out().print(sarif(folder, findings, judged));
-            case JSON -> run.out().print(JsonReport.of(findings, tally, judged));
+            case LINE -> run.data().print(LineReport.of(FromHere.named(findings, folder.root(), run.here())));
+            case SARIF -> run.data().print(sarif(folder, findings, judged));
+            case JSON -> run.data().print(JsonReport.of(findings, tally, judged));
         }
     }
 

@@ -10,6 +10,7 @@ import org.drillwright.explain.SetWorkJson;
 import org.drillwright.explain.SetWorkText;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
@@ -30,7 +31,11 @@ import picocli.CommandLine.Parameters;
                 + " played.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {
+            Exit.DONE_TEXT,
+            "1:a drill of the set cannot be read or is not there, and is left out; or the settings have errors",
+            Exit.UNABLE_TEXT
+        })
 public final class CoverageCommand implements Callable<Integer> {
 
     private final Invocation run;
@@ -42,7 +47,11 @@ public final class CoverageCommand implements Callable<Integer> {
             description = "A set of school.yaml, or a level. Normally the whole school.")
     Optional<String> set = Optional.empty();
 
-    @Option(names = "--json", description = "For programs.")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
+    TextFormat format = TextFormat.TEXT;
+
+    /** How it was asked for once. */
+    @Option(names = "--json", hidden = true)
     boolean json;
 
     public CoverageCommand(Invocation run, SchoolOption school) {
@@ -62,9 +71,9 @@ public final class CoverageCommand implements Callable<Integer> {
                 .flatMap(pick -> pick.entry().subject().stream())
                 .toList();
         SetWork work = SetWork.of(drills, folder.school());
-        if (json) {
+        if (json || format == TextFormat.JSON) {
             List<String> ids = drills.stream().map(drill -> drill.drill().id()).toList();
-            run.out().print(SetWorkJson.of(work, set.orElse(""), ids));
+            run.data().print(SetWorkJson.of(work, set.orElse(""), ids));
         } else {
             String of = set.map(name -> "The set " + name).orElse("The whole school");
             run.out().println(of + ", " + Count.of(drills.size(), "drill") + ":\n");

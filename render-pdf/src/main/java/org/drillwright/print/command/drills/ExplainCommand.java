@@ -7,6 +7,7 @@ import org.drillwright.explain.Explanation;
 import org.drillwright.explain.ExplanationJson;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
@@ -26,7 +27,7 @@ import picocli.CommandLine.Parameters;
                         + " what is unknown and since when.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {Exit.DONE_TEXT, "1:the drill cannot be read; why is shown", Exit.UNABLE_TEXT})
 public final class ExplainCommand implements Callable<Integer> {
 
     private final Invocation run;
@@ -35,7 +36,11 @@ public final class ExplainCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DRILL", arity = "1", description = "A drill by file or by id.")
     String drill = "";
 
-    @Option(names = "--json", description = "For programs.")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
+    TextFormat format = TextFormat.TEXT;
+
+    /** How it was asked for once. */
+    @Option(names = "--json", hidden = true)
     boolean json;
 
     public ExplainCommand(Invocation run, SchoolOption school) {
@@ -59,6 +64,10 @@ public final class ExplainCommand implements Callable<Integer> {
     }
 
     private void tell(Subject subject) {
-        run.out().print(json ? ExplanationJson.of(subject) : Explanation.text(subject));
+        if (json || format == TextFormat.JSON) {
+            run.data().print(ExplanationJson.of(subject));
+        } else {
+            run.out().print(Explanation.text(subject));
+        }
     }
 }

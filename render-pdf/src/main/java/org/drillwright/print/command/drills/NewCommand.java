@@ -22,12 +22,12 @@ import picocli.CommandLine.Parameters;
 /** Begins a new drill. */
 @Command(
         name = "new",
-        header = "Begins a new drill: a short one that is whole, to be changed into yours.",
+        header = "Begins a drill: a short one, complete as it stands, to be changed into yours.",
         description = "The file is named after the title. It goes into the folder named like the level if the school"
                 + " has one, or else into the school's folder. A file that is there already is left alone.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {Exit.DONE_TEXT, "1:settings have errors, and no drill was written", Exit.UNABLE_TEXT})
 public final class NewCommand implements Callable<Integer> {
 
     private final Invocation run;

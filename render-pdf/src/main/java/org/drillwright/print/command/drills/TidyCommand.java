@@ -38,7 +38,11 @@ import picocli.CommandLine.Parameters;
                 + " finding is left alone, and so is school.yaml.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {
+            Exit.DONE_TEXT,
+            "1:a drill or the settings cannot be read; with --check also: a file would change",
+            Exit.UNABLE_TEXT
+        })
 public final class TidyCommand implements Callable<Integer> {
 
     private final Invocation run;
@@ -98,7 +102,7 @@ public final class TidyCommand implements Callable<Integer> {
         } else if (check) {
             run.out().println("Would change: " + Columns.shown(entry.name()));
         } else {
-            run.out().print(Difference.unified(entry.name(), tidied.file().text(), tidied.text()));
+            run.data().print(Difference.unified(entry.name(), tidied.file().text(), tidied.text()));
         }
     }
 

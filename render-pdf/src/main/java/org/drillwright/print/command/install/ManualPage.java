@@ -1,9 +1,9 @@
 package org.drillwright.print.command.install;
 
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.drillwright.print.command.CommandGroups;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.ArgSpec;
@@ -59,11 +59,13 @@ record ManualPage(CommandSpec command, String day) {
     }
 
     private void commands(Roff page) {
-        Map<String, picocli.CommandLine> all = command.subcommands();
-        if (!all.isEmpty()) {
-            page.section("COMMANDS");
-            all.forEach((name, one) ->
-                    page.term(name, joined(one.getCommandSpec().usageMessage().header())));
+        if (command.subcommands().isEmpty()) {
+            return;
+        }
+        page.section("COMMANDS");
+        for (CommandGroups.Group group : CommandGroups.ALL) {
+            page.part(group.title());
+            group.names().forEach(name -> page.term(name, CommandGroups.header(command, name)));
         }
     }
 

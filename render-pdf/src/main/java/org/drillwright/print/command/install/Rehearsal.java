@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.print.command.Program;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.console.Opener;
 
 /**
  * Does once, in a folder of its own that is gone afterwards, what people do every day, and says nothing. Java, started
@@ -58,11 +59,14 @@ public final class Rehearsal {
         return new Invocation(
                 nowhere,
                 nowhere,
+                nowhere,
                 new BufferedReader(Reader.nullReader()),
                 false,
+                () -> 80,
                 false,
                 folder,
                 Optional.empty(),
+                Opener.NONE,
                 Clock.systemUTC());
     }
 

@@ -26,6 +26,12 @@ final class Roff {
         return this;
     }
 
+    /** A part of a section. */
+    Roff part(String title) {
+        text.append(".SS ").append(quoted(title)).append('\n');
+        return this;
+    }
+
     Roff paragraph() {
         text.append(".PP\n");
         return this;

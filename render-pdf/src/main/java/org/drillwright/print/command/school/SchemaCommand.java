@@ -31,7 +31,7 @@ import picocli.CommandLine.Parameters;
                 + " cannot be read. The levels, the fundamentals and the drills are those of your school.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {Exit.DONE_TEXT, "1:the settings have errors, and no schema was made", Exit.UNABLE_TEXT})
 public final class SchemaCommand implements Callable<Integer> {
 
     private static final String ENDING = ".json";
@@ -81,7 +81,7 @@ public final class SchemaCommand implements Callable<Integer> {
             case TERM -> term(folder);
         };
         if (file.isEmpty()) {
-            run.out().print(schema);
+            run.data().print(schema);
         } else {
             TextFile.write(file.get(), schema);
             run.out().println("Written: " + file.get());

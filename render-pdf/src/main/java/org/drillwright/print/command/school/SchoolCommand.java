@@ -18,7 +18,7 @@ import picocli.CommandLine.Command;
         description = "A setting that school.yaml does not state has a default.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {Exit.DONE_TEXT, "1:the settings have errors, and none are in force", Exit.UNABLE_TEXT})
 public final class SchoolCommand implements Callable<Integer> {
 
     private final Invocation run;

@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
 /** Shows drills on a local page that follows each save. */
 @Command(
         name = "watch",
-        header = "Shows drills in your browser while you write them.",
+        header = "Shows a drill in your browser while you write it.",
         description = {
             "The page shows the card as it will print, what was found beside your lines, and the phrase count by count."
                     + " It follows each save. It is served by this computer to this computer only, and needs no"
@@ -82,7 +82,7 @@ public final class WatchCommand implements Callable<Integer> {
     private void announce(String address) {
         run.out().println(address);
         if (run.terminal()) {
-            if (!noBrowser && !Browser.open(address)) {
+            if (!noBrowser && !run.opener().open(address)) {
                 run.out().println("No browser could be opened; open this address yourself.");
             }
             run.out().println("Save a drill and the page follows. Press Enter here to end.");

@@ -63,7 +63,7 @@ class CompletionTest {
     @Test
     void aBegunCommandIsCompleted() throws Exception {
         assertEquals(Set.of("check"), offered("ch"));
-        assertTrue(offered("").containsAll(Set.of("check", "cards", "pairs", "mark")));
+        assertTrue(offered("").containsAll(Set.of("check", "cards", "pairs", "identify")));
     }
 
     @Test

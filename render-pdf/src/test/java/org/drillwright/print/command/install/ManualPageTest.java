@@ -31,7 +31,7 @@ class ManualPageTest {
     @Test
     void eachCommandHasAPage() {
         assertTrue(PAGES.keySet()
-                .containsAll(List.of("drillwright", "drillwright-check", "drillwright-cards", "drillwright-mark")));
+                .containsAll(List.of("drillwright", "drillwright-check", "drillwright-cards", "drillwright-identify")));
         PAGES.values()
                 .forEach(page -> assertTrue(
                         page.contains("\\fBdrillwright"),
@@ -57,6 +57,12 @@ class ManualPageTest {
     }
 
     @Test
+    void commandsStandByWhatOneIsDoing() {
+        String page = PAGES.getOrDefault("drillwright", "");
+        assertTrue(page.contains("\n.SS \"Teach\"\n.TP\n\\fBlesson\\fR\nIn class: "), page);
+    }
+
+    @Test
     void optionsAreNamedAsTheyAreTyped() {
         String cards = PAGES.getOrDefault("drillwright-cards", "");
         assertTrue(cards.contains("\n.TP\n\\fB\\-\\-card=SIZE\\fR\n"), cards);
@@ -67,7 +73,7 @@ class ManualPageTest {
     void noLineCanBeTakenForAMacroThatIsNone() {
         PAGES.forEach((name, page) -> page.lines()
                 .filter(line -> line.startsWith("."))
-                .forEach(line -> assertTrue(line.matches("\\.(TH|SH|TP|PP)( .*)?"), name + ": " + line)));
+                .forEach(line -> assertTrue(line.matches("\\.(TH|SH|SS|TP|PP)( .*)?"), name + ": " + line)));
         assertEquals("\\&.yaml is the ending", words(".yaml is the ending"));
         assertEquals("C:\\edrills", words("C:\\drills"));
     }

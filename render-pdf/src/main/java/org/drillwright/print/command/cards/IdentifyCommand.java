@@ -18,14 +18,14 @@ import picocli.CommandLine.Parameters;
 
 /** Tells a card by its mark. */
 @Command(
-        name = "mark",
-        header = "Tells which drill a card in the hand is, and whether it is current.",
+        name = "identify",
+        header = "Tells by its mark which drill a card in your hand is, and whether it is current.",
         description = "The mark stands at the card's foot: 8 signs such as 7K3M-P9RX. It changes with every word that"
                 + " the card prints.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
-public final class MarkCommand implements Callable<Integer> {
+        exitCodeList = {Exit.DONE_TEXT, "1:the settings have errors, and the mark was not looked up", Exit.UNABLE_TEXT})
+public final class IdentifyCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
@@ -36,7 +36,7 @@ public final class MarkCommand implements Callable<Integer> {
             description = "The mark; small letters, spaces and the hyphen do not matter.")
     List<String> signs = new ArrayList<>();
 
-    public MarkCommand(Invocation run, SchoolOption school) {
+    public IdentifyCommand(Invocation run, SchoolOption school) {
         this.run = run;
         this.school = school;
     }

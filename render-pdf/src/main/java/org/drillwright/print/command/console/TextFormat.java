@@ -1,0 +1,16 @@
+package org.drillwright.print.command.console;
+
+import java.util.Locale;
+
+/** Whom an answer is for: people, or programs. */
+public enum TextFormat {
+    TEXT,
+    JSON;
+
+    /** What the help of each option of this kind says. */
+    public static final String HELP = "text for people, json for programs. Normally text.";
+
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

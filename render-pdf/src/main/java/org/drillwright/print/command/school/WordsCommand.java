@@ -1,39 +1,42 @@
 package org.drillwright.print.command.school;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.model.School;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
-import org.drillwright.print.command.folder.Schools;
-import org.drillwright.reading.Glossary;
-import org.drillwright.reading.Term;
-import org.drillwright.reading.TermKind;
+import org.drillwright.print.command.folder.Settings;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Span;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Lists the words that are understood. */
+/** Tells how words are read. */
 @Command(
         name = "words",
-        header = "Lists the words of the trade that are understood.",
-        description = "With a word: what it is read as, and how else that is said. A school adds its own words in"
-                + " school.yaml.%n",
+        header = "Tells how words of the trade are read, and how else to say them.",
+        description = "A school adds its own words in school.yaml.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.UNABLE_TEXT})
+        exitCodeList = {Exit.DONE_TEXT, "1:none of these words is known", Exit.UNABLE_TEXT})
 public final class WordsCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "TERM", arity = "0..*", description = "A word, or several that belong together.")
+    @Parameters(
+            paramLabel = "WORDS",
+            arity = "0..*",
+            description = "A word, several that belong together, or a whole turn, in any language that is read.")
     List<String> term = List.of();
+
+    @Option(names = "--all", description = "Every word there is, not only as many as fit the screen.")
+    boolean all;
 
     public WordsCommand(Invocation run, SchoolOption school) {
         this.run = run;
@@ -43,51 +46,26 @@ public final class WordsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         TurnReader reader = TurnReader.standard()
-                .with(Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()))
-                        .school()
-                        .words());
+                .with(Settings.of(new SchoolSearch(run).find(school.folder(), List.of()))
+                        .map(School::words)
+                        .orElse(Map.of()));
         if (term.isEmpty()) {
-            list(reader);
+            run.out().print(all ? WordsAnswer.ofAll(reader) : WordsAnswer.wayIn(reader));
             return Exit.DONE;
         }
         String words = String.join(" ", term);
-        Set<Term> terms = reader.terms(words);
-        if (terms.isEmpty()) {
-            throw new CannotRun(unknown(reader, words));
+        if (reader.terms(words).isEmpty() && !WordsAnswer.isKnown(reader.read(words))) {
+            run.out().println(unknown(reader, words));
+            return Exit.MATERIAL;
         }
-        for (Term one : terms) {
-            run.out()
-                    .println("'" + words + "' is read as: " + one.id() + " ("
-                            + one.kind().word() + ").");
-            reader.glossary().item(one).ifPresent(item -> show(reader, item));
-        }
+        run.out().print(WordsAnswer.of(reader, words, all));
         return Exit.DONE;
     }
 
     private static String unknown(TurnReader reader, String words) {
         Optional<String> nearest = reader.meant(words, new Span(0, words.length()));
         return "'" + words + "' is not a word of the trade that is known here."
-                + nearest.map(near -> " Did you mean '" + near + "'?").orElse("");
-    }
-
-    private void list(TurnReader reader) {
-        Optional<TermKind> kind = Optional.empty();
-        for (Glossary.Item item : reader.glossary().items()) {
-            if (!kind.equals(Optional.of(item.term().kind()))) {
-                kind = Optional.of(item.term().kind());
-                run.out().println();
-                run.out().println(item.term().kind().name());
-            }
-            run.out().println("  " + item.term().id());
-            show(reader, item);
-        }
-    }
-
-    private void show(TurnReader reader, Glossary.Item item) {
-        for (String tag : reader.tags()) {
-            if (!item.in(tag).isEmpty()) {
-                run.out().println("      " + tag + ": " + String.join(", ", item.in(tag)));
-            }
-        }
+                + nearest.map(near -> " Did you mean '" + near + "'?").orElse("")
+                + " A school adds its own words in school.yaml, under 'words'.";
     }
 }

@@ -1,0 +1,31 @@
+package org.drillwright.print.command.folder;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.drillwright.model.School;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.read.ReadSchool;
+import org.drillwright.read.SchoolReader;
+import org.drillwright.school.DrillFiles;
+
+/** A school's settings alone: no drill is read for them. */
+public final class Settings {
+
+    private Settings() {}
+
+    /** Those of a folder; nothing if it states none, or none that can be read. */
+    public static Optional<School> of(Path root) {
+        try {
+            Optional<Path> file = DrillFiles.settings(root);
+            return file.isEmpty()
+                    ? Optional.empty()
+                    : SchoolReader.read(DrillFiles.SETTINGS, Files.readAllBytes(file.get()))
+                            .value()
+                            .map(ReadSchool::school);
+        } catch (IOException problem) {
+            throw new CannotRun("The settings in " + root + " cannot be read", problem);
+        }
+    }
+}

@@ -25,4 +25,9 @@ public record Replay(
     public State end() {
         return counts.isEmpty() ? start : counts.get(counts.size() - 1).end();
     }
+
+    /** The state in which the closing ends. */
+    public State closed() {
+        return closing.isEmpty() ? end() : closing.get(closing.size() - 1).after();
+    }
 }

@@ -17,9 +17,10 @@ import java.util.Optional;
  * @param offered texts that may be taken over, by path; others are as good
  * @param keys keys that may be taken over, by the path of what holds them, each with what it is for
  */
-record Hints(Map<String, String> told, Map<String, List<String>> offered, Map<String, Map<String, String>> keys) {
+public record Hints(
+        Map<String, String> told, Map<String, List<String>> offered, Map<String, Map<String, String>> keys) {
 
-    Hints {
+    public Hints {
         keys = Map.copyOf(keys);
         told = Map.copyOf(told);
         offered = Map.copyOf(offered);
@@ -43,15 +44,15 @@ record Hints(Map<String, String> told, Map<String, List<String>> offered, Map<St
         }
     }
 
-    Optional<String> tells(String path) {
+    public Optional<String> tells(String path) {
         return Optional.ofNullable(told.get(path));
     }
 
-    Map<String, String> keys(String path) {
+    public Map<String, String> keys(String path) {
         return keys.getOrDefault(path, Map.of());
     }
 
-    List<String> offers(String path) {
+    public List<String> offers(String path) {
         return offered.getOrDefault(path, List.of());
     }
 }

@@ -48,6 +48,11 @@ public final class JsonSchema {
      * @param ids the drills that it may refer to
      */
     public static String drill(School school, List<String> ids) {
+        return text("drill", "A drill", new DrillReader(school).shape(), hintsOfDrill(ids));
+    }
+
+    /** @param ids the drills that a drill may refer to */
+    static Hints hintsOfDrill(List<String> ids) {
         Map<String, List<String>> offered = new HashMap<>();
         List<String> turns = turns(TurnReader.standard());
         offered.put("steps/*/leader", turns);
@@ -58,12 +63,15 @@ public final class JsonSchema {
         offered.put("needs/*", ids);
         offered.put("variant-of", ids);
         offered.put("gear/*", List.of("mask", "jacket", "underarm protector", "glove", "sabre mask", "sabre glove"));
-        Hints hints = new Hints(Hints.load("drill.keys"), offered, Map.of("accept", acceptable()));
-        return text("drill", "A drill", new DrillReader(school).shape(), hints);
+        return new Hints(Hints.load("drill.keys"), offered, Map.of("accept", acceptable()));
     }
 
     /** The schema of a school's settings. */
     public static String school() {
+        return text("school", "A school's settings", SchoolReader.shape(), hintsOfSchool());
+    }
+
+    static Hints hintsOfSchool() {
         Map<String, List<String>> offered = new HashMap<>();
         Map<String, Map<String, String>> keys = new HashMap<>();
         offered.put("words/*", terms());
@@ -71,8 +79,7 @@ public final class JsonSchema {
             keys.put("parries/" + weapon.word(), positions());
             offered.put("parries/" + weapon.word() + "/*", lines());
         }
-        Hints hints = new Hints(Hints.load("school.keys"), offered, keys);
-        return text("school", "A school's settings", SchoolReader.shape(), hints);
+        return new Hints(Hints.load("school.keys"), offered, keys);
     }
 
     /**
@@ -82,13 +89,17 @@ public final class JsonSchema {
      * @param taught drills and sets that a group may be taught
      */
     public static String term(List<String> people, List<String> taught) {
+        return text("term", "A term", TermReader.shape(), hintsOfTerm(people, taught));
+    }
+
+    static Hints hintsOfTerm(List<String> people, List<String> taught) {
         Map<String, List<String>> offered = Map.of(
                 "groups/*/people/*", people,
                 "dates/*/away/*", people,
                 "groups/*/drills/*", taught,
                 "fundamentals/drills/*", taught,
                 "exam/drills/*", taught);
-        return text("term", "A term", TermReader.shape(), new Hints(Hints.load("term.keys"), offered, Map.of()));
+        return new Hints(Hints.load("term.keys"), offered, Map.of());
     }
 
     private static List<String> terms() {

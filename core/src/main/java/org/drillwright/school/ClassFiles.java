@@ -79,7 +79,7 @@ public final class ClassFiles {
         return Files.isDirectory(folder) ? files(folder, ClassFiles::isYaml) : List.of();
     }
 
-    private static boolean isYaml(Path file) {
+    static boolean isYaml(Path file) {
         String name = DrillFiles.name(file).toLowerCase(Locale.ROOT);
         return (name.endsWith(".yaml") || name.endsWith(".yml")) && !name.startsWith(".");
     }

@@ -70,7 +70,9 @@ public final class ClassFolder {
         if (!rosters.isEmpty()) {
             Reading<Roster> reading = new RosterReader(
                             school.school(), KnownSets.names(school, ids(school)), school.tables())
-                    .read(DrillFiles.name(rosters.get(0)), DrillFiles.bytes(rosters.get(0), ReadingLimits.FILE_BYTES));
+                    .read(
+                            DrillFiles.name(rosters.get(0)),
+                            school.unsaved().bytes(rosters.get(0), ReadingLimits.FILE_BYTES));
             findings.addAll(reading.findings());
             roster = reading.value().map(read -> KnownSets.spelledOut(read, school));
             rosters.stream().skip(1).forEach(more -> findings.add(second(more, rosters.get(0))));
@@ -188,7 +190,9 @@ public final class ClassFolder {
     /** Reads one class, wherever it lies; the roster must have been read. */
     public Reading<ClassBrief> read(Path file) throws IOException {
         return new ClassReader(school.school(), school.habits(), roster().orElse(Roster.EMPTY), ids(school))
-                .read(DrillFiles.shownFrom(school.root(), file), DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
+                .read(
+                        DrillFiles.shownFrom(school.root(), file),
+                        school.unsaved().bytes(file, ReadingLimits.FILE_BYTES));
     }
 
     /** The plans of a class and day that were kept; one that isn't whole, or no longer what its mark stands for, is a finding. */

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.read.ReadingLimits;
 
@@ -47,7 +48,23 @@ public final class DrillFiles {
      * @param odd what is named like a drill and is no file: links, which are not followed, pipes, devices
      * @param closed folders that could not be looked into
      */
-    record Found(List<DrillFile> drills, List<Path> odd, List<Path> closed) {}
+    record Found(List<DrillFile> drills, List<Path> odd, List<Path> closed) {
+
+        static final Found NOTHING = new Found(List.of(), List.of(), List.of());
+
+        /** The same with texts that are not saved, those among them that have no file yet. */
+        Found with(Path root, Unsaved unsaved) {
+            Set<Path> there = drills.stream().map(DrillFile::path).collect(Collectors.toSet());
+            Stream<DrillFile> fresh = unsaved.files(root).stream()
+                    .filter(file -> isDrill(root, file) && !there.contains(file))
+                    .map(file -> new DrillFile(file, shown(root, file), Optional.empty()));
+            List<DrillFile> all = Stream.concat(drills.stream(), fresh)
+                    .map(file -> file.with(unsaved))
+                    .sorted(Comparator.comparing(DrillFile::name))
+                    .toList();
+            return new Found(all, odd, closed);
+        }
+    }
 
     /** The drill files below a folder, by name; links are not followed. */
     public static List<DrillFile> below(Path root) throws IOException {
@@ -108,20 +125,39 @@ public final class DrillFiles {
         return folder.startsWith(".") || PASSED_OVER.contains(folder);
     }
 
+    /** Whether a file below a folder would be read as a drill of it. */
+    static boolean isDrill(Path root, Path file) {
+        Path folder = file.getParent();
+        while (folder != null && !folder.equals(root)) {
+            if (isPassedOver(name(folder)) || ClassFiles.isClasses(root, folder)) {
+                return false;
+            }
+            folder = folder.getParent();
+        }
+        return folder != null
+                && root.relativize(file).getNameCount() <= DEPTH
+                && isDrill(name(file))
+                && !ClassFiles.isRoster(root, file);
+    }
+
     private static boolean isDrill(String name) {
         String small = name.toLowerCase(Locale.ROOT);
         return (small.endsWith(".yaml") || small.endsWith(".yml")) && !isSettings(small) && !small.startsWith(".");
     }
 
     /** Whether a file would be the settings if it were named with more care: other capitals, or the short ending. */
-    private static boolean isSettings(String name) {
+    static boolean isSettings(String name) {
         return name.equalsIgnoreCase(SETTINGS) || name.equalsIgnoreCase("school.yml");
     }
 
     /** The file of a folder's settings, even if its name differs from the right one by capitals or ending. */
     public static Optional<Path> settings(Path root) throws IOException {
+        return settings(root, Unsaved.NONE);
+    }
+
+    static Optional<Path> settings(Path root, Unsaved unsaved) throws IOException {
         Path usual = root.resolve(SETTINGS);
-        if (Files.isRegularFile(usual)) {
+        if (unsaved.has(usual)) {
             return Optional.of(usual);
         }
         try (Stream<Path> files = Files.list(root)) {
@@ -150,7 +186,8 @@ public final class DrillFiles {
         return whole.startsWith(base) ? shown(base, whole) : name(file);
     }
 
-    static String name(Path file) {
+    /** A file's own name; empty for the root of a disk. */
+    public static String name(Path file) {
         Path name = file.getFileName();
         return name == null ? "" : name.toString();
     }

@@ -38,34 +38,47 @@ final class FolderReading {
     private final Path root;
     private final SchoolFolder.Progress progress;
     private final Optional<SchoolFolder> before;
+    private final Unsaved unsaved;
     private final List<Finding> folderFindings = new ArrayList<>();
     private String settingsName = DrillFiles.SETTINGS;
 
     /** @param before the same folder as it was read last, if it was */
-    FolderReading(Path root, SchoolFolder.Progress progress, Optional<SchoolFolder> before) {
+    FolderReading(Path root, SchoolFolder.Progress progress, Optional<SchoolFolder> before, Unsaved unsaved) {
         this.root = root;
         this.progress = progress;
         this.before = before;
+        this.unsaved = unsaved;
     }
 
+    /** Looks through the folder and reads it. */
     SchoolFolder read() throws IOException {
+        return read(DrillFiles.find(root));
+    }
+
+    /** Reads what was seen in the folder. */
+    SchoolFolder read(DrillFiles.Found found) throws IOException {
         Optional<ReadSchool> settings = readSettings();
         School school = settings.map(ReadSchool::school).orElse(School.DEFAULT);
         boolean broken = settings.isEmpty() && !folderFindings.isEmpty();
         Optional<Opened> known = before.map(SchoolFolder::opened)
                 .filter(old ->
                         old.judged() && !broken && old.surroundings().school().equals(school));
-        List<Known> files = files(school, known);
+        List<Known> files = files(found.with(root, unsaved), school, known);
         Surroundings surroundings = surroundings(files, school, known);
         List<Known> judged = broken ? files : judged(files, surroundings, known);
         List<Entry> entries = judged.stream().map(FolderReading::entry).toList();
         List<Entry> whole = broken ? entries : withFolderFindings(entries, settings, surroundings);
         return new SchoolFolder(
-                root, settings, SameIds.report(whole), folderFindings, new Opened(surroundings, judged, !broken));
+                root,
+                settings,
+                SameIds.report(whole),
+                folderFindings,
+                new Opened(found, surroundings, judged, !broken),
+                unsaved);
     }
 
     private Optional<ReadSchool> readSettings() throws IOException {
-        Optional<Path> file = DrillFiles.settings(root);
+        Optional<Path> file = DrillFiles.settings(root, unsaved);
         if (file.isEmpty()) {
             OddFiles.find(root, List.of(DrillFiles.SETTINGS)).ifPresent(folderFindings::add);
             return Optional.empty();
@@ -99,7 +112,7 @@ final class FolderReading {
 
     private Reading<ReadSchool> readSchool(Path file) {
         try {
-            return SchoolReader.read(settingsName, DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
+            return SchoolReader.read(settingsName, unsaved.bytes(file, ReadingLimits.FILE_BYTES));
         } catch (IOException problem) {
             return unopened(settingsName);
         }
@@ -117,8 +130,7 @@ final class FolderReading {
     }
 
     /** All drill files, read now or known from before. */
-    private List<Known> files(School school, Optional<Opened> known) throws IOException {
-        DrillFiles.Found folder = DrillFiles.find(root);
+    private List<Known> files(DrillFiles.Found folder, School school, Optional<Opened> known) {
         OddFiles.note(root, folder.odd()).ifPresent(folderFindings::add);
         OddFiles.warning(root, folder.closed()).ifPresent(folderFindings::add);
         List<DrillFile> found = folder.drills();
@@ -137,9 +149,9 @@ final class FolderReading {
         return files;
     }
 
-    private static Reading<ReadDrill> readDrill(DrillFile file, DrillReader reader) {
+    private Reading<ReadDrill> readDrill(DrillFile file, DrillReader reader) {
         try {
-            return reader.read(file.id(), file.name(), DrillFiles.bytes(file.path(), ReadingLimits.FILE_BYTES));
+            return reader.read(file.id(), file.name(), unsaved.bytes(file.path(), ReadingLimits.FILE_BYTES));
         } catch (IOException problem) {
             return unopened(file.name());
         }

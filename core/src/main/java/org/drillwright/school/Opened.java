@@ -10,9 +10,10 @@ import org.drillwright.check.Surroundings;
 /**
  * What a school was made from, for reading its folder again.
  *
+ * @param found what was seen in the folder, without what is not saved
  * @param judged whether the drills were put to the rules
  */
-record Opened(Surroundings surroundings, List<Known> files, boolean judged) {
+record Opened(DrillFiles.Found found, Surroundings surroundings, List<Known> files, boolean judged) {
 
     Opened {
         files = List.copyOf(files);
@@ -31,8 +32,8 @@ record Opened(Surroundings surroundings, List<Known> files, boolean judged) {
                 .orElse(FileTime.fromMillis(0));
         Map<DrillFile, Known> unchanging = new HashMap<>();
         for (Known known : files) {
-            boolean told =
-                    known.file().stamp().filter(stamp -> stamp.tells(newest)).isPresent();
+            boolean told = known.file().unsaved().isPresent()
+                    || known.file().stamp().filter(stamp -> stamp.tells(newest)).isPresent();
             if (told && known.reading().value().isPresent()) {
                 unchanging.put(known.file(), known);
             }

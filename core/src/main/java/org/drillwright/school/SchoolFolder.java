@@ -37,6 +37,7 @@ public final class SchoolFolder {
     private final List<Entry> entries;
     private final List<Finding> folderFindings;
     private final Opened opened;
+    private final Unsaved unsaved;
     private final Map<String, Entry> byId = new HashMap<>();
     private final Map<String, Drill> drills = new LinkedHashMap<>();
     private final Shelves shelves;
@@ -89,13 +90,15 @@ public final class SchoolFolder {
             Optional<ReadSchool> settings,
             List<Entry> entries,
             List<Finding> folderFindings,
-            Opened opened) {
+            Opened opened,
+            Unsaved unsaved) {
         this.root = root;
         this.settings = settings;
         this.school = opened.surroundings().school();
         this.entries = List.copyOf(entries);
         this.folderFindings = List.copyOf(folderFindings);
         this.opened = opened;
+        this.unsaved = unsaved;
         for (Entry entry : entries) {
             byId.putIfAbsent(DrillFiles.id(entry.file()), entry);
             entry.subject()
@@ -116,7 +119,17 @@ public final class SchoolFolder {
      * @throws IOException if the folder itself cannot be listed
      */
     public static SchoolFolder open(Path root, Progress progress) throws IOException {
-        return new FolderReading(root, progress, Optional.empty()).read();
+        return new FolderReading(root, progress, Optional.empty(), Unsaved.NONE).read();
+    }
+
+    /**
+     * Reads and judges texts that are not saved, as if they were all that their folder holds.
+     *
+     * @param root where they would be saved
+     * @throws IOException if the folder itself cannot be listed
+     */
+    public static SchoolFolder of(Path root, Unsaved texts) throws IOException {
+        return new FolderReading(root, (done, all) -> {}, Optional.empty(), texts).read(DrillFiles.Found.NOTHING);
     }
 
     /**
@@ -128,7 +141,22 @@ public final class SchoolFolder {
      * @throws IOException if the folder itself cannot be listed
      */
     public SchoolFolder again(Progress progress) throws IOException {
-        return new FolderReading(root, progress, Optional.of(this)).read();
+        return new FolderReading(root, progress, Optional.of(this), unsaved).read();
+    }
+
+    /**
+     * The same with other texts that are not saved; the folder is not looked at again. Only the drills on which the texts
+     * bear are read and judged.
+     *
+     * @param texts all of them, in place of those from before
+     * @throws IOException if the folder itself cannot be listed
+     */
+    public SchoolFolder with(Unsaved texts) throws IOException {
+        return new FolderReading(root, (done, all) -> {}, Optional.of(this), texts).read(opened.found());
+    }
+
+    Unsaved unsaved() {
+        return unsaved;
     }
 
     Opened opened() {

@@ -55,7 +55,9 @@ public final class TermFolder {
     /** Reads one term; the roster must have been read. */
     public Reading<Term> read(Path file) throws IOException {
         return new TermReader(school.school().classLength(), people(), taught())
-                .read(DrillFiles.shownFrom(school.root(), file), DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
+                .read(
+                        DrillFiles.shownFrom(school.root(), file),
+                        school.unsaved().bytes(file, ReadingLimits.FILE_BYTES));
     }
 
     /** The names of those who train. */

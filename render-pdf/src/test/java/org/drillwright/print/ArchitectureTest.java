@@ -102,6 +102,7 @@ class ArchitectureTest {
                         PRINT + "command.classes",
                         PRINT + "command.console",
                         PRINT + "command.drills",
+                        PRINT + "command.editor",
                         PRINT + "command.folder",
                         PRINT + "command.install",
                         PRINT + "command.school",
@@ -109,6 +110,18 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("picocli..")
+                .check(CLASSES);
+    }
+
+    /** Its classes are loaded when an editor asks, and by no other command. */
+    @Test
+    void onlyTheProtocolKnowsLsp4j() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(PRINT + "command.editor.protocol")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.eclipse.lsp4j..", "com.google.gson..")
                 .check(CLASSES);
     }
 

@@ -53,6 +53,11 @@ public final class StandardStreams {
         return new BufferedOutputStream(new Outlet(new FileOutputStream(descriptor), number), BUFFER);
     }
 
+    /** The process's own streams as bytes, for a talk between programs; nothing else may use them meanwhile. */
+    public static BytePipe bytes() {
+        return new BytePipe(new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out));
+    }
+
     /** From Java 22 on there is a console object in a pipe, too; it has to be asked. */
     private static boolean isTerminal(Console console) {
         try {

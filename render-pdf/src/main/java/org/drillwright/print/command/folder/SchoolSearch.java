@@ -59,7 +59,8 @@ public final class SchoolSearch {
         return upward(folder).or(() -> below(folder)).orElse(folder);
     }
 
-    private static Optional<Path> upward(Path folder) {
+    /** The nearest folder upward, this one among them, that holds the settings of a school. */
+    public static Optional<Path> upward(Path folder) {
         return Stream.iterate(Optional.of(folder), Optional::isPresent, at -> at.map(Path::getParent))
                 .flatMap(Optional::stream)
                 .filter(SchoolSearch::hasSettings)

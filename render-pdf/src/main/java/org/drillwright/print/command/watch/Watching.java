@@ -6,9 +6,9 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.print.command.watch.desk.Desk;
+import org.drillwright.print.command.desk.Desk;
+import org.drillwright.print.command.saves.Watcher;
 import org.drillwright.print.command.watch.page.Pages;
-import org.drillwright.print.command.watch.saves.Watcher;
 import org.drillwright.print.command.watch.web.LoopbackServer;
 import org.drillwright.print.command.watch.web.News;
 

@@ -1,10 +1,10 @@
 package org.drillwright.print.command.watch.page;
 
 import java.util.Optional;
-import org.drillwright.print.command.watch.desk.Change;
-import org.drillwright.print.command.watch.desk.Desk;
-import org.drillwright.print.command.watch.desk.Sheet;
-import org.drillwright.print.command.watch.desk.Snapshot;
+import org.drillwright.print.command.desk.Change;
+import org.drillwright.print.command.desk.Desk;
+import org.drillwright.print.command.desk.Sheet;
+import org.drillwright.print.command.desk.Snapshot;
 import org.drillwright.print.command.watch.web.Answer;
 import org.drillwright.print.command.watch.web.Query;
 import org.drillwright.print.command.watch.web.Site;

@@ -18,7 +18,6 @@ import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.State;
-import org.drillwright.print.command.watch.desk.Phrase;
 
 /** The phrase for the page: how it begins, count after count, how it ends. */
 final class PhraseJson {
@@ -46,7 +45,7 @@ final class PhraseJson {
         }
         begin("closing");
         text("closing", drill.closing());
-        end(subject.replay().closing(), Phrase.closed(subject.replay()));
+        end(subject.replay().closing(), subject.replay().closed());
         json.writeEndArray();
     }
 

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Level;
-import org.drillwright.print.command.watch.desk.Change;
-import org.drillwright.print.command.watch.desk.Sheet;
-import org.drillwright.print.command.watch.desk.Snapshot;
+import org.drillwright.print.command.desk.Change;
+import org.drillwright.print.command.desk.Sheet;
+import org.drillwright.print.command.desk.Snapshot;
 import org.drillwright.report.Tally;
 
 /** The school and the list of its drills, for the page. */

@@ -1,4 +1,4 @@
-package org.drillwright.print.command.watch.saves;
+package org.drillwright.print.command.saves;
 
 import java.nio.file.Path;
 import java.util.HashSet;

@@ -1,9 +1,10 @@
-package org.drillwright.print.command.watch.desk;
+package org.drillwright.print.command.desk;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.school.Unsaved;
 
 /** Holds what was last read of a folder. */
 public final class Desk {
@@ -26,14 +27,37 @@ public final class Desk {
         return new Desk(Snapshot.of(SchoolFolder.open(root, progress), Optional.empty()), progress);
     }
 
+    /** A desk on which no folder lies, but single texts. */
+    public static Desk of(SchoolFolder texts) {
+        return new Desk(Snapshot.of(texts, Optional.empty()), (done, all) -> {});
+    }
+
     public Snapshot now() {
         return now;
     }
 
     /** Reads again what may have changed in the folder; what changed, if anything did. Problems are shown, never thrown. */
-    public synchronized Optional<Change> look() {
+    public Optional<Change> look() {
+        return take(folder -> folder.again(progress));
+    }
+
+    /**
+     * Takes texts that are not saved in place of those from before, without a look at the folder; what that changed, if
+     * anything. Problems are shown, never thrown.
+     */
+    public Optional<Change> edit(Unsaved texts) {
+        return take(folder -> folder.with(texts));
+    }
+
+    /** Another reading of a folder. */
+    @FunctionalInterface
+    private interface Again {
+        SchoolFolder of(SchoolFolder folder) throws IOException;
+    }
+
+    private synchronized Optional<Change> take(Again again) {
         Snapshot before = now;
-        Snapshot after = read(before);
+        Snapshot after = read(before, again);
         if (before.says(after)) {
             return Optional.empty();
         }
@@ -41,9 +65,9 @@ public final class Desk {
         return Optional.of(before.to(after));
     }
 
-    private Snapshot read(Snapshot before) {
+    private static Snapshot read(Snapshot before, Again again) {
         try {
-            return Snapshot.of(before.folder().again(progress), Optional.of(before));
+            return Snapshot.of(again.of(before.folder()), Optional.of(before));
         } catch (IOException gone) {
             return before.troubled("The folder cannot be read any more; what is shown is from before.");
         } catch (RuntimeException fault) {

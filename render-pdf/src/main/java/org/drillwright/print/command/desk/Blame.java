@@ -1,4 +1,4 @@
-package org.drillwright.print.command.watch.desk;
+package org.drillwright.print.command.desk;
 
 import java.util.HashSet;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package org.drillwright.print.command.watch.desk;
+package org.drillwright.print.command.desk;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -162,7 +162,7 @@ public final class Sheet {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(Pictures.standing(replay, replay.start(), school.language()));
         pictures.addAll(Pictures.of(replay, school.language()));
-        pictures.add(Pictures.standing(replay, Phrase.closed(replay), school.language()));
+        pictures.add(Pictures.standing(replay, replay.closed(), school.language()));
         return List.copyOf(pictures);
     }
 

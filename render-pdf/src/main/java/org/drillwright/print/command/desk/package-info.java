@@ -1,5 +1,5 @@
 /** What lies before the author: the school as it was last read, and what each reading changed. */
 @NullMarked
-package org.drillwright.print.command.watch.desk;
+package org.drillwright.print.command.desk;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,4 +1,4 @@
-package org.drillwright.print.command.watch.desk;
+package org.drillwright.print.command.desk;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -92,7 +92,8 @@ public final class Snapshot {
         return new Snapshot(version + 1, folder, faces, sheets, renamed, settings, Optional.of(sentence));
     }
 
-    SchoolFolder folder() {
+    /** The folder as the rules saw it; what {@link #sheets} say of a drill may be milder where the settings are to blame. */
+    public SchoolFolder folder() {
         return folder;
     }
 

@@ -1,4 +1,4 @@
-package org.drillwright.print.command.watch.desk;
+package org.drillwright.print.command.desk;
 
 import java.util.List;
 import java.util.Map;

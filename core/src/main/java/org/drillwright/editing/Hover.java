@@ -1,0 +1,81 @@
+package org.drillwright.editing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.drillwright.check.RuleText;
+import org.drillwright.check.Rules;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Side;
+import org.drillwright.phrase.Replay;
+import org.drillwright.read.ReadingRule;
+import org.drillwright.schema.FileForm;
+import org.drillwright.source.Finding;
+import org.drillwright.source.SourceFile;
+
+/** What is told of the words under the pointer: what was found in them, how they were read, what their key is for. */
+public final class Hover {
+
+    private static final Pattern TURN = Pattern.compile("steps/(\\d+)/(leader|follower)(/means|/say)?");
+
+    private Hover() {}
+
+    /** The rules that found something in the words at an offset, the innermost first. */
+    public static List<Told> rules(List<Finding> findings, int offset) {
+        List<Told> told = new ArrayList<>();
+        findings.stream()
+                .filter(finding -> finding.span().start() <= offset
+                        && offset <= finding.span().end())
+                .sorted(Comparator.comparingInt(finding -> finding.span().length()))
+                .forEach(finding -> why(finding.rule())
+                        .ifPresent(why -> told.add(new Told(finding.span(), finding.rule(), List.of(why)))));
+        return told.stream().distinct().toList();
+    }
+
+    private static Optional<String> why(String rule) {
+        Optional<String> judged = Rules.text(rule).map(Hover::told);
+        return judged.or(() -> Stream.of(ReadingRule.values())
+                .filter(one -> one.id().equals(rule))
+                .map(ReadingRule::why)
+                .findFirst());
+    }
+
+    private static String told(RuleText rule) {
+        return rule.asks() + " " + rule.why();
+    }
+
+    /** How the words of a drill at an offset were read, and how they leave the two. */
+    public static Optional<Told> reading(Subject subject, int offset) {
+        return Spot.at(subject.file(), offset).filter(spot -> !spot.onKey()).flatMap(spot -> reading(subject, spot));
+    }
+
+    private static Optional<Told> reading(Subject subject, Spot spot) {
+        Matcher turn = TURN.matcher(spot.path().text());
+        if (turn.matches()) {
+            int step = Integer.parseInt(turn.group(1));
+            return Optional.of(TurnTold.turn(subject, step, side(turn.group(2)), spot.span()));
+        }
+        Replay replay = subject.replay();
+        return switch (spot.path().text()) {
+            case "opening" -> Optional.of(TurnTold.part(subject, "opening", replay.opened(), spot.span()));
+            case "start" -> Optional.of(TurnTold.part(subject, "start", replay.start(), spot.span()));
+            case "closing" -> Optional.of(TurnTold.part(subject, "closing", replay.closed(), spot.span()));
+            default -> Optional.empty();
+        };
+    }
+
+    private static Side side(String word) {
+        return word.equals(Side.LEADER.word()) ? Side.LEADER : Side.FOLLOWER;
+    }
+
+    /** What the key at an offset, or that of the value there, is for. */
+    public static Optional<Told> key(SourceFile file, FileForm form, int offset) {
+        return Spot.at(file, offset)
+                .flatMap(spot -> form.told(spot.path())
+                        .map(told -> new Told(spot.span(), spot.path().text(), List.of(told))));
+    }
+}

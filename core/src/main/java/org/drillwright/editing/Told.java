@@ -1,0 +1,18 @@
+package org.drillwright.editing;
+
+import java.util.List;
+import org.drillwright.source.Span;
+
+/**
+ * What an author is told at a place.
+ *
+ * @param span the words that it is about
+ * @param heading one sentence or a name
+ * @param lines what is told below it
+ */
+public record Told(Span span, String heading, List<String> lines) {
+
+    public Told {
+        lines = List.copyOf(lines);
+    }
+}

@@ -1,0 +1,112 @@
+package org.drillwright.editing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.drillwright.check.Subject;
+import org.drillwright.explain.EndWords;
+import org.drillwright.explain.StateWords;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Utterance;
+import org.drillwright.phrase.Attack;
+import org.drillwright.phrase.AttackEnd;
+import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Parried;
+import org.drillwright.phrase.Played;
+import org.drillwright.phrase.State;
+import org.drillwright.source.FieldPath;
+import org.drillwright.source.Span;
+
+/** Tells how a text of a drill was read, and how it leaves the two. */
+final class TurnTold {
+
+    private final Subject subject;
+    private final List<String> lines = new ArrayList<>();
+
+    private TurnTold(Subject subject) {
+        this.subject = subject;
+    }
+
+    /** A turn; its heading is what was read, in the drill's language. */
+    static Told turn(Subject subject, int step, Side side, Span span) {
+        TurnTold told = new TurnTold(subject);
+        Utterance read = subject.turn(step, side);
+        told.unread(read, subject.turnWords(step, side).text());
+        Count count = subject.replay().counts().get(step);
+        State after = count.begin();
+        for (int at = 0; at < count.moves().size(); at++) {
+            Played played = count.moves().get(at);
+            if (played.move().by() == side) {
+                after = played.after();
+                AttackEnd.of(count, at).map(EndWords::of).ifPresent(end -> told.lines.add("The attack: " + end + "."));
+            }
+        }
+        told.state(after);
+        return new Told(span, told.said(read), told.lines);
+    }
+
+    /** The start, the opening or the closing. */
+    static Told part(Subject subject, String part, State after, Span span) {
+        TurnTold told = new TurnTold(subject);
+        Utterance read = subject.script().part(part);
+        told.unread(read, subject.words(FieldPath.of(part)).text());
+        told.state(after);
+        return new Told(span, told.said(read), told.lines);
+    }
+
+    private String said(Utterance read) {
+        String said = subject.reader().said(read, subject.tongue());
+        return said.isEmpty() ? "Nothing that is played." : said;
+    }
+
+    private void unread(Utterance read, String text) {
+        List<String> words = read.unread().stream()
+                .map(span -> text.substring(span.start(), span.end()))
+                .toList();
+        if (!words.isEmpty()) {
+            lines.add("Not read: '" + String.join("', '", words) + "'.");
+        }
+    }
+
+    private void state(State state) {
+        for (Side side : Side.values()) {
+            if (subject.isPartnerDrill() || side == Side.FOLLOWER) {
+                lines.add(side.word() + ": " + StateWords.of(state.of(side)));
+            }
+        }
+        if (subject.isPartnerDrill()) {
+            lines.add(StateWords.shared(state));
+            threat(state).or(() -> riposte(state)).ifPresent(lines::add);
+        }
+    }
+
+    private static Optional<String> threat(State state) {
+        for (Side side : Side.values()) {
+            Optional<Attack> attack = state.attackOn(side).filter(Attack::meant);
+            if (attack.isPresent()) {
+                String line = attack.get()
+                        .line()
+                        .value()
+                        .map(Line::words)
+                        .map(words -> " to the " + words)
+                        .orElse("");
+                return Optional.of("The " + side.other().word() + " has the attack" + line + "; the " + side.word()
+                        + " has yet to answer it.");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> riposte(State state) {
+        return state.parried()
+                .value()
+                .flatMap(known -> known)
+                .map(parried -> "The " + parried.by().word() + " has parried and may " + next(parried) + ".");
+    }
+
+    private static String next(Parried parried) {
+        return parried.against() == Action.Role.ATTACK ? "riposte" : "counter-riposte";
+    }
+}

@@ -1,0 +1,72 @@
+package org.drillwright.print.command.editor.protocol;
+
+import java.util.concurrent.CompletableFuture;
+import org.drillwright.print.command.console.VersionText;
+import org.eclipse.lsp4j.InitializeParams;
+import org.eclipse.lsp4j.InitializeResult;
+import org.eclipse.lsp4j.PositionEncodingKind;
+import org.eclipse.lsp4j.ServerCapabilities;
+import org.eclipse.lsp4j.ServerInfo;
+import org.eclipse.lsp4j.SetTraceParams;
+import org.eclipse.lsp4j.TextDocumentSyncKind;
+import org.eclipse.lsp4j.TextDocumentSyncOptions;
+import org.eclipse.lsp4j.services.LanguageServer;
+import org.eclipse.lsp4j.services.TextDocumentService;
+import org.eclipse.lsp4j.services.WorkspaceService;
+
+/** The server as the protocol sees it: what it can do, and how a talk begins and ends. */
+final class DrillServer implements LanguageServer {
+
+    private final Conversation conversation;
+    private final DrillDocuments documents;
+    private final DrillFolders folders = new DrillFolders();
+
+    DrillServer(Conversation conversation) {
+        this.conversation = conversation;
+        this.documents = new DrillDocuments(conversation, conversation.workspace());
+    }
+
+    @Override
+    public CompletableFuture<InitializeResult> initialize(InitializeParams asked) {
+        conversation.begin(Manner.of(asked.getCapabilities()));
+        return CompletableFuture.completedFuture(
+                new InitializeResult(capabilities(), new ServerInfo("drillwright", VersionText.number())));
+    }
+
+    private static ServerCapabilities capabilities() {
+        TextDocumentSyncOptions sync = new TextDocumentSyncOptions();
+        sync.setOpenClose(true);
+        sync.setChange(TextDocumentSyncKind.Incremental);
+        sync.setSave(true);
+        ServerCapabilities can = new ServerCapabilities();
+        can.setPositionEncoding(PositionEncodingKind.UTF16);
+        can.setTextDocumentSync(sync);
+        can.setHoverProvider(true);
+        return can;
+    }
+
+    @Override
+    public CompletableFuture<Object> shutdown() {
+        conversation.shut();
+        return CompletableFuture.completedFuture(null);
+    }
+
+    @Override
+    public void exit() {
+        conversation.end();
+    }
+
+    /** Nothing is traced. */
+    @Override
+    public void setTrace(SetTraceParams wanted) {}
+
+    @Override
+    public TextDocumentService getTextDocumentService() {
+        return documents;
+    }
+
+    @Override
+    public WorkspaceService getWorkspaceService() {
+        return folders;
+    }
+}

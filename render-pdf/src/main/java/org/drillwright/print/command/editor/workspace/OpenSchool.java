@@ -1,0 +1,173 @@
+package org.drillwright.print.command.editor.workspace;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.desk.Desk;
+import org.drillwright.print.command.desk.Sheet;
+import org.drillwright.print.command.desk.Snapshot;
+import org.drillwright.print.command.planning.PlannedClasses;
+import org.drillwright.print.command.printing.picks.Unprintable;
+import org.drillwright.print.command.saves.Watcher;
+import org.drillwright.schema.FileForm;
+import org.drillwright.school.DrillFiles;
+import org.drillwright.school.FileKind;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.school.SchoolFolder.Entry;
+import org.drillwright.school.Unsaved;
+import org.drillwright.source.Finding;
+
+/** A school of which some files are open in an editor. */
+public final class OpenSchool implements AutoCloseable {
+
+    private final Path root;
+    private final Desk desk;
+    private final Optional<Watcher> watcher;
+    private final Map<Path, Document> documents = new HashMap<>();
+    private boolean edited;
+    private boolean saved;
+
+    private OpenSchool(Path root, Desk desk, Optional<Watcher> watcher) {
+        this.root = root;
+        this.desk = desk;
+        this.watcher = watcher;
+    }
+
+    /**
+     * A school's folder.
+     *
+     * @param saved told, from another thread, that something of it may have been saved
+     */
+    static OpenSchool folder(Path root, Runnable saved) throws IOException {
+        Desk desk = Desk.open(root);
+        return new OpenSchool(root, desk, Optional.of(Watcher.start(root, saved)));
+    }
+
+    /** A drill that lies in no school: the usual settings hold, and no other file counts. */
+    static OpenSchool alone(Document document) throws IOException {
+        Path root = Optional.ofNullable(document.file().getParent()).orElse(document.file());
+        Desk desk = Desk.of(SchoolFolder.of(root, unsaved(Map.of(document.file(), document))));
+        return new OpenSchool(root, desk, Optional.empty());
+    }
+
+    private static Unsaved unsaved(Map<Path, Document> documents) {
+        Map<Path, String> texts = new HashMap<>();
+        documents.forEach((file, document) -> texts.put(file, document.text().text()));
+        return new Unsaved(texts);
+    }
+
+    void put(Document document) {
+        documents.put(document.file(), document);
+        edited = true;
+    }
+
+    /** @return whether no other file of the school is open */
+    boolean drop(Path file) {
+        documents.remove(file);
+        edited = true;
+        return documents.isEmpty();
+    }
+
+    void noticeSave() {
+        saved = watcher.isPresent();
+    }
+
+    List<Document> documents() {
+        return List.copyOf(documents.values());
+    }
+
+    public Path root() {
+        return root;
+    }
+
+    /** The school with every open text as it stands now. */
+    public Snapshot now() {
+        if (edited) {
+            var unused = desk.edit(unsaved(documents));
+        }
+        if (saved) {
+            var unused = desk.look();
+        }
+        edited = false;
+        saved = false;
+        return desk.now();
+    }
+
+    public SchoolFolder folder() {
+        return now().folder();
+    }
+
+    public Optional<FileKind> kind(Document document) {
+        return FileKind.of(root, document.file());
+    }
+
+    /** What a file like this may hold. */
+    public Optional<FileForm> form(Document document) {
+        return kind(document).flatMap(kind -> switch (kind) {
+            case DRILL -> Optional.of(FileForm.ofDrill(folder().school(), ids()));
+            case SETTINGS -> Optional.of(FileForm.ofSettings());
+            case TERM -> Optional.of(FileForm.ofTerm(List.of(), ids()));
+            case ROSTER, CLASS -> Optional.empty();
+        });
+    }
+
+    private List<String> ids() {
+        return folder().entries().stream()
+                .map(entry -> DrillFiles.id(entry.file()))
+                .toList();
+    }
+
+    /** An open drill, as it was read. */
+    public Optional<Entry> entry(Document document) {
+        return folder().entries().stream()
+                .filter(entry -> entry.file().equals(document.file()))
+                .findFirst();
+    }
+
+    /** What is found in an open text; of what is read no further nothing. */
+    public List<Finding> findings(Document document) {
+        return kind(document)
+                .map(kind -> switch (kind) {
+                    case DRILL -> ofDrill(document);
+                    case SETTINGS -> in(document, now().folderFindings());
+                    case ROSTER, CLASS, TERM -> in(document, ofPeople());
+                })
+                .orElse(List.of());
+    }
+
+    private List<Finding> ofDrill(Document document) {
+        Snapshot school = now();
+        List<Finding> findings = new ArrayList<>();
+        entry(document).ifPresent(entry -> {
+            school.sheet(entry.name()).map(Sheet::judged).ifPresent(findings::addAll);
+            findings.addAll(Unprintable.findings(List.of(entry), school.school(), school::faces));
+        });
+        return findings;
+    }
+
+    private List<Finding> ofPeople() {
+        SchoolFolder folder = folder();
+        try {
+            return folder.isUnjudged() ? List.of() : PlannedClasses.findings(folder);
+        } catch (CannotRun unreadable) {
+            return List.of();
+        }
+    }
+
+    private List<Finding> in(Document document, List<Finding> findings) {
+        String name = root.relativize(document.file()).toString().replace('\\', '/');
+        return findings.stream()
+                .filter(finding -> finding.file().name().equals(name))
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        watcher.ifPresent(Watcher::close);
+    }
+}

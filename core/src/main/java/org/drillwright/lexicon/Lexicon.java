@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** All words of one language, in all their forms. Immutable once built. */
 public final class Lexicon {
@@ -20,6 +21,8 @@ public final class Lexicon {
     private final Node root = new Node();
     private final Map<Entry, Map<String, String>> forms = new LinkedHashMap<>();
     private final Set<String> single = new HashSet<>();
+    private final Set<String> verbForms = new HashSet<>();
+    private final Enclitics enclitics;
 
     /** A word, what may follow it, and the senses that end here. */
     private static final class Node {
@@ -37,10 +40,11 @@ public final class Lexicon {
     /** One form of an entry: how it is spelt, and the entry with what the form adds. */
     record Spelt(String words, Entry entry, Entry of, String form) {}
 
-    Lexicon(Cutting cutting, List<Paradigm> paradigms, Collection<Spelt> spelt) {
+    Lexicon(Cutting cutting, List<Paradigm> paradigms, Collection<Spelt> spelt, Enclitics enclitics) {
         this.cutting = cutting;
+        this.enclitics = enclitics;
         this.verbs = paradigms.stream()
-                .filter(paradigm -> paradigm.name().equals("V"))
+                .filter(paradigm -> paradigm.names().contains("V"))
                 .toList();
         for (Spelt one : spelt) {
             add(one);
@@ -57,6 +61,9 @@ public final class Lexicon {
         forms.computeIfAbsent(one.of(), entry -> new LinkedHashMap<>()).putIfAbsent(one.form(), one.words());
         if (words.size() == 1) {
             single.add(words.get(0));
+        }
+        if (!enclitics.isEmpty() && one.entry().category().equals("V")) {
+            verbForms.add(words.get(0));
         }
     }
 
@@ -85,7 +92,21 @@ public final class Lexicon {
 
     /** A text cut into sentences. */
     public List<List<Token>> sentences(String text) {
-        return cutting.sentences(text);
+        List<List<Token>> sentences = cutting.sentences(text);
+        return enclitics.isEmpty()
+                ? sentences
+                : sentences.stream()
+                        .map(sentence ->
+                                sentence.stream().flatMap(this::apart).toList())
+                        .toList();
+    }
+
+    /** A verb and the pronouns written behind it as one word with it, if it is no word of its own. */
+    private Stream<Token> apart(Token token) {
+        return !token.isWord() || single.contains(token.folded())
+                ? Stream.of(token)
+                : enclitics.parts(token.folded(), verbForms::contains).stream()
+                        .map(part -> part.equals(token.folded()) ? token : new Token(part, token.span()));
     }
 
     /**

@@ -3,6 +3,7 @@ package org.drillwright.lexicon;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import java.util.stream.Collectors;
 /**
  * Reads a word list. A line is {@code CATEGORY lemma|lemma feature=value … [par=…]}, or begins with a word in small
  * letters that says how the language is written: {@code paradigm}, {@code forms}, {@code whole}, {@code leading},
- * {@code trailing}, {@code short}, {@code shortened}, {@code clipped}.
+ * {@code trailing}, {@code enclitic}, {@code short}, {@code shortened}, {@code clipped}.
  */
 public final class LexiconFile {
 
@@ -25,6 +26,7 @@ public final class LexiconFile {
     private final Map<String, List<String>> whole = new HashMap<>();
     private final Map<String, List<String>> leading = new HashMap<>();
     private final Map<String, List<String>> trailing = new HashMap<>();
+    private final Map<String, String> enclitic = new LinkedHashMap<>();
     private final Set<String> shortened = new HashSet<>();
     private final Set<String> clipped = new HashSet<>();
     private final List<Lexicon.Spelt> spelt = new ArrayList<>();
@@ -49,7 +51,7 @@ public final class LexiconFile {
         }
         Cutting cutting =
                 new Cutting(new Clitics(file.whole, file.leading, file.trailing), file.shortened, file.clipping());
-        return new Lexicon(cutting, file.paradigms, file.spelt);
+        return new Lexicon(cutting, file.paradigms, file.spelt, new Enclitics(file.enclitic));
     }
 
     /** Of a language that cuts no word at will nothing is gathered. */
@@ -69,6 +71,7 @@ public final class LexiconFile {
             case "whole" -> whole.put(words.get(1), words.subList(2, words.size()));
             case "leading" -> leading.put(words.get(1), words.subList(2, words.size()));
             case "trailing" -> trailing.put(words.get(1), words.subList(2, words.size()));
+            case "enclitic" -> enclitic.put(words.get(1), words.size() > 2 ? words.get(2) : "");
             case "short" -> {
                 whole.put(words.get(1), words.subList(2, words.size()));
                 shortened.add(words.get(1));
@@ -113,7 +116,7 @@ public final class LexiconFile {
         String inflected = verb ? firstWord(entry.lemma()) : lastWord(entry.lemma());
         for (Paradigm one : paradigms) {
             Optional<List<Map.Entry<String, String>>> forms =
-                    one.name().equals(name) ? one.inflect(inflected) : Optional.empty();
+                    one.names().contains(name) ? one.inflect(inflected) : Optional.empty();
             if (forms.isPresent()) {
                 forms.get().forEach(form -> spell(entry, form.getKey(), form.getValue()));
                 return;

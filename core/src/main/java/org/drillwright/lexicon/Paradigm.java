@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,18 +14,19 @@ import java.util.regex.Pattern;
 /**
  * How the words of one kind are inflected: for each form the ending, as data of the language.
  *
- * @param name the category it belongs to, or the name that an entry asks for
+ * @param names the categories it belongs to, or the name that an entry asks for
  * @param ending letters that each of its words ends with: most words are of another kind, and are seen to be by these
  * @param lemma which words it fits
  * @param forms for each form, in the order of the file, what makes it of the lemma
  */
-record Paradigm(String name, String ending, Pattern lemma, Map<String, List<String>> forms) {
+record Paradigm(Set<String> names, String ending, Pattern lemma, Map<String, List<String>> forms) {
 
     Paradigm {
+        names = Set.copyOf(names);
         forms = new LinkedHashMap<>(forms);
     }
 
-    /** Reads {@code NAME PATTERN form=replacement …}; a form may stand several times. */
+    /** Reads {@code NAME|NAME PATTERN form=replacement …}; a form may stand several times. */
     static Paradigm parse(List<String> words) {
         Map<String, List<String>> forms = new LinkedHashMap<>();
         for (String word : words.subList(2, words.size())) {
@@ -35,7 +37,7 @@ record Paradigm(String name, String ending, Pattern lemma, Map<String, List<Stri
             forms.computeIfAbsent(word.substring(0, sign), form -> new ArrayList<>())
                     .addAll(List.of(word.substring(sign + 1).split("/")));
         }
-        return new Paradigm(words.get(0), ending(words.get(1)), Pattern.compile(words.get(1)), forms);
+        return new Paradigm(Set.of(words.get(0).split("\\|")), ending(words.get(1)), Pattern.compile(words.get(1)), forms);
     }
 
     private static String ending(String pattern) {

@@ -15,6 +15,7 @@ import org.drillwright.lexicon.Entry;
 import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.LexiconFile;
 import org.drillwright.lexicon.Token;
+import org.drillwright.source.Span;
 
 /**
  * A language that turns are written in: its words and its constructions.
@@ -41,12 +42,15 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
         return Saying.read(lines(tag + "/saying"), lexicon);
     }
 
-    /** How many of these words are listed. */
+    /** How many of these words are listed; words written as one count once, lest the language that parts them knows more. */
     long known(List<List<Token>> sentences) {
         long known = 0;
         for (List<Token> sentence : sentences) {
+            Optional<Span> before = Optional.empty();
             for (Token token : sentence) {
-                known += token.isWord() && knows(token.folded()) ? 1 : 0;
+                Optional<Span> place = Optional.of(token.span());
+                known += token.isWord() && knows(token.folded()) && !place.equals(before) ? 1 : 0;
+                before = place;
             }
         }
         return known;

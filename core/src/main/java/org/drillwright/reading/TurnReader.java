@@ -167,8 +167,10 @@ public final class TurnReader {
             return utterance.unread().size();
         }
 
+        /** A language that knows fewer of the words is not the text's because it passes over fewer: only if it reads it all. */
         boolean isBetterThan(Attempt other) {
-            return left() < other.left() || (left() == other.left() && known == other.known && cost < other.cost);
+            return (left() < other.left() && (known >= other.known || utterance.isRead()))
+                    || (left() == other.left() && known == other.known && cost < other.cost);
         }
     }
 

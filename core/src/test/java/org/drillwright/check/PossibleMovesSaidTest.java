@@ -38,7 +38,7 @@ class PossibleMovesSaidTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "fr", "it"})
+    @ValueSource(strings = {"en", "fr", "it", "es"})
     void a_move_that_is_open_is_told_in_words_that_are_read_as_just_that(String tag) throws IOException {
         TurnReader reader = TurnReader.standard();
         Set<List<Action>> open = open();

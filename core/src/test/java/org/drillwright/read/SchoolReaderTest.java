@@ -65,7 +65,7 @@ class SchoolReaderTest {
                         List.of("wit"),
                         CardSize.A5,
                         SheetSize.LETTER,
-                        Language.FRENCH,
+                        new Language("fr"),
                         Optional.of(new SchoolFont("ours.ttf", "ours-bold.ttf")),
                         Duration.ofMinutes(90),
                         Duration.ofMillis(1500)),

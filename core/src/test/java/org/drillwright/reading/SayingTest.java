@@ -54,7 +54,7 @@ class SayingTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"en", "fr", "it"})
+    @ValueSource(strings = {"en", "fr", "it", "es"})
     void what_is_said_is_read_as_just_the_action(String tag) {
         List<String> other = new ArrayList<>();
         for (Action action : SayableActions.all()) {
@@ -104,13 +104,13 @@ class SayingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"en, Parry quarte.", "fr, Parez quarte.", "it, Para quarta."})
+    @CsvSource({"en, Parry quarte.", "fr, Parez quarte.", "it, Para quarta.", "es, Pare cuarta."})
     void a_text_is_of_the_language_that_reads_it(String tag, String text) {
         assertEquals(tag, READER.tag(text));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "fr", "it"})
+    @ValueSource(strings = {"en", "fr", "it", "es"})
     void every_word_is_one_that_the_reader_lists(String tag) {
         Tongue tongue = READER.tongues()
                 .filter(one -> one.tag().equals(tag))

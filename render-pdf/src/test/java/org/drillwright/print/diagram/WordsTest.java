@@ -35,7 +35,7 @@ import org.drillwright.print.pose.SceneReader;
 import org.drillwright.print.text.Coverage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Pictures are spoken in every language of the labels, and wholly. */
 class WordsTest {
@@ -49,7 +49,7 @@ class WordsTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("org.drillwright.model.Language#all")
     void everyLanguageHasTheSameWordsWithTheSameGaps(Language language) throws IOException {
         Properties english = file(Language.ENGLISH);
         Properties words = file(language);
@@ -82,7 +82,7 @@ class WordsTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("org.drillwright.model.Language#all")
     void whateverCanBePlayedHasItsWord(Language language) {
         Words words = Words.in(language);
         List.of(Side.values()).forEach(one -> words.of("side", one));
@@ -103,7 +103,7 @@ class WordsTest {
 
     /** What is new in a count is said; nothing is said twice in a drill. */
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("org.drillwright.model.Language#all")
     void noCaptionStandsTwiceInADrill(Language language) {
         for (Subject drill : Example.drills()) {
             List<Picture> pictures = Pictures.of(drill.replay(), language);
@@ -171,7 +171,7 @@ class WordsTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("org.drillwright.model.Language#all")
     void everyCountOfTheExampleSchoolIsSpokenWithoutAGap(Language language) {
         for (Subject drill : Example.drills()) {
             for (Picture picture : Pictures.of(drill.replay(), language)) {
@@ -195,7 +195,7 @@ class WordsTest {
 
     @Test
     void theSameInFrench() {
-        String said = Pictures.of(Example.drill("parry-of-quarte").replay(), Language.FRENCH)
+        String said = Pictures.of(Example.drill("parry-of-quarte").replay(), new Language("fr"))
                 .get(0)
                 .alternative();
         assertTrue(

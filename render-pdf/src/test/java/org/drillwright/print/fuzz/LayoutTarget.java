@@ -51,7 +51,7 @@ public final class LayoutTarget {
     public static void fuzzerTestOneInput(byte[] bytes) {
         byte[] choices = Arrays.copyOf(bytes, CHOICES);
         List<CardSize> sizes = List.of(CardSize.values());
-        List<Language> languages = List.of(Language.values());
+        List<Language> languages = Language.all();
         CardSize size = sizes.get((choices[0] & 0xFF) % sizes.size());
         Language language = languages.get((choices[1] & 0xFF) % languages.size());
         Back back = List.of(Back.values()).get((choices[2] & 0xFF) % Back.values().length);

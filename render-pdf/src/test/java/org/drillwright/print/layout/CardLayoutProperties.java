@@ -2,6 +2,7 @@ package org.drillwright.print.layout;
 
 import java.util.List;
 import java.util.Optional;
+import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -23,11 +24,16 @@ class CardLayoutProperties {
         return DrillArbitraries.drills();
     }
 
+    @Provide
+    Arbitrary<Language> languages() {
+        return Arbitraries.of(Language.all());
+    }
+
     @Property(tries = 150)
     void nothingIsCutOffDroppedOrOverlapping(
             @ForAll("drills") Drill drill,
             @ForAll CardSize size,
-            @ForAll Language language,
+            @ForAll("languages") Language language,
             @ForAll boolean draft,
             @ForAll boolean pictures) {
         CardSubject plain = draft ? Drills.draft(drill) : Drills.subject(drill);

@@ -337,7 +337,7 @@ class CardLayoutTest {
     void cardsComeInTheOrderOfTheirDrills() {
         List<CardSubject> both =
                 new ArrayList<>(List.of(Drills.subject(Drills.solo()), Drills.subject(Drills.riposte())));
-        Laid laid = CardLayout.lay(both, CardSize.A6, Labels.in(Language.FRENCH), Family.dejaVu());
+        Laid laid = CardLayout.lay(both, CardSize.A6, Labels.in(new Language("fr")), Family.dejaVu());
         assertEquals(List.of("Advance and retreat by call"), words(laid.fronts().get(0), Role.TITLE));
         assertEquals(
                 List.of("Parry of quarte, direct riposte"), words(laid.fronts().get(1), Role.TITLE));

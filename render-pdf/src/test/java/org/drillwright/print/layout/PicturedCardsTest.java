@@ -108,7 +108,7 @@ class PicturedCardsTest {
     @EnumSource
     void everythingIsInItsPlaceAndOverlapsNothing(CardSize size) {
         Grid grid = Grid.of(size);
-        List<Language> languages = List.of(Language.values());
+        List<Language> languages = Language.all();
         List<Subject> drills = Example.drills();
         int step = size == CardSize.A6 ? 1 : 3;
         int turn = List.of(CardSize.values()).indexOf(size);
@@ -227,7 +227,7 @@ class PicturedCardsTest {
     @EnumSource
     void theSafetyCardIsWholeOnOneSideOfEverySize(CardSize size) {
         Grid grid = Grid.of(size);
-        for (Language language : Language.values()) {
+        for (Language language : Language.all()) {
             Labels labels = Labels.in(language);
             Frame card = SafetyCard.lay(grid, "Saltmarsh Hall (invented)", labels, Family.dejaVu());
             WholeCards.inPlace(card, grid, grid.hole());

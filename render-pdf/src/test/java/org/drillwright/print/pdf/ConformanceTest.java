@@ -107,7 +107,7 @@ class ConformanceTest {
 
     @Test
     void theSheetThatMeasuresAPrinterConforms() throws Exception {
-        Labels labels = Labels.in(Language.ITALIAN);
+        Labels labels = Labels.in(new Language("it"));
         List<Frame> pages = RegistrationSheet.pages(
                 Stock.of(SheetSize.LETTER),
                 Duplex.SHORT_EDGE,
@@ -122,7 +122,7 @@ class ConformanceTest {
         List<Frame> cards = CardLayout.lay(
                         List.of(Drills.draft(Drills.riposte())),
                         CardSize.A5,
-                        Labels.in(Language.FRENCH),
+                        Labels.in(new Language("fr")),
                         Family.dejaVu())
                 .fronts();
         assertEquals(List.of(), failures(PdfWriterTest.pdf(cards)));
@@ -137,10 +137,10 @@ class ConformanceTest {
                         Example.card(Example.drill("sabre-cut-to-head"))),
                 Format.of(CardSize.A6),
                 Back.PICTURES,
-                Labels.in(Language.ITALIAN),
+                Labels.in(new Language("it")),
                 Family.dejaVu());
         pages.addAll(laid.sides());
-        pages.add(SafetyCard.lay(Grid.of(CardSize.A6), "", Labels.in(Language.ITALIAN), Family.dejaVu()));
+        pages.add(SafetyCard.lay(Grid.of(CardSize.A6), "", Labels.in(new Language("it")), Family.dejaVu()));
         assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
     }
 

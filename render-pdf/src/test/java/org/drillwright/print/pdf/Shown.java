@@ -69,8 +69,8 @@ enum Shown {
                 lay(Example.card(Example.drill("sabre-cut-to-head")), CardSize.A6, Language.ENGLISH)
                         .fronts()
                         .get(0);
-            case FRENCH -> translated("parade-de-quarte", Language.FRENCH);
-            case ITALIAN -> translated("parata-di-quarta", Language.ITALIAN);
+            case FRENCH -> translated("parade-de-quarte", new Language("fr"));
+            case ITALIAN -> translated("parata-di-quarta", new Language("it"));
             case CONDUCT ->
                 SafetyCard.lay(
                         Grid.of(CardSize.A6),

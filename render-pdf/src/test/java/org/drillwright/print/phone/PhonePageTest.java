@@ -32,7 +32,7 @@ import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Coverage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The page as a file: what it holds, and what it keeps out. */
 class PhonePageTest {
@@ -205,7 +205,7 @@ class PhonePageTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("org.drillwright.model.Language#all")
     void everyLanguageHasEveryWordWithTheSameGapsAndNoOther(Language language) throws Exception {
         Properties written = new Properties();
         written.load(new StringReader(Resources.text("words_" + language.word() + ".properties")));

@@ -37,7 +37,8 @@ record Enclitics(Map<String, String> lost) {
     private Optional<List<String>> parts(String word, Predicate<String> verb, int most) {
         for (Map.Entry<String, String> pronoun : lost.entrySet()) {
             if (most > 0 && word.endsWith(pronoun.getKey())) {
-                String before = word.substring(0, word.length() - pronoun.getKey().length());
+                String before =
+                        word.substring(0, word.length() - pronoun.getKey().length());
                 Optional<List<String>> rest = verb.test(before)
                         ? Optional.of(List.of(before))
                         : verb.test(before + pronoun.getValue())

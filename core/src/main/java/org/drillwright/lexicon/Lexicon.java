@@ -96,8 +96,7 @@ public final class Lexicon {
         return enclitics.isEmpty()
                 ? sentences
                 : sentences.stream()
-                        .map(sentence ->
-                                sentence.stream().flatMap(this::apart).toList())
+                        .map(sentence -> sentence.stream().flatMap(this::apart).toList())
                         .toList();
     }
 

@@ -37,7 +37,8 @@ record Paradigm(Set<String> names, String ending, Pattern lemma, Map<String, Lis
             forms.computeIfAbsent(word.substring(0, sign), form -> new ArrayList<>())
                     .addAll(List.of(word.substring(sign + 1).split("/")));
         }
-        return new Paradigm(Set.of(words.get(0).split("\\|")), ending(words.get(1)), Pattern.compile(words.get(1)), forms);
+        return new Paradigm(
+                Set.of(words.get(0).split("\\|")), ending(words.get(1)), Pattern.compile(words.get(1)), forms);
     }
 
     private static String ending(String pattern) {

@@ -85,8 +85,7 @@ public final class SchoolReader {
                 fundamentals.isEmpty() ? usual.fundamentals() : fundamentals,
                 card.orElse(sheet.usualCard()),
                 sheet,
-                keys.choice("language", Language.all(), Language::word)
-                        .orElse(usual.language()),
+                keys.choice("language", Language.all(), Language::word).orElse(usual.language()),
                 font(keys),
                 minutes(keys, usual.classLength()),
                 keys.seconds("seconds-a-count").orElse(usual.count()));

@@ -2,6 +2,9 @@ package org.drillwright.docs;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.reading.Glossary;
 import org.drillwright.reading.TermKind;
 import org.drillwright.reading.TurnReader;
@@ -31,17 +34,19 @@ final class WordsPage {
                 line("");
                 line("## " + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1));
                 line("");
-                line("| term | English | French | Italian |");
-                line("|---|---|---|---|");
+                line(row("term", tag -> Locale.forLanguageTag(tag).getDisplayLanguage(Locale.ENGLISH)));
+                line(row("---", tag -> "---").replace(" ", ""));
             }
-            line("| " + item.term().id() + " | " + cell(item, "en") + " | " + cell(item, "fr") + " | "
-                    + cell(item, "it") + " |");
+            line(row(item.term().id(), tag -> String.join(", ", item.in(tag))));
         }
         return page.toString();
     }
 
-    private static String cell(Glossary.Item item, String tag) {
-        return String.join(", ", item.in(tag));
+    /** A term and what stands for it in each language. */
+    private static String row(String term, UnaryOperator<String> cell) {
+        return Stream.concat(
+                        Stream.of(term), TurnReader.standard().tags().stream().map(cell))
+                .collect(Collectors.joining(" | ", "| ", " |"));
     }
 
     private void line(String line) {

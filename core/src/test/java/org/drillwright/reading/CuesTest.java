@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Distance cues in the words of three languages. Italian: the handbooks' measures are stretta (touching with the arm alone),
+ * Distance cues in the words of several languages. Italian: the handbooks' measures are stretta (touching with the arm alone),
  * giusta (with the lunge) and camminando (with a step and the lunge); from memory. The others: common practice, no source.
  */
 class CuesTest {
@@ -44,6 +44,13 @@ class CuesTest {
                     it | da affondo a passo avanti e affondo  | lunge to advance-lunge
                     it | fuori misura                         | out
                     it | corpo a corpo                        | close
+                    es | fondo                                | lunge
+                    es | de fondo a extensión                 | lunge to extension
+                    es | distancia de marcha y fondo          | advance-lunge
+                    es | un paso y un fondo                   | advance-lunge
+                    es | a distancia de respuesta             | extension
+                    es | fuera de distancia                   | out
+                    es | cuerpo a cuerpo                      | close
                     """)
     void a_cue_is_read(String language, String words, String measures) {
         assertEquals(Optional.of(measures), READER.cue(words, language).map(MeasureCue::toString));
@@ -61,7 +68,9 @@ class CuesTest {
         "fr, deux pas et fente",
         "fr, demi-fente",
         "it, mezzo affondo",
-        "it, due passi e affondo"
+        "it, due passi e affondo",
+        "es, medio fondo",
+        "es, dos pasos y fondo"
     })
     void anything_else_is_none(String language, String words) {
         assertEquals(Optional.empty(), READER.cue(words, language));

@@ -149,9 +149,44 @@ class NothingIsLostProperties {
                     "tre volte",
                     "prima di indietreggiare"));
 
+    private static final Words SPANISH = new Words(
+            List.of(
+                    "Tírese a fondo",
+                    "Extienda el brazo",
+                    "Pare octava",
+                    "Responda al flanco",
+                    "Marche",
+                    "En guardia de sexta",
+                    "Libre",
+                    "Reciba el tocado",
+                    "Salude"),
+            List.of(
+                    "Después de un paso atrás",
+                    "Después de romper",
+                    "Al romper",
+                    "Rompiendo",
+                    "Durante el retroceso",
+                    "Con un batimiento"),
+            List.of(
+                    "después de un paso atrás",
+                    "después de romper",
+                    "al romper",
+                    "durante el retroceso",
+                    "tras un batimiento",
+                    "rompiendo",
+                    "con un batimiento",
+                    "la mano en tercera",
+                    "parando cuarta",
+                    "con una parada de cuarta",
+                    "en contacto",
+                    "tres veces",
+                    "para parar",
+                    "para responder",
+                    "mientras rompe"));
+
     @Provide
     Arbitrary<List<String>> told() {
-        return Arbitraries.of(ENGLISH, FRENCH, ITALIAN).flatMap(words -> {
+        return Arbitraries.of(ENGLISH, FRENCH, ITALIAN, SPANISH).flatMap(words -> {
             Arbitrary<String> orders = Arbitraries.of(words.orders());
             Arbitrary<String> signs = Arbitraries.of(" ", ", ");
             Arbitrary<List<String>> behind = Combinators.combine(orders, Arbitraries.of(words.beside()), signs)

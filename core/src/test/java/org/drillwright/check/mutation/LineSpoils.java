@@ -106,10 +106,11 @@ final class LineSpoils {
         String name = switch (language) {
             case "fr" -> "contre de $1";
             case "it" -> "contro di $1";
+            case "es" -> "contra de $1";
             default -> "circular $1";
         };
         String made = words.replaceFirst(
-                "(?<!\\p{L})(quarte|carte|sixte|tierce|octave|septime|seconde|prime|quinte|quarta|sesta|terza|seconda|quinta)",
+                "(?<!\\p{L})(quarte|carte|sixte|tierce|octave|septime|seconde|prime|quinte|quarta|sesta|terza|seconda|quinta|cuarta|sexta|tercera|segunda)",
                 name);
         return made.equals(words) ? Optional.empty() : Optional.of(made);
     }

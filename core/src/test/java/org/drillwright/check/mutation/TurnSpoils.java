@@ -63,6 +63,7 @@ final class TurnSpoils {
         return switch (scene.language(at)) {
             case "fr" -> " ou attendez.";
             case "it" -> " o aspetta.";
+            case "es" -> " o espere.";
             default -> " or hold.";
         };
     }
@@ -82,6 +83,7 @@ final class TurnSpoils {
         return switch (scene.language(at)) {
             case "fr" -> isTold(scene.words(at)) ? ", puis saute en avant." : ", puis sautez en avant.";
             case "it" -> ", poi salta avanti.";
+            case "es" -> ", y luego salte adelante.";
             default -> ", then jump forward.";
         };
     }

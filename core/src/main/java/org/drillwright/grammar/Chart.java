@@ -21,7 +21,7 @@ import org.drillwright.lexicon.Token;
  */
 public final class Chart<M> {
 
-    /** Phrases of one category that are kept for one stretch. */
+    /** Phrases of one category that are kept for one stretch, beside the senses of its words. */
     private static final int KEPT = 14;
 
     private static final int ARGUMENTS = 6;
@@ -140,12 +140,16 @@ public final class Chart<M> {
     }
 
     private String word(String category, int from, int to, Features features) {
-        add(cell(from, to), new Phrase<>(category, from, to, features, 0, List.of(), List.of()));
+        add(cell(from, to), new Phrase<>(category, from, to, features, 0, List.of(), List.of()), Integer.MAX_VALUE);
         return category;
     }
 
     /** Keeps a phrase unless it is known already at no greater cost, or there are enough that cost less. */
     private void add(Cell<M> cell, Phrase<M> phrase) {
+        add(cell, phrase, KEPT);
+    }
+
+    private void add(Cell<M> cell, Phrase<M> phrase, int most) {
         List<Phrase<M>> kept = cell.phrases.computeIfAbsent(phrase.category(), category -> new ArrayList<>());
         for (int at = 0; at < kept.size(); at++) {
             if (kept.get(at).saysTheSame(phrase)) {
@@ -157,7 +161,7 @@ public final class Chart<M> {
             }
         }
         kept.add(phrase);
-        if (kept.size() > KEPT) {
+        if (kept.size() > most) {
             kept.sort(Comparator.comparingDouble(Phrase::weight));
             if (kept.remove(kept.size() - 1).equals(phrase)) {
                 return;
@@ -376,9 +380,16 @@ public final class Chart<M> {
         }
     }
 
-    /** A head takes what stands before it only behind 'with', 'from', 'by' and 'in'; a noun there may be its subject. */
+    /**
+     * A head takes what stands before it only behind 'with', 'from', 'by' and 'in', unless its form comes last in the language; a
+     * noun there may be its subject.
+     */
     private void takeBefore(Cell<M> whole, Phrase<M> argument, Phrase<M> head) {
         Argument<M> taken = argument.arguments().get(0);
+        if (head.features().get("form").filter(grammar::mayComeLast).isPresent()) {
+            take(whole, head, argument, ARGUMENT);
+            return;
+        }
         switch (taken.relation()) {
             case "with", "from", "by", "in" -> take(whole, head, argument, BEFORE);
             case "obj" -> {

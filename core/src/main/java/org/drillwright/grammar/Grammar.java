@@ -11,7 +11,8 @@ import org.drillwright.lexicon.Table;
 
 /**
  * The constructions of one language. Beside rules its file says which categories are nouns ({@code noun …}: each may be
- * an object or stand behind a preposition) and which may follow a head behind a comma ({@code late …}).
+ * an object or stand behind a preposition), which may follow a head behind a comma ({@code late …}), and in which forms a
+ * verb stands behind its arguments ({@code final …}).
  */
 public final class Grammar {
 
@@ -20,6 +21,7 @@ public final class Grammar {
     private final Map<String, List<Beginning>> byFirst = new HashMap<>();
     private final Set<String> nouns = new HashSet<>();
     private final Set<String> late = new HashSet<>();
+    private final Set<String> last = new HashSet<>();
     private final Set<String> literals = new HashSet<>();
     private final Corners corners;
 
@@ -43,6 +45,8 @@ public final class Grammar {
                 nouns.addAll(Arrays.asList(text.substring(5).split("\\s+")));
             } else if (text.startsWith("late ")) {
                 late.addAll(Arrays.asList(text.substring(5).split("\\s+")));
+            } else if (text.startsWith("final ")) {
+                last.addAll(Arrays.asList(text.substring(6).split("\\s+")));
             } else {
                 add(Rule.parse(text, numbers));
             }
@@ -84,6 +88,11 @@ public final class Grammar {
 
     boolean mayComeLate(String sort) {
         return late.contains(sort);
+    }
+
+    /** Whether a head of this form may stand behind all of its arguments. */
+    boolean mayComeLast(String form) {
+        return last.contains(form);
     }
 
     /** Whether a construction asks for this very word. */

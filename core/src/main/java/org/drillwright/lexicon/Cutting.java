@@ -29,12 +29,15 @@ final class Cutting {
     private final Clitics clitics;
     private final Set<String> shortened;
     private final Clipping clipping;
+    private final boolean capitals;
 
     /**
      * @param shortened words behind which a full stop may stand for letters left out
      * @param clipping words that are cut short at will
+     * @param capitals whether nouns begin with a capital, so that it begins no sentence behind a word cut short
      */
-    Cutting(Clitics clitics, Set<String> shortened, Clipping clipping) {
+    Cutting(Clitics clitics, Set<String> shortened, Clipping clipping, boolean capitals) {
+        this.capitals = capitals;
         this.clitics = clitics;
         this.clipping = clipping;
         this.shortened = Set.copyOf(shortened);
@@ -165,6 +168,7 @@ final class Cutting {
                         || ",;+&/)=\u2192\u00b7".indexOf(text.charAt(next)) >= 0);
         boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
         goesOn = goesOn
+                || (shortens && next < text.length() && capitals)
                 || (shortens && (isMark(text, next) || text.startsWith(":", behind) || joinsShortened(text, behind)));
         if (!goesOn) {
             return true;

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -23,6 +24,7 @@ public final class Lexicon {
     private final Set<String> single = new HashSet<>();
     private final Set<String> verbForms = new HashSet<>();
     private final Enclitics enclitics;
+    private final Compounds compounds;
 
     /** A word, what may follow it, and the senses that end here. */
     private static final class Node {
@@ -40,9 +42,15 @@ public final class Lexicon {
     /** One form of an entry: how it is spelt, and the entry with what the form adds. */
     record Spelt(String words, Entry entry, Entry of, String form) {}
 
-    Lexicon(Cutting cutting, List<Paradigm> paradigms, Collection<Spelt> spelt, Enclitics enclitics) {
+    Lexicon(
+            Cutting cutting,
+            List<Paradigm> paradigms,
+            Collection<Spelt> spelt,
+            Enclitics enclitics,
+            Compounds compounds) {
         this.cutting = cutting;
         this.enclitics = enclitics;
+        this.compounds = compounds;
         this.verbs = paradigms.stream()
                 .filter(paradigm -> paradigm.names().contains("V"))
                 .toList();
@@ -72,7 +80,10 @@ public final class Lexicon {
         for (int at = 0; at < form.length(); at++) {
             char letter = form.charAt(at);
             if (letter != ' ' && (letter < 'a' || letter > 'z')) {
-                return words(form).stream().map(Token::folded).toList();
+                return cutting.sentences(form).stream()
+                        .flatMap(List::stream)
+                        .map(Token::folded)
+                        .toList();
             }
         }
         if (form.indexOf(' ') < 0 && cutting.isOne(form)) {
@@ -93,19 +104,32 @@ public final class Lexicon {
     /** A text cut into sentences. */
     public List<List<Token>> sentences(String text) {
         List<List<Token>> sentences = cutting.sentences(text);
-        return enclitics.isEmpty()
+        return enclitics.isEmpty() && compounds.isEmpty()
                 ? sentences
                 : sentences.stream()
                         .map(sentence -> sentence.stream().flatMap(this::apart).toList())
                         .toList();
     }
 
-    /** A verb and the pronouns written behind it as one word with it, if it is no word of its own. */
+    /** The words of one that was written as one and is not listed so: a verb with its pronouns, a compound. */
     private Stream<Token> apart(Token token) {
-        return !token.isWord() || single.contains(token.folded())
-                ? Stream.of(token)
-                : enclitics.parts(token.folded(), verbForms::contains).stream()
-                        .map(part -> part.equals(token.folded()) ? token : new Token(part, token.span()));
+        String word = token.folded();
+        if (!token.isWord() || single.contains(word)) {
+            return Stream.of(token);
+        }
+        List<String> parts = enclitics.parts(word, verbForms::contains);
+        return (parts.size() > 1 ? parts : compounds.parts(word, this::kinds))
+                .stream().map(part -> part.equals(word) ? token : new Token(part, token.span()));
+    }
+
+    /** A word that is listed, and its categories; empty if it is not. */
+    private Set<String> kinds(String word) {
+        if (!single.contains(word)) {
+            return Set.of();
+        }
+        Set<String> kinds = new HashSet<>(Set.of(word));
+        Objects.requireNonNull(root.next.get(word)).here.forEach(entry -> kinds.add(entry.category()));
+        return kinds;
     }
 
     /**

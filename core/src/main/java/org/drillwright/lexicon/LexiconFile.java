@@ -14,11 +14,13 @@ import java.util.stream.Collectors;
 /**
  * Reads a word list. A line is {@code CATEGORY lemma|lemma feature=value … [par=…]}, or begins with a word in small
  * letters that says how the language is written: {@code paradigm}, {@code forms}, {@code whole}, {@code leading},
- * {@code trailing}, {@code enclitic}, {@code short}, {@code shortened}, {@code clipped}.
+ * {@code trailing}, {@code enclitic}, {@code compound}, {@code link}, {@code capitals}, {@code verbs}, {@code short},
+ * {@code shortened}, {@code clipped}.
  */
 public final class LexiconFile {
 
     private static final Pattern PARTED = Pattern.compile("[ '-]");
+    private static final String VERB = "V";
     private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     private final List<Paradigm> paradigms = new ArrayList<>();
@@ -27,7 +29,13 @@ public final class LexiconFile {
     private final Map<String, List<String>> leading = new HashMap<>();
     private final Map<String, List<String>> trailing = new HashMap<>();
     private final Map<String, String> enclitic = new LinkedHashMap<>();
+    private final List<Compounds.Pair> compounds = new ArrayList<>();
+    private final List<String> links = new ArrayList<>(List.of(""));
     private final Set<String> shortened = new HashSet<>();
+    private boolean capitals;
+
+    /** Categories that are inflected as verbs are. */
+    private final Set<String> verbs = new HashSet<>();
     private final Set<String> clipped = new HashSet<>();
     private final List<Lexicon.Spelt> spelt = new ArrayList<>();
     private final Set<String> seen = new HashSet<>();
@@ -50,8 +58,13 @@ public final class LexiconFile {
             }
         }
         Cutting cutting =
-                new Cutting(new Clitics(file.whole, file.leading, file.trailing), file.shortened, file.clipping());
-        return new Lexicon(cutting, file.paradigms, file.spelt, new Enclitics(file.enclitic));
+                new Cutting(new Clitics(file.whole, file.leading, file.trailing), file.shortened, file.clipping(), file.capitals);
+        return new Lexicon(
+                cutting,
+                file.paradigms,
+                file.spelt,
+                new Enclitics(file.enclitic),
+                new Compounds(file.compounds, file.links));
     }
 
     /** Of a language that cuts no word at will nothing is gathered. */
@@ -72,10 +85,15 @@ public final class LexiconFile {
             case "leading" -> leading.put(words.get(1), words.subList(2, words.size()));
             case "trailing" -> trailing.put(words.get(1), words.subList(2, words.size()));
             case "enclitic" -> enclitic.put(words.get(1), words.size() > 2 ? words.get(2) : "");
+            case "compound" -> compounds.add(new Compounds.Pair(
+                    Set.of(words.get(1).split("\\|")), Set.of(words.get(2).split("\\|"))));
+            case "link" -> links.addAll(words.subList(1, words.size()));
             case "short" -> {
                 whole.put(words.get(1), words.subList(2, words.size()));
                 shortened.add(words.get(1));
             }
+            case "verbs" -> verbs.addAll(words.subList(1, words.size()));
+            case "capitals" -> capitals = true;
             case "clipped" -> clipped.addAll(words.subList(1, words.size()));
             case "shortened" -> shortened.addAll(words.subList(1, words.size()));
             default -> entries(words);
@@ -111,8 +129,8 @@ public final class LexiconFile {
             }
             return;
         }
-        String name = paradigm.isEmpty() ? entry.category() : paradigm;
-        boolean verb = entry.category().equals("V");
+        boolean verb = isVerb(entry);
+        String name = !paradigm.isEmpty() ? paradigm : verb ? VERB : entry.category();
         String inflected = verb ? firstWord(entry.lemma()) : lastWord(entry.lemma());
         for (Paradigm one : paradigms) {
             Optional<List<Map.Entry<String, String>>> forms =
@@ -128,6 +146,10 @@ public final class LexiconFile {
         spelt.add(new Lexicon.Spelt(entry.lemma(), entry, entry, ""));
     }
 
+    private boolean isVerb(Entry entry) {
+        return entry.category().equals(VERB) || verbs.contains(entry.category());
+    }
+
     private static String firstWord(String lemma) {
         int end = lemma.indexOf(' ');
         return end < 0 ? lemma : lemma.substring(0, end);
@@ -139,7 +161,7 @@ public final class LexiconFile {
 
     /** An inflected form: of a verb its first word, of a noun its last. */
     private void spell(Entry entry, String form, String inflected) {
-        boolean verb = entry.category().equals("V");
+        boolean verb = isVerb(entry);
         String lemma = entry.lemma();
         String words = verb
                 ? inflected + lemma.substring(firstWord(lemma).length())

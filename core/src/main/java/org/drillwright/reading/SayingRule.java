@@ -35,8 +35,8 @@ record SayingRule(String name, Condition asked, List<String> children) {
         return new SayingRule(name, asked, body.isEmpty() ? List.of() : List.of(body.split("\\s+")));
     }
 
-    /** Whether a child is the name of a part, not a word. */
+    /** Whether a child is the name of a part, not a word; a word may begin with a capital. */
     static boolean isPart(String child) {
-        return Character.isUpperCase(child.charAt(0));
+        return Character.isUpperCase(child.charAt(0)) && child.chars().noneMatch(Character::isLowerCase);
     }
 }

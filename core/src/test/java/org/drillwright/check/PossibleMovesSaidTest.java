@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
 import org.drillwright.phrase.Count;
@@ -15,7 +16,7 @@ import org.drillwright.phrase.Possible;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.school.SchoolFolder;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What is open in a phrase of the example drills can be told in words that are read as just that. */
 class PossibleMovesSaidTest {
@@ -37,8 +38,12 @@ class PossibleMovesSaidTest {
         return all;
     }
 
+    static Stream<String> tags() {
+        return TurnReader.standard().tags().stream();
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"en", "fr", "it", "es"})
+    @MethodSource("tags")
     void a_move_that_is_open_is_told_in_words_that_are_read_as_just_that(String tag) throws IOException {
         TurnReader reader = TurnReader.standard();
         Set<List<Action>> open = open();

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Actions in words of the trade, and back. Facts of language are common practice, no source. */
 class SayingTest {
@@ -34,6 +33,10 @@ class SayingTest {
 
     private static List<Action> actions(String texts) {
         return Arrays.stream(texts.split(";")).map(SayingTest::action).toList();
+    }
+
+    static Stream<String> tags() {
+        return READER.tags().stream();
     }
 
     static Stream<List<String>> said() throws IOException {
@@ -54,7 +57,7 @@ class SayingTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"en", "fr", "it", "es"})
+    @MethodSource("tags")
     void what_is_said_is_read_as_just_the_action(String tag) {
         List<String> other = new ArrayList<>();
         for (Action action : SayableActions.all()) {
@@ -79,6 +82,9 @@ class SayingTest {
             fr | step advance 2; strike attack direct chest   | Marchez de deux pas, puis tirez droit à la poitrine.
             it | strike attack disengage; lunge               | Cava con un affondo.
             it | parry octave; strike riposte                 | Para ottava, poi rispondi.
+            de | parry quarte; step retreat 1                 | Pariere Quart im Zurückweichen.
+            de | strike attack disengage; lunge               | Umgehe mit Ausfall.
+            de | step advance 2; strike attack direct chest   | Gehe zwei Schritte vor, dann stoße gerade auf die Brust.
             """)
     void several_actions_are_said_together(String tag, String texts, String sentence) {
         assertEquals(sentence, READER.said(actions(texts), tag));
@@ -104,13 +110,13 @@ class SayingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"en, Parry quarte.", "fr, Parez quarte.", "it, Para quarta.", "es, Pare cuarta."})
+    @CsvSource({"en, Parry quarte.", "fr, Parez quarte.", "it, Para quarta.", "es, Pare cuarta.", "de, Pariere Quart."})
     void a_text_is_of_the_language_that_reads_it(String tag, String text) {
         assertEquals(tag, READER.tag(text));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "fr", "it", "es"})
+    @MethodSource("tags")
     void every_word_is_one_that_the_reader_lists(String tag) {
         Tongue tongue = READER.tongues()
                 .filter(one -> one.tag().equals(tag))

@@ -86,7 +86,7 @@ record Compounds(List<Pair> pairs, List<String> links) {
 
     private boolean join(Set<String> first, Set<String> last) {
         return pairs.stream()
-                .anyMatch(pair ->
-                        first.stream().anyMatch(pair.first()::contains) && last.stream().anyMatch(pair.last()::contains));
+                .anyMatch(pair -> first.stream().anyMatch(pair.first()::contains)
+                        && last.stream().anyMatch(pair.last()::contains));
     }
 }

@@ -36,6 +36,7 @@ public final class LexiconFile {
 
     /** Categories that are inflected as verbs are. */
     private final Set<String> verbs = new HashSet<>();
+
     private final Set<String> clipped = new HashSet<>();
     private final List<Lexicon.Spelt> spelt = new ArrayList<>();
     private final Set<String> seen = new HashSet<>();
@@ -57,8 +58,8 @@ public final class LexiconFile {
                 throw new IllegalArgumentException(e.getMessage() + " in the line: " + line, e);
             }
         }
-        Cutting cutting =
-                new Cutting(new Clitics(file.whole, file.leading, file.trailing), file.shortened, file.clipping(), file.capitals);
+        Cutting cutting = new Cutting(
+                new Clitics(file.whole, file.leading, file.trailing), file.shortened, file.clipping(), file.capitals);
         return new Lexicon(
                 cutting,
                 file.paradigms,
@@ -85,8 +86,9 @@ public final class LexiconFile {
             case "leading" -> leading.put(words.get(1), words.subList(2, words.size()));
             case "trailing" -> trailing.put(words.get(1), words.subList(2, words.size()));
             case "enclitic" -> enclitic.put(words.get(1), words.size() > 2 ? words.get(2) : "");
-            case "compound" -> compounds.add(new Compounds.Pair(
-                    Set.of(words.get(1).split("\\|")), Set.of(words.get(2).split("\\|"))));
+            case "compound" ->
+                compounds.add(new Compounds.Pair(
+                        Set.of(words.get(1).split("\\|")), Set.of(words.get(2).split("\\|"))));
             case "link" -> links.addAll(words.subList(1, words.size()));
             case "short" -> {
                 whole.put(words.get(1), words.subList(2, words.size()));

@@ -58,7 +58,13 @@ class ReadingSpecificationTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Advance., en", "Parez quarte., fr", "Parata di quarta., it", "Parada de cuarta., es", "Quartparade., de"})
+    @CsvSource({
+        "Advance., en",
+        "Parez quarte., fr",
+        "Parata di quarta., it",
+        "Parada de cuarta., es",
+        "Quartparade., de"
+    })
     void a_text_is_read_in_its_language(String text, String tag) {
         assertEquals(tag, READER.tag(text));
     }

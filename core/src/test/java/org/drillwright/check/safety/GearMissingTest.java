@@ -41,6 +41,8 @@ class GearMissingTest {
                 "[Masks, Fencing jacket, plastron, Gloves]          | ''",
                 "[masque, veste, sous-plastron, gant]               | ''",
                 "[maschera, giubba, corazzetta, guanto]             | ''",
+                "[2 Masken, Fechtjacke, Unterziehweste, Handschuh für jeden] | ''",
+                "[Jacke ohne Maske, Unterziehweste, Handschuhe]      | mask, jacket",
                 "[jacket, underarm protector, glove]                | mask",
                 "[no mask needed, jacket, underarm protector, glove] | mask",
                 "[without a mask, jacket, underarm protector, glove] | mask",

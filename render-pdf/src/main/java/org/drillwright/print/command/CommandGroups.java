@@ -20,7 +20,16 @@ public final class CommandGroups {
     public static final List<Group> ALL = List.of(
             new Group(
                     "Write drills",
-                    List.of("new", "check", "explain", "watch", "words", "tidy", "coverage", "schema", "language-server")),
+                    List.of(
+                            "new",
+                            "check",
+                            "explain",
+                            "watch",
+                            "words",
+                            "tidy",
+                            "coverage",
+                            "schema",
+                            "language-server")),
             new Group("Print", List.of("cards", "identify", "handout", "booklet")),
             new Group("Teach", List.of("lesson", "pairs", "hall", "packet", "term", "partners", "session")),
             new Group("Keep", List.of("record", "progress", "attendance", "roster", "school")));

@@ -73,8 +73,7 @@ class WordsCommandTest {
 
     @Test
     void aSchoolsOwnWordIsAWord() {
-        SchoolFiles.sound(folder)
-                .with("school.yaml", "name: A school\nwords:\n  zap: straight thrust\n");
+        SchoolFiles.sound(folder).with("school.yaml", "name: A school\nwords:\n  zap: straight thrust\n");
         assertEquals(
                 Trial.run(folder, "words", "straight thrust").out().replace("'straight thrust'", "'zap'"),
                 Trial.run(folder, "words", "zap").out());

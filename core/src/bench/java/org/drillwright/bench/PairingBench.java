@@ -7,6 +7,7 @@ import org.drillwright.plan.pair.Pairing;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.PairingRequest;
 import org.drillwright.plan.roster.Mode;
+import org.drillwright.plan.roster.Movement;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -28,10 +29,22 @@ import org.openjdk.jmh.annotations.Warmup;
 public class PairingBench {
 
     static final String[] CASES = {
-        "24 12 learning drills", "24 12 training one", "200 20 learning drills", "200 20 training one"
+        "24 12 learning drills",
+        "24 12 learning walked",
+        "24 12 training one",
+        "200 20 learning drills",
+        "200 20 learning walked",
+        "200 20 training one"
     };
 
-    @Param({"24 12 learning drills", "24 12 training one", "200 20 learning drills", "200 20 training one"})
+    @Param({
+        "24 12 learning drills",
+        "24 12 learning walked",
+        "24 12 training one",
+        "200 20 learning drills",
+        "200 20 learning walked",
+        "200 20 training one"
+    })
     public String asked = CASES[0];
 
     private Optional<PairingRequest> request = Optional.empty();
@@ -47,8 +60,9 @@ public class PairingBench {
                 .filter(one -> one.word().equals(parts[2]))
                 .findFirst()
                 .orElseThrow();
-        return InventedClass.of(
+        PairingRequest request = InventedClass.of(
                 Integer.parseInt(parts[0]), Integer.parseInt(parts[1]), mode, parts[3].equals("one"));
+        return parts[3].equals("walked") ? request.moving(Movement.WALK) : request;
     }
 
     @Benchmark

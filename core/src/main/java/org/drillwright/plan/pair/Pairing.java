@@ -29,7 +29,7 @@ public final class Pairing {
 
     private Pairing(PairingRequest request) {
         this.request = request;
-        this.walks = new Walks(ProblemMaker.of(request), mayWalk(request) ? request.open() : List.of());
+        this.walks = walks(request, mayWalk(request) && request.movement() != Movement.FREE);
         this.walked = request.movement() == Movement.WALK
                 ? walks.usual()
                 : formings(request.movement()).stream()
@@ -43,6 +43,10 @@ public final class Pairing {
     /** In training everybody is to be near in skill, which no walk heeds. */
     private static boolean mayWalk(PairingRequest request) {
         return request.mode() == Mode.LEARNING;
+    }
+
+    private static Walks walks(PairingRequest request, boolean walked) {
+        return new Walks(ProblemMaker.of(request), walked ? request.open() : List.of());
     }
 
     private static OptionalInt formings(Movement movement) {
@@ -88,14 +92,15 @@ public final class Pairing {
     /** The ways to change over and their prices, the fewest formings first; none where there is nothing to choose. */
     public List<WalkChoice> choices() {
         List<WalkChoice> choices = new ArrayList<>();
-        if (request.open().size() < 2 || walks.most() == 0) {
+        Walks all = request.movement() == Movement.FREE ? walks(request, mayWalk(request)) : walks;
+        if (request.open().size() < 2 || all.most() == 0) {
             return choices;
         }
-        int usual = walks.usual().formings().size();
-        for (int formings = walks.fewest(); formings <= Math.max(2, Math.max(usual, walks.fewest())); formings++) {
-            walks.of(formings).ifPresent(way -> choices.add(choice(way, usual)));
+        int usual = all.usual().formings().size();
+        for (int formings = all.fewest(); formings <= Math.max(2, Math.max(usual, all.fewest())); formings++) {
+            all.of(formings).ifPresent(way -> choices.add(choice(way, usual)));
         }
-        choices.add(choice(walks.free(), usual));
+        choices.add(choice(all.free(), usual));
         return choices;
     }
 

@@ -31,10 +31,13 @@ final class Posting {
     private static final int PASSES_OF_MANY = 4;
     private static final int MANY = 60;
 
-    /** Beginnings in another order; of several formings more, as long as some meet again. */
+    /** Beginnings in another order. */
     private static final int SHUFFLES = 4;
 
-    private static final int MORE_SHUFFLES = 24;
+    /** How often the best of several formings is disturbed, as long as some meet again; and by how many exchanges. */
+    private static final int DISTURBED = 80;
+
+    private static final int DISTURBING = 4;
 
     private final Problem problem;
     private final List<Forming> begun;
@@ -108,15 +111,34 @@ final class Posting {
     /** The same; of several beginnings the best. */
     static Posted improved(Problem problem, List<Forming> begun) {
         Posted best = once(problem, begun);
-        for (int seed = 1; isWorth(seed, best) && problem.students() < MANY; seed++) {
+        for (int seed = 1; seed <= SHUFFLES && problem.students() < MANY; seed++) {
             Posted other = once(problem, shuffled(problem, begun, new Random(seed)));
             best = other.compareTo(best) < 0 ? other : best;
+        }
+        return problem.students() < MANY && begun.size() > 1 ? disturbed(problem, best) : best;
+    }
+
+    private static Posted disturbed(Problem problem, Posted known) {
+        Random random = new Random(problem.students());
+        Posted best = known;
+        for (int time = 0; time < DISTURBED && best.repeats() > 0; time++) {
+            Posting posting = new Posting(problem, best.formings());
+            posting.disturb(random);
+            Posted other = posting.improved();
+            best = other.compareTo(best) <= 0 ? other : best;
         }
         return best;
     }
 
-    private static boolean isWorth(int seed, Posted best) {
-        return seed <= SHUFFLES || (seed <= MORE_SHUFFLES && best.formings().size() > 1 && best.repeats() > 0);
+    private void disturb(Random random) {
+        for (int left = DISTURBING; left > 0; left--) {
+            int at = random.nextInt(begun.size());
+            int one = random.nextInt(problem.students());
+            int other = random.nextInt(problem.students());
+            if (one != other && mayExchange(at, one, other)) {
+                exchange(at, one, other);
+            }
+        }
     }
 
     private static List<Forming> shuffled(Problem problem, List<Forming> formings, Random random) {

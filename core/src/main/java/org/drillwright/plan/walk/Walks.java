@@ -28,6 +28,10 @@ public final class Walks {
     private static final int TRIED = 8;
 
     private static final int TRIED_OF_MANY = 2;
+
+    /** The best of these, which are pursued. */
+    private static final int PURSUED = 2;
+
     private static final int MANY = 60;
 
     private final Problem problem;
@@ -162,9 +166,11 @@ public final class Walks {
                 .sorted(Comparator.comparing(this::laps))
                 .limit(problem.students() < MANY ? TRIED : TRIED_OF_MANY)
                 .map(way -> Posting.once(problem, way))
-                .min(Comparator.naturalOrder())
+                .sorted()
+                .limit(problem.students() < MANY ? PURSUED : 1)
                 .map(posted -> Posting.improved(problem, posted.formings()))
                 .filter(Posted::isPermitted)
+                .min(Comparator.naturalOrder())
                 .flatMap(posted -> walked(posted.formings()));
     }
 

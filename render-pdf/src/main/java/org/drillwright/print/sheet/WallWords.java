@@ -67,7 +67,7 @@ record WallWords(List<Block> blocks, String foot) {
         return new Block(
                 "Round " + round.number() + " of " + pairs.rounds().size(),
                 plan.title(round.drill()),
-                told(movers.isEmpty() ? "" : moving(round, pairs), Watching.said(round, names)),
+                told(movers.isEmpty() ? "" : moving(round, pairs), Watching.said(round, "place", names)),
                 rows);
     }
 

@@ -31,9 +31,32 @@ class PairsCommandTest {
         Trial trial = PlanFiles.of(folder, 6, 6).run("pairs", "tonight");
         assertEquals(0, trial.code(), trial.err());
         assertTrue(trial.out().startsWith("Wednesday 2026-08-26, learning: 12 people, 1 drill, 6 rounds"), trial.out());
-        assertTrue(trial.out().contains("Stand still: New0, New1, New2, New3, New4, New5."), trial.out());
+        assertTrue(
+                trial.out().contains("Line A stays, from post 1 on: New0, New1, New2, New3, New4, New5."), trial.out());
+        assertTrue(
+                trial.out().contains("one forming   nobody changes line   nobody meets again   --walk 1  (the usual)"),
+                trial.out());
         assertTrue(trial.out().endsWith("Proved best.\n\nNot printed yet.\n"), trial.out());
         assertEquals("", trial.err());
+    }
+
+    /** What is printed is kept with its lines, whichever way was asked for; and told to programs, too. */
+    @Test
+    void howPeopleChangeOverIsChosen() {
+        PlanFiles files = PlanFiles.of(folder, 6, 6);
+        Trial free = files.run("pairs", "tonight", "--walk", "free");
+        assertTrue(free.out().contains("At each change everyone reads the sheet."), free.out());
+        assertFalse(free.out().contains("Line A stays"), free.out());
+        String json = files.run("pairs", "tonight", "--walk", "1", "--format", "json")
+                .out()
+                .replaceAll("\\s+", "");
+        assertTrue(json.contains("\"formings\":[{\"from\":1,\"to\":6,\"stays\":[\"New0\","), json);
+        assertTrue(json.contains("\"choices\":[{\"formings\":1,\"ask\":\"1\",\"usual\":true,\"changeLine\":0,"), json);
+        assertEquals(2, files.run("pairs", "tonight", "--walk", "3").code());
+        Trial kept = files.run("pairs", "tonight", "--keep");
+        String mark = kept.out().replaceAll("(?s)Kept as (\\S+)\\..*", "$1");
+        String again = files.run("pairs", "tonight", "--plan", mark).out();
+        assertTrue(again.contains("Line A stays, from post 1 on: New0"), again);
     }
 
     /** The worked case of the issue: 9 new, 4 who know it. */

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.tell.GroupWords;
+import org.drillwright.record.History;
 
 /** People as a list on a wall has them: from A to Z of what they are called there. */
 final class ByName {
@@ -25,8 +25,13 @@ final class ByName {
                 .toList();
     }
 
+    /** What somebody is called in a list; whoever teaches is named by that. */
+    static String called(String person, Naming names) {
+        return person.equals(History.INSTRUCTOR) ? History.INSTRUCTOR : names.of(person);
+    }
+
     static Comparator<String> order(Naming names) {
-        Function<String, String> called = name -> GroupWords.helper(name, names).replace("the ", "");
+        Function<String, String> called = name -> called(name, names);
         Collator letters = Collator.getInstance(Locale.ROOT);
         return Comparator.<String, String>comparing(called, letters)
                 .thenComparing(called)

@@ -62,7 +62,8 @@ final class EveningGrid {
         return unit.width(GridPage.face(cell), cell.place()) + GridPage.SIGN * unit.width(Face.REGULAR, cell.sign());
     }
 
-    List<Frame> pages() {
+    /** @param before pages that come before these */
+    List<Frame> pages(int before) {
         double inner = notice.sheet().inner();
         int most = Math.max(1, (int) ((inner / LEAST - name - GridPage.PAD) / (cell + GAP)));
         List<List<Evening.Column>> columns = even(evening.columns(), most);
@@ -84,7 +85,7 @@ final class EveningGrid {
                 boolean all = rows.size() == 1;
                 Block head = head(rounds, columns.size() == 1, some, all);
                 GridPage page = new GridPage(notice, rounds, part, size, name, column(size, rounds.size()));
-                pages.add(page.frame(head, pages.size() + 1));
+                pages.add(page.frame(head, before + pages.size() + 1));
                 from = end;
             }
         }

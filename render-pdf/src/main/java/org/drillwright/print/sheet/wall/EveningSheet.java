@@ -51,19 +51,19 @@ public final class EveningSheet {
         Evening evening = Evening.of(pairs, names);
         if (lines.isEmpty()) {
             List<String> rules = new ArrayList<>(pairs.walk().isEmpty() ? List.of() : rule());
-            rules.addAll(byChoice());
-            return new EveningGrid(notice, evening, rules, /* whole= */ true).pages();
+            rules.addAll(byChoice("place"));
+            return new EveningGrid(notice, evening, rules, /* whole= */ true).pages(0);
         }
         List<Frame> pages = new ArrayList<>(new LinesPage(
                         notice,
                         lines.get(),
                         heading(),
-                        new LinesWords(notice, pairs, lines.get()).paragraphs(byChoice()),
+                        new LinesWords(notice, pairs, lines.get()).paragraphs(byChoice("post")),
                         Lines.staying(lines.get().walks().get(0), names))
                 .pages());
         Evening read = evening.only(round -> pairs.walk(round).isEmpty());
         if (!read.columns().isEmpty()) {
-            pages.addAll(new EveningGrid(notice, read, List.of(), /* whole= */ false).pages());
+            pages.addAll(new EveningGrid(notice, read, List.of(), /* whole= */ false).pages(pages.size()));
         }
         return pages;
     }
@@ -79,11 +79,11 @@ public final class EveningSheet {
     }
 
     /** That two new ones work together is no slip; and who watches them. */
-    private List<String> byChoice() {
+    private List<String> byChoice(String place) {
         List<String> said = new ArrayList<>(pairs.watched().stream()
                 .map(watch -> notice.title().apply(watch.drill()) + ": " + watch.sentence() + ".")
                 .toList());
-        said.addAll(Watching.sentences(pairs, names));
+        said.addAll(Watching.sentences(pairs, place, names));
         return said;
     }
 

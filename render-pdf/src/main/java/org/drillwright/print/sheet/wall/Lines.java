@@ -11,7 +11,6 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.pair.Walk;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.tell.GroupWords;
 
 /**
  * The rounds that two lines walk, told by name.
@@ -57,7 +56,7 @@ record Lines(List<Walk> walks, List<Row> rows, Map<Integer, String> joining, boo
                     for (String person : group.people()) {
                         if (group.place() > 0 && group.place() != walk.post(person, round.number())) {
                             joined.add(person);
-                            String said = GroupWords.helper(person, names) + " joins post " + group.place();
+                            String said = ByName.called(person, names) + " joins post " + group.place();
                             joining.merge(round.number(), said, (one, other) -> one + ", " + other);
                         }
                     }
@@ -87,7 +86,7 @@ record Lines(List<Walk> walks, List<Row> rows, Map<Integer, String> joining, boo
     private static List<Row> rows(PairingPlan pairs, List<String> people, List<String> joined, Naming names) {
         return people.stream()
                 .map(person -> new Row(
-                        GroupWords.helper(person, names),
+                        ByName.called(person, names),
                         pairs.walks().stream()
                                 .map(walk -> post(walk, person, pairs))
                                 .toList(),
@@ -105,7 +104,7 @@ record Lines(List<Walk> walks, List<Row> rows, Map<Integer, String> joining, boo
     /** The line of names that stays, post by post. */
     static List<String> staying(Walk walk, Naming names) {
         return walk.stays().stream()
-                .map(person -> person.equals(Walk.REST) ? "" : GroupWords.helper(person, names))
+                .map(person -> person.equals(Walk.REST) ? "" : ByName.called(person, names))
                 .toList();
     }
 

@@ -25,10 +25,16 @@ final class LinesDrawing {
     private static final double LETTER = 18;
     private static final double GAP = 3;
 
+    /** Where posts are so far apart, in points, all is drawn as it is here; where farther, up to so much larger. */
+    private static final double APART = 45;
+
+    private static final double LARGEST = 2;
+
     private final Notice notice;
     private final Walk walk;
     private final List<String> names;
     private final double width;
+    private final double scale;
     private final double step;
     private final double radius;
     private final double name;
@@ -45,7 +51,8 @@ final class LinesDrawing {
         this.walk = walk;
         this.names = names;
         this.width = notice.sheet().inner();
-        double scale = notice.scale();
+        double near = (width - 2 * SIDE * notice.scale()) / walk.length();
+        this.scale = notice.scale() * Math.min(LARGEST, Math.max(1, near / (APART * notice.scale())));
         this.step = (width - 2 * SIDE * scale) / walk.length();
         this.radius = Math.min(RADIUS * scale, 0.28 * step);
         double widest = names.stream()
@@ -63,7 +70,7 @@ final class LinesDrawing {
     }
 
     private double x(int post) {
-        return SIDE * notice.scale() + (post + 0.5) * step;
+        return SIDE * scale + (post + 0.5) * step;
     }
 
     Block block() {
@@ -74,7 +81,7 @@ final class LinesDrawing {
         letters(marks);
         way(marks);
         Node figure = new Node.Figure(said(), new Box(0, 0, width, bottom), marks);
-        return new Block(bottom + 2 * GAP * notice.scale(), List.of(), List.of(figure));
+        return new Block(bottom + 2 * GAP * scale, List.of(), List.of(figure));
     }
 
     private String said() {
@@ -84,7 +91,7 @@ final class LinesDrawing {
     }
 
     private void post(int post, List<Mark> marks) {
-        Type numbers = notice.type(Math.min(NUMBER * notice.scale(), 0.6 * step));
+        Type numbers = notice.type(Math.min(NUMBER * scale, 0.6 * step));
         String figure = String.valueOf(post + 1);
         marks.add(numbers.line(Face.REGULAR, figure, x(post) - numbers.width(Face.REGULAR, figure) / 2, number));
         if (!names.get(post).isEmpty()) {
@@ -98,7 +105,7 @@ final class LinesDrawing {
 
     private void name(int post, List<Mark> marks) {
         Type type = notice.type(name);
-        double foot = line - radius - GAP * notice.scale();
+        double foot = line - radius - GAP * scale;
         String words = names.get(post);
         if (level) {
             marks.add(type.line(Face.BOLD, words, x(post) - type.width(Face.BOLD, words) / 2, foot));
@@ -109,15 +116,14 @@ final class LinesDrawing {
     }
 
     private void letters(List<Mark> marks) {
-        Type type = notice.type(LETTER * notice.scale());
-        double left = 0.4 * SIDE * notice.scale();
+        Type type = notice.type(LETTER * scale);
+        double left = 0.4 * SIDE * scale;
         marks.add(type.line(Face.BOLD, "A", left, line + type.capHeight() / 2));
-        marks.add(type.line(Face.BOLD, "B", left, number - GAP * notice.scale() + 1.1 * type.capHeight()));
+        marks.add(type.line(Face.BOLD, "B", left, number - GAP * scale + 1.1 * type.capHeight()));
     }
 
     /** From post to post to the door, and round behind the line that stays. */
     private void way(List<Mark> marks) {
-        double scale = notice.scale();
         double clear = radius + 1.5 * scale;
         for (int post = 1; post < walk.length(); post++) {
             arrow(x(post - 1) + clear, x(post) - clear, marks);
@@ -145,7 +151,7 @@ final class LinesDrawing {
     }
 
     private void head(double x, double y, List<Mark> marks) {
-        double size = Math.min(5 * notice.scale(), 0.3 * step);
+        double size = Math.min(5 * scale, 0.3 * step);
         marks.add(Mark.Shape.filled(Outline.polygon(x, y, x - size, y - size / 2, x - size, y + size / 2), Ink.BLACK));
     }
 }

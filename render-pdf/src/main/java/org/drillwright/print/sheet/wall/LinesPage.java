@@ -181,7 +181,9 @@ final class LinesPage {
 
     private Node headRow(double left, double top, double size) {
         List<Node> cells = new ArrayList<>();
-        cells.add(new Node.Words(Role.COLUMN_HEAD, List.of()));
+        Type first = notice.type(HEAD * notice.scale());
+        cells.add(new Node.Words(
+                Role.COLUMN_HEAD, List.of(first.line(Face.REGULAR, "Rounds", left, top - 0.4 * first.size()))));
         for (int at = 0; at < posts.length; at++) {
             Walk walk = lines.walks().get(at);
             String rounds = walk.from() == walk.to() ? "" + walk.from() : walk.from() + "\u2013" + walk.to();

@@ -3,6 +3,7 @@ package org.drillwright.print.sheet.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
@@ -19,7 +20,6 @@ import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
-import org.drillwright.tell.GroupWords;
 
 /** A slip for each person's hand: with whom and where, round by round. To be cut along the rules. */
 final class Slips {
@@ -35,6 +35,7 @@ final class Slips {
 
     private final Notice notice;
     private final Naming names;
+    private final PairingPlan pairs;
     private final List<Round> rounds;
     private final List<String> people;
     private final Map<String, String> shown;
@@ -42,6 +43,7 @@ final class Slips {
     Slips(Notice notice, PairingPlan pairs, Naming names) {
         this.notice = notice;
         this.names = names;
+        this.pairs = pairs;
         this.rounds = pairs.rounds().stream().skip(pairs.firstPlanned()).toList();
         this.people = ByName.people(rounds, names);
         Type words = notice.type(WORDS);
@@ -97,7 +99,8 @@ final class Slips {
     private Block slip(String person) {
         double inner = WIDTH - 2 * PAD;
         Type small = notice.type(SMALL);
-        String key = LEADS + " you lead first";
+        String lines = lines(person);
+        String key = lines + (lines.isEmpty() ? "" : " \u00B7 ") + LEADS + " you lead first";
         double keyed = small.width(Face.REGULAR, key);
         Setting name = notice.type(NAME).set(Face.BOLD, names.of(person), PAD, 0.4 * PAD, inner - keyed - PAD);
         double baseline = name.lines().isEmpty() ? NAME : name.lines().get(0).baseline();
@@ -118,6 +121,15 @@ final class Slips {
         return new Block(top + half + 0.4 * PAD, List.of(), nodes);
     }
 
+    /** Line and first post in each forming. */
+    private String lines(String person) {
+        return pairs.walks().stream()
+                .filter(walk -> !walk.line(person).isEmpty())
+                .map(walk -> walk.line(person) + "\u00A0" + walk.post(person, walk.from())
+                        + (walk.from() > pairs.firstPlanned() + 1 ? " from round\u00A0" + walk.from() : ""))
+                .collect(Collectors.joining(", "));
+    }
+
     private Block entry(String person, Round round) {
         Type type = notice.type(WORDS);
         double number = type.width(Face.BOLD, "88") + 3.5;
@@ -130,20 +142,22 @@ final class Slips {
     }
 
     private String said(String person, Round round) {
-        return round.groupOf(person).map(group -> said(person, group)).orElse("not there");
+        return round.groupOf(person)
+                .map(group -> said(person, group, pairs.walk(round.number()).isPresent() ? "post" : "place"))
+                .orElse("not there");
     }
 
-    private String said(String person, Group group) {
+    private String said(String person, Group group, String place) {
         List<String> others = new ArrayList<>(group.people().stream()
                 .filter(other -> !other.equals(person))
                 .map(this::shown)
                 .toList());
-        group.helper().map(helper -> GroupWords.helper(helper, names)).ifPresent(others::add);
+        group.helper().map(helper -> ByName.called(helper, names)).ifPresent(others::add);
         if (others.isEmpty()) {
             return "works alone";
         }
-        return (Evening.leads(person, group) ? LEADS + " " : "") + String.join(" and ", others) + ", place\u00A0"
-                + group.place()
+        return (Evening.leads(person, group) ? LEADS + " " : "") + String.join(" and ", others) + ", " + place
+                + "\u00A0" + group.place()
                 + (group.kind() == Group.Kind.BOTH_NEW || group.kind() == Group.Kind.WATCHED ? ", both new" : "");
     }
 }

@@ -13,17 +13,17 @@ import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.tell.GroupWords;
 
-/** Which helper watches which places, where two who are new work together. */
+/** Which helper watches which places, or posts, where two who are new work together. */
 public final class Watching {
 
     private Watching() {}
 
     /** One sentence for all rounds in which the same watch the same places; none where nobody needs to. */
-    public static List<String> sentences(PairingPlan pairs, Naming names) {
+    static List<String> sentences(PairingPlan pairs, String place, Naming names) {
         Map<String, List<Integer>> rounds = new LinkedHashMap<>();
         pairs.rounds().stream()
                 .skip(pairs.firstPlanned())
-                .forEach(round -> rounds.computeIfAbsent(said(round, names), one -> new ArrayList<>())
+                .forEach(round -> rounds.computeIfAbsent(said(round, place, names), one -> new ArrayList<>())
                         .add(round.number()));
         return rounds.entrySet().stream()
                 .filter(one -> !one.getKey().isEmpty())
@@ -32,7 +32,7 @@ public final class Watching {
     }
 
     /** Who watches where in a round, such as {@code the instructor watches places 1 to 6, Marlow 7 to 12}. */
-    public static String said(Round round, Naming names) {
+    public static String said(Round round, String place, Naming names) {
         Map<String, TreeSet<Integer>> places = new TreeMap<>();
         for (Group group : round.groups()) {
             group.eyes()
@@ -41,13 +41,12 @@ public final class Watching {
         }
         List<Map.Entry<String, TreeSet<Integer>>> order = new ArrayList<>(places.entrySet());
         order.sort(Map.Entry.comparingByValue((one, other) -> one.first() - other.first()));
-        String said = order.stream()
+        return order.stream()
                 .map(one -> GroupWords.helper(one.getKey(), names)
                         + (one == order.get(0) ? " watches " : " ")
                         + (one == order.get(0)
-                                ? Runs.named("place", List.copyOf(one.getValue()))
+                                ? Runs.named(place, List.copyOf(one.getValue()))
                                 : Runs.of(List.copyOf(one.getValue()))))
                 .collect(Collectors.joining(", "));
-        return said;
     }
 }

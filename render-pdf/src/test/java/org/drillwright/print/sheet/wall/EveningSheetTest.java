@@ -195,6 +195,11 @@ class EveningSheetTest {
                                 "After round 3: Stays2, Stays3, W0, W1 change line; everybody goes to the post for round 4."),
                 text);
         assertTrue(text.contains("A leads first in odd rounds, B in even ones"), text);
+        String slips = ReadBack.text(Evenings.sheet(PairingPlan.printed(rounds, 0, walks), SheetSize.A4)
+                .slips()
+                .get(0));
+        assertTrue(slips.contains("B\u00A01, A\u00A03 from round\u00A04"), slips);
+        assertTrue(slips.contains("post\u00A0"), slips);
     }
 
     /** By hand: the instructor has posts 1 and 2 in rounds 1 and 3 and post 3 in round 2, Marlow the others. */
@@ -221,7 +226,7 @@ class EveningSheetTest {
                 List.of(
                         "Rounds 1 and 3: the instructor watches places 1 and 2, Marlow 3.",
                         "Round 2: Marlow watches places 1 and 2, the instructor 3."),
-                Watching.sentences(plan, Naming.full()));
+                Watching.sentences(plan, "place", Naming.full()));
         String text =
                 ReadBack.text(Evenings.sheet(plan, SheetSize.A4).pages().get(0)).replace('\n', ' ');
         assertTrue(text.contains("Round 2: Marlow watches places 1 and 2, the instructor 3."), text);

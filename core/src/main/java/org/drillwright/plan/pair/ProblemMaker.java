@@ -148,7 +148,7 @@ final class ProblemMaker {
             if (training) {
                 int gap =
                         skills ? Math.abs(one.skill().getAsInt() - other.skill().getAsInt()) : levels;
-                problem.cost(Aim.GAP, a, b, Math.min(MOST_GAP, gap));
+                problem.gap(a, b, Math.min(MOST_GAP, gap));
             } else {
                 problem.cost(Aim.LEVEL, a, b, Math.min(MOST_LEVELS, levels));
             }

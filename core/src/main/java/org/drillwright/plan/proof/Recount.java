@@ -91,7 +91,7 @@ public final class Recount {
 
     /**
      * What the planned rounds cost, in the order: hands that were asked for, repeats today, turns with helpers, as a third,
-     * alone, watched, the sum of gaps, the largest gap, past meetings, levels, hands elsewhere.
+     * alone, watched, the sum of squared gaps, the largest gap, past meetings, levels, hands elsewhere.
      *
      * @param played rounds before them
      */
@@ -276,7 +276,7 @@ public final class Recount {
     private void like(Person one, Person other) {
         if (asked.mode() == Mode.TRAINING) {
             long gap = Math.min(MOST_GAP, gap(one, other));
-            row[6] += gap;
+            row[6] += gap * gap;
             row[7] = Math.max(row[7], gap);
         } else {
             row[9] += Math.min(MOST_LEVELS, levels(one, other));

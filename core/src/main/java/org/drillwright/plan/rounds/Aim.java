@@ -20,8 +20,8 @@ public enum Aim {
     BLANKS(4, "turns without a partner"),
     /** Turns with another who is new, somebody's eyes on both. */
     WATCHED(5, "turns with another who is new"),
-    /** Training: the sum of the differences in skill. */
-    GAP(6, "the sum of gaps in skill"),
+    /** Training: the sum of the squares of differences in skill. */
+    GAP(6, "the sum of squared gaps in skill"),
     /** Training: the largest difference in skill. */
     WIDEST(7, "the largest gap in skill"),
     /** The same two as in past classes; recent ones weigh more. */

@@ -58,11 +58,16 @@ public final class Problem {
         return this;
     }
 
-    /** What a pair costs each time it works together. */
+    /** What a pair costs each time it works together; a cost of gaps is also how wide the pair is. */
     public Problem cost(Aim aim, int one, int other, int cost) {
         costs[aim.rank()][one][other] = cost;
         costs[aim.rank()][other][one] = cost;
-        return this;
+        return aim == Aim.GAP ? cost(Aim.WIDEST, one, other, cost) : this;
+    }
+
+    /** How far two are apart in skill; its square is what it costs, so that one wide pair costs more than two narrow ones. */
+    public Problem gap(int one, int other, int gap) {
+        return cost(Aim.GAP, one, other, gap * gap).cost(Aim.WIDEST, one, other, gap);
     }
 
     /** Says of a round that its drill asks for left against right. */

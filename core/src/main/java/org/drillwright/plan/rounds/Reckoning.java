@@ -119,7 +119,7 @@ final class Reckoning {
         Aim hands = problem.isAsking(round) ? Aim.ASKED : Aim.HANDS;
         into[hands.rank()] = problem.cost(hands, student, mate);
         into[Aim.GAP.rank()] = problem.cost(Aim.GAP, student, mate);
-        into[Aim.WIDEST.rank()] = into[Aim.GAP.rank()];
+        into[Aim.WIDEST.rank()] = problem.cost(Aim.WIDEST, student, mate);
         into[Aim.PAST.rank()] = problem.cost(Aim.PAST, student, mate);
         into[Aim.LEVEL.rank()] = problem.cost(Aim.LEVEL, student, mate);
     }

@@ -83,7 +83,7 @@ final class Stepwise {
         for (int round = 0; round < problem.rounds(); round++) {
             for (int student = 0; round != skipped && student < problem.students(); student++) {
                 int mate = partner(table.mate(round, student));
-                widest = problem.isStudent(mate) ? Math.max(widest, problem.cost(Aim.GAP, student, mate)) : widest;
+                widest = problem.isStudent(mate) ? Math.max(widest, problem.cost(Aim.WIDEST, student, mate)) : widest;
             }
         }
         return widest;

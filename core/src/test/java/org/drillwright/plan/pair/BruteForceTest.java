@@ -161,7 +161,7 @@ class BruteForceTest {
 
     @ParameterizedTest(name = "{0} people, {1} rounds, case {2}")
     @CsvSource({"8,5,1", "8,5,2", "8,5,3", "8,5,4", "8,3,5", "10,3,6", "10,3,7", "10,3,8", "10,3,9", "6,5,10"})
-    void a_training_class_has_the_smallest_gaps(int people, int rounds, int seed) {
+    void a_training_class_has_the_smallest_squares_of_gaps(int people, int rounds, int seed) {
         Random chance = new Random(seed);
         List<Person> trained = new ArrayList<>();
         int[] skill = new int[people];
@@ -173,7 +173,7 @@ class BruteForceTest {
         boolean[][] permitted = new boolean[people][people];
         for (int one = 0; one < people; one++) {
             for (int other = 0; other < people; other++) {
-                gap[one][other] = Math.abs(skill[one] - skill[other]);
+                gap[one][other] = (skill[one] - skill[other]) * (skill[one] - skill[other]);
                 permitted[one][other] = true;
             }
         }

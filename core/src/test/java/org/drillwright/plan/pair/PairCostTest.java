@@ -114,15 +114,16 @@ class PairCostTest {
         Person bo = person("Bo", stated(other), OptionalInt.empty(), Optional.empty());
         assertEquals(cost, cost(two(ash, bo), Aim.LEVEL));
         assertEquals(0, cost(two(ash, bo), Aim.GAP));
-        assertEquals(cost, cost(two(ash, bo).training(), Aim.GAP));
+        assertEquals((long) cost * cost, cost(two(ash, bo).training(), Aim.GAP));
+        assertEquals(cost, cost(two(ash, bo).training(), Aim.WIDEST));
         assertEquals(0, cost(two(ash, bo).training(), Aim.LEVEL));
     }
 
     @ParameterizedTest(name = "{0}, {1}: {2}")
     @CsvSource({"12, 19, 7", "19, 12, 7", "0, 99, 99", "0, 120, 99", "5, 5, 0"})
-    void in_training_the_gap_in_skill(int one, int other, int gap) {
+    void in_training_the_square_of_the_gap_in_skill(int one, int other, int gap) {
         Classes classes = two(named("Ash").withSkill(one), named("Bo").withSkill(other));
-        assertEquals(gap, cost(classes.training(), Aim.GAP));
+        assertEquals((long) gap * gap, cost(classes.training(), Aim.GAP));
         assertEquals(gap, cost(classes, Aim.WIDEST));
     }
 
@@ -130,7 +131,7 @@ class PairCostTest {
     void where_one_has_no_skill_number_levels_stand_for_it() {
         Person ash = person("Ash", Optional.of("beginner"), OptionalInt.of(90), Optional.empty());
         Person bo = person("Bo", Optional.of("training"), OptionalInt.empty(), Optional.empty());
-        assertEquals(2, cost(two(ash, bo).training(), Aim.GAP));
+        assertEquals(2 * 2, cost(two(ash, bo).training(), Aim.GAP));
     }
 
     @ParameterizedTest(name = "the drill wants {0}, they have {1} and {2}: {3}")

@@ -74,6 +74,7 @@ class WhyTest {
                         .count());
     }
 
+    /** As they are 1 and 1, squared 2; otherwise 7 and 7, squared 98. */
     @Test
     void partners_far_apart_in_skill() {
         List<Person> people = List.of(
@@ -82,8 +83,8 @@ class WhyTest {
                 Person.named("Cy").withSkill(8),
                 Person.named("Dee").withSkill(9));
         assertEquals(
-                List.of("They could meet, but putting them together in round 1 would cost 12 more in the sum of gaps in"
-                        + " skill, all else staying as it is."),
+                List.of("They could meet, but putting them together in round 1 would cost 96 more in the sum of squared"
+                        + " gaps in skill, all else staying as it is."),
                 why(Classes.of(people).training().rounds(1), "Ash", "Cy"));
     }
 

@@ -46,7 +46,7 @@ class WhyThisRoundTest {
                 why(Classes.of(0, 2).noInstructor().rounds(2).played("B0-B1"), "B0", "B1"));
     }
 
-    /** Ash 1, Bo 2, Cy 8, Dee 9: as they are the gaps are 1 and 1; otherwise 7 and 7, or 8 and 6. */
+    /** Ash 1, Bo 2, Cy 8, Dee 9: as they are the gaps are 1 and 1, squared 2; otherwise 7 and 7, squared 98, or 8 and 6. */
     @Test
     void parting_a_pair_costs_what_the_next_best_round_costs_more() {
         List<Person> people = List.of(
@@ -57,7 +57,7 @@ class WhyThisRoundTest {
         assertEquals(
                 List.of(
                         "They work together in round 1.",
-                        "Round 1: parting them would cost 12 more in the sum of gaps in skill, all else staying as it is."),
+                        "Round 1: parting them would cost 96 more in the sum of squared gaps in skill, all else staying as it is."),
                 why(Classes.of(people).training().rounds(1), "Ash", "Bo"));
     }
 

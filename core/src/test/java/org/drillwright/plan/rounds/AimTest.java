@@ -16,7 +16,7 @@ class AimTest {
         "THREES,turns as a third,3",
         "BLANKS,turns without a partner,4",
         "WATCHED,turns with another who is new,5",
-        "GAP,the sum of gaps in skill,6",
+        "GAP,the sum of squared gaps in skill,6",
         "WIDEST,the largest gap in skill,7",
         "PAST,repeats of past classes,8",
         "LEVEL,differences in level,9",

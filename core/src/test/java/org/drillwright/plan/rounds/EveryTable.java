@@ -222,7 +222,7 @@ final class EveryTable {
             costs[problem.isAsking(round) ? 0 : 10] +=
                     problem.cost(problem.isAsking(round) ? Aim.ASKED : Aim.HANDS, one, other);
             costs[6] += problem.cost(Aim.GAP, one, other);
-            costs[7] = Math.max(costs[7], problem.cost(Aim.GAP, one, other));
+            costs[7] = Math.max(costs[7], problem.cost(Aim.WIDEST, one, other));
             costs[8] += problem.cost(Aim.PAST, one, other);
             costs[9] += problem.cost(Aim.LEVEL, one, other);
         }

@@ -157,7 +157,9 @@ class ProofTest {
             for (int other = one + 1; other < students; other++) {
                 problem.cost(Aim.ASKED, one, other, chance.nextInt(2));
                 problem.cost(Aim.PAST, one, other, chance.nextInt(4) * chance.nextInt(3));
-                problem.cost(training ? Aim.GAP : Aim.LEVEL, one, other, chance.nextInt(4));
+                int unlike = chance.nextInt(4);
+                Problem unused =
+                        training ? problem.gap(one, other, unlike) : problem.cost(Aim.LEVEL, one, other, unlike);
                 problem.met(one, other, chance.nextInt(8) == 0 ? 1 : 0);
             }
             for (int other = one + 1; other < students + helpers; other++) {

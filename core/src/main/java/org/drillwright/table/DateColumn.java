@@ -72,14 +72,31 @@ public final class DateColumn {
         if (possible.size() < 2) {
             return new DateColumn(possible.isEmpty() ? State.MIXED : State.TAKEN, possible);
         }
-        Set<DayOfWeek> weekdays = Stream.concat(
+        List<LocalDate> known = Stream.concat(
                         classes.get().stream(), column.stream().flatMap(cell -> certain(cell).stream()))
-                .map(LocalDate::getDayOfWeek)
-                .collect(Collectors.toSet());
+                .toList();
+        LocalDate last = possible.stream()
+                .flatMap(order -> days(order, open).stream())
+                .max(LocalDate::compareTo)
+                .orElse(LocalDate.MAX);
+        return decided(possible, open, known.stream().filter(day -> !day.isAfter(last)))
+                .or(() -> decided(possible, open, known.stream()))
+                .map(order -> new DateColumn(State.TAKEN, List.of(order)))
+                .orElseGet(() -> new DateColumn(State.ASKED, possible));
+    }
+
+    /**
+     * The order in which all cells fall on days of the week on which there are classes, if it is only one.
+     *
+     * @param known days of classes: first those up to the column's end, so that a class of another day of the week that is
+     *     planned for later opens nothing again
+     */
+    private static Optional<DateOrder> decided(List<DateOrder> possible, Set<String> open, Stream<LocalDate> known) {
+        Set<DayOfWeek> weekdays = known.map(LocalDate::getDayOfWeek).collect(Collectors.toSet());
         List<DateOrder> fitting = possible.stream()
                 .filter(order -> allOn(weekdays, days(order, open)))
                 .toList();
-        return fitting.size() == 1 ? new DateColumn(State.TAKEN, fitting) : new DateColumn(State.ASKED, possible);
+        return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
     }
 
     /** The orders in which each cell is a day; of those that say the same days only one. */

@@ -63,6 +63,25 @@ class DateColumnTest {
         assertEquals(Optional.ofNullable(first).map(LocalDate::parse), dates.date(cells.split(" & ")[0]));
     }
 
+    /**
+     * As above, three Fridays; month first they end on 5 August. Classes on Wednesday and Sunday that are planned for later
+     * leave it as the Fridays up to then decided; classes on all these days at once decide nothing.
+     */
+    @Test
+    void what_was_decided_stays_so_when_classes_on_new_days_are_planned() {
+        String cells = "03/04/2026 & 10/04/2026 & 08/05/2026";
+        LocalDate friday = LocalDate.of(2026, 5, 15);
+        LocalDate wednesday = LocalDate.of(2026, 12, 2);
+        LocalDate sunday = LocalDate.of(2026, 12, 6);
+        DateColumn later = column(cells, List.of(sunday, friday, wednesday));
+        assertEquals(DateColumn.State.TAKEN, later.state());
+        assertEquals(Optional.of(LocalDate.of(2026, 4, 3)), later.date("03/04/2026"));
+        assertEquals(
+                DateColumn.State.ASKED,
+                column(cells, List.of(friday, friday.minusDays(2), friday.minusDays(5)))
+                        .state());
+    }
+
     @Test
     void what_the_settings_say_holds_and_what_is_no_day_then_is_none() {
         DateColumn dates =

@@ -39,8 +39,10 @@ public final class RosterRename {
     /** The roster's text with the new name; nothing if it can't be written so that it reads as it did. */
     public static Optional<String> of(RosterReader reader, SourceFile file, String old, String now) {
         Optional<Roster> before = read(reader, file.name(), file.text());
-        RosterRename rename = new RosterRename(file, reader.places(file), old, now);
-        String text = before.map(rename::text).orElse(file.text());
+        String text = before.map(roster -> file.name().toLowerCase(Locale.ROOT).endsWith(".csv")
+                        ? TableRename.text(file, old, now)
+                        : new RosterRename(file, reader.places(file), old, now).text(roster))
+                .orElse(file.text());
         Optional<Roster> wanted = before.map(roster -> called(roster, name -> name.equals(old) ? now : name));
         return read(reader, file.name(), text)
                 .filter(after ->

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -46,16 +47,41 @@ class RosterCommandTest {
     }
 
     @Test
-    void aTableIsChangedByWhoeverKeepsIt() throws IOException {
+    void aTableGetsTheNewNameAndKeepsAllElse() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1);
         Files.delete(folder.resolve("roster.yaml"));
-        files.with("roster.csv", "name\nAsh\nBo\n");
+        files.with(
+                "roster.csv",
+                "name;level;apart;was;ours\r\nAsh;beginner;Bo;;Ash tree\r\n\"Bo\";;Ash/Cy;;\r\nCy;;;;\r\n");
+        assertEquals(0, files.run("roster", "--rename", "Ash", "Ashley").code());
+        assertEquals(
+                "name;level;apart;was;ours\r\nAshley;beginner;Bo;Ash;Ash tree\r\n\"Bo\";;Ashley/Cy;;\r\nCy;;;;\r\n",
+                files.read("roster.csv"));
+        assertTrue(files.read("record.csv").endsWith(",Ash,,renamed,Ashley\n"));
+    }
+
+    @Test
+    void ofANameInTwoCellsTheOneThatIsAnotherIsChanged() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 1, 1);
+        Files.delete(folder.resolve("roster.yaml"));
+        files.with("roster.csv", "Nachname,Vorname\nFenwick,Ash\nAsh,Bo\n");
+        assertEquals(
+                0, files.run("roster", "--rename", "Ash Fenwick", "Ash Rowe").code());
+        assertEquals("Nachname,Vorname\nRowe,Ash\nAsh,Bo\n", files.read("roster.csv"));
+        Trial refused = files.run("roster", "--rename", "Bo Ash", "Kit Lark");
+        assertEquals(2, refused.code());
+        assertTrue(refused.err().contains("The new name could not be written into roster.csv."), refused.err());
+        assertEquals("Nachname,Vorname\nRowe,Ash\nAsh,Bo\n", files.read("roster.csv"));
+    }
+
+    @Test
+    void aTableInAnotherEncodingIsLeft() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 1, 1);
+        Files.delete(folder.resolve("roster.yaml"));
+        Files.write(folder.resolve("roster.csv"), "name\nAsh\nZo\u00eb\n".getBytes(StandardCharsets.ISO_8859_1));
         Trial refused = files.run("roster", "--rename", "Ash", "Ashley");
         assertEquals(2, refused.code());
-        assertTrue(refused.err().contains("roster.csv is a table of yours, and was left as it is."), refused.err());
+        assertTrue(refused.err().contains("roster.csv isn't UTF-8, and was left as it is."), refused.err());
         assertFalse(Files.exists(folder.resolve("record.csv")));
-        files.with("roster.csv", "name\nAshley\nBo\n");
-        assertEquals(0, files.run("roster", "--rename", "Ash", "Ashley").code());
-        assertTrue(files.read("record.csv").endsWith(",Ash,,renamed,Ashley\n"));
     }
 }

@@ -6,8 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drillwright.mend.RosterRename;
@@ -136,11 +136,11 @@ public final class RosterCommand implements Callable<Integer> {
         String name = String.valueOf(file.getFileName());
         String again = "Write '" + now + "' instead of '" + old
                 + "' there yourself, and run this again: then the record is" + " told.";
-        if (name.toLowerCase(Locale.ROOT).endsWith(".csv")) {
-            throw new CannotRun(name + " is a table of yours, and was left as it is. " + again);
-        }
         byte[] before = Files.readAllBytes(file);
         SourceFile source = new SourceFile(name, new String(before, StandardCharsets.UTF_8));
+        if (!Arrays.equals(source.text().getBytes(StandardCharsets.UTF_8), before)) {
+            throw new CannotRun(name + " isn't UTF-8, and was left as it is. " + again);
+        }
         String text = RosterRename.of(opened.classes().rosterReader(), source, old, now)
                 .orElseThrow(() -> new CannotRun("The new name could not be written into " + name + ". " + again));
         return new Rename(old, now, () -> TextFile.replace(file, before, text));

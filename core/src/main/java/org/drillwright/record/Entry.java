@@ -5,7 +5,8 @@ import java.time.LocalDate;
 /**
  * One line of the record.
  *
- * @param drill a drill's id, empty where the line is about the class as a whole
+ * @param drill a drill's id, empty where the line is about the class as a whole; how many minutes two worked on
+ *     their own, where the line tells that
  * @param with the other person, empty unless the two worked together; the new name where somebody was renamed; {@link History#INSTRUCTOR} for whoever taught
  */
 public record Entry(LocalDate date, String person, String drill, Event event, String with) {

@@ -2,6 +2,7 @@ package org.drillwright.record;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What a line of the record says of a person. */
@@ -20,11 +21,11 @@ public enum Event {
     CAME_LATE("came late"),
     DID_NOT_COME("did not come"),
     CALLED_OFF("called off"),
-    /** How long the two worked; the number behind it is theirs alone. */
+    /** How long the two worked, with the number of minutes behind it. */
     WORKED_MINUTES("worked minutes"),
     LED_FIRST("led first");
 
-    private static final Pattern MINUTES = Pattern.compile("worked minutes \\d{1,4}");
+    private static final Pattern MINUTES = Pattern.compile("worked minutes (\\d{1,4})");
 
     private final String word;
 
@@ -45,6 +46,12 @@ public enum Event {
     /** The words that the file uses. */
     public String word() {
         return word;
+    }
+
+    /** The number behind the words; empty if there is none. */
+    static String minutes(String word) {
+        Matcher minutes = MINUTES.matcher(word);
+        return minutes.matches() ? minutes.group(1) : "";
     }
 
     static Optional<Event> of(String word) {

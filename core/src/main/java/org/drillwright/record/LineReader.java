@@ -170,7 +170,9 @@ final class LineReader {
         }
         Optional<String> person = person(line, RecordReader.PERSON, date.get());
         Optional<String> with = person(line, RecordReader.WITH, date.get());
-        Optional<String> drill = drills.known(cell(line, RecordReader.DRILL), place(line, RecordReader.DRILL));
+        Optional<String> drill = event.get() == Event.WORKED_MINUTES
+                ? Optional.of(Event.minutes(words))
+                : drills.known(cell(line, RecordReader.DRILL), place(line, RecordReader.DRILL));
         return person.isPresent() && with.isPresent() && drill.isPresent()
                 ? Optional.of(new Entry(date.get(), person.get(), drill.get(), event.get(), with.get()))
                 : Optional.empty();

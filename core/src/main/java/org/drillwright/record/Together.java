@@ -3,9 +3,11 @@ package org.drillwright.record;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -21,6 +23,9 @@ public final class Together {
 
     /** Appointments that are looked at; common practice, no source. */
     private static final int LAST = 6;
+
+    /** Weeks of which the minutes are counted; common practice, no source. */
+    private static final int WEEKS = 8;
 
     /** Days in which the other one may still say it otherwise. */
     private static final int PATIENCE = 7;
@@ -99,6 +104,25 @@ public final class Together {
         return counted.isEmpty() || kept * 2 < counted.size()
                 ? Optional.empty()
                 : Optional.of("kept " + kept + " of the last " + counted.size() + " together");
+    }
+
+    /**
+     * How long two worked together lately, as words; nothing if neither tells of it. Where they tell a day differently the
+     * shorter time counts.
+     */
+    public Optional<String> minutes(String one, String other, LocalDate today) {
+        Map<LocalDate, Integer> minutes = new HashMap<>();
+        for (Entry entry : of(one, other)) {
+            boolean lately = !entry.date().isAfter(today)
+                    && entry.date().plusWeeks(WEEKS).isAfter(today);
+            if (entry.event() == Event.WORKED_MINUTES
+                    && lately
+                    && !entry.drill().isEmpty()) {
+                minutes.merge(entry.date(), Integer.valueOf(entry.drill()), Math::min);
+            }
+        }
+        int sum = minutes.values().stream().mapToInt(Integer::intValue).sum();
+        return sum == 0 ? Optional.empty() : Optional.of(sum + " minutes together in the last " + WEEKS + " weeks");
     }
 
     /** The days that the two remember differently, one sentence each; they count nowhere. */

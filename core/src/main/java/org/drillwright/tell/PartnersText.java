@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.partner.TrainingPartner;
 
@@ -15,19 +14,19 @@ public final class PartnersText {
 
     private PartnersText() {}
 
-    /** @param kept how many of their last appointments the two have kept, by the other's name, where that is to be said */
-    public static String of(String person, List<TrainingPartner> partners, Map<String, String> kept) {
+    /** @param lately what is to be said of the two together, by the other's name */
+    public static String of(String person, List<TrainingPartner> partners, Map<String, List<String>> lately) {
         Page page = new Page();
         page.line("Who could train with " + person + ", the nearest first:");
         partners.forEach(partner -> page.wrapped(
-                "  " + partner.name() + ": ", about(partner, Optional.ofNullable(kept.get(partner.name())))));
+                "  " + partner.name() + ": ", about(partner, lately.getOrDefault(partner.name(), List.of()))));
         if (partners.isEmpty()) {
             page.line("  nobody: no day in common, away, solo, or kept apart.");
         }
         return page.toString();
     }
 
-    private static String about(TrainingPartner partner, Optional<String> kept) {
+    private static String about(TrainingPartner partner, List<String> lately) {
         List<String> about = new ArrayList<>();
         partner.gap().ifPresent(gap -> about.add("skill " + gap + " apart"));
         if (partner.levels() > 0) {
@@ -44,7 +43,7 @@ public final class PartnersText {
                                                 .map(PartnersText::day)
                                                 .toList()));
         about.add(Page.counted(partner.shared().size(), "drill") + " for the two");
-        kept.ifPresent(about::add);
+        about.addAll(lately);
         return String.join("; ", about) + ".";
     }
 

@@ -52,6 +52,21 @@ class TogetherTest {
         assertEquals(Optional.empty(), together.kept("Ash", "Ash", christmas));
     }
 
+    /** 45 on the 4th; of 60 and 50 on the 11th the shorter; 30 that only Dee tells. Eight weeks after the 4th it counts no more. */
+    @Test
+    void minutes_of_the_last_eight_weeks() {
+        Together together = told("4 Ash worked minutes 45 & 11 Ash worked minutes 60 & 11 Dee worked minutes 50"
+                + " & 18 Dee worked minutes 30");
+        assertEquals(
+                Optional.of("125 minutes together in the last 8 weeks"),
+                together.minutes("Ash", "Dee", LocalDate.of(2026, 12, 25)));
+        assertEquals(
+                Optional.of("80 minutes together in the last 8 weeks"),
+                together.minutes("Dee", "Ash", LocalDate.of(2027, 1, 29)));
+        assertEquals(Optional.empty(), together.minutes("Dee", "Ash", LocalDate.of(2026, 12, 3)));
+        assertEquals(Optional.empty(), told(THREE_FRIDAYS).minutes("Ash", "Dee", LocalDate.of(2026, 12, 25)));
+    }
+
     /** What is told; on which day of December one asks; what is said. */
     @ParameterizedTest
     @CsvSource(

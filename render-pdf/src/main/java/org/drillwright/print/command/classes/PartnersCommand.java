@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.drillwright.model.Level;
 import org.drillwright.plan.partner.SharedDrills;
 import org.drillwright.plan.partner.TrainingPartners;
@@ -17,6 +19,7 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.record.Together;
 import org.drillwright.tell.PartnersText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -58,13 +61,18 @@ public final class PartnersCommand implements Callable<Integer> {
                         Knowledge.of(roster, opened.classes().history())));
         List<Person> people = named.isEmpty() ? roster.people() : List.of(new People(roster).person(named));
         for (Person person : people) {
-            Map<String, String> kept = new HashMap<>();
+            Map<String, List<String>> lately = new HashMap<>();
+            LocalDate today = LocalDate.now(run.clock());
+            Together together = opened.classes().together();
             roster.people()
-                    .forEach(other -> opened.classes()
-                            .together()
-                            .kept(person.name(), other.name(), LocalDate.now(run.clock()))
-                            .ifPresent(words -> kept.put(other.name(), words)));
-            run.out().print(PartnersText.of(person.name(), partners.of(person), kept));
+                    .forEach(other -> lately.put(
+                            other.name(),
+                            Stream.of(
+                                            together.kept(person.name(), other.name(), today),
+                                            together.minutes(person.name(), other.name(), today))
+                                    .flatMap(Optional::stream)
+                                    .toList()));
+            run.out().print(PartnersText.of(person.name(), partners.of(person), lately));
         }
         return Exit.DONE;
     }

@@ -156,6 +156,8 @@ public final class SessionCommand implements Callable<Integer> {
         } else {
             run.out().print(SessionText.of(session, timing, drills));
         }
+        together.minutes(one.name(), other.name(), LocalDate.now(run.clock()))
+                .ifPresent(words -> run.out().println("The two have had " + words + "."));
         together.differing(one.name(), other.name(), LocalDate.now(run.clock())).forEach(run.out()::println);
         if (worked && !session.blocks().isEmpty()) {
             return tell(opened, turns(session));

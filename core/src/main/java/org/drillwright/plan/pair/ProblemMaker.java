@@ -100,9 +100,8 @@ final class ProblemMaker {
 
     private void turns() {
         List<Integer> turns = new TurnsHad(request.history(), request.helpers()).of(students);
-        int least = turns.stream().min(Comparator.naturalOrder()).orElse(0);
         for (int at = 0; at < students.size(); at++) {
-            int had = Math.min(MOST_TURNS, turns.get(at) - least);
+            int had = Math.min(MOST_TURNS, turns.get(at));
             String name = students.get(at).name();
             problem.had(Aim.TURNS, at, had + played(name, group -> group.kind() == Group.Kind.HELPED))
                     .had(Aim.BLANKS, at, played(name, group -> group.kind() == Group.Kind.SOLO))

@@ -164,42 +164,47 @@ public final class Recount {
                         || (group.eyes().isEmpty() && asked.ways().bothNew() != BothNew.WANTED));
     }
 
+    /** Day by day: so many turns were dealt to so many people, and each has had his own. */
     private void turnsHad() {
         Set<String> teach = new HashSet<>(asked.helpers());
         teach.add(History.INSTRUCTOR);
-        Map<String, Integer> turns = new HashMap<>();
-        List<String> strangers = new ArrayList<>();
-        for (String name : people.keySet()) {
-            List<LocalDate> days = lastDays(name);
-            long helped = meetings().stream()
-                    .filter(entry -> days.contains(entry.date()))
-                    .filter(entry -> (entry.person().equals(name) && teach.contains(entry.with()))
-                            || (entry.with().equals(name) && teach.contains(entry.person())))
-                    .count();
-            if (days.isEmpty()) {
-                strangers.add(name);
-            } else {
-                turns.put(name, (int) Math.round(6.0 * helped / days.size()));
+        Map<String, Long> thousandths = new HashMap<>();
+        people.keySet().forEach(name -> thousandths.put(name, 0L));
+        List<LocalDate> days =
+                asked.history().entries().stream().map(Entry::date).distinct().toList();
+        for (LocalDate day : days) {
+            List<Entry> lines = asked.history().entries().stream()
+                    .filter(entry -> entry.date().equals(day))
+                    .filter(entry -> entry.event() == Event.ATTENDED || entry.event() == Event.WORKED_WITH)
+                    .toList();
+            Set<String> came = new HashSet<>();
+            List<String> helpedThen = new ArrayList<>();
+            for (Entry line : lines) {
+                boolean pair = line.event() == Event.WORKED_WITH;
+                came.add(line.person());
+                if (pair) {
+                    came.add(line.with());
+                }
+                if (pair && teach.contains(line.with()) && !teach.contains(line.person())) {
+                    helpedThen.add(line.person());
+                }
+                if (pair && teach.contains(line.person()) && !teach.contains(line.with())) {
+                    helpedThen.add(line.with());
+                }
+            }
+            came.removeAll(teach);
+            for (String name : came) {
+                long share = (1_000L * helpedThen.size() + came.size() / 2) / came.size();
+                thousandths.merge(name, 1_000L * Collections.frequency(helpedThen, name) - share, Long::sum);
             }
         }
-        List<Integer> had = new ArrayList<>(turns.values());
-        Collections.sort(had);
-        int middle = had.isEmpty() ? 0 : had.get((had.size() - 1) / 2);
-        strangers.forEach(name -> turns.put(name, middle));
-        int least = Collections.min(turns.values().isEmpty() ? List.of(0) : turns.values());
-        turns.forEach((name, count) -> helped.put(name, Math.min(MOST_TURNS, count - least)));
-    }
-
-    /** The last six days on which somebody was there. */
-    private List<LocalDate> lastDays(String name) {
-        return asked.history().entries().stream()
-                .filter(entry -> entry.event() != Event.SIGNED_OFF)
-                .filter(entry -> entry.person().equals(name) || entry.with().equals(name))
-                .map(Entry::date)
-                .distinct()
-                .sorted(Comparator.reverseOrder())
-                .limit(6)
-                .toList();
+        long least = people.keySet().stream()
+                .mapToLong(name -> thousandths.getOrDefault(name, 0L))
+                .min()
+                .orElse(0);
+        people.keySet()
+                .forEach(name -> helped.put(name, (int)
+                        Math.min(MOST_TURNS, (thousandths.getOrDefault(name, 0L) - least + 500) / 1_000)));
     }
 
     private void pastMeetings() {

@@ -93,10 +93,11 @@ class RecountTest {
                 "LEARNING | ''      | Ash-Bo Cy-Dee                 | 0 0 0 0 0 0 0 0 7 3 1",
                 "LEARNING | ''      | Ash-Cy Bo-Dee, Ash-Cy Bo-Dee  | 0 2 0 0 0 0 0 0 0 6 2",
                 "LEARNING | Ash-Cy Bo-Dee | Ash-Cy Bo-Dee           | 0 2 0 0 0 0 0 0 0 3 1",
-                // Cy had one turn in one class, as good as 6 in six: the next costs 6, the one after 7
-                "LEARNING | ''      | Cy-instructor Ash-Bo Dee, Cy-instructor Ash-Bo Dee | 0 1 13 0 1 0 0 0 14 2 2",
+                // Cy had the one turn of a class of three, two thirds too much; the others a third too little: 1, and
+                // then 2
+                "LEARNING | ''      | Cy-instructor Ash-Bo Dee, Cy-instructor Ash-Bo Dee | 0 1 3 0 1 0 0 0 14 2 2",
                 // Ash works with both others; the second time Dee is the third, it costs 1
-                "LEARNING | ''      | Bo-Ash-Dee Cy-instructor, Bo-Ash-Dee Cy | 0 2 6 1 0 0 0 0 14 4 4",
+                "LEARNING | ''      | Bo-Ash-Dee Cy-instructor, Bo-Ash-Dee Cy | 0 2 1 1 0 0 0 0 14 4 4",
                 "TRAINING | ''      | Ash-Cy Bo-Dee                 | 0 0 0 0 0 0 404 20 0 0 1"
             })
     void a_plan_costs_what_it_costs(Mode mode, String played, String planned, String row) {

@@ -42,6 +42,24 @@ class TermCommandTest {
                 .with("terms/autumn.yaml", TERM);
     }
 
+    /** Drills down, classes across: two rows and four columns, the same as on paper. */
+    @Test
+    void aPictureForScreens() throws IOException {
+        Trial trial = school().run("term", "autumn", "--out", "term.svg");
+        assertEquals(0, trial.code(), trial.err());
+        assertTrue(trial.out().startsWith("term.svg: Autumn term, 1 page."), trial.out());
+        String svg = Files.readString(folder.resolve("term.svg"));
+        assertTrue(svg.contains("aria-label=\"Autumn term\""), svg);
+        for (String said : List.of("Straight thrust", "2026-09-02", "2026-09-23")) {
+            assertTrue(svg.contains(said), said + " of " + svg.replaceAll("(?s)<g aria-hidden.*?</g>", ""));
+        }
+        assertEquals(0, school().run("term", "autumn", "--out", "term.svg").code(), "its own may be written over");
+        Files.writeString(folder.resolve("mine.svg"), "<?xml version=\"1.0\"?><svg/>");
+        Trial refused = school().run("term", "autumn", "--out", "mine.svg");
+        assertEquals(2, refused.code());
+        assertTrue(refused.err().contains("is not a picture of this program"), refused.err());
+    }
+
     private List<Path> plans() throws IOException {
         Path plans = folder.resolve("terms/plans");
         if (!Files.isDirectory(plans)) {

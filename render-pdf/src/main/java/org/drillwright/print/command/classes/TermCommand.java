@@ -67,7 +67,9 @@ public final class TermCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "Writes a sheet into this PDF: drills down, classes across, and below it what was missed.")
+            description =
+                    "Writes a sheet into this PDF: drills down, classes across, and below it what was missed. A name that"
+                            + " ends in .svg: a picture for screens, each page in a file of its own.")
     Optional<String> out = Optional.empty();
 
     @Option(names = "--initials", description = ClassWords.INITIALS)

@@ -1,9 +1,11 @@
 package org.drillwright.print.command.planning;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.printing.SchoolFaces;
@@ -13,11 +15,14 @@ import org.drillwright.print.pdf.Contents;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PdfWriter;
+import org.drillwright.print.svg.SvgWriter;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.school.SchoolFolder;
 
 /** A sheet's PDF. */
 public final class SheetFile {
+
+    private static final String PICTURE = ".svg";
 
     private final Invocation run;
     private final String shown;
@@ -37,9 +42,37 @@ public final class SheetFile {
         Family faces = SchoolFaces.of(folder);
         List<Frame> pages = laid.apply(faces);
         Printable.check(pages, faces);
-        file.write(new PdfWriter(faces).bytes(pages, Contents.PLAIN, new DocumentInfo(title, Locale.ENGLISH)));
-        run.out()
-                .println(shown + ": " + title + ", " + pages.size() + (pages.size() == 1 ? " page" : " pages")
-                        + ". Print at 100 % (actual size).");
+        String said = shown + ": " + title + ", " + pages.size() + (pages.size() == 1 ? " page" : " pages");
+        if (isPicture()) {
+            pictures(title, pages, new SvgWriter(faces, Locale.ENGLISH));
+            run.out()
+                    .println(said
+                            + (pages.size() == 1
+                                    ? "."
+                                    : ", each in a file of its own, to " + numbered(pages.size()) + "."));
+        } else {
+            file.write(new PdfWriter(faces).bytes(pages, Contents.PLAIN, new DocumentInfo(title, Locale.ENGLISH)));
+            run.out().println(said + ". Print at 100 % (actual size).");
+        }
+    }
+
+    private boolean isPicture() {
+        return shown.toLowerCase(Locale.ROOT).endsWith(PICTURE);
+    }
+
+    /** The first page in the file itself, the others beside it. */
+    private void pictures(String title, List<Frame> pages, SvgWriter writer) {
+        List<OutputFile> files = IntStream.rangeClosed(1, pages.size())
+                .mapToObj(page -> page == 1 ? file : new OutputFile(Locations.file(run.here(), numbered(page))))
+                .toList();
+        files.forEach(OutputFile::mustBeFree);
+        for (int page = 0; page < pages.size(); page++) {
+            String name = pages.size() == 1 ? title : title + ", page " + (page + 1);
+            files.get(page).write(writer.write(pages.get(page), name).getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    private String numbered(int page) {
+        return shown.substring(0, shown.length() - PICTURE.length()) + "-" + page + PICTURE;
     }
 }

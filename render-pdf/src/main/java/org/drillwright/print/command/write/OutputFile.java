@@ -23,6 +23,8 @@ public final class OutputFile {
         static final Kind PNG = new Kind("a PNG", "\u0089PNG");
         static final Kind CALENDAR =
                 new Kind("a calendar of this program", "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Drillwright//");
+        static final Kind SVG =
+                new Kind("a picture of this program", "<svg xmlns=\"http://www.w3.org/2000/svg\" xml:lang=\"");
         static final Kind PAGE = new Kind("a page of this program", PhonePage.BEGINNING);
 
         /** By the ending of the name. */
@@ -31,6 +33,7 @@ public final class OutputFile {
             int dot = name.lastIndexOf('.');
             return switch (name.substring(dot + 1)) {
                 case "png" -> PNG;
+                case "svg" -> SVG;
                 case "html" -> PAGE;
                 case "ics" -> CALENDAR;
                 default -> PDF;

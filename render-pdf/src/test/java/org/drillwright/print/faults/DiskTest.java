@@ -29,11 +29,30 @@ class DiskTest {
             "hall tonight --out hall.pdf",
             "progress --out progress.pdf",
             "session New0 Old0 --out session.pdf",
+            "packet tonight --out packet.pdf",
+            "term autumn --date 2026-08-25 --out term.pdf",
+            "term autumn --date 2026-08-25 --out term.svg",
+            "term autumn --date 2026-08-25 --publish",
+            "term spring --date 2026-08-25 --calendar spring.ics",
+            "roster --rename New0 Newt",
+            "roster --left New0",
+            "session New0 Old0 --tell agreed",
+            "session New0 Old0 --worked",
             "schema --out drill.json",
             "new Another",
             "record tonight --plan none",
             "tidy --write untidy",
             "check --fix --write x-mendable");
+
+    private static final String TERM = """
+            title: A term
+            begins: "19:00"
+            dates:
+              - {key: a, date: 2026-09-02}
+              - {key: b, date: 2026-09-09}
+            groups:
+              - {name: all, drills: [riposte]}
+            """;
 
     /** Bytes that a disk in memory hands out at once; on most machines. */
     private static final int PAGE = 4096;
@@ -65,9 +84,16 @@ class DiskTest {
                 "hall.pdf",
                 "progress.pdf",
                 "session.pdf",
+                "packet.pdf",
+                "term.pdf",
                 "sheet.pdf")) {
             Files.writeString(folder.resolve(file), "%PDF-1.7 the old one");
         }
+        for (String term : List.of("autumn", "spring")) {
+            new SchoolFiles(folder).with("terms/" + term + ".yaml", TERM);
+        }
+        Trial published = Trial.run(folder, "term", "spring", "--date", "2026-08-25", "--publish");
+        assertEquals(0, published.code(), published.err());
         return folder;
     }
 

@@ -298,14 +298,16 @@ public final class Chart<M> {
                 advance(whole, begun, phrase, to);
             }
         }
-        for (Phrase<M> head : left.of("VP")) {
-            for (Phrase<M> argument : right.of("ARG")) {
-                take(whole, head, argument, ARGUMENT);
+        for (String category : grammar.heads()) {
+            for (Phrase<M> head : left.of(category)) {
+                for (Phrase<M> argument : right.of("ARG")) {
+                    take(whole, head, argument, ARGUMENT);
+                }
             }
-        }
-        for (Phrase<M> argument : left.of("ARG")) {
-            for (Phrase<M> head : right.of("VP")) {
-                takeBefore(whole, argument, head);
+            for (Phrase<M> argument : left.of("ARG")) {
+                for (Phrase<M> head : right.of(category)) {
+                    takeBefore(whole, argument, head);
+                }
             }
         }
         for (Phrase<M> preposition : left.of("P")) {
@@ -368,7 +370,7 @@ public final class Chart<M> {
             add(
                     whole,
                     new Phrase<>(
-                            "VP",
+                            head.category(),
                             Math.min(head.from(), argument.from()),
                             Math.max(head.to(), argument.to()),
                             argument.features().isEmpty()

@@ -19,7 +19,6 @@ final class Corners {
             "ADV", List.of("ARG"),
             "P", List.of("ARG"),
             ",", List.of("ARG"),
-            "ARG", List.of("VP"),
             "V", List.of("VP"),
             "ACTN", List.of("VP"),
             "VP", List.of("ACT", "S"),
@@ -32,10 +31,11 @@ final class Corners {
 
     private final Map<Integer, BitSet> known = new ConcurrentHashMap<>();
 
-    Corners(Categories categories, Collection<Rule> rules, Collection<String> nouns) {
+    Corners(Categories categories, Collection<Rule> rules, Collection<String> nouns, Collection<String> heads) {
         this.categories = categories;
         rules.forEach(rule -> begins(rule.children().get(0).category(), rule.parent()));
         nouns.forEach(noun -> begins(noun, "NP"));
+        heads.forEach(head -> begins("ARG", head));
         BUILT_IN.forEach((first, made) -> made.forEach(whole -> begins(first, whole)));
     }
 

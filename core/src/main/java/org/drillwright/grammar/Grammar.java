@@ -2,6 +2,7 @@ package org.drillwright.grammar;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -11,7 +12,8 @@ import org.drillwright.lexicon.Table;
 
 /**
  * The constructions of one language. Beside rules its file says which categories are nouns ({@code noun …}: each may be
- * an object or stand behind a preposition), which may follow a head behind a comma ({@code late …}), and in which forms a
+ * an object or stand behind a preposition), which may follow a head behind a comma ({@code late …}), which take arguments
+ * beside verbs ({@code head …}: a verb that waits for its other part), and in which forms a
  * verb stands behind its arguments ({@code final …}).
  */
 public final class Grammar {
@@ -22,6 +24,7 @@ public final class Grammar {
     private final Set<String> nouns = new HashSet<>();
     private final Set<String> late = new HashSet<>();
     private final Set<String> last = new HashSet<>();
+    private final List<String> heads = new ArrayList<>(List.of("VP"));
     private final Set<String> literals = new HashSet<>();
     private final Corners corners;
 
@@ -47,11 +50,13 @@ public final class Grammar {
                 late.addAll(Arrays.asList(text.substring(5).split("\\s+")));
             } else if (text.startsWith("final ")) {
                 last.addAll(Arrays.asList(text.substring(6).split("\\s+")));
+            } else if (text.startsWith("head ")) {
+                heads.addAll(Arrays.asList(text.substring(5).split("\\s+")));
             } else {
                 add(Rule.parse(text, numbers));
             }
         }
-        corners = new Corners(numbers, rules, nouns);
+        corners = new Corners(numbers, rules, nouns, heads);
     }
 
     /**
@@ -88,6 +93,11 @@ public final class Grammar {
 
     boolean mayComeLate(String sort) {
         return late.contains(sort);
+    }
+
+    /** The categories that take arguments. */
+    List<String> heads() {
+        return Collections.unmodifiableList(heads);
     }
 
     /** Whether a head of this form may stand behind all of its arguments. */

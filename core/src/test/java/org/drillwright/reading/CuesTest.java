@@ -51,6 +51,13 @@ class CuesTest {
                     es | a distancia de respuesta             | extension
                     es | fuera de distancia                   | out
                     es | cuerpo a cuerpo                      | close
+                    de | Ausfall                              | lunge
+                    de | Ausfallmensur                        | lunge
+                    de | von Ausfall bis Armstreckung         | lunge to extension
+                    de | enge Mensur                          | extension
+                    de | weite Mensur                         | advance-lunge
+                    de | Schritt und Ausfall                  | advance-lunge
+                    de | außer Mensur                         | out
                     """)
     void a_cue_is_read(String language, String words, String measures) {
         assertEquals(Optional.of(measures), READER.cue(words, language).map(MeasureCue::toString));
@@ -70,7 +77,9 @@ class CuesTest {
         "it, mezzo affondo",
         "it, due passi e affondo",
         "es, medio fondo",
-        "es, dos pasos y fondo"
+        "es, dos pasos y fondo",
+        "de, halber Ausfall",
+        "de, zwei Schritte und Ausfall"
     })
     void anything_else_is_none(String language, String words) {
         assertEquals(Optional.empty(), READER.cue(words, language));

@@ -184,9 +184,46 @@ class NothingIsLostProperties {
                     "para responder",
                     "mientras rompe"));
 
+    private static final Words GERMAN = new Words(
+            List.of(
+                    "Falle aus",
+                    "Strecke den Arm",
+                    "Pariere Oktav",
+                    "Riposte auf die Flanke",
+                    "Geh einen Schritt vor",
+                    "Fechtstellung in Sixt",
+                    "Umgehe",
+                    "Nimm den Treffer an",
+                    "Grüße",
+                    "Sixtparade",
+                    "Den Arm strecken"),
+            List.of(
+                    "Nach einem Schritt zurück",
+                    "Nach dem Zurückweichen",
+                    "Zurückweichend",
+                    "Im Zurückweichen",
+                    "Während des Schritts zurück",
+                    "Mit einem Klingenschlag",
+                    "Um zu parieren"),
+            List.of(
+                    "nach einem Schritt zurück",
+                    "nach dem Zurückweichen",
+                    "im Zurückweichen",
+                    "während du zurückweichst",
+                    "nach einem Klingenschlag",
+                    "mit einem Klingenschlag",
+                    "die Hand in Terz",
+                    "mit einer Quartparade",
+                    "indem du Quart parierst",
+                    "Klingen gebunden",
+                    "dreimal",
+                    "um zu parieren",
+                    "um zu ripostieren",
+                    "ehe du zurückweichst"));
+
     @Provide
     Arbitrary<List<String>> told() {
-        return Arbitraries.of(ENGLISH, FRENCH, ITALIAN, SPANISH).flatMap(words -> {
+        return Arbitraries.of(ENGLISH, FRENCH, ITALIAN, SPANISH, GERMAN).flatMap(words -> {
             Arbitrary<String> orders = Arbitraries.of(words.orders());
             Arbitrary<String> signs = Arbitraries.of(" ", ", ");
             Arbitrary<List<String>> behind = Combinators.combine(orders, Arbitraries.of(words.beside()), signs)

@@ -107,10 +107,11 @@ final class LineSpoils {
             case "fr" -> "contre de $1";
             case "it" -> "contro di $1";
             case "es" -> "contra de $1";
+            case "de" -> "Kreis$1";
             default -> "circular $1";
         };
         String made = words.replaceFirst(
-                "(?<!\\p{L})(quarte|carte|sixte|tierce|octave|septime|seconde|prime|quinte|quarta|sesta|terza|seconda|quinta|cuarta|sexta|tercera|segunda)",
+                "(?<!\\p{L})(quarte|carte|sixte|tierce|octave|septime|seconde|prime|quinte|quarta|sesta|terza|seconda|quinta|cuarta|sexta|tercera|segunda|Quart|Sixt|Terz|Oktav|Septim|Sekond|Prim|Quint)",
                 name);
         return made.equals(words) ? Optional.empty() : Optional.of(made);
     }

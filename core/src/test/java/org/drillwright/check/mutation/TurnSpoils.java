@@ -64,6 +64,7 @@ final class TurnSpoils {
             case "fr" -> " ou attendez.";
             case "it" -> " o aspetta.";
             case "es" -> " o espere.";
+            case "de" -> " oder warte.";
             default -> " or hold.";
         };
     }
@@ -84,6 +85,7 @@ final class TurnSpoils {
             case "fr" -> isTold(scene.words(at)) ? ", puis saute en avant." : ", puis sautez en avant.";
             case "it" -> ", poi salta avanti.";
             case "es" -> ", y luego salte adelante.";
+            case "de" -> ", dann springe vor.";
             default -> ", then jump forward.";
         };
     }

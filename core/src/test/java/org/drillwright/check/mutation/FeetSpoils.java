@@ -8,7 +8,9 @@ import java.util.stream.Stream;
 import org.drillwright.check.mutation.Scene.At;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.MeasureCue;
 import org.drillwright.notation.Target;
+import org.drillwright.reading.TurnReader;
 
 /** Feet and measures that do not fit together. */
 final class FeetSpoils {
@@ -100,7 +102,12 @@ final class FeetSpoils {
                         .harmlessIf(isUncounted(scene, at.step())));
     }
 
-    private static String farFrom(String cue) {
+    /** @param written in any language */
+    private static String farFrom(String written) {
+        String cue = TurnReader.standard()
+                .cue(written, "en")
+                .map(MeasureCue::toString)
+                .orElse(written);
         return cue.contains("out") || cue.contains("advance-lunge")
                 ? "close"
                 : cue.contains("lunge") ? "out" : "advance-lunge";

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Reply;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
 
@@ -75,6 +76,9 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         if (deceived && isRiposte(attack.get(), begin, side.other())) {
             return new LeftUnmet(gone, Optional.of(new Refusal.HandDeceived()));
         }
+        if (attack.get().contact() && yields(side, played)) {
+            return new LeftUnmet(gone, Optional.of(new Refusal.HoldUnderAttack()));
+        }
         boolean stopped = counters
                 && played.stream()
                         .filter(one -> one.move().by() == side)
@@ -88,6 +92,12 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                                 : stopped
                                         ? new Refusal.NotOwnedTo(Refusal.Arrival.STOP_HIT)
                                         : new Refusal.Unanswered(attack.get().line())));
+    }
+
+    /** Whether the blade is let go, so that what comes along it is let in. */
+    private static boolean yields(Side side, List<Played> played) {
+        return played.stream()
+                .anyMatch(one -> one.move().by() == side && one.move().action().isReply(Reply.YIELD));
     }
 
     /** Whether the next turn may say what becomes of a stroke that has deceived a parry: it is met, gone from, or taken. */

@@ -46,6 +46,22 @@ class AttackUnansweredTest {
         assertEquals(List.of("warning"), found("lunge", "Extend to the high inside line and lunge.", answer), answer);
     }
 
+    /** Who lets his blade go lets in what comes along it, and no other stroke: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({"Glide to the shoulder with a lunge., warning", "Disengage to the high inside line with a lunge., error"
+    })
+    void to_yield_the_blade_lets_in_what_comes_along_it(String attack, String severity) {
+        assertEquals(List.of(severity), severities("""
+                start: On guard in sixte, engaged, at lunge distance.
+                weapon: epee
+                steps:
+                  - leader: %s
+                    follower: Yield the blade.
+                    distance: lunge
+                    safety: Arrive softly and let the blade bend.
+                """.formatted(attack)));
+    }
+
     @ParameterizedTest
     @CsvSource({"Advance.", "Engage in quarte.", "Lower the point."})
     void what_is_no_answer(String answer) {

@@ -67,6 +67,9 @@ final class Clauses {
 
     private boolean others;
 
+    /** Whether the other told of last is the partner by name, not a mere 'he'. */
+    private boolean partnerActs;
+
     /** What 'he' does, by whom the one may be meant whose turn it is, where nobody else acts. */
     private final List<Told> his = new ArrayList<>();
 
@@ -210,9 +213,9 @@ final class Clauses {
         return !his.isEmpty() && hisUnread.isEmpty() && !anotherActs;
     }
 
-    /** Whether he or the partner, of whom alone it tells, may be the one whose turn it is. */
+    /** Whether he or the partner, of whom alone it tells, may be the one whose turn it is; asked before {@link #utterance()}. */
     boolean mayTellOfOneself() {
-        return mayTellOfHim() || mayTellOfPartner();
+        return (clauses.isEmpty() && mayTellOfHim()) || mayTellOfPartner();
     }
 
     private boolean mayTellOfPartner() {
@@ -336,7 +339,8 @@ final class Clauses {
         }
         inTheLunge(piece);
         others = piece.isOfAnother();
-        anotherActs = anotherActs || (others && !mayBeOwn(piece));
+        partnerActs = others && !mayBeOwn(piece);
+        anotherActs = anotherActs || partnerActs;
         tellsOfHim(piece);
         if (piece.features().has("top") && piece.features().has("pn")) {
             hisUnread.add(span(piece));
@@ -367,9 +371,8 @@ final class Clauses {
     }
 
     private void tellsOfHim(Piece piece) {
-        boolean partner = piece.kind() == Piece.Kind.ABOUT && !mayBeOwn(piece);
         for (Meant meant : piece.meant()) {
-            (partner ? partners : his).add(new Told(meant, span(piece), clauses.size()));
+            (partnerActs ? partners : his).add(new Told(meant, span(piece), clauses.size()));
         }
     }
 

@@ -223,11 +223,8 @@ public final class TurnReader {
         Utterance best = likeliest.utterance();
         List<OtherReading> others = new ArrayList<>();
         if (mayTellOfOneself) {
-            Utterance ofOneself =
-                    clauses(tongue, sentences, divisions, -1, 0, false).ofOneself();
-            if (!ofOneself.actions().equals(best.actions())) {
-                others.add(new OtherReading(ofOneself, Kind.OF_ONESELF));
-            }
+            others.add(new OtherReading(
+                    clauses(tongue, sentences, divisions, -1, 0, false).ofOneself(), Kind.OF_ONESELF));
         }
         if (likeliest.tellsOfEarlier()) {
             others.add(new OtherReading(

@@ -33,6 +33,14 @@ class ToldOfBothTest {
     }
 
     @Test
+    void he_goes_on_with_all_that_he_is_told_of() {
+        assertEquals(
+                List.of("hold", "receive"),
+                leader("Le maître reste sur place et reçoit la touche.", "L'élève se fend."));
+        assertEquals(List.of("parry quarte"), leader("Il pare quarte.", "Il se fend et touche la poitrine."));
+    }
+
+    @Test
     void where_the_other_turn_is_an_order_he_is_the_other() {
         Utterance he = TurnReader.standard().read("He parries quarte.");
         assertTrue(he.actions().stream().allMatch(Action.Aside.class::isInstance));

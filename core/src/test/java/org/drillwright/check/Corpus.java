@@ -53,6 +53,11 @@ public final class Corpus {
         return new Corpus(RESOURCES.resolve("handbook"));
     }
 
+    /** Drills by somebody who had seen no list of words, each with what its author says of it. */
+    public static Corpus unseen() {
+        return new Corpus(RESOURCES.resolve("unseen"));
+    }
+
     /** The example school that comes with the program. */
     public static Corpus exampleSchool() {
         return new Corpus(Path.of("..", "drills"));

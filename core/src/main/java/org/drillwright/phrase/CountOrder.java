@@ -102,12 +102,14 @@ final class CountOrder {
     }
 
     /**
-     * A hand that goes somewhere in the same turn as the touch is taken has been drawn there before the stroke: 'go to
-     * quarte, find nothing, and take the touch'.
+     * A hand that goes somewhere in the same turn as the touch is taken has been drawn there before the stroke ('go to
+     * quarte, find nothing, and take the touch'); one that uncovers a line there has invited it.
      */
     private boolean isDrawn(Move move) {
         return move.action() instanceof Action.Place
-                && own(move).stream().anyMatch(later -> later.action().isReply(Action.Reply.RECEIVE));
+                && own(move).stream()
+                        .anyMatch(later -> later.action().isReply(Action.Reply.RECEIVE)
+                                || later.action() instanceof Action.Invite);
     }
 
     /** Whether a hand that is drawn away goes to the line of a feint, or of the first movement of a compound attack. */

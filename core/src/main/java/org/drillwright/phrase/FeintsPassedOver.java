@@ -57,16 +57,22 @@ final class FeintsPassedOver {
     /** Whether the parry meets a feint that is shown, and the stroke still to come goes round it or elsewhere. */
     boolean isFallenFor(State state, Move parry, Move stroke) {
         Optional<Line> shown = shown(state, parry.by());
-        if (shown.isEmpty()
-                || !(parry.action() instanceof Action.Parry action)
-                || stroke.strike().isEmpty()) {
+        Optional<Action.Parry> answer = answer(parry.action());
+        if (shown.isEmpty() || answer.isEmpty() || stroke.strike().isEmpty()) {
             return false;
         }
-        ParryJudge judge = new ParryJudge(setting, state.of(parry.by()), action, new Ledger());
+        ParryJudge judge = new ParryJudge(setting, state.of(parry.by()), answer.get(), new Ledger());
         boolean goesRound = DECEIVING.contains(stroke.strike().get().path());
         Optional<Line> goesTo = line(state, stroke);
+        boolean otherHeight = goesTo.isEmpty()
+                && new Sighting(state, setting, stroke.by(), stroke.strike().get())
+                        .height()
+                        .filter(height -> shown.get().height().filter(height.other()::equals).isPresent())
+                        .isPresent();
         return judge.closes(shown.get())
-                && (goesRound || goesTo.filter(line -> !judge.closes(line)).isPresent());
+                && (goesRound
+                        || otherHeight
+                        || goesTo.filter(line -> !judge.closes(line)).isPresent());
     }
 
     /** The line in which a feint is shown to somebody. */
@@ -90,14 +96,16 @@ final class FeintsPassedOver {
 
     /** The parry with the position that it is named for; a circular one meets the feint. */
     private static Optional<Action.Parry> named(Action action) {
+        return answer(action)
+                .filter(parry -> parry.position().isPresent() && parry.kind() != ParryKind.CIRCULAR);
+    }
+
+    /** A parry, or a hand that goes to a position: 'close quarte' before a feint is a parry, too. */
+    private static Optional<Action.Parry> answer(Action action) {
         if (action instanceof Action.Place place) {
             return Optional.of(new Action.Parry(
                     Optional.of(place.position()), ParryKind.UNSTATED, Aim.UNSTATED, place.inTheLunge()));
         }
-        return action instanceof Action.Parry parry
-                        && parry.position().isPresent()
-                        && parry.kind() != ParryKind.CIRCULAR
-                ? Optional.of(parry)
-                : Optional.empty();
+        return action instanceof Action.Parry parry ? Optional.of(parry) : Optional.empty();
     }
 }

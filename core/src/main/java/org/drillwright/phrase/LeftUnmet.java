@@ -150,7 +150,9 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
         Optional<Attack> shown = begin.attackOn(side).filter(attack -> !attack.meant());
         return shown.isPresent()
                 && played.stream()
-                        .filter(one -> one.move().by() == side && one.move().action() instanceof Action.Parry)
+                        .filter(one -> one.move().by() == side
+                                && (one.move().action() instanceof Action.Parry
+                                        || one.move().action() instanceof Action.Place))
                         .anyMatch(one -> one.before().attackOn(side).equals(shown));
     }
 

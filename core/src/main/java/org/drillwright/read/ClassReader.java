@@ -70,11 +70,24 @@ public final class ClassReader {
 
     /** @param name the file's name as it is shown */
     public Reading<ClassBrief> read(String name, byte[] bytes) {
-        return NodeReader.reading(name, bytes, this::brief);
+        return NodeReader.reading(name, bytes, () -> FileKeys.of(shape()), nodes -> {
+            MappingReader keys = nodes.root();
+            ClassBrief brief = brief(keys);
+            keys.finish();
+            brief.settings().keySet().stream()
+                    .filter(drill -> !drills.contains(drill))
+                    .sorted()
+                    .forEach(drill -> unknownDrill(drill, nodes));
+            return brief;
+        });
     }
 
-    private ClassBrief brief(NodeReader nodes) {
-        MappingReader keys = nodes.root();
+    /** What a file of a class may hold. */
+    public Shape.Group shape() {
+        return ShapeRecorder.of(this::brief);
+    }
+
+    private ClassBrief brief(Keys keys) {
         List<String> ids = drills.stream().sorted().toList();
         List<String> people = Stream.concat(roster.names().stream(), roster.former().keySet().stream())
                 .distinct()
@@ -83,14 +96,14 @@ public final class ClassReader {
         keys.need("date");
         keys.needOneOf(List.of("set", "drills"));
         OptionalInt minutes = keys.wholeNumber("minutes", 1, 1000);
-        ClassBrief brief = new ClassBrief(
+        return new ClassBrief(
                 keys.date("date").orElse(LocalDate.EPOCH),
                 minutes.isPresent() ? Optional.of(Duration.ofMinutes(minutes.getAsInt())) : Optional.empty(),
                 keys.choice("weapon", List.of(Weapon.values()), Weapon::word),
                 keys.choice("mode", List.of(Mode.values()), Mode::word).orElse(Mode.LEARNING),
                 keys.names("drills", ids),
                 keys.name("set", sets()),
-                settings(keys, nodes),
+                settings(keys),
                 keys.wholeNumber("rounds", 1, 40),
                 keys.choice("movement", List.of(Movement.values()), Movement::word)
                         .orElse(Movement.WALK),
@@ -101,8 +114,6 @@ public final class ClassReader {
                 HabitReader.timing(keys, habits.timing()),
                 HabitReader.hall(keys, habits.hall()),
                 HabitReader.blocks(keys, habits.blocks()));
-        keys.finish();
-        return brief;
     }
 
     private static Ways ways(Keys keys) {
@@ -134,19 +145,15 @@ public final class ClassReader {
                 .toList();
     }
 
-    private Map<String, Wanted> settings(Keys keys, NodeReader nodes) {
-        return keys.group("settings", named -> {
-                    Map<String, Wanted> settings =
-                            named.byName((all, drill) -> all.group(drill, one -> wanted(drill, one)));
-                    settings.keySet().stream()
-                            .filter(drill -> !drills.contains(drill))
-                            .forEach(drill -> unknownDrill(drill, named.path().key(drill), nodes));
-                    return settings;
-                })
+    private static Map<String, Wanted> settings(Keys keys) {
+        return keys.group(
+                        "settings",
+                        named -> named.<Wanted>byName((all, drill) -> all.group(drill, one -> wanted(drill, one))))
                 .orElse(Map.of());
     }
 
-    private void unknownDrill(String drill, FieldPath at, NodeReader nodes) {
+    private void unknownDrill(String drill, NodeReader nodes) {
+        FieldPath at = FieldPath.of("settings").key(drill);
         nodes.findings()
                 .error(
                         ReadingRule.UNKNOWN_WORD.id(),

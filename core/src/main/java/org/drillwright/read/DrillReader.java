@@ -43,7 +43,7 @@ public final class DrillReader {
     }
 
     private Optional<ReadDrill> read(String id, SourceFile file, Findings findings) {
-        return YamlDocument.compose(file, findings).flatMap(document -> {
+        return YamlDocument.compose(file, findings, () -> FileKeys.of(shape())).flatMap(document -> {
             NodeReader nodes = new NodeReader(document, findings, paths);
             Drill drill = drill(id, nodes.root());
             return nodes.isBroken() ? Optional.empty() : Optional.of(new ReadDrill(drill, file, nodes.places()));

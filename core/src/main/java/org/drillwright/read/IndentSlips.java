@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.source.SourceFile;
 
@@ -15,22 +16,100 @@ final class IndentSlips {
     private static final int LOOKED_AT = 12;
 
     private final SourceFile file;
+    private final FileKeys keys;
 
-    IndentSlips(SourceFile file) {
+    IndentSlips(SourceFile file, FileKeys keys) {
         this.file = file;
+        this.keys = keys;
     }
 
     /** All that may be wrong with where a line stands, the likeliest first. */
     Stream<Mend> in(int number) {
         String line = text(number);
         String content = line.substring(Mend.indent(line).length());
-        if (!KEY.matcher(content).matches()) {
-            return continuation(number, line, content).stream();
+        Matcher key = KEY.matcher(content);
+        if (!key.matches()) {
+            return Stream.of(
+                            noTitle(number, line),
+                            numbered(number, line),
+                            listLeftOpen(number, line),
+                            continuation(number, line, content).stream())
+                    .flatMap(mends -> mends);
         }
         Stream<Mend> aligned = columns(number, content.startsWith("-")).stream()
                 .filter(column -> !" ".repeat(column).equals(Mend.indent(line)))
+                .filter(column -> mayStand(key.group(3), column))
                 .map(column -> new Mend(number, 0, said(line), " ".repeat(column) + content));
-        return Stream.concat(missingDash(number, line, content), aligned);
+        Stream<Mend> tabs = line.startsWith("\t")
+                ? Stream.of(new Mend(number, 0, said(line), Mend.indent(line).replace("\t", "  ") + content))
+                : Stream.empty();
+        return Stream.of(noSteps(number, line), missingDash(number, line, content), aligned, tabs)
+                .flatMap(mends -> mends);
+    }
+
+    /** Keys of the file stand at its left edge, keys of a count never do. */
+    private boolean mayStand(String key, int column) {
+        return column == 0 ? !keys.isOfAPart(key) : !keys.isOfTheFile(key);
+    }
+
+    /** A count that begins with its number, as lists do elsewhere. */
+    private Stream<Mend> numbered(int number, String line) {
+        Matcher count = Pattern.compile("^( *)(\\d+[.):]\\s*)(?:- +)?([A-Za-z-]+)( *:.*)$")
+                .matcher(line);
+        if (!count.matches()) {
+            return Stream.empty();
+        }
+        return keys.key(count.group(3)).stream()
+                .flatMap(key -> Stream.of(0, count.group(2).length() - 2)
+                        .map(more -> new Mend(
+                                number,
+                                count.start(2),
+                                "A count begins with a dash; its number is not written in front.",
+                                count.group(1) + " ".repeat(more) + "- " + key + count.group(4))));
+    }
+
+    /** The title, written as a heading is. */
+    private Stream<Mend> noTitle(int number, String line) {
+        boolean titleIsThere = IntStream.rangeClosed(1, file.lineCount()).anyMatch(at -> text(at).startsWith("title"));
+        boolean heads = number == 1 && !titleIsThere && keys.isOfTheFile("title");
+        return heads && !line.contains(":") && !line.startsWith("#")
+                ? Stream.of(new Mend(number, 0, "This line has no key. Is it the title?", "title: " + line.strip()))
+                : Stream.empty();
+    }
+
+    /** The last line of a list that was opened in a line above with a bracket. */
+    private Stream<Mend> listLeftOpen(int number, String line) {
+        int above = number - 1;
+        while (above > 1 && !KEY.matcher(text(above)).matches()) {
+            above--;
+        }
+        boolean open = above >= 1 && text(above).matches("^\\s*[\\w-]+: *\\[[^\\]]*$") && !line.contains("]");
+        return open && !line.isBlank()
+                ? Stream.of(new Mend(
+                        number,
+                        line.length(),
+                        "The list that begins in line " + above + " with '[' is never closed.",
+                        line.stripTrailing().replaceFirst(",$", "") + "]"))
+                : Stream.empty();
+    }
+
+    /** Items with keys of a part, under no key that could hold them. */
+    private Stream<Mend> noSteps(int number, String line) {
+        Matcher item = KEY.matcher(line);
+        boolean stepsAreThere =
+                IntStream.rangeClosed(1, file.lineCount()).anyMatch(at -> text(at).startsWith("steps:"));
+        if (stepsAreThere
+                || !keys.isList("steps")
+                || !item.matches()
+                || item.group(2) == null
+                || !keys.isOfAPart(item.group(3))) {
+            return Stream.empty();
+        }
+        return Stream.of(new Mend(
+                number,
+                item.end(1),
+                "Before the first count the line 'steps:' is missing.",
+                "steps:\n" + (line.startsWith(" ") ? line : "  " + line)));
     }
 
     private static String said(String line) {

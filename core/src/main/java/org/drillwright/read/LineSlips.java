@@ -2,13 +2,16 @@ package org.drillwright.read;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Slips that show in a line by itself: what to look for, what to say, and how the line would look mended. */
 final class LineSlips {
+
+    /** A first word, and what stands where a colon should: another sign, an arrow, a space. */
+    private static final Pattern MISSING_COLON = Pattern.compile(
+            "^(\\s*(?:- +)?)([A-Za-z][A-Za-z-]*?)(\\s*(?:[;=\uff1a\ufe55\u2236\ua789\u2192]|[-=]>|-$|- )\\s*|\\s+|$)(.*)$");
 
     private interface Kind {
         Optional<Mend> in(int number, String line);
@@ -17,92 +20,59 @@ final class LineSlips {
     /** A line with a value: its indent, dash and key, then the value. */
     private static final Pattern VALUE = Pattern.compile("^(\\s*(?:- +)*(?:[\\w-]+:[ \u00a0]+|- +))(.*?)\\s*$");
 
-    private static final Set<String> LIST_KEYS = Set.of("gear", "needs", "works-on", "tags", "cautions", "drills");
-
-    /** Keys that a line can begin with; another first word may be the middle of a sentence. */
-    private static final Set<String> KEYS = Set.of(
-            "title",
-            "level",
-            "form",
-            "weapon",
-            "hands",
-            "works-on",
-            "needs",
-            "gear",
-            "purpose",
-            "start",
-            "opening",
-            "steps",
-            "closing",
-            "repeat",
-            "swap",
-            "tempo",
-            "note",
-            "cautions",
-            "variant-of",
-            "tags",
-            "revised",
-            "accept",
-            "number",
-            "call",
-            "leader",
-            "follower",
-            "distance",
-            "safety",
-            "say",
-            "means",
-            "name",
-            "levels",
-            "turns",
-            "blades",
-            "sets",
-            "drills",
-            "words",
-            "parries",
-            "card",
-            "sheet",
-            "language");
-
-    private static final List<Kind> KINDS = List.of(
-            LineSlips::tab,
-            LineSlips::noBreakSpace,
-            LineSlips::otherDash,
-            LineSlips::tightDash,
-            LineSlips::curlyQuotes,
-            LineSlips::openQuote,
-            LineSlips::textBehindQuote,
-            LineSlips::openList,
-            LineSlips::specialSign,
-            LineSlips::colonInSentence,
-            LineSlips::noSpaceBehindColon,
-            LineSlips::missingColon,
-            LineSlips::lostRemark);
+    private final List<Kind> kinds = List.of(
+            this::tab,
+            this::noBreakSpace,
+            this::otherDash,
+            this::tightDash,
+            this::stars,
+            this::remark,
+            this::dashAtTheEdge,
+            this::comma,
+            this::curlyQuotes,
+            this::openQuote,
+            this::textBehindQuote,
+            this::openList,
+            this::quoteInList,
+            this::bracketTooMany,
+            this::bracketBeforeDashes,
+            this::listInTheLine,
+            this::specialSign,
+            this::keyInSentence,
+            this::colonInSentence,
+            this::noSpaceBehindColon,
+            this::missingColon,
+            this::lostRemark);
 
     /** Slips that the YAML library may notice many lines later. */
-    private static final List<Kind> FAR_REACHING = List.of(LineSlips::openQuote, LineSlips::openList);
+    private final List<Kind> farReaching = List.of(this::openQuote, this::openList);
 
-    private LineSlips() {}
+    private final FileKeys keys;
+
+    LineSlips(FileKeys keys) {
+        this.keys = keys;
+    }
 
     /** All that may be wrong with a line, the likeliest first. */
-    static Stream<Mend> in(int number, String line) {
-        return KINDS.stream().flatMap(kind -> kind.in(number, line).stream());
+    Stream<Mend> in(int number, String line) {
+        return kinds.stream().flatMap(kind -> kind.in(number, line).stream());
     }
 
     /** What may be wrong with a line if the trouble shows far below it. */
-    static Stream<Mend> farAbove(int number, String line) {
-        return FAR_REACHING.stream().flatMap(kind -> kind.in(number, line).stream());
+    Stream<Mend> farAbove(int number, String line) {
+        return farReaching.stream().flatMap(kind -> kind.in(number, line).stream());
     }
 
-    private static Optional<Mend> tab(int number, String line) {
+    private Optional<Mend> tab(int number, String line) {
         int at = line.indexOf('\t');
-        if (at < 0 || !line.substring(0, at).matches("\\s*(- *)*([\\w-]+:)?\\s*")) {
+        if (at < 0 || !line.substring(0, at).matches("\\s*((- *)+([\\w-]+:)?|[\\w-]+:)\\s*")) {
             return Optional.empty();
         }
         return Optional.of(new Mend(
                 number, at, "A tab stands here; YAML wants spaces.", line.replaceAll("[ \\t]*\\t[ \\t]*", " ")));
     }
 
-    private static Optional<Mend> noBreakSpace(int number, String line) {
+    private Optional<Mend> noBreakSpace(int number, String line) {
         Matcher odd = Pattern.compile("^[\\s-]*?(\u00a0|[\\w-]+:\u00a0)").matcher(line);
         if (!odd.find()) {
             return Optional.empty();
@@ -114,8 +84,8 @@ final class LineSlips {
                 line.replace('\u00a0', ' ')));
     }
 
-    private static Optional<Mend> otherDash(int number, String line) {
-        Matcher dash = Pattern.compile("^(\\s*)([*\u2022\u00b7\u2010-\u2015\u2212])(\\s*)([\\w-]+:.*)$")
+    private Optional<Mend> otherDash(int number, String line) {
+        Matcher dash = Pattern.compile("^(\\s*)([*\u2022\u00b7\u2010-\u2015\u2212])(\\s*)([\\w-]+:.*|(?<=\\s)\\S.*)$")
                 .matcher(line);
         if (!dash.matches()) {
             return Optional.empty();
@@ -127,8 +97,8 @@ final class LineSlips {
                 dash.group(1) + "- " + dash.group(4)));
     }
 
-    private static Optional<Mend> tightDash(int number, String line) {
-        Matcher dash = Pattern.compile("^(\\s*-)([\\w-]+:.*)$").matcher(line);
+    private Optional<Mend> tightDash(int number, String line) {
+        Matcher dash = Pattern.compile("^(\\s*-)([^\\s-].*)$").matcher(line);
         if (!dash.matches()) {
             return Optional.empty();
         }
@@ -136,7 +106,115 @@ final class LineSlips {
                 number, dash.end(1), "A space is missing behind the dash.", dash.group(1) + " " + dash.group(2)));
     }
 
-    private static Optional<Mend> curlyQuotes(int number, String line) {
+    private Optional<Mend> stars(int number, String line) {
+        Matcher bold = Pattern.compile("^(\\s*(?:- +)?)[*_]{1,3}([A-Za-z-]+)\\s*:?[*_]{1,3}\\s*:?\\s*(.*)$")
+                .matcher(line);
+        if (!bold.matches()) {
+            return Optional.empty();
+        }
+        return keys.key(bold.group(2))
+                .map(key -> new Mend(
+                        number,
+                        bold.start(2) - 1,
+                        "A key stands without signs for bold letters.",
+                        (bold.group(1) + key + ": " + bold.group(3)).stripTrailing()));
+    }
+
+    /** A remark as other notations write it, or a line of signs that parts what is above from what is below. */
+    private Optional<Mend> remark(int number, String line) {
+        boolean slashes = line.strip().startsWith("//");
+        if (!slashes && !line.strip().matches("[=_*~-]{3,}")) {
+            return Optional.empty();
+        }
+        String text = slashes ? line.strip().substring(2).strip() : line.strip();
+        return Optional.of(new Mend(
+                number, Mend.indent(line).length(), "A remark begins with '#'.", Mend.indent(line) + "# " + text));
+    }
+
+    private Optional<Mend> dashAtTheEdge(int number, String line) {
+        Matcher dash = Pattern.compile("^- +([a-z-]+)(:.*)$").matcher(line);
+        return dash.matches() && keys.isOfTheFile(dash.group(1))
+                ? Optional.of(new Mend(
+                        number,
+                        0,
+                        "The key '" + dash.group(1) + "' stands without a dash.",
+                        dash.group(1) + dash.group(2)))
+                : Optional.empty();
+    }
+
+    private Optional<Mend> comma(int number, String line) {
+        Matcher comma = Pattern.compile("^(.*:.*\\S)\\s*,\\s*$").matcher(line);
+        if (!comma.matches()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Mend(number, comma.end(1), "No comma stands at the end of a line here.", comma.group(1)));
+    }
+
+    private Optional<Mend> quoteInList(int number, String line) {
+        Matcher value = VALUE.matcher(line);
+        if (!value.matches() || !value.group(2).matches("^\\[[^\"]*\"[^\"]*\\]$")) {
+            return Optional.empty();
+        }
+        return Optional.of(new Mend(
+                number,
+                line.indexOf('"'),
+                "A quote is opened in this list and never closed.",
+                value.group(1) + value.group(2).replace("\"", "")));
+    }
+
+    private Optional<Mend> bracketBeforeDashes(int number, String line) {
+        Matcher open = Pattern.compile("^(\\s*([\\w-]+):) *\\[\\s*$").matcher(line);
+        return open.matches() && keys.isList(open.group(2))
+                ? Optional.of(
+                        new Mend(number, open.end(1), "A list with dashes stands without a bracket.", open.group(1)))
+                : Optional.empty();
+    }
+
+    private Optional<Mend> bracketTooMany(int number, String line) {
+        Matcher value = VALUE.matcher(line);
+        if (!value.matches() || !value.group(2).matches("^\\[[^\\[\\]]*\\]+$")) {
+            return Optional.empty();
+        }
+        int first = value.group(2).indexOf(']');
+        return Optional.of(new Mend(
+                number,
+                value.start(2) + first + 1,
+                "The list is closed here once more than it was opened.",
+                value.group(1) + value.group(2).substring(0, first + 1)));
+    }
+
+    private Optional<Mend> listInTheLine(int number, String line) {
+        Matcher list = Pattern.compile("^(\\s*)([\\w-]+): +(- .*)$").matcher(line);
+        if (!list.matches() || !keys.isList(list.group(2))) {
+            return Optional.empty();
+        }
+        return Optional.of(new Mend(
+                number,
+                list.start(3),
+                "A list with dashes begins in the line below its key.",
+                list.group(1) + list.group(2) + ":\n" + list.group(1) + "  " + list.group(3)));
+    }
+
+    /** A key in the middle of another one's words, behind the end of a sentence. */
+    private Optional<Mend> keyInSentence(int number, String line) {
+        Matcher two = Pattern.compile("^(\\s*)((?:- +)?)([\\w-]+: .*?[^\\s,;.])([.!?]?)[,;]? +([A-Za-z-]+): +(\\S.*)$")
+                .matcher(line);
+        if (!two.matches()) {
+            return Optional.empty();
+        }
+        return keys.key(two.group(5))
+                .filter(key ->
+                        two.group(3).substring(0, two.group(3).indexOf(':')).matches("[A-Za-z-]+"))
+                .map(key -> new Mend(
+                        number,
+                        two.start(5),
+                        "The key '" + two.group(5) + "' begins a line of its own.",
+                        two.group(1) + two.group(2) + two.group(3) + two.group(4) + "\n" + two.group(1)
+                                + " ".repeat(two.group(2).length()) + key + ": " + two.group(6)));
+    }
+
+    private Optional<Mend> curlyQuotes(int number, String line) {
         Matcher value = VALUE.matcher(line);
         if (!value.matches() || !value.group(2).matches("^[\u201c\u201e\u00ab\u2018].*")) {
             return Optional.empty();
@@ -151,7 +229,7 @@ final class LineSlips {
                 value.group(1) + Mend.quoted(whole.matches() ? whole.group(1) : value.group(2))));
     }
 
-    private static Optional<Mend> openQuote(int number, String line) {
+    private Optional<Mend> openQuote(int number, String line) {
         Matcher value = VALUE.matcher(line);
         if (!value.matches() || !value.group(2).matches("^[\"'].*")) {
             return Optional.empty();
@@ -165,10 +243,11 @@ final class LineSlips {
                 number,
                 value.start(2),
                 "A quote is opened here and never closed.",
-                value.group(1) + Mend.quoted(rest.stripTrailing())));
+                value.group(1)
+                        + Mend.quoted(rest.stripTrailing().replaceFirst("[\"'\u201c\u201d\u2018\u2019\u00bb]$", ""))));
     }
 
-    private static Optional<Mend> textBehindQuote(int number, String line) {
+    private Optional<Mend> textBehindQuote(int number, String line) {
         Matcher value = VALUE.matcher(line);
         if (!value.matches()) {
             return Optional.empty();
@@ -188,14 +267,14 @@ final class LineSlips {
                 value.group(1) + Mend.quoted(around ? text.substring(1, text.length() - 1) : text)));
     }
 
-    private static Optional<Mend> openList(int number, String line) {
+    private Optional<Mend> openList(int number, String line) {
         Matcher value = VALUE.matcher(line);
         if (!value.matches()
                 || !value.group(2).startsWith("[")
                 || value.group(2).contains("]")) {
             return Optional.empty();
         }
-        if (!LIST_KEYS.contains(value.group(1).replaceAll("[\\s:]", ""))) {
+        if (!keys.isList(value.group(1).replaceAll("[\\s:]", ""))) {
             return Optional.empty();
         }
         return Optional.of(new Mend(
@@ -205,7 +284,7 @@ final class LineSlips {
                 value.group(1) + value.group(2) + "]"));
     }
 
-    private static Optional<Mend> specialSign(int number, String line) {
+    private Optional<Mend> specialSign(int number, String line) {
         Matcher value = VALUE.matcher(line);
         if (!value.matches() || !value.group(2).matches("^([\\[{*&@%`!|>?]|- ).*")) {
             return Optional.empty();
@@ -217,7 +296,7 @@ final class LineSlips {
                 value.group(1) + Mend.quoted(value.group(2))));
     }
 
-    private static Optional<Mend> colonInSentence(int number, String line) {
+    private Optional<Mend> colonInSentence(int number, String line) {
         Matcher value = VALUE.matcher(line);
         if (!value.matches()
                 || value.group(2).matches("^[\"'\\[{].*")
@@ -232,7 +311,7 @@ final class LineSlips {
                 value.group(1) + Mend.quoted(value.group(2))));
     }
 
-    private static Optional<Mend> noSpaceBehindColon(int number, String line) {
+    private Optional<Mend> noSpaceBehindColon(int number, String line) {
         Matcher tight =
                 Pattern.compile("^(\\s*(?:- +)?[a-z][a-z-]*):([^\\s/].*)$").matcher(line);
         if (!tight.matches()) {
@@ -245,20 +324,21 @@ final class LineSlips {
                 tight.group(1) + ": " + tight.group(2)));
     }
 
-    private static Optional<Mend> missingColon(int number, String line) {
-        Matcher word = Pattern.compile("^(\\s*(?:- +)?)([a-z][a-z-]*)(\\s*[;=\uff1a\ufe55]\\s*|\\s+|$)(.*)$")
-                .matcher(line);
-        if (!word.matches() || !KEYS.contains(word.group(2))) {
+    private Optional<Mend> missingColon(int number, String line) {
+        Matcher word = MISSING_COLON.matcher(line);
+        if (!word.matches()) {
             return Optional.empty();
         }
-        return Optional.of(new Mend(
-                number,
-                word.end(2),
-                "A colon is missing behind '" + word.group(2) + "'.",
-                (word.group(1) + word.group(2) + ": " + word.group(4)).stripTrailing()));
+        return keys.key(word.group(2))
+                .or(() -> UnknownKey.ofTheSchool(word.group(2)))
+                .map(key -> new Mend(
+                        number,
+                        word.end(2),
+                        "A colon is missing behind '" + word.group(2) + "'.",
+                        (word.group(1) + key + ": " + word.group(4)).stripTrailing()));
     }
 
-    private static Optional<Mend> lostRemark(int number, String line) {
+    private Optional<Mend> lostRemark(int number, String line) {
         Matcher value = VALUE.matcher(line);
         int sign = line.indexOf(" #");
         if (!value.matches() || sign < value.start(2) || value.group(2).matches("^[\"'].*")) {

@@ -27,6 +27,7 @@ import org.drillwright.source.Span;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** Reads the keys of one mapping, each asked for by name; at the end, {@link #finish()} reports those nobody asked for. */
 final class MappingReader implements Keys {
@@ -321,6 +322,9 @@ final class MappingReader implements Keys {
 
     private <T> List<T> readItems(Place place, int most, Function<Keys, T> read) {
         List<Node> items = reader.items(place.path(), place.key(), place.node(), most);
+        if (place.path().equals(FieldPath.of("steps"))) {
+            DashTooMany.report(items, reader);
+        }
         return IntStream.range(0, items.size())
                 .mapToObj(at -> reader.mapping(place.path().item(at), reader.span(items.get(at)), items.get(at)))
                 .flatMap(Optional::stream)
@@ -363,22 +367,21 @@ final class MappingReader implements Keys {
 
     /** A key that may be another one mistyped has taken a value away; one that is near to none has not. */
     private void reportUnknown(String key, Span at) {
-        Optional<String> nearest = Nearest.to(Plain.fold(key), asked);
-        if (nearest.isEmpty()) {
-            reader.losing(path.key(key), () -> reportUnknown(key, at, nearest));
+        UnknownKey unknown = new UnknownKey(key, at, path, reader.keys());
+        Optional<String> meant = Nearest.to(Plain.fold(key), asked).or(() -> missingList(key));
+        if (meant.isEmpty() && !unknown.isMisplaced()) {
+            reader.losing(path.key(key), () -> unknown.report(meant, asked, findings()));
             return;
         }
-        missing.remove(nearest.get());
-        reportUnknown(key, at, nearest);
+        meant.ifPresent(missing::remove);
+        unknown.report(meant, asked, findings());
     }
 
-    private void reportUnknown(String key, Span at, Optional<String> nearest) {
-        findings()
-                .error(
-                        ReadingRule.UNKNOWN_KEY.id(),
-                        at,
-                        "The key '" + key + "' is not known here.",
-                        nearest.map(known -> "Did you mean '" + known + "'?")
-                                .orElse("Known here: " + String.join(", ", asked) + "."));
+    /** The one list that is missing, where a list stands under a key that is none. */
+    private Optional<String> missingList(String key) {
+        boolean isList = Optional.ofNullable(tuples.get(key)).map(NodeTuple::getValueNode).stream()
+                .anyMatch(SequenceNode.class::isInstance);
+        List<String> lists = missing.stream().filter(reader.keys()::isList).toList();
+        return isList && lists.size() == 1 ? Optional.of(lists.get(0)) : Optional.empty();
     }
 }

@@ -2,6 +2,7 @@ package org.drillwright.read;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A slip in one line of a file, and the line as it should be.
@@ -9,7 +10,7 @@ import java.util.regex.Pattern;
  * @param line counted from 1
  * @param column where the slip begins in the line, from 0
  * @param what one sentence on the slip
- * @param mended the whole line with its indent
+ * @param mended the whole line with its indent; several where the line has to be parted
  */
 record Mend(int line, int column, String what, String mended) {
 
@@ -17,13 +18,20 @@ record Mend(int line, int column, String what, String mended) {
 
     /** The advice to write a line so; says how many spaces stand in front where those are what changes. */
     static String advice(String original, String mended) {
-        String text = mended.strip();
-        int spaces = indent(mended).length();
-        if (indent(original).equals(" ".repeat(spaces))) {
-            return "Write: " + text;
+        if (mended.contains("\n")) {
+            return "Write two lines: "
+                    + mended.lines()
+                            .map(line -> "'" + line.strip() + "' " + spaces(line))
+                            .collect(Collectors.joining(", and "))
+                    + ".";
         }
-        return "Write, with " + (spaces == 0 ? "no space" : spaces == 1 ? "1 space" : spaces + " spaces")
-                + " in front: " + text;
+        String where = indent(original).equals(indent(mended)) ? "" : ", " + spaces(mended);
+        return "Write" + where + ": " + mended.strip();
+    }
+
+    private static String spaces(String line) {
+        int spaces = indent(line).length();
+        return "with " + (spaces == 0 ? "no space" : spaces == 1 ? "1 space" : spaces + " spaces") + " in front";
     }
 
     static String indent(String line) {

@@ -42,15 +42,16 @@ final class NodeReader {
      * Reads a file's bytes.
      *
      * @param name the file's name as it is shown
+     * @param keys that such a file may hold
      * @param made of the document; nothing of it comes out if the file has an error
      */
-    static <T> Reading<T> reading(String name, byte[] bytes, Function<NodeReader, T> made) {
+    static <T> Reading<T> reading(String name, byte[] bytes, Supplier<FileKeys> keys, Function<NodeReader, T> made) {
         FileText text = FileText.decode(name, bytes);
         Findings findings = new Findings(text.file());
         findings.addAll(text.findings());
         Optional<T> value = Optional.of(text)
                 .filter(FileText::usable)
-                .flatMap(usable -> YamlDocument.compose(usable.file(), findings))
+                .flatMap(usable -> YamlDocument.compose(usable.file(), findings, keys))
                 .map(document -> made.apply(new NodeReader(document, findings)));
         return new Reading<>(findings.hasError() ? Optional.empty() : value, findings.list());
     }
@@ -68,6 +69,10 @@ final class NodeReader {
 
     Findings findings() {
         return findings;
+    }
+
+    FileKeys keys() {
+        return document.keys();
     }
 
     Places places() {
@@ -232,7 +237,9 @@ final class NodeReader {
                     ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
                     "Nothing stands behind '" + shown(key) + "'.",
-                    "Write " + wanted + " here, or delete the key.");
+                    path.text().equals("steps")
+                            ? "Write the counts below it. The first begins so: - leader: …"
+                            : "Write " + wanted + " here, or delete the key.");
             return;
         }
         findings.error(
@@ -250,10 +257,22 @@ final class NodeReader {
         String before = file.text().substring(line.start(), span(node).start());
         String written = file.slice(span(node)).strip().replaceAll("\\s+", " ");
         if (wanted.equals("a list")) {
+            if (isNumbered(node)) {
+                return "A count begins with a dash, not with its number. "
+                        + Mend.advice(original, Mend.indent(original) + "-");
+            }
             boolean below = before.isBlank();
-            return below || node.getNodeId() == NodeId.mapping || path.text().equals("steps")
+            return below
+                            || (node.getNodeId() == NodeId.mapping && !written.startsWith("{"))
+                            || path.text().equals("steps")
                     ? "Each item of a list begins with a dash. " + dashed(original)
-                    : Mend.advice(original, before + "[" + written + "]");
+                    : Mend.advice(original, before + "[" + written.replaceAll("^[\\[({]+|[\\])}]+$", "") + "]");
+        }
+        if (wanted.equals("a text") && keys().isWord(path) && written.matches("\\[[^,\\[\\]]*\\]")) {
+            return "One word is wanted, without brackets. "
+                    + Mend.advice(
+                            original,
+                            before + written.substring(1, written.length() - 1).strip());
         }
         if (wanted.equals("a text")) {
             return "A text that holds a colon, or begins with '[', '{' or a dash, needs quotes. "
@@ -264,9 +283,18 @@ final class NodeReader {
                 : "Write a key and a colon, then the value, in the lines below it.";
     }
 
+    private static boolean isNumbered(Node node) {
+        return node instanceof MappingNode keys
+                && !keys.getValue().isEmpty()
+                && keys.getValue().get(0).getKeyNode() instanceof ScalarNode key
+                && key.getValue().matches("\\d+");
+    }
+
     private static String dashed(String original) {
         String indent = Mend.indent(original);
-        String text = original.strip();
+        String text = original.strip()
+                .replaceFirst("^[*\u2022\u00b7\u2010-\u2015\u2212]\\s*", "")
+                .replaceFirst(",$", "");
         String out = text.startsWith("-") ? indent : indent.substring(Math.min(2, indent.length()));
         return !text.startsWith("steps:") ? Mend.advice(original, out + "- " + text) : "Write: - leader: …";
     }

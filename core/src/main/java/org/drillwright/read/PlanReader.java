@@ -30,7 +30,7 @@ public final class PlanReader {
      * @param name the file's name as it is shown
      */
     public static Reading<Kept> read(String name, byte[] bytes) {
-        return NodeReader.reading(name, bytes, nodes -> new PlanReader(nodes).kept());
+        return NodeReader.reading(name, bytes, () -> FileKeys.NONE, nodes -> new PlanReader(nodes).kept());
     }
 
     private Kept kept() {

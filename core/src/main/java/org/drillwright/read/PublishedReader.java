@@ -26,7 +26,7 @@ public final class PublishedReader {
 
     /** @param name the file's name as it is shown */
     public static Reading<Publication> read(String name, byte[] bytes) {
-        return NodeReader.reading(name, bytes, nodes -> new PublishedReader(nodes).publication());
+        return NodeReader.reading(name, bytes, () -> FileKeys.NONE, nodes -> new PublishedReader(nodes).publication());
     }
 
     private Publication publication() {

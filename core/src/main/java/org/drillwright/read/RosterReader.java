@@ -1,6 +1,7 @@
 package org.drillwright.read;
 
 import java.time.DayOfWeek;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -63,7 +64,7 @@ public final class RosterReader {
     /** Where everything stands in a roster that isn't a table, for whoever writes into it. */
     public Places places(SourceFile file) {
         Findings findings = new Findings(file);
-        return YamlDocument.compose(file, findings)
+        return YamlDocument.compose(file, findings, () -> FileKeys.NONE)
                 .map(document -> {
                     NodeReader nodes = new NodeReader(document, findings);
                     var unused = roster(nodes);
@@ -73,24 +74,39 @@ public final class RosterReader {
     }
 
     private Optional<Roster> yaml(SourceFile file, Findings findings) {
-        return YamlDocument.compose(file, findings).map(document -> roster(new NodeReader(document, findings)));
+        return YamlDocument.compose(file, findings, () -> FileKeys.of(shape()))
+                .map(document -> roster(new NodeReader(document, findings)));
+    }
+
+    /** What a roster may hold that isn't a table. */
+    public Shape.Group shape() {
+        return ShapeRecorder.of(keys -> read(keys, new ArrayList<>()));
+    }
+
+    /** Somebody who was read, and where. */
+    private record Placed(Person person, FieldPath at) {}
+
+    private List<String> read(Keys keys, List<Placed> people) {
+        keys.need("people");
+        var unused = keys.groups("people", ReadingLimits.ITEMS, one -> people.add(new Placed(person(one), one.path())));
+        return keys.texts("assistants", ReadingLimits.SHORT_TEXT);
     }
 
     private Roster roster(NodeReader nodes) {
         MappingReader keys = nodes.root();
+        List<Placed> people = new ArrayList<>();
+        List<String> assistants = read(keys, people);
         RosterNames names = new RosterNames(nodes.findings());
-        keys.need("people");
-        List<Person> people = keys.groups("people", ReadingLimits.ITEMS, person -> person(person, nodes, names));
-        List<String> assistants = keys.texts("assistants", ReadingLimits.SHORT_TEXT);
+        people.forEach(one -> take(one, nodes, names));
         FieldPath path = keys.path().key("assistants");
         for (int at = 0; at < assistants.size(); at++) {
             names.take(assistants.get(at), nodes.places().span(path.item(at)));
         }
         keys.finish();
-        return new Roster(people, assistants, names.apart(), names.former());
+        return new Roster(people.stream().map(Placed::person).toList(), assistants, names.apart(), names.former());
     }
 
-    private Person person(Keys keys, NodeReader nodes, RosterNames names) {
+    private Person person(Keys keys) {
         String name = keys.needed("name", ReadingLimits.SHORT_TEXT);
         List<String> levels =
                 school.levels().stream().map(level -> level.name()).toList();
@@ -103,19 +119,22 @@ public final class RosterReader {
                 days(keys),
                 keys.yesOrNo("away").orElse(false),
                 keys.yesOrNo("solo").orElse(false));
-        Span at = nodes.places().span(keys.path().key("name"));
-        names.take(name, at);
         keys.texts("apart", ReadingLimits.SHORT_TEXT);
         keys.texts("was", ReadingLimits.SHORT_TEXT);
+        keys.finish();
+        return person;
+    }
+
+    private void take(Placed placed, NodeReader nodes, RosterNames names) {
+        String name = placed.person().name();
+        names.take(name, nodes.places().span(placed.at().key("name")));
         forEach(
-                keys,
+                placed.at(),
                 "knows",
                 nodes,
                 (drill, span) -> RosterNames.warnUnlessKnown(drill, drills, span, nodes.findings()));
-        forEach(keys, "apart", nodes, (other, span) -> names.part(name, other, span));
-        forEach(keys, "was", nodes, (old, span) -> names.was(old, name, span));
-        keys.finish();
-        return person;
+        forEach(placed.at(), "apart", nodes, (other, span) -> names.part(name, other, span));
+        forEach(placed.at(), "was", nodes, (old, span) -> names.was(old, name, span));
     }
 
     /** Told of each text of a list that was read, and where it stands. */
@@ -123,9 +142,9 @@ public final class RosterReader {
         void is(String text, Span span);
     }
 
-    private static void forEach(Keys keys, String key, NodeReader nodes, Item item) {
+    private static void forEach(FieldPath person, String key, NodeReader nodes, Item item) {
         Places places = nodes.places();
-        FieldPath path = keys.path().key(key);
+        FieldPath path = person.key(key);
         for (int at = 0; places.field(path.item(at)).isPresent(); at++) {
             Span span = places.span(path.item(at));
             places.words(path.item(at)).ifPresent(words -> item.is(words.text(), span));

@@ -26,7 +26,7 @@ public final class SchoolReader {
 
     /** @param name the file's name as it is shown */
     public static Reading<ReadSchool> read(String name, byte[] bytes) {
-        return NodeReader.reading(name, bytes, nodes -> school(nodes));
+        return NodeReader.reading(name, bytes, () -> FileKeys.of(shape()), nodes -> school(nodes));
     }
 
     private static ReadSchool school(NodeReader nodes) {

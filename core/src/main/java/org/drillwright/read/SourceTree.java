@@ -40,7 +40,8 @@ public sealed interface SourceTree {
 
     /** The tree of a file that the readers found nothing wrong with; empty if there is none. */
     static Optional<Entries> of(SourceFile file) {
-        return YamlDocument.compose(file, new Findings(file)).map(document -> entries(document.root(), document));
+        return YamlDocument.compose(file, new Findings(file), () -> FileKeys.NONE)
+                .map(document -> entries(document.root(), document));
     }
 
     private static SourceTree tree(Node node, YamlDocument document) {

@@ -69,7 +69,7 @@ public final class TermReader {
 
     /** @param name the file's name as it is shown */
     public Reading<Term> read(String name, byte[] bytes) {
-        return NodeReader.reading(name, bytes, nodes -> term(nodes));
+        return NodeReader.reading(name, bytes, () -> FileKeys.of(shape()), nodes -> term(nodes));
     }
 
     private Term term(NodeReader nodes) {

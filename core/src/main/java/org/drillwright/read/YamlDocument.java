@@ -2,6 +2,7 @@ package org.drillwright.read;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drillwright.source.Findings;
@@ -22,19 +23,26 @@ final class YamlDocument {
 
     private final MarkOffsets offsets;
     private final Node root;
+    private final Supplier<FileKeys> asked;
+    private Optional<FileKeys> keys = Optional.empty();
 
-    private YamlDocument(MarkOffsets offsets, Node root) {
+    private YamlDocument(MarkOffsets offsets, Node root, Supplier<FileKeys> keys) {
         this.offsets = offsets;
         this.root = root;
+        this.asked = keys;
     }
 
-    /** Composes the one mapping that a file is; empty, with a finding, if it is not one. */
-    static Optional<YamlDocument> compose(SourceFile file, Findings findings) {
+    /**
+     * Composes the one mapping that a file is; empty, with a finding, if it is not one.
+     *
+     * @param keys that such a file may hold; asked for only where something is wrong
+     */
+    static Optional<YamlDocument> compose(SourceFile file, Findings findings, Supplier<FileKeys> keys) {
         MarkOffsets offsets = new MarkOffsets(file.text());
         try {
-            return first(composer(file.text()), offsets, findings);
+            return first(composer(file.text()), offsets, findings, keys);
         } catch (MarkedYAMLException problem) {
-            YamlSlip.explain(problem, offsets, findings);
+            YamlSlip.explain(problem, offsets, findings, keys.get());
         } catch (NumberFormatException problem) {
             reportEscape(findings);
         } catch (YAMLException problem) {
@@ -81,7 +89,8 @@ final class YamlDocument {
         return new Composer(new ParserImpl(new StreamReader(text), options), new Resolver(), options);
     }
 
-    private static Optional<YamlDocument> first(Composer composer, MarkOffsets offsets, Findings findings) {
+    private static Optional<YamlDocument> first(
+            Composer composer, MarkOffsets offsets, Findings findings, Supplier<FileKeys> keys) {
         if (!composer.checkNode()) {
             findings.error(
                     ReadingRule.SEVERAL_IN_ONE_FILE.id(),
@@ -90,7 +99,7 @@ final class YamlDocument {
                     "Write a drill in it, or delete it.");
             return Optional.empty();
         }
-        YamlDocument document = new YamlDocument(offsets, composer.getNode());
+        YamlDocument document = new YamlDocument(offsets, composer.getNode(), keys);
         if (!(document.root instanceof MappingNode)) {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
@@ -104,9 +113,15 @@ final class YamlDocument {
                     ReadingRule.SEVERAL_IN_ONE_FILE.id(),
                     Span.at(document.offsets.offset(composer.getNode().getStartMark())),
                     "A second document begins here (after a line of '---').",
-                    "Put each drill into a file of its own.");
+                    "Take the line '---' out, or put each into a file of its own.");
+            return Optional.empty();
         }
         return Optional.of(document);
+    }
+
+    FileKeys keys() {
+        keys = keys.or(() -> Optional.of(asked.get()));
+        return keys.get();
     }
 
     MappingNode root() {

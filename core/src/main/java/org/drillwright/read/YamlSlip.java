@@ -1,5 +1,6 @@
 package org.drillwright.read;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -25,15 +26,17 @@ final class YamlSlip {
     private final SourceFile file;
     private final MarkedYAMLException problem;
     private final MarkOffsets offsets;
+    private final FileKeys keys;
 
-    private YamlSlip(SourceFile file, MarkedYAMLException problem, MarkOffsets offsets) {
+    private YamlSlip(SourceFile file, MarkedYAMLException problem, MarkOffsets offsets, FileKeys keys) {
         this.file = file;
         this.problem = problem;
         this.offsets = offsets;
+        this.keys = keys;
     }
 
-    static void explain(MarkedYAMLException problem, MarkOffsets offsets, Findings findings) {
-        YamlSlip slip = new YamlSlip(findings.file(), problem, offsets);
+    static void explain(MarkedYAMLException problem, MarkOffsets offsets, Findings findings, FileKeys keys) {
+        YamlSlip slip = new YamlSlip(findings.file(), problem, offsets, keys);
         Optional<Mend> mend = slip.best();
         if (mend.isPresent()) {
             slip.report(mend.get(), findings);
@@ -77,15 +80,19 @@ final class YamlSlip {
     private Stream<Mend> candidates() {
         int line = lastWrittenLine(line(problem.getProblemMark()));
         int began = problem.getContextMark() == null ? line : line(problem.getContextMark());
-        IndentSlips indents = new IndentSlips(file);
-        Stream<Mend> near = Stream.of(line, began, line - 1, began - 1)
+        IndentSlips indents = new IndentSlips(file, keys);
+        LineSlips lines = new LineSlips(keys);
+        List<Integer> nearby = Stream.of(line, began, line - 1, began - 1)
                 .filter(number -> number >= 1)
                 .distinct()
-                .flatMap(number -> Stream.concat(LineSlips.in(number, text(number)), indents.in(number)));
+                .toList();
+        Stream<Mend> near = Stream.concat(
+                nearby.stream().flatMap(number -> lines.in(number, text(number))),
+                nearby.stream().flatMap(indents::in));
         Stream<Mend> far = IntStream.iterate(
                         line - 1, number -> number >= Math.max(1, line - FAR), number -> number - 1)
                 .boxed()
-                .flatMap(number -> Stream.concat(LineSlips.farAbove(number, text(number)), indents.farAbove(number)));
+                .flatMap(number -> Stream.concat(lines.farAbove(number, text(number)), indents.farAbove(number)));
         return Stream.concat(near, far);
     }
 

@@ -23,7 +23,8 @@ class NothingKeptTest {
 
     private static Left read(String text) {
         SourceFile file = new SourceFile("drill.yaml", text);
-        YamlDocument document = YamlDocument.compose(file, new Findings(file)).orElseThrow();
+        YamlDocument document = YamlDocument.compose(file, new Findings(file), () -> FileKeys.NONE)
+                .orElseThrow();
         NodeReader nodes = new NodeReader(document, new Findings(file));
         nodes.root().text("title", 100);
         return new Left(nodes.places(), new WeakReference<>(document.root()));

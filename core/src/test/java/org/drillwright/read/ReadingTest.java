@@ -35,7 +35,8 @@ class ReadingTest {
     void an_unknown_key_of_a_count_is_named_with_the_nearest_known(String written, String meant, String place) {
         String text = Files.GOOD.replaceFirst("\\b" + meant + ":", written + ":");
         assertEquals(List.of("error unknown-key " + place + " '" + written + "'"), found(text));
-        assertEquals("Did you mean '" + meant + "'?", wayOut(text));
+        assertTrue(wayOut(text).startsWith("Did you mean '" + meant + "'? Write: "), wayOut(text));
+        assertTrue(wayOut(text).contains(meant + ":"), wayOut(text));
     }
 
     @Test

@@ -7,9 +7,11 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.source.Finding;
 import org.drillwright.source.SourceFile;
+import org.drillwright.source.Span;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -113,6 +115,51 @@ class SlipsTest {
                 slip("weapon: foil", "weapon = foil", "A colon is missing behind 'weapon'"),
                 slip("follower: Parry quarte.", "follower\uff1aParry quarte.", "A colon is missing behind 'follower'"),
                 slip("steps:", "steps", "A colon is missing behind 'steps'"),
+                slip("follower: Parry quarte.", "follower -> Parry quarte.", "A colon is missing behind 'follower'"),
+                slip("  - leader: Recover", "  - Leader Recover", "A colon is missing behind 'Leader'"),
+                slip("steps:", "steps -", "A colon is missing behind 'steps'"),
+                slip(
+                        "steps:\n  - leader: Extend",
+                        "  - leader: Extend",
+                        "Before the first count the line 'steps:' is missing"),
+                slip("steps:", "# steps:", "Before the first count the line 'steps:' is missing"),
+                slip("steps:\n  - leader", "steps: - leader", "A list with dashes begins in the line below its key"),
+                slip("steps:", "stpes:", "The key 'stpes' is not known here"),
+                slip("steps:", "STEPS:", "The key 'STEPS' is not known here"),
+                slip("steps:", "counts:", "The key 'counts' is not known here"),
+                slip("  - leader: Recover", "  1. leader: Recover", "A count begins with a dash; its number"),
+                slip("  - leader: Extend", "  1) Leader: Extend", "A count begins with a dash; its number"),
+                slip("  - leader: Recover", "  - **leader:** Recover", "A key stands without signs for bold letters"),
+                slip(
+                        "level: intermediate",
+                        "\"level\": \"intermediate\",",
+                        "No comma stands at the end of a line here"),
+                slip(
+                        "closing: Salute.",
+                        "  closing: Salute.",
+                        "This line does not stand under the lines it belongs to"),
+                slip("closing: Salute.", "    closing: Salute.", "'closing' stands too far in"),
+                slip(
+                        "\n    follower: Parry quarte.",
+                        " follower: Parry quarte.",
+                        "The key 'follower' begins a line of its own"),
+                slip(
+                        "title: \"Parry of quarte\"",
+                        "title: \"Parry of quarte\u201d",
+                        "A quote is opened here and never closed"),
+                slip("gear: [mask, jacket]", "gear: [mask,\n  jacket", "The list that begins in line 5 with '['"),
+                slip("gear: [mask, jacket]", "gear: [mask, jacket]]", "The list is closed here once more"),
+                slip("gear: [mask, jacket]", "gear: (mask, jacket)", "'gear' wants a list, and a text stands here."),
+                slip("gear: [mask, jacket]", "gear: {mask, jacket}", "'gear' wants a list, and a group of keys"),
+                slip("gear: [mask, jacket]", "gear: [\"mask, jacket]", "A quote is opened in this list"),
+                slip("steps:", "steps: [", "A list with dashes stands without a bracket"),
+                slip("steps:", "# -----\nsteps:", "-----\nsteps:", "A remark begins with '#'"),
+                slip("steps:", "# counts\nsteps:", "// counts\nsteps:", "A remark begins with '#'"),
+                slip("title: Parry of quarte", "Parry of quarte", "This line has no key. Is it the title?"),
+                slip("title: Parry of quarte", "- title: Parry of quarte", "The key 'title' stands without a dash"),
+                slip("weapon: foil", "weapon\u2236 foil", "A colon is missing behind 'weapon'"),
+                slip("weapon: foil", "weapon: [foil]", "'weapon' wants a text, and a list stands here."),
+                slip("  - leader: Recover", "\t- leader: Recover", "A tab stands at the beginning of this line"),
                 slip(
                         "follower: '\"Parry\" quarte.'",
                         "follower: \"Parry\" quarte.",
@@ -291,10 +338,26 @@ class SlipsTest {
         assertTrue(finding.what().endsWith("Nothing of this file was read."), finding.what());
     }
 
+    private static String inTwoLines(Finding finding) {
+        Matcher advice =
+                Pattern.compile("'(.*?)' with (no|\\d+) spaces? in front").matcher(finding.wayOut());
+        String lines = advice.results()
+                .map(line ->
+                        (line.group(2).equals("no") ? "" : " ".repeat(Integer.parseInt(line.group(2)))) + line.group(1))
+                .collect(Collectors.joining("\n"));
+        Span line = finding.file().line(finding.position().line());
+        return finding.file().text().substring(0, line.start())
+                + lines
+                + finding.file().text().substring(line.end());
+    }
+
     /** The file with the line of the finding as its advice says. */
     private static String mended(Finding finding) {
         Matcher advice = Pattern.compile("(?s)Write(?:, with (no space|\\d+ spaces?) in front)?: (.*)$")
                 .matcher(finding.wayOut());
+        if (finding.wayOut().contains("Write two lines: ")) {
+            return inTwoLines(finding);
+        }
         assertTrue(advice.find(), finding.wayOut());
         SourceFile file = finding.file();
         int number = finding.position().line();

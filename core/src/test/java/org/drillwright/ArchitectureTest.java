@@ -50,7 +50,7 @@ class ArchitectureTest {
         "explain, check mark phrase reading notation model source",
         "tell, plan mark record report table model source",
         "tidy, read model source",
-        "mend, plan record table check mark read reading phrase notation model source",
+        "mend, tidy plan record table check mark read reading phrase notation model source",
         "schema, check mark read reading phrase notation model source",
         "school, plan record table read reading mark check report explain phrase notation model source",
         "editing, school tidy schema mend plan record table read reading mark check report explain phrase notation model source"

@@ -1,5 +1,6 @@
 package org.drillwright.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.source.Findings;
@@ -30,6 +31,18 @@ public abstract class RefusalRule implements Rule {
                             sentence.what(),
                             sentence.wayOut().words()));
         }
+    }
+
+    /** The turns that play in place of those that this rule finds fault with. */
+    final List<Remedy> remedies(Subject subject) {
+        List<Remedy> remedies = new ArrayList<>();
+        for (Fault fault : subject.faults()) {
+            say(fault, subject)
+                    .ifPresent(sentence -> sentence.wayOut()
+                            .turns()
+                            .forEach(turn -> remedies.add(new Remedy(text.id(), fault.span(), turn))));
+        }
+        return remedies;
     }
 
     /** What this rule says of a fault; empty if the fault is another rule's. */

@@ -3,6 +3,7 @@ package org.drillwright.check;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
@@ -14,6 +15,7 @@ import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Move;
 import org.drillwright.phrase.ParryTravel;
 import org.drillwright.phrase.Possible;
+import org.drillwright.phrase.Rehearsal;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
 
@@ -54,11 +56,8 @@ public final class Suggestions {
     }
 
     private static List<String> turns(Subject subject, int step, Side side) {
-        Setting setting = subject.replay().setting();
-        State state = stateFor(subject.replay().counts().get(step));
-        List<String> turns = new ArrayList<>(Possible.in(state, setting, side).stream()
-                .map(Possible.Open::move)
-                .sorted(Comparator.comparingInt(move -> rank(move, state, setting)))
+        State state = stateFor(subject, step);
+        List<String> turns = new ArrayList<>(open(subject, state, side).stream()
                 .map(move -> words(move, subject))
                 .distinct()
                 .limit(AT_MOST)
@@ -70,8 +69,42 @@ public final class Suggestions {
         return turns;
     }
 
+    private static List<Move> open(Subject subject, State state, Side side) {
+        Setting setting = subject.replay().setting();
+        return Possible.in(state, setting, side).stream()
+                .map(Possible.Open::move)
+                .sorted(Comparator.comparingInt(move -> rank(move, state, setting)))
+                .toList();
+    }
+
+    /**
+     * All that the phrase leaves open to a side without a turn, in the drill's language: first what plays with the partner's turn,
+     * be it done behind that turn or before it, then what is open to the side alone; each time the plainest first.
+     */
+    public static List<String> open(Subject subject, int step, Side side) {
+        Count count = subject.replay().counts().get(step);
+        List<Move> behind = open(subject, stateFor(subject, step), side);
+        List<Move> before = count.moves().isEmpty() ? List.of() : open(subject, count.begin(), side);
+        List<Move> playing = Stream.concat(behind.stream(), before.stream())
+                .filter(move -> plays(subject, step, move))
+                .toList();
+        return Stream.concat(playing.stream(), behind.stream())
+                .map(move -> words(move, subject))
+                .distinct()
+                .toList();
+    }
+
+    /** Whether nothing is refused in a count with one more move. */
+    private static boolean plays(Subject subject, int step, Move move) {
+        Rehearsal.Words words = subject.script().words().with(step, move.by(), turn -> move.parts());
+        Count count = Rehearsal.play(subject.replay().setting(), words).counts().get(step);
+        return count.unmet().isEmpty()
+                && count.moves().stream().allMatch(played -> played.refusals().isEmpty());
+    }
+
     /** Where the count stands when all that is written has been played. */
-    private static State stateFor(Count count) {
+    private static State stateFor(Subject subject, int step) {
+        Count count = subject.replay().counts().get(step);
         return count.moves().isEmpty()
                 ? count.begin()
                 : count.moves().get(count.moves().size() - 1).after();

@@ -1,18 +1,27 @@
 package org.drillwright.check;
 
+import java.util.List;
+import java.util.stream.Stream;
+import org.drillwright.phrase.Attempt.Otherwise;
+
 /** What a master may do about a fault, in whole sentences; {@link Ways} makes it of what was played, and nobody else. */
 public final class WayOut {
 
     /** Where nothing plays that a rule could name. */
-    public static final WayOut NONE = new WayOut("", "");
+    public static final WayOut NONE = new WayOut("", "", List.of());
 
     private final String words;
     private final String condition;
+    private final List<Otherwise> turns;
 
-    /** @param condition what has to change besides; empty if nothing has */
-    WayOut(String words, String condition) {
+    /**
+     * @param condition what has to change besides; empty if nothing has
+     * @param turns the ways that are no more than one turn told otherwise
+     */
+    WayOut(String words, String condition, List<Otherwise> turns) {
         this.words = words;
         this.condition = condition;
+        this.turns = List.copyOf(turns);
     }
 
     /** Its sentences; empty if there are none. */
@@ -20,9 +29,17 @@ public final class WayOut {
         return (words + " " + condition).strip();
     }
 
+    /** Those of its ways that are no more than one turn told otherwise. */
+    List<Otherwise> turns() {
+        return turns;
+    }
+
     /** This, and the other behind it; a condition of both is told once. */
     public WayOut and(WayOut other) {
         String first = condition.equals(other.condition) ? words : words();
-        return new WayOut((first + " " + other.words).strip(), other.condition);
+        return new WayOut(
+                (first + " " + other.words).strip(),
+                other.condition,
+                Stream.concat(turns.stream(), other.turns.stream()).toList());
     }
 }

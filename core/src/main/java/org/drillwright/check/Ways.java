@@ -1,9 +1,11 @@
 package org.drillwright.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.drillwright.phrase.Attempt.Leaves;
 import org.drillwright.phrase.Change;
@@ -55,33 +57,41 @@ public final class Ways {
      * that is said.
      */
     public WayOut told(Function<List<String>, String> telling) {
-        Map<Leaves, List<String>> names = new EnumMap<>(Leaves.class);
+        Map<Leaves, List<Tried>> named = new EnumMap<>(Leaves.class);
         for (List<Way> row : rows) {
-            Leaves best = Leaves.REFUSED;
-            String name = "";
-            for (Way way : row) {
-                Leaves leaves = best(way);
-                if (leaves.compareTo(best) < 0) {
-                    best = leaves;
-                    name = way.words();
-                }
-            }
-            if (best != Leaves.REFUSED) {
-                names.computeIfAbsent(best, none -> new ArrayList<>()).add(name);
-            }
+            row.stream()
+                    .flatMap(way -> best(way).stream())
+                    .min(Comparator.comparing(Tried::leaves))
+                    .ifPresent(best -> named.computeIfAbsent(best.leaves(), none -> new ArrayList<>())
+                            .add(best));
         }
-        return names.entrySet().stream()
+        return named.entrySet().stream()
                 .findFirst()
-                .map(best -> new WayOut(telling.apply(best.getValue()), partnersTurn(best.getKey())))
+                .map(best -> wayOut(best.getKey(), best.getValue(), telling))
                 .orElse(WayOut.NONE);
     }
 
-    private Leaves best(Way way) {
-        Leaves best = Leaves.REFUSED;
+    /** A change that plays, by the name of its way. */
+    private record Tried(String name, Change change, Leaves leaves) {}
+
+    private WayOut wayOut(Leaves leaves, List<Tried> ways, Function<List<String>, String> telling) {
+        return new WayOut(
+                telling.apply(ways.stream().map(Tried::name).toList()),
+                partnersTurn(leaves),
+                ways.stream()
+                        .flatMap(way -> fault.attempt().otherwise(way.change()).stream())
+                        .toList());
+    }
+
+    /** The change of a way that leaves least refused, of equals the first; none if none plays. */
+    private Optional<Tried> best(Way way) {
+        Optional<Tried> best = Optional.empty();
         for (Change change : way.changes()) {
             Leaves leaves = fault.attempt().leaves(change);
-            best = leaves.compareTo(best) < 0 ? leaves : best;
-            if (best == Leaves.NOTHING) {
+            if (leaves.compareTo(best.map(Tried::leaves).orElse(Leaves.REFUSED)) < 0) {
+                best = Optional.of(new Tried(way.words(), change, leaves));
+            }
+            if (leaves == Leaves.NOTHING) {
                 return best;
             }
         }

@@ -5,14 +5,14 @@ import java.util.List;
 import org.drillwright.source.Span;
 
 /** A stretch of a text, and what is to stand there instead. */
-record Edit(Span span, String text) {
+public record Edit(Span span, String text) {
 
     static Edit insert(int at, String text) {
         return new Edit(Span.at(at), text);
     }
 
     /** The text with all of the edits made; they may not overlap. */
-    static String apply(String text, List<Edit> edits) {
+    public static String apply(String text, List<Edit> edits) {
         StringBuilder made = new StringBuilder(text);
         edits.stream()
                 .sorted(Comparator.comparingInt((Edit edit) -> edit.span().start())

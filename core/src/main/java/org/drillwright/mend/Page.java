@@ -56,7 +56,8 @@ final class Page {
         return Edit.insert(at, made.toString());
     }
 
-    private boolean isBracketed(FieldPath path) {
+    /** Whether what stands there stands between brackets. */
+    boolean isBracketed(FieldPath path) {
         int start = path.equals(FieldPath.ROOT) ? 0 : start(path);
         return start < text.length() && "[{".indexOf(text.charAt(start)) >= 0;
     }

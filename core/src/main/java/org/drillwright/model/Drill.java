@@ -67,6 +67,13 @@ public record Drill(
                 repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
     }
 
+    /** This drill with other counts. */
+    public Drill withSteps(List<Step> others) {
+        return new Drill(
+                id, title, level, form, weapon, hands, worksOn, needs, gear, purpose, start, opening, others, closing,
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+    }
+
     /** This drill at another level. */
     public Drill withLevel(String other) {
         return new Drill(

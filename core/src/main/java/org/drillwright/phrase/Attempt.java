@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
+import org.drillwright.notation.Utterance;
 
 /** Plays a drill once more with something done otherwise where it was refused. */
 public final class Attempt {
@@ -100,6 +103,39 @@ public final class Attempt {
             played.refusals()
                     .forEach(refusal -> keys.add(new Key(part, played.move().by(), refusal.getClass())));
         }
+    }
+
+    /**
+     * A turn told otherwise.
+     *
+     * @param step the count, numbered from 0
+     */
+    public record Otherwise(int step, Side side, List<Action> actions) {
+        public Otherwise {
+            actions = List.copyOf(actions);
+        }
+    }
+
+    /** The turn that a change tells otherwise; none if it changes more than one turn, or what stands around the counts. */
+    public Optional<Otherwise> otherwise(Change change) {
+        Rehearsal.Words changed = change.made(words, spot);
+        boolean around = changed.opening().equals(words.opening())
+                && changed.start().equals(words.start())
+                && changed.closing().equals(words.closing());
+        if (!around || changed.counts().size() != words.counts().size()) {
+            return Optional.empty();
+        }
+        List<Otherwise> turns = new ArrayList<>();
+        for (int step = 0; step < changed.counts().size(); step++) {
+            for (Side side : Side.values()) {
+                Utterance now = changed.counts().get(step).getOrDefault(side, Utterance.NOTHING);
+                Utterance before = words.counts().get(step).getOrDefault(side, Utterance.NOTHING);
+                if (!now.equals(before)) {
+                    turns.add(new Otherwise(step, side, now.actions()));
+                }
+            }
+        }
+        return turns.size() == 1 ? Optional.of(turns.get(0)) : Optional.empty();
     }
 
     private long unknown(Replay played, int last, List<Side> whose) {

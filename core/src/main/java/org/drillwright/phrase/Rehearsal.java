@@ -31,7 +31,7 @@ public final class Rehearsal {
         static final int OPENING = -1;
 
         /** The same, with other things done in one part: by one side, or by both where the part is no count. */
-        Words with(int part, Side side, UnaryOperator<List<Clause>> change) {
+        public Words with(int part, Side side, UnaryOperator<List<Clause>> change) {
             if (part == OPENING) {
                 return new Words(changed(opening, change), start, counts, closing);
             }

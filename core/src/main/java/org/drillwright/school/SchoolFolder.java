@@ -1,6 +1,7 @@
 package org.drillwright.school;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
 import org.drillwright.model.Shelves;
 import org.drillwright.plan.roster.Habits;
+import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadSchool;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -224,6 +226,14 @@ public final class SchoolFolder {
     /** Findings in the settings and about the folder as a whole. */
     public List<Finding> folderFindings() {
         return folderFindings;
+    }
+
+    /** The drill that a file of this folder would be with another text; none if it could not be read. */
+    public Optional<Subject> drill(Path file, String text) {
+        return new DrillReader(school)
+                .read(DrillFiles.id(file), DrillFiles.shownFrom(root, file), text.getBytes(StandardCharsets.UTF_8))
+                .value()
+                .map(read -> new Subject(read.drill(), read.file(), read.places(), opened.surroundings()));
     }
 
     /** All findings: the folder's, then file by file. */

@@ -3,7 +3,7 @@ package org.drillwright.tidy;
 import java.util.regex.Pattern;
 
 /** How a text is written in one line: without quotes where that is safe, or else between them. */
-final class Scalars {
+public final class Scalars {
 
     /** What other readers of YAML take for no text: nothing, yes and no, numbers, times and dates (YAML 1.1 and 1.2). */
     private static final Pattern NO_TEXT = Pattern.compile("(?i)~|null|true|false|yes|no|on|off|y|n|=|<<"
@@ -24,7 +24,7 @@ final class Scalars {
      * @param bracketed whether it stands in a list between brackets
      * @param isText whether it is a text, so that what looks like a number needs quotes
      */
-    static String of(String text, boolean bracketed, boolean isText) {
+    public static String of(String text, boolean bracketed, boolean isText) {
         boolean safe = !text.isEmpty()
                 && !ESCAPED.matcher(text).find()
                 && !BEGINS_WITH_SIGN.matcher(text).matches()

@@ -5,6 +5,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.drillwright.print.command.editor.workspace.Workspace;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.MessageParams;
+import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
@@ -20,6 +22,7 @@ final class Conversation implements AutoCloseable {
     }
 
     private final WorkQueue queue = new WorkQueue();
+    private final Supplier<LanguageClient> client;
     private final Workspace workspace;
     private final Publishing publishing;
     private final CompletableFuture<Boolean> ended = new CompletableFuture<>();
@@ -27,6 +30,7 @@ final class Conversation implements AutoCloseable {
     private volatile Manner manner = Manner.of(new ClientCapabilities());
 
     Conversation(Supplier<LanguageClient> client) {
+        this.client = client;
         this.workspace = new Workspace(this::saved);
         this.publishing = new Publishing(workspace, client);
     }
@@ -93,6 +97,11 @@ final class Conversation implements AutoCloseable {
 
     private static ResponseErrorException refused(ResponseErrorCode code, String why) {
         return new ResponseErrorException(new ResponseError(code, why, null));
+    }
+
+    /** Says one sentence in the editor's own place for it. */
+    void tell(String sentence) {
+        client.get().showMessage(new MessageParams(MessageType.Info, sentence));
     }
 
     void publish() {

@@ -3,24 +3,55 @@ package org.drillwright.print.command.editor.protocol;
 import java.net.URI;
 import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.drillwright.editing.Told;
 import org.drillwright.print.command.editor.workspace.Document;
 import org.drillwright.print.command.editor.workspace.Workspace;
+import org.drillwright.tidy.Tidy;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionKind;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.Command;
+import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionList;
+import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.DefinitionParams;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.DidSaveTextDocumentParams;
+import org.eclipse.lsp4j.DocumentFormattingParams;
+import org.eclipse.lsp4j.DocumentSymbol;
+import org.eclipse.lsp4j.DocumentSymbolParams;
+import org.eclipse.lsp4j.FoldingRange;
+import org.eclipse.lsp4j.FoldingRangeRequestParams;
 import org.eclipse.lsp4j.Hover;
 import org.eclipse.lsp4j.HoverParams;
+import org.eclipse.lsp4j.Location;
+import org.eclipse.lsp4j.LocationLink;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.PrepareRenameDefaultBehavior;
+import org.eclipse.lsp4j.PrepareRenameParams;
+import org.eclipse.lsp4j.PrepareRenameResult;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.ReferenceParams;
+import org.eclipse.lsp4j.RenameParams;
+import org.eclipse.lsp4j.SymbolInformation;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.TextDocumentPositionParams;
+import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.WorkspaceEdit;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.lsp4j.jsonrpc.messages.Either3;
 import org.eclipse.lsp4j.services.TextDocumentService;
 
 /** What an editor tells and asks of the texts that are open in it. */
@@ -28,6 +59,8 @@ final class DrillDocuments implements TextDocumentService {
 
     /** Who pauses for so many milliseconds wants to see what is found. */
     private static final long PAUSE = 100;
+
+    private static final Range TOP = new Range(new Position(0, 0), new Position(0, 0));
 
     private final Conversation conversation;
     private final Workspace workspace;
@@ -62,7 +95,9 @@ final class DrillDocuments implements TextDocumentService {
             workspace.opened(changed.getTextDocument().getUri()).ifPresent(opened -> {
                 Document now = opened.document();
                 for (TextDocumentContentChangeEvent change : changed.getContentChanges()) {
-                    now = now.saying(changed.getTextDocument().getVersion(), text(now, change));
+                    if (!now.beyond() || change.getRange() == null) {
+                        now = now.saying(changed.getTextDocument().getVersion(), text(now, change));
+                    }
                 }
                 workspace.change(now);
             });
@@ -105,6 +140,121 @@ final class DrillDocuments implements TextDocumentService {
                             conversation.manner().content(told),
                             page.positions().range(told.get(0).span())));
         });
+    }
+
+    @Override
+    public CompletableFuture<Either<List<CompletionItem>, CompletionList>> completion(CompletionParams asked) {
+        return at(
+                asked,
+                (page, offset) ->
+                        Optional.of(Either.forLeft(new Answers(page.positions()).items(page.offers(offset)))));
+    }
+
+    @Override
+    public CompletableFuture<List<Either<Command, CodeAction>>> codeAction(CodeActionParams asked) {
+        Predicate<String> wanted = kind -> asked.getContext().getOnly() == null
+                || asked.getContext().getOnly().stream()
+                        .anyMatch(only -> kind.equals(only) || kind.startsWith(only + "."));
+        return of(asked.getTextDocument(), page -> {
+            Answers answers = new Answers(page.positions());
+            List<Either<Command, CodeAction>> actions = new ArrayList<>();
+            if (wanted.test(CodeActionKind.QuickFix)) {
+                page.fixes(page.positions().span(asked.getRange())).forEach(fix -> {
+                    CodeAction action = answers.action(fix);
+                    action.setEdit(here(asked.getTextDocument(), List.of(answers.edit(fix.edit()))));
+                    actions.add(Either.forRight(action));
+                });
+            }
+            if (wanted.test(CodeActionKind.SourceFixAll)) {
+                page.mended().ifPresent(text -> {
+                    CodeAction action = new CodeAction("Mend all that has just one right answer");
+                    action.setKind(CodeActionKind.SourceFixAll);
+                    action.setEdit(here(asked.getTextDocument(), answers.rewritten(text)));
+                    actions.add(Either.forRight(action));
+                });
+            }
+            return Optional.of(actions);
+        });
+    }
+
+    private static WorkspaceEdit here(TextDocumentIdentifier text, List<TextEdit> edits) {
+        return new WorkspaceEdit(Map.of(text.getUri(), edits));
+    }
+
+    @Override
+    public CompletableFuture<List<Either<SymbolInformation, DocumentSymbol>>> documentSymbol(
+            DocumentSymbolParams asked) {
+        return of(
+                asked.getTextDocument(),
+                page -> Optional.of(new Answers(page.positions())
+                        .symbols(page.outline()).stream()
+                                .map(Either::<SymbolInformation, DocumentSymbol>forRight)
+                                .toList()));
+    }
+
+    @Override
+    public CompletableFuture<List<FoldingRange>> foldingRange(FoldingRangeRequestParams asked) {
+        return of(asked.getTextDocument(), page -> Optional.of(new Answers(page.positions()).folds(page.outline())));
+    }
+
+    @Override
+    public CompletableFuture<List<? extends TextEdit>> formatting(DocumentFormattingParams asked) {
+        return of(
+                asked.getTextDocument(),
+                page -> page.tidied().map(outcome -> {
+                    if (outcome instanceof Tidy.Tidied tidied) {
+                        return new Answers(page.positions()).rewritten(tidied.text());
+                    }
+                    if (outcome instanceof Tidy.LeftAlone left) {
+                        conversation.tell(left.why());
+                    }
+                    return List.of();
+                }));
+    }
+
+    @Override
+    public CompletableFuture<Either<List<? extends Location>, List<? extends LocationLink>>> definition(
+            DefinitionParams asked) {
+        return at(
+                asked,
+                (page, offset) -> page.named(offset)
+                        .flatMap(named -> page.file(named.id()))
+                        .map(file ->
+                                Either.forLeft(List.of(new Location(file.toUri().toString(), TOP)))));
+    }
+
+    @Override
+    public CompletableFuture<List<? extends Location>> references(ReferenceParams asked) {
+        return at(
+                asked,
+                (page, offset) -> page.renamed(offset)
+                        .map(named -> page.mentions(named.id()).stream()
+                                .map(mention -> new Location(
+                                        mention.file().file().toUri().toString(),
+                                        new Positions(mention.file().text()).range(mention.span())))
+                                .toList()));
+    }
+
+    @Override
+    public CompletableFuture<Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior>> prepareRename(
+            PrepareRenameParams asked) {
+        return at(
+                asked,
+                (page, offset) -> page.renamed(offset)
+                        .map(named -> Either3.forSecond(
+                                new PrepareRenameResult(page.positions().range(named.span()), named.id()))));
+    }
+
+    @Override
+    public CompletableFuture<WorkspaceEdit> rename(RenameParams asked) {
+        return at(
+                asked,
+                (page, offset) -> page.renamed(offset).map(named -> {
+                    Renaming renaming = new Renaming(workspace, conversation.manner());
+                    WorkspaceEdit edit = renaming.edit(page, named.id(), asked.getNewName());
+                    renaming.left(page, named.id()).ifPresent(conversation::tell);
+                    return edit;
+                }));
     }
 
     /** An answer about a text that is open; nothing of any other. */

@@ -1,10 +1,15 @@
 package org.drillwright.print.command.editor.protocol;
 
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import org.drillwright.print.command.console.VersionText;
+import org.eclipse.lsp4j.CodeActionKind;
+import org.eclipse.lsp4j.CodeActionOptions;
+import org.eclipse.lsp4j.CompletionOptions;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.PositionEncodingKind;
+import org.eclipse.lsp4j.RenameOptions;
 import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.ServerInfo;
 import org.eclipse.lsp4j.SetTraceParams;
@@ -42,6 +47,14 @@ final class DrillServer implements LanguageServer {
         can.setPositionEncoding(PositionEncodingKind.UTF16);
         can.setTextDocumentSync(sync);
         can.setHoverProvider(true);
+        can.setCompletionProvider(new CompletionOptions(false, List.of(":", " ", "-", "[")));
+        can.setCodeActionProvider(new CodeActionOptions(List.of(CodeActionKind.QuickFix, CodeActionKind.SourceFixAll)));
+        can.setDocumentSymbolProvider(true);
+        can.setFoldingRangeProvider(true);
+        can.setDocumentFormattingProvider(true);
+        can.setDefinitionProvider(true);
+        can.setReferencesProvider(true);
+        can.setRenameProvider(new RenameOptions(true));
         return can;
     }
 

@@ -8,18 +8,32 @@ import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.HoverCapabilities;
 import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.MarkupKind;
+import org.eclipse.lsp4j.ResourceOperationKind;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceEditCapabilities;
 
-/** How an editor wants to be told things. */
-record Manner(boolean markdown) {
+/**
+ * What an editor can do with what it is told.
+ *
+ * @param markdown whether it shows Markdown
+ * @param renames whether it renames files when it is told to
+ */
+record Manner(boolean markdown, boolean renames) {
 
     static Manner of(ClientCapabilities client) {
-        boolean markdown = Optional.ofNullable(client.getTextDocument())
+        Optional<List<String>> formats = Optional.ofNullable(client.getTextDocument())
                 .map(TextDocumentClientCapabilities::getHover)
-                .map(HoverCapabilities::getContentFormat)
-                .filter(formats -> formats.contains(MarkupKind.MARKDOWN))
-                .isPresent();
-        return new Manner(markdown);
+                .map(HoverCapabilities::getContentFormat);
+        Optional<List<String>> operations = Optional.ofNullable(client.getWorkspace())
+                .map(WorkspaceClientCapabilities::getWorkspaceEdit)
+                .filter(edits -> Boolean.TRUE.equals(edits.getDocumentChanges()))
+                .map(WorkspaceEditCapabilities::getResourceOperations);
+        return new Manner(
+                formats.filter(known -> known.contains(MarkupKind.MARKDOWN)).isPresent(),
+                operations
+                        .filter(known -> known.contains(ResourceOperationKind.Rename))
+                        .isPresent());
     }
 
     MarkupContent content(List<Told> told) {

@@ -14,6 +14,7 @@ import org.drillwright.print.command.desk.Snapshot;
 import org.drillwright.print.command.planning.PlannedClasses;
 import org.drillwright.print.command.printing.picks.Unprintable;
 import org.drillwright.print.command.saves.Watcher;
+import org.drillwright.read.ReadingRule;
 import org.drillwright.schema.FileForm;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.FileKind;
@@ -21,6 +22,8 @@ import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.school.Unsaved;
 import org.drillwright.source.Finding;
+import org.drillwright.source.Severity;
+import org.drillwright.source.Span;
 
 /** A school of which some files are open in an editor. */
 public final class OpenSchool implements AutoCloseable {
@@ -57,10 +60,15 @@ public final class OpenSchool implements AutoCloseable {
 
     private static Unsaved unsaved(Map<Path, Document> documents) {
         Map<Path, String> texts = new HashMap<>();
-        documents.forEach((file, document) -> texts.put(file, document.text().text()));
+        documents.forEach((file, document) -> {
+            if (!document.beyond()) {
+                texts.put(file, document.text().text());
+            }
+        });
         return new Unsaved(texts);
     }
 
+    /** Takes a text; of one that is too long, what its file holds counts as before. */
     void put(Document document) {
         documents.put(document.file(), document);
         edited = true;
@@ -75,10 +83,6 @@ public final class OpenSchool implements AutoCloseable {
 
     void noticeSave() {
         saved = watcher.isPresent();
-    }
-
-    List<Document> documents() {
-        return List.copyOf(documents.values());
     }
 
     public Path root() {
@@ -131,6 +135,20 @@ public final class OpenSchool implements AutoCloseable {
 
     /** What is found in an open text; of what is read no further nothing. */
     public List<Finding> findings(Document document) {
+        return document.beyond() ? List.of(tooLong(document)) : read(document);
+    }
+
+    private static Finding tooLong(Document document) {
+        return new Finding(
+                ReadingRule.ONE_A_FILE.id(),
+                Severity.ERROR,
+                document.text(),
+                Span.at(0),
+                "This text has more than " + Document.MOST + " characters; nothing of it is looked at.",
+                "Close it, and open it again when it is shorter.");
+    }
+
+    private List<Finding> read(Document document) {
         return kind(document)
                 .map(kind -> switch (kind) {
                     case DRILL -> ofDrill(document);

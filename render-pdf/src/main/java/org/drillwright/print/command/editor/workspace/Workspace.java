@@ -29,7 +29,7 @@ public final class Workspace implements AutoCloseable {
 
     /** Takes a text that was opened. One that lies in no school and is no drill is let be. */
     public void open(String uri, Path file, int version, String text) {
-        Document document = new Document(uri, file.toAbsolutePath().normalize(), version, text);
+        Document document = Document.of(uri, file.toAbsolutePath().normalize(), version, text);
         school(document).ifPresent(school -> put(new Opened(document, school)));
     }
 

@@ -1,0 +1,18 @@
+package org.drillwright.mend;
+
+import java.util.List;
+import org.drillwright.source.Finding;
+
+/**
+ * A way to mend something that was found.
+ *
+ * @param title an order, without a stop: {@code Write 'distance: lunge'}
+ * @param mended what it mends of what was found
+ * @param onlyOne whether it is the one right answer
+ */
+public record Fix(String title, List<Finding> mended, Edit edit, boolean onlyOne) {
+
+    public Fix {
+        mended = List.copyOf(mended);
+    }
+}

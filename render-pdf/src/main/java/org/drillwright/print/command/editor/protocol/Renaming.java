@@ -1,0 +1,130 @@
+package org.drillwright.print.command.editor.protocol;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.drillwright.editing.DrillRename;
+import org.drillwright.mend.Edit;
+import org.drillwright.print.command.editor.workspace.Workspace;
+import org.drillwright.school.ClassFiles;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.school.SchoolTexts;
+import org.drillwright.source.SourceFile;
+import org.eclipse.lsp4j.RenameFile;
+import org.eclipse.lsp4j.ResourceOperation;
+import org.eclipse.lsp4j.SnippetTextEdit;
+import org.eclipse.lsp4j.TextDocumentEdit;
+import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceEdit;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+
+/** Gives a drill another name: its file, and wherever the files of its school name it. */
+final class Renaming {
+
+    private final Workspace workspace;
+    private final Manner manner;
+
+    Renaming(Workspace workspace, Manner manner) {
+        this.workspace = workspace;
+        this.manner = manner;
+    }
+
+    /** What the editor is to do; refused with one sentence where the name cannot be had. */
+    WorkspaceEdit edit(Page page, String old, String now) {
+        SchoolFolder school = page.school().folder();
+        Optional<Path> file = page.file(old);
+        Optional<String> refusal = old.equals(now)
+                ? Optional.empty()
+                : DrillRename.refusal(school, now)
+                        .or(() -> file.isEmpty() ? Optional.of("There is no drill '" + old + "'.") : Optional.empty());
+        refusal.ifPresent(why -> {
+            throw new ResponseErrorException(new ResponseError(ResponseErrorCode.RequestFailed, why, null));
+        });
+        Map<String, List<TextEdit>> edits = edits(school, old, now);
+        if (!manner.renames()) {
+            return new WorkspaceEdit(edits);
+        }
+        List<Either<TextDocumentEdit, ResourceOperation>> changes = new ArrayList<>();
+        edits.forEach((uri, all) -> changes.add(Either.forLeft(new TextDocumentEdit(
+                identifier(uri),
+                all.stream().map(Either::<TextEdit, SnippetTextEdit>forLeft).toList()))));
+        file.ifPresent(from -> changes.add(Either.forRight(new RenameFile(uri(from), uri(renamed(from, now))))));
+        return new WorkspaceEdit(changes);
+    }
+
+    /** The edits alone, for an editor that renames the file by itself. */
+    Map<String, List<TextEdit>> edits(SchoolFolder school, String old, String now) {
+        Map<String, List<TextEdit>> edits = new LinkedHashMap<>();
+        try {
+            Map<Path, SourceFile> texts = new LinkedHashMap<>();
+            SchoolTexts.of(school).forEach(text -> texts.put(text.file(), text.text()));
+            DrillRename.edits(school, old, now).forEach((file, own) -> {
+                Answers answers = new Answers(new Positions(texts.getOrDefault(file, new SourceFile("", ""))));
+                edits.put(
+                        uri(file),
+                        own.stream().map((Edit edit) -> answers.edit(edit)).toList());
+            });
+        } catch (IOException unreadable) {
+            throw new ResponseErrorException(new ResponseError(
+                    ResponseErrorCode.RequestFailed,
+                    "A file of the school could not be read; nothing was renamed.",
+                    null));
+        }
+        return edits;
+    }
+
+    private VersionedTextDocumentIdentifier identifier(String uri) {
+        Integer version =
+                workspace.opened(uri).map(opened -> opened.document().version()).orElse(null);
+        return new VersionedTextDocumentIdentifier(uri, version);
+    }
+
+    /** As the editor names a file, if it is open there. */
+    private String uri(Path file) {
+        return workspace.all().stream()
+                .filter(opened -> opened.document().file().equals(file))
+                .map(opened -> opened.document().uri())
+                .findFirst()
+                .orElseGet(() -> file.toUri().toString());
+    }
+
+    private static Path renamed(Path file, String now) {
+        String name = String.valueOf(file.getFileName());
+        return file.resolveSibling(now + name.substring(name.lastIndexOf('.')));
+    }
+
+    /** What still has the old name afterwards, in a sentence; empty if that is nothing. */
+    Optional<String> left(Page page, String old) {
+        List<String> left = new ArrayList<>();
+        Path root = page.school().root();
+        for (String file : List.of(ClassFiles.RECORD, "roster.csv")) {
+            if (names(root.resolve(file), old)) {
+                left.add(file);
+            }
+        }
+        String files = String.join(" and ", left);
+        return left.isEmpty()
+                ? Optional.empty()
+                : Optional.of("In " + files + " the drill is still called '" + old + "'.");
+    }
+
+    private static boolean names(Path file, String id) {
+        Pattern alone = Pattern.compile("(?<![\\w-])" + Pattern.quote(id) + "(?![\\w-])");
+        try {
+            return Files.isRegularFile(file)
+                    && alone.matcher(Files.readString(file)).find();
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+}

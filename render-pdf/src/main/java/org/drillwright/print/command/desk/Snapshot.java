@@ -87,6 +87,11 @@ public final class Snapshot {
         return picks;
     }
 
+    /** The same, counted as another version. */
+    Snapshot of(int other) {
+        return new Snapshot(other, folder, faces, sheets, renamed, settings, trouble);
+    }
+
     /** The same, with a sentence about why it could not be read again. */
     Snapshot troubled(String sentence) {
         return new Snapshot(version + 1, folder, faces, sheets, renamed, settings, Optional.of(sentence));

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Suggestions;
-import org.drillwright.check.safety.DistanceCue;
+import org.drillwright.check.safety.NoTrueDistance;
 import org.drillwright.mend.Edit;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
@@ -210,7 +210,7 @@ public final class Completion {
 
     /** The measures of the drill's language, that of the count first. */
     private void distances(Subject drill, int step) {
-        DistanceCue.toWrite(drill, step).ifPresent(cue -> add(Offer.Kind.WORD, cue, "as played", "", written(cue)));
+        NoTrueDistance.toWrite(drill, step).ifPresent(cue -> add(Offer.Kind.WORD, cue, "as played", "", written(cue)));
         Stream.of(Measure.values())
                 .map(measure -> drill.reader().cue(new MeasureCue(measure, measure), drill.tongue()))
                 .forEach(this::word);

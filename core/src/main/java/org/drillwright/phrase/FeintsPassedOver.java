@@ -67,7 +67,10 @@ final class FeintsPassedOver {
         boolean otherHeight = goesTo.isEmpty()
                 && new Sighting(state, setting, stroke.by(), stroke.strike().get())
                         .height()
-                        .filter(height -> shown.get().height().filter(height.other()::equals).isPresent())
+                        .filter(height -> shown.get()
+                                .height()
+                                .filter(height.other()::equals)
+                                .isPresent())
                         .isPresent();
         return judge.closes(shown.get())
                 && (goesRound
@@ -96,8 +99,7 @@ final class FeintsPassedOver {
 
     /** The parry with the position that it is named for; a circular one meets the feint. */
     private static Optional<Action.Parry> named(Action action) {
-        return answer(action)
-                .filter(parry -> parry.position().isPresent() && parry.kind() != ParryKind.CIRCULAR);
+        return answer(action).filter(parry -> parry.position().isPresent() && parry.kind() != ParryKind.CIRCULAR);
     }
 
     /** A parry, or a hand that goes to a position: 'close quarte' before a feint is a parry, too. */

@@ -140,7 +140,7 @@ public final class OpenSchool implements AutoCloseable {
 
     private static Finding tooLong(Document document) {
         return new Finding(
-                ReadingRule.ONE_A_FILE.id(),
+                ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                 Severity.ERROR,
                 document.text(),
                 Span.at(0),

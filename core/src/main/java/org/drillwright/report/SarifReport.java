@@ -5,14 +5,22 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.source.Finding;
+import org.drillwright.source.Fingerprint;
 import org.drillwright.source.FormerRules;
 import org.drillwright.source.Position;
 import org.drillwright.source.Severity;
+import org.drillwright.source.SourceFile;
 
 /** Findings in the Static Analysis Results Interchange Format (SARIF 2.1.0, OASIS 2020), which code hosts show. */
 public final class SarifReport {
@@ -23,11 +31,15 @@ public final class SarifReport {
     /** What relative addresses of files begin from; who reads the report knows where it lies. */
     private static final String ROOT = "%SRCROOT%";
 
+    /** Figures of a line's fingerprint, to the base of 16. */
+    private static final int FIGURES = 16;
+
     private static final JsonFactory FACTORY = new JsonFactory();
 
     private final JsonGenerator json;
     private final List<RuleHelp> rules;
     private final List<String> ids;
+    private final Map<String, Integer> alike = new HashMap<>();
 
     private SarifReport(JsonGenerator json, List<RuleHelp> rules) {
         this.json = json;
@@ -61,7 +73,7 @@ public final class SarifReport {
         TreeSet<String> found = new TreeSet<>();
         findings.forEach(finding -> found.add(finding.rule()));
         found.removeAll(told);
-        found.forEach(id -> all.add(new RuleHelp(id, Severity.ERROR, id, id)));
+        found.forEach(id -> all.add(new RuleHelp(id, Severity.ERROR, id, "")));
         return all;
     }
 
@@ -118,12 +130,26 @@ public final class SarifReport {
             json.writeString(was.get());
             json.writeEndArray();
         }
+        if (rule.id().contains("-")) {
+            json.writeStringField("name", name(rule.id()));
+        }
         message("shortDescription", rule.asks());
-        message("help", rule.help());
+        message("fullDescription", (rule.asks() + " " + rule.why()).strip());
+        json.writeObjectFieldStart("help");
+        json.writeStringField("text", rule.text());
+        json.writeStringField("markdown", rule.markdown());
+        json.writeEndObject();
         json.writeObjectFieldStart("defaultConfiguration");
         json.writeStringField("level", rule.severity().word());
         json.writeEndObject();
         json.writeEndObject();
+    }
+
+    /** The id as one word, as readers of reports want it ({@code TurnMissing}). */
+    private static String name(String id) {
+        return Stream.of(id.split("-"))
+                .map(word -> word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1))
+                .collect(Collectors.joining());
     }
 
     /** Silence is not approval: what was judged is said in the report, too. */
@@ -154,6 +180,9 @@ public final class SarifReport {
         json.writeEndObject();
         json.writeEndObject();
         json.writeEndArray();
+        json.writeObjectFieldStart("partialFingerprints");
+        json.writeStringField("primaryLocationLineHash", fingerprint(finding));
+        json.writeEndObject();
         Optional<String> was = FormerRules.was(finding.rule());
         if (was.isPresent()) {
             json.writeObjectFieldStart("properties");
@@ -161,6 +190,14 @@ public final class SarifReport {
             json.writeEndObject();
         }
         json.writeEndObject();
+    }
+
+    /** The same as long as the line's words stay, wherever they move; the number tells lines of a file apart that are alike. */
+    private String fingerprint(Finding finding) {
+        SourceFile file = finding.file();
+        String words = file.slice(file.line(finding.position().line())).replaceAll("\\s+", "");
+        String figures = Fingerprint.figures(words.getBytes(StandardCharsets.UTF_8), FIGURES);
+        return figures + ":" + alike.merge(file.name() + "/" + finding.rule() + "/" + figures, 1, Integer::sum);
     }
 
     private void place(Finding finding) throws IOException {
@@ -178,6 +215,9 @@ public final class SarifReport {
         json.writeNumberField("startColumn", start.column());
         json.writeNumberField("endLine", end.line());
         json.writeNumberField("endColumn", end.column());
+        if (finding.span().length() > 0) {
+            message("snippet", finding.file().slice(finding.span()));
+        }
         json.writeEndObject();
     }
 

@@ -38,6 +38,15 @@ public final class ClassFiles {
         return root.equals(folder.getParent()) && (name.equalsIgnoreCase(CLASSES) || name.equalsIgnoreCase(TERMS));
     }
 
+    /** Whether a path is the roster, the record, the folder of the classes or of the terms, or a file below these. */
+    public static boolean isBesideDrills(Path root, Path path) {
+        return isRoster(root, path)
+                || path.equals(root.resolve(RECORD))
+                || (path.startsWith(root)
+                        && !path.equals(root)
+                        && isClasses(root, root.resolve(root.relativize(path).getName(0))));
+    }
+
     static boolean isRoster(Path root, Path file) {
         return root.equals(file.getParent())
                 && ROSTERS.contains(DrillFiles.name(file).toLowerCase(Locale.ROOT));

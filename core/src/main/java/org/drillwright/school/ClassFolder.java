@@ -187,9 +187,14 @@ public final class ClassFolder {
                 .findFirst();
     }
 
+    /** Reads a class as one of this school. */
+    public ClassReader classReader() {
+        return new ClassReader(school.school(), school.habits(), roster().orElse(Roster.EMPTY), ids(school));
+    }
+
     /** Reads one class, wherever it lies; the roster must have been read. */
     public Reading<ClassBrief> read(Path file) throws IOException {
-        return new ClassReader(school.school(), school.habits(), roster().orElse(Roster.EMPTY), ids(school))
+        return classReader()
                 .read(
                         DrillFiles.shownFrom(school.root(), file),
                         school.unsaved().bytes(file, ReadingLimits.FILE_BYTES));
@@ -229,6 +234,11 @@ public final class ClassFolder {
             }
         }
         return all;
+    }
+
+    /** Findings of all plans that were kept: one that can't be read, or is no longer what its mark stands for. */
+    public List<Finding> planFindings() throws IOException {
+        return PlanFiles.findings(school.root());
     }
 
     /** The drills that can be taught, by id, in the order of their files. */

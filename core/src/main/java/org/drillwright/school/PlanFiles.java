@@ -57,13 +57,28 @@ final class PlanFiles {
         }
     }
 
+    private static Reading<Kept> read(Path root, Path file) throws IOException {
+        return PlanReader.read(DrillFiles.shownFrom(root, file), DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
+    }
+
+    /** What is wrong with all that are kept. */
+    static List<Finding> findings(Path root) throws IOException {
+        List<Finding> findings = new ArrayList<>();
+        for (Path file : ClassFiles.plans(root)) {
+            Reading<Kept> reading = read(root, file);
+            findings.addAll(reading.findings());
+            reading.value()
+                    .ifPresent(kept -> sort(kept, DrillFiles.shownFrom(root, file), new ArrayList<>(), findings));
+        }
+        return findings;
+    }
+
     static ReadPlans read(Path root, String named, LocalDate date) throws IOException {
         List<Kept> plans = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         for (Path file : ClassFiles.plans(root)) {
             if (DrillFiles.name(file).startsWith(date.toString())) {
-                Reading<Kept> reading = PlanReader.read(
-                        DrillFiles.shownFrom(root, file), DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
+                Reading<Kept> reading = read(root, file);
                 findings.addAll(reading.findings());
                 reading.value()
                         .filter(kept -> kept.plan().named().equals(named)

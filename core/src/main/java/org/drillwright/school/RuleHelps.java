@@ -25,12 +25,12 @@ public final class RuleHelps {
     }
 
     private static RuleHelp of(String id, String why) {
-        return new RuleHelp(id, Severity.ERROR, why.substring(0, why.indexOf('.') + 1), why);
+        int end = why.indexOf('.') + 1;
+        return new RuleHelp(
+                id, Severity.ERROR, why.substring(0, end), why.substring(end).strip());
     }
 
     private static RuleHelp of(RuleText rule) {
-        String help = rule.asks() + "\n\nWhy: " + rule.why() + "\n\nBreaks it:\n\n" + rule.breaks() + "\nKeeps it:\n\n"
-                + rule.keeps();
-        return new RuleHelp(rule.id(), rule.severity(), rule.asks(), help.stripTrailing());
+        return new RuleHelp(rule.id(), rule.severity(), rule.asks(), rule.why(), rule.breaks(), rule.keeps());
     }
 }

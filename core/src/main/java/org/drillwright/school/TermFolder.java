@@ -79,7 +79,7 @@ public final class TermFolder {
         return taught;
     }
 
-    /** Findings of all terms in the folder, file by file; none while the roster has an error. */
+    /** Findings of all terms in the folder, file by file, none while the roster has an error; and of the published plans. */
     public List<Finding> findings() throws IOException {
         List<Finding> all = new ArrayList<>();
         if (classes.roster().isPresent()) {
@@ -87,7 +87,18 @@ public final class TermFolder {
                 all.addAll(read(file).findings());
             }
         }
+        for (Path file : ClassFiles.published(school.root())) {
+            Reading<Publication> reading = readPublished(file);
+            all.addAll(reading.findings());
+            reading.value()
+                    .ifPresent(plan -> sort(plan, DrillFiles.shownFrom(school.root(), file), new ArrayList<>(), all));
+        }
         return all;
+    }
+
+    private Reading<Publication> readPublished(Path file) throws IOException {
+        return PublishedReader.read(
+                DrillFiles.shownFrom(school.root(), file), DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
     }
 
     /**
@@ -100,8 +111,7 @@ public final class TermFolder {
         for (Path file : ClassFiles.published(school.root())) {
             if (DrillFiles.name(file).startsWith(named + "-")) {
                 String shown = DrillFiles.shownFrom(school.root(), file);
-                Reading<Publication> reading =
-                        PublishedReader.read(shown, DrillFiles.bytes(file, ReadingLimits.FILE_BYTES));
+                Reading<Publication> reading = readPublished(file);
                 findings.addAll(reading.findings());
                 reading.value()
                         .filter(plan -> plan.term().named().equals(named))

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion.VersionFlag;
@@ -28,7 +29,7 @@ class SarifReportTest {
     private static final JsonSchema STANDARD = standard();
 
     private static final List<RuleHelp> RULES = List.of(
-            new RuleHelp("choice-left-open", Severity.ERROR, "No choice.", "No choice.\n\nWhy: who chooses waits."));
+            new RuleHelp("choice-left-open", Severity.ERROR, "No choice.", "Who chooses waits.", "a: b\n", "a: c\n"));
 
     private static JsonSchema standard() {
         try (InputStream in = SarifReportTest.class.getResourceAsStream("/sarif/sarif-schema-2.1.0.json")) {
@@ -82,9 +83,9 @@ class SarifReportTest {
                         finding(file, text.indexOf('!'), text.indexOf("last") + 4),
                         finding(file, 9, 9))
                 .at("/runs/0/results");
-        assertEquals(region(2, 12, 2, 14), results.at("/0/locations/0/physicalLocation/region"));
-        assertEquals(region(2, 17, 3, 5), results.at("/1/locations/0/physicalLocation/region"));
-        assertEquals(region(1, 9, 1, 9), results.at("/2/locations/0/physicalLocation/region"));
+        assertEquals(region(2, 12, 2, 14), place(results.at("/0/locations/0/physicalLocation/region")));
+        assertEquals(region(2, 17, 3, 5), place(results.at("/1/locations/0/physicalLocation/region")));
+        assertEquals(region(1, 9, 1, 9), place(results.at("/2/locations/0/physicalLocation/region")));
     }
 
     private static JsonNode region(int startLine, int startColumn, int endLine, int endColumn) {
@@ -93,6 +94,52 @@ class SarifReportTest {
                 .put("startColumn", startColumn)
                 .put("endLine", endLine)
                 .put("endColumn", endColumn);
+    }
+
+    private static JsonNode place(JsonNode region) {
+        return ((ObjectNode) region).without("snippet");
+    }
+
+    /** What services that show findings beside code ask of each rule, beyond the schema. */
+    @Test
+    void a_rule_says_all_of_itself() throws IOException {
+        JsonNode rule = report().at("/runs/0/tool/driver/rules/0");
+        assertEquals("ChoiceLeftOpen", rule.get("name").asText());
+        assertEquals("No choice.", rule.at("/shortDescription/text").asText());
+        assertEquals(
+                "No choice. Who chooses waits.",
+                rule.at("/fullDescription/text").asText());
+        assertEquals(
+                "No choice.\n\nWhy: Who chooses waits.\n\nBreaks it:\n\na: b\n\nKeeps it:\n\na: c",
+                rule.at("/help/text").asText());
+        assertEquals(
+                "No choice.\n\n**Why:** Who chooses waits.\n\n**Breaks it:**\n\n```yaml\na: b\n```\n\n**Keeps it:**\n\n"
+                        + "```yaml\na: c\n```",
+                rule.at("/help/markdown").asText());
+        assertEquals("no-choice", rule.at("/deprecatedIds/0").asText());
+    }
+
+    /** The same line is the same finding wherever it moves; a second one like it in the file is another. */
+    @Test
+    void a_finding_is_known_again_by_the_words_of_its_line() throws IOException {
+        SourceFile before = new SourceFile("a.yaml", "one: a or b\ntwo: x\none: a or b\n");
+        SourceFile after = new SourceFile("a.yaml", "# new\n\n  one:  a or b\n");
+        JsonNode results = report(finding(before, 5, 7), finding(before, 17, 18), finding(before, 26, 28))
+                .at("/runs/0/results");
+        String first =
+                results.at("/0/partialFingerprints/primaryLocationLineHash").asText();
+        assertTrue(first.matches("[0-9a-f]{16}:1"), first);
+        assertEquals(
+                first.replace(":1", ":2"),
+                results.at("/2/partialFingerprints/primaryLocationLineHash").asText());
+        assertFalse(first.equals(
+                results.at("/1/partialFingerprints/primaryLocationLineHash").asText()));
+        assertEquals(
+                first,
+                report(finding(after, 15, 17))
+                        .at("/runs/0/results/0/partialFingerprints/primaryLocationLineHash")
+                        .asText());
+        assertEquals("no-choice", results.at("/0/properties/was").asText());
     }
 
     /** The three kinds of line end that a SourceFile knows are named (3.14.18). */

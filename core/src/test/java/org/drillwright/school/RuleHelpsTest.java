@@ -24,7 +24,7 @@ class RuleHelpsTest {
             assertTrue(ids.contains(rule.id()), rule.id());
         }
         all.forEach(rule -> assertTrue(rule.asks().endsWith("."), rule.asks()));
-        all.forEach(rule -> assertTrue(rule.help().startsWith(rule.asks()), rule.id()));
+        all.forEach(rule -> assertTrue(rule.text().startsWith(rule.asks()), rule.id()));
         for (RecordRule rule : RecordRule.values()) {
             assertTrue(ids.contains(rule.id()), rule.id());
         }

@@ -8,10 +8,13 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.drillwright.check.Rules;
 import org.drillwright.read.ReadingRule;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CheckCommandTest {
 
@@ -77,6 +80,58 @@ class CheckCommandTest {
             }
         }
         assertTrue(tokens > 20);
+    }
+
+    @Test
+    void jsonNamesFilesAsSarifDoes() {
+        SchoolFiles.sound(folder.resolve("my school")).with("riposte.yaml", SchoolFiles.withoutSafety());
+        String above =
+                Trial.run(folder, "check", "--format", "json", "my school").out();
+        assertTrue(above.contains("\"file\" : \"my school/riposte.yaml\""), above);
+        String within = Trial.run(folder.resolve("my school/feet"), "check", "--format", "json")
+                .out();
+        assertTrue(within.contains("\"file\" : \"riposte.yaml\""), within);
+    }
+
+    private static final String ROSTER = "people:\n  - {name: Ash}\n  - {name: Bo}\n";
+
+    /** What lies beside the drills, right and broken, and where the fault stands. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', textBlock = """
+            roster.yaml; people: [{name: Ash}]; people: [{nam: Ash}]; roster.yaml, line 1, column 11: error
+            roster.yaml; people: [{name: Ash}]; people; roster.yaml, line 1, column 1: error (wrong-kind)
+            classes/tonight.yaml; {date: 2026-09-14, set: thrusts}; {date: 2026-09-14, set: thrust}; classes/tonight.yaml, line 1, column 25: error
+            terms/winter.yaml; {dates: [{key: a, date: 2026-09-14}], groups: [{name: all, drills: [riposte]}]}; {dates: [{kee: a, date: 2026-09-14}], groups: [{name: all, drills: [riposte]}]}; terms/winter.yaml, line 1, column 11: error
+            record.csv; 'date,person,drill,event,with'; 'day,who'; record.csv, line 1, column 1: error
+            classes/plans/2026-09-14-abc.yaml; ; 'plan: ['; classes/plans/2026-09-14-abc.yaml, line 1
+            """)
+    void whatLiesBesideTheDrillsIsCheckedAsWhatItIs(String file, String right, String broken, String found) {
+        SchoolFiles school = SchoolFiles.sound(folder).with("roster.yaml", ROSTER);
+        if (right != null) {
+            school.with(file, right + "\n");
+            assertEquals(0, Trial.run(folder, "check", "--strict", file).code());
+        }
+        school.with(file, broken + "\n");
+        for (String[] command : List.of(
+                new String[] {"check"}, new String[] {"check", file}, new String[] {"check", "straight", file})) {
+            Trial trial = Trial.run(folder, command);
+            assertEquals(1, trial.code(), trial.out());
+            assertEquals(
+                    1,
+                    trial.out().lines().filter(line -> line.startsWith(found)).count(),
+                    trial.out());
+        }
+        assertEquals(0, Trial.run(folder, "check", "straight").code());
+    }
+
+    @Test
+    void aBrokenRosterIsToldOfWhereAClassRestsOnIt() {
+        SchoolFiles.sound(folder)
+                .with("roster.yaml", "people: [{nam: Ash}]\n")
+                .with("classes/tonight.yaml", "{date: 2026-09-14, set: thrusts}\n");
+        Trial trial = Trial.run(folder, "check", "classes/tonight.yaml");
+        assertEquals(1, trial.code(), trial.out());
+        assertTrue(trial.out().startsWith("roster.yaml, line 1"), trial.out());
     }
 
     @Test

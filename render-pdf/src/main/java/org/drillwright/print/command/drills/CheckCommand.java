@@ -9,6 +9,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.VersionText;
+import org.drillwright.print.command.folder.BesideDrills;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
@@ -49,8 +50,8 @@ public final class CheckCommand implements Callable<Integer> {
             paramLabel = "PATH",
             arity = "0..*",
             description =
-                    "Drills by file or by id, or folders of drills. Without any: the whole school, with its roster,"
-                            + " its classes and its record.")
+                    "Drills by file or by id, or folders of them; the roster, the record, classes and terms by file."
+                            + " Without any: the whole school.")
     List<String> paths = new ArrayList<>();
 
     @Option(
@@ -107,25 +108,33 @@ public final class CheckCommand implements Callable<Integer> {
             throw new CannotRun("--fix shows what it would write, for people; leave --format out.");
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
-        Selection selection = Selection.of(folder, run, paths);
+        BesideDrills beside = BesideDrills.among(paths, folder.root(), run);
+        Selection selection = selection(folder, beside);
         if (fix && new Fixes(run).make(selection, write)) {
             folder = Schools.openFilled(run, folder.root());
-            selection = Selection.of(folder, run, paths);
+            selection = selection(folder, beside);
         }
-        List<Finding> findings = findings(folder, selection);
+        List<Finding> findings = findings(folder, selection, beside);
         Tally tally = Tally.of(selection.entries().size(), findings);
         report(folder, findings, tally, selection);
         return tally.errors() > 0 || (strict && tally.warnings() > 0) ? Exit.MATERIAL : Exit.DONE;
     }
 
+    private Selection selection(SchoolFolder folder, BesideDrills beside) {
+        boolean noDrill = beside.others().isEmpty() && !beside.files().isEmpty();
+        return noDrill ? new Selection(List.of(), false) : Selection.of(folder, run, beside.others());
+    }
+
     /** Settings that cannot be read concern every drill; what else is wrong with the folder concerns the whole. */
-    private List<Finding> findings(SchoolFolder folder, Selection selection) {
+    private List<Finding> findings(SchoolFolder folder, Selection selection, BesideDrills beside) {
         List<Finding> findings = new ArrayList<>();
         if (selection.whole() || Schools.isUnjudged(folder)) {
             findings.addAll(folder.folderFindings());
         }
         if (selection.whole() && !Schools.isUnjudged(folder)) {
             findings.addAll(PlannedClasses.findings(folder));
+        } else if (!beside.files().isEmpty() && !Schools.isUnjudged(folder)) {
+            findings.addAll(PlannedClasses.findings(folder, beside::holds));
         }
         for (SchoolFolder.Entry entry : selection.entries()) {
             findings.addAll(entry.findings());
@@ -150,19 +159,26 @@ public final class CheckCommand implements Callable<Integer> {
             }
             case LINE -> run.data().print(LineReport.of(FromHere.named(findings, folder.root(), run.here())));
             case SARIF -> run.data().print(sarif(folder, findings, judged));
-            case JSON -> run.data().print(JsonReport.of(findings, tally, judged));
+            case JSON -> run.data().print(JsonReport.of(forPrograms(findings, folder), tally, judged));
         }
     }
 
     /** Files are named from where the caller stands if the school lies there, or else from the school's folder. */
+    private List<Finding> forPrograms(List<Finding> findings, SchoolFolder folder) {
+        return FromHere.isBelow(folder.root(), run.here())
+                ? FromHere.named(findings, folder.root(), run.here())
+                : findings;
+    }
+
     private String sarif(SchoolFolder folder, List<Finding> findings, Judged judged) {
-        boolean below = FromHere.isBelow(folder.root(), run.here());
         return SarifReport.of(
-                below ? FromHere.named(findings, folder.root(), run.here()) : findings,
+                forPrograms(findings, folder),
                 RuleHelps.all(),
                 judged,
                 VersionText.number(),
-                below ? "The folder that the check was run in." : "The folder of the school.");
+                FromHere.isBelow(folder.root(), run.here())
+                        ? "The folder that the check was run in."
+                        : "The folder of the school.");
     }
 
     private String verdict(Tally tally) {

@@ -3,6 +3,7 @@ package org.drillwright.print.command.planning;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
@@ -14,7 +15,7 @@ public final class PlannedClasses {
 
     private PlannedClasses() {}
 
-    static ClassFolder open(SchoolFolder folder) {
+    public static ClassFolder open(SchoolFolder folder) {
         try {
             return ClassFolder.open(folder);
         } catch (IOException problem) {
@@ -35,16 +36,30 @@ public final class PlannedClasses {
         }
     }
 
-    /** All that is wrong with them, and with the terms. */
+    /** All that is wrong with them, and with the terms and the plans that were kept. */
     public static List<Finding> findings(SchoolFolder folder) {
+        return findings(folder, file -> true);
+    }
+
+    /**
+     * What is wrong with some of them. Where the roster has an error nothing else can be read, so that is told for each.
+     *
+     * @param wanted told the name of a file below the school's folder
+     */
+    public static List<Finding> findings(SchoolFolder folder, Predicate<String> wanted) {
         ClassFolder classes = open(folder);
         List<Finding> findings = new ArrayList<>(classes.findings());
         try {
             findings.addAll(classes.classFindings());
+            findings.addAll(classes.planFindings());
             findings.addAll(TermFolder.open(folder, classes).findings());
+            return classes.roster().isEmpty()
+                    ? findings
+                    : findings.stream()
+                            .filter(finding -> wanted.test(finding.file().name()))
+                            .toList();
         } catch (IOException problem) {
             throw new CannotRun("The classes of " + folder.root() + " cannot be read", problem);
         }
-        return findings;
     }
 }

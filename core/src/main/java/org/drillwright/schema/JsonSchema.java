@@ -18,7 +18,9 @@ import org.drillwright.model.Weapon;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
+import org.drillwright.read.ClassReader;
 import org.drillwright.read.DrillReader;
+import org.drillwright.read.RosterReader;
 import org.drillwright.read.SchoolReader;
 import org.drillwright.read.Shape;
 import org.drillwright.read.TermReader;
@@ -100,6 +102,31 @@ public final class JsonSchema {
                 "fundamentals/drills/*", taught,
                 "exam/drills/*", taught);
         return new Hints(Hints.load("term.keys"), offered, Map.of());
+    }
+
+    /**
+     * The schema of a class.
+     *
+     * @param reader the school's own, which knows its drills, sets and people
+     * @param drills that may have settings of their own
+     */
+    public static String ofAClass(ClassReader reader, List<String> drills) {
+        Map<String, String> settings = new LinkedHashMap<>();
+        drills.forEach(drill -> settings.put(drill, "What is special about '" + drill + "' this evening."));
+        Hints hints = new Hints(Hints.load("class.keys"), Map.of(), Map.of("settings", settings));
+        return text("class", "A class", reader.shape(), hints);
+    }
+
+    /**
+     * The schema of a roster.
+     *
+     * @param reader the school's own, which knows its levels
+     * @param taught drills and sets that somebody may know
+     * @param people who may be kept apart
+     */
+    public static String roster(RosterReader reader, List<String> taught, List<String> people) {
+        Map<String, List<String>> offered = Map.of("people/*/knows/*", taught, "people/*/apart/*", people);
+        return text("roster", "A roster", reader.shape(), new Hints(Hints.load("roster.keys"), offered, Map.of()));
     }
 
     private static List<String> terms() {

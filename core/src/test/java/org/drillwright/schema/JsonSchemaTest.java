@@ -9,6 +9,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SpecVersion.VersionFlag;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,12 +20,16 @@ import java.util.TreeSet;
 import org.drillwright.check.Corpus;
 import org.drillwright.model.Level;
 import org.drillwright.model.School;
+import org.drillwright.plan.roster.Roster;
+import org.drillwright.read.ClassReader;
 import org.drillwright.read.DrillReader;
+import org.drillwright.read.RosterReader;
 import org.drillwright.read.SchoolReader;
 import org.drillwright.read.Shape;
 import org.drillwright.read.TermReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class JsonSchemaTest {
@@ -67,6 +72,46 @@ class JsonSchemaTest {
                 .isEmpty());
     }
 
+    private static final ClassReader CLASSES = new ClassReader(
+            School.DEFAULT, new Roster(List.of(), List.of("Ash"), List.of()), List.of("parry", "thrust"));
+    private static final RosterReader ROSTERS = new RosterReader(School.DEFAULT, List.of("parry"));
+
+    /** What the class of the guide says, and slips in it; a name of somebody who is not on the roster is one. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', textBlock = """
+            true; {date: 2026-09-14, drills: [parry, thrust], minutes: 60, away: [Ash], settings: {parry: {rounds: 3, must: true}}}
+            true; {date: 2026-09-14, set: beginner, left-over: both-new, hall: {length: 18, width: 10}}
+            false; {date: 2026-09-14}
+            false; {drills: [parry]}
+            false; {date: 2026-09-14, drills: [parry], away: [Bo]}
+            false; {date: 2026-09-14, drills: [pary]}
+            false; {date: 2026-09-14, drills: [parry], left-over: watch}
+            false; {date: 2026-09-14, drills: [parry], settings: {parry: {round: 3}}}
+            """)
+    void takes_a_class_and_refuses_slips(boolean right, String text) throws JsonProcessingException {
+        var schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
+                .getSchema(Verdicts.JSON.readTree(JsonSchema.ofAClass(CLASSES, List.of("parry"))));
+        assertEquals(right, schema.validate(Verdicts.seen(text)).isEmpty());
+        assertEquals(
+                right,
+                CLASSES.read("tonight.yaml", text.getBytes(StandardCharsets.UTF_8))
+                        .value()
+                        .isPresent());
+    }
+
+    @Test
+    void takes_the_example_roster_and_refuses_slips() throws IOException {
+        var schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
+                .getSchema(Verdicts.JSON.readTree(JsonSchema.roster(ROSTERS, List.of("parry"), List.of("Ash"))));
+        String text = Files.readString(DRILLS.resolve("roster.yaml"));
+        assertEquals(Set.of(), schema.validate(Verdicts.seen(text)));
+        for (String slip :
+                List.of("people:,peple:", "level: beginner,level: begginer", "hand: left,hand: leftt", "name:,nam:")) {
+            String slipped = text.replace(slip.split(",")[0], slip.split(",")[1]);
+            assertTrue(!schema.validate(Verdicts.seen(slipped)).isEmpty(), slip);
+        }
+    }
+
     /** JSON Schema Core 2020-12, section 8.1.1: a schema is valid against its own meta-schema. */
     @Test
     void is_a_schema_of_its_dialect() throws JsonProcessingException {
@@ -75,7 +120,9 @@ class JsonSchemaTest {
         for (String schema : List.of(
                 JsonSchema.drill(School.DEFAULT, List.of("a")),
                 JsonSchema.school(),
-                JsonSchema.term(List.of("Ash"), List.of("a")))) {
+                JsonSchema.term(List.of("Ash"), List.of("a")),
+                JsonSchema.ofAClass(CLASSES, List.of("a")),
+                JsonSchema.roster(ROSTERS, List.of("a"), List.of("Ash")))) {
             assertEquals(Set.of(), dialect.validate(Verdicts.JSON.readTree(schema)));
             assertTrue(schema.chars().allMatch(unit -> unit < 0x80), "letters of ASCII alone");
         }
@@ -89,6 +136,8 @@ class JsonSchemaTest {
                 Hints.load("drill.keys").keySet());
         assertEquals(paths(SchoolReader.shape()), Hints.load("school.keys").keySet());
         assertEquals(paths(TermReader.shape()), Hints.load("term.keys").keySet());
+        assertEquals(paths(CLASSES.shape()), Hints.load("class.keys").keySet());
+        assertEquals(paths(ROSTERS.shape()), Hints.load("roster.keys").keySet());
     }
 
     private static Set<String> paths(Shape.Group shape) {

@@ -43,7 +43,9 @@ public final class SchemaCommand implements Callable<Integer> {
     public enum Kind {
         DRILL,
         SCHOOL,
-        TERM;
+        TERM,
+        CLASS,
+        ROSTER;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT);
@@ -54,7 +56,7 @@ public final class SchemaCommand implements Callable<Integer> {
             paramLabel = "KIND",
             arity = "0..1",
             defaultValue = "drill",
-            description = "drill, school for school.yaml, or term. Normally drill.")
+            description = "drill, school for school.yaml, term, class, or roster for roster.yaml. Normally drill.")
     Kind kind = Kind.DRILL;
 
     @Option(
@@ -79,6 +81,8 @@ public final class SchemaCommand implements Callable<Integer> {
             case DRILL -> JsonSchema.drill(folder.school(), ids(folder));
             case SCHOOL -> JsonSchema.school();
             case TERM -> term(folder);
+            case CLASS -> JsonSchema.ofAClass(PlannedClasses.open(folder).classReader(), ids(folder));
+            case ROSTER -> roster(folder);
         };
         if (file.isEmpty()) {
             run.data().print(schema);
@@ -92,6 +96,14 @@ public final class SchemaCommand implements Callable<Integer> {
     private static String term(SchoolFolder folder) {
         TermFolder terms = PlannedClasses.terms(folder);
         return JsonSchema.term(terms.people(), List.copyOf(terms.taught().keySet()));
+    }
+
+    private static String roster(SchoolFolder folder) {
+        TermFolder terms = PlannedClasses.terms(folder);
+        return JsonSchema.roster(
+                PlannedClasses.open(folder).rosterReader(),
+                List.copyOf(terms.taught().keySet()),
+                terms.people());
     }
 
     private Path place(String named) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Hands;
+import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.classes.TableFormat;
 import org.drillwright.print.command.classes.WalkForm;
@@ -31,6 +32,7 @@ public final class Choices {
         put(ReportFormat.class, ReportFormat::word);
         put(SchemaCommand.Kind.class, SchemaCommand.Kind::word);
         put(Hands.class, Hands::word);
+        ALL.put(Language.class, new Choice<>(Language.all(), Language::word));
         put(CardSize.class, CardSize::word);
         put(SheetSize.class, SheetSize::word);
         put(Paper.class, Paper::word);

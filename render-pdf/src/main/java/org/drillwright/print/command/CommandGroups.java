@@ -21,6 +21,7 @@ public final class CommandGroups {
             new Group(
                     "Write drills",
                     List.of(
+                            "begin",
                             "new",
                             "check",
                             "explain",

@@ -34,6 +34,7 @@ import org.drillwright.print.command.drills.NewCommand;
 import org.drillwright.print.command.drills.TidyCommand;
 import org.drillwright.print.command.editor.LanguageServerCommand;
 import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.school.BeginCommand;
 import org.drillwright.print.command.school.SchemaCommand;
 import org.drillwright.print.command.school.SchoolCommand;
 import org.drillwright.print.command.school.WordsCommand;
@@ -141,6 +142,7 @@ public final class Program {
     private static Object command(String name, Invocation run, SchoolOption school) {
         return switch (name) {
             case "check" -> new CheckCommand(run, school);
+            case "begin" -> new BeginCommand(run, school);
             case "cards" -> new CardsCommand(run, school);
             case "new" -> new NewCommand(run, school);
             case "school" -> new SchoolCommand(run, school);

@@ -2,6 +2,7 @@ package org.drillwright.print.command;
 
 import java.util.concurrent.Callable;
 import org.drillwright.print.command.ask.Dialogue;
+import org.drillwright.print.command.ask.Done;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.VersionText;
@@ -19,7 +20,8 @@ import picocli.CommandLine.Spec;
         name = "drillwright",
         header = "Checks and prints fencing drills that are taught by the count.",
         description = "A drill is a text file; a school is a folder of them, with its settings in school.yaml. Started"
-                + " in a terminal without a command, the program asks what to do.%n",
+                + " in a terminal without a command, the program asks what to do, until you answer 'quit' or press"
+                + " Ctrl-D; then it ends with 0. In a pipe it shows this page and ends with 2.%n",
         commandListHeading = "%nCommands, each with a --help of its own.%n%n",
         sortOptions = false,
         versionProvider = VersionText.class,
@@ -55,8 +57,13 @@ final class RootCommand implements Callable<Integer> {
             line.usage(line.getErr());
             return Exit.UNABLE;
         }
-        new Dialogue(run, new SchoolSearch(run).findForTalk(school.folder()), arguments -> Program.run(run, arguments))
-                .hold();
+        new Dialogue(run, new SchoolSearch(run).findForTalk(school.folder()), this::heard).hold();
         return Exit.DONE;
+    }
+
+    private Done heard(String... arguments) {
+        StringBuilder heard = new StringBuilder();
+        int code = Program.run(run.heard(heard), arguments);
+        return new Done(code, heard.toString());
     }
 }

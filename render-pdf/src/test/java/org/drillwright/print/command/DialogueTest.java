@@ -6,68 +6,210 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.drillwright.print.Example;
+import org.drillwright.print.command.console.Opener;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DialogueTest {
 
     @TempDir
     Path folder;
 
-    @Test
-    void checksTheFolderAndStops() {
-        SchoolFiles.sound(folder);
-        Trial trial = Trial.talk(folder, "1\n5\n");
-        assertEquals(0, trial.code());
-        assertTrue(trial.out().contains("3 drills: no errors"), trial.out());
-        assertTrue(trial.out().contains("That does not make a drill safe"), trial.out());
-        assertTrue(trial.out().endsWith("Goodbye.\n"), trial.out());
-        assertEquals("", trial.err());
+    /** A desk on which everything opens; it remembers what. */
+    private static final class Desk implements Opener {
+
+        private final List<String> opened = new ArrayList<>();
+
+        @Override
+        public boolean open(String what) {
+            opened.add(what.replaceAll("127\\.0\\.0\\.1:\\d+", "here"));
+            return true;
+        }
+
+        @Override
+        public boolean edit(Path file) {
+            opened.add("edit " + file);
+            return true;
+        }
+    }
+
+    private Trial talk(String... answers) {
+        return Trial.talk(folder, String.join("\n", answers) + "\n");
+    }
+
+    private static int count(String part, String text) {
+        return text.split(Pattern.quote(part), -1).length - 1;
     }
 
     @Test
-    void printsASetIntoTheFolder() {
+    void leadsFromAnEmptyFolderToPrintedCards() {
+        Desk desk = new Desk();
+        Trial trial = Trial.talk(
+                folder,
+                desk,
+                String.join(
+                                "\n",
+                                List.of(
+                                        "", // begin a school
+                                        "Meadow Salle",
+                                        "A4",
+                                        "English",
+                                        "", // write a drill
+                                        "First steps",
+                                        "beginner",
+                                        "class",
+                                        "", // the file, and the page beside
+                                        "", // the page is done with
+                                        "", // check
+                                        "", // print cards
+                                        "All of them",
+                                        "1",
+                                        "nothing",
+                                        "", // open the PDF
+                                        "quit"))
+                        + "\n");
+        assertEquals(0, trial.code(), trial.err());
+        assertEquals("", trial.err());
+        assertTrue(trial.out().contains("1 drill: no errors"), trial.out());
+        assertTrue(trial.out().contains("That does not make a drill safe"), trial.out());
+        assertEquals(
+                List.of(
+                        "edit " + folder.resolve("first-steps.yaml"),
+                        "http://here/#first-steps.yaml",
+                        folder.resolve("cards.pdf").toString()),
+                desk.opened);
+        assertTrue(Files.exists(folder.resolve("cards.pdf")));
+        assertTrue(trial.out().endsWith("Goodbye. All that was written lies in the folder.\n"), trial.out());
+    }
+
+    @Test
+    void tellsWhatToOpenWhereNothingOpensIt() {
         SchoolFiles.sound(folder);
-        Trial.talk(folder, "print\n2\nstop\n");
-        assertTrue(Files.exists(folder.resolve("thrusts.pdf")));
+        Trial trial = talk("change", "rip", "only", "cards", "all", "1", "1", "yes", "quit");
+        assertTrue(
+                trial.out()
+                        .contains("Open it yourself, in any plain text editor:\n  " + folder.resolve("riposte.yaml")),
+                trial.out());
+        assertTrue(
+                trial.out().contains("print it at 100 % (actual size):\n  " + folder.resolve("cards.pdf")),
+                trial.out());
+    }
+
+    /** Whatever is asked, it can be left; each line is a way to a question, the last answer is said there. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "quit",
+                "1;quit",
+                "1;My drill;quit",
+                "1;My drill;2;QUIT",
+                "change;quit",
+                "check;quit",
+                "cards;all;quit",
+                "cards;one;quit",
+                "handout;quit",
+                "after;quit",
+                "show;quit"
+            })
+    void quitEndsItAtEveryQuestion(String answers) {
+        SchoolFiles.sound(folder);
+        Trial trial = talk(answers.split(";"));
+        assertEquals(0, trial.code(), trial.err());
+        assertTrue(trial.out().endsWith("Goodbye. All that was written lies in the folder.\n"), trial.out());
+    }
+
+    @Test
+    void theEndOfTheInputEndsItKindly() {
+        SchoolFiles.sound(folder);
+        for (String answers : List.of("", "1\n", "1\nMy drill\n", "cards\nall\n")) {
+            Trial trial = Trial.talk(folder, answers);
+            assertEquals(0, trial.code());
+            assertTrue(trial.out().endsWith("\nGoodbye. All that was written lies in the folder.\n"), trial.out());
+        }
+    }
+
+    @Test
+    void backLeadsToTheQuestionBeforeAndWhatWasAnsweredIsProposed() {
+        SchoolFiles.sound(folder);
+        Trial trial = talk("1", "My drill", "beginner", "back", "back", "", "", "class", "not now", "quit");
+        assertTrue(trial.out().contains("What is the drill called? [My drill] "), trial.out());
+        assertTrue(trial.out().contains("Type a number and press Enter [1]: "), trial.out());
+        assertTrue(Files.exists(folder.resolve("my-drill.yaml")), trial.out());
+    }
+
+    /** A file of that name is there: the next time nothing has to be typed again but what was wrong. */
+    @Test
+    void whatWasAnsweredIsNotLostWhenItFails() {
+        SchoolFiles.sound(folder);
+        Trial trial = talk("1", "Riposte", "beginner", "class", "1", "Ripostes", "", "", "not now", "quit");
+        assertTrue(trial.err().contains("There is a drill 'riposte' already"), trial.err());
+        assertTrue(trial.out().contains("What is the drill called? [Riposte] "), trial.out());
+        assertTrue(Files.exists(folder.resolve("ripostes.yaml")), trial.out());
+    }
+
+    @Test
+    void helpTellsWhatIsWanted() {
+        SchoolFiles.sound(folder);
+        Trial trial = talk("help", "cards", "all", "help", "back", "back", "back", "quit");
+        assertTrue(trial.out().contains("A school is a folder of drills"), trial.out());
+        assertTrue(trial.out().contains("A6 is the size of a postcard"), trial.out());
+        assertEquals(2, count("'back' leads to the one before", trial.out()));
+        assertTrue(trial.out().contains("There is nothing before this question"), trial.out());
     }
 
     @Test
     void asksBeforePrintingDrafts() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
-        Trial refused = Trial.talk(folder, "2\n1\nno\n5\n");
+        Trial refused = talk("cards", "all", "1", "1", "no", "quit");
         assertTrue(refused.out().contains("Print all the same"), refused.out());
         assertFalse(Files.exists(folder.resolve("cards.pdf")));
-        Trial.talk(folder, "2\nall\nyes\n5\n");
+        talk("cards", "all", "1", "1", "yes", "no", "quit");
         assertTrue(Files.exists(folder.resolve("cards.pdf")));
     }
 
     @Test
+    void offersADrillThatHasToBeMended() {
+        SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
+        Trial trial = talk("check", "", "only", "quit");
+        assertTrue(trial.out().contains("   1  Parry of quarte, straight riposte\n   2  Not now\n"), trial.out());
+        assertTrue(trial.out().contains("any plain text editor:\n  " + folder.resolve("riposte.yaml")), trial.out());
+    }
+
+    @Test
     void beginsADrillWhoseTitleLooksLikeAnOption() {
-        Trial trial = Trial.talk(folder, "3\n--draft of mine\nbeginner\n2\n5\n");
+        SchoolFiles.sound(folder);
+        Trial trial = talk("1", "--draft of mine", "beginner", "2", "not now", "quit");
         assertTrue(Files.exists(folder.resolve("draft-of-mine.yaml")), trial.out() + trial.err());
     }
 
     @Test
-    void showsACardByAPartOfItsName() {
+    void showsACardByAPartOfItsTitle() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
-        Trial trial = Trial.talk(folder, "4\nrip\n4\nsteps\n");
+        Trial trial = talk("show", "quarte", "show", "steps", "quit");
         assertTrue(trial.out().contains("1    Leader: Extend to the high inside line and lunge.\n"), trial.out());
         assertTrue(trial.out().contains("2    Caller: Retreat!\n     Class: Retreat.\n"), trial.out());
-        assertEquals(1, trial.out().split("DRAFT", -1).length - 1, trial.out());
+        assertEquals(1, count("DRAFT", trial.out()), trial.out());
     }
 
     @Test
-    void asksAgainUntilItUnderstands() {
-        SchoolFiles.sound(folder);
-        Trial trial = Trial.talk(folder, "9\nwhat\n5\n");
-        assertEquals(2, trial.out().split("That is none of them", -1).length - 1);
+    void whereThereIsButOneNobodyIsAsked() {
+        new SchoolFiles(folder).with("steps.yaml", SchoolFiles.steps());
+        assertTrue(talk("show", "quit").out().contains("2    Caller: Retreat!\n"));
     }
 
     @Test
-    void endsWhenAnswersEnd() {
-        Trial trial = Trial.talk(folder, "4\n");
-        assertEquals(0, trial.code());
-        assertTrue(trial.out().contains("There is no drill in "), trial.out());
+    void printsWhatAClassNeedsAndWritesDownWhatWasDone() throws Exception {
+        Example.copyTo(folder);
+        Desk desk = new Desk();
+        Trial trial = Trial.talk(folder, desk, "6\nlesson\nyes\n6\nwall\nyes\n7\nquit\n");
+        assertTrue(desk.opened.contains(folder.resolve("tonight-lesson.pdf").toString()), trial.out());
+        assertTrue(desk.opened.contains(folder.resolve("tonight-wall.pdf").toString()), trial.out());
+        assertTrue(trial.err().contains("is still to come"), trial.err());
     }
 }

@@ -36,6 +36,22 @@ public record Invocation(
         Opener opener,
         Clock clock) {
 
+    /** The same run, of which all that it says is remembered. */
+    public Invocation heard(StringBuilder heard) {
+        return new Invocation(
+                new Echo(out, heard),
+                new Echo(data, heard),
+                err,
+                in,
+                terminal,
+                width,
+                colour,
+                here,
+                home,
+                opener,
+                clock);
+    }
+
     public Paint paint() {
         return colour ? new AnsiPaint() : Paint.NONE;
     }

@@ -39,12 +39,16 @@ public final class SchoolSearch {
                 .orElseGet(() -> around(run.here()));
     }
 
-    /** The school to talk about with who started the program without a command: here, or where it was unpacked. */
+    /**
+     * The school to talk about with who started the program without a command: here, or where it was unpacked; but who
+     * stands in an empty folder means to begin in it.
+     */
     public Path findForTalk(Optional<String> named) {
         if (named.isPresent()) {
             return existing(named.get());
         }
         return upward(run.here())
+                .or(() -> isEmpty(run.here()) ? Optional.of(run.here()) : Optional.empty())
                 .or(() -> run.home().flatMap(home -> upward(home).or(() -> below(home))))
                 .orElseGet(() -> around(run.here()));
     }
@@ -74,6 +78,14 @@ public final class SchoolSearch {
             return schools.size() == 1 ? Optional.of(schools.get(0)) : Optional.empty();
         } catch (IOException unreadable) {
             return Optional.empty();
+        }
+    }
+
+    private static boolean isEmpty(Path folder) {
+        try (Stream<Path> children = Files.list(folder)) {
+            return children.findAny().isEmpty();
+        } catch (IOException unreadable) {
+            return false;
         }
     }
 

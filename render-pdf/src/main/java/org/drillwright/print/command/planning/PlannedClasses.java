@@ -1,9 +1,15 @@
 package org.drillwright.print.command.planning;
 
 import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
+import org.drillwright.plan.roster.ClassBrief;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
@@ -20,6 +26,27 @@ public final class PlannedClasses {
             return ClassFolder.open(folder);
         } catch (IOException problem) {
             throw new CannotRun("The people and classes of " + folder.root() + " cannot be read", problem);
+        }
+    }
+
+    /** The classes of a school by name, each with its day if that can be read. */
+    public static Map<String, Optional<LocalDate>> dated(SchoolFolder folder) {
+        ClassFolder classes = open(folder);
+        Map<String, Optional<LocalDate>> dated = new LinkedHashMap<>();
+        classes.names()
+                .forEach(name -> dated.put(
+                        name,
+                        classes.named(name)
+                                .flatMap(file -> brief(classes, file))
+                                .map(ClassBrief::date)));
+        return dated;
+    }
+
+    private static Optional<ClassBrief> brief(ClassFolder classes, Path file) {
+        try {
+            return classes.read(file).value();
+        } catch (IOException unreadable) {
+            return Optional.empty();
         }
     }
 

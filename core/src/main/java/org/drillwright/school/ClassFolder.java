@@ -69,7 +69,7 @@ public final class ClassFolder {
         Optional<Roster> roster = Optional.of(Roster.EMPTY);
         if (!rosters.isEmpty()) {
             Reading<Roster> reading = new RosterReader(
-                            school.school(), KnownSets.names(school, ids(school)), school.tables())
+                            school.school(), KnownSets.names(school.school(), ids(school)), school.tables())
                     .read(
                             DrillFiles.name(rosters.get(0)),
                             school.unsaved().bytes(rosters.get(0), ReadingLimits.FILE_BYTES));
@@ -134,7 +134,7 @@ public final class ClassFolder {
 
     /** Reads a roster's text as this school's own was. */
     public RosterReader rosterReader() {
-        return new RosterReader(school.school(), KnownSets.names(school, ids(school)), school.tables());
+        return new RosterReader(school.school(), KnownSets.names(school.school(), ids(school)), school.tables());
     }
 
     /** Who was renamed, and who left. */

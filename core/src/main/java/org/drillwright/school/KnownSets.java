@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.Level;
+import org.drillwright.model.School;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 
@@ -16,10 +17,10 @@ final class KnownSets {
     private KnownSets() {}
 
     /** All that may stand under {@code knows}. */
-    static List<String> names(SchoolFolder school, Collection<String> drills) {
+    static List<String> names(School school, Collection<String> drills) {
         List<String> names = new ArrayList<>(drills);
-        school.school().sets().stream().map(DrillSet::name).forEach(names::add);
-        school.school().levels().stream().map(Level::name).forEach(names::add);
+        school.sets().stream().map(DrillSet::name).forEach(names::add);
+        school.levels().stream().map(Level::name).forEach(names::add);
         return names;
     }
 

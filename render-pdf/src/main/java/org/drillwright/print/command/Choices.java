@@ -18,6 +18,7 @@ import org.drillwright.print.command.drills.ReportFormat;
 import org.drillwright.print.command.packet.Binding;
 import org.drillwright.print.command.printing.Edge;
 import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.school.NamesCommand;
 import org.drillwright.print.command.school.SchemaCommand;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.layout.words.Back;
@@ -31,6 +32,7 @@ public final class Choices {
     static {
         put(ReportFormat.class, ReportFormat::word);
         put(SchemaCommand.Kind.class, SchemaCommand.Kind::word);
+        put(NamesCommand.Kind.class, NamesCommand.Kind::word);
         put(Hands.class, Hands::word);
         ALL.put(Language.class, new Choice<>(Language.all(), Language::word));
         put(CardSize.class, CardSize::word);

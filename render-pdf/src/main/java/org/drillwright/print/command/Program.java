@@ -35,6 +35,7 @@ import org.drillwright.print.command.drills.TidyCommand;
 import org.drillwright.print.command.editor.LanguageServerCommand;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.school.BeginCommand;
+import org.drillwright.print.command.school.NamesCommand;
 import org.drillwright.print.command.school.SchemaCommand;
 import org.drillwright.print.command.school.SchoolCommand;
 import org.drillwright.print.command.school.WordsCommand;
@@ -54,6 +55,9 @@ public final class Program {
 
     /** Names that a command had once; they work for one release more. */
     private static final Map<String, String> ONCE = Map.of("mark", "identify");
+
+    /** For shells; no help tells of it. */
+    private static final String NAMES = "names";
 
     private static final List<String> HELP = List.of("-h", "--help", "help");
 
@@ -90,7 +94,9 @@ public final class Program {
     private static List<String> needed(String... arguments) {
         List<String> names = CommandGroups.names();
         Optional<String> first = Arrays.stream(arguments).findFirst().map(name -> ONCE.getOrDefault(name, name));
-        return first.filter(names::contains).map(List::of).orElse(names);
+        return first.filter(name -> name.equals(NAMES) || names.contains(name))
+                .map(List::of)
+                .orElse(names);
     }
 
     /** The commands with their options, as the help and the manual know them. */
@@ -142,6 +148,7 @@ public final class Program {
     private static Object command(String name, Invocation run, SchoolOption school) {
         return switch (name) {
             case "check" -> new CheckCommand(run, school);
+            case NAMES -> new NamesCommand(run, school);
             case "begin" -> new BeginCommand(run, school);
             case "cards" -> new CardsCommand(run, school);
             case "new" -> new NewCommand(run, school);

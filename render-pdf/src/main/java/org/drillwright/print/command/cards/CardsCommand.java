@@ -73,7 +73,7 @@ public final class CardsCommand implements Callable<Integer> {
 
     @Option(
             names = "--set",
-            paramLabel = "NAME",
+            paramLabel = "SET",
             description = "The drills of a set of school.yaml, or of a level. May be given several times.")
     List<String> sets = new ArrayList<>();
 

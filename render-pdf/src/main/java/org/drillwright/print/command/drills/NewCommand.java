@@ -47,7 +47,7 @@ public final class NewCommand implements Callable<Integer> {
 
     @Option(
             names = "--set",
-            paramLabel = "NAME",
+            paramLabel = "SET",
             description = "Adds the drill at the end of this set's list in school.yaml.")
     Optional<String> set = Optional.empty();
 

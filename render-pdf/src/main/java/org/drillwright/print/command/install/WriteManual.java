@@ -26,7 +26,8 @@ public final class WriteManual {
             Files.writeString(pages.resolve(page.name() + ".1"), page.source());
         }
         Path scripts = Files.createDirectories(folder.resolve("completion"));
-        Files.writeString(scripts.resolve("drillwright"), Completion.script(commands()));
+        Files.writeString(
+                scripts.resolve("drillwright"), Completion.script(commands().getCommandSpec()));
     }
 
     /** The program's own page first, then one for each command. */

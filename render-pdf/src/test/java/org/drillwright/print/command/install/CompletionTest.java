@@ -39,6 +39,10 @@ class CompletionTest {
     }
 
     private static Set<String> offered(String... words) throws IOException, InterruptedException {
+        return offeredBy("drillwright", words);
+    }
+
+    private static Set<String> offeredBy(String program, String... words) throws IOException, InterruptedException {
         String[] command = new String[words.length + 6];
         System.arraycopy(
                 new String[] {
@@ -47,7 +51,7 @@ class CompletionTest {
                     PRESS_TAB,
                     "bash",
                     folder.resolve("completion/drillwright").toString(),
-                    "drillwright"
+                    program
                 },
                 0,
                 command,
@@ -79,6 +83,25 @@ class CompletionTest {
                 offered("cards", "--card", ""));
         assertEquals(Set.of("a4", "a3", "letter", "legal", "card"), offered("cards", "--sheet", ""));
         assertEquals(Set.of("none", "pouch", "sheet"), offered("cards", "--laminate", ""));
+    }
+
+    /** The program itself tells the names; here a script stands for it, which says what it was asked. */
+    @Test
+    void namesOfTheSchoolAreAskedFor() throws Exception {
+        Path program = folder.resolve("program");
+        Files.writeString(program, "#!/bin/sh\nprintf '%s\\n' \"$*\" \"$1-$2\" \"other\"\n");
+        assertTrue(program.toFile().setExecutable(true));
+        String asked = program.toString();
+        assertEquals(Set.of("names\\ drills", "names-drills", "other"), offeredBy(asked, "explain", ""));
+        assertEquals(Set.of("names-drills"), offeredBy(asked, "check", "--strict", "names-"));
+        assertEquals(Set.of("names-sets"), offeredBy(asked, "cards", "--set", "names-"));
+        assertEquals(Set.of("names-sets"), offeredBy(asked, "cards", "--set", "=", "names-"));
+        assertEquals(Set.of("names-classes"), offeredBy(asked, "pairs", "names-"));
+        assertEquals(Set.of("names-people"), offeredBy(asked, "pairs", "tonight", "--without", "names-"));
+        assertEquals(Set.of("names-terms"), offeredBy(asked, "term", "names-"));
+        assertEquals(
+                Set.of("names\\ drills\\ --school=there"),
+                offeredBy(asked, "--school", "=", "there", "explain", "names\\ "));
     }
 
     @Test

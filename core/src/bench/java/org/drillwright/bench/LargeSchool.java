@@ -68,7 +68,7 @@ public final class LargeSchool {
     }
 
     /** @param example the folder of the example school */
-    static void make(int drills, Path example, Path folder) throws IOException {
+    public static void make(int drills, Path example, Path folder) throws IOException {
         List<Path> sources = new ArrayList<>();
         for (String level : List.of("beginner", "intermediate", "training")) {
             try (Stream<Path> files = Files.list(example.resolve(level))) {

@@ -26,7 +26,8 @@ public final class ClassFiles {
     public static final String RECORD = "record.csv";
 
     static final String ROSTER = "roster.yaml";
-    static final String ROSTER_TABLE = "roster.csv";
+    /** The roster as a spreadsheet writes it. */
+    public static final String ROSTER_TABLE = "roster.csv";
 
     static final List<String> ROSTERS = List.of(ROSTER, "roster.yml", ROSTER_TABLE);
 

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.drillwright.check.Folder;
@@ -52,18 +53,24 @@ final class FolderReading {
 
     /** Looks through the folder and reads it. */
     SchoolFolder read() throws IOException {
-        return read(DrillFiles.find(root));
+        return read(DrillFiles.find(root), Opened::unchanging);
     }
 
-    /** Reads what was seen in the folder. */
+    /** Reads what was seen in the folder, without a look whether anything was written since. */
     SchoolFolder read(DrillFiles.Found found) throws IOException {
+        return read(found, Opened::all);
+    }
+
+    private SchoolFolder read(DrillFiles.Found found, Function<Opened, Map<DrillFile, Known>> holding)
+            throws IOException {
         Optional<ReadSchool> settings = readSettings();
         School school = settings.map(ReadSchool::school).orElse(School.DEFAULT);
         boolean broken = settings.isEmpty() && !folderFindings.isEmpty();
         Optional<Opened> known = before.map(SchoolFolder::opened)
                 .filter(old ->
                         old.judged() && !broken && old.surroundings().school().equals(school));
-        List<Known> files = files(found.with(root, unsaved), school, known);
+        List<Known> files =
+                files(found.with(root, unsaved), school, known.map(holding).orElse(Map.of()));
         Surroundings surroundings = surroundings(files, school, known);
         List<Known> judged = broken ? files : judged(files, surroundings, known);
         List<Entry> entries = judged.stream().map(FolderReading::entry).toList();
@@ -130,11 +137,10 @@ final class FolderReading {
     }
 
     /** All drill files, read now or known from before. */
-    private List<Known> files(DrillFiles.Found folder, School school, Optional<Opened> known) {
+    private List<Known> files(DrillFiles.Found folder, School school, Map<DrillFile, Known> same) {
         OddFiles.note(root, folder.odd()).ifPresent(folderFindings::add);
         OddFiles.warning(root, folder.closed()).ifPresent(folderFindings::add);
         List<DrillFile> found = folder.drills();
-        Map<DrillFile, Known> same = known.map(Opened::unchanging).orElse(Map.of());
         int open = (int) found.stream().filter(file -> !same.containsKey(file)).count();
         DrillReader reader = new DrillReader(school);
         List<Known> files = new ArrayList<>();

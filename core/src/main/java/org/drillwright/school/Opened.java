@@ -40,4 +40,11 @@ record Opened(DrillFiles.Found found, Surroundings surroundings, List<Known> fil
         }
         return unchanging;
     }
+
+    /** All files, for who does not look whether they were written since. */
+    Map<DrillFile, Known> all() {
+        Map<DrillFile, Known> all = new HashMap<>();
+        files.forEach(known -> all.put(known.file(), known));
+        return all;
+    }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.drillwright.print.command.editor.workspace.Document;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.watch.web.News;
 import org.drillwright.read.ReadingLimits;
@@ -43,6 +44,7 @@ class BoundsPageTest {
         bounds.put("bytes of record.csv and of prints.csv", RecordReader.MOST_BYTES);
         bounds.put("characters of a line of record.csv", RecordReader.MOST_LINE);
         bounds.put("bytes of a school's font", SchoolFaces.MOST);
+        bounds.put("characters of a text that is open in an editor", Document.MOST);
         bounds.put("pages open at once in `watch`", News.READERS);
         assertEquals(bounds, table());
     }

@@ -119,6 +119,7 @@ final class DrillDocuments implements TextDocumentService {
         conversation.hear(() -> {
             workspace.close(closed.getTextDocument().getUri());
             conversation.clear(closed.getTextDocument().getUri());
+            conversation.publish();
         });
     }
 
@@ -252,7 +253,7 @@ final class DrillDocuments implements TextDocumentService {
                 (page, offset) -> page.renamed(offset).map(named -> {
                     Renaming renaming = new Renaming(workspace, conversation.manner());
                     WorkspaceEdit edit = renaming.edit(page, named.id(), asked.getNewName());
-                    renaming.left(page, named.id()).ifPresent(conversation::tell);
+                    renaming.left(page, named.id(), asked.getNewName()).forEach(conversation::tell);
                     return edit;
                 }));
     }

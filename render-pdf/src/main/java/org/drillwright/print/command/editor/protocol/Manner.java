@@ -27,7 +27,6 @@ record Manner(boolean markdown, boolean renames) {
                 .map(HoverCapabilities::getContentFormat);
         Optional<List<String>> operations = Optional.ofNullable(client.getWorkspace())
                 .map(WorkspaceClientCapabilities::getWorkspaceEdit)
-                .filter(edits -> Boolean.TRUE.equals(edits.getDocumentChanges()))
                 .map(WorkspaceEditCapabilities::getResourceOperations);
         return new Manner(
                 formats.filter(known -> known.contains(MarkupKind.MARKDOWN)).isPresent(),

@@ -103,19 +103,21 @@ final class Renaming {
         return file.resolveSibling(now + name.substring(name.lastIndexOf('.')));
     }
 
-    /** What still has the old name afterwards, in a sentence; empty if that is nothing. */
-    Optional<String> left(Page page, String old) {
+    /** What still has the old name afterwards, a sentence for each. */
+    List<String> left(Page page, String old, String now) {
         List<String> left = new ArrayList<>();
-        Path root = page.school().root();
-        for (String file : List.of(ClassFiles.RECORD, "roster.csv")) {
-            if (names(root.resolve(file), old)) {
-                left.add(file);
+        if (!manner.renames()) {
+            page.file(old)
+                    .map(file -> String.valueOf(renamed(file, now).getFileName()))
+                    .ifPresent(
+                            name -> left.add("Your editor renames no files: rename the drill's own to " + name + "."));
+        }
+        for (String file : List.of(ClassFiles.RECORD, ClassFiles.ROSTER_TABLE)) {
+            if (names(page.school().root().resolve(file), old)) {
+                left.add("In " + file + " the drill is still called '" + old + "'.");
             }
         }
-        String files = String.join(" and ", left);
-        return left.isEmpty()
-                ? Optional.empty()
-                : Optional.of("In " + files + " the drill is still called '" + old + "'.");
+        return left;
     }
 
     private static boolean names(Path file, String id) {

@@ -28,7 +28,7 @@ record Enclitics(Map<String, String> lost) {
     /**
      * The verb and its pronouns; the word alone if it is not made so.
      *
-     * @param verb whether a word is a form of a verb
+     * @param verb whether a word is a form of a verb that takes them
      */
     List<String> parts(String word, Predicate<String> verb) {
         return parts(word, verb, MOST).orElse(List.of(word));

@@ -22,7 +22,7 @@ public final class Lexicon {
     private final Node root = new Node();
     private final Map<Entry, Map<String, String>> forms = new LinkedHashMap<>();
     private final Set<String> single = new HashSet<>();
-    private final Set<String> verbForms = new HashSet<>();
+    private final Set<String> taking = new HashSet<>();
     private final Enclitics enclitics;
     private final Compounds compounds;
 
@@ -70,8 +70,8 @@ public final class Lexicon {
         if (words.size() == 1) {
             single.add(words.get(0));
         }
-        if (!enclitics.isEmpty() && one.entry().category().equals("V")) {
-            verbForms.add(words.get(0));
+        if (!enclitics.isEmpty() && words.size() == 1 && takesEnclitics(one.entry())) {
+            taking.add(words.get(0));
         }
     }
 
@@ -111,13 +111,19 @@ public final class Lexicon {
                         .toList();
     }
 
+    /** Orders, infinitives and gerunds do; what somebody does has its pronouns before it. */
+    private static boolean takesEnclitics(Entry entry) {
+        return entry.category().equals("V")
+                && (entry.features().is("form", "base") || entry.features().is("form", "ing"));
+    }
+
     /** The words of one that was written as one and is not listed so: a verb with its pronouns, a compound. */
     private Stream<Token> apart(Token token) {
         String word = token.folded();
         if (!token.isWord() || single.contains(word)) {
             return Stream.of(token);
         }
-        List<String> parts = enclitics.parts(word, verbForms::contains);
+        List<String> parts = enclitics.parts(word, taking::contains);
         return (parts.size() > 1 ? parts : compounds.parts(word, this::kinds))
                 .stream().map(part -> part.equals(word) ? token : new Token(part, token.span()));
     }

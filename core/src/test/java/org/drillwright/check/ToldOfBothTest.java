@@ -36,7 +36,7 @@ class ToldOfBothTest {
     void he_goes_on_with_all_that_he_is_told_of() {
         assertEquals(
                 List.of("hold", "receive"),
-                leader("Le maître reste sur place et reçoit la touche.", "L'élève se fend."));
+                leader("Le maître reste sur place et reçoit la touche.", "Le partenaire se fend."));
         assertEquals(List.of("parry quarte"), leader("Il pare quarte.", "Il se fend et touche la poitrine."));
     }
 

@@ -107,7 +107,7 @@ class AgainTest {
         assertEquals(
                 Set.of("d15", "d16", "d17", "d18", "d19"),
                 Touched.between(school.opened().surroundings(), after.opened().surroundings()));
-        assertTrue(shown(after).stream().anyMatch(one -> one.startsWith("d16.yaml ERRORneeds-known")));
+        assertTrue(shown(after).stream().anyMatch(one -> one.startsWith("d16.yaml ERRORneeds-cannot-be-met")));
         assertAsAnew(after);
     }
 

@@ -69,7 +69,7 @@ class ClassBriefTest {
                 List.of("threes", "solo", "both-new"),
                 Arrays.stream(LeftOver.values()).map(LeftOver::word).toList());
         assertEquals(
-                List.of("walk", "free"),
+                List.of("walk", "1", "2", "free"),
                 Arrays.stream(Movement.values()).map(Movement::word).toList());
         assertEquals(
                 List.of("learning", "training"),

@@ -67,7 +67,7 @@ final class Editor implements LanguageClient, AutoCloseable {
         PipedInputStream fromServer = new PipedInputStream(out, 1 << 16);
         this.end = CompletableFuture.supplyAsync(() -> Session.hold(in, out));
         Launcher<LanguageServer> launcher = LSPLauncher.createClientLauncher(this, fromServer, toServer);
-        launcher.startListening();
+        var unused = launcher.startListening();
         this.server = launcher.getRemoteProxy();
     }
 

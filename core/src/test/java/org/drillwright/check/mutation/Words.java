@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Words of the trade that change places with others, in the three languages. */
+/** Words of the trade that change places with others; a word of two languages stands with one before it. */
 final class Words {
 
     static final Map<String, String> SIDES = Map.ofEntries(
@@ -22,7 +22,9 @@ final class Words {
             Map.entry("haute", "basse"),
             Map.entry("basse", "haute"),
             Map.entry("alta", "bassa"),
-            Map.entry("bassa", "alta"));
+            Map.entry("bassa", "alta"),
+            Map.entry("línea alta", "línea baja"),
+            Map.entry("línea baja", "línea alta"));
 
     /** Targets of the sabre that different parries close (Waite 1880, p. 30-58; quinte from memory). */
     static final Map<String, String> SABRE_TARGETS = Map.ofEntries(
@@ -61,7 +63,8 @@ final class Words {
             Map.entry("seconde", "quarte"),
             Map.entry("quinta", "terza"),
             Map.entry("quarta", "terza"),
-            Map.entry("terza", "quarta"));
+            Map.entry("terza", "quarta"),
+            Map.entry("en quinta", "en tercera"));
 
     /** The start's measure, to one that is a foot action further. */
     static final Map<String, String> MEASURES = Map.ofEntries(

@@ -37,7 +37,7 @@ end)
 vim.fn.search('Parry quarte in')
 vim.cmd('normal! wcwoctave')
 wait('a slip is not found', function()
-  return vim.tbl_contains(findings(), 'parry-closes')
+  return vim.tbl_contains(findings(), 'parry-misses')
 end)
 demand('it is not said how the turn was read', vim.inspect(ask('textDocument/hover')):find('Parry octave in the lunge'))
 

@@ -71,7 +71,7 @@ class FeaturesTest {
         drill().type("Parry quarte in the lunge", "Parry octave in the lunge");
         List<Diagnostic> found = editor.findings();
         assertEquals(1, found.size());
-        assertEquals("parry-closes", found.get(0).getCode().getLeft());
+        assertEquals("parry-misses", found.get(0).getCode().getLeft());
         assertEquals(DiagnosticSeverity.Error, found.get(0).getSeverity());
         assertEquals(editor.range("Parry octave in the lunge"), found.get(0).getRange());
         assertTrue(found.get(0).getMessage().getLeft().contains("quarte"));
@@ -86,7 +86,7 @@ class FeaturesTest {
     @Test
     void aBrokenFormIsFoundAndKeysAreOfferedAllTheSame() throws IOException {
         drill().type("repeat: 6", "re");
-        assertEquals("yaml-syntax", editor.findings().get(0).getCode().getLeft());
+        assertEquals("broken-yaml", editor.findings().get(0).getCode().getLeft());
         List<String> keys = labels(editor.offers("\nre"));
         assertTrue(keys.contains("repeat"), keys.toString());
         assertFalse(keys.contains("title"), keys.toString());
@@ -156,7 +156,7 @@ class FeaturesTest {
         CodeAction mend = editor.actions("Parry quarte in the lunge").get(0);
         assertEquals("Write 'distance: extension'", mend.getTitle());
         assertTrue(mend.getIsPreferred());
-        assertEquals("distance-cue", mend.getDiagnostics().get(0).getCode().getLeft());
+        assertEquals("no-true-distance", mend.getDiagnostics().get(0).getCode().getLeft());
     }
 
     @Test
@@ -230,7 +230,7 @@ class FeaturesTest {
         drill();
         Files.delete(school.resolve("intermediate/counter-riposte.yaml"));
         List<Diagnostic> found = editor.findings(shown -> !shown.isEmpty());
-        assertEquals("needs-known", found.get(0).getCode().getLeft());
+        assertEquals("needs-cannot-be-met", found.get(0).getCode().getLeft());
     }
 
     @Test

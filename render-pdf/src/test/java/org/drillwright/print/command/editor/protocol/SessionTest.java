@@ -141,7 +141,7 @@ class SessionTest {
             editor.open(folder.resolve("new.yaml"), DRILL);
             assertEquals(List.of(), editor.findings());
             editor.type("level: beginner", "level: beginer");
-            assertEquals("known-word", editor.findings().get(0).getCode().getLeft());
+            assertEquals("unknown-word", editor.findings().get(0).getCode().getLeft());
         }
     }
 
@@ -162,7 +162,7 @@ class SessionTest {
         try (Editor editor = Editor.greeted(new ClientCapabilities())) {
             editor.open(file, "a".repeat(Document.MOST + 1));
             Diagnostic only = editor.findings().get(0);
-            assertEquals("one-a-file", only.getCode().getLeft());
+            assertEquals("text-empty-or-too-long", only.getCode().getLeft());
             assertTrue(only.getMessage().getLeft().startsWith("This text has more than 2097152 characters"));
             editor.replaceAll("#".repeat(300_000));
             assertEquals(1, editor.findings().size());

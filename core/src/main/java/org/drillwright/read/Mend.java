@@ -16,6 +16,9 @@ record Mend(int line, int column, String what, String mended) {
 
     private static final Pattern INDENT = Pattern.compile("^[\\s\u00a0]*");
 
+    /** Letters of a line that are written out; nobody copies more of it from a finding. */
+    private static final int WRITTEN_OUT = 400;
+
     /** The advice to write a line so; says how many spaces stand in front where those are what changes. */
     static String advice(String original, String mended) {
         if (mended.contains("\n")) {
@@ -26,7 +29,13 @@ record Mend(int line, int column, String what, String mended) {
                     + ".";
         }
         String where = indent(original).equals(indent(mended)) ? "" : ", " + spaces(mended);
-        return "Write" + where + ": " + mended.strip();
+        return "Write" + where + ": " + shown(mended.strip());
+    }
+
+    private static String shown(String line) {
+        return line.codePointCount(0, line.length()) <= WRITTEN_OUT
+                ? line
+                : line.substring(0, line.offsetByCodePoints(0, WRITTEN_OUT)) + "…";
     }
 
     private static String spaces(String line) {

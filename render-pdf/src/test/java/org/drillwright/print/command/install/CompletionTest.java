@@ -106,6 +106,6 @@ class CompletionTest {
 
     @Test
     void aCommandsWordIsOffered() throws Exception {
-        assertEquals(Set.of("drill", "school", "term"), offered("schema", ""));
+        assertEquals(Set.of("class", "drill", "roster", "school", "term"), offered("schema", ""));
     }
 }

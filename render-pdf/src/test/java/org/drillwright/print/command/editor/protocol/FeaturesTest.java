@@ -75,7 +75,7 @@ class FeaturesTest {
         assertEquals(DiagnosticSeverity.Error, found.get(0).getSeverity());
         assertEquals(editor.range("Parry octave in the lunge"), found.get(0).getRange());
         assertTrue(found.get(0).getMessage().getLeft().contains("quarte"));
-        assertTrue(editor.hover("Parry octave").startsWith("parry-closes\n"));
+        assertTrue(editor.hover("Parry octave").startsWith("parry-misses\n"));
         List<CodeAction> ways = editor.actions("Parry octave");
         assertEquals("Write 'Parry quarte in the lunge.'", ways.get(0).getTitle());
         editor.replaceAll(editor.applied(

@@ -37,7 +37,7 @@ public final class Closers {
         if (isHeld(fault)) {
             return fault.ways()
                     .or("a ceding parry", changes(setting, fault, line))
-                    .told(cedes -> "The " + fault.by().word() + "'s blade is held: a ceding parry meets it.");
+                    .told(cedes -> "The " + fault.by().word() + "'s blade is held: a ceding parry answers it.");
         }
         Ways ways = fault.ways();
         parries(setting, fault, line).forEach((name, parry) -> ways.or(name, Change.instead(parry)));

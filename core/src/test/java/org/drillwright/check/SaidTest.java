@@ -51,19 +51,19 @@ class SaidTest {
             L Flanconade to the flank with a lunge.
             F Parry quarte.
             parry-misses
-            error Quarte closes the high inside line; the attack arrives in the low outside line.
-            > The follower's blade is held: a ceding parry meets it.
+            error Quarte closes the high inside line, but the attack arrives in the low outside line.
+            > The follower's blade is held: a ceding parry answers it.
 
             L Advance, thrust to the high inside line and lunge.
             F Retreat.
             attack-unanswered
-            error This retreat does not get out of reach: the measure after it is extension distance.
-            > Go back one step more, or parry.
+            error This retreat does not get out of reach: it ends at extension distance.
+            > Go back one more step, or parry.
 
             L Extend to the high inside line and lunge.
             F Hold on guard.
             attack-unanswered
-            warning An attack is under way, and the follower only holds.
+            warning An attack is on its way, and the follower only holds.
             > If the touch is taken on purpose, say so: 'take the touch'.
 
             L Thrust to the high inside line.
@@ -100,38 +100,38 @@ class SaidTest {
             L Take the touch.
             F Riposte straight to the high inside line with a lunge.
             too-far-or-too-near
-            warning This riposte lunges from extension distance, where the arm alone reaches; a lunge from so near bends the blade hard.
+            warning This riposte lunges from extension distance, where the arm alone reaches; a lunge from so close bends the blade hard.
             > Leave out the lunge.
 
             L Thrust to the high outside line with a lunge.
             F Take the touch.
             attack-into-closed-line
-            error This goes to the high outside line, but the follower stands in sixte, which closes it.
-            > Send it to the high inside line, the low inside line, or the low outside line.
+            error This goes to the high outside line, but the follower is in sixte, which closes it.
+            > Aim for the high inside line, the low inside line, or the low outside line.
 
             start: On guard in quinte, blades engaged, at lunge distance.
             L Thrust to the high inside line with a lunge.
             F Take the touch.
             attack-into-closed-line
             error This goes to the high inside line, but the follower's blade is in contact there and closes it.
-            > Send it to the low inside line, or the low outside line.
+            > Aim for the low inside line, or the low outside line.
 
             L Extend to the high inside line and lunge.
             F Parry octave.
             parry-misses
-            error Octave closes the low outside line; the attack arrives in the high inside line.
+            error Octave closes the low outside line, but the attack arrives in the high inside line.
             > From sixte, quarte (a simple parry) or circular sixte would close it.
 
             L Extend to the low outside line and lunge.
             F Parry prime.
             parry-misses
-            warning Prime closes the high inside line or the low inside line; the attack arrives in the low outside line. Schools differ on this position.
+            warning Prime closes the high inside line or the low inside line, but the attack arrives in the low outside line. Schools differ about this position.
             > From sixte, octave (a half-circular parry) would close it.
 
             L Extend to the high inside line and lunge.
             F Parry circular quarte.
             parry-misses
-            error A circular parry of quarte starts in quarte, and the hand stands in sixte.
+            error A circular parry of quarte starts in quarte, but the hand is in sixte.
             > From sixte, quarte (a simple parry) or circular sixte would close it.
 
             start: On guard in sixte, blades engaged, at lunge distance.
@@ -144,20 +144,20 @@ class SaidTest {
             L Extend to the high inside line and lunge.
             F Parry sixte.
             parry-misses
-            warning The hand stands in sixte already, and the attack arrives in the high inside line: only the circular parry meets it from there.
+            warning The hand is in sixte already, and the attack arrives in the high inside line: only the circular parry meets it from there.
             > Write 'circular parry of sixte'.
 
             L Extend to the high inside line and lunge.
             F Half-circular parry of quarte.
             parry-misses
             warning From sixte to quarte is a simple parry, not a half-circular parry.
-            > Leave the kind out, or name it as it is.
+            > Leave out the kind of parry, or use the right name.
 
             L Advance.
             F Parry quarte.
             parry-misses
-            warning There is no attack here to parry.
-            > Write the attack into the leader's turn, or write 'move the hand' instead of 'parry'.
+            warning There is no attack to parry here.
+            > Write an attack into the leader's turn, or write 'move the hand' instead of 'parry'.
 
             start: On guard in octave, blades apart, at lunge distance.
             L Move the hand to sixte.
@@ -165,7 +165,7 @@ class SaidTest {
             L Disengage to the high inside line and lunge.
             F Parry quarte.
             wrong-way-past-blade
-            error There is no blade to pass: the blades are apart and the partner's does not stand in the high outside line, before the point.
+            error There is no blade to pass: the blades are apart and the partner's is not in the high outside line, in front of the point.
             > Call it a straight thrust, or engage first.
 
             start: On guard in sixte, blades engaged, at lunge distance.
@@ -194,7 +194,7 @@ class SaidTest {
             F Lunge to the high inside line and take the touch.
             both-lunge-at-once
             error Both lunge on count 1.
-            > Give the second lunge a count of its own, on which the first is recovered. The leader's turn changes with it.
+            > Give the second lunge a count of its own, while the first fencer recovers. The leader's turn changes with it.
 
             level: training
             cautions: [Both lunge here; keep the points low.]
@@ -208,14 +208,14 @@ class SaidTest {
             F Lunge to the high inside line and take the touch.
             both-lunge-at-once
             error Both lunge on count 1.
-            > Give the second lunge a count of its own, on which the first is recovered. The leader's turn changes with it.
+            > Give the second lunge a count of its own, while the first fencer recovers. The leader's turn changes with it.
 
             cautions: [Both lunge here; keep the points low.]
             L Extend to the high inside line and lunge.
             F Lunge to the high inside line and take the touch.
             both-lunge-at-once
             error Both lunge on count 1.
-            > Give the second lunge a count of its own, on which the first is recovered. The leader's turn changes with it.
+            > Give the second lunge a count of its own, while the first fencer recovers. The leader's turn changes with it.
 
             opening: Salute. On guard in sixte.
             L Extend to the high inside line and lunge.
@@ -223,8 +223,8 @@ class SaidTest {
             L Take the touch.
             F Riposte straight.
             mask-off-in-reach
-            error A point goes to the follower, whose mask is not on.
-            > Write 'Masks on' into the opening, before anybody comes on guard.
+            error A point is aimed at the follower, whose mask is off.
+            > Write 'Masks on' into the opening, before coming on guard.
 
             closing: Masks off. Salute.
             L Recover on guard in sixte.
@@ -238,7 +238,7 @@ class SaidTest {
             L Advance.
             F Hold.
             lunge-not-recovered
-            error The leader goes forward from a lunge that is not recovered.
+            error The leader goes forward from the lunge without recovering.
             > Recover first, forward or back.
 
             L Thrust to the high inside line with a lunge.
@@ -251,7 +251,7 @@ class SaidTest {
             L Take the touch.
             F Riposte to the high inside line.
             riposte-without-parry
-            error The follower has not parried, so this is no riposte.
+            error The follower has not parried, so this is not a riposte.
             > Call it an attack.
 
             L Thrust to the high inside line with a lunge.
@@ -265,12 +265,12 @@ class SaidTest {
             L Thrust to the thigh with a lunge.
             F Retreat.
             off-target
-            error The thigh is no target with the foil.
-            > Name a place on the target: the chest, or the flank.
+            error The thigh is not a target at foil.
+            > Choose a place on the target: the chest, or the flank.
 
             closing: Step back out of distance. Masks off.
             salute-missing
-            error The closing holds no salute.
+            error The closing has no salute.
             > Write: closing: Step back out of distance. Masks off. Salute.
 
             opening: Masks on. Leader, salute.
@@ -281,21 +281,21 @@ class SaidTest {
             L Lunge.
             F Take quarte.
             not-back-at-start
-            warning After the last count the leader is still on the lunge; the follower's hand is in quarte, not in sixte; the measure is extension distance, not lunge distance.
-            > Add what brings both back to the start, or accept it with a reason.
+            warning After the last count the leader is still in the lunge; the follower's hand is in quarte, not in sixte; the distance is extension distance, not lunge distance.
+            > Add what brings both back to the start, or accept this with a reason.
 
             start: On guard in sixte, blades engaged, at lunge distance.
             L Hold.
             F Leave the blade, then return to guard in sixte, blades apart.
             not-back-at-start
-            warning After the last count the blades are apart, and they touched.
-            > Add what brings both back to the start, or accept it with a reason.
+            warning After the last count the blades are apart, but touched.
+            > Add what brings both back to the start, or accept this with a reason.
 
             L Engage in sixte.
             F Hold.
             not-back-at-start
-            warning After the last count the blades touch, and they were apart.
-            > Add what brings both back to the start, or accept it with a reason.
+            warning After the last count the blades touch, but were apart.
+            > Add what brings both back to the start, or accept this with a reason.
 
             start: On guard in sixte, blades apart, out of distance.
             L Advance.
@@ -307,43 +307,43 @@ class SaidTest {
             L Lunge!
             F Lunge.
             not-back-at-start
-            warning After the last count the class is still on the lunge.
-            > Add what brings both back to the start, or accept it with a reason.
+            warning After the last count the class is still in the lunge.
+            > Add what brings both back to the start, or accept this with a reason.
 
             L Wobble gracefully.
             F Hold on guard.
             not-fully-checked
             warning Not fully checked: count 1.
-            > Not known here: the attack, what the leader does (since count 1). Not read: 'Wobble'. State it in words of the trade.
+            > Unknown here: the attack, what the leader does (since count 1). Not read: 'Wobble'. Say it in fencing terms.
 
             L Extend to the high inside line and lunge.
             F Parry quatre.
             words-unread
             note 'quatre' could not be read. Did you mean 'quarte'? The rest is read as: Parry.
-            > To teach it, write into school.yaml: words: {quatre: quarte}, with a word of the trade that says the same behind the colon.
+            > To add it, write in school.yaml: words: {quatre: quarte}, with a fencing term of the same meaning after the colon.
 
             start: On guard in sixte, wobbling, blades apart, at lunge distance.
             words-unread
             note 'wobbling' could not be read. The rest is read as: Come on guard in sixte. At lunge distance, blades apart.
-            > To teach it, write into school.yaml: words: {wobbling: …}, with a word of the trade that says the same behind the colon.
+            > To add it, write in school.yaml: words: {wobbling: …}, with a fencing term of the same meaning after the colon.
 
             L Parry quarte and riposte to the high inside line.
             F Hold.
             too-much-in-a-count
             error This turn asks for a second thing: 'riposte to the high inside line'.
-            > Give it a count of its own; only what belongs to one action may be joined, such as 'extend and lunge'.
+            > Give it a count of its own; only parts of one action may be joined, such as 'extend and lunge'.
 
             level: beginner
             L Extend to the high inside line and lunge.
             F Parry quarte.
             too-much-in-a-count
             error This turn asks for a second thing: 'lunge'.
-            > At this level a count holds one action: give this one a count of its own.
+            > At this level a count has one action: give this one a count of its own.
 
             L Advance.
             turn-missing
             error Count 1 has nothing for the follower.
-            > Write what the follower does, be it 'follower: Hold.'.
+            > Write what the follower does, even if it is 'follower: Hold.'.
 
             form: solo
             F Advance.

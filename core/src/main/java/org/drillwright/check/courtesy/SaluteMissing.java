@@ -16,8 +16,8 @@ public final class SaluteMissing implements Rule {
             "salute-missing",
             Severity.ERROR,
             false,
-            "Opening and closing each hold a salute by both.",
-            "The salute begins and ends attention; it is owed before and after (Technical Rules t.122).",
+            "The opening and the closing each include a salute by both.",
+            "The salute opens and closes the exercise; it is due before and after (Technical Rules t.122).",
             """
             closing: Step back out of distance. Masks off.
             #        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
@@ -49,14 +49,14 @@ public final class SaluteMissing implements Rule {
             findings.error(
                     TEXT.id(),
                     subject.span(path),
-                    "The drill has no " + end + ", and so no salute at its " + side(end) + ".",
+                    "The drill has no " + end + ", so there is no salute at its " + side(end) + ".",
                     "Add a line: " + end + ": " + usual(end, subject));
         } else {
             findings.error(
                     TEXT.id(),
                     subject.span(path),
                     Intent.salutes(words).isEmpty()
-                            ? "The " + end + " holds no salute."
+                            ? "The " + end + " has no salute."
                             : "In the " + end + " only one side salutes.",
                     "Write: " + end + ": "
                             + (end.equals("opening")

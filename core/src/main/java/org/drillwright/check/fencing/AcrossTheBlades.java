@@ -21,10 +21,10 @@ public final class AcrossTheBlades extends RefusalRule {
                 "across-the-blades",
                 Severity.ERROR,
                 false,
-                "While the blades touch, a straight thrust stays on the side on which they touch; to reach the other side it"
-                        + " disengages, cuts over, or beats the blade away first.",
-                "A straight thrust goes in the line of the engagement (Warford 1884, p. 17-19); to the other side it would go"
-                        + " through the partner's blade.",
+                "While the blades touch, a straight thrust stays on the side of contact; to reach the other"
+                        + " side, disengage, cut over, or beat the blade away first.",
+                "A straight thrust goes in the line of the engagement (Warford 1884, p. 17-19); to reach the"
+                        + " other side it would have to go through the partner's blade.",
                 """
                         start: On guard in sixte, engaged, at lunge distance.
                         steps:
@@ -59,17 +59,18 @@ public final class AcrossTheBlades extends RefusalRule {
                 + Sentence.the(across.contact()) + ", and this goes to " + Sentence.the(across.named());
         if (!across.sure()) {
             return Sentence.warning(
-                    touch + ", and it is not said how it passes the blade.",
+                    touch + ", and the turn does not say how it passes the blade.",
                     ways(fault, "say 'by disengage'", "say 'by cut-over'"));
         }
         return across.opposition()
                 ? Sentence.error(
-                        touch + ": a hit with opposition stays on the side of the blade that it holds out.",
+                        touch + ": a hit with opposition stays on the side of the blade it opposes.",
                         fault.ways()
-                                .or("hit in the line of the contact", Change.at(Aim.at(across.contact())))
+                                .or("hit in the line of contact", Change.at(Aim.at(across.contact())))
                                 .sentence())
                 : Sentence.error(
-                        touch + ": the one blade would go through the other.", ways(fault, "disengage", "cut over"));
+                        touch + ": one blade would have to go through the other.",
+                        ways(fault, "disengage", "cut over"));
     }
 
     /** Those ways round the blade or past it that play. */

@@ -22,8 +22,8 @@ public final class AttackIntoClosedLine extends RefusalRule {
                 Severity.ERROR,
                 false,
                 "An attack goes to a line that the partner's blade does not close.",
-                "A thrust into a closed line is stopped by the blade that stands there, and teaches to run on to"
-                        + " it (Waite 1880, p. 19-20, 57).",
+                "A thrust into a closed line is stopped by the blade waiting there, and teaches fencers to run"
+                        + " on to it (Waite 1880, p. 19-20, 57).",
                 """
                         steps:
                           - leader: Extend to the high outside line and lunge.
@@ -54,11 +54,11 @@ public final class AttackIntoClosedLine extends RefusalRule {
         }
         String by = closed.guard()
                 .map(Position::word)
-                .map(position -> "the " + fault.by().other().word() + " stands in " + position + ", which closes it")
+                .map(position -> "the " + fault.by().other().word() + " is in " + position + ", which closes it")
                 .orElse("the " + fault.by().other().word() + "'s blade is in contact there and closes it");
         Ways ways = fault.ways();
         closed.open().forEach(line -> ways.or(Sentence.the(line), Change.at(Aim.at(line))));
         return Sentence.error(
-                "This goes to " + Sentence.the(closed.line()) + ", but " + by + ".", ways.sentence("Send it to "));
+                "This goes to " + Sentence.the(closed.line()) + ", but " + by + ".", ways.sentence("Aim for "));
     }
 }

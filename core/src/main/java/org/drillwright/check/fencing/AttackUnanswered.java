@@ -30,10 +30,10 @@ public final class AttackUnanswered extends RefusalRule {
                 "attack-unanswered",
                 Severity.ERROR,
                 true,
-                "Each attack is parried, evaded, or received on purpose in words such as 'take the touch', on the same count; who"
-                        + " is stopped in an attack may take the touch on the next one. Nobody takes a touch that does"
-                        + " not come.",
-                "Whoever does not know that a touch is coming is hit unprepared.",
+                "Every attack is parried, evaded, or received on purpose ('take the touch') on the same count;"
+                        + " an attacker who is stopped may take the touch on the next count. Nobody takes a"
+                        + " touch that does not come.",
+                "A fencer who does not know that a touch is coming is hit unprepared.",
                 """
                         steps:
                           - leader: Extend to the high inside line and lunge.
@@ -81,9 +81,9 @@ public final class AttackUnanswered extends RefusalRule {
         }
         if (refusal instanceof Refusal.NotOwnedTo hit) {
             String comes = switch (hit.arrival()) {
-                case PAST_THE_PARRY -> "The attack comes past the parry";
+                case PAST_THE_PARRY -> "The attack gets past the parry";
                 case STOP_HIT -> "A stop hit arrives";
-                case POINT_IN_LINE -> "The step ends on the point that stands in line";
+                case POINT_IN_LINE -> "The step runs on to the point in line";
             };
             Action owns = new Action.Aside(Action.Trifle.ACKNOWLEDGE);
             return Sentence.warning(
@@ -95,9 +95,9 @@ public final class AttackUnanswered extends RefusalRule {
                                     + String.join(" or ", places) + "."));
         }
         if (refusal instanceof Refusal.RetreatTooShort retreat) {
-            String back = retreat.more() == 1 ? "go back one step more" : "go back " + retreat.more() + " steps more";
+            String back = retreat.more() == 1 ? "go back one more step" : "go back " + retreat.more() + " more steps";
             return Sentence.error(
-                    "This retreat does not get out of reach: the measure after it is "
+                    "This retreat does not get out of reach: it ends at "
                             + retreat.measure().words() + ".",
                     fault.ways()
                             .or(back, Change.also(new Action.Step(Action.Foot.RETREAT, retreat.more())))
@@ -106,7 +106,7 @@ public final class AttackUnanswered extends RefusalRule {
         }
         if (refusal instanceof Refusal.HoldUnderAttack) {
             return Sentence.warning(
-                    "An attack is under way, and the " + fault.by().word() + " only holds.", takenOnPurpose(fault));
+                    "An attack is on its way, and the " + fault.by().word() + " only holds.", takenOnPurpose(fault));
         }
         if (refusal instanceof Refusal.HandDeceived) {
             return Sentence.warning(
@@ -114,10 +114,10 @@ public final class AttackUnanswered extends RefusalRule {
         }
         if (refusal instanceof Refusal.NothingToTake) {
             return Sentence.error(
-                    "No touch comes at the " + fault.by().word() + " here or on the count before.",
+                    "No touch comes to the " + fault.by().word() + " here or on the count before.",
                     fault.ways()
                             .or(
-                                    "write the touch into the "
+                                    "write a touch into the "
                                             + fault.by().other().word() + "'s turn",
                                     Change.partnerTouches(
                                             subject.replay().setting().lines()))

@@ -26,11 +26,12 @@ public final class BladeNotThere extends RefusalRule {
                 "blade-not-there",
                 Severity.ERROR,
                 false,
-                "A bind, croisé, envelopment, press or glide begins with the blades in contact or takes an arm that is out; a"
-                        + " beat goes to the height at which the blade is, and between blades that touch to the side on"
-                        + " which they do; a change of engagement leaves one engagement for"
-                        + " another; a ceding parry yields to a blade that is taken.",
-                "One cannot lead or leave a blade that is not there (L'Abbat 1734, ch. IX, XIX; the ceding parry: common"
+                "A bind, croisé, envelopment, press or glide begins with the blades in contact or takes the"
+                        + " blade of an extended arm; a beat is made at the height of the blade and, if the"
+                        + " blades touch, on the side of contact; a change of engagement leaves one engagement"
+                        + " for another; a ceding parry gives way to a blade that takes it.",
+                "You cannot lead or leave a blade that is not there (L'Abbat 1734, ch. IX, XIX; the ceding"
+                        + " parry: common"
                         + " practice, no source).",
                 """
                         steps:
@@ -103,7 +104,7 @@ public final class BladeNotThere extends RefusalRule {
         }
         if (refusal instanceof Refusal.ChangesToItself same) {
             return Sentence.error(
-                    "The blades are engaged in " + same.position().word() + " already.",
+                    "The blades are already engaged in " + same.position().word() + ".",
                     where(
                             "change to",
                             Action.Contact.CHANGE_ENGAGEMENT,
@@ -118,7 +119,7 @@ public final class BladeNotThere extends RefusalRule {
         }
         if (refusal instanceof Refusal.FromTheOtherSide other) {
             return Sentence.warning(
-                    "The blades touch in " + Sentence.the(other.blade()) + ", and it is not said how a "
+                    "The blades touch in " + Sentence.the(other.blade()) + ", and the turn does not say how a "
                             + (other.contact() == Action.Contact.PRESS ? "press" : "beat") + " in "
                             + other.at().word() + " gets to the other side of the blade.",
                     fault.ways()
@@ -129,14 +130,14 @@ public final class BladeNotThere extends RefusalRule {
         }
         return refusal instanceof Refusal.NothingToCedeTo
                 ? Sentence.error(
-                        "No blade takes the " + fault.by().word() + "'s here, so there is nothing to cede to.",
+                        "No blade takes the " + fault.by().word() + "'s blade here, so there is nothing to cede to.",
                         fault.ways()
                                 .or(
-                                        "leave out the ceding",
+                                        "leave out 'ceding'",
                                         Change.parriedAs(Action.ParryKind.UNSTATED),
                                         Change.without(action -> action.isReply(Action.Reply.YIELD)))
                                 .or(
-                                        "let the attack begin with a press or a bind",
+                                        "begin the attack with a press or a bind",
                                         Change.partnerFirst(on(Action.Contact.PRESS, Optional.empty())),
                                         Change.partnerFirst(on(Action.Contact.BIND, Optional.empty())))
                                 .sentence())
@@ -170,7 +171,7 @@ public final class BladeNotThere extends RefusalRule {
         return switch (contact) {
             case PRESS -> "press";
             case BIND -> "bind";
-            case CROISE -> "take in a croisé";
+            case CROISE -> "take in croisé";
             case ENVELOP -> "envelop";
             default -> "take";
         };

@@ -22,9 +22,9 @@ public final class BothLungeAtOnce extends RefusalRule {
                 "both-lunge-at-once",
                 Severity.ERROR,
                 true,
-                "Two lunges never meet in one count, unless the level's turns are free and a caution speaks of both"
-                        + " lunging.",
-                "Two who lunge together meet at twice the speed, and blades break.",
+                "Two lunges never meet on one count, unless the level's turns are free and a caution says that"
+                        + " both lunge.",
+                "Two fencers who lunge together meet at twice the speed, and blades break.",
                 """
                         steps:
                           - leader: Extend to the high inside line and lunge.
@@ -59,7 +59,7 @@ public final class BothLungeAtOnce extends RefusalRule {
         if (warned && subject.level().turns() == Level.Turns.FREE) {
             return Sentence.none();
         }
-        String alone = "give the second lunge a count of its own, on which the first is recovered";
+        String alone = "give the second lunge a count of its own, while the first fencer recovers";
         Action takes = new Action.Answer(Action.Reply.RECEIVE, Stance.UNSTATED);
         return Sentence.error(
                 "Both lunge on " + fault.where() + ".",

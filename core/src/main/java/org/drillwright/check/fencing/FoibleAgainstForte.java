@@ -16,9 +16,9 @@ public final class FoibleAgainstForte implements Rule {
             "foible-against-forte",
             Severity.ERROR,
             false,
-            "Where a turn says with which part a blade is taken, the forte takes the foible.",
-            "Near the guard a blade is strong, near the point it gives way: the foible cannot hold a forte, and the hand"
-                    + " that tries is pushed aside (common practice, no source).",
+            "Where a turn says which part of the blade is used, the forte takes the foible.",
+            "A blade is strong near the guard and gives way near the point: the foible cannot hold a forte, and"
+                    + " a hand that tries is pushed aside (common practice, no source).",
             """
             start: On guard in quarte, blades engaged, at lunge distance.
             steps:

@@ -18,9 +18,9 @@ public final class FootBeforeHand extends RefusalRule {
                 "foot-before-hand",
                 Severity.ERROR,
                 false,
-                "The arm goes out before the lunge or with it, never on a count behind it.",
-                "An attack begins with the arm (Technical Rules t.9.1, t.83.2); a foot that lands first brings the body into"
-                        + " reach without a threat (Waite 1880, p. 23-24).",
+                "The arm extends before the lunge or with it, never on a later count.",
+                "An attack begins with the arm (Technical Rules t.9.1, t.83.2); a foot that lands first brings"
+                        + " the body within reach without a threat (Waite 1880, p. 23-24).",
                 """
                         steps:
                           - leader: Lunge.
@@ -55,9 +55,9 @@ public final class FootBeforeHand extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         return fault.refusal() instanceof Refusal.FootBeforeHand
                 ? Sentence.error(
-                        "The arm goes out on " + fault.where() + ", and the foot has lunged before.",
+                        "The arm extends on " + fault.where() + ", after the foot has lunged.",
                         fault.ways()
-                                .or("lunge here, with the arm, and not before it", Change.lungedHere())
+                                .or("lunge here, with the arm, not before it", Change.lungedHere())
                                 .sentence())
                 : Sentence.none();
     }

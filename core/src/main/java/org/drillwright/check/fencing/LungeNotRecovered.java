@@ -20,9 +20,9 @@ public final class LungeNotRecovered extends RefusalRule {
                 "lunge-not-recovered",
                 Severity.ERROR,
                 false,
-                "Nobody advances, retreats or lunges again from a lunge that is not recovered, and nobody recovers who has"
-                        + " not lunged.",
-                "From the lunge the feet can only come back or come up.",
+                "Nobody advances, retreats or lunges again from a lunge without recovering, and nobody recovers"
+                        + " without having lunged.",
+                "From the lunge the feet can only recover, backward or forward.",
                 """
                         steps:
                           - leader: Extend to the high inside line and lunge.
@@ -51,7 +51,7 @@ public final class LungeNotRecovered extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         if (fault.refusal() instanceof Refusal.NothingToRecover) {
             return Sentence.warning(
-                    "The " + fault.by().word() + " is not on the lunge, so there is nothing to recover from.",
+                    "The " + fault.by().word() + " is not in a lunge, so there is nothing to recover from.",
                     fault.ways()
                             .or("write 'return to guard'", Change.each(LungeNotRecovered::returned))
                             .sentence());
@@ -60,7 +60,7 @@ public final class LungeNotRecovered extends RefusalRule {
             return Sentence.none();
         }
         return Sentence.error(
-                "The " + fault.by().word() + " " + still.what() + " from a lunge that is not recovered.",
+                "The " + fault.by().word() + " " + still.what() + " from the lunge without recovering.",
                 fault.ways()
                         .or("forward", recovered(Action.Way.FORWARD))
                         .or("back", recovered(Action.Way.BACK))

@@ -20,7 +20,7 @@ public final class MaskOffInReach extends RefusalRule {
                 "mask-off-in-reach",
                 Severity.ERROR,
                 true,
-                "No point or edge goes to a person whose mask is off; masks come off only out of distance.",
+                "No point or edge is aimed at anybody whose mask is off; masks come off only out of distance.",
                 "No practice without masks (Warford 1884, p. 6; Technical Rules t.20.2).",
                 """
                         opening: Salute. On guard in sixte.
@@ -50,11 +50,11 @@ public final class MaskOffInReach extends RefusalRule {
             Action mask = new Action.Mask(true);
             return first
                     ? Sentence.error(
-                            stroke(unmasked, subject) + " goes to the "
-                                    + unmasked.who().word() + ", whose mask is not on.",
+                            stroke(unmasked, subject) + " is aimed at the "
+                                    + unmasked.who().word() + ", whose mask is off.",
                             fault.ways()
                                     .or(
-                                            "write 'Masks on' into the opening, before anybody comes on guard",
+                                            "write 'Masks on' into the opening, before coming on guard",
                                             Change.openedBy(mask))
                                     .sentence())
                     : Sentence.none();

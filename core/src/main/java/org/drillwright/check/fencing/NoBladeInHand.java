@@ -19,9 +19,10 @@ public final class NoBladeInHand implements Rule {
             "no-blade-in-hand",
             Severity.ERROR,
             false,
-            "A drill whose weapon is 'none' holds no blade work: no stroke, no parry, nothing done to a blade; a bare arm may"
-                    + " go out.",
-            "The list of gear and the cautions follow the weapon; blades that it does not name are forgotten there (common"
+            "A drill whose weapon is 'none' has no blade work: no stroke, no parry, nothing done to a blade; a"
+                    + " bare arm may extend.",
+            "The gear list and the cautions follow from the weapon, and a blade it does not name is forgotten"
+                    + " in both (common"
                     + " practice, no source).",
             """
             weapon: none
@@ -66,7 +67,7 @@ public final class NoBladeInHand implements Rule {
                     TEXT.id(),
                     words.span(clause.span()),
                     "This is blade work, and the drill's weapon is 'none'.",
-                    "Name the weapon, or let the hand or the feet alone do it."));
+                    "Name the weapon, or let it be done by the hand or the feet alone."));
         }
     }
 

@@ -24,9 +24,9 @@ public final class NotBackAtStart implements Rule {
             "not-back-at-start",
             Severity.WARNING,
             false,
-            "The last count leaves both where the first began: steps forward and back add up, half steps too, and those of a"
-                    + " class that moves alone.",
-            "Otherwise the drill cannot be repeated, and the second time begins with a shuffle of feet.",
+            "The last count leaves both where the first began: steps forward and back cancel out, half steps"
+                    + " included, and so do those of a class that moves without partners.",
+            "Otherwise the drill cannot be repeated without a shuffle of feet in between.",
             """
             steps:
               - leader: Extend to the high inside line and lunge.
@@ -68,7 +68,7 @@ public final class NotBackAtStart implements Rule {
                     TEXT.id(),
                     subject.spanInStep(last, ""),
                     "After the last count " + String.join("; ", differences) + ".",
-                    "Add what brings both back to the start, or accept it with a reason.");
+                    "Add what brings both back to the start, or accept this with a reason.");
         }
     }
 
@@ -85,7 +85,7 @@ public final class NotBackAtStart implements Rule {
         if (start.measure().isExact()
                 && end.measure().isKnown()
                 && !start.measure().meets(end.measure())) {
-            differences.add("the measure is " + end.measure().words() + ", not "
+            differences.add("the distance is " + end.measure().words() + ", not "
                     + start.measure().words());
         }
         blades(start, end).ifPresent(differences::add);
@@ -98,8 +98,8 @@ public final class NotBackAtStart implements Rule {
         OptionalInt follower = Ground.gained(subject.replay(), Side.FOLLOWER);
         if (!subject.isPartnerDrill()) {
             return follower.isPresent() && follower.getAsInt() != 0
-                    ? Optional.of("the class stands " + steps(follower.getAsInt(), "forward of", "behind")
-                            + " where it began")
+                    ? Optional.of(
+                            "the class is " + steps(follower.getAsInt(), "forward of", "behind") + " where it began")
                     : Optional.empty();
         }
         OptionalInt leader = Ground.gained(subject.replay(), Side.LEADER);
@@ -107,7 +107,8 @@ public final class NotBackAtStart implements Rule {
         boolean unmeasured = start.measure().isKnown() && !end.measure().isKnown();
         int closed = counted ? leader.getAsInt() + follower.getAsInt() : 0;
         return counted && unmeasured && closed != 0
-                ? Optional.of("the two are " + steps(closed, "nearer than", "further apart than") + " at the start")
+                ? Optional.of(
+                        "the two are " + steps(closed, "closer together than", "further apart than") + " at the start")
                 : Optional.empty();
     }
 
@@ -123,7 +124,7 @@ public final class NotBackAtStart implements Rule {
     private static Optional<String> feet(String who, State start, State end, Side side) {
         boolean onGuard = start.of(side).feet().is(Feet.ON_GUARD);
         return onGuard && end.of(side).feet().is(Feet.LUNGED)
-                ? Optional.of(who + " is still on the lunge")
+                ? Optional.of(who + " is still in the lunge")
                 : Optional.empty();
     }
 
@@ -148,6 +149,6 @@ public final class NotBackAtStart implements Rule {
         if (!known || touched == touch) {
             return Optional.empty();
         }
-        return Optional.of(touch ? "the blades touch, and they were apart" : "the blades are apart, and they touched");
+        return Optional.of(touch ? "the blades touch, but were apart" : "the blades are apart, but touched");
     }
 }

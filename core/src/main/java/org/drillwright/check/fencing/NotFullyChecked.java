@@ -13,14 +13,15 @@ import org.drillwright.source.Severity;
 /** Every count could be judged. */
 public final class NotFullyChecked implements Rule {
 
-    private static final String WAY_OUT = " State it in words of the trade.";
+    private static final String WAY_OUT = " Say it in fencing terms.";
 
     private static final RuleText TEXT = new RuleText(
             "not-fully-checked",
             Severity.WARNING,
             false,
-            "All that a rule asks is known: words, lines, measure and masks of each count, and the words around them.",
-            "Silence is not approval: what could not be judged is said, so that somebody looks at it.",
+            "Everything the rules ask about is known: the words, lines, distance and masks of each count, and"
+                    + " the start, opening and closing.",
+            "Silence is not approval: what could not be judged is listed, so that somebody looks at it.",
             """
             steps:
               - leader: Wobble gracefully.
@@ -52,7 +53,7 @@ public final class NotFullyChecked implements Rule {
                     TEXT.id(),
                     subject.span(FieldPath.of(end.part())),
                     "Not fully checked: the " + end.part() + ".",
-                    "Not known here: " + String.join(", ", end.unknown()) + "." + unread(end.words()) + WAY_OUT);
+                    "Unknown here: " + String.join(", ", end.unknown()) + "." + unread(end.words()) + WAY_OUT);
         }
     }
 
@@ -69,7 +70,7 @@ public final class NotFullyChecked implements Rule {
                 TEXT.id(),
                 subject.spanInStep(first.step(), ""),
                 "Not fully checked: count" + (gaps.size() == 1 ? " " : "s ") + counts + ".",
-                "Not known here: " + first.unknown().stream().sorted().collect(Collectors.joining(", "))
+                "Unknown here: " + first.unknown().stream().sorted().collect(Collectors.joining(", "))
                         + (first.since().isEmpty() ? "" : " (since " + first.since() + ")") + "."
                         + unread(first.words()) + WAY_OUT);
     }

@@ -19,9 +19,9 @@ public final class NothingToRenew extends RefusalRule {
                 "nothing-to-renew",
                 Severity.ERROR,
                 false,
-                "A remise, a redoublement or a reprise follows an attack of one's own that has not touched.",
-                "That is what the words mean (Technical Rules t.13): each is a new action of who has just attacked, and a touch"
-                        + " ends the phrase.",
+                "A remise, redoublement or reprise follows an attack by the same fencer that did not touch.",
+                "That is what the words mean (Technical Rules t.13): each is a new action by the fencer who has"
+                        + " just attacked, and a touch ends the phrase.",
                 """
                         steps:
                           - leader: Remise to the high inside line with a lunge.
@@ -56,7 +56,7 @@ public final class NothingToRenew extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         return fault.refusal() instanceof Refusal.NothingToRenew none
                 ? Sentence.error(
-                        "The " + fault.by().word() + " has no failed attack to renew here, so this is no "
+                        "The " + fault.by().word() + " has no failed attack to renew here, so this is not a "
                                 + word(none.role()) + ".",
                         fault.ways()
                                 .or("call it an attack", Change.as(Action.Role.ATTACK))

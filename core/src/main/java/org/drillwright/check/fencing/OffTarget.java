@@ -22,9 +22,10 @@ public final class OffTarget extends RefusalRule {
                 "off-target",
                 Severity.ERROR,
                 false,
-                "A touch goes to the target of its weapon: the trunk at foil, above the hips at sabre, anywhere at"
+                "A touch is on the target of its weapon: the trunk at foil, above the hips at sabre, anywhere at"
                         + " épée.",
-                "The rules leave the rest out (Technical Rules t.77, t.91, t.97), and gear covers it less.",
+                "Anything else is off target under the rules (Technical Rules t.77, t.91, t.97), and less well"
+                        + " protected.",
                 """
                         weapon: sabre
                         gear: [sabre mask, jacket, underarm protector, sabre glove]
@@ -67,8 +68,8 @@ public final class OffTarget extends RefusalRule {
             ways.or("the " + target.word(), Change.at(aim));
         }
         return Sentence.error(
-                "The " + off.target().word() + " is no target with the "
+                "The " + off.target().word() + " is not a target at "
                         + subject.drill().weapon().word() + ".",
-                ways.sentence("Name a place on the target: "));
+                ways.sentence("Choose a place on the target: "));
     }
 }

@@ -17,8 +17,8 @@ public final class OpeningLeadsElsewhere implements Rule {
             "opening-leads-elsewhere",
             Severity.WARNING,
             false,
-            "The opening brings each of the two into the guard that 'start' states.",
-            "An assistant reads the opening out; the class then stands as it was told, not as 'start' says.",
+            "The opening brings each of the two into the guard given in 'start'.",
+            "An assistant reads the opening out, and the class then stands as it was told, not as 'start' says.",
             """
             opening: Salute. Masks on. On guard in quarte.
             #        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
@@ -42,7 +42,7 @@ public final class OpeningLeadsElsewhere implements Rule {
                         TEXT.id(),
                         subject.span(FieldPath.of("opening")),
                         "The opening leaves the " + side.word() + " in "
-                                + opened.value().map(Position::word).orElse("") + ", and 'start' says "
+                                + opened.value().map(Position::word).orElse("") + ", but 'start' says "
                                 + start.value().map(Position::word).orElse("") + ".",
                         "Name the same guard in both.");
                 return;

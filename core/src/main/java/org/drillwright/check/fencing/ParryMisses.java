@@ -30,9 +30,9 @@ public final class ParryMisses extends RefusalRule {
                 "parry-misses",
                 Severity.ERROR,
                 false,
-                "A parry ends in a position that closes the attacked line; a circular one starts and ends in its"
-                        + " position, and the attack arrives in the other line of that height. No high parry meets an"
-                        + " attack at the foot, and no low one an attack at the chest.",
+                "A parry ends in a position that closes the line of the attack; a circular parry starts and"
+                        + " ends in the same position and meets an attack in the other line at that height. No"
+                        + " high parry meets an attack to the foot, and no low parry one to the chest.",
                 "A parry that closes another line lets the point in (Technical Rules t.14; Warford 1884, p."
                         + " 10-17).",
                 """
@@ -79,17 +79,17 @@ public final class ParryMisses extends RefusalRule {
         Setting setting = subject.replay().setting();
         Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.ParryMisses miss) {
-            String what =
-                    closes(setting, miss.position()) + "; the attack arrives in " + Sentence.the(miss.attacked()) + ".";
+            String what = closes(setting, miss.position()) + ", but the attack arrives in "
+                    + Sentence.the(miss.attacked()) + ".";
             WayOut out = Closers.sentence(setting, fault, miss.attacked());
             return miss.firm()
                     ? Sentence.error(what, out)
-                    : Sentence.warning(what + " Schools differ on this position.", out);
+                    : Sentence.warning(what + " Schools differ about this position.", out);
         }
         if (refusal instanceof Refusal.CircleElsewhere circle) {
             return Sentence.error(
                     "A circular parry of " + circle.position().word() + " starts in "
-                            + circle.position().word() + ", and the hand stands in "
+                            + circle.position().word() + ", but the hand is in "
                             + circle.from().word() + ".",
                     Closers.sentence(setting, fault, circle.attacked()));
         }
@@ -107,7 +107,7 @@ public final class ParryMisses extends RefusalRule {
         if (refusal instanceof Refusal.ParryAtOtherHeight other) {
             boolean low = other.attacked() == Height.LOW;
             return Sentence.error(
-                    closes(setting, other.position()) + "; the attack arrives " + (low ? "low." : "high."),
+                    closes(setting, other.position()) + ", but the attack arrives " + (low ? "low." : "high."),
                     atHeight(setting, fault, other.attacked()));
         }
         return sayWarning(setting, fault);
@@ -140,7 +140,7 @@ public final class ParryMisses extends RefusalRule {
         Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.CircleWanted circle) {
             return Sentence.warning(
-                    "The hand stands in " + circle.position().word() + " already, and the attack arrives in "
+                    "The hand is in " + circle.position().word() + " already, and the attack arrives in "
                             + Sentence.the(circle.attacked()) + ": only the circular parry meets it from there.",
                     fault.ways()
                             .or(
@@ -154,12 +154,12 @@ public final class ParryMisses extends RefusalRule {
                     "From " + kind.from().word() + " to " + kind.to().word() + " is a "
                             + kind.is().words() + ", not a " + kind.called().words() + ".",
                     fault.ways()
-                            .or("leave the kind out", Change.parriedAs(ParryKind.UNSTATED))
-                            .or("name it as it is", Change.parriedAs(kind.is()))
+                            .or("leave out the kind of parry", Change.parriedAs(ParryKind.UNSTATED))
+                            .or("use the right name", Change.parriedAs(kind.is()))
                             .sentence());
         }
         if (refusal instanceof Refusal.NothingToParry) {
-            return Sentence.warning("There is no attack here to parry.", metOrMoved(setting, fault));
+            return Sentence.warning("There is no attack to parry here.", metOrMoved(setting, fault));
         }
         return Sentence.none();
     }
@@ -168,7 +168,7 @@ public final class ParryMisses extends RefusalRule {
     private static WayOut metOrMoved(Setting setting, Fault fault) {
         return fault.ways()
                 .or(
-                        "write the attack into the " + fault.by().other().word() + "'s turn",
+                        "write an attack into the " + fault.by().other().word() + "'s turn",
                         Change.partnerTouches(setting.lines()))
                 .or("write 'move the hand' instead of 'parry'", Change.each(ParryMisses::moved))
                 .sentence();

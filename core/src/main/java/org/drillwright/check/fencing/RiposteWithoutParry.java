@@ -19,9 +19,9 @@ public final class RiposteWithoutParry extends RefusalRule {
                 "riposte-without-parry",
                 Severity.ERROR,
                 false,
-                "A riposte follows one's own parry; a counter-riposte follows the parry of a riposte.",
-                "That is what the word means (Technical Rules t.9.1); a riposte without it is an attack into an"
-                        + " attack.",
+                "A riposte follows the fencer's own parry; a counter-riposte follows the parry of a riposte.",
+                "That is what the word means (Technical Rules t.9.1); a riposte without a parry is an attack"
+                        + " into an attack.",
                 """
                         steps:
                           - leader: Extend to the high inside line and lunge.
@@ -71,7 +71,7 @@ public final class RiposteWithoutParry extends RefusalRule {
                                 .or("call it an attack", Change.as(Action.Role.ATTACK))
                                 .sentence())
                 : Sentence.error(
-                        "The " + fault.by().word() + " has not parried, so this is no riposte.",
+                        "The " + fault.by().word() + " has not parried, so this is not a riposte.",
                         fault.ways()
                                 .or("parry first", Change.parries(Change::before))
                                 .or("parry on the count before", Change.parries(parry -> Change.nearby(-1, parry)))

@@ -27,9 +27,10 @@ public final class TooFarOrTooNear extends RefusalRule {
                 "too-far-or-too-near",
                 Severity.ERROR,
                 true,
-                "A touch is within the measure that the feet have left: nobody is touched by an arm at lunge distance, or after a"
-                        + " step out of reach, and nobody steps on to a lunge that reaches, or to where the other stands.",
-                "Who cannot reach leans, throws the arm or runs; who is too near bends the blade hard.",
+                "A touch is within reach of the distance the footwork has left: nobody is touched by the arm"
+                        + " alone from lunge distance or after a step out of reach, and nobody steps on to a"
+                        + " lunge that already reaches or to where the partner is standing.",
+                "A fencer who cannot reach leans, throws the arm or runs; one who is too close bends the blade hard.",
                 """
                         steps:
                           - leader: Extend to the high inside line and lunge.
@@ -87,8 +88,8 @@ public final class TooFarOrTooNear extends RefusalRule {
         }
         if (fault.refusal() instanceof Refusal.LungeTooClose) {
             return Sentence.warning(
-                    "This riposte lunges from extension distance, where the arm alone reaches; a lunge from so near bends"
-                            + " the blade hard.",
+                    "This riposte lunges from extension distance, where the arm alone reaches; a lunge from so"
+                            + " close bends the blade hard.",
                     fault.ways()
                             .or("leave out the lunge", Change.without(Action.Lunge.class::isInstance))
                             .sentence());
@@ -96,7 +97,7 @@ public final class TooFarOrTooNear extends RefusalRule {
         if (fault.refusal() instanceof Refusal.NoRoom) {
             return Sentence.error(
                     "There is no room for this: it ends where the "
-                            + fault.by().other().word() + " stands.",
+                            + fault.by().other().word() + " is standing.",
                     fault.ways()
                             .or("leave out the steps", Change.without(Action.Step.class::isInstance))
                             .or("leave out the lunge", Change.without(Action.Lunge.class::isInstance))
@@ -107,7 +108,8 @@ public final class TooFarOrTooNear extends RefusalRule {
         }
         if (fault.refusal() instanceof Refusal.RunsOn) {
             return Sentence.error(
-                    "The " + fault.by().word() + " steps on to the point of a lunge that reaches without that step.",
+                    "The " + fault.by().word() + " steps on to the point of a lunge that would reach without"
+                            + " that step.",
                     fault.ways()
                             .or("leave out the step", Change.without(Action.Step.class::isInstance))
                             .or("parry with the step", Change.parries(Change::also))
@@ -126,7 +128,7 @@ public final class TooFarOrTooNear extends RefusalRule {
         boolean takes = fault.before().attackOn(fault.by()).isPresent();
         Ways ways = fault.ways();
         if (takes) {
-            ways.or("stay where you are", Change.without(away))
+            ways.or("do not go back", Change.without(away))
                     .or("let the " + fault.by().other().word() + " lunge", Change.partnerAlso(lunge));
         } else {
             ways.or("add a lunge", Change.with(lunge))
@@ -135,7 +137,7 @@ public final class TooFarOrTooNear extends RefusalRule {
                             "recover forward first, and lunge",
                             (words, spot) -> Change.with(lunge)
                                     .made(Change.before(recover).made(words, spot), spot))
-                    .or("let the " + fault.by().other().word() + " not go back", Change.partnerWithout(away));
+                    .or("let the " + fault.by().other().word() + " stay", Change.partnerWithout(away));
         }
         Map<String, Change> starts = new LinkedHashMap<>();
         for (int steps = subject.replay().start().measure().least() - 1; steps >= 0; steps--) {

@@ -20,10 +20,10 @@ public final class TurnsAtOdds extends RefusalRule {
                 "turns-at-odds",
                 Severity.ERROR,
                 false,
-                "Where both turns of a count say how the blades end, they say the same: touching for both, in one line, or"
-                        + " apart for both.",
-                "Blades touch for both or for neither (L'Abbat 1734, ch. XXII), and two who were told otherwise wait for each"
-                        + " other.",
+                "Where both turns of a count say how the blades end up, they agree: touching in the same line"
+                        + " for both, or apart for both.",
+                "Blades touch for both or for neither (L'Abbat 1734, ch. XXII), and two fencers told different"
+                        + " things wait for each other.",
                 """
                         steps:
                           - leader: Come on guard in sixte, blades engaged.
@@ -52,11 +52,12 @@ public final class TurnsAtOdds extends RefusalRule {
         }
         boolean both = words.theirs().engaged().equals(words.own().engaged());
         return Sentence.error(
-                "The other's turn has " + blades(words.theirs(), both) + " on " + fault.where() + ", and this has "
+                "The partner's turn has " + blades(words.theirs(), both) + " on " + fault.where() + ", but this"
+                        + " turn has "
                         + blades(words.own(), both) + ".",
                 fault.ways()
                         .or(
-                                "write here too: " + blades(words.theirs(), true),
+                                "write here as well: " + blades(words.theirs(), true),
                                 Change.each(action -> stated(action, words.theirs())))
                         .sentence());
     }

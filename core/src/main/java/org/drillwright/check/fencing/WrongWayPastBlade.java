@@ -22,8 +22,8 @@ public final class WrongWayPastBlade extends RefusalRule {
                 "wrong-way-past-blade",
                 Severity.ERROR,
                 false,
-                "A disengage, cut-over or counter-disengage has a blade to pass and ends on the other side of it; a"
-                        + " straight riposte does not pass it.",
+                "A disengage, cut-over or counter-disengage has a blade to pass and ends on the other side of"
+                        + " it; a straight riposte passes no blade.",
                 "Only an action made on the blade deserves the name (L'Abbat XII; Technical Rules t.11).",
                 """
                         start: On guard in octave, blades apart, at lunge distance.
@@ -60,8 +60,8 @@ public final class WrongWayPastBlade extends RefusalRule {
         if (refusal instanceof Refusal.NoBladeToPass none) {
             Action engage = new Action.OnBlade(Action.Contact.ENGAGE, Optional.empty(), Aim.UNSTATED);
             return Sentence.error(
-                    "There is no blade to pass: the blades are apart and the partner's does not stand in "
-                            + Sentence.the(none.from()) + ", before the point.",
+                    "There is no blade to pass: the blades are apart and the partner's is not in "
+                            + Sentence.the(none.from()) + ", in front of the point.",
                     fault.ways()
                             .or("call it a straight thrust", Change.along(Action.Path.DIRECT))
                             .or("engage first", Change.before(engage))
@@ -88,7 +88,8 @@ public final class WrongWayPastBlade extends RefusalRule {
             return Sentence.error(
                     "There is no change of engagement here to deceive; a counter-disengage follows the partner's blade"
                             + " round.",
-                    named(fault.ways().or("let the partner change the engagement first", Change.partnerFirst(change))));
+                    named(fault.ways()
+                            .or("have the partner change the engagement first", Change.partnerFirst(change))));
         }
         return Sentence.none();
     }

@@ -23,8 +23,8 @@ public final class BrokenSet implements FolderRule {
             "broken-set",
             Severity.ERROR,
             false,
-            "Every drill that a set lists is in the folder, and is listed once.",
-            "An assistant gets the set as it is printed; a card that is missing is missed in the hall.",
+            "Every drill listed in a set is in the folder, and is listed only once.",
+            "An assistant gets the set as it is printed, and a missing card is missed in the hall.",
             """
             sets:
               spring:
@@ -69,10 +69,11 @@ public final class BrokenSet implements FolderRule {
                         file,
                         folder.places()
                                 .span(FieldPath.of("sets").key(set.name()).key("tag")),
-                        "The set '" + set.name() + "' is of drills with the tag '" + tag + "', and no drill has it.",
+                        "The set '" + set.name() + "' takes the drills tagged '" + tag + "', but no drill has"
+                                + " that tag.",
                         Nearest.to(tag, tags)
                                 .map(near -> "Did you mean '" + near + "'?")
-                                .orElse("Write 'tags: [" + tag + "]' into the drills that belong to it."))));
+                                .orElse("Write 'tags: [" + tag + "]' in the drills that belong to it."))));
     }
 
     /** What no drill belongs to is printed as nothing at all. */
@@ -84,8 +85,8 @@ public final class BrokenSet implements FolderRule {
             findings.add(error(
                     file,
                     folder.places().span(FieldPath.of("sets").key(set.name())),
-                    "The set '" + set.name() + "' holds no drill.",
-                    "No drill has all that it asks for. Take the set out, or write a drill for it."));
+                    "The set '" + set.name() + "' has no drills.",
+                    "No drill has everything it asks for. Take the set out, or write a drill for it."));
         }
     }
 

@@ -17,15 +17,16 @@ import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 
-/** Where other drills of a level are in sets, each of its drills is in one. */
+/** If some drills of a level are in sets, every drill of that level is in one. */
 public final class InNoSet implements FolderRule {
 
     private static final RuleText TEXT = new RuleText(
             "in-no-set",
             Severity.NOTE,
             false,
-            "Where other drills of a level are in sets, each of its drills is in one.",
-            "A set that is a list doesn't grow by itself: a new drill is left out when the set is printed, and nobody misses it.",
+            "If some drills of a level are in sets, every drill of that level is in one.",
+            "A set written as a list doesn't grow by itself: a new drill is left out when the set is printed,"
+                    + " and nobody notices.",
             """
             # sets: {intermediate: {drills: [straight-thrust]}}
             level: intermediate
@@ -59,7 +60,7 @@ public final class InNoSet implements FolderRule {
                                 Severity.NOTE,
                                 subject.file(),
                                 subject.span(FieldPath.of("level")),
-                                "No set holds this drill, so it isn't printed with any.",
+                                "This drill is in no set, so it isn't printed with any.",
                                 wayOut(subject.drill().id(), set))));
             }
         }

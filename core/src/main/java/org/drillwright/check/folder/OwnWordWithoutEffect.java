@@ -19,8 +19,8 @@ public final class OwnWordWithoutEffect implements FolderRule {
             "own-word-without-effect",
             Severity.ERROR,
             false,
-            "Each of the school's own words stands for words that are known, and is not read so without it.",
-            "An entry that does nothing is believed: its author thinks that the word is understood.",
+            "Each of the school's own words stands for known words, and would not be read that way without its entry.",
+            "An entry that does nothing misleads: its author believes that the word is understood.",
             """
             words:
               stick it: extnd
@@ -57,25 +57,25 @@ public final class OwnWordWithoutEffect implements FolderRule {
 
     private static String what(OwnWordFlaw flaw, String say, String means) {
         return switch (flaw) {
-            case EMPTY -> "There is no word in '" + say + ": " + means + "'.";
-            case MEANING_UNKNOWN -> "'" + means + "' holds words that are not known, so '" + say + "' means nothing.";
+            case EMPTY -> "There are no words in '" + say + ": " + means + "'.";
+            case MEANING_UNKNOWN -> "'" + means + "' contains unknown words, so '" + say + "' means nothing.";
             case NO_CHANGE -> "'" + say + "' is read as '" + means + "' without this entry.";
             case MANNER ->
-                "'" + say + "' tells how a thing is done, whatever the thing; it cannot mean '" + means + "'.";
+                "'" + say + "' says how a thing is done, whatever the thing; it cannot mean '" + means + "'.";
         };
     }
 
     private static String wayOut(OwnWordFlaw flaw, TurnReader reader, String means) {
         return switch (flaw) {
-            case EMPTY -> "Write your word, a colon, and words that 'drillwright words' lists.";
+            case EMPTY -> "Write your own word, a colon, and words listed by 'drillwright words'.";
             case MEANING_UNKNOWN ->
                 reader.read(means).unread().stream()
                         .flatMap(unread -> reader.meant(means, unread).stream())
                         .findFirst()
-                        .map(near -> "Did you mean '" + near + "'? 'drillwright words' lists what is known.")
-                        .orElse("Write words that 'drillwright words' lists.");
+                        .map(near -> "Did you mean '" + near + "'? 'drillwright words' lists the known words.")
+                        .orElse("Write words listed by 'drillwright words'.");
             case NO_CHANGE -> "Delete the line.";
-            case MANNER -> "Delete the line, or call the action by another word.";
+            case MANNER -> "Delete the line, or choose another word for the action.";
         };
     }
 }

@@ -21,7 +21,8 @@ public final class SamePrintMark implements FolderRule {
             Severity.ERROR,
             false,
             "No two drills have the same print mark.",
-            "The mark at a card's foot tells which drill it is and whether it is current; it can do so for one only.",
+            "The mark at the foot of a card tells you which drill it is and whether it is current; it can do so"
+                    + " for only one drill.",
             """
             # a second file with the same words
             title: Guards by name
@@ -50,8 +51,8 @@ public final class SamePrintMark implements FolderRule {
                         Severity.ERROR,
                         subject.file(),
                         subject.span(FieldPath.of("title")),
-                        "This drill has the print mark of " + first.drill().id() + ".",
-                        "Change any word that its card prints, and it gets another."));
+                        "This drill has the same print mark as " + first.drill().id() + ".",
+                        "Change any word printed on its card, and it gets another."));
             }
         }
         return findings;

@@ -25,7 +25,7 @@ public final class SameTitleInSet implements FolderRule {
             Severity.ERROR,
             false,
             "No two drills of one set have the same title.",
-            "On the ring two cards of one title cannot be told apart.",
+            "On the ring, two cards with the same title cannot be told apart.",
             """
             title: Parry of quarte
             #      ^^^^^^^^^^^^^^^

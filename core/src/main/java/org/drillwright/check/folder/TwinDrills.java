@@ -71,8 +71,8 @@ public final class TwinDrills implements FolderRule {
                     Severity.ERROR,
                     subject.file(),
                     subject.keySpan(FieldPath.of("steps")),
-                    "All turns are those of " + first.drill().id() + ".",
-                    "Change what this drill was copied for, or delete it."));
+                    "All turns are the same as in " + first.drill().id() + ".",
+                    "Change what you copied it to change, or delete it."));
         }
     }
 }

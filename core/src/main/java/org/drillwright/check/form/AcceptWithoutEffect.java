@@ -19,8 +19,8 @@ public final class AcceptWithoutEffect implements Rule {
             "accept-without-effect",
             Severity.ERROR,
             false,
-            "Under 'accept' stand rules that exist and that are not about safety, each with a reason.",
-            "An acceptance that does nothing would be believed; a caution is not to be argued away.",
+            "The rules listed under 'accept' exist and are not about safety, and each has a reason.",
+            "An acceptance that does nothing would be relied on; a safety rule is not to be argued away.",
             """
             accept:
               safety-note-missing: the partners know each other
@@ -54,14 +54,14 @@ public final class AcceptWithoutEffect implements Rule {
                 findings.error(
                         TEXT.id(),
                         span,
-                        "'" + written + "' is a rule of safety and cannot be accepted away.",
-                        "Take this line out and mend what the rule finds.");
+                        "'" + written + "' is a safety rule and cannot be accepted away.",
+                        "Take this line out and correct what the rule finds.");
             } else if (!id.equals(written)) {
                 findings.note(
                         TEXT.id(),
                         span,
                         "The rule '" + written + "' is called '" + id + "' now.",
-                        "Write the new name; the old one is understood until the next release.");
+                        "Write the new name; the old one still works until the next release.");
             }
         }
     }

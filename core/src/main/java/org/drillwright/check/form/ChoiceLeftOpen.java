@@ -16,8 +16,10 @@ public final class ChoiceLeftOpen implements Rule {
             "choice-left-open",
             Severity.ERROR,
             false,
-            "Unless the level's turns are free, no turn says 'or', 'either', 'if', 'may', 'try', 'maybe' or 'when ready'.",
-            "On the count each partner does the one thing written; a choice makes the other guess with a blade coming.",
+            "Unless the level's turns are free, no turn says 'or', 'either', 'if', 'may', 'try', 'maybe' or"
+                    + " 'when ready'.",
+            "On each count each partner does the one thing written; a choice leaves the other guessing with a"
+                    + " blade coming.",
             """
             steps:
               - leader: Extend to the high inside line and lunge.
@@ -64,7 +66,7 @@ public final class ChoiceLeftOpen implements Rule {
                     words.span(choice),
                     "'" + words.text().substring(choice.start(), choice.end()) + "' leaves count " + subject.count(step)
                             + " open.",
-                    "Write the one thing to do, and make the other way a drill of its own.");
+                    "Write the one thing to do, and make the alternative a drill of its own.");
         }
     }
 }

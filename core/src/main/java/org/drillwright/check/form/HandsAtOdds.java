@@ -19,8 +19,8 @@ public final class HandsAtOdds implements Rule {
             "hands-at-odds",
             Severity.ERROR,
             false,
-            "The hands that the start or the opening tells of are those that 'hands' names; 'same' if it is not there.",
-            "Against the other hand inside and outside change places, and every line would be judged wrongly.",
+            "The hands described in the start or the opening agree with 'hands' ('same' if it is not given).",
+            "Against an opposite hand, inside and outside change places, and every line would be judged wrongly.",
             """
             start: One right-handed, one left-handed, on guard in quarte, blades apart, at lunge distance.
             #      ^^^^^^^^^^^^^^^^
@@ -49,10 +49,11 @@ public final class HandsAtOdds implements Rule {
                         TEXT.id(),
                         words.span(clause.span()),
                         played == Hands.SAME
-                                ? "One is left-handed here, but the drill is played with both hands on the same side."
-                                : "Both hold the weapon in the same hand here, but the drill is played with opposite hands.",
+                                ? "One fencer is left-handed here, but the drill is played with both hands on"
+                                        + " the same side."
+                                : "Both use the same hand here, but the drill is played with opposite hands.",
                         played == Hands.SAME
                                 ? "Write 'hands: opposite'."
-                                : "Leave 'hands: opposite' out, or say that one of them is left-handed."));
+                                : "Leave out 'hands: opposite', or say that one of them is left-handed."));
     }
 }

@@ -23,8 +23,9 @@ public final class NeedsCannotBeMet implements Rule {
             "needs-cannot-be-met",
             Severity.ERROR,
             false,
-            "The drills named under 'needs' and 'variant-of' exist, lead round in no circle and are of no higher level.",
-            "Teaching order and the choice of partners are built on it.",
+            "The drills named under 'needs' and 'variant-of' exist, do not go round in a circle, and are not of"
+                    + " a higher level.",
+            "The teaching order and the choice of partners are built on them.",
             """
             needs: [no-such-drill]
             #       ^^^^^^^^^^^^^
@@ -58,15 +59,15 @@ public final class NeedsCannotBeMet implements Rule {
             findings.error(
                     TEXT.id(),
                     span,
-                    "This leads round in a circle: " + String.join(" needs ", way) + ".",
-                    "Take one of these needs out.");
+                    "These needs go round in a circle: " + String.join(" needs ", way) + ".",
+                    "Take out one of them.");
         } else if (subject.school().rank(needed.level())
                 > subject.school().rank(subject.drill().level())) {
             findings.error(
                     TEXT.id(),
                     span,
-                    "'" + id + "' is of the level '" + needed.level() + "', higher than this drill's.",
-                    "Raise this drill's level, or take the need out.");
+                    "'" + id + "' is at level '" + needed.level() + "', higher than this drill's.",
+                    "Raise this drill's level, or take out the need.");
         }
     }
 
@@ -83,7 +84,7 @@ public final class NeedsCannotBeMet implements Rule {
                 "There is no drill '" + id + "' in this folder.",
                 Nearest.to(id, subject.others().keySet())
                         .map(known -> "Did you mean '" + known + "'?")
-                        .orElse("A drill is called by its file's name without the ending."));
+                        .orElse("A drill goes by the name of its file, without the ending."));
         return false;
     }
 

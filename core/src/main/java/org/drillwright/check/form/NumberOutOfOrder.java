@@ -14,8 +14,8 @@ public final class NumberOutOfOrder implements Rule {
             "number-out-of-order",
             Severity.ERROR,
             false,
-            "Numbers that are written run 1, 2, 3 without a gap.",
-            "The class moves on the number it hears; a number that is missing or comes twice stops the class.",
+            "If counts are numbered, they run 1, 2, 3 without a gap.",
+            "The class moves on the number it hears; a number that is missing or repeated stops the class.",
             """
             steps:
               - number: 1
@@ -56,7 +56,7 @@ public final class NumberOutOfOrder implements Rule {
                 findings.error(
                         TEXT.id(),
                         subject.span(Subject.stepPath(step).key("number")),
-                        "This count is number " + expected + " in order, but " + number.getAsInt() + " is written.",
+                        "This count should be number " + expected + ", but " + number.getAsInt() + " is written.",
                         "Write 'number: " + expected + "', or leave all numbers out.");
             }
         }

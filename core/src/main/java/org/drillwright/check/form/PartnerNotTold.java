@@ -20,8 +20,8 @@ public final class PartnerNotTold implements Rule {
             "partner-not-told",
             Severity.WARNING,
             false,
-            "What a turn tells of the other side stands in the other side's own turn, too.",
-            "Each is held to their own turn; who hears both waits for what was told of them. Common practice, no source.",
+            "Whatever a turn asks of the other side is also in the other side's own turn.",
+            "Each fencer goes by their own turn; one who hears both expects them to agree. Common practice, no source.",
             """
             steps:
               - leader: Leaders, extend to the high inside line and lunge; followers, retreat.
@@ -68,9 +68,9 @@ public final class PartnerNotTold implements Rule {
         missing.ifPresent(clause -> findings.warning(
                 TEXT.id(),
                 words.span(clause.span()),
-                "This is told of the " + other.word() + ", and the " + other.word() + "'s own turn on count "
-                        + subject.count(step) + " does not have it.",
-                "Write it into the " + other.word() + "'s turn, or leave it out here. Only the " + other.word()
+                "This is asked of the " + other.word() + ", and the " + other.word() + "'s own turn on count "
+                        + subject.count(step) + " does not say it.",
+                "Write it in the " + other.word() + "'s turn, or leave it out here. Only the " + other.word()
                         + "'s own turn was played."));
     }
 

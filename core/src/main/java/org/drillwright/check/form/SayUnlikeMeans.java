@@ -25,8 +25,8 @@ public final class SayUnlikeMeans implements Rule {
             "say-unlike-means",
             Severity.WARNING,
             false,
-            "Where the words of 'say' can be read, they ask for the same as 'means'.",
-            "The card shows 'say', the rules judge 'means'; if they differ, something else is taught than was checked.",
+            "Where the words of 'say' can be read, they ask for the same thing as 'means'.",
+            "The card shows 'say', the rules judge 'means'; if they differ, what is taught is not what was checked.",
             """
             steps:
               - leader: Extend to the high inside line and lunge.
@@ -73,8 +73,8 @@ public final class SayUnlikeMeans implements Rule {
             findings.warning(
                     TEXT.id(),
                     say.whole(),
-                    "'say' and 'means' do not ask for the same.",
-                    "Read the two side by side and mend one of them.");
+                    "'say' and 'means' do not ask for the same thing.",
+                    "Compare the two and correct one of them.");
         }
     }
 

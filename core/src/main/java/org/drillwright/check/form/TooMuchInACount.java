@@ -22,8 +22,8 @@ public final class TooMuchInACount implements Rule {
             "too-much-in-a-count",
             Severity.ERROR,
             false,
-            "A turn asks for one action, or for one with what is joined to it, as the level's 'turns' say.",
-            "A second action within the count falls at a moment that nobody has called.",
+            "A turn asks for one action, or for one action and what is joined to it, as the level's 'turns' allow.",
+            "A second action within the count falls at a moment nobody has called.",
             """
             steps:
               - leader: Extend to the high inside line and lunge.
@@ -95,9 +95,9 @@ public final class TooMuchInACount implements Rule {
                 words.span(first.span()),
                 "This turn asks for a second thing: '" + asked + "'.",
                 allowed == Level.Turns.ONE
-                        ? "At this level a count holds one action: give this one a count of its own."
-                        : "Give it a count of its own; only what belongs to one action may be joined,"
-                                + " such as 'extend and lunge'.");
+                        ? "At this level a count has one action: give this one a count of its own."
+                        : "Give it a count of its own; only parts of one action may be joined, such as 'extend"
+                                + " and lunge'.");
         return true;
     }
 }

@@ -18,8 +18,8 @@ public final class TurnMissing implements Rule {
             "turn-missing",
             Severity.ERROR,
             false,
-            "Every count says what each of the two does; 'hold' and 'wait' count, silence does not.",
-            "Nothing in a count is left open: who has no word does what comes to mind.",
+            "Every count says what each of the two does; 'hold' and 'wait' will do, silence will not.",
+            "A fencer who is told nothing does whatever comes to mind.",
             """
             steps:
               - leader: Advance.
@@ -68,7 +68,7 @@ public final class TurnMissing implements Rule {
                 callersWord
                         ? "Write what the caller says: 'leader: " + call(subject.printedWords(step, Side.FOLLOWER))
                                 + "'."
-                        : "Write what the " + side.word() + " does, be it '" + side.word() + ": Hold.'.");
+                        : "Write what the " + side.word() + " does, even if it is '" + side.word() + ": Hold.'.");
     }
 
     /** The class's own words as a call, where they are one short sentence. */

@@ -16,7 +16,7 @@ public final class TurnReadTwoWays implements Rule {
             Severity.WARNING,
             false,
             "No turn can be read two ways.",
-            "What the reader could take for two things, a partner in the hall can take for two things as well.",
+            "What the program can read two ways, a partner in the hall can take two ways as well.",
             """
             steps:
               - leader: Swat the blade, disengage and lunge.

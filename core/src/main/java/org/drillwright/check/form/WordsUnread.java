@@ -21,7 +21,7 @@ public final class WordsUnread implements Rule {
             Severity.NOTE,
             false,
             "Words that could not be read are shown, with the nearest known term.",
-            "What is not read is not judged; a school can teach its own words in school.yaml.",
+            "What is not read is not judged; a school can add its own words in school.yaml.",
             """
             steps:
               - leader: Extend to the high inside line and lunge.
@@ -74,9 +74,9 @@ public final class WordsUnread implements Rule {
                                             + (whole ? "" : " for '" + one.word() + "'") + "?")
                                     .orElse("")
                             + rest,
-                    "To teach it, write into school.yaml: words: {" + word.toLowerCase(Locale.ROOT) + ": "
+                    "To add it, write in school.yaml: words: {" + word.toLowerCase(Locale.ROOT) + ": "
                             + slip.filter(one -> whole).map(Slip::meant).orElse("…")
-                            + "}, with a word of the trade that says the same behind the colon.");
+                            + "}, with a fencing term of the same meaning after the colon.");
             rest = "";
         }
     }

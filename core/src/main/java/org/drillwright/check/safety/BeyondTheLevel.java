@@ -19,8 +19,8 @@ public final class BeyondTheLevel implements Rule {
             "beyond-the-level",
             Severity.ERROR,
             true,
-            "A level whose blades are 'none' crosses no blades and points at nobody.",
-            "People who have no control of the point yet follow calls, each for himself.",
+            "At a level whose blades are 'none', no blades cross and no point is aimed at anybody.",
+            "People who cannot yet control the point follow calls, each on their own.",
             """
             level: beginner
             form: partner
@@ -75,7 +75,7 @@ public final class BeyondTheLevel implements Rule {
                 TEXT.id(),
                 words.span(clause.span()),
                 "The level '" + subject.level().name() + "' has no blade work with a partner.",
-                "Let the class do it to a call, without a partner, or give the drill a level whose blades are not"
-                        + " 'none'.");
+                "Have the class do it on a call, without a partner, or give the drill a level whose blades are"
+                        + " not 'none'.");
     }
 }

@@ -19,8 +19,9 @@ public final class GearMissing implements Rule {
             "gear-missing",
             Severity.ERROR,
             true,
-            "Gear is listed item by item and covers what the drill makes necessary.",
-            "A point at a person asks for mask, jacket and glove; touches ask for the underarm protector too (Technical"
+            "Gear is listed item by item and covers everything the drill calls for.",
+            "A point aimed at a person calls for mask, jacket and glove; touches call for the underarm"
+                    + " protector too (Technical"
                     + " Rules t.20.2, t.64.5; the rest common practice, no source).",
             """
             gear: [mask, jacket, glove]
@@ -62,7 +63,7 @@ public final class GearMissing implements Rule {
             findings.error(
                     TEXT.id(),
                     subject.span(path),
-                    "The gear lacks: " + String.join(", ", words(missing)) + ".",
+                    "Missing from the gear: " + String.join(", ", words(missing)) + ".",
                     "Write: gear: [" + String.join(", ", whole) + "]");
         }
     }
@@ -77,9 +78,9 @@ public final class GearMissing implements Rule {
                 findings.warning(
                         TEXT.id(),
                         subject.span(FieldPath.of("gear")),
-                        "Not judged: '" + unclear.item() + "' is not counted as the " + piece.words() + ", because '"
+                        "Not judged: '" + unclear.item() + "' was not counted as the " + piece.words() + ", because '"
                                 + String.join("', '", unclear.words()) + "' was not understood.",
-                        "List the piece as '" + piece.words() + "', and what else is to be said of it as a caution.");
+                        "List the piece as '" + piece.words() + "', and put anything else about it in a caution.");
             }
         }
     }

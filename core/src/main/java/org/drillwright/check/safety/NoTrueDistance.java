@@ -21,8 +21,8 @@ public final class NoTrueDistance implements Rule {
             "no-true-distance",
             Severity.ERROR,
             false,
-            "Every count has a distance cue, and it names a measure of that count.",
-            "Distance is what keeps a drill working; it is the first thing to drift and the first to look at.",
+            "Every count has a distance cue, and it names a distance that occurs on that count.",
+            "Distance is what makes a drill work; it is the first thing to drift and the first thing to look at.",
             """
             steps:
               - leader: Advance.
@@ -73,7 +73,7 @@ public final class NoTrueDistance implements Rule {
                 findings.error(
                         TEXT.id(),
                         subject.spanInStep(step, "distance"),
-                        "'" + written + "' names no distance.",
+                        "'" + written + "' is not a distance.",
                         nearest.map(word -> "Did you mean '" + word + "'? ").orElse("") + "Known: "
                                 + String.join(", ", names.known()) + ", or two of them as in '"
                                 + names.said(new MeasureCue(Measure.EXTENSION, Measure.LUNGE)) + "'.");
@@ -148,7 +148,7 @@ public final class NoTrueDistance implements Rule {
                     subject.spanInStep(step, "distance"),
                     "Count " + subject.count(step) + " begins at " + begin.words() + " and ends at " + end.words()
                             + ".",
-                    "Write the measure that an assistant should see there, or mend the steps before it.");
+                    "Write the distance an assistant should see there, or correct the steps before it.");
         }
     }
 

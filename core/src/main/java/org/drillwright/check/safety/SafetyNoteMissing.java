@@ -22,8 +22,8 @@ public final class SafetyNoteMissing implements Rule {
             "safety-note-missing",
             Severity.ERROR,
             true,
-            "Each count on which a point or an edge can arrive has a safety note, not the same on every count.",
-            "The note is what an assistant reads out on that very count; one that is always the same is not heard.",
+            "Each count on which a point or an edge can arrive has a safety note, and not the same one on every count.",
+            "The assistant reads the note out on that very count; nobody hears one that never changes.",
             """
             steps:
               - leader: Extend to the high inside line and lunge.
@@ -66,7 +66,7 @@ public final class SafetyNoteMissing implements Rule {
             findings.warning(
                     TEXT.id(),
                     subject.spanInStep(firstWith.values().iterator().next(), "safety"),
-                    "The same safety note stands on every count.",
+                    "Every count has the same safety note.",
                     "Say for each count what can go wrong on it.");
         }
     }

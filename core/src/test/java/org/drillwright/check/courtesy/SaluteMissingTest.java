@@ -60,9 +60,9 @@ class SaluteMissingTest {
                 .toList();
         assertEquals(
                 List.of(
-                        "The drill has no opening, and so no salute at its beginning."
+                        "The drill has no opening, so there is no salute at its beginning."
                                 + " Add a line: opening: Salute. Masks on. On guard.",
-                        "The drill has no closing, and so no salute at its end."
+                        "The drill has no closing, so there is no salute at its end."
                                 + " Add a line: closing: Step back out of distance. Masks off. Salute."),
                 said);
     }

@@ -101,7 +101,7 @@ class FolderRulesTest {
     void a_set_holds_a_drill() {
         Map<String, String> drills = Map.of("a", "tags: [spring]\nweapon: foil");
         assertEquals(
-                List.of("The set 'ring' holds no drill."),
+                List.of("The set 'ring' has no drills."),
                 Judged.folder("sets: {ring: {tag: spring, weapon: sabre}}", drills)
                         .saidOfFolder("broken-set"));
         assertEquals(
@@ -151,12 +151,12 @@ class FolderRulesTest {
                 "pop         | étends | ''",
                 "bunny dash  | jump forward | ''",
                 "brain lid   | mask   | ''",
-                "stick it    | exxtend | 'exxtend' holds words that are not known, so 'stick it' means nothing.",
-                "stick it    | parez lunge | 'parez lunge' holds words that are not known, so 'stick it' means nothing.",
+                "stick it    | exxtend | 'exxtend' contains unknown words, so 'stick it' means nothing.",
+                "stick it    | parez lunge | 'parez lunge' contains unknown words, so 'stick it' means nothing.",
                 "thrust      | Thrust | 'thrust' is read as 'Thrust' without this entry.",
                 "break ground| retreat | 'break ground' is read as 'retreat' without this entry.",
-                "softly      | lunge  | 'softly' tells how a thing is done, whatever the thing; it cannot mean 'lunge'.",
-                "'!'         | lunge  | There is no word in '!: lunge'.",
+                "softly      | lunge  | 'softly' says how a thing is done, whatever the thing; it cannot mean 'lunge'.",
+                "'!'         | lunge  | There are no words in '!: lunge'.",
             })
     void own_words_stand_for_known_ones_and_change_something(String say, String means, String what) {
         String school = "words:\n  '" + say + "': '" + means + "'\n";

@@ -13,38 +13,48 @@ final class MutationPage {
     private static final Map<String, String> REASONS = Map.ofEntries(
             Map.entry(
                     "shift the measure, keeping-distance-with-a-partner",
-                    "'Out of distance' has no far end: a step forward may lead from it to advance-lunge distance, so the first"
+                    "'Out of distance' has no far end: a step forward may lead from it to advance-lunge"
+                            + " distance, so the first"
                             + " count is not certainly wrong."),
             Map.entry(
                     "*, double-against-the-circle",
-                    "A free choice leaves what comes of it unknown; that is said as not fully checked, which this drill accepts."),
+                    "A free choice leaves what comes of it unknown; that is said as not fully checked, which"
+                            + " this drill accepts."),
             Map.entry(
                     "wrong parry, foil-riposte-one-two",
-                    "It answers a feint of which the true thrust comes in another line: wherever the hand goes, nothing rests on it."),
+                    "It answers a feint of which the true thrust comes in another line: wherever the hand goes,"
+                            + " nothing rests on it."),
             Map.entry(
                     "parry into its circular, foil-riposte-one-two",
-                    "It answers a feint of which the true thrust comes in another line: wherever the hand goes, nothing rests on it."),
+                    "It answers a feint of which the true thrust comes in another line: wherever the hand goes,"
+                            + " nothing rests on it."),
             Map.entry(
                     "off target, feint-head-flank-met-by-the-engaging-guard",
-                    "'Under the thigh to the flank' is not read as a whole, and the count is said to be not fully checked."),
+                    "'Under the thigh to the flank' is not read as a whole, and the count is said to be not"
+                            + " fully checked."),
             Map.entry(
                     "off target, sabre-exchange",
-                    "A free choice of two targets leaves the target unknown; that is said as not fully checked, which this drill"
+                    "A free choice of two targets leaves the target unknown; that is said as not fully checked,"
+                            + " which this drill"
                             + " accepts."),
             Map.entry(
                     "recover too soon, riposte-by-one-two",
-                    "Who recovers stands in sixte again, so the feint that follows goes into a closed line with no blade to pass;"
+                    "Who recovers stands in sixte again, so the feint that follows goes into a closed line with"
+                            + " no blade to pass;"
                             + " that is noticed on the same count, and a feint need not reach."),
             Map.entry(
                     "drop a recovery, foil-evade-then-attack",
-                    "Who is still on the lunge can parry from it, so that the parry two counts later is no fault; that the two"
+                    "Who is still in the lunge can parry from it, so that the parry two counts later is no"
+                            + " fault; that the two"
                             + " stand nearer is noticed on the next count."),
             Map.entry(
                     "swap the side, feint-head-flank-met-by-the-engaging-guard",
-                    "'Under the arm' names the flank already; a second target in the same clause is not held against it."),
+                    "'Under the arm' names the flank already; a second target in the same clause is not held"
+                            + " against it."),
             Map.entry(
                     "disengage to the same side, it-seconda-cavazione",
-                    "'Sopra il ferro' beside the low outside line is not read as a whole, and the count is said to be not fully checked."),
+                    "'Sopra il ferro' beside the low outside line is not read as a whole, and the count is said"
+                            + " to be not fully checked."),
             Map.entry(
                     "a second action, fr-contre-de-quarte-raconte",
                     "'Il' may be the partner, of whom it is then only told; that the two end too near is noticed."),

@@ -68,7 +68,7 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
                     .map(name -> "parry " + name.toLowerCase(Locale.ROOT))
                     .toList();
         }
-        for (String lead : List.of("Send it to ", "Name a place on the target: ", "Change to ", "Beat in ")) {
+        for (String lead : List.of("Aim for ", "Choose a place on the target: ", "Change to ", "Beat in ")) {
             if (told.startsWith(lead)) {
                 return each(told.substring(lead.length()))
                         .map(name -> lead.strip().toLowerCase(Locale.ROOT) + " " + name)
@@ -100,13 +100,13 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
         if (name.startsWith("parry ") && POSITIONS.stream().anyMatch(name::endsWith)) {
             return List.of(parried(name.substring("parry ".length())));
         }
-        if (name.startsWith("send it to ")) {
-            String line = name.replaceFirst("send it to ", "").replaceAll(" \\(.*", "");
+        if (name.startsWith("aim for ")) {
+            String line = name.replaceFirst("aim for ", "").replaceAll(" \\(.*", "");
             String there = sent(line);
             // 'Over the hand' names a line of its own.
             return List.of(replaced(there), replaced(there.replaceFirst("(?i) (over|under) the (hand|wrist|arm)", "")));
         }
-        if (name.startsWith("name a place")) {
+        if (name.startsWith("choose a place")) {
             return List.of(replaced(words.replaceFirst("(the )?thigh", name.substring(name.indexOf(": ") + 2))));
         }
         if (name.startsWith("change to ") || name.startsWith("beat in ")) {
@@ -136,19 +136,19 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
             case "evade it" -> List.of(added("Evade."));
             case "write 'take the touch'", "if the touch is taken on purpose, say so: 'take the touch'" ->
                 List.of(added("Take the touch."));
-            case "the partner's blade is held: a ceding parry meets it" ->
+            case "the partner's blade is held: a ceding parry answers it" ->
                 POSITIONS.stream()
                         .map(position -> parried("ceding " + position))
                         .toList();
-            case "go back one step more" -> List.of(added("Retreat."));
-            case "go back 2 steps more" -> List.of(added("Retreat two steps."));
+            case "go back one more step" -> List.of(added("Retreat."));
+            case "go back 2 more steps" -> List.of(added("Retreat two steps."));
             case "if it is meant to land, write 'acknowledge the touch' here or on the next count",
                     "if it is meant to land, write 'acknowledge the touch' here" ->
                 List.of(added("Acknowledge the touch."));
             case "if it is meant to land, write 'acknowledge the touch' on the next count" ->
                 List.of(turn(at.next(), written(at.next()) + " Acknowledge the touch."));
             case "hold here" -> List.of(replaced("Hold on guard"), replaced("Hold"));
-            case "write the touch into the partner's turn", "write the attack into the partner's turn" ->
+            case "write a touch into the partner's turn", "write an attack into the partner's turn" ->
                 TOUCHES.stream()
                         .flatMap(touch -> Stream.of(touch + ".", touch + " with a lunge."))
                         .map(touch -> turn(at.partner(), (written(at.partner()) + " " + touch).strip()))
@@ -163,8 +163,8 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
             case "add a lunge" -> List.of(replaced(words + " with a lunge"));
             case "let the partner lunge" ->
                 List.of(turn(at.partner(), written(at.partner()).replaceAll("\\.$", "") + " with a lunge."));
-            case "let the partner not go back" -> List.of(staying(at.partner()));
-            case "stay where you are", "leave out the step" -> List.of(staying(at), without(words));
+            case "let the partner stay" -> List.of(staying(at.partner()));
+            case "do not go back", "leave out the step" -> List.of(staying(at), without(words));
             case "leave out the steps" ->
                 List.of(replaced(words.replaceFirst("(?i)(advance|step forward)[^,]*?,? (and|then)( then)? ", "")));
             case "let the partner step back" ->
@@ -187,14 +187,14 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
                         replaced(words.replaceFirst("(?i)(counter-)?riposte|remise|redouble(ment)?|reprise", "attack")),
                         replaced(words.replaceFirst("(?i)(the |a )?(counter-)?riposte by (a )?", "a ")));
             case "call it a riposte" -> List.of(replaced(words.replaceFirst("(?i)counter-riposte", "Riposte")));
-            case "name the line it ends in", "name the line of the parry", "hit in the line of the contact" ->
+            case "name the line it ends in", "name the line of the parry", "hit in the line of contact" ->
                 List.of(replaced(sent(lineTold())));
             case "parry on the count before", "parry the riposte on the count before" ->
                 POSITIONS.stream()
                         .map(position -> turn(before(), written(before()) + " Parry " + position + "."))
                         .toList();
             case "leave out the circle" -> List.of(replaced("Parry " + position()));
-            case "leave the kind out" ->
+            case "leave out the kind of parry" ->
                 List.of(replaced(words.replaceFirst("(?i)\\b(half-circular|simple|diagonal) ", "")));
             case "write 'move the hand' instead of 'parry'" -> List.of(replaced("Move the hand to " + position()));
             case "draw the target away and hit the arm" ->
@@ -203,13 +203,13 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
                         replaced("Evade, then stop hit to the forearm"));
             case "parry first" ->
                 POSITIONS.stream().map(position -> before("Parry " + position)).toList();
-            case "let the partner change the engagement first" ->
+            case "have the partner change the engagement first" ->
                 List.of(turn(at.partner(), "Change the engagement, then " + small(written(at.partner()))));
-            case "write 'masks on' into the opening, before anybody comes on guard" ->
+            case "write 'masks on' into the opening, before coming on guard" ->
                 List.of(draft().opening("Masks on. " + sample.subject().drill().opening())
                         .drill());
-            case "give the second lunge a count of its own, on which the first is recovered" -> List.of(onItsOwn(""));
-            case "take the touch here, and give the second lunge a count of its own, on which the first is recovered" ->
+            case "give the second lunge a count of its own, while the first fencer recovers" -> List.of(onItsOwn(""));
+            case "take the touch here, and give the second lunge a count of its own, while the first fencer recovers" ->
                 List.of(onItsOwn("Take the touch."));
             default -> List.of();
         };
@@ -331,7 +331,8 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
             return by.replaceFirst("by " + small(name.replaceFirst("Riposte by ", "")));
         }
         Matcher line = Pattern.compile(
-                        "(high|low)[ -](inside|outside) line|head|flank|chest|shoulder|belly|(in|out)side( cheek)?|cheek")
+                        "(high|low)[ -](inside|outside) line|head|flank|chest|shoulder|belly|(in|out)side("
+                                + " cheek)?|cheek")
                 .matcher(words);
         String told = words.toLowerCase(Locale.ROOT);
         String steps = told.contains("advance") ? "Advance, then " : "";

@@ -61,7 +61,8 @@ class GearMissingTest {
             })
     void a_touch_asks_for_all_of_it(String gear, String lacking) {
         assertEquals(
-                lacking.isEmpty() ? "" : "The gear lacks: " + lacking + ".", wayOut("gear: " + gear + "\n" + TOUCH));
+                lacking.isEmpty() ? "" : "Missing from the gear: " + lacking + ".",
+                wayOut("gear: " + gear + "\n" + TOUCH));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -74,7 +75,8 @@ class GearMissingTest {
             })
     void a_point_at_a_person_asks_for_mask_jacket_and_glove(String gear, String lacking) {
         assertEquals(
-                lacking.isEmpty() ? "" : "The gear lacks: " + lacking + ".", wayOut("gear: " + gear + "\n" + POINT));
+                lacking.isEmpty() ? "" : "Missing from the gear: " + lacking + ".",
+                wayOut("gear: " + gear + "\n" + POINT));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -92,7 +94,9 @@ class GearMissingTest {
                   - {leader: Cut to the head with a lunge., follower: Parry quinte., distance: lunge, safety: Cut with the flat and softly.}
                   - {leader: Hold the lunge and take the touch., follower: Riposte to the flank., distance: extension, safety: Let the edge arrive softly.}
                 """;
-        assertEquals(lacking.isEmpty() ? "" : "The gear lacks: " + lacking + ".", wayOut("gear: " + gear + "\n" + cut));
+        assertEquals(
+                lacking.isEmpty() ? "" : "Missing from the gear: " + lacking + ".",
+                wayOut("gear: " + gear + "\n" + cut));
     }
 
     /** Words that are not known may say the opposite: such a piece is neither counted nor missed. */
@@ -102,7 +106,7 @@ class GearMissingTest {
             value = {"gas mask        | gas", "mask or goggles | or goggles", "imaginary mask  | imaginary"})
     void what_is_not_understood_is_said_and_not_counted(String item, String words) {
         assertEquals(
-                "Not judged: '" + item + "' is not counted as the mask, because '" + words.replace(" ", "', '")
+                "Not judged: '" + item + "' was not counted as the mask, because '" + words.replace(" ", "', '")
                         + "' was not understood.",
                 wayOut("gear: [" + item + ", jacket, underarm protector, glove]\n" + TOUCH));
     }
@@ -144,7 +148,7 @@ class GearMissingTest {
                   intermediate foil: [mask, jacket, glove]
                 """;
         assertEquals(
-                List.of("The gear lacks: " + lacking + "."),
+                List.of("Missing from the gear: " + lacking + "."),
                 Judged.in(school, "gear: []\nlevel: " + level + "\nweapon: " + weapon).all().stream()
                         .filter(finding -> finding.rule().equals(RULE))
                         .map(finding -> finding.what())

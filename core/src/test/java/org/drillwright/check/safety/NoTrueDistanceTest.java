@@ -15,7 +15,7 @@ class NoTrueDistanceTest {
                 .all()
                 .stream()
                 .filter(finding -> finding.rule().equals("no-true-distance")
-                        && finding.what().endsWith("names no distance."))
+                        && finding.what().endsWith("is not a distance."))
                 .map(finding -> finding.file().slice(finding.span()))
                 .toList();
     }

@@ -145,7 +145,7 @@ class FromFolderToRingTest {
             rewrite(DRILL, "Parry quarte.", "Parry octave.");
             Trial trial = ends(1, "check");
             says(DRILL + ", line " + line("Parry octave.") + ", column 15: error", trial);
-            says("Octave closes the low outside line; the attack arrives in the high inside line.", trial);
+            says("Octave closes the low outside line, but the attack arrives in the high inside line.", trial);
         });
         step("an editor is told the same on one line", () -> {
             Trial trial = ends(1, "check", "--format", "line");

@@ -50,7 +50,7 @@ public final class PhoneRun {
         run.out()
                 .println(shown + ": the safety card and " + Count.of(drills.size(), "drill") + ", one page of "
                         + Math.max(1, page.length / KILOBYTE)
-                        + " kB. Send it to the phone and open it there; it needs no network.");
+                        + " kB. Attack the phone and open it there; it needs no network.");
         return refusal.close();
     }
 

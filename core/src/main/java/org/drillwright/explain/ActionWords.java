@@ -15,6 +15,6 @@ final class ActionWords {
             return "words that could not be read";
         }
         String said = subject.said(actions);
-        return said.isEmpty() ? "nothing of the phrase" : said.substring(0, said.length() - 1);
+        return said.isEmpty() ? "nothing in the phrase" : said.substring(0, said.length() - 1);
     }
 }

@@ -20,7 +20,7 @@ public final class EndWords {
             Map.entry("not.met", "not met"),
             Map.entry("withdrawn", "broken off before it is answered"),
             Map.entry("drew.parry", "a threat that draws a parry"),
-            Map.entry("threat", "a threat, no answer owed"),
+            Map.entry("threat", "a threat, no answer needed"),
             Map.entry("not.yet", "still under way"),
             Map.entry("unknown", "not known"));
 

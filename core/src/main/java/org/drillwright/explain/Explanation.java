@@ -53,7 +53,7 @@ public final class Explanation {
         line("Count " + subject.count(step));
         for (Side side : Side.values()) {
             String words = subject.turnWords(step, side).text();
-            line("  " + side.word() + " is told: " + (words.isEmpty() ? "nothing" : words));
+            line("  " + side.word() + "'s turn: " + (words.isEmpty() ? "nothing" : words));
         }
         for (int at = 0; at < count.moves().size(); at++) {
             Played played = count.moves().get(at);
@@ -94,13 +94,13 @@ public final class Explanation {
         line("");
         line(coverage.counts() - coverage.gaps().size() + " of " + coverage.counts() + " counts were judged.");
         for (Coverage.Gap gap : coverage.gaps()) {
-            line("  Not judged: count " + subject.count(gap.step()) + ", not known: "
+            line("  Not judged: count " + subject.count(gap.step()) + ", unknown: "
                     + gap.unknown().stream().sorted().collect(Collectors.joining(", "))
                     + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")")
                     + (gap.words().isEmpty() ? "" : "; not read: '" + String.join("', '", gap.words()) + "'"));
         }
         for (Coverage.End end : coverage.ends()) {
-            line("  Not judged: the " + end.part() + ", not known: " + String.join(", ", end.unknown())
+            line("  Not judged: the " + end.part() + ", unknown: " + String.join(", ", end.unknown())
                     + (end.words().isEmpty() ? "" : "; not read: '" + String.join("', '", end.words()) + "'"));
         }
     }

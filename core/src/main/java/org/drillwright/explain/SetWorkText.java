@@ -27,7 +27,7 @@ public final class SetWorkText {
             text.append('\n');
         }
         List<String> never = never(work);
-        text.append(never.isEmpty() ? "Nothing of this is never touched.\n" : "Never touched:\n");
+        text.append(never.isEmpty() ? "Everything here is touched at least once.\n" : "Never touched:\n");
         never.forEach(line -> text.append("  ").append(line).append('\n'));
         if (work.unjudged() > 0) {
             text.append("Of ")

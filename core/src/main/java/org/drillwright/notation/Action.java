@@ -393,7 +393,7 @@ public sealed interface Action {
 
     record Aside(Trifle trifle) implements Action {
 
-        /** Whether nothing of the phrase hangs on it. */
+        /** Whether nothing in the phrase hangs on it. */
         public boolean playsNothing() {
             return switch (trifle) {
                 case OTHER, HANDS_ALIKE, HANDS_OPPOSITE, FOIBLE_ON_FORTE -> true;

@@ -73,7 +73,7 @@ final class TurnMoves {
                 : clause;
     }
 
-    /** What touches nothing of the phrase does not part what belongs together. */
+    /** What touches nothing in the phrase does not part what belongs together. */
     private static List<Clause> withoutTrifles(List<Clause> turn) {
         List<Clause> kept = turn.stream()
                 .filter(clause ->

@@ -158,10 +158,10 @@ public final class ClassReader {
                 .error(
                         ReadingRule.UNKNOWN_WORD.id(),
                         nodes.places().field(at).map(Field::key).orElse(Span.at(0)),
-                        "'" + drill + "' is not known here.",
+                        "'" + drill + "' is unknown here.",
                         Nearest.to(drill, drills)
                                 .map(near -> "Did you mean '" + near + "'?")
-                                .orElse("Settings are for drills of this folder, by their ids."));
+                                .orElse("Settings go with the drills of this folder, by id."));
     }
 
     private static Wanted wanted(String drill, Keys keys) {

@@ -33,8 +33,8 @@ final class DashTooMany {
         findings.error(
                 ReadingRule.WRONG_KIND.id(),
                 item,
-                "A dash begins a new count, and this one has no leader; the count above has nothing but its leader.",
-                "If it is one count, take the dash away from all its keys but the first. "
+                "A dash begins a new count, but this one has no leader; the count above has only a leader.",
+                "If it is one count, leave a dash only before its first key. "
                         + Mend.advice(original, original.replaceFirst("-", " ")));
     }
 

@@ -27,7 +27,7 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
     public static FileText decode(String name, byte[] bytes) {
         Optional<String> foreign = ForeignFormat.recognise(bytes);
         if (bytes.length > ReadingLimits.FILE_BYTES) {
-            return tooLarge(name, "A drill is a page or two of text: put each drill into a file of its own.");
+            return tooLarge(name, "A drill is a page or two of text: put each drill in a file of its own.");
         }
         if (foreign.isPresent()) {
             return refused(
@@ -42,7 +42,7 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
     /** Reads the bytes of a table, in whatever way a spreadsheet wrote its text. */
     static FileText table(String name, byte[] bytes) {
         if (bytes.length > ReadingLimits.FILE_BYTES) {
-            return tooLarge(name, "A roster has a line for each person: leave out what isn't of them.");
+            return tooLarge(name, "A roster has one line for each person: leave out everything else.");
         }
         TableText table = TableText.of(bytes);
         Findings findings = new Findings(new SourceFile(name, table.text()));
@@ -52,8 +52,8 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
             findings.error(
                     RULE,
                     new Span(lost, lost + 1),
-                    "The bytes here are no text.",
-                    "Save the table once more as CSV UTF-8, and write this word anew.");
+                    "The bytes here are not text.",
+                    "Save the table again as CSV UTF-8, and retype this word.");
         }
         ForeignFormat.recognise(table.text().getBytes(StandardCharsets.ISO_8859_1))
                 .ifPresent(foreign -> findings.error(
@@ -89,14 +89,14 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
                     RULE,
                     Span.at(0),
                     "The file begins with an invisible mark (a byte order mark).",
-                    "It was passed over; saving as 'UTF-8' rather than 'UTF-8 with BOM' leaves it out.");
+                    "It was ignored; saving as 'UTF-8' rather than 'UTF-8 with BOM' leaves it out.");
         }
         if (result.isError()) {
             findings.error(
                     RULE,
                     Span.at(file.text().length()),
                     "The text is not UTF-8 from here on.",
-                    "Save the file once more with the encoding UTF-8; nothing after this place was read.");
+                    "Save the file again with the encoding UTF-8; nothing after this point was read.");
             return new FileText(file, findings.list(), false);
         }
         HiddenCharacters.report(findings);

@@ -42,8 +42,8 @@ final class HiddenCharacters {
         findings.error(
                 ReadingRule.NOT_PLAIN_TEXT.id(),
                 span,
-                String.format("A hidden character stands here (U+%04X, %s).", point, nature(point)),
-                "Delete it and type the word anew.");
+                String.format("There is a hidden character here (U+%04X, %s).", point, nature(point)),
+                "Delete it and retype the word.");
     }
 
     private static boolean isHidden(int point) {
@@ -69,11 +69,11 @@ final class HiddenCharacters {
 
     private static String nature(int point) {
         if (turnsDirection(point)) {
-            return "it turns the direction of the text";
+            return "it reverses the direction of the text";
         }
         if (endsLine(point)) {
             return "it ends a line";
         }
-        return Character.isISOControl(point) ? "a control character" : "not a character of any script";
+        return Character.isISOControl(point) ? "a control character" : "not a character in any script";
     }
 }

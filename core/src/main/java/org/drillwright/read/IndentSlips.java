@@ -64,7 +64,7 @@ final class IndentSlips {
                         .map(more -> new Mend(
                                 number,
                                 count.start(2),
-                                "A count begins with a dash; its number is not written in front.",
+                                "A count begins with a dash, not with its number.",
                                 count.group(1) + " ".repeat(more) + "- " + key + count.group(4))));
     }
 
@@ -88,7 +88,7 @@ final class IndentSlips {
                 ? Stream.of(new Mend(
                         number,
                         line.length(),
-                        "The list that begins in line " + above + " with '[' is never closed.",
+                        "The list that begins on line " + above + " with '[' is never closed.",
                         line.stripTrailing().replaceFirst(",$", "") + "]"))
                 : Stream.empty();
     }
@@ -108,18 +108,18 @@ final class IndentSlips {
         return Stream.of(new Mend(
                 number,
                 item.end(1),
-                "Before the first count the line 'steps:' is missing.",
+                "The line 'steps:' is missing before the first count.",
                 "steps:\n" + (line.startsWith(" ") ? line : "  " + line)));
     }
 
     private static String said(String line) {
         String indent = Mend.indent(line);
         if (indent.contains("\t")) {
-            return "A tab stands at the beginning of this line; YAML wants spaces.";
+            return "This line begins with a tab; YAML needs spaces.";
         }
         return indent.contains("\u00a0")
-                ? "A no-break space stands here; it looks like a space, but YAML does not take it for one."
-                : "This line does not stand under the lines it belongs to.";
+                ? "There is a no-break space here; it looks like a space, but YAML does not accept it as one."
+                : "This line is not lined up with the lines it belongs to.";
     }
 
     /** A key that its count has already, or the first under a key whose other items have dashes. */
@@ -137,7 +137,7 @@ final class IndentSlips {
                 .map(dash -> new Mend(
                         number,
                         column,
-                        "The dash is missing with which each item of a list begins.",
+                        "A dash is missing here: each item of a list begins with one.",
                         " ".repeat(dash) + "- " + content));
     }
 
@@ -195,7 +195,7 @@ final class IndentSlips {
                 return Optional.of(new Mend(
                         number,
                         Mend.indent(line).length(),
-                        "A sentence that goes on in a new line has to stand further in than its key.",
+                        "A sentence that continues on a new line must be indented further than its key.",
                         " ".repeat(key.start(3) + 2) + content));
             }
         }

@@ -10,8 +10,9 @@ import java.util.stream.Stream;
 final class LineSlips {
 
     /** A first word, and what stands where a colon should: another sign, an arrow, a space. */
-    private static final Pattern MISSING_COLON = Pattern.compile(
-            "^(\\s*(?:- +)?)([A-Za-z][A-Za-z-]*?)(\\s*(?:[;=\uff1a\ufe55\u2236\ua789\u2192]|[-=]>|-$|- )\\s*|\\s+|$)(.*)$");
+    private static final Pattern MISSING_COLON =
+            Pattern.compile("^(\\s*(?:- +)?)([A-Za-z][A-Za-z-]*?)(\\s*(?:[;=\uff1a\ufe55\u2236\ua789\u2192]|[-=]>|-$|-"
+                    + " )\\s*|\\s+|$)(.*)$");
 
     private interface Kind {
         Optional<Mend> in(int number, String line);
@@ -69,7 +70,7 @@ final class LineSlips {
             return Optional.empty();
         }
         return Optional.of(new Mend(
-                number, at, "A tab stands here; YAML wants spaces.", line.replaceAll("[ \\t]*\\t[ \\t]*", " ")));
+                number, at, "There is a tab here; YAML needs spaces.", line.replaceAll("[ \\t]*\\t[ \\t]*", " ")));
     }
 
     private Optional<Mend> noBreakSpace(int number, String line) {
@@ -80,7 +81,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 odd.end() - 1,
-                "A no-break space stands here; it looks like a space, but YAML does not take it for one.",
+                "There is a no-break space here; it looks like a space, but YAML does not accept it as one.",
                 line.replace('\u00a0', ' ')));
     }
 
@@ -93,7 +94,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 dash.start(2),
-                "An item of a list begins with a plain hyphen, not with '" + dash.group(2) + "'.",
+                "A list item begins with a plain hyphen, not with '" + dash.group(2) + "'.",
                 dash.group(1) + "- " + dash.group(4)));
     }
 
@@ -103,7 +104,7 @@ final class LineSlips {
             return Optional.empty();
         }
         return Optional.of(new Mend(
-                number, dash.end(1), "A space is missing behind the dash.", dash.group(1) + " " + dash.group(2)));
+                number, dash.end(1), "A space is missing after the dash.", dash.group(1) + " " + dash.group(2)));
     }
 
     private Optional<Mend> stars(int number, String line) {
@@ -116,7 +117,7 @@ final class LineSlips {
                 .map(key -> new Mend(
                         number,
                         bold.start(2) - 1,
-                        "A key stands without signs for bold letters.",
+                        "A key is written without marks for bold type.",
                         (bold.group(1) + key + ": " + bold.group(3)).stripTrailing()));
     }
 
@@ -135,10 +136,7 @@ final class LineSlips {
         Matcher dash = Pattern.compile("^- +([a-z-]+)(:.*)$").matcher(line);
         return dash.matches() && keys.isOfTheFile(dash.group(1))
                 ? Optional.of(new Mend(
-                        number,
-                        0,
-                        "The key '" + dash.group(1) + "' stands without a dash.",
-                        dash.group(1) + dash.group(2)))
+                        number, 0, "The key '" + dash.group(1) + "' takes no dash.", dash.group(1) + dash.group(2)))
                 : Optional.empty();
     }
 
@@ -148,7 +146,7 @@ final class LineSlips {
             return Optional.empty();
         }
         return Optional.of(
-                new Mend(number, comma.end(1), "No comma stands at the end of a line here.", comma.group(1)));
+                new Mend(number, comma.end(1), "No comma is needed at the end of this line.", comma.group(1)));
     }
 
     private Optional<Mend> quoteInList(int number, String line) {
@@ -159,15 +157,14 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 line.indexOf('"'),
-                "A quote is opened in this list and never closed.",
+                "A quotation mark is opened in this list and never closed.",
                 value.group(1) + value.group(2).replace("\"", "")));
     }
 
     private Optional<Mend> bracketBeforeDashes(int number, String line) {
         Matcher open = Pattern.compile("^(\\s*([\\w-]+):) *\\[\\s*$").matcher(line);
         return open.matches() && keys.isList(open.group(2))
-                ? Optional.of(
-                        new Mend(number, open.end(1), "A list with dashes stands without a bracket.", open.group(1)))
+                ? Optional.of(new Mend(number, open.end(1), "A list with dashes takes no bracket.", open.group(1)))
                 : Optional.empty();
     }
 
@@ -180,7 +177,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2) + first + 1,
-                "The list is closed here once more than it was opened.",
+                "This list is closed once more often than it was opened.",
                 value.group(1) + value.group(2).substring(0, first + 1)));
     }
 
@@ -192,7 +189,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 list.start(3),
-                "A list with dashes begins in the line below its key.",
+                "A list with dashes begins on the line below its key.",
                 list.group(1) + list.group(2) + ":\n" + list.group(1) + "  " + list.group(3)));
     }
 
@@ -209,7 +206,7 @@ final class LineSlips {
                 .map(key -> new Mend(
                         number,
                         two.start(5),
-                        "The key '" + two.group(5) + "' begins a line of its own.",
+                        "The key '" + two.group(5) + "' needs a line of its own.",
                         two.group(1) + two.group(2) + two.group(3) + two.group(4) + "\n" + two.group(1)
                                 + " ".repeat(two.group(2).length()) + key + ": " + two.group(6)));
     }
@@ -225,7 +222,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2),
-                "Curly quotes do not quote in YAML; straight ones do.",
+                "YAML needs straight quotation marks, not curly ones.",
                 value.group(1) + Mend.quoted(whole.matches() ? whole.group(1) : value.group(2))));
     }
 
@@ -242,7 +239,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2),
-                "A quote is opened here and never closed.",
+                "A quotation mark is opened here and never closed.",
                 value.group(1)
                         + Mend.quoted(rest.stripTrailing().replaceFirst("[\"'\u201c\u201d\u2018\u2019\u00bb]$", ""))));
     }
@@ -262,8 +259,8 @@ final class LineSlips {
                 number,
                 value.start(2) + quote.start(2),
                 around
-                        ? "The quotes round the text end here, at the same sign inside it."
-                        : "Text stands behind the closing quote.",
+                        ? "The quotation ends here, at the same mark inside the text."
+                        : "There is text after the closing quotation mark.",
                 value.group(1) + Mend.quoted(around ? text.substring(1, text.length() - 1) : text)));
     }
 
@@ -292,7 +289,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2),
-                "A text that begins with '" + value.group(2).charAt(0) + "' has a special meaning in YAML.",
+                "Text that begins with '" + value.group(2).charAt(0) + "' has a special meaning in YAML.",
                 value.group(1) + Mend.quoted(value.group(2))));
     }
 
@@ -307,7 +304,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2) + (colon.find() ? colon.start() : 0),
-                "A colon inside a sentence needs quotes round the whole text.",
+                "A sentence with a colon in it needs quotation marks round the whole text.",
                 value.group(1) + Mend.quoted(value.group(2))));
     }
 
@@ -318,10 +315,7 @@ final class LineSlips {
             return Optional.empty();
         }
         return Optional.of(new Mend(
-                number,
-                tight.start(2),
-                "A space is missing behind the colon.",
-                tight.group(1) + ": " + tight.group(2)));
+                number, tight.start(2), "A space is missing after the colon.", tight.group(1) + ": " + tight.group(2)));
     }
 
     private Optional<Mend> missingColon(int number, String line) {
@@ -334,7 +328,7 @@ final class LineSlips {
                 .map(key -> new Mend(
                         number,
                         word.end(2),
-                        "A colon is missing behind '" + word.group(2) + "'.",
+                        "A colon is missing after '" + word.group(2) + "'.",
                         (word.group(1) + key + ": " + word.group(4)).stripTrailing()));
     }
 
@@ -345,6 +339,6 @@ final class LineSlips {
             return Optional.empty();
         }
         return Optional.of(new Mend(
-                number, sign + 1, "All that follows ' #' is lost.", value.group(1) + Mend.quoted(value.group(2))));
+                number, sign + 1, "Everything after ' #' is lost.", value.group(1) + Mend.quoted(value.group(2))));
     }
 }

@@ -42,7 +42,7 @@ final class LostText {
         findings.error(
                 RULE,
                 span,
-                "The words '" + sign.group() + "' are lost: a text cannot begin with '"
+                "The words '" + sign.group() + "' are lost: text cannot begin with '"
                         + sign.group().charAt(0) + "' in YAML.",
                 mended(text.substring(span.start(), span.end()).strip(), span, findings));
     }
@@ -65,7 +65,7 @@ final class LostText {
             findings.warning(
                     RULE,
                     new Span(remark.start(1), remark.end(1)),
-                    "All that follows ' #' is left out: '" + remark.group(1) + "'.",
+                    "Everything after ' #' is left out: '" + remark.group(1) + "'.",
                     "If it is a remark, give it a line of its own. If it belongs to the text: "
                             + mended(scalar.getValue() + " " + remark.group(1), span, findings));
         }

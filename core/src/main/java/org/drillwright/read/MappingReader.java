@@ -78,9 +78,9 @@ final class MappingReader implements Keys {
                 .error(
                         ReadingRule.KEY_TWICE.id(),
                         again,
-                        "'" + key + "' stands here a second time (first in line " + first + ").",
+                        "'" + key + "' is here a second time (first on line " + first + ").",
                         isCount()
-                                ? "Is the dash missing with which a count begins? " + dashed(again)
+                                ? "Is the dash that begins a count missing? " + dashed(again)
                                 : "Keep one of the two.");
     }
 
@@ -209,7 +209,7 @@ final class MappingReader implements Keys {
                 .error(
                         ReadingRule.UNKNOWN_WORD.id(),
                         reader.places().span(at),
-                        "'" + written + "' is not known here.",
+                        "'" + written + "' is unknown here.",
                         nearest.map(word -> "Did you mean '" + word + "'? ").orElse("")
                                 + "Known: "
                                 + String.join(", ", known)
@@ -228,7 +228,7 @@ final class MappingReader implements Keys {
                 return OptionalInt.of(number);
             }
         }
-        wrong(key, "a whole number from " + least + " to " + most, "Write figures alone, such as " + (least + 1) + ".");
+        wrong(key, "a whole number from " + least + " to " + most, "Write only figures, such as " + (least + 1) + ".");
         return OptionalInt.empty();
     }
 
@@ -243,7 +243,7 @@ final class MappingReader implements Keys {
                 return Optional.of(duration);
             }
         }
-        written.ifPresent(text -> wrong(key, "a number of seconds above 0", "Write figures alone, such as 2 or 1.5."));
+        written.ifPresent(text -> wrong(key, "a number of seconds above 0", "Write only figures, such as 2 or 1.5."));
         return Optional.empty();
     }
 
@@ -256,7 +256,7 @@ final class MappingReader implements Keys {
                 return OptionalInt.of(metres.movePointRight(2).intValueExact());
             }
         }
-        written.ifPresent(text -> wrong(key, "a length in metres", "Write figures alone, such as 18 or 9.5."));
+        written.ifPresent(text -> wrong(key, "a length in metres", "Write only figures, such as 18 or 9.5."));
         return OptionalInt.empty();
     }
 
@@ -269,7 +269,7 @@ final class MappingReader implements Keys {
         if (written.isPresent() && List.of("false", "no").contains(written.get())) {
             return Optional.of(false);
         }
-        written.ifPresent(text -> wrong(key, "'true' or 'false'", "Write one of the two words."));
+        written.ifPresent(text -> wrong(key, "'true' or 'false'", "Write one of these two words."));
         return Optional.empty();
     }
 
@@ -299,7 +299,7 @@ final class MappingReader implements Keys {
                 .error(
                         ReadingRule.WRONG_KIND.id(),
                         reader.places().span(path.key(key)),
-                        "'" + key + "' wants " + wanted + ".",
+                        "'" + key + "' needs " + wanted + ".",
                         wayOut);
     }
 

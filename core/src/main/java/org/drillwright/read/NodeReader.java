@@ -143,7 +143,7 @@ final class NodeReader {
             findings.error(
                     ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
-                    "Nothing stands behind '" + shown(key) + "'.",
+                    "There is nothing after '" + shown(key) + "'.",
                     "Write what belongs here, or delete the key.");
             return Optional.empty();
         }
@@ -154,7 +154,7 @@ final class NodeReader {
             findings.error(
                     ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     words.span(longest, words.text().length()),
-                    "This text has " + words.text().length() + " characters; at most " + longest + " are read here.",
+                    "This text has " + words.text().length() + " characters; at most " + longest + " are allowed here.",
                     "Shorten it, or move the rest to 'note'.");
             return Optional.empty();
         }
@@ -172,7 +172,7 @@ final class NodeReader {
             findings.error(
                     ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
-                    "This list has " + sequence.getValue().size() + " items; at most " + most + " are read.",
+                    "This list has " + sequence.getValue().size() + " items; at most " + most + " are allowed.",
                     "Split it into several files.");
             return List.of();
         }
@@ -206,7 +206,7 @@ final class NodeReader {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
                     key,
-                    "This value is a reference ('*') to another place of the file; references are not read.",
+                    "This value is a reference ('*') to another place in the file; references are not read.",
                     "Write the value out here.");
             return;
         }
@@ -236,17 +236,17 @@ final class NodeReader {
             findings.error(
                     ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
-                    "Nothing stands behind '" + shown(key) + "'.",
+                    "There is nothing after '" + shown(key) + "'.",
                     path.text().equals("steps")
-                            ? "Write the counts below it. The first begins so: - leader: …"
+                            ? "Write the counts below it. The first one begins: - leader: …"
                             : "Write " + wanted + " here, or delete the key.");
             return;
         }
         findings.error(
                 ReadingRule.WRONG_KIND.id(),
                 key,
-                (isItem(path) ? "This item" : "'" + shown(key) + "'") + " wants " + wanted + ", and " + kind(node)
-                        + " stands here.",
+                (isItem(path) ? "This item" : "'" + shown(key) + "'") + " needs " + wanted + ", but this is "
+                        + kind(node) + ".",
                 hint(path, node, wanted));
     }
 
@@ -269,18 +269,18 @@ final class NodeReader {
                     : Mend.advice(original, before + "[" + written.replaceAll("^[\\[({]+|[\\])}]+$", "") + "]");
         }
         if (wanted.equals("a text") && keys().isWord(path) && written.matches("\\[[^,\\[\\]]*\\]")) {
-            return "One word is wanted, without brackets. "
+            return "One word is needed, without brackets. "
                     + Mend.advice(
                             original,
                             before + written.substring(1, written.length() - 1).strip());
         }
         if (wanted.equals("a text")) {
-            return "A text that holds a colon, or begins with '[', '{' or a dash, needs quotes. "
+            return "Text that contains a colon, or begins with '[', '{' or a dash, needs quotation marks. "
                     + Mend.advice(original, before + Mend.quoted(written));
         }
         return path.text().startsWith("steps/")
                 ? "A count says who does what. Write: - leader: …"
-                : "Write a key and a colon, then the value, in the lines below it.";
+                : "Write a key and a colon, then the value, on the lines below it.";
     }
 
     private static boolean isNumbered(Node node) {

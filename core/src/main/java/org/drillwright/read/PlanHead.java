@@ -17,7 +17,7 @@ record PlanHead(NodeReader nodes) {
             error(
                     key,
                     keys,
-                    "This plan was kept by a later version of Drillwright (its form is " + form + ").",
+                    "This plan was saved by a later version of Drillwright (its form is " + form + ").",
                     "Read it with that version.");
         }
     }
@@ -29,15 +29,15 @@ record PlanHead(NodeReader nodes) {
             error(
                     key,
                     keys,
-                    "'" + written.get() + "' is no mark of a plan: " + PlanMark.wrongWith(written.get()) + ".",
-                    "It stands at the foot of the sheet.");
+                    "'" + written.get() + "' is not the mark of a plan: " + PlanMark.wrongWith(written.get()) + ".",
+                    "The mark is at the foot of the sheet.");
         }
         return mark;
     }
 
     /** A value that this program didn't write so. */
     void wrong(String key, Keys keys, String what) {
-        error(key, keys, what, "Files of plans are not changed by hand; plan the term anew if this one is spoilt.");
+        error(key, keys, what, "Plan files are not edited by hand; plan the term again if this one is spoilt.");
     }
 
     private void error(String key, Keys keys, String what, String wayOut) {

@@ -52,7 +52,7 @@ public final class PublishedReader {
         try {
             return Instant.parse(written);
         } catch (DateTimeException wrong) {
-            head.wrong("published", keys, "This isn't a time as it is written into these files.");
+            head.wrong("published", keys, "This isn't a time in the form used in these files.");
             return Instant.EPOCH;
         }
     }
@@ -61,7 +61,7 @@ public final class PublishedReader {
         try {
             return keys.text("zone", ReadingLimits.SHORT_TEXT).map(ZoneId::of);
         } catch (DateTimeException unknown) {
-            head.wrong("zone", keys, "This time zone isn't known here.");
+            head.wrong("zone", keys, "This time zone is unknown.");
             return Optional.empty();
         }
     }

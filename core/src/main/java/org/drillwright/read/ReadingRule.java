@@ -8,31 +8,32 @@ public enum ReadingRule {
                     + "character would be printed wrongly or not at all."),
     BROKEN_YAML(
             "broken-yaml",
-            "The file must be YAML. The first mistake in its form ends the reading of that file, and nothing half-read "
-                    + "is checked or printed."),
+            "The file must be YAML. Reading stops at the first mistake in its form, and nothing half-read is"
+                    + " checked or printed."),
     SEVERAL_IN_ONE_FILE(
             "several-in-one-file", "One file holds one drill, so that the file's name can be the drill's id."),
-    UNKNOWN_KEY("unknown-key", "A key that is not known would be left out without a word."),
-    KEY_TWICE("key-twice", "Of a key that stands twice only one could be printed."),
+    UNKNOWN_KEY("unknown-key", "An unknown key would be dropped without a word."),
+    KEY_TWICE("key-twice", "If a key is given twice, only one of them could be printed."),
     KEY_MISSING("key-missing", "Without these keys there is nothing to teach from."),
-    WRONG_KIND("wrong-kind", "A list, a text, a number or a yes-or-no stands where another is wanted."),
+    WRONG_KIND("wrong-kind", "There is a list, a text, a number or a yes-or-no where something else is needed."),
     TEXT_EMPTY_OR_TOO_LONG("text-empty-or-too-long", "A text that is empty or far too long is a slip of the pen."),
     UNKNOWN_WORD("unknown-word", "A level, form, weapon or size that the school does not have."),
     LOST_TEXT(
             "lost-text",
-            "YAML takes some text away without a word: all that stands after ' #', after '&' or after '!'. On a card "
-                    + "the words would simply be missing."),
+            "YAML drops some text without a word: everything after ' #', after '&' or after '!'. On a card the"
+                    + " words would simply be missing."),
     IDS_TOO_ALIKE(
             "ids-too-alike",
-            "Two drills whose ids differ only by capitals, accents or ending would be one file on another computer."),
+            "Two drills whose ids differ only in capitals, accents or file ending would be one file on another"
+                    + " computer."),
     PLAN_SPOILT(
             "plan-spoilt",
-            "A plan that was kept is what was printed and handed out. One that has been changed by hand tells of a class that "
-                    + "nobody holds a sheet of."),
+            "A saved plan is what was printed and handed out. One that was edited by hand describes a class"
+                    + " that nobody has a sheet for."),
     UNPRINTABLE(
             "unprintable",
-            "Characters that the cards' typeface lacks, and letters that join, cannot be printed. A card without them would "
-                    + "say something else.");
+            "Characters missing from the cards' typeface, and letters that join, cannot be printed. A card"
+                    + " without them would say something else.");
 
     private final String id;
     private final String why;

@@ -52,15 +52,15 @@ final class RosterNames {
             findings.error(
                     ReadingRule.IDS_TOO_ALIKE.id(),
                     span,
-                    "'" + name + "' stands for whoever teaches, and can't be a name.",
+                    "'" + name + "' means whoever teaches, so it can't be a name.",
                     "Write the person's own name or initials.");
         }
         if (name.lines().count() > 1) {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
                     span,
-                    "This name has a line end in it.",
-                    "Write the name on one line; sheets and the record give a person one line.");
+                    "This name has a line break in it.",
+                    "Write the name on one line; sheets and the record give each person one line.");
         }
         Span first = taken.putIfAbsent(name, span);
         if (first != null) {
@@ -69,7 +69,7 @@ final class RosterNames {
                     span,
                     "There is a '" + name + "' already (line "
                             + findings.file().position(first.start()).line() + ").",
-                    "Make the two names differ, for instance by a letter of the surname.");
+                    "Make the two names differ, for instance by an initial.");
         }
     }
 
@@ -92,7 +92,7 @@ final class RosterNames {
                         Nearest.to(other, taken.keySet())
                                 .filter(near -> !near.equals(other))
                                 .map(near -> "Did you mean '" + near + "'?")
-                                .orElse("Write the name as it stands on the roster."));
+                                .orElse("Write the name as it is on the roster."));
             }
         }
         return apart.stream().map(Spoken::pair).toList();
@@ -107,8 +107,8 @@ final class RosterNames {
             findings.error(
                     ReadingRule.IDS_TOO_ALIKE.id(),
                     span,
-                    "'" + old + "' is said to have been " + first.now() + " already.",
-                    "A name stands for one person: keep it at one of the two.");
+                    "'" + old + "' is given as a former name of " + first.now() + " already.",
+                    "A name belongs to one person: keep it for one of the two.");
             return first;
         });
     }
@@ -126,8 +126,8 @@ final class RosterNames {
                 findings.error(
                         ReadingRule.IDS_TOO_ALIKE.id(),
                         one.span(),
-                        "Nobody knows who is meant: " + String.join(" was ", passed) + " was " + now + ".",
-                        "Take one of these former names away.");
+                        "It isn't clear who is meant: " + String.join(" was ", passed) + " was " + now + ".",
+                        "Delete one of these former names.");
             }
             present.put(old, now);
         });
@@ -147,7 +147,7 @@ final class RosterNames {
     static String wayOut(String drill, Collection<String> drills) {
         return Nearest.to(drill, drills)
                 .map(near -> "Did you mean '" + near + "'?")
-                .orElse("It counts again if the drill comes back.");
+                .orElse("It counts again once the drill is back.");
     }
 
     static Optional<DayOfWeek> day(String word) {

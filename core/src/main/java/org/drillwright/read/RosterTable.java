@@ -36,7 +36,7 @@ final class RosterTable {
                     Stream.of("role", "level", "hand", "skill", "knows", "days", "away", "solo", "apart", "was"))
             .toList();
 
-    private static final String AS_TEXT = "Format the column as text in the spreadsheet, and write the name anew.";
+    private static final String AS_TEXT = "Format the column as text in the spreadsheet, and retype the name.";
 
     private static final String BETWEEN_WORDS = "[\\s,;]+";
 
@@ -64,7 +64,7 @@ final class RosterTable {
                     ReadingRule.KEY_MISSING.id(),
                     Span.at(0),
                     "This table is empty.",
-                    "Begin it with a heading, such as: name,level,hand,knows");
+                    "Begin it with a heading row, such as: name,level,hand,knows");
             return Optional.empty();
         }
         Heading heading = Heading.of(table, FIELDS, settings);
@@ -77,7 +77,7 @@ final class RosterTable {
         findings.error(
                 ReadingRule.UNKNOWN_WORD.id(),
                 span,
-                "'" + word + "' is not known here.",
+                "'" + word + "' is unknown here.",
                 Nearest.to(word, known)
                                 .map(near -> "Did you mean '" + near + "'? ")
                                 .orElse("")
@@ -96,10 +96,10 @@ final class RosterTable {
                         ReadingRule.WRONG_KIND.id(),
                         line.place(heading.width()),
                         "This line has more cells than the heading.",
-                        "Put a text that holds a comma between double quotes.");
+                        "Put text that contains a comma in double quotation marks.");
             }
             if (name.isEmpty()) {
-                findings.error(ReadingRule.KEY_MISSING.id(), line.span(), "This line names nobody.", "Write a name.");
+                findings.error(ReadingRule.KEY_MISSING.id(), line.span(), "This line has no name.", "Write a name.");
                 continue;
             }
             undamaged(name, named.place(line));
@@ -120,7 +120,7 @@ final class RosterTable {
         unknown.add(
                 ReadingRule.UNKNOWN_WORD.id(),
                 place(line, "knows"),
-                damage.map(what -> "'" + drill + "' is no drill: a spreadsheet has made " + what + " of a name.")
+                damage.map(what -> "'" + drill + "' is not a drill: a spreadsheet has made " + what + " out of a name.")
                         .orElseGet(() -> RosterNames.unknownDrill(drill)),
                 () -> damage.isPresent() ? AS_TEXT : RosterNames.wayOut(drill, drills));
     }
@@ -130,7 +130,7 @@ final class RosterTable {
                 .ifPresent(what -> findings.error(
                         ReadingRule.UNKNOWN_WORD.id(),
                         span,
-                        "'" + name + "' is hardly a name: a spreadsheet has made " + what + " of it.",
+                        "'" + name + "' looks wrong for a name: a spreadsheet has made " + what + " out of it.",
                         AS_TEXT));
     }
 
@@ -190,8 +190,8 @@ final class RosterTable {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
                     place(line, "skill"),
-                    "'skill' wants a whole number from 0 to 99.",
-                    "Write figures alone, or leave the cell empty.");
+                    "'skill' needs a whole number from 0 to 99.",
+                    "Write only figures, or leave the cell empty.");
         }
         return OptionalInt.empty();
     }

@@ -93,18 +93,19 @@ final class TermMentions {
         zones.forEach(zone -> error(
                 nodes,
                 zone.at(),
-                "'" + zone.name() + "' is no time zone that is known here.",
-                "Write continent and city, such as Europe/London, or leave the line out."));
+                "'" + zone.name() + "' is not a known time zone.",
+                "Write the continent and city, such as Europe/London, or leave the line out."));
         crowded.forEach(group -> error(
                 nodes,
                 group.at(),
-                "This group is taught " + group.name() + " drills; at most " + TermReader.MOST_DRILLS + " are planned.",
-                "Name those of this term, or make two groups of it."));
-        unknown(nodes, people, roster, "This name isn't among the people of the roster.");
-        unknown(nodes, taught, known.keySet(), "There is no drill, and no set, of that name.");
+                "This group is taught " + group.name() + " drills; at most " + TermReader.MOST_DRILLS
+                        + " can be planned.",
+                "List only this term's drills, or split the group in two."));
+        unknown(nodes, people, roster, "This name isn't on the roster.");
+        unknown(nodes, taught, known.keySet(), "There is no drill and no set of that name.");
         Set<String> all =
                 read.stream().flatMap(group -> group.drills().stream()).collect(Collectors.toSet());
-        unknown(nodes, drills, all, "Name a drill that one of the groups is taught.");
+        unknown(nodes, drills, all, "Give a drill that one of the groups is taught.");
         twice(nodes);
         days(nodes);
     }
@@ -115,7 +116,7 @@ final class TermMentions {
                 error(
                         nodes,
                         mention.at(),
-                        "'" + mention.name() + "' is not known here.",
+                        "'" + mention.name() + "' is unknown here.",
                         Nearest.to(mention.name(), known)
                                 .map(near -> "Did you mean '" + near + "'?")
                                 .orElse(otherwise));
@@ -131,7 +132,7 @@ final class TermMentions {
                         nodes,
                         group.at(),
                         "Two groups are called '" + group.name() + "'.",
-                        "Call one of them otherwise.");
+                        "Give one of them another name.");
             }
         }
         Set<String> people = new HashSet<>();
@@ -140,8 +141,8 @@ final class TermMentions {
                 error(
                         nodes,
                         one.person().at(),
-                        one.person().name() + " is named a second time.",
-                        "Groups are taught side by side, so each person stands in one of them, once.");
+                        one.person().name() + " is listed a second time.",
+                        "Groups are taught at the same time, so each person belongs in only one, once.");
             }
         }
         List<FieldPath> open = groups.stream()
@@ -153,8 +154,8 @@ final class TermMentions {
                 .forEach(at -> error(
                         nodes,
                         at,
-                        "A second group names nobody.",
-                        "Only one group can be that of all others: name the people of this one."));
+                        "A second group lists nobody.",
+                        "Only one group can take everybody else: list the people of this one."));
     }
 
     private void days(NodeReader nodes) {
@@ -166,7 +167,7 @@ final class TermMentions {
                         nodes,
                         day.at().key("key"),
                         "Two classes have the key '" + day.key() + "'.",
-                        "A key names a class for good, so each has its own; keep it when the class is moved.");
+                        "A key identifies a class for good, so each has its own; keep it when the class is moved.");
             }
             Optional<LocalDate> before = last;
             if (before.isPresent()
@@ -175,7 +176,7 @@ final class TermMentions {
                         nodes,
                         day.at().key("date"),
                         "This date isn't after the one before it, " + before.get() + ".",
-                        "Put the classes in the order of their days; a class that was moved takes its key with it.");
+                        "Put the classes in date order; a class that was moved takes its key with it.");
             }
             last = day.date().or(() -> before);
         }
@@ -189,7 +190,7 @@ final class TermMentions {
                                 ReadingRule.WRONG_KIND.id(),
                                 nodes.places().span(day.at()),
                                 "No class of this term is before the exam.",
-                                "Is the date right? Nothing can be worked for it any more."));
+                                "Is the date right? There is no class left to prepare for it."));
     }
 
     private static void error(NodeReader nodes, FieldPath at, String what, String wayOut) {

@@ -26,7 +26,7 @@ record UnknownKey(String key, Span at, FieldPath around, FileKeys keys) {
         findings.error(
                 ReadingRule.UNKNOWN_KEY.id(),
                 at,
-                "The key '" + key + "' is not known here.",
+                "The key '" + key + "' is unknown here.",
                 meant.map(known -> "Did you mean '" + known + "'? " + written(known, findings.file()))
                         .orElseGet(() -> unless(asked)));
     }
@@ -60,10 +60,10 @@ record UnknownKey(String key, Span at, FieldPath around, FileKeys keys) {
         findings.error(
                 ReadingRule.UNKNOWN_KEY.id(),
                 at,
-                "'" + key + "' stands too far "
+                "'" + key + "' is indented too "
                         + (tooFarOut
-                                ? "out: it belongs to what stands above it."
-                                : "in: it is a key of the file itself."),
+                                ? "little: it belongs to what is above it."
+                                : "far: it is a key of the file itself."),
                 Mend.advice(original, " ".repeat(spaces) + original.strip()));
     }
 

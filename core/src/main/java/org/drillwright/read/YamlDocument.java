@@ -49,9 +49,9 @@ final class YamlDocument {
             findings.error(
                     ReadingRule.BROKEN_YAML.id(),
                     Span.at(0),
-                    "Lists and keys stand inside one another more than " + ReadingLimits.DEPTH
+                    "Lists and keys are nested more than " + ReadingLimits.DEPTH
                             + " deep, or refer to one another too often.",
-                    "Nothing of this file was read. Begin anew from a drill that reads.");
+                    "Nothing in this file was read. Start again from a drill that can be read.");
         }
         return Optional.empty();
     }
@@ -63,7 +63,7 @@ final class YamlDocument {
         findings.error(
                 ReadingRule.BROKEN_YAML.id(),
                 escape.find() ? new Span(escape.start(), escape.end()) : Span.at(0),
-                "The number behind '\\U' is that of no character. Nothing of this file was read.",
+                "The number behind '\\U' is not that of any character. Nothing in this file was read.",
                 "Type the character itself.");
     }
 
@@ -95,7 +95,7 @@ final class YamlDocument {
             findings.error(
                     ReadingRule.SEVERAL_IN_ONE_FILE.id(),
                     Span.at(0),
-                    "This file is empty, or holds nothing but remarks.",
+                    "This file is empty, or has nothing but remarks in it.",
                     "Write a drill in it, or delete it.");
             return Optional.empty();
         }
@@ -104,7 +104,7 @@ final class YamlDocument {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
                     document.span(document.root),
-                    "The file holds no keys at its left edge.",
+                    "The file has no keys at the left edge.",
                     "Begin each line with a key and a colon, as in 'title: Parry of quarte'.");
             return Optional.empty();
         }
@@ -113,7 +113,7 @@ final class YamlDocument {
                     ReadingRule.SEVERAL_IN_ONE_FILE.id(),
                     Span.at(document.offsets.offset(composer.getNode().getStartMark())),
                     "A second document begins here (after a line of '---').",
-                    "Take the line '---' out, or put each into a file of its own.");
+                    "Delete the line '---', or put each document in a file of its own.");
             return Optional.empty();
         }
         return Optional.of(document);

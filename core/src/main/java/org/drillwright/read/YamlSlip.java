@@ -20,7 +20,7 @@ import org.yaml.snakeyaml.error.MarkedYAMLException;
  */
 final class YamlSlip {
 
-    private static final String NOT_READ = " Nothing of this file was read.";
+    private static final String NOT_READ = " Nothing in this file was read.";
     private static final int FAR = 60;
 
     private final SourceFile file;
@@ -129,8 +129,7 @@ final class YamlSlip {
         findings.error(
                 ReadingRule.BROKEN_YAML.id(),
                 new Span(line.start() + Mend.indent(text(number)).length(), line.end()),
-                "This line and those before it do not fit together." + NOT_READ,
-                "Look here and in the line before for a missing colon, quote or dash, or for a line that stands too far"
-                        + " in or out.");
+                "This line does not fit with those before it." + NOT_READ,
+                "Look here and on the line before for a missing colon, quotation mark or dash, or for a wrong indent.");
     }
 }

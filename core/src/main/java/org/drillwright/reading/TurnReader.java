@@ -389,7 +389,7 @@ public final class TurnReader {
 
     /**
      * A reading in words of the trade, in sentences that are read as just this where the language has such; what says
-     * nothing of the phrase is left out.
+     * nothing in the phrase is left out.
      *
      * @throws IllegalArgumentException if the language is not among {@link #tags()}
      */

@@ -48,8 +48,8 @@ final class Ledger {
             findings.warning(
                     RecordRule.BATCH_BROKEN.id(),
                     at,
-                    "This line ends a batch that doesn't stand before it.",
-                    "Lines of a batch stay together and in their order. It changes nothing.");
+                    "This line ends a batch that isn't above it.",
+                    "The lines of a batch stay together and in order. This one changes nothing.");
         }
         if (ended.isEmpty()) {
             giveUp();
@@ -72,7 +72,7 @@ final class Ledger {
             findings.warning(
                     RecordRule.LINE_TWICE.id(),
                     at,
-                    "The record tells this already in an earlier line.",
+                    "An earlier line of the record already says this.",
                     "It was counted once.");
             return;
         }
@@ -107,10 +107,10 @@ final class Ledger {
                 RecordRule.BATCH_BROKEN.id(),
                 one.at(),
                 "This batch of " + one.wanted() + (one.wanted() == 1 ? " line" : " lines")
-                        + " isn't whole: nothing of it was counted.",
+                        + " is incomplete: none of it was counted.",
                 one.batch().named().isEmpty()
                         ? "Record the class once more."
-                        : "To tell it anew: record " + one.batch().named()));
+                        : "To record it again: record " + one.batch().named()));
         open = Optional.empty();
     }
 
@@ -122,8 +122,8 @@ final class Ledger {
                 findings.warning(
                         RecordRule.TAKES_BACK_NOTHING.id(),
                         at,
-                        "This takes back what the record doesn't tell.",
-                        "It changes nothing; if another line was meant, write it as that one is written.");
+                        "This takes back something that isn't in the record.",
+                        "It changes nothing; if another line was meant, write it exactly as that one.");
             }
         });
         Map<Entry, Integer> left = new HashMap<>();

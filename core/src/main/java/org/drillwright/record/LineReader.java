@@ -75,14 +75,13 @@ final class LineReader {
         if (!line.ended()) {
             doubt(
                     line,
-                    "The last line has no end: writing it was cut short.",
-                    "It wasn't"
-                            + " counted. If it's whole, put an end of line behind it; if it isn't, the next entry begins on a"
-                            + " new line.");
+                    "The last line has no line break: writing it was cut short.",
+                    "It wasn't counted. If it's complete, add a line break after it; if it isn't, the next"
+                            + " entry begins on a new line.");
         } else if (line.span().length() > RecordReader.MOST_LINE) {
             doubt(line, "This line has more than " + RecordReader.MOST_LINE + " characters.", NOT_COUNTED);
         } else if (findings.file().slice(line.span()).contains(TableText.NO_TEXT)) {
-            doubt(line, "This line isn't whole: some of its bytes are no text.", NOT_COUNTED);
+            doubt(line, "This line is damaged: some of its bytes are not text.", NOT_COUNTED);
         } else if (leavesQuoteOpen(line)) {
             doubt(line, "A quotation mark in this line has no partner.", NOT_COUNTED);
         } else if (hasWrongLength(line)) {
@@ -156,10 +155,11 @@ final class LineReader {
             repeated.add(
                     RecordRule.WRONG_WORD.id(),
                     line.place(heading.column(RecordReader.EVENT)),
-                    "'" + cell(line, RecordReader.EVENT) + "' is nothing that the record tells.",
-                    "It tells: attended, worked with, signed off, each also taken back ('taken back: attended'); renamed,"
-                            + " left, returned; and of two who train on their own agreed, kept, came late, did not come,"
-                            + " called off, worked minutes 45, led first. The line wasn't counted.");
+                    "'" + cell(line, RecordReader.EVENT) + "' is not an event of the record.",
+                    "Events are: attended, worked with, signed off, each of which can be taken back ('taken"
+                            + " back: attended'); renamed, left, returned; and, for two who train on their own,"
+                            + " agreed, kept, came late, did not come, called off, worked minutes 45, led"
+                            + " first. The line wasn't counted.");
         }
         if (date.isEmpty() || event.isEmpty() || !complete(line, event.get())) {
             return Optional.empty();
@@ -195,8 +195,9 @@ final class LineReader {
         boolean lacksPartner = (event == Event.WORKED_WITH || event == Event.RENAMED || event.isOfTwo())
                 && cell(line, RecordReader.WITH).isEmpty();
         if (lacksPerson || lacksDrill || lacksPartner) {
-            String lacking =
-                    lacksPerson ? "whom" : lacksDrill ? "which drill" : event == Event.RENAMED ? "how" : "with whom";
+            String lacking = lacksPerson
+                    ? "who"
+                    : lacksDrill ? "which drill" : event == Event.RENAMED ? "the new name" : "with whom";
             doubt(line, "This line doesn't say " + lacking + ": '" + event.word() + "' needs it.", NOT_COUNTED);
             return false;
         }

@@ -46,8 +46,8 @@ final class Names {
             repeated.add(
                     RecordRule.UNKNOWN_NAME.id(),
                     place,
-                    "'" + name + "' is no " + kind + ": a spreadsheet has made " + damage.get() + " of a name.",
-                    "It wasn't counted. Format the column as text in the spreadsheet, and write the name anew.");
+                    "'" + name + "' is not a " + kind + ": a spreadsheet has made " + damage.get() + " out of a name.",
+                    "It wasn't counted. Format the column as text in the spreadsheet, and retype the name.");
             return Optional.empty();
         }
         repeated.add(
@@ -56,7 +56,7 @@ final class Names {
                 "There is no " + kind + " '" + name + "' now.",
                 () -> Nearest.to(name, known.values())
                         .map(near -> "Did you mean '" + near + "'? The line was kept as it is.")
-                        .orElse("The line was kept; it counts again if the name comes back."));
+                        .orElse("The line was kept; it counts again once the name is back."));
         return Optional.of(name);
     }
 }

@@ -58,8 +58,8 @@ final class RecordDates {
             repeated.add(
                     RecordRule.WRONG_WORD.id(),
                     line.place(column),
-                    "'" + cell + "' is no date.",
-                    "Year, month and day in figures, such as 2026-09-01. The line wasn't counted.");
+                    "'" + cell + "' is not a date.",
+                    "Write year, month and day in figures, such as 2026-09-01. The line wasn't counted.");
         }
         return day;
     }
@@ -89,8 +89,8 @@ final class RecordDates {
                                         .map(LocalDate::toString)
                                         .orElse("") + ", but spreadsheets count days in two ways. "
                                 + notCounted(lines(counted)),
-                        "Format the column as a date in the spreadsheet, best as 2026-09-01, and save the table"
-                                + " again."));
+                        "Format the column as a date in the spreadsheet, preferably as 2026-09-01, and save the"
+                                + " table again."));
     }
 
     private void report(String cell, Findings findings) {
@@ -101,7 +101,7 @@ final class RecordDates {
                         place(cell),
                         "The dates were read " + dates.orders().get(0).words() + ": '" + cell + "' as "
                                 + dates.date(cell).map(LocalDate::toString).orElse("") + ".",
-                        "Say so once, and it stays so: " + wayToSay() + ".");
+                        "Settle it once and for all: " + wayToSay() + ".");
             case ASKED ->
                 findings.warning(
                         RecordRule.WRONG_WORD.id(),
@@ -112,7 +112,7 @@ final class RecordDates {
                 findings.warning(
                         RecordRule.WRONG_WORD.id(),
                         place(cell),
-                        "In no one order are all of these dates days. " + notCounted(lines(open)),
+                        "No single order of day and month fits all these dates. " + notCounted(lines(open)),
                         "Write the year first in all of them, such as 2026-09-01, or say how most are written: "
                                 + wayToSay() + ".");
             default -> {}

@@ -47,8 +47,8 @@ public final class RecordReader {
             findings.error(
                     RecordRule.UNREADABLE.id(),
                     Span.at(0),
-                    "This record is larger than " + MOST_BYTES / (1024 * 1024) + " MiB. Nothing of it was read.",
-                    "Give it another name; a new one is begun with the next class.");
+                    "This record is larger than " + MOST_BYTES / (1024 * 1024) + " MiB. None of it was read.",
+                    "Rename it; a new one is begun with the next class.");
             return ReadHistory.nothing(findings.list());
         }
         return new RecordReader(name, TableText.of(bytes), around).read();
@@ -67,8 +67,8 @@ public final class RecordReader {
             findings.error(
                     RecordRule.UNREADABLE.id(),
                     table.heading().span(),
-                    "The record's first line isn't its heading.",
-                    "It reads: " + String.join(",", COLUMNS) + ". Nothing of this file was read.");
+                    "The first line of the record isn't its heading.",
+                    "It should be: " + String.join(",", COLUMNS) + ". Nothing in this file was read.");
         }
         heading.report(RecordRule.UNREADABLE.id(), findings);
         if (!findings.hasError()) {

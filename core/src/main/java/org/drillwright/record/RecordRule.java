@@ -4,23 +4,24 @@ package org.drillwright.record;
 public enum RecordRule {
     UNREADABLE(
             "record-unreadable",
-            "The record is a table in plain text under its own heading. Of what cannot be read as one, nothing is counted."),
+            "The record is a plain text table under its own heading. Whatever cannot be read as one is not counted."),
     LINE_BROKEN(
             "record-line-broken",
-            "A line tells a day, a drill and what was done. Of half a line nobody knows what was meant, so it is not counted."),
+            "A line gives a day, a drill and what was done. Nobody knows what half a line meant, so it is not"
+                    + " counted."),
     BATCH_BROKEN(
             "record-batch-broken",
-            "The lines of one class stand together. A class that is told in part is told anew as a whole."),
-    LINE_TWICE("record-line-twice", "What is told twice was done once."),
+            "The lines of one class stay together. A class recorded in part has to be recorded again in full."),
+    LINE_TWICE("record-line-twice", "Something recorded twice was done only once."),
     TAKES_BACK_NOTHING(
             "record-takes-back-nothing",
-            "A line that takes another back is written as that one is; otherwise both stay."),
+            "A line that takes back another is written exactly as that one; otherwise both stay."),
     UNKNOWN_NAME(
-            "record-unknown-name",
-            "A name of nobody, or of no drill: what is told of it counts again when the name comes back."),
+            "record-unknown-name", "A name that fits no person or drill: its lines count again once the name is back."),
     WRONG_WORD(
             "record-wrong-word",
-            "Dates and words that can be read in two ways, or in none, would be counted for another day or not at all.");
+            "Dates and words that can be read in two ways, or not at all, would be counted for the wrong day or"
+                    + " not at all.");
 
     private final String id;
     private final String why;

@@ -62,7 +62,7 @@ public record Judged(int counts, List<Gap> gaps, List<String> unread) {
 
     private String counted() {
         if (counts == 0) {
-            return "There is no count that could be judged";
+            return "There is no count to judge";
         }
         String all = counts + (counts == 1 ? " count" : " counts") + ": ";
         if (gaps.isEmpty()) {
@@ -70,7 +70,7 @@ public record Judged(int counts, List<Gap> gaps, List<String> unread) {
         }
         String named = String.join("; ", gaps.stream().map(Gap::toString).toList());
         return notJudged() == 0
-                ? all + counts + " judged, but not what stands around them (" + named + ")"
+                ? all + counts + " judged, but not the text around them (" + named + ")"
                 : all + (counts - notJudged()) + " judged, " + notJudged() + " not (" + named + ")";
     }
 }

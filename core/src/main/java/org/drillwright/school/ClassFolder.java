@@ -112,7 +112,7 @@ public final class ClassFolder {
                 Severity.WARNING,
                 new SourceFile(DrillFiles.name(more), ""),
                 Span.at(0),
-                "This roster wasn't read: there is also " + DrillFiles.name(first) + ".",
+                "This roster wasn't read, because there is also " + DrillFiles.name(first) + ".",
                 "Keep one of the two.");
     }
 

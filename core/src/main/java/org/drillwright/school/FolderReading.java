@@ -100,15 +100,15 @@ final class FolderReading {
             noteOnSettings(
                     ReadingRule.IDS_TOO_ALIKE,
                     source,
-                    "These were read as the school's settings.",
-                    "Rename the file to " + DrillFiles.SETTINGS + ", so that every computer finds it.");
+                    "This file was read as the school's settings.",
+                    "Rename it to " + DrillFiles.SETTINGS + ", so that every computer finds it.");
         }
         if (reading.value().isEmpty()) {
             noteOnSettings(
                     ReadingRule.BROKEN_YAML,
                     source,
                     "The drills were read, but not judged.",
-                    "Mend the settings first; the rules depend on them.");
+                    "Correct the settings first; the rules depend on them.");
         }
         return reading.value();
     }
@@ -132,7 +132,7 @@ final class FolderReading {
                 new SourceFile(name, ""),
                 Span.at(0),
                 "This file could not be opened.",
-                "Is it still there, and may you read it?");
+                "Is it still there, and do you have permission to read it?");
         return new Reading<>(Optional.empty(), List.of(finding));
     }
 
@@ -201,8 +201,8 @@ final class FolderReading {
                     Severity.NOTE,
                     source,
                     Span.at(0),
-                    "This file ends in .yml; it was read like one that ends in .yaml.",
-                    "Rename it, so that all drills end alike."));
+                    "This file ends in .yml; it was read as if it ended in .yaml.",
+                    "Rename it, so that all drills have the same ending."));
         }
         return new Entry(known.file().path(), name, known.subject(), all);
     }

@@ -15,7 +15,7 @@ import org.drillwright.source.Span;
 final class OddFiles {
 
     private static final String WHAT =
-            "This is not a file that can be read: it is a folder, a device, or a link that" + " leads to no file.";
+            "This is not a file that can be read: it is a folder, a device, or a link to no file.";
 
     private OddFiles() {}
 
@@ -48,10 +48,10 @@ final class OddFiles {
                 closed,
                 Severity.WARNING,
                 one
-                        ? "This folder could not be opened; what it holds was not read."
+                        ? "This folder could not be opened; nothing in it was read."
                         : "This folder and " + (closed.size() - 1)
-                                + " more could not be opened; what they hold was not read.",
-                "May you open it? If it holds no drills, keep it elsewhere.");
+                                + " more could not be opened; nothing in them was read.",
+                "Do you have permission to open it? If there are no drills in it, keep it elsewhere.");
     }
 
     private static Optional<Finding> told(Path root, List<Path> places, Severity severity, String what, String wayOut) {
@@ -81,6 +81,6 @@ final class OddFiles {
                 new SourceFile(name, ""),
                 Span.at(0),
                 WHAT,
-                "Put the file itself here, or take this away.");
+                "Put the file itself here, or remove this.");
     }
 }

@@ -96,7 +96,7 @@ final class PlanFiles {
             findings.add(changed(
                     shown,
                     "printed as " + kept.mark().shown(),
-                    "Move it out of this folder; then it can be recorded with --as."));
+                    "Move it out of this folder; the class can then be recorded with --as."));
         }
     }
 
@@ -111,7 +111,7 @@ final class PlanFiles {
                 Severity.ERROR,
                 new SourceFile(shown, ""),
                 Span.at(0),
-                "This plan isn't any more what was " + was + ": somebody has changed it.",
+                "This plan is no longer what was " + was + ": somebody has changed it.",
                 wayOut);
     }
 

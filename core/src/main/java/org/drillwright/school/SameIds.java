@@ -40,8 +40,8 @@ final class SameIds {
                 Severity.ERROR,
                 entry.subject().map(Subject::file).orElseGet(() -> new SourceFile(entry.name(), "")),
                 Span.at(0),
-                "This drill's id is that of " + first.name()
-                        + ", or differs from it only by capitals or accents' form.",
+                "This drill has the same id as " + first.name()
+                        + ", or one that differs only in capitals or the form of accents.",
                 "Rename one of the two files."));
         return new SchoolFolder.Entry(entry.file(), entry.name(), entry.subject(), findings);
     }

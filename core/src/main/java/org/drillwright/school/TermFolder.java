@@ -128,7 +128,7 @@ public final class TermFolder {
             findings.add(PlanFiles.changed(
                     shown,
                     "published as " + plan.mark().shown(),
-                    "Move it out of this folder, or put back the file as it was."));
+                    "Move it out of this folder, or restore the file as it was."));
         }
     }
 

@@ -73,8 +73,8 @@ public final class Findings {
                 finding.severity(),
                 file,
                 finding.span(),
-                "There is more like this in the file: " + more + " that are not shown.",
-                "Mend those before first.")));
+                "There are more like this in the file: " + more + " not shown.",
+                "Correct those above first.")));
         return List.copyOf(all);
     }
 }

@@ -129,7 +129,7 @@ public final class Heading {
                         "Two columns could be the " + field.replace('-', ' ') + ": '" + words(places.get(0)) + "' and '"
                                 + words(places.get(1)) + "'.",
                         words(places.get(0)).equals(words(places.get(1)))
-                                ? "Keep one of the two, or call one otherwise."
+                                ? "Keep one of the two, or rename one."
                                 : "Say which: " + wayToSay(field, words(places.get(1))) + ".");
             }
         });
@@ -138,8 +138,8 @@ public final class Heading {
                 findings.error(
                         rule,
                         table.heading().span(),
-                        "school.yaml says that the " + field.replace('-', ' ') + " stands under '" + heading
-                                + "', but no column is called so.",
+                        "According to school.yaml the " + field.replace('-', ' ') + " is in column '" + heading
+                                + "', but there is no such column.",
                         "The columns are " + shown() + ".");
             }
         });
@@ -152,7 +152,7 @@ public final class Heading {
                         near -> findings.error(
                                 rule,
                                 table.heading().place(at),
-                                "'" + words(at) + "' is not known here.",
+                                "'" + words(at) + "' is unknown here.",
                                 "Did you mean '" + near + "'? Known: " + String.join(", ", fields) + "."),
                         () -> left.add(at)));
         note(left, rule, findings);
@@ -174,9 +174,9 @@ public final class Heading {
                 rule,
                 table.heading().place(filled.get(0)),
                 filled.size() == 1
-                        ? "This column was left alone: " + names + "."
-                        : "These columns were left alone: " + names + ".",
-                "Read were: "
+                        ? "This column was ignored: " + names + "."
+                        : "These columns were ignored: " + names + ".",
+                "The columns read were: "
                         + columns.keySet().stream()
                                 .map(field -> "'" + words(column(field)) + "'")
                                 .collect(Collectors.joining(", "))

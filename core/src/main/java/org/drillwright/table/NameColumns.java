@@ -56,10 +56,10 @@ public record NameColumns(List<Integer> columns) {
             findings.error(
                     rule,
                     table.heading().span(),
-                    "No column is called 'name'. The first line reads: " + heading.shown() + ".",
-                    "If one of them holds the names: "
+                    "No column is called 'name'. The first line is: " + heading.shown() + ".",
+                    "If one of them has the names: "
                             + Heading.wayToSay(NAME, table.heading().cell(0))
-                            + ". If this is no heading, write one above it, such as: name,level,hand,knows");
+                            + ". If this is not a heading, write one above it, such as: name,level,hand,knows");
         }
         return only.map(field -> columns(heading, field));
     }

@@ -30,7 +30,7 @@ public final class Repeated {
         told.forEach((what, one) -> findings.warning(
                 one.rule(),
                 one.first(),
-                what + (one.count() > 1 ? " It stands in " + one.count() + " lines." : ""),
+                what + (one.count() > 1 ? " It is on " + one.count() + " lines." : ""),
                 one.wayOut().get()));
     }
 }

@@ -129,14 +129,14 @@ public record TableText(String text, Form form) {
             findings.error(
                     rule,
                     Span.at(0),
-                    "This is a workbook, not a table of plain text.",
+                    "This is a workbook, not a plain text table.",
                     "Open it in the spreadsheet and save it as CSV (UTF-8).");
         } else if (form != Form.UTF_8) {
             findings.note(
                     rule,
                     Span.at(0),
                     "This file isn't UTF-8; it was read as " + form.word() + ".",
-                    "If a name looks wrong, save the table once more as CSV UTF-8.");
+                    "If a name looks wrong, save the table again as CSV UTF-8.");
         }
     }
 }

@@ -67,13 +67,15 @@ public final class GroupWords {
     /** The one in the middle works four turns of four, so twice as long; three alike three of which each counts one. */
     private static String three(int repetitions, boolean middle) {
         String turns = middle
-                ? "in a three the one in the middle leads each of the others, then each of them leads; whoever waits counts"
-                : "in a three the first leads the second, the second the third, the third the first; whoever waits counts";
+                ? "in a three the middle one leads each of the others in turn, then each of them leads; whoever"
+                        + " is waiting counts"
+                : "in a three the first leads the second, the second the third, the third the first; whoever is"
+                        + " waiting counts";
         long fewer = middle ? Math.round(repetitions / 2.0) : Math.round(repetitions * 2 / 3.0);
         return turns
                 + (fewer == 0 || fewer == repetitions
                         ? middle ? ". It takes twice as long." : ". It takes half as long again."
                         : ", " + fewer + (fewer == 1 ? " time" : " times") + " in each role, not " + repetitions
-                                + ", to end with the others.");
+                                + ", to finish with the others.");
     }
 }

@@ -28,23 +28,23 @@ public final class HallText {
         return List.of(
                 "Hall " + metres(hall.length()) + " x " + metres(hall.width()) + " m",
                 "Lane " + metres(hall.laneLength()) + " x " + metres(hall.laneWidth()) + " m",
-                "Clear: " + metres(hall.sideGap()) + " m between lanes side by side, " + metres(hall.endGap())
+                "Clear space: " + metres(hall.sideGap()) + " m between lanes side by side, " + metres(hall.endGap())
                         + " m end to end",
-                "Clear: " + metres(hall.sideMargin()) + " m from a lane's side to a wall, " + metres(hall.endMargin())
-                        + " m from its end");
+                "Clear space: " + metres(hall.sideMargin()) + " m from a lane's side to a wall, "
+                        + metres(hall.endMargin()) + " m from its end");
     }
 
     /** Waves, and how people change over. */
     public static List<String> toKnow(Floor floor, PairingPlan pairs) {
         List<String> sentences = new ArrayList<>();
         if (floor.waves() > 1) {
-            sentences.add("More pairs than lanes: each round is worked in " + floor.waves()
-                    + " waves; who waits stands behind the clear space.");
+            sentences.add("There are more pairs than lanes: each round is worked in " + floor.waves()
+                    + " waves; those waiting stand outside the clear space.");
         }
         if (pairs.method().isWalked() && !pairs.walk().isEmpty()) {
             sentences.add(pairs.walk().get(pairs.walk().size() - 1));
         } else if (pairs.rounds().size() > 1) {
-            sentences.add("At each change everyone reads the sheet for the place.");
+            sentences.add("At each change everyone reads their place from the sheet.");
         }
         return sentences;
     }

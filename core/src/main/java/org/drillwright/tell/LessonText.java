@@ -66,14 +66,14 @@ public final class LessonText {
                 + (block.how().isEmpty() ? "" : ": " + block.how());
     }
 
-    /** Rounds and repetitions of a drill; why a block is there that only fills what was left. */
+    /** Rounds and repetitions of a drill; why a block is there that only fills the time left. */
     public static String work(Block block, ClassPlan plan) {
         Optional<DrillLoad> load = block.kind() == Block.Kind.DRILL
                 ? plan.lesson().drills().stream()
                         .filter(one -> one.drill().equals(block.name()))
                         .findFirst()
                 : Optional.empty();
-        return load.map(LessonText::work).orElse(block.kind() == Block.Kind.SPARE ? "fills what was left" : "");
+        return load.map(LessonText::work).orElse(block.kind() == Block.Kind.SPARE ? "fills the time left" : "");
     }
 
     private static String work(DrillLoad load) {

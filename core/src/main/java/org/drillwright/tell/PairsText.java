@@ -21,13 +21,13 @@ public final class PairsText {
             ClassPlan plan, PairingPlan pairs, List<WalkChoice> choices, Standing standing, Naming names) {
         Page page = new Page();
         page.line(ClassHead.of(plan) + ", " + Page.counted(pairs.rounds().size(), "round") + " of partners.");
-        page.line("Whoever is named first leads first.");
+        page.line("The first name leads first.");
         plan.remarks().forEach(remark -> page.wrapped("", remark));
         for (Round round : pairs.rounds()) {
             round(round, plan, pairs, names, page);
         }
         if (pairs.rounds().isEmpty()) {
-            page.list("No drill for partners is in this lesson", plan.lesson().advice());
+            page.list("There is no partner drill in this lesson", plan.lesson().advice());
         }
         page.list("Changing over", pairs.walk());
         choices(choices, page);

@@ -17,7 +17,7 @@ public final class PartnersText {
     /** @param lately what is to be said of the two together, by the other's name */
     public static String of(String person, List<TrainingPartner> partners, Map<String, List<String>> lately) {
         Page page = new Page();
-        page.line("Who could train with " + person + ", the nearest first:");
+        page.line("Who could train with " + person + ", nearest first:");
         partners.forEach(partner -> page.wrapped(
                 "  " + partner.name() + ": ", about(partner, lately.getOrDefault(partner.name(), List.of()))));
         if (partners.isEmpty()) {
@@ -35,14 +35,14 @@ public final class PartnersText {
         partner.hands().ifPresent(hands -> about.add(hands == Hands.SAME ? "same hands" : "opposite hands"));
         about.add(
                 partner.days().isEmpty()
-                        ? "days not stated by both"
-                        : "both can on "
+                        ? "days not given by both"
+                        : "both free on "
                                 + String.join(
                                         ", ",
                                         partner.days().stream()
                                                 .map(PartnersText::day)
                                                 .toList()));
-        about.add(Page.counted(partner.shared().size(), "drill") + " for the two");
+        about.add(Page.counted(partner.shared().size(), "drill") + " for both");
         about.addAll(lately);
         return String.join("; ", about) + ".";
     }

@@ -12,7 +12,7 @@ public final class ProgressText {
 
     public static String of(Progress progress) {
         Page page = new Page();
-        page.line("Next for each:");
+        page.line("Next for each person:");
         for (Person person : progress.people()) {
             List<String> next =
                     progress.next(person.name()).stream().map(Drill::id).toList();
@@ -20,7 +20,7 @@ public final class ProgressText {
                     "  " + person.name() + ": ", next.isEmpty() ? nothing(progress, person) : String.join(", ", next));
         }
         page.gap()
-                .line("Who knows each drill, of "
+                .line("Who knows each drill, out of "
                         + Page.counted(progress.people().size(), "person").replace("persons", "people") + ":");
         for (Drill drill : progress.drills()) {
             page.line("  " + Page.padded(drill.id(), 40) + progress.knowing(drill));
@@ -31,6 +31,6 @@ public final class ProgressText {
     private static String nothing(Progress progress, Person person) {
         boolean all = progress.drills().stream()
                 .allMatch(drill -> progress.knowledge().knows(person.name(), drill.id()));
-        return all ? "knows every drill" : "nothing: what each other drill needs isn't known yet";
+        return all ? "knows every drill" : "nothing: they don't yet know what the other drills need";
     }
 }

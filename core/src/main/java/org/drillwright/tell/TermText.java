@@ -61,8 +61,8 @@ public final class TermText {
         page.wrapped("  ", group.verdict());
         page.list("Changed since it was published:", group.changed());
         page.list("Missed, and not yet caught up:", catchUps(group, Naming.full(), drill -> drill));
-        page.list("New in no class of this term:", left(group, drill -> drill));
-        page.list("May be signed off, if you think so:", ready(group));
+        page.list("Not introduced in any class this term:", left(group, drill -> drill));
+        page.list("Ready to be signed off, if you agree:", ready(group));
     }
 
     private static String people(int count) {
@@ -116,7 +116,7 @@ public final class TermText {
     public static List<String> exam(GroupPlan group) {
         List<String> sentences = new ArrayList<>();
         if (group.missing() > 0) {
-            sentences.add("For the exam " + Page.counted(group.missing(), "working") + " will be missing: "
+            sentences.add("For the exam, " + Page.counted(group.missing(), "working") + " will be missing: "
                     + group.shortOf().entrySet().stream()
                             .sorted(Map.Entry.comparingByKey())
                             .map(one -> one.getKey() + " (" + one.getValue() + ")")
@@ -147,8 +147,8 @@ public final class TermText {
         return who
                 + missed.on()
                         .map(LocalDate::toString)
-                        .map(day -> "new to it on " + day + ", so put with somebody who knows it.")
-                        .orElse("five minutes with a helper; it isn't on again.");
+                        .map(day -> "new to it on " + day + ", so put them with somebody who knows it.")
+                        .orElse("five minutes with a helper; it doesn't come up again.");
     }
 
     /**

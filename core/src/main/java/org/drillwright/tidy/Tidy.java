@@ -45,13 +45,13 @@ public final class Tidy {
     public Outcome of(String id, String name, byte[] bytes) {
         Reading<ReadDrill> reading = reader.read(id, name, bytes);
         if (reading.value().isEmpty() || !reading.findings().isEmpty()) {
-            return new LeftAlone("Reading it gives findings; 'check' shows them.");
+            return new LeftAlone("It has findings; 'check' shows them.");
         }
         ReadDrill drill = reading.value().get();
         Optional<String> text = SourceTree.of(drill.file()).map(tree -> laidOut(drill.file(), tree));
         return text.filter(tidied -> isSame(drill.drill(), tidied))
                 .<Outcome>map(tidied -> new Tidied(drill.file(), tidied))
-                .orElseGet(() -> new LeftAlone("It is written in a way that could not be laid out anew."));
+                .orElseGet(() -> new LeftAlone("It is written in a way that could not be tidied."));
     }
 
     private String laidOut(SourceFile file, SourceTree.Entries tree) {

@@ -113,13 +113,13 @@ class ClassReaderTest {
         assertEquals(
                 List.of(
                         "1:1 'date' is missing.",
-                        "1:10 'thurst' is not known here.",
-                        "2:8 'Ahs' is not known here.",
+                        "1:10 'thurst' is unknown here.",
+                        "2:8 'Ahs' is unknown here.",
                         "3:7 'length' is missing.",
-                        "3:21 'lane-length' wants a length in metres.",
-                        "3:31 'width' wants a length in metres.",
-                        "4:7 'leaning' is not known here.",
-                        "5:12 'prary' is not known here."),
+                        "3:21 'lane-length' needs a length in metres.",
+                        "3:31 'width' needs a length in metres.",
+                        "4:7 'leaning' is unknown here.",
+                        "5:12 'prary' is unknown here."),
                 read("""
                         drills: [thurst]
                         away: [Ahs]

@@ -102,20 +102,20 @@ class FileTextTest {
         "0085, a control character",
         "2028, it ends a line",
         "2029, it ends a line",
-        "202A, it turns the direction of the text",
-        "202E, it turns the direction of the text",
-        "2066, it turns the direction of the text",
-        "2069, it turns the direction of the text",
-        "FEFF, not a character of any script",
-        "FFFF, not a character of any script",
-        "FDD0, not a character of any script",
-        "1FFFE, not a character of any script"
+        "202A, it reverses the direction of the text",
+        "202E, it reverses the direction of the text",
+        "2066, it reverses the direction of the text",
+        "2069, it reverses the direction of the text",
+        "FEFF, not a character in any script",
+        "FFFF, not a character in any script",
+        "FDD0, not a character in any script",
+        "1FFFE, not a character in any script"
     })
     void a_hidden_character_is_refused_at_its_place(String hex, String nature) {
         String hidden = Character.toString(Integer.parseInt(hex, 16));
         Finding finding = Files.onlyError(Files.with("Parry quarte.", "Par" + hidden + "ry quarte."));
         assertEquals("not-plain-text", finding.rule());
-        assertEquals("A hidden character stands here (U+" + hex + ", " + nature + ").", finding.what());
+        assertEquals("There is a hidden character here (U+" + hex + ", " + nature + ").", finding.what());
         assertEquals(8, finding.position().line());
         assertEquals(18, finding.position().column());
         assertEquals(hidden, finding.file().slice(finding.span()));

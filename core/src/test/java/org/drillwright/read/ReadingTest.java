@@ -51,7 +51,7 @@ class ReadingTest {
         String text = Files.with("form: partner", "form: partner\nform: solo");
         assertEquals(List.of("error key-twice 4:1 'form'"), found(text));
         assertEquals(
-                "'form' stands here a second time (first in line 3).",
+                "'form' is here a second time (first on line 3).",
                 Files.onlyError(text).what());
     }
 
@@ -98,7 +98,7 @@ class ReadingTest {
     void an_empty_text_is_found(String title) {
         Finding finding = Files.onlyError(Files.with("title: Parry of quarte", title));
         assertEquals("text-empty-or-too-long", finding.rule());
-        assertEquals("Nothing stands behind 'title'.", finding.what());
+        assertEquals("There is nothing after 'title'.", finding.what());
     }
 
     @Test
@@ -118,12 +118,14 @@ class ReadingTest {
 
     @ParameterizedTest(name = "{1}")
     @CsvSource({
-        "level: intermediate, level: intermedate, Did you mean 'intermediate'? Known: beginner; intermediate; training.",
+        "level: intermediate, level: intermedate, Did you mean 'intermediate'? Known: beginner; intermediate;"
+                + " training.",
         "level: intermediate, level: expert, Known: beginner; intermediate; training.",
         "weapon: foil, weapon: foyl, Did you mean 'foil'? Known: foil; epee; sabre; none.",
         "form: partner, form: parter, Did you mean 'partner'? Known: partner; solo.",
         "closing: Salute., hands: oposite, Did you mean 'opposite'? Known: same; opposite.",
-        "closing: Salute., works-on: [lines], Did you mean 'line'? Known: stance; footwork; line; distance; timing; attention; tactics."
+        "closing: Salute., works-on: [lines], Did you mean 'line'? Known: stance; footwork; line; distance;"
+                + " timing; attention; tactics."
     })
     void an_unknown_word_is_named_with_the_nearest_known(String good, String bad, String advice) {
         String text = Files.with(good, bad);
@@ -238,7 +240,7 @@ class ReadingTest {
     @ValueSource(strings = {"", "\n\n", "# nothing but a remark\n", "   \n"})
     void an_empty_file_is_said_to_be_empty(String text) {
         assertEquals(
-                "This file is empty, or holds nothing but remarks.",
+                "This file is empty, or has nothing but remarks in it.",
                 Files.onlyError(text).what());
     }
 
@@ -246,8 +248,7 @@ class ReadingTest {
     @ValueSource(strings = {"- leader: a\n", "Just a sentence.\n", "---\n", "[a, b]\n"})
     void a_file_without_keys_is_said_to_have_none(String text) {
         assertEquals(
-                "The file holds no keys at its left edge.",
-                Files.onlyError(text).what());
+                "The file has no keys at the left edge.", Files.onlyError(text).what());
     }
 
     @Test
@@ -305,9 +306,8 @@ class ReadingTest {
     void deep_nesting_is_refused_at_once(int deep) {
         assertTimeout(
                 Duration.ofSeconds(10),
-                () -> assertTrue(Files.onlyError("title: " + "[".repeat(deep))
-                        .what()
-                        .startsWith("Lists and keys stand inside one another")));
+                () -> assertTrue(
+                        Files.onlyError("title: " + "[".repeat(deep)).what().startsWith("Lists and keys are nested")));
     }
 
     @Test

@@ -101,12 +101,12 @@ class RosterReaderTest {
     void slips_in_yaml_are_shown_where_they_stand() {
         assertEquals(
                 List.of(
-                        "ERROR 2:24 'beginer' is not known here.",
+                        "ERROR 2:24 'beginer' is unknown here.",
                         "WARNING 3:24 There is no drill 'thurst' in this folder.",
                         "ERROR 3:41 There is no 'Zed' on this roster.",
                         "ERROR 4:12 There is a 'Ash' already (line 2).",
-                        "ERROR 4:17 The key 'hnad' is not known here.",
-                        "ERROR 5:12 'instructor' stands for whoever teaches, and can't be a name."),
+                        "ERROR 4:17 The key 'hnad' is unknown here.",
+                        "ERROR 5:12 'instructor' means whoever teaches, so it can't be a name."),
                 places(read("roster.yaml", """
                         people:
                           - {name: Ash, level: beginer}
@@ -120,10 +120,10 @@ class RosterReaderTest {
     void slips_in_a_table_are_shown_where_they_stand() {
         assertEquals(
                 List.of(
-                        "ERROR 2:5 'lfet' is not known here.",
+                        "ERROR 2:5 'lfet' is unknown here.",
                         "ERROR 3:1 There is a 'Ash' already (line 2).",
-                        "ERROR 3:11 'skill' wants a whole number from 0 to 99.",
-                        "ERROR 4:1 This line names nobody.",
+                        "ERROR 3:11 'skill' needs a whole number from 0 to 99.",
+                        "ERROR 4:1 This line has no name.",
                         "ERROR 5:17 There is no 'Zed' on this roster."),
                 places(read("roster.csv", """
                         name,hand,skill,apart
@@ -147,7 +147,7 @@ class RosterReaderTest {
                         .orElseThrow()
                         .former());
         assertEquals(
-                "Nobody knows who is meant: Bo was Ash was Bo.",
+                "It isn't clear who is meant: Bo was Ash was Bo.",
                 read("roster.yaml", "people: [{name: Ash, was: [Bo]}, {name: Bo, was: [Ash]}]\n")
                         .findings()
                         .get(0)
@@ -157,9 +157,9 @@ class RosterReaderTest {
     @Test
     void a_name_stands_on_one_line() {
         List<String> table = places(read("roster.csv", "name,level\n\"Ash\nFenwick\",beginner\n"));
-        assertEquals(List.of("ERROR 2:1 This name has a line end in it."), table);
+        assertEquals(List.of("ERROR 2:1 This name has a line break in it."), table);
         List<String> yaml = places(read("roster.yaml", "people:\n  - {name: \"Ash\\nFenwick\"}\n"));
-        assertEquals(List.of("ERROR 2:12 This name has a line end in it."), yaml);
+        assertEquals(List.of("ERROR 2:12 This name has a line break in it."), yaml);
     }
 
     @Test
@@ -167,7 +167,6 @@ class RosterReaderTest {
         Reading<Roster> reading = read("roster.csv", "level,hand\nbeginner,left\n");
         assertTrue(reading.value().isEmpty());
         assertEquals(
-                List.of("ERROR 1:1 No column is called 'name'. The first line reads: 'level', 'hand'."),
-                places(reading));
+                List.of("ERROR 1:1 No column is called 'name'. The first line is: 'level', 'hand'."), places(reading));
     }
 }

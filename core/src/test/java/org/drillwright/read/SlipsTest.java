@@ -30,152 +30,158 @@ class SlipsTest {
                 slip(
                         "title: \"Quarte: the parry\"",
                         "title: Quarte: the parry",
-                        "A colon inside a sentence needs quotes"),
-                slip("follower: \"Note: parry\"", "follower: Note: parry", "A colon inside a sentence needs quotes"),
-                slip("follower: \"Parry now:\"", "follower: Parry now:", "A colon inside a sentence needs quotes"),
+                        "A sentence with a colon in it needs quotation marks"),
+                slip(
+                        "follower: \"Note: parry\"",
+                        "follower: Note: parry",
+                        "A sentence with a colon in it needs" + " quotation marks"),
+                slip(
+                        "follower: \"Parry now:\"",
+                        "follower: Parry now:",
+                        "A sentence with a colon in it needs" + " quotation marks"),
                 slip(
                         "follower: 'Say \"now\": parry'",
                         "follower: Say \"now\": parry",
-                        "A colon inside a sentence needs quotes"),
-                slip(FOLLOWER, "\tfollower: Parry quarte.\n", "A tab stands at the beginning of this line"),
-                slip(FOLLOWER, "  \t follower: Parry quarte.\n", "A tab stands at the beginning of this line"),
-                slip("level: intermediate", "\tlevel: intermediate", "A tab stands at the beginning of this line"),
-                slip("follower: Parry quarte.", "follower:\tParry quarte.", "A tab stands here"),
-                slip("  - leader: Extend", "  -\tleader: Extend", "A tab stands here"),
-                slip("  - leader: Extend", "    leader: Extend", "The dash is missing"),
-                slip("  - leader: Extend", "  leader: Extend", "The dash is missing"),
-                slip("  - leader: Recover", "  leader: Recover", "The dash is missing"),
-                slip(
-                        "  - leader: Recover",
-                        "    leader: Recover",
-                        "'leader' stands here a second time (first in line 7)."),
-                slip("  - leader: Extend", "  -leader: Extend", "A space is missing behind the dash"),
-                slip("  - leader: Recover", "  -leader: Recover", "A space is missing behind the dash"),
+                        "A sentence with a colon in it needs quotation marks"),
+                slip(FOLLOWER, "\tfollower: Parry quarte.\n", "This line begins with a tab"),
+                slip(FOLLOWER, "  \t follower: Parry quarte.\n", "This line begins with a tab"),
+                slip("level: intermediate", "\tlevel: intermediate", "This line begins with a tab"),
+                slip("follower: Parry quarte.", "follower:\tParry quarte.", "There is a tab here"),
+                slip("  - leader: Extend", "  -\tleader: Extend", "There is a tab here"),
+                slip("  - leader: Extend", "    leader: Extend", "A dash is missing"),
+                slip("  - leader: Extend", "  leader: Extend", "A dash is missing"),
+                slip("  - leader: Recover", "  leader: Recover", "A dash is missing"),
+                slip("  - leader: Recover", "    leader: Recover", "'leader' is here a second time (first on line 7)."),
+                slip("  - leader: Extend", "  -leader: Extend", "A space is missing after the dash"),
+                slip("  - leader: Recover", "  -leader: Recover", "A space is missing after the dash"),
                 slip(
                         "  - leader: Recover",
                         "  \u2013 leader: Recover",
-                        "An item of a list begins with a plain hyphen, not with '\u2013'"),
+                        "A list item begins with a plain hyphen, not with '\u2013'"),
                 slip(
                         "  - leader: Recover",
                         "  \u2022 leader: Recover",
-                        "An item of a list begins with a plain hyphen, not with '\u2022'"),
+                        "A list item begins with a plain hyphen, not with '\u2022'"),
                 slip(
                         "  - leader: Recover",
                         "  * leader: Recover",
-                        "An item of a list begins with a plain hyphen, not with '*'"),
-                slip("title: Parry of quarte", "title: \"Parry of quarte", "A quote is opened here and never closed"),
-                slip("follower: Parry quarte.", "follower: 'Parry quarte.", "A quote is opened here and never closed"),
-                slip("closing: Salute.", "closing: \"Salute.", "A quote is opened here and never closed"),
+                        "A list item begins with a plain hyphen, not with '*'"),
+                slip(
+                        "title: Parry of quarte",
+                        "title: \"Parry of quarte",
+                        "A quotation mark is opened here and" + " never closed"),
+                slip(
+                        "follower: Parry quarte.",
+                        "follower: 'Parry quarte.",
+                        "A quotation mark is opened here" + " and never closed"),
+                slip("closing: Salute.", "closing: \"Salute.", "A quotation mark is opened here and never closed"),
                 slip(
                         "follower: \"Parry: quarte.\"",
                         "follower: \u201cParry: quarte.\u201d",
-                        "Curly quotes do not quote in YAML"),
+                        "YAML needs straight quotation marks"),
                 slip(
                         "follower: \"Parez: quarte.\"",
                         "follower: \u00abParez: quarte.\u00bb",
-                        "Curly quotes do not quote in YAML"),
+                        "YAML needs straight quotation marks"),
                 slip(
                         "follower: \"\u201cParry\u201d: quarte.\"",
                         "follower: \u201cParry\u201d: quarte.",
-                        "Curly quotes do not quote in YAML"),
-                slip("title: Parry of quarte", "title:\u00a0Parry of quarte", "A no-break space stands here"),
-                slip("  - leader: Recover", "  -\u00a0leader: Recover", "A no-break space stands here"),
-                slip(FOLLOWER, "\u00a0\u00a0\u00a0\u00a0follower: Parry quarte.\n", "A no-break space stands here"),
-                slip(FOLLOWER, "   \u00a0follower: Parry quarte.\n", "A no-break space stands here"),
+                        "YAML needs straight quotation marks"),
+                slip("title: Parry of quarte", "title:\u00a0Parry of quarte", "There is a no-break space here"),
+                slip("  - leader: Recover", "  -\u00a0leader: Recover", "There is a no-break space here"),
+                slip(FOLLOWER, "\u00a0\u00a0\u00a0\u00a0follower: Parry quarte.\n", "There is a no-break space here"),
+                slip(FOLLOWER, "   \u00a0follower: Parry quarte.\n", "There is a no-break space here"),
                 slip(
                         FOLLOWER,
                         "   follower: Parry quarte.\n",
-                        "This line does not stand under the lines it belongs to"),
+                        "This line is not lined up with the lines it belongs to"),
                 slip(
                         FOLLOWER,
                         "     follower: Parry quarte.\n",
-                        "This line does not stand under the lines it belongs to"),
+                        "This line is not lined up with the lines it belongs to"),
                 slip(
                         "level: intermediate",
                         " level: intermediate",
-                        "This line does not stand under the lines it belongs to"),
-                slip("title: Parry", " title: Parry", "This line does not stand under the lines it belongs to"),
+                        "This line is not lined up with the lines it belongs to"),
+                slip("title: Parry", " title: Parry", "This line is not lined up with the lines it belongs to"),
                 slip(
                         "  - leader: Recover",
                         " - leader: Recover",
-                        "This line does not stand under the lines it belongs to"),
+                        "This line is not lined up with the lines it belongs to"),
                 slip(
                         "  - leader: Recover",
                         "   - leader: Recover",
-                        "This line does not stand under the lines it belongs to"),
+                        "This line is not lined up with the lines it belongs to"),
                 slip(
                         "blade bend.",
                         "blade\n      bend.",
                         "blade\nbend.",
-                        "A sentence that goes on in a new line has to stand further in"),
-                slip("follower: Parry quarte.", "follower:Parry quarte.", "A space is missing behind the colon"),
-                slip("level: intermediate", "level:intermediate", "A space is missing behind the colon"),
-                slip("weapon: foil", "weapon foil", "A colon is missing behind 'weapon'"),
-                slip("weapon: foil", "weapon; foil", "A colon is missing behind 'weapon'"),
-                slip("weapon: foil", "weapon = foil", "A colon is missing behind 'weapon'"),
-                slip("follower: Parry quarte.", "follower\uff1aParry quarte.", "A colon is missing behind 'follower'"),
-                slip("steps:", "steps", "A colon is missing behind 'steps'"),
-                slip("follower: Parry quarte.", "follower -> Parry quarte.", "A colon is missing behind 'follower'"),
-                slip("  - leader: Recover", "  - Leader Recover", "A colon is missing behind 'Leader'"),
-                slip("steps:", "steps -", "A colon is missing behind 'steps'"),
+                        "A sentence that continues on a new line must be indented further"),
+                slip("follower: Parry quarte.", "follower:Parry quarte.", "A space is missing after the colon"),
+                slip("level: intermediate", "level:intermediate", "A space is missing after the colon"),
+                slip("weapon: foil", "weapon foil", "A colon is missing after 'weapon'"),
+                slip("weapon: foil", "weapon; foil", "A colon is missing after 'weapon'"),
+                slip("weapon: foil", "weapon = foil", "A colon is missing after 'weapon'"),
+                slip("follower: Parry quarte.", "follower\uff1aParry quarte.", "A colon is missing after 'follower'"),
+                slip("steps:", "steps", "A colon is missing after 'steps'"),
+                slip("follower: Parry quarte.", "follower -> Parry quarte.", "A colon is missing after 'follower'"),
+                slip("  - leader: Recover", "  - Leader Recover", "A colon is missing after 'Leader'"),
+                slip("steps:", "steps -", "A colon is missing after 'steps'"),
                 slip(
                         "steps:\n  - leader: Extend",
                         "  - leader: Extend",
-                        "Before the first count the line 'steps:' is missing"),
-                slip("steps:", "# steps:", "Before the first count the line 'steps:' is missing"),
-                slip("steps:\n  - leader", "steps: - leader", "A list with dashes begins in the line below its key"),
-                slip("steps:", "stpes:", "The key 'stpes' is not known here"),
-                slip("steps:", "STEPS:", "The key 'STEPS' is not known here"),
-                slip("steps:", "counts:", "The key 'counts' is not known here"),
-                slip("  - leader: Recover", "  1. leader: Recover", "A count begins with a dash; its number"),
-                slip("  - leader: Extend", "  1) Leader: Extend", "A count begins with a dash; its number"),
-                slip("  - leader: Recover", "  - **leader:** Recover", "A key stands without signs for bold letters"),
+                        "The line 'steps:' is missing before the first count"),
+                slip("steps:", "# steps:", "The line 'steps:' is missing before the first count"),
+                slip("steps:\n  - leader", "steps: - leader", "A list with dashes begins on the line below its key"),
+                slip("steps:", "stpes:", "The key 'stpes' is unknown here"),
+                slip("steps:", "STEPS:", "The key 'STEPS' is unknown here"),
+                slip("steps:", "counts:", "The key 'counts' is unknown here"),
+                slip("  - leader: Recover", "  1. leader: Recover", "A count begins with a dash, not with its number"),
+                slip("  - leader: Extend", "  1) Leader: Extend", "A count begins with a dash, not with its number"),
+                slip("  - leader: Recover", "  - **leader:** Recover", "A key is written without marks for bold type"),
                 slip(
                         "level: intermediate",
                         "\"level\": \"intermediate\",",
-                        "No comma stands at the end of a line here"),
+                        "No comma is needed at the end of this line"),
                 slip(
                         "closing: Salute.",
                         "  closing: Salute.",
-                        "This line does not stand under the lines it belongs to"),
-                slip("closing: Salute.", "    closing: Salute.", "'closing' stands too far in"),
+                        "This line is not lined up with the lines it belongs to"),
+                slip("closing: Salute.", "    closing: Salute.", "'closing' is indented too far"),
                 slip(
                         "\n    follower: Parry quarte.",
                         " follower: Parry quarte.",
-                        "The key 'follower' begins a line of its own"),
+                        "The key 'follower' needs a line of its own"),
                 slip(
                         "title: \"Parry of quarte\"",
                         "title: \"Parry of quarte\u201d",
-                        "A quote is opened here and never closed"),
-                slip("gear: [mask, jacket]", "gear: [mask,\n  jacket", "The list that begins in line 5 with '['"),
-                slip("gear: [mask, jacket]", "gear: [mask, jacket]]", "The list is closed here once more"),
-                slip("gear: [mask, jacket]", "gear: (mask, jacket)", "'gear' wants a list, and a text stands here."),
-                slip("gear: [mask, jacket]", "gear: {mask, jacket}", "'gear' wants a list, and a group of keys"),
-                slip("gear: [mask, jacket]", "gear: [\"mask, jacket]", "A quote is opened in this list"),
-                slip("steps:", "steps: [", "A list with dashes stands without a bracket"),
+                        "A quotation mark is opened here and never closed"),
+                slip("gear: [mask, jacket]", "gear: [mask,\n  jacket", "The list that begins on line 5 with '['"),
+                slip("gear: [mask, jacket]", "gear: [mask, jacket]]", "This list is closed once more"),
+                slip("gear: [mask, jacket]", "gear: (mask, jacket)", "'gear' needs a list, but this is a text."),
+                slip(
+                        "gear: [mask, jacket]",
+                        "gear: {mask, jacket}",
+                        "'gear' needs a list, but this is a group" + " of keys"),
+                slip("gear: [mask, jacket]", "gear: [\"mask, jacket]", "A quotation mark is opened in this list"),
+                slip("steps:", "steps: [", "A list with dashes takes no bracket"),
                 slip("steps:", "# -----\nsteps:", "-----\nsteps:", "A remark begins with '#'"),
                 slip("steps:", "# counts\nsteps:", "// counts\nsteps:", "A remark begins with '#'"),
                 slip("title: Parry of quarte", "Parry of quarte", "This line has no key. Is it the title?"),
-                slip("title: Parry of quarte", "- title: Parry of quarte", "The key 'title' stands without a dash"),
-                slip("weapon: foil", "weapon\u2236 foil", "A colon is missing behind 'weapon'"),
-                slip("weapon: foil", "weapon: [foil]", "'weapon' wants a text, and a list stands here."),
-                slip("  - leader: Recover", "\t- leader: Recover", "A tab stands at the beginning of this line"),
+                slip("title: Parry of quarte", "- title: Parry of quarte", "The key 'title' takes no dash"),
+                slip("weapon: foil", "weapon\u2236 foil", "A colon is missing after 'weapon'"),
+                slip("weapon: foil", "weapon: [foil]", "'weapon' needs a text, but this is a list."),
+                slip("  - leader: Recover", "\t- leader: Recover", "This line begins with a tab"),
                 slip(
                         "follower: '\"Parry\" quarte.'",
                         "follower: \"Parry\" quarte.",
-                        "Text stands behind the closing quote"),
-                slip(
-                        "follower: 'say \"now\", parry'",
-                        "follower: \"say \"now\", parry\"",
-                        "The quotes round the text end here"),
-                slip("follower: \"don't move\"", "follower: 'don't move'", "The quotes round the text end here"),
+                        "There is text after the closing quotation mark"),
+                slip("follower: 'say \"now\", parry'", "follower: \"say \"now\", parry\"", "The quotation ends here"),
+                slip("follower: \"don't move\"", "follower: 'don't move'", "The quotation ends here"),
                 slip("gear: [mask, jacket]", "gear: [mask, jacket", "A list is opened here with '[' and never closed"),
-                slip("gear: [mask, jacket]", "gear: mask, jacket", "'gear' wants a list, and a text stands here."),
-                slip("title: \"[Quarte]\"", "title: [Quarte]", "'title' wants a text, and a list stands here."),
-                slip(
-                        "title: \"{Quarte}\"",
-                        "title: {Quarte}",
-                        "'title' wants a text, and a group of keys stands here."));
+                slip("gear: [mask, jacket]", "gear: mask, jacket", "'gear' needs a list, but this is a text."),
+                slip("title: \"[Quarte]\"", "title: [Quarte]", "'title' needs a text, but this is a list."),
+                slip("title: \"{Quarte}\"", "title: {Quarte}", "'title' needs a text, but this is a group of keys."));
     }
 
     private static Arguments slip(String meant, String written, String sentence) {
@@ -282,7 +288,7 @@ class SlipsTest {
     void a_list_in_one_count_without_its_dash_is_mended() {
         String text = Files.GOOD.substring(0, Files.GOOD.indexOf("  - leader: Recover"));
         Finding finding = Files.onlyError(text.replace("  - leader", "    leader"));
-        assertEquals("'steps' wants a list, and a group of keys stands here.", finding.what());
+        assertEquals("'steps' needs a list, but this is a group of keys.", finding.what());
         String way = finding.wayOut().substring(finding.wayOut().indexOf("Write"));
         assertEquals("Write, with 2 spaces in front: - leader: Extend and lunge.", way);
     }
@@ -301,7 +307,7 @@ class SlipsTest {
         Reading<ReadDrill> reading = Files.read(text);
         assertEquals(List.of("warning lost-text 8:28 '#4 firmly.'"), Files.shown(reading.findings()));
         Finding finding = reading.findings().get(0);
-        assertEquals("All that follows ' #' is left out: '#4 firmly.'.", finding.what());
+        assertEquals("Everything after ' #' is left out: '#4 firmly.'.", finding.what());
         assertEquals(
                 "Parry quarte #4 firmly.",
                 Files.drill(mended(finding))
@@ -335,7 +341,7 @@ class SlipsTest {
     void a_slip_that_nobody_foresaw_names_its_line() {
         Finding finding = Files.onlyError(Files.GOOD + "] ] :\n");
         assertEquals(15, finding.position().line());
-        assertTrue(finding.what().endsWith("Nothing of this file was read."), finding.what());
+        assertTrue(finding.what().endsWith("Nothing in this file was read."), finding.what());
     }
 
     private static String inTwoLines(Finding finding) {

@@ -105,20 +105,27 @@ class TermReaderTest {
             value = {
                 "groups:;- {name: all, drills: [basics]} | 1 | 'dates' is missing.",
                 "dates:;- {date: 2026-09-02};groups: [] | 2 | 'key' is missing.",
-                "dates:;- {key: a, date: 2026-09-02};- {key: a, date: 2026-09-09};groups: [] | 3 | Two classes have the key 'a'.",
-                "dates:;- {key: a, date: 2026-09-09};- {key: b, date: 2026-09-02};groups: [] | 3 | This date isn't after the one before it, 2026-09-09.",
-                "dates: [];groups:;- {name: x, drills: [thurst]} | 3 | 'thurst' is not known here.",
-                "dates: [];groups:;- {name: x, drills: [parry], people: [Asch]} | 3 | 'Asch' is not known here.",
-                "dates: [];groups:;- {name: x, people: [Bo], drills: [parry]};- {name: y, people: [Bo], drills: [parry]} | 4 | Bo is named a second time.",
-                "dates: [];groups:;- {name: x, drills: [parry]};- {name: y, drills: [parry]} | 4 | A second group names nobody.",
-                "dates: [];groups:;- {name: x, people: [Bo], drills: [parry]};- {name: x, drills: [parry]} | 4 | Two groups are called 'x'.",
-                "dates: [];groups:;- {name: x, drills: [parry]};value: {thrust: 2} | 4 | 'thrust' is not known here.",
-                "dates: [];groups:;- {name: x, drills: [parry]};exam:;  date: 2026-12-02;  drills: [thrust] | 6 | 'thrust' is not known here.",
-                "dates: [];groups:;- {name: x, drills: [parry]};fundamentals: {drills: [thrust]} | 4 | 'thrust' is not known here.",
-                "zone: Europe/Nowhere;dates: [];groups: [] | 1 | 'Europe/Nowhere' is no time zone that is known here.",
-                "begins: 25:00;dates: [];groups: [] | 1 | 'begins' wants a time of day.",
-                "begins: \"7pm\";dates: [];groups: [] | 1 | 'begins' wants a time of day.",
-                "datse: [];groups: [] | 1 | The key 'datse' is not known here."
+                "dates:;- {key: a, date: 2026-09-02};- {key: a, date: 2026-09-09};groups: [] | 3 | Two classes"
+                        + " have the key 'a'.",
+                "dates:;- {key: a, date: 2026-09-09};- {key: b, date: 2026-09-02};groups: [] | 3 | This date"
+                        + " isn't after the one before it, 2026-09-09.",
+                "dates: [];groups:;- {name: x, drills: [thurst]} | 3 | 'thurst' is unknown here.",
+                "dates: [];groups:;- {name: x, drills: [parry], people: [Asch]} | 3 | 'Asch' is unknown here.",
+                "dates: [];groups:;- {name: x, people: [Bo], drills: [parry]};- {name: y, people: [Bo], drills:"
+                        + " [parry]} | 4 | Bo is listed a second time.",
+                "dates: [];groups:;- {name: x, drills: [parry]};- {name: y, drills: [parry]} | 4 | A second"
+                        + " group lists nobody.",
+                "dates: [];groups:;- {name: x, people: [Bo], drills: [parry]};- {name: x, drills: [parry]} | 4"
+                        + " | Two groups are called 'x'.",
+                "dates: [];groups:;- {name: x, drills: [parry]};value: {thrust: 2} | 4 | 'thrust' is unknown here.",
+                "dates: [];groups:;- {name: x, drills: [parry]};exam:;  date: 2026-12-02;  drills: [thrust] | 6"
+                        + " | 'thrust' is unknown here.",
+                "dates: [];groups:;- {name: x, drills: [parry]};fundamentals: {drills: [thrust]} | 4 | 'thrust'"
+                        + " is unknown here.",
+                "zone: Europe/Nowhere;dates: [];groups: [] | 1 | 'Europe/Nowhere' is not a known time zone.",
+                "begins: 25:00;dates: [];groups: [] | 1 | 'begins' needs a time of day.",
+                "begins: \"7pm\";dates: [];groups: [] | 1 | 'begins' needs a time of day.",
+                "datse: [];groups: [] | 1 | The key 'datse' is unknown here."
             })
     void errors_are_told_with_their_place_and_a_way_out(String lines, int line, String what) {
         Reading<Term> reading = read(lines.replace(";", "\n") + "\n");

@@ -208,7 +208,8 @@ class RecordTest {
                 "windows-1252 | Datum;Person;Übung;Ereignis;Partner\\r\\n14.09.2026;Zoé;thrust;signed off;\\r\\n",
                 "UTF-8 | date;person;drill;event;with\\r\\n14/09/2026;Zoé;thrust;signed off\\r\\n",
                 "UTF-8 | date,person,drill,event,with\\r\\n9/14/2026,Zoé,thrust,Signed off,\\r\\n",
-                "UTF-16LE | \\uFEFFdate\\tperson\\tdrill\\tevent\\twith\\r\\n9/14/2026\\tZoé\\tthrust\\tsigned off\\t\\r\\n",
+                "UTF-16LE | \\uFEFFdate\\tperson\\tdrill\\tevent\\twith\\r\\n9/14/2026\\tZoé\\tthrust\\tsigned"
+                        + " off\\t\\r\\n",
                 "UTF-8 | sep=;\\r\\nwith;event;drill;person;date;;\\r\\n;signed off;thrust;Zoé;2026-09-14;;\\r\\n"
             })
     void a_record_that_a_spreadsheet_saved(String charset, String text) {
@@ -245,10 +246,10 @@ class RecordTest {
         assertEquals(
                 List.of("record-unknown-name 2:12", "record-line-twice 3:1", "record-unknown-name 4:16"), places(read));
         assertEquals(
-                "There is no person 'Ahs' now. It stands in 2 lines.",
+                "There is no person 'Ahs' now. It is on 2 lines.",
                 read.findings().get(0).what());
         assertEquals(
-                "'02-Jan' is no drill: a spreadsheet has made a date of a name. It stands in 2 lines.",
+                "'02-Jan' is not a drill: a spreadsheet has made a date out of a name. It is on 2 lines.",
                 read.findings().get(2).what());
         assertEquals(1, read.history().entries().size());
     }

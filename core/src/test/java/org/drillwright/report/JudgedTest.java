@@ -30,16 +30,15 @@ class JudgedTest {
                 "9 counts: 6 judged, 3 not (a: 2, 5; c: start, closing, 1)",
                 sentence(9, List.of(COUNTS, BOTH), List.of()));
         assertEquals(
-                "9 counts: 9 judged, but not what stands around them (b: opening)",
+                "9 counts: 9 judged, but not the text around them (b: opening)",
                 sentence(9, List.of(OPENING), List.of()));
     }
 
     @Test
     void nothing_of_it() {
-        assertEquals("There is no count that could be judged", sentence(0, List.of(), List.of()));
+        assertEquals("There is no count to judge", sentence(0, List.of(), List.of()));
         assertEquals(
-                "There is no count that could be judged. Not judged at all: a.yaml",
-                sentence(0, List.of(), List.of("a.yaml")));
+                "There is no count to judge. Not judged at all: a.yaml", sentence(0, List.of(), List.of("a.yaml")));
         assertEquals("9 counts: 9 judged. Not judged at all: a.yaml", sentence(9, List.of(), List.of("a.yaml")));
         List<String> many = IntStream.range(0, 8).mapToObj(at -> at + ".yaml").toList();
         assertEquals(

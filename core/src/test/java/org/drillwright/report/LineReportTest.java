@@ -16,15 +16,10 @@ class LineReportTest {
         SourceFile file = new SourceFile("set/a drill.yaml", "title: \ud83e\udd3a b\nlevel: x\n");
         List<Finding> findings = List.of(
                 new Finding(
-                        "unknown-word",
-                        Severity.ERROR,
-                        file,
-                        new Span(19, 20),
-                        "'x' is not known\nhere.",
-                        "Known:  a."),
+                        "unknown-word", Severity.ERROR, file, new Span(19, 20), "'x' is unknown\nhere.", "Known:  a."),
                 new Finding("a-rule", Severity.NOTE, file, new Span(10, 11), "What.", ""));
         assertEquals("""
-                set/a drill.yaml:2:8: error: 'x' is not known here. Known: a. (unknown-word)
+                set/a drill.yaml:2:8: error: 'x' is unknown here. Known: a. (unknown-word)
                 set/a drill.yaml:1:10: note: What. (a-rule)
                 """, LineReport.of(findings));
     }

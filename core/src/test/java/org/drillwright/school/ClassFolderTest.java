@@ -152,8 +152,8 @@ class ClassFolderTest {
                 List.of(
                         "'minutes' is missing.",
                         "'place' is missing.",
-                        "'minutes' wants a whole number from 0 to 240.",
-                        "'late' is not known here."),
+                        "'minutes' needs a whole number from 0 to 240.",
+                        "'late' is unknown here."),
                 SchoolFolder.open(root).findings().stream()
                         .map(Finding::what)
                         .limit(4)

@@ -52,7 +52,7 @@ class HeadingTest {
                 "Prénom;NOM / Ash;Fenwick / Ash Fenwick",
                 // Italian: the person's own name is called so.
                 "Cognome;Nome;Mano / Fenwick;Ash;mancino / Ash Fenwick",
-                "Nome e cognome;Mano / x;y / No column is called 'name'. The first line reads: 'Nome e cognome', 'Mano'.",
+                "Nome e cognome;Mano / x;y / No column is called 'name'. The first line is: 'Nome e cognome', 'Mano'.",
                 // German, Spanish, and English with hyphens and capitals.
                 "Nachname;Vorname / Fenwick;Ash / Ash Fenwick",
                 "Name;Vorname / Fenwick;Ash / Ash Fenwick",
@@ -63,7 +63,7 @@ class HeadingTest {
                 "Vorname / Ash / Ash",
                 "Name;Member / Ash;yes / Two columns could be the name: 'Name' and 'Member'.",
                 "Level;Stufe;Name / a;b;Ash / Two columns could be the level: 'Level' and 'Stufe'.",
-                "name;hnad / Ash;left / 'hnad' is not known here."
+                "name;hnad / Ash;left / 'hnad' is unknown here."
             })
     void names_in_one_column_or_in_two(String heading, String line, String wanted) {
         assertEquals(wanted, named(heading + "\n" + line + "\n", TableSettings.NONE));
@@ -74,7 +74,7 @@ class HeadingTest {
         assertEquals("Ash", named("Name;Member\nFenwick;Ash\n", MEMBER));
         assertEquals("Ash", named("Member;First name;Last name\nAsh;x;y\n", MEMBER));
         assertEquals(
-                "school.yaml says that the name stands under 'Member', but no column is called so.",
+                "According to school.yaml the name is in column 'Member', but there is no such column.",
                 named("Vorname;Nachname\nAsh;Fenwick\n", MEMBER));
     }
 
@@ -82,9 +82,12 @@ class HeadingTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "Email,Phone,Address,City,Postcode,Country,Birthday,Born,Age,Gender,Sex,Club,Licence,Licence no.,Notes,Paid,Fee,"
-                        + "Joined,ID,No.,T-shirt,Emergency contact,Doctor,Weapon,Group,Points,Mobile,Status,Photo consent",
-                "N°,Adresse,Ville,Code postal,Pays,Naissance,Âge,Sexe,Téléphone,Courriel,Licence,Remarques,Payé,Cotisation,"
+                "Email,Phone,Address,City,Postcode,Country,Birthday,Born,Age,Gender,Sex,Club,Licence,Licence"
+                        + " no.,Notes,Paid,Fee,"
+                        + "Joined,ID,No.,T-shirt,Emergency"
+                        + " contact,Doctor,Weapon,Group,Points,Mobile,Status,Photo consent",
+                "N°,Adresse,Ville,Code"
+                        + " postal,Pays,Naissance,Âge,Sexe,Téléphone,Courriel,Licence,Remarques,Payé,Cotisation,"
                         + "Arme,Groupe,Certificat médical,Catégorie",
                 "Nr.,Straße,Ort,PLZ,Land,Geburtstag,Alter,Geschlecht,Telefon,Handy,E-Mail,Lizenz,Bemerkungen,Bezahlt,Beitrag,"
                         + "Waffe,Gruppe,Eintritt,Verein,Anrede,Titel",

@@ -3,11 +3,11 @@ package org.drillwright.plan.course;
 /** What a plan is to keep small, the most important first. */
 public enum Goal {
     EXAM("workings missing before the exam"),
-    FUNDAMENTALS("weeks over for fundamentals"),
-    LATE("weeks that reviews come late"),
+    FUNDAMENTALS("weeks over the limit for fundamentals"),
+    LATE("weeks by which reviews are late"),
     EARLY("introductions, by value and class"),
-    CHANGED("changes of the published plan"),
-    MISSED("introductions that somebody is expected to miss");
+    CHANGED("changes to the published plan"),
+    MISSED("introductions somebody is expected to miss");
 
     private final String words;
 

@@ -51,8 +51,8 @@ public final class Reasons {
         return switch (hindrance.get().kind()) {
             case NEEDS_FIRST ->
                 "it needs " + course.drill(hindrance.get().drill()).id() + ", which isn't new either";
-            case FEW_EXPECTED -> "under half of those who need it are expected";
-            case FEW_READY -> "under two thirds of those expected have met what it needs";
+            case FEW_EXPECTED -> "fewer than half of those who need it are expected";
+            case FEW_READY -> "fewer than two thirds of those expected have met what it needs";
         };
     }
 
@@ -78,23 +78,21 @@ public final class Reasons {
         if (latest.of(drill) != Latest.NEVER) {
             return forTheExam(drill) + slack(latest.of(drill) - at);
         }
-        return asked.value() > 1
-                ? "wanted early (its value is " + asked.value() + ")"
-                : "next in the order of the drills";
+        return asked.value() > 1 ? "wanted early (value " + asked.value() + ")" : "next in the order of the drills";
     }
 
     private String forTheExam(int drill) {
         int by = latest.of(drill);
-        String day = by >= 0 ? "by " + course.day(by) : "before the first class that is left";
+        String day = by >= 0 ? "by " + course.day(by) : "before the next class";
         int own = course.drill(drill).workings();
         if (own > 0 && by == course.beforeExam() - own) {
-            return "the exam wants it worked in " + counted(own, "class", "classes") + ", so new " + day;
+            return "the exam needs it worked in " + counted(own, "class", "classes") + ", so new " + day;
         }
         int behind = IntStream.range(0, course.drills().size())
                 .filter(other -> course.drill(other).needs().contains(drill) && latest.of(other) == by + 1)
                 .findFirst()
                 .orElse(drill);
-        return "needed by " + course.drill(behind).id() + ", which the exam waits for, so new " + day;
+        return "needed by " + course.drill(behind).id() + ", which the exam depends on, so new " + day;
     }
 
     private static String slack(int classes) {
@@ -110,7 +108,7 @@ public final class Reasons {
         boolean counts = climb.filter(so -> so.counts(day)).isPresent();
         List<String> because = new ArrayList<>();
         if (at == 0 && course.pinned().contains(drill)) {
-            because.add("a quarter or more of those expected lack it, and it is needed next");
+            because.add("at least a quarter of those expected lack it, and it is needed next");
         }
         exam(drill, day).ifPresent(because::add);
         climb.filter(so -> counts).map(so -> review(so, day)).ifPresent(because::add);
@@ -153,12 +151,12 @@ public final class Reasons {
     private String practice(int drill, int at, Optional<Climb> climb) {
         long lacking = Math.round(state.shortOf(drill, at));
         if (climb.isEmpty()) {
-            return "known, and not yet on record";
+            return "known, but not yet on record";
         }
         return lacking > 0
-                ? "practice in spare time: about " + lacking + " of those expected have worked it on fewer than "
+                ? "practice in the time left: about " + lacking + " of those expected have worked it on fewer than "
                         + Asked.ENOUGH + " days"
-                : "practice in spare time";
+                : "practice in the time left";
     }
 
     private static String counted(int count, String one, String many) {

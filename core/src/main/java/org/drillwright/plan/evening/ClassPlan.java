@@ -96,14 +96,14 @@ public record ClassPlan(
             Wished wished, ClassLoads loads, int waves, ClassBrief brief, Optional<LaneLayout> lanes) {
         List<String> remarks = new ArrayList<>(loads.unmet());
         for (String id : wished.otherWeapon()) {
-            remarks.add(id + " isn't a drill for the "
-                    + brief.weapon().orElseThrow().word() + ".");
+            remarks.add(
+                    id + " isn't a drill for " + brief.weapon().orElseThrow().word() + ".");
         }
         lanes.filter(layout -> layout.count() == 0).ifPresent(layout -> remarks.add(layout.sentence()));
         lanes.filter(layout -> waves > 1)
                 .ifPresent(layout -> remarks.add("The hall holds " + layout.count()
                         + (layout.count() == 1 ? " pair" : " pairs") + " at once, so each round is worked in " + waves
-                        + " waves; the time counts that in."));
+                        + " waves; the time allows for that."));
         return remarks;
     }
 

@@ -100,7 +100,7 @@ public record LaneLayout(Hall hall, List<Block> blocks) {
     }
 
     private static final String DEFERS =
-            "Clear spaces are common practice only: local rules and your own risk assessment decide.";
+            "The clear spaces are only common practice: local rules and your own risk assessment decide.";
 
     private static String metres(int centimetres) {
         return java.math.BigDecimal.valueOf(centimetres, 2).stripTrailingZeros().toPlainString() + " m";

@@ -25,7 +25,7 @@ public record Standing(Optional<PlanMark> mark, Optional<PlanMark> hangs, List<S
         if (mark.isPresent()) {
             return "Printed as " + mark.get().shown() + ".";
         }
-        return hangs.map(other -> "Not printed yet: " + other.shown() + " hangs, and says otherwise.")
+        return hangs.map(other -> "Not printed yet: " + other.shown() + " is on the wall and says something else.")
                 .orElse("Not printed yet.");
     }
 }

@@ -20,7 +20,7 @@ final class Cuts {
         List<String> advice = new ArrayList<>();
         Duration over = lesson.needed(all).minus(lesson.length());
         if (chosen.size() < all.size()) {
-            advice.add("All of them take " + shown(over) + " more than the class lasts; left out: "
+            advice.add("Together they take " + shown(over) + " more than the class lasts; left out: "
                     + all.stream()
                             .filter(load -> !chosen.contains(load))
                             .map(DrillLoad::drill)
@@ -29,12 +29,12 @@ final class Cuts {
         }
         Duration mustOver = lesson.needed(chosen).minus(lesson.length());
         if (!mustOver.isNegative() && !mustOver.isZero()) {
-            advice.add("What must be there takes " + shown(mustOver) + " more than the class lasts.");
-            without(lesson, mustOver).ifPresent(block -> advice.add("Without " + block + " it would fit."));
+            advice.add("The drills that must be included take " + shown(mustOver) + " more than the class lasts.");
+            without(lesson, mustOver).ifPresent(block -> advice.add("Without " + block + " they would fit."));
         }
         if (!over.isNegative() && !over.isZero()) {
             advice.add(fewerRepetitions(all, over));
-            without(lesson, over).ifPresent(block -> advice.add("Without " + block + " all of them would fit."));
+            without(lesson, over).ifPresent(block -> advice.add("Without " + block + " they would all fit."));
         }
         return advice;
     }
@@ -66,7 +66,7 @@ final class Cuts {
         if (saved.compareTo(over) < 0) {
             return "Even at one repetition each they don't all fit.";
         }
-        return "To keep them all, take off repetitions: "
+        return "To keep them all, cut repetitions: "
                 + off.entrySet().stream()
                         .map(entry -> entry.getKey() + " " + entry.getValue())
                         .collect(Collectors.joining(", "))

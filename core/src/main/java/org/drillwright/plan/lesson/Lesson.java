@@ -120,7 +120,7 @@ public final class Lesson {
         LessonPlan plan = new LessonPlan(blocks, drills, chosen.leftOut(), length, needed, chosen.moved(), advice);
         if (!drills.isEmpty() && plan.practiceShare() < LessonPlan.LEAST_PRACTICE) {
             advice.add("Only " + Math.round(100 * plan.practiceShare())
-                    + " % of the class is practice; aim for 50 %, and for 40 % at least.");
+                    + " % of the class is practice; aim for 50 %, and at least 40 %.");
         }
         return new LessonPlan(blocks, drills, chosen.leftOut(), length, needed, chosen.moved(), advice);
     }

@@ -150,7 +150,7 @@ final class Facts {
             Extras extras = solution.extras().get(0);
             int turns = extras.threes() + extras.blanks();
             facts.add("In " + planned
-                    + " rounds each who is new is once the partner of each who knows the drill, and has "
+                    + " rounds everyone who is new works once with everyone who knows the drill, and has "
                     + turns + (turns == 1 ? " turn" : " turns")
                     + (extras.blanks() == 0 ? " as a third." : " without a partner of their own."));
         }
@@ -161,7 +161,7 @@ final class Facts {
             for (Group group : round.groups()) {
                 if (group.kind() == Group.Kind.BOTH_NEW) {
                     facts.add("Round " + round.number() + ": " + String.join(" and ", group.people())
-                            + " are both new to " + round.drill() + "; no one who knows it is left for them.");
+                            + " are both new to " + round.drill() + "; nobody who knows it is left for them.");
                 }
             }
         }
@@ -183,8 +183,8 @@ final class Facts {
                 }
             }
         }
-        alike.forEach((drill, pairs) -> facts.add(
-                drill + " is for left against right; hands of one side have " + String.join("; ", pairs) + "."));
+        alike.forEach((drill, pairs) ->
+                facts.add(drill + " is for left against right; same-handed pairs: " + String.join("; ", pairs) + "."));
     }
 
     private static List<String> alike(Group group, Map<String, Hand> hands) {
@@ -204,9 +204,9 @@ final class Facts {
         if (solution.cost().of(Aim.REPEATS) > 0) {
             facts.add((again == 1 ? "One pair meets" : again + " pairs meet") + " more than once today"
                     + (least == 0
-                            ? "; whether it could be fewer isn't known."
+                            ? "; whether fewer is possible isn't known."
                             : ", as there are more rounds than permitted partners"
-                                    + (least == solution.cost().of(Aim.REPEATS) ? "; it can't be less often." : ".")));
+                                    + (least == solution.cost().of(Aim.REPEATS) ? "; fewer isn't possible." : ".")));
         }
     }
 

@@ -44,14 +44,14 @@ public record Shortage(
             return "One student alone" + (helped() == 1 ? " works with " + helper + "." : " does solo work.");
         }
         if (parity()) {
-            return (fresh + knowing) + " students are an odd number: one is left over each round"
-                    + (helped() == 1 ? " and works with " + helper + ", by turns." : ".");
+            return (fresh + knowing) + " students is an odd number: one is left over in each round"
+                    + (helped() == 1 ? " and works with " + helper + ", in turn." : ".");
         }
         if (fresh > knowing) {
             return fresh + " are new to this drill and " + counted(knowing, "knows", "know") + " it: at most "
                     + counted(pairs(), "safe pair", "safe pairs") + "; " + counted(left(), "remains", "remain") + ".";
         }
-        return "With those kept apart, at most " + counted(pairs(), "safe pair", "safe pairs") + " can be made of "
+        return "With the people kept apart, at most " + counted(pairs(), "safe pair", "safe pairs") + " can be made of "
                 + (fresh + knowing) + " students; " + counted(left(), "remains", "remain") + ".";
     }
 
@@ -72,7 +72,7 @@ public record Shortage(
                                                 + ".")));
         if (threes.threes() > 0) {
             choices.add("threes: " + counted(threes.threes(), "three", "threes") + ", each with one who knows the drill"
-                    + rest(threes, ": everyone is with someone who knows it."));
+                    + rest(threes, ": everyone works with someone who knows it."));
         }
         if (bothNew.watched() > 0) {
             choices.add("both-new: " + counted(bothNew.watched(), "pair", "pairs") + " of two who are both new"

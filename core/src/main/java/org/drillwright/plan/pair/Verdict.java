@@ -30,10 +30,10 @@ public record Verdict(Tally cost, Tally bound, boolean takesMore) {
     /** 'proved best', or by how much it may miss. */
     public String sentence() {
         if (takesMore) {
-            return "Helpers stand in the lines so that all can walk; who stands where is as good as was found.";
+            return "Helpers join the lines so that everyone can walk; the places are the best that were found.";
         }
         return open().map(aim -> "At most " + above() + " above the bound in " + aim.words()
-                        + (aim == Aim.REPEATS ? "." : "; proved best in all that is more important."))
+                        + (aim == Aim.REPEATS ? "." : "; proved best in everything more important."))
                 .orElse("Proved best.");
     }
 }

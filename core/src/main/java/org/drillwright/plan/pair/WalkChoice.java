@@ -48,13 +48,13 @@ public record WalkChoice(
     /** What people have to do for it. */
     public String effort() {
         if (formings == 0) {
-            return "all read the sheet";
+            return "everyone reads the sheet";
         }
         String said = change.people() == 0
-                ? "nobody changes line"
-                : change.people() + (change.people() == 1 ? " changes" : " change") + " line"
+                ? "nobody changes lines"
+                : change.people() + (change.people() == 1 ? " changes" : " change") + " lines"
                         + (change.most() < 2 ? " once" : ", some of them " + change.most() + " times");
-        return said + (read.isEmpty() ? "" : "; all read the sheet for " + String.join(", ", read));
+        return said + (read.isEmpty() ? "" : "; everyone reads the sheet for " + String.join(", ", read));
     }
 
     /** Who meets again for it. */

@@ -39,7 +39,7 @@ final class WalkWords {
                         < request.open().stream().distinct().count()) {
             said.add("At each change everyone reads the sheet"
                     + (request.movement() == Movement.WALK && walked.isBeaten()
-                            ? ": if they walked, more pairs would meet again."
+                            ? ": if the lines walked, more pairs would meet again."
                             : "."));
         }
         return said;
@@ -49,7 +49,7 @@ final class WalkWords {
         String still = ring.stays().stream()
                 .map(student -> request.students().get(student).name())
                 .collect(Collectors.joining(", "));
-        return List.of("Stand still: " + still + ".", "All others move one place on round the ring.");
+        return List.of("Stand still: " + still + ".", "All the others move one place on round the ring.");
     }
 
     /** Only that drill is read from the sheet. */
@@ -61,14 +61,14 @@ final class WalkWords {
                 + switch (obstacle.why()) {
                     case TOO_MANY_NEW -> "So many are new to it that some of them have to work together.";
                     case ONE_LINE ->
-                        together + " have to stand in one line, as they are new to it or kept apart: the other "
+                        together + " have to be in one line, as they are new to it or kept apart: the other "
                                 + others
                                 + (obstacle.helpers() == 0 ? "" : " and the " + obstacle.helpers() + " who can help")
-                                + " don't fill the second.";
+                                + " don't fill the second line.";
                     case UNEVEN ->
-                        "Those who have to stand in one line, as they are new to it or kept apart, can't be dealt to two"
-                                + " lines of one length.";
-                    case REST -> "Whoever rests would have to join a pair, and may join none.";
+                        "Those who have to be in one line, as they are new to it or kept apart, can't be split"
+                                + " into two lines of the same length.";
+                    case REST -> "Whoever rests would have to join a pair, but may not join any.";
                 };
     }
 
@@ -84,8 +84,8 @@ final class WalkWords {
                     ? "Line A stays"
                     : (walk.from() == walk.to() ? "Round " + walk.from() : "Rounds " + walk.from() + " to " + walk.to())
                             + ": line A stays";
-            said.add(when + ", from post 1 on: " + listed(walk.stays()) + ".");
-            said.add("Line B begins opposite, from post 1 on: " + listed(walk.moves()) + ".");
+            said.add(when + ", from post 1 onwards: " + listed(walk.stays()) + ".");
+            said.add("Line B begins opposite, from post 1 onwards: " + listed(walk.moves()) + ".");
         }
         if (walks.stream().anyMatch(Walk::hasRest)) {
             said.add(rest(rounds, walks));
@@ -103,15 +103,15 @@ final class WalkWords {
                                 .drill()
                                 .equals(rounds.get(round - 1).drill())));
         return "At each change line B moves one post up, from post 1 to post 2 and so on"
-                + (several ? ", also when the drill changes" : "")
+                + (several ? ", even when the drill changes" : "")
                 + "; whoever leaves the last post walks round behind line A to post 1.";
     }
 
     private static String changing(Walk before, Walk after) {
         List<String> changing = Walk.changing(before, after);
         return "After round " + before.to() + " "
-                + (changing.isEmpty() ? "nobody changes line" : listed(changing) + " change line")
-                + "; all find their new posts.";
+                + (changing.isEmpty() ? "nobody changes lines" : listed(changing) + " change lines")
+                + "; everyone finds their new post.";
     }
 
     /** Whoever stands before nobody joins a pair in a three, or rests. */
@@ -121,7 +121,7 @@ final class WalkWords {
                 .flatMap(round -> round.groups().stream())
                 .anyMatch(group -> group.kind() == Group.Kind.THREE);
         return "Whoever has nobody opposite "
-                + (joins ? "joins a pair as the sheet says, and comes back." : "rests for that round.");
+                + (joins ? "joins a pair as shown on the sheet, then returns." : "rests for that round.");
     }
 
     private static String listed(List<String> names) {

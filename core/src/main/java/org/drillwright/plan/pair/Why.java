@@ -25,11 +25,11 @@ final class Why {
     List<String> of(String one, String other) {
         for (String name : List.of(one, other)) {
             if (number(name) < 0) {
-                return List.of(name + " isn't among those who work in pairs in the rounds planned.");
+                return List.of(name + " doesn't work in a pair in the rounds planned.");
             }
         }
         if (one.equals(other)) {
-            return List.of("That is one person.");
+            return List.of("That is the same person.");
         }
         List<Integer> met = plan.rounds().stream()
                 .filter(round -> round.joins(one, other))
@@ -44,8 +44,8 @@ final class Why {
         return plan.rounds().stream()
                 .filter(round -> round.groups().stream()
                         .anyMatch(group -> group.holds(one) && group.holds(other) && !group.joins(one, other)))
-                .map(round -> "They stand in one three in round " + round.number()
-                        + ", but each works with the one between them.")
+                .map(round -> "They are in the same three in round " + round.number()
+                        + ", but each works with the one in the middle.")
                 .toList();
     }
 
@@ -64,13 +64,13 @@ final class Why {
             int round = number - 1 - plan.firstPlanned();
             String which = "Round " + number + ": ";
             if (round < 0) {
-                why.add(which + "it was played already.");
+                why.add(which + "it has already been worked.");
             } else {
                 Optional<Tally> otherwise = solution.parted(round, number(one), number(other));
                 why.add(which
                         + otherwise
-                                .map(tally -> compared("parting them", tally))
-                                .orElse("without the two as a pair the round can't be filled."));
+                                .map(tally -> compared("separating them", tally))
+                                .orElse("the round can't be filled without these two as a pair."));
             }
         }
         return why;
@@ -118,9 +118,9 @@ final class Why {
         if (more < 0) {
             return change + " would save " + -more + " in " + aim.get().words()
                     + (plan.method().isWalked()
-                            ? ", but then people couldn't change over by one movement."
+                            ? ", but then people couldn't change over in one movement."
                             : "; the search stopped before it found that.");
         }
-        return change + " would cost " + more + " more in " + aim.get().words() + ", all else staying as it is.";
+        return change + " would cost " + more + " more in " + aim.get().words() + ", everything else being equal.";
     }
 }

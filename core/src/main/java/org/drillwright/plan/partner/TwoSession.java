@@ -85,7 +85,7 @@ public record TwoSession(String one, String other, List<Block> blocks, Duration 
             return List.of("There is no drill yet that both know and that suits their hands.");
         }
         if (chosen == 0) {
-            return List.of("The time is too short for a drill beside opening, warm-up and closing.");
+            return List.of("There isn't time for a drill besides the opening, warm-up and closing.");
         }
         return List.of(chosen + " of the " + shared + " drills that both know, the latest in teaching order.");
     }

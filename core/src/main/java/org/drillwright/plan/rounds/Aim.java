@@ -9,7 +9,7 @@ import java.util.List;
  */
 public enum Aim {
     /** Pairs whose hands aren't as the drill asks: it is for left against right. */
-    ASKED(0, "hands that the drill asks for"),
+    ASKED(0, "hands the drill asks for"),
     /** The same two once more today: 1 for the second meeting, 2 more for the third, and so on. */
     REPEATS(1, "repeats today"),
     /** Turns with the instructor or an assistant, beyond those of whoever had fewest. */
@@ -19,7 +19,7 @@ public enum Aim {
     /** Turns alone. */
     BLANKS(4, "turns without a partner"),
     /** Turns with another who is new, somebody's eyes on both. */
-    WATCHED(5, "turns with another who is new"),
+    WATCHED(5, "turns with somebody else who is new"),
     /** Training: the sum of the squares of differences in skill. */
     GAP(6, "the sum of squared gaps in skill"),
     /** Training: the largest difference in skill. */

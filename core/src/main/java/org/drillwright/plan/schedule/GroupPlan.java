@@ -62,7 +62,7 @@ public record GroupPlan(
                 break;
             }
         }
-        return "None better is known; at most "
+        return "No better plan is known; at most "
                 + (plan.row().of(open) - plan.bound().row().of(open)) + " above the bound in " + open.words() + ".";
     }
 

@@ -88,7 +88,7 @@ public final class TermPlanner {
                 .map(TermDay::date)
                 .filter(day -> day.isBefore(today) && !days.contains(day))
                 .map(day -> "Nothing is on record for " + day
-                        + ", so it counts as a class in which nothing was done. Record it if it was held.")
+                        + ", so it counts as a class in which nothing was done. Record it if it took place.")
                 .toList();
     }
 

@@ -20,15 +20,15 @@ final class TermRemarks {
         List<String> remarks = new ArrayList<>();
         Knowledge knowledge = Knowledge.of(roster, history);
         if (group.people().isEmpty()) {
-            remarks.add("Nobody is in the group " + group.name() + ", so nobody is expected.");
+            remarks.add("There is nobody in the group " + group.name() + ", so nobody is expected.");
         } else if (Attendance.of(history, group.people()).held().isEmpty()) {
             remarks.add("No class of the group " + group.name() + " is on record, so everybody is expected.");
         }
         Set<String> alone = Called.among(group, drills);
         if (!alone.isEmpty()) {
-            remarks.add("The record tells who worked with whom, so it doesn't tell of drills without partners: "
-                    + String.join(", ", alone) + ". They count as worked by all who came where the plan that was"
-                    + " published had them.");
+            remarks.add("The record says who worked with whom, so it says nothing about drills without partners: "
+                    + String.join(", ", alone) + ". They count as worked by everyone who came to a class that"
+                    + " had them in the published plan.");
         }
         for (String drill : group.drills()) {
             needs(drill, group, drills, knowledge, remarks);

@@ -43,7 +43,8 @@ class LanesOfAnEveningTest {
         ClassPlan plan = plan(SIX, 13);
         assertEquals(2, plan.waves());
         assertEquals(
-                List.of("The hall holds 6 pairs at once, so each round is worked in 2 waves; the time counts that in."),
+                List.of("The hall holds 6 pairs at once, so each round is worked in 2 waves; the time allows"
+                        + " for that."),
                 plan.remarks());
     }
 
@@ -52,7 +53,7 @@ class LanesOfAnEveningTest {
         ClassPlan plan = plan(ONE, 5);
         assertEquals(3, plan.waves());
         assertEquals(
-                List.of("The hall holds 1 pair at once, so each round is worked in 3 waves; the time counts that in."),
+                List.of("The hall holds 1 pair at once, so each round is worked in 3 waves; the time allows for that."),
                 plan.remarks());
     }
 

@@ -115,9 +115,9 @@ class KeptPlanTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "plan: 1    | plan: 2      | This plan was kept by a later version of Drillwright (its form is 2).",
-                "kind: solo | kind: alone  | not known here",
-                "after: none | after: K7QM-K | 'K7QM-K' is no mark of a plan: one of its signs is wrong"
+                "plan: 1    | plan: 2      | This plan was saved by a later version of Drillwright (its form is 2).",
+                "kind: solo | kind: alone  | unknown here",
+                "after: none | after: K7QM-K | 'K7QM-K' is not the mark of a plan: one of its signs is wrong"
             })
     void what_cannot_be_read_is_a_finding(String was, String is, String said) {
         Reading<Kept> reading =

@@ -28,22 +28,22 @@ class CutsTest {
     void what_saves_just_enough_is_enough() {
         assertEquals(
                 List.of(
-                        "All of them take 1:20 min more than the class lasts; left out: D1.",
-                        "To keep them all, take off repetitions: D1 2; that saves 1:20 min."),
+                        "Together they take 1:20 min more than the class lasts; left out: D1.",
+                        "To keep them all, cut repetitions: D1 2; that saves 1:20 min."),
                 advice(330, List.of()));
     }
 
     @Test
     void one_second_more_costs_another_repetition() {
         assertEquals(
-                "To keep them all, take off repetitions: D1 3; that saves 2:00 min.",
+                "To keep them all, cut repetitions: D1 3; that saves 2:00 min.",
                 advice(329, List.of()).get(1));
     }
 
     @Test
     void one_repetition_is_left_of_each() {
         assertEquals(
-                "To keep them all, take off repetitions: D1 5; that saves 3:20 min.",
+                "To keep them all, cut repetitions: D1 5; that saves 3:20 min.",
                 advice(210, List.of()).get(1));
         assertEquals(
                 "Even at one repetition each they don't all fit.",
@@ -54,8 +54,8 @@ class CutsTest {
     void what_must_be_there_and_is_too_long_is_told_by_how_much() {
         assertEquals(
                 List.of(
-                        "What must be there takes 0:01 min more than the class lasts.",
-                        "To keep them all, take off repetitions: D1 1; that saves 0:40 min."),
+                        "The drills that must be included take 0:01 min more than the class lasts.",
+                        "To keep them all, cut repetitions: D1 1; that saves 0:40 min."),
                 advice(409, D1));
     }
 }

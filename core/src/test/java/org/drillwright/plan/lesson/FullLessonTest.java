@@ -34,7 +34,7 @@ class FullLessonTest {
     void the_warning_of_little_practice_is_of_the_lesson_as_filled() {
         assertEquals(List.of(), filled(3600, List.of(Larkspur.THRUST), 12).advice());
         assertEquals(
-                List.of("Only 37 % of the class is practice; aim for 50 %, and for 40 % at least."),
+                List.of("Only 37 % of the class is practice; aim for 50 %, and at least 40 %."),
                 filled(3600, List.of(Larkspur.THRUST), 11).advice());
     }
 

@@ -101,8 +101,8 @@ class LessonTest {
     void what_could_be_cut_to_keep_all_five() {
         assertEquals(
                 List.of(
-                        "All of them take 8:34 min more than the class lasts; left out: D5.",
-                        "To keep them all, take off repetitions: D1 2, D2 2, D3 2, D4 1, D5 1; that saves 9:14 min."),
+                        "Together they take 8:34 min more than the class lasts; left out: D5.",
+                        "To keep them all, cut repetitions: D1 2, D2 2, D3 2, D4 1, D5 1; that saves 9:14 min."),
                 plan(60, Larkspur.ALL).advice());
     }
 
@@ -130,7 +130,8 @@ class LessonTest {
         LessonPlan plan = plan(40, drills);
         assertEquals("D1 D2 D3 D4", String.join(" ", Larkspur.ids(plan.drills())));
         // 900 + 2644 seconds are 1144 more than 40 minutes.
-        assertTrue(plan.advice().contains("What must be there takes 19:04 min more than the class lasts."));
+        assertTrue(plan.advice()
+                .contains("The drills that must be included take 19:04 min more than the class" + " lasts."));
         assertEquals(Duration.ofSeconds(-1144), plan.spare());
     }
 
@@ -139,8 +140,7 @@ class LessonTest {
         List<String> advice = plan(40, Larkspur.ALL).advice();
         // 240 + 504 seconds of 2400.
         assertEquals(
-                "Only 31 % of the class is practice; aim for 50 %, and for 40 % at least.",
-                advice.get(advice.size() - 1));
+                "Only 31 % of the class is practice; aim for 50 %, and at least 40 %.", advice.get(advice.size() - 1));
     }
 
     @Test

@@ -142,10 +142,9 @@ class OwnBlocksTest {
         OwnBlock talk = block("Talk", 5, Place.AFTER);
         LessonPlan short_ = plan(25, List.of(Larkspur.THRUST), 0, talk, block("Masks", 1, Place.BEFORE));
         assertEquals(List.of(), short_.drills());
-        assertTrue(
-                short_.advice().contains("Without Talk (5:00 min) all of them would fit."), short_.advice()::toString);
+        assertTrue(short_.advice().contains("Without Talk (5:00 min) they would all fit."), short_.advice()::toString);
         LessonPlan must = plan(25, List.of(Larkspur.required(Larkspur.THRUST)), 0, talk);
-        assertTrue(must.advice().contains("Without Talk (5:00 min) it would fit."), must.advice()::toString);
+        assertTrue(must.advice().contains("Without Talk (5:00 min) they would fit."), must.advice()::toString);
     }
 
     private static Entry attended(LocalDate day, String who) {

@@ -107,7 +107,7 @@ class ClosedFormsTest {
         assertEquals(0, checker.repeats());
         assertTrue(all.stream().allMatch(name -> checker.met(name, "instructor") <= 1));
         assertEquals(
-                "11 students are an odd number: one is left over each round and works with the instructor, by turns.",
+                "11 students is an odd number: one is left over in each round and works with the instructor, in turn.",
                 plan.shortages().get(0).sentence());
     }
 

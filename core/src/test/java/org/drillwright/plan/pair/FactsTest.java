@@ -34,8 +34,8 @@ class FactsTest {
         assertEquals("thrust: 3 are new to this drill and 1 knows it: at most 1 safe pair; 2 remain.", facts.get(0));
         assertEquals(
                 List.of(
-                        "Round 1: Bo and Cy are both new to thrust; no one who knows it is left for them.",
-                        "Round 2: Cy and Bo are both new to thrust; no one who knows it is left for them."),
+                        "Round 1: Bo and Cy are both new to thrust; nobody who knows it is left for them.",
+                        "Round 2: Cy and Bo are both new to thrust; nobody who knows it is left for them."),
                 facts.stream().filter(fact -> fact.startsWith("Round ")).toList());
     }
 
@@ -43,9 +43,8 @@ class FactsTest {
     @Test
     void those_who_meet_again_today_are_counted() {
         assertEquals(
-                List.of(
-                        "One pair meets more than once today, as there are more rounds than permitted partners; it can't be"
-                                + " less often."),
+                List.of("One pair meets more than once today, as there are more rounds than permitted partners;"
+                        + " fewer isn't possible."),
                 Classes.of(0, 2).rounds(3).plan().facts());
     }
 
@@ -112,7 +111,7 @@ class FactsTest {
     @Test
     void the_instructors_turn_counts_in_the_ring_with_gaps() {
         String fair =
-                "In 7 rounds each who is new is once the partner of each who knows the drill, and has 3 turns as a"
+                "In 7 rounds everyone who is new works once with everyone who knows the drill, and has 3 turns as a"
                         + " third.";
         assertTrue(Classes.of(7, 3).walk().rounds(7).plan().facts().contains(fair));
         assertTrue(Classes.of(7, 3).walk().rounds(6).plan().facts().stream().noneMatch(fact -> fact.startsWith("In ")));
@@ -123,7 +122,7 @@ class FactsTest {
     void in_training_an_odd_number_is_no_lack_of_those_who_know_the_drill() {
         Classes classes = Classes.of(4, 1).training().rounds(1);
         assertEquals(
-                "5 students are an odd number: one is left over each round and works with the instructor, by turns.",
+                "5 students is an odd number: one is left over in each round and works with the instructor, in turn.",
                 classes.plan().shortages().get(0).sentence());
         assertEquals(0, classes.plan().shortages().get(0).fresh());
     }

@@ -64,9 +64,10 @@ class RoundsOnTheFloorTest {
         PairingPlan plan = Classes.of(0, 4).walk().rounds(2).plan();
         assertEquals(
                 List.of(
-                        "Line A stays, from post 1 on: B0, B1.",
-                        "Line B begins opposite, from post 1 on: B2, B3.",
-                        "At each change line B moves one post up, from post 1 to post 2 and so on; whoever leaves the last"
+                        "Line A stays, from post 1 onwards: B0, B1.",
+                        "Line B begins opposite, from post 1 onwards: B2, B3.",
+                        "At each change line B moves one post up, from post 1 to post 2 and so on; whoever"
+                                + " leaves the last"
                                 + " post walks round behind line A to post 1."),
                 plan.walk());
         assertEquals(List.of(), plan.movers(1));

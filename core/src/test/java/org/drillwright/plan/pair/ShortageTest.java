@@ -20,8 +20,9 @@ class ShortageTest {
             value = {
                 "1 | 1 | One student alone works with the instructor.",
                 "1 | 0 | One student alone does solo work.",
-                "5 | 1 | 5 students are an odd number: one is left over each round and works with the instructor, by turns.",
-                "5 | 0 | 5 students are an odd number: one is left over each round."
+                "5 | 1 | 5 students is an odd number: one is left over in each round and works with the"
+                        + " instructor, in turn.",
+                "5 | 0 | 5 students is an odd number: one is left over in each round."
             })
     void an_odd_number(int students, int helped, String sentence) {
         for (int fresh = 0; fresh <= students; fresh++) {
@@ -64,8 +65,8 @@ class ShortageTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "2 | 2 | 1 | With those kept apart, at most 1 safe pair can be made of 4 students; 2 remain.",
-                "2 | 6 | 2 | With those kept apart, at most 2 safe pairs can be made of 8 students; 4 remain."
+                "2 | 2 | 1 | With the people kept apart, at most 1 safe pair can be made of 4 students; 2 remain.",
+                "2 | 6 | 2 | With the people kept apart, at most 2 safe pairs can be made of 8 students; 4 remain."
             })
     void some_are_kept_apart(int fresh, int knowing, int pairs, String sentence) {
         assertEquals(
@@ -90,8 +91,8 @@ class ShortageTest {
         assertEquals(
                 List.of(
                         "solo: 1 works with the instructor, 1 does solo work or watches.",
-                        "threes: 1 three, each with one who knows the drill, and 1 works with the instructor: everyone is"
-                                + " with someone who knows it."),
+                        "threes: 1 three, each with one who knows the drill, and 1 works with the instructor:"
+                                + " everyone works with someone who knows it."),
                 shortage(3, 1, 1, 1, new Extras(1, 1, 0, 0), new Extras(1, 0, 0, 1))
                         .choices());
     }
@@ -102,9 +103,11 @@ class ShortageTest {
         assertEquals(
                 List.of(
                         "solo: 2 work with the instructor or Marlow, 5 do solo work or watch.",
-                        "threes: 2 threes, each with one who knows the drill, and 2 work with the instructor or Marlow; 3 do"
+                        "threes: 2 threes, each with one who knows the drill, and 2 work with the instructor or"
+                                + " Marlow; 3 do"
                                 + " solo work.",
-                        "both-new: 2 pairs of two who are both new, and 2 work with the instructor or Marlow; 1 does solo"
+                        "both-new: 2 pairs of two who are both new, and 2 work with the instructor or Marlow; 1"
+                                + " does solo"
                                 + " work."),
                 shortage(9, 2, 2, 2, new Extras(2, 2, 0, 3), new Extras(2, 0, 2, 1))
                         .choices());

@@ -36,7 +36,7 @@ class VerdictTest {
     void what_is_more_important_and_equal_is_proved() {
         Verdict verdict = new Verdict(Tally.of(0, 0, 0, 0, 1, 0, 0, 0, 7, 0, 0), BOUND, false);
         assertEquals(
-                "At most 5 above the bound in repeats of past classes; proved best in all that is more important.",
+                "At most 5 above the bound in repeats of past classes; proved best in everything more important.",
                 verdict.sentence());
     }
 }

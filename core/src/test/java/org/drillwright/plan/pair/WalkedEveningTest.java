@@ -60,7 +60,7 @@ class WalkedEveningTest {
         assertEquals("A", walk.line("Eli"));
         WalkChoice one = Pairing.of(classes.request()).choices().get(0);
         assertEquals(
-                List.of("one forming", "nobody changes line", "nobody meets again", "1"),
+                List.of("one forming", "nobody changes lines", "nobody meets again", "1"),
                 List.of(one.name(), one.effort(), one.price(), one.word()));
         assertTrue(one.usual());
     }
@@ -76,7 +76,7 @@ class WalkedEveningTest {
         assertEquals(Set.of("Ash", "Bo", "Fay", "Gus", "Hal"), Set.copyOf(walk.stays()));
         assertEquals(Set.of("Cy", "Dee", "Eli", "instructor", "Marlow"), Set.copyOf(walk.moves()));
         assertEquals(
-                "Helpers stand in the lines so that all can walk; who stands where is as good as was found.",
+                "Helpers join the lines so that everyone can walk; the places are the best that were found.",
                 plan.verdict().orElseThrow().sentence());
     }
 
@@ -88,8 +88,8 @@ class WalkedEveningTest {
                 .apart("Eli", "Fay")
                 .plan();
         assertEquals(
-                "Q: no forming, everyone reads the sheet. 6 have to stand in one line, as they are new to it or kept"
-                        + " apart: the other 2 and the 2 who can help don't fill the second.",
+                "Q: no forming, everyone reads the sheet. 6 have to be in one line, as they are new to it or kept"
+                        + " apart: the other 2 and the 2 who can help don't fill the second line.",
                 plan.walk().get(0));
         assertEquals(
                 List.of(List.of(1, 3)),

@@ -35,7 +35,7 @@ class WhyTest {
     @Test
     void somebody_who_is_not_there() {
         assertEquals(
-                List.of("Zed isn't among those who work in pairs in the rounds planned."),
+                List.of("Zed doesn't work in a pair in the rounds planned."),
                 why(Classes.of(0, 4).rounds(1), "B0", "Zed"));
     }
 
@@ -44,7 +44,7 @@ class WhyTest {
         assertEquals(
                 List.of(
                         "They work together in round 1.",
-                        "Round 1: without the two as a pair the round can't be filled."),
+                        "Round 1: the round can't be filled without these two as a pair."),
                 why(Classes.of(1, 1).rounds(1), "A0", "B0"));
     }
 
@@ -55,7 +55,7 @@ class WhyTest {
                 .rounds(1);
         assertEquals(
                 List.of("They could meet, but putting them together in round 1 would cost 4 more in repeats of past"
-                        + " classes, all else staying as it is."),
+                        + " classes, everything else being equal."),
                 why(classes, "B0", "B1"));
     }
 
@@ -84,7 +84,7 @@ class WhyTest {
                 Person.named("Dee").withSkill(9));
         assertEquals(
                 List.of("They could meet, but putting them together in round 1 would cost 96 more in the sum of squared"
-                        + " gaps in skill, all else staying as it is."),
+                        + " gaps in skill, everything else being equal."),
                 why(Classes.of(people).training().rounds(1), "Ash", "Cy"));
     }
 

@@ -33,7 +33,7 @@ class WhyThisRoundTest {
 
     @Test
     void one_person_is_no_pair() {
-        assertEquals(List.of("That is one person."), why(Classes.of(0, 2).rounds(1), "B0", "B0"));
+        assertEquals(List.of("That is the same person."), why(Classes.of(0, 2).rounds(1), "B0", "B0"));
     }
 
     @Test
@@ -41,8 +41,8 @@ class WhyThisRoundTest {
         assertEquals(
                 List.of(
                         "They work together in round 1, 2.",
-                        "Round 1: it was played already.",
-                        "Round 2: without the two as a pair the round can't be filled."),
+                        "Round 1: it has already been worked.",
+                        "Round 2: the round can't be filled without these two as a pair."),
                 why(Classes.of(0, 2).noInstructor().rounds(2).played("B0-B1"), "B0", "B1"));
     }
 
@@ -57,7 +57,8 @@ class WhyThisRoundTest {
         assertEquals(
                 List.of(
                         "They work together in round 1.",
-                        "Round 1: parting them would cost 96 more in the sum of squared gaps in skill, all else staying as it is."),
+                        "Round 1: separating them would cost 96 more in the sum of squared gaps in skill,"
+                                + " everything else being equal."),
                 why(Classes.of(people).training().rounds(1), "Ash", "Bo"));
     }
 
@@ -75,7 +76,9 @@ class WhyThisRoundTest {
         assertEquals(
                 1,
                 told.stream()
-                        .filter("They stand in one three in round 1, but each works with the one between them."::equals)
+                        .filter(
+                                "They are in the same three in round 1, but each works with the one in the middle."
+                                        ::equals)
                         .count());
     }
 
@@ -91,7 +94,7 @@ class WhyThisRoundTest {
         assertEquals(
                 List.of(
                         "They work together in round 1.",
-                        "Round 1: parting them would be just as good (the roster's order decided)."),
+                        "Round 1: separating them would be just as good (the roster's order decided)."),
                 why(classes, both.people().get(0), both.people().get(1)));
     }
 
@@ -105,7 +108,7 @@ class WhyThisRoundTest {
                 List.of(
                         "Both are new to thrust, so neither could help the other.",
                         "They could meet, but putting them together in round 2 would cost 4 more in repeats of past"
-                                + " classes, all else staying as it is."),
+                                + " classes, everything else being equal."),
                 why(Classes.of(people).drills("thrust", "cut").past(met(LAST, "A0", "A1")), "A0", "A1"));
     }
 
@@ -126,7 +129,7 @@ class WhyThisRoundTest {
         assertTrue(plan.rounds().get(dear - 1).joins("B0", "B3"));
         assertEquals(
                 List.of("They could meet, but putting them together in round " + dear
-                        + " would cost 1 more in repeats of past classes, all else staying as it is."),
+                        + " would cost 1 more in repeats of past classes, everything else being equal."),
                 why(classes, "B0", "B1"));
     }
 
@@ -136,7 +139,7 @@ class WhyThisRoundTest {
                 Classes.of(0, 4).noInstructor().past(met(LAST, "B0", "B1")).rounds(2);
         assertEquals(
                 List.of("They could meet, but putting them together in round 1 would cost 4 more in repeats of past"
-                        + " classes, all else staying as it is."),
+                        + " classes, everything else being equal."),
                 why(classes, "B0", "B1"));
     }
 
@@ -149,7 +152,7 @@ class WhyThisRoundTest {
                 .played("B0-B2 B1-B3");
         assertEquals(
                 List.of("They could meet, but putting them together in round 2 would cost 4 more in repeats of past"
-                        + " classes, all else staying as it is."),
+                        + " classes, everything else being equal."),
                 why(classes, "B0", "B1"));
     }
 
@@ -180,7 +183,7 @@ class WhyThisRoundTest {
     void what_a_search_that_stopped_early_has_missed_is_owned() {
         Classes classes = Classes.of(0, 4).noInstructor().rounds(1);
         String change = classes.plan().rounds().get(0).joins("B0", "B1")
-                ? "Round 1: parting them"
+                ? "Round 1: separating them"
                 : "They could meet, but putting them together in round 1";
         assertEquals(
                 List.of(change + " would save 3 in repeats of past classes; the search stopped before it found that."),
@@ -191,11 +194,11 @@ class WhyThisRoundTest {
     void what_a_movement_costs_is_owned() {
         Classes classes = Classes.of(0, 4).noInstructor().walk().rounds(1);
         String change = classes.plan().rounds().get(0).joins("B0", "B1")
-                ? "Round 1: parting them"
+                ? "Round 1: separating them"
                 : "They could meet, but putting them together in round 1";
         assertEquals(
-                List.of(change + " would save 3 in repeats of past classes, but then people couldn't change over by one"
-                        + " movement."),
+                List.of(change + " would save 3 in repeats of past classes, but then people couldn't change"
+                        + " over in one movement."),
                 whyOfADearTable(classes, 3));
     }
 }

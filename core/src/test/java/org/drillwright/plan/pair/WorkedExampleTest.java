@@ -74,7 +74,8 @@ class WorkedExampleTest {
                 List.of(),
                 new TableChecker(ALL, FRESH).rounds(TableChecker.text(plan)).faults());
         assertEquals(
-                "Line A stays, from post 1 on: Ash, Bo, Cy, Dee.", plan.walk().get(0));
+                "Line A stays, from post 1 onwards: Ash, Bo, Cy, Dee.",
+                plan.walk().get(0));
         for (int round = 2; round <= 4; round++) {
             assertEquals(Set.of("Eli", "Fay", "Gus", "Hal"), Set.copyOf(plan.movers(round)));
             for (String walker : List.of("Eli", "Fay", "Gus", "Hal")) {
@@ -103,7 +104,8 @@ class WorkedExampleTest {
                 "thrust: 7 are new to this drill and 3 know it: at most 3 safe pairs; 4 remain.",
                 plan.facts().get(0));
         assertTrue(plan.facts()
-                .contains("In 7 rounds each who is new is once the partner of each who knows the drill, and has 4 turns"
+                .contains("In 7 rounds everyone who is new works once with everyone who knows the drill, and"
+                        + " has 4 turns"
                         + " without a partner of their own."));
     }
 
@@ -114,8 +116,8 @@ class WorkedExampleTest {
                 List.of(
                         "thrust: 7 are new to this drill and 3 know it: at most 3 safe pairs; 4 remain.",
                         "Choice solo: 1 works with the instructor, 3 do solo work or watch.",
-                        "Choice threes: 3 threes, each with one who knows the drill, and 1 works with the instructor:"
-                                + " everyone is with someone who knows it.",
+                        "Choice threes: 3 threes, each with one who knows the drill, and 1 works with the"
+                                + " instructor: everyone works with someone who knows it.",
                         // The instructor has an eye on them.
                         "Choice both-new: 2 pairs of two who are both new."),
                 plan.facts().subList(0, 4));

@@ -104,7 +104,7 @@ class TwoSessionTest {
                 List.of("2 of the 3 drills that both know, the latest in teaching order."),
                 session(ASH, BO, 31).facts());
         assertEquals(
-                List.of("The time is too short for a drill beside opening, warm-up and closing."),
+                List.of("There isn't time for a drill besides the opening, warm-up and closing."),
                 session(ASH, BO, 19).facts());
         assertEquals(
                 List.of("There is no drill yet that both know and that suits their hands."),

@@ -10,12 +10,12 @@ class AimTest {
     /** The order is that of the class's description, the most important first. */
     @ParameterizedTest(name = "{0} is told as {1}")
     @CsvSource({
-        "ASKED,hands that the drill asks for,0",
+        "ASKED,hands the drill asks for,0",
         "REPEATS,repeats today,1",
         "TURNS,the instructor's turns,2",
         "THREES,turns as a third,3",
         "BLANKS,turns without a partner,4",
-        "WATCHED,turns with another who is new,5",
+        "WATCHED,turns with somebody else who is new,5",
         "GAP,the sum of squared gaps in skill,6",
         "WIDEST,the largest gap in skill,7",
         "PAST,repeats of past classes,8",

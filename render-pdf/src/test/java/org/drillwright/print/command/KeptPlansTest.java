@@ -103,7 +103,7 @@ class KeptPlansTest {
                 "--from-round 2 --with Old0 | Rounds 1 to 2 are worked: SECOND was printed after. --from-round wants a"
                         + " round from 3 on, or --plan FIRST the plan before it.",
                 "--from-round 8 --with Old0 | There is no round 8: the class has 6.",
-                "--plan K7QM-K | 'K7QM-K' is no mark of a plan"
+                "--plan K7QM-K | 'K7QM-K' is not the mark of a plan"
             })
     void whatWasWorkedIsNeverPlanned(String arguments, String said) {
         PlanFiles files = PlanFiles.of(folder, 6, 6);

@@ -32,9 +32,12 @@ class PairsCommandTest {
         assertEquals(0, trial.code(), trial.err());
         assertTrue(trial.out().startsWith("Wednesday 2026-08-26, learning: 12 people, 1 drill, 6 rounds"), trial.out());
         assertTrue(
-                trial.out().contains("Line A stays, from post 1 on: New0, New1, New2, New3, New4, New5."), trial.out());
+                trial.out().contains("Line A stays, from post 1 onwards: New0, New1, New2, New3, New4, New5."),
+                trial.out());
         assertTrue(
-                trial.out().contains("one forming   nobody changes line   nobody meets again   --walk 1  (the usual)"),
+                trial.out()
+                        .contains(
+                                "one forming   nobody changes lines       nobody meets again   --walk 1  (the usual)"),
                 trial.out());
         assertTrue(trial.out().endsWith("Proved best.\n\nNot printed yet.\n"), trial.out());
         assertEquals("", trial.err());
@@ -56,7 +59,7 @@ class PairsCommandTest {
         Trial kept = files.run("pairs", "tonight", "--keep");
         String mark = kept.out().replaceAll("(?s)Kept as (\\S+)\\..*", "$1");
         String again = files.run("pairs", "tonight", "--plan", mark).out();
-        assertTrue(again.contains("Line A stays, from post 1 on: New0"), again);
+        assertTrue(again.contains("Line A stays, from post 1 onwards: New0"), again);
     }
 
     /** The worked case of the issue: 9 new, 4 who know it. */
@@ -162,8 +165,10 @@ class PairsCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "pairs tonigh | There is no class 'tonigh' in the folder classes of the school; did you mean 'tonight'?",
-                "pairs tonight --from-round 3 --without Nwe0 | There is nobody called 'Nwe0' on the roster; did you mean",
+                "pairs tonigh | There is no class 'tonigh' in the folder classes of the school; did you mean"
+                        + " 'tonight'?",
+                "pairs tonight --from-round 3 --without Nwe0 | There is nobody called 'Nwe0' on the roster; did"
+                        + " you mean",
                 "pairs tonight --from-round 99 --without New0 | There is no round 99: the class has 6.",
                 "pairs tonight --from-round 0 --without New0 | --from-round wants a round from 1 on.",
                 "pairs tonight --slips | --slips wants a PDF to write into: --out FILE.",
@@ -175,7 +180,8 @@ class PairsCommandTest {
                 "session New0 New0 | A session needs two people.",
                 "hall tonight | The class names no hall",
                 "record tonight --plan none --rounds 7 | --rounds wants a number from 0 to 6.",
-                "record tonight --plan none --signed-off New0 ripost | There is no drill 'ripost'; did you mean 'riposte'?"
+                "record tonight --plan none --signed-off New0 ripost | There is no drill 'ripost'; did you mean"
+                        + " 'riposte'?"
             })
     void aMistakeIsOneLineAndTwo(String arguments, String said) {
         Trial trial = PlanFiles.of(folder, 6, 6).run(arguments.split(" "));

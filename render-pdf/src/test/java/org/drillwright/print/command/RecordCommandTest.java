@@ -142,10 +142,12 @@ class RecordCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "record tonight | No plan of tonight for 2026-08-26 was printed, so it isn't known who worked with whom.",
+                "record tonight | No plan of tonight for 2026-08-26 was printed, so it isn't known who worked"
+                        + " with whom.",
                 "record tonight --plan K7QM-J | No plan K7QM-J of tonight was printed here; for 2026-08-26 none was.",
-                "record tonight --plan K7QM-K | 'K7QM-K' is no mark of a plan: one of its signs is wrong, or two",
-                "record tonight --date 2026-09-02 | 2026-09-02 is still to come; today is 2026-09-01. Nothing was recorded.",
+                "record tonight --plan K7QM-K | 'K7QM-K' is not the mark of a plan: one of its signs is wrong, or two",
+                "record tonight --date 2026-09-02 | 2026-09-02 is still to come; today is 2026-09-01. Nothing"
+                        + " was recorded.",
                 "record tonight --as nothing.yaml | There is no file 'nothing.yaml'.",
                 "record tonight --plan none --as x | Give --plan or --as, not both.",
                 "record tonight --plan none --swap 9 New0 Old0 | --swap wants the number of a round first, from 1 to 2",

@@ -113,7 +113,7 @@ class TermCommandTest {
         Trial trial = school().with("terms/autumn.yaml", TERM + "exam: {date: 2026-09-10, drills: [riposte]}\n")
                 .run("term", "autumn");
         assertEquals(1, trial.code());
-        assertTrue(trial.out().contains("For the exam 1 working will be missing: riposte (1)."), trial.out());
+        assertTrue(trial.out().contains("For the exam, 1 working will be missing: riposte (1)."), trial.out());
     }
 
     @Test

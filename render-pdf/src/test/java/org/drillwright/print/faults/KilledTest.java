@@ -159,7 +159,7 @@ class KilledTest {
         PlanFiles files = PlanFiles.of(root, 1, 1).with("record.csv", torn);
         Trial trial = Trial.run(root, "record", "tonight", "--plan", "none");
         assertEquals(0, trial.code());
-        assertTrue(trial.err().contains("The last line has no end: writing it was cut short."), trial.err());
+        assertTrue(trial.err().contains("The last line has no line break: writing it was cut short."), trial.err());
         assertTrue(text("record.csv").startsWith(torn + "\n2026-08-26,,tonight,batch "), text("record.csv"));
         assertEquals(
                 "The record tells all of this already.\n",

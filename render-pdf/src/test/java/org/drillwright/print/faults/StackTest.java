@@ -28,7 +28,7 @@ class StackTest {
         Started deep = Started.run(folder, List.of(), SMALLEST, "check");
         assertEquals(1, deep.code(), deep.err());
         assertEquals("", deep.err());
-        assertTrue(deep.out().contains("The key 'a' is not known here."), deep.out());
+        assertTrue(deep.out().contains("The key 'a' is unknown here."), deep.out());
         assertEquals(2, deep.out().split("more than 12 deep", -1).length - 1, deep.out());
     }
 

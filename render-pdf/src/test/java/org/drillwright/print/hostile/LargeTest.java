@@ -52,7 +52,7 @@ class LargeTest {
                         .filter(line -> line.startsWith("drill.yaml:"))
                         .count());
         // 20,000 unknown keys and the five that every drill needs, less the 500 that are told.
-        assertTrue(trial.out().contains("There is more like this in the file: 19505 that are not shown."), trial.out());
+        assertTrue(trial.out().contains("There are more like this in the file: 19505 not shown."), trial.out());
     }
 
     /** The words are compared with all that are known, to say which was meant. */
@@ -79,7 +79,7 @@ class LargeTest {
                 .collect(Collectors.joining());
         Trial trial = School.in(folder).with("record.csv", HEAD + lines).run("progress");
         assertEquals(0, trial.code());
-        assertTrue(trial.err().contains("There is more like this in the file: 29500 that are not shown."));
+        assertTrue(trial.err().contains("There are more like this in the file: 29500 not shown."));
     }
 
     @Test
@@ -87,7 +87,7 @@ class LargeTest {
         School school = School.in(folder).with("record.csv", HEAD + "x".repeat(33 * 1024 * 1024));
         Trial trial = school.run("record", "tonight", "--plan", "none");
         assertEquals(1, trial.code());
-        assertTrue(trial.err().contains("This record is larger than 32 MiB. Nothing of it was read."), trial.err());
+        assertTrue(trial.err().contains("This record is larger than 32 MiB. None of it was read."), trial.err());
         assertEquals(HEAD.length() + 33 * 1024 * 1024, Files.size(folder.resolve("record.csv")));
     }
 

@@ -73,7 +73,7 @@ class NestingTest {
     void a_long_text_that_is_referred_to_often_is_not_multiplied(String file) {
         String text = "a: &a " + "x".repeat(100_000) + "\nb: [" + "*a,".repeat(20_000) + "]\n";
         String said = School.in(folder).with(file, text).saidOf(file);
-        assertTrue(said.contains("The key 'a' is not known here."), said);
+        assertTrue(said.contains("The key 'a' is unknown here."), said);
         assertTrue(said.length() < 20_000, "so much: " + said.length());
     }
 

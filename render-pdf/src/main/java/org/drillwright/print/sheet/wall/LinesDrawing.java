@@ -85,7 +85,8 @@ final class LinesDrawing {
     }
 
     private String said() {
-        return "Two lines of " + walk.length() + " posts. Line A stays; from post 1 on: " + String.join(", ", names)
+        return "Two lines of " + walk.length() + " posts. Line A stays; from post 1 onwards: "
+                + String.join(", ", names)
                 + ". Line B is opposite, with arrows from post to post towards the door, which is at post "
                 + walk.length() + ", and from there back behind line A to post 1.";
     }

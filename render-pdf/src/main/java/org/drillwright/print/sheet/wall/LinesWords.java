@@ -56,7 +56,7 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
         return List.of(
                 Notice.bold("After round " + before.to() + ":"),
                 Notice.plain((changing.isEmpty()
-                                ? "nobody changes line"
+                                ? "nobody changes lines"
                                 : String.join(", ", changing) + (changing.size() == 1 ? " changes" : " change")
                                         + " line")
                         + "; everybody goes to the post for " + Lines.rounds(after) + "."));

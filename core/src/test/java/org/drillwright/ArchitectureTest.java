@@ -51,7 +51,7 @@ class ArchitectureTest {
         "tell, plan mark record report table model source",
         "tidy, read model source",
         "mend, tidy plan record table check mark read reading phrase notation model source",
-        "schema, check mark read reading phrase notation model source",
+        "schema, tidy check mark read reading phrase notation model source",
         "school, plan record table read reading mark check report explain phrase notation model source",
         "editing, school tidy schema mend plan record table read reading mark check report explain phrase notation model source"
     })

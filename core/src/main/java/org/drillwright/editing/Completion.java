@@ -76,8 +76,9 @@ public final class Completion {
         if (cursor.onKey() && !DrillNames.isName(kind, at) && mayHaveKeys(at)) {
             if (DrillNames.areKeys(kind, at)) {
                 drills(true);
+            } else {
+                keys();
             }
-            keys();
             return;
         }
         if (DrillNames.isName(kind, at)) {
@@ -87,7 +88,7 @@ public final class Completion {
             ofDrill();
         }
         form.ifPresent(known -> {
-            known.shape(at).ifPresent(shape -> words(shape).forEach(this::word));
+            known.shape(at).ifPresent(shape -> words(shape).forEach(word -> word(word, "")));
             if (kind != FileKind.DRILL || !STEP.matcher(at.text()).matches()) {
                 known.offered(at).forEach(this::word);
             }
@@ -126,9 +127,9 @@ public final class Completion {
         return shape == Shape.Value.YES_OR_NO ? List.of("yes", "no") : List.of();
     }
 
-    private void word(String word) {
+    private void word(String word, String told) {
         if (offers.stream().noneMatch(offer -> offer.label().equals(word))) {
-            add(Offer.Kind.WORD, word, "", "", written(word));
+            add(Offer.Kind.WORD, word, "", told, written(word));
         }
     }
 
@@ -213,7 +214,7 @@ public final class Completion {
         NoTrueDistance.toWrite(drill, step).ifPresent(cue -> add(Offer.Kind.WORD, cue, "as played", "", written(cue)));
         Stream.of(Measure.values())
                 .map(measure -> drill.reader().cue(new MeasureCue(measure, measure), drill.tongue()))
-                .forEach(this::word);
+                .forEach(word -> word(word, ""));
     }
 
     /** How other drills of the school have it, those of the most drills first. */

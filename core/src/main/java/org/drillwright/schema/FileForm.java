@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.School;
+import org.drillwright.read.ClassReader;
 import org.drillwright.read.DrillReader;
+import org.drillwright.read.RosterReader;
 import org.drillwright.read.SchoolReader;
 import org.drillwright.read.Shape;
 import org.drillwright.read.TermReader;
@@ -24,9 +26,9 @@ public final class FileForm {
         this.hints = hints;
     }
 
-    /** @param ids the drills that the drill may refer to */
-    public static FileForm ofDrill(School school, List<String> ids) {
-        return new FileForm(new DrillReader(school).shape(), JsonSchema.hintsOfDrill(ids));
+    /** @param drills that the drill may refer to, each with its title */
+    public static FileForm ofDrill(School school, Map<String, String> drills) {
+        return new FileForm(new DrillReader(school).shape(), JsonSchema.hintsOfDrill(drills));
     }
 
     public static FileForm ofSettings() {
@@ -37,10 +39,31 @@ public final class FileForm {
      * The form of a term.
      *
      * @param people who may stand in it
-     * @param taught drills and sets that a group may be taught
+     * @param taught drills and sets that a group may be taught, each with its title
      */
-    public static FileForm ofTerm(List<String> people, List<String> taught) {
+    public static FileForm ofTerm(List<String> people, Map<String, String> taught) {
         return new FileForm(TermReader.shape(), JsonSchema.hintsOfTerm(people, taught));
+    }
+
+    /**
+     * The form of a class.
+     *
+     * @param reader the school's own, which knows its drills, sets and people
+     * @param drills that it may name, each with its title
+     */
+    public static FileForm ofClass(ClassReader reader, Map<String, String> drills) {
+        return new FileForm(reader.shape(), JsonSchema.hintsOfClass(drills));
+    }
+
+    /**
+     * The form of a roster.
+     *
+     * @param reader the school's own, which knows its levels
+     * @param people who may be kept apart
+     * @param taught drills and sets that somebody may know, each with its title
+     */
+    public static FileForm ofRoster(RosterReader reader, List<String> people, Map<String, String> taught) {
+        return new FileForm(reader.shape(), JsonSchema.hintsOfRoster(people, taught));
     }
 
     /** What may stand at a place; nothing where no file has one. */
@@ -53,9 +76,9 @@ public final class FileForm {
         return find(path).flatMap(found -> hints.tells(found.path()));
     }
 
-    /** Texts that may be taken over as the value at a place; others are as good. */
-    public List<String> offered(FieldPath path) {
-        return find(path).map(found -> hints.offers(found.path())).orElse(List.of());
+    /** Texts that may be taken over as the value at a place, each with what it stands for, if that is told. */
+    public Map<String, String> offered(FieldPath path) {
+        return find(path).map(found -> hints.offers(found.path())).orElse(Map.of());
     }
 
     /** Keys that the author may choose for what stands at a place, with what each is for. */

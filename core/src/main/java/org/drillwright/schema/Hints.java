@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -14,11 +14,11 @@ import java.util.Optional;
  *
  * @param told what a key is for, by its path ({@code steps/*}{@code /leader}; the author's own keys and the items of a list
  *     are stars)
- * @param offered texts that may be taken over, by path; others are as good
+ * @param offered texts that may be taken over, by path, each with what it stands for, which may be empty; others are as good
  * @param keys keys that may be taken over, by the path of what holds them, each with what it is for
  */
 public record Hints(
-        Map<String, String> told, Map<String, List<String>> offered, Map<String, Map<String, String>> keys) {
+        Map<String, String> told, Map<String, Map<String, String>> offered, Map<String, Map<String, String>> keys) {
 
     public Hints {
         keys = Map.copyOf(keys);
@@ -52,7 +52,14 @@ public record Hints(
         return keys.getOrDefault(path, Map.of());
     }
 
-    public List<String> offers(String path) {
-        return offered.getOrDefault(path, List.of());
+    public Map<String, String> offers(String path) {
+        return offered.getOrDefault(path, Map.of());
+    }
+
+    /** Texts of which nothing is told, in their order. */
+    static Map<String, String> untold(Collection<String> texts) {
+        Map<String, String> offered = new LinkedHashMap<>();
+        texts.forEach(text -> offered.put(text, ""));
+        return offered;
     }
 }

@@ -47,24 +47,26 @@ public final class JsonSchema {
      * The schema of a drill file.
      *
      * @param school whose levels and fundamentals the drill may name
-     * @param ids the drills that it may refer to
+     * @param drills that it may refer to, each with its title
      */
-    public static String drill(School school, List<String> ids) {
-        return text("drill", "A drill", new DrillReader(school).shape(), hintsOfDrill(ids));
+    public static String drill(School school, Map<String, String> drills) {
+        return text("drill", "A drill", new DrillReader(school).shape(), hintsOfDrill(drills));
     }
 
-    /** @param ids the drills that a drill may refer to */
-    static Hints hintsOfDrill(List<String> ids) {
-        Map<String, List<String>> offered = new HashMap<>();
-        List<String> turns = turns(TurnReader.standard());
+    /** @param drills that a drill may refer to, each with its title */
+    static Hints hintsOfDrill(Map<String, String> drills) {
+        Map<String, Map<String, String>> offered = new HashMap<>();
+        Map<String, String> turns = Hints.untold(turns(TurnReader.standard()));
         offered.put("steps/*/leader", turns);
         offered.put("steps/*/follower", turns);
         offered.put("steps/*/leader/means", turns);
         offered.put("steps/*/follower/means", turns);
         offered.put("steps/*/distance", distances());
-        offered.put("needs/*", ids);
-        offered.put("variant-of", ids);
-        offered.put("gear/*", List.of("mask", "jacket", "underarm protector", "glove", "sabre mask", "sabre glove"));
+        offered.put("needs/*", drills);
+        offered.put("variant-of", drills);
+        offered.put(
+                "gear/*",
+                Hints.untold(List.of("mask", "jacket", "underarm protector", "glove", "sabre mask", "sabre glove")));
         return new Hints(Hints.load("drill.keys"), offered, Map.of("accept", acceptable()));
     }
 
@@ -74,12 +76,12 @@ public final class JsonSchema {
     }
 
     static Hints hintsOfSchool() {
-        Map<String, List<String>> offered = new HashMap<>();
+        Map<String, Map<String, String>> offered = new HashMap<>();
         Map<String, Map<String, String>> keys = new HashMap<>();
-        offered.put("words/*", terms());
+        offered.put("words/*", Hints.untold(terms()));
         for (Weapon weapon : Weapon.values()) {
             keys.put("parries/" + weapon.word(), positions());
-            offered.put("parries/" + weapon.word() + "/*", lines());
+            offered.put("parries/" + weapon.word() + "/*", Hints.untold(lines()));
         }
         return new Hints(Hints.load("school.keys"), offered, keys);
     }
@@ -88,16 +90,17 @@ public final class JsonSchema {
      * The schema of a term.
      *
      * @param people who may stand in it
-     * @param taught drills and sets that a group may be taught
+     * @param taught drills and sets that a group may be taught, each with its title
      */
-    public static String term(List<String> people, List<String> taught) {
+    public static String term(List<String> people, Map<String, String> taught) {
         return text("term", "A term", TermReader.shape(), hintsOfTerm(people, taught));
     }
 
-    static Hints hintsOfTerm(List<String> people, List<String> taught) {
-        Map<String, List<String>> offered = Map.of(
-                "groups/*/people/*", people,
-                "dates/*/away/*", people,
+    static Hints hintsOfTerm(List<String> people, Map<String, String> taught) {
+        Map<String, String> names = Hints.untold(people);
+        Map<String, Map<String, String>> offered = Map.of(
+                "groups/*/people/*", names,
+                "dates/*/away/*", names,
                 "groups/*/drills/*", taught,
                 "fundamentals/drills/*", taught,
                 "exam/drills/*", taught);
@@ -108,25 +111,31 @@ public final class JsonSchema {
      * The schema of a class.
      *
      * @param reader the school's own, which knows its drills, sets and people
-     * @param drills that may have settings of their own
+     * @param drills that it may name, each with its title
      */
-    public static String ofAClass(ClassReader reader, List<String> drills) {
-        Map<String, String> settings = new LinkedHashMap<>();
-        drills.forEach(drill -> settings.put(drill, "What is special about '" + drill + "' this evening."));
-        Hints hints = new Hints(Hints.load("class.keys"), Map.of(), Map.of("settings", settings));
-        return text("class", "A class", reader.shape(), hints);
+    public static String ofAClass(ClassReader reader, Map<String, String> drills) {
+        return text("class", "A class", reader.shape(), hintsOfClass(drills));
+    }
+
+    static Hints hintsOfClass(Map<String, String> drills) {
+        return new Hints(Hints.load("class.keys"), Map.of("drills/*", drills), Map.of("settings", drills));
     }
 
     /**
      * The schema of a roster.
      *
      * @param reader the school's own, which knows its levels
-     * @param taught drills and sets that somebody may know
      * @param people who may be kept apart
+     * @param taught drills and sets that somebody may know, each with its title
      */
-    public static String roster(RosterReader reader, List<String> taught, List<String> people) {
-        Map<String, List<String>> offered = Map.of("people/*/knows/*", taught, "people/*/apart/*", people);
-        return text("roster", "A roster", reader.shape(), new Hints(Hints.load("roster.keys"), offered, Map.of()));
+    public static String roster(RosterReader reader, List<String> people, Map<String, String> taught) {
+        return text("roster", "A roster", reader.shape(), hintsOfRoster(people, taught));
+    }
+
+    static Hints hintsOfRoster(List<String> people, Map<String, String> taught) {
+        Map<String, Map<String, String>> offered =
+                Map.of("people/*/knows/*", taught, "people/*/apart/*", Hints.untold(people));
+        return new Hints(Hints.load("roster.keys"), offered, Map.of());
     }
 
     private static List<String> terms() {
@@ -169,11 +178,24 @@ public final class JsonSchema {
                 .toList();
     }
 
-    private static List<String> distances() {
-        return Stream.concat(
-                        Stream.of(Measure.values()).map(Measure::word),
-                        Stream.of("advance-lunge to lunge", "lunge to advance-lunge"))
-                .toList();
+    private static Map<String, String> distances() {
+        Map<String, String> distances = new LinkedHashMap<>();
+        for (Measure measure : Measure.values()) {
+            distances.put(measure.word(), told(measure));
+        }
+        distances.put("advance-lunge to lunge", "The count begins at the one distance and ends at the other.");
+        distances.put("lunge to advance-lunge", "The count begins at the one distance and ends at the other.");
+        return distances;
+    }
+
+    private static String told(Measure measure) {
+        return switch (measure) {
+            case CLOSE -> "Nearer than the extended arm.";
+            case EXTENSION -> "Extending the arm reaches.";
+            case LUNGE -> "A lunge reaches.";
+            case ADVANCE_LUNGE -> "An advance and a lunge reach.";
+            case OUT -> "Farther than an advance and a lunge reach.";
+        };
     }
 
     private static String text(String name, String title, Shape.Group shape, Hints hints) {
@@ -185,7 +207,7 @@ public final class JsonSchema {
             writer.put("$schema", DIALECT);
             writer.put("$id", "urn:drillwright:" + name);
             writer.put("title", title);
-            writer.members(shape, "");
+            writer.members(shape);
             json.writeEndObject();
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);

@@ -4,15 +4,29 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.drillwright.read.Shape;
+import org.drillwright.tidy.Scalars;
 
 /** Writes shapes as schemas, each with what is told of its path. */
 final class SchemaWriter {
 
     private static final Pattern FIGURES = Pattern.compile("-?(0|[1-9][0-9]{0,17})(\\.[0-9]+)?");
+    /** Signs that a snippet of an editor takes for its own. */
+    private static final Pattern SNIPPET_SIGN = Pattern.compile("[\\\\$}]");
+
+    private static final String OTHERS = "/additionalProperties";
+
+    /** So many words are told wherever one of them may stand. */
+    private static final int FEW = 12;
+
     private static final int HOUR = 3600;
     private static final int KILOMETRE = 1_000;
 
@@ -24,79 +38,173 @@ final class SchemaWriter {
         this.hints = hints;
     }
 
-    /** Writes a schema as an object of its own. */
-    void write(Shape shape, String path) {
-        object(() -> members(shape, path));
+    /**
+     * Writes a schema as an object of its own.
+     *
+     * @param path as {@link Hints} have it
+     * @param pointer to the schema itself, a fragment of an address
+     * @param listed whether it is that of the items of a list
+     */
+    private void write(Shape shape, String path, String pointer, boolean listed) {
+        object(() -> members(shape, path, pointer, listed));
     }
 
-    /** Writes the members of a schema into the object that is open. */
-    void members(Shape shape, String path) {
+    /** Writes the members of the whole schema into the object that is open. */
+    void members(Shape shape) {
+        members(shape, "", "#", false);
+    }
+
+    private void members(Shape shape, String path, String pointer, boolean listed) {
         hints.tells(path).ifPresent(text -> put("description", text));
-        if (!hints.offers(path).isEmpty()) {
-            array("examples", hints.offers(path));
+        if (!(shape instanceof Shape.Word)) {
+            offers(hints.offers(path), listed);
         }
-        shape.match(new Members(path));
+        shape.match(new Members(path, pointer, listed));
+    }
+
+    /**
+     * Texts that may be taken over. Examples or an enumeration would be told whole wherever somebody points, so they stand in
+     * a member of their own that editors know; what each is stands in a schema that only that text meets.
+     */
+    private void offers(Map<String, String> offers, boolean listed) {
+        if (offers.isEmpty()) {
+            return;
+        }
+        array("defaultSnippets", offers.entrySet(), offer -> {
+            put("label", offer.getKey());
+            put(
+                    "bodyText",
+                    SNIPPET_SIGN
+                            .matcher(Scalars.of(offer.getKey(), listed, true))
+                            .replaceAll("\\\\$0"));
+            if (!offer.getValue().isEmpty()) {
+                put("description", offer.getValue());
+            }
+        });
+        List<Map.Entry<String, String>> told = offers.entrySet().stream()
+                .filter(offer -> !offer.getValue().isEmpty())
+                .toList();
+        if (!told.isEmpty()) {
+            array("allOf", told, offer -> {
+                member("if", () -> put("const", offer.getKey()));
+                member("then", () -> put("description", offer.getValue()));
+            });
+        }
     }
 
     private final class Members implements Shape.Cases<Void> {
 
         private final String path;
+        private final String pointer;
+        private final boolean listed;
 
-        Members(String path) {
+        Members(String path, String pointer, boolean listed) {
             this.path = path;
+            this.pointer = pointer;
+            this.listed = listed;
         }
 
-        /** A number or a yes that stands without quotes is read as the text that it was written as. */
+        /** Behind a key it is one way of one: then editors write the key's colon as well. */
         @Override
         public Void text(Shape.Text text) {
-            array("type", List.of("string", "number", "boolean"));
+            if (listed) {
+                anyText(text);
+            } else {
+                alternatives(List.of(() -> anyText(text)));
+            }
+            return null;
+        }
+
+        /**
+         * A number or a yes that stands without quotes is read as the text that it was written as. A type that is named would be
+         * offered: true and false where any text may stand.
+         */
+        private void anyText(Shape.Text text) {
+            member("if", () -> put("type", "boolean"));
+            member("else", () -> array("type", List.of("string", "number")));
             put("maxLength", text.longest());
             put("pattern", Patterns.PRESENT);
-            return null;
         }
 
         @Override
         public Void word(Shape.Word word) {
-            twoWays(() -> enumeration(word.known()), () -> string(Patterns.word(word)));
+            List<Runnable> ways = new ArrayList<>();
+            if (word.known().size() <= FEW && !listed) {
+                ways.add(() -> values("enum", word.known().stream().map(SchemaWriter::value)));
+            } else {
+                Map<String, String> offers = new LinkedHashMap<>();
+                word.known()
+                        .forEach(known -> offers.put(known, hints.offers(path).getOrDefault(known, "")));
+                offers(offers, listed);
+                if (word.known().stream().map(SchemaWriter::value).anyMatch(value -> !(value instanceof String))) {
+                    ways.add(() -> values(
+                            "enum",
+                            word.known().stream()
+                                    .map(SchemaWriter::value)
+                                    .filter(value -> !(value instanceof String))));
+                }
+            }
+            ways.add(() -> {
+                put("type", "string");
+                pattern(Patterns.word(word), unknown(word));
+            });
+            if (ways.size() == 1) {
+                ways.get(0).run();
+            } else {
+                alternatives(ways);
+            }
             return null;
+        }
+
+        private String unknown(Shape.Word word) {
+            return word.known().size() <= FEW ? "One of: " + String.join(", ", word.known()) + "." : "Not known here.";
         }
 
         @Override
         public Void whole(Shape.Whole whole) {
-            twoWays(
-                    () -> {
-                        put("type", "integer");
-                        put("minimum", whole.least());
-                        put("maximum", whole.most());
-                    },
-                    () -> string(Patterns.whole(whole.least(), whole.most())));
+            types("integer", "string");
+            put("minimum", whole.least());
+            put("maximum", whole.most());
+            pattern(
+                    Patterns.whole(whole.least(), whole.most()),
+                    "A whole number from " + whole.least() + " to " + whole.most() + ".");
             return null;
         }
 
-        private void metres(String least) {
-            put("type", "number");
-            put(least, 0);
-            put("exclusiveMaximum", KILOMETRE);
-        }
-
+        /** Bounds are for numbers alone, the pattern for what stands between quotes. */
         @Override
         public Void value(Shape.Value value) {
             String pattern = Patterns.value(value);
             switch (value) {
-                case SECONDS ->
-                    twoWays(
-                            () -> {
-                                put("type", "number");
-                                put("exclusiveMinimum", 0);
-                                put("maximum", HOUR);
-                            },
-                            () -> string(pattern));
-                case METRES -> twoWays(() -> metres("minimum"), () -> string(pattern));
-                case METRES_ABOVE_0 -> twoWays(() -> metres("exclusiveMinimum"), () -> string(pattern));
-                case YES_OR_NO -> twoWays(() -> put("type", "boolean"), () -> string(pattern));
-                case DATE, TIME -> string(pattern);
+                case SECONDS -> {
+                    types("number", "string");
+                    put("exclusiveMinimum", 0);
+                    put("maximum", HOUR);
+                    pattern(pattern, "Seconds above 0, " + HOUR + " at most.");
+                }
+                case METRES -> metres("minimum", pattern);
+                case METRES_ABOVE_0 -> metres("exclusiveMinimum", pattern);
+                case YES_OR_NO -> {
+                    types("boolean", "string");
+                    pattern(pattern, "true or false.");
+                }
+                case DATE -> {
+                    put("type", "string");
+                    pattern(pattern, "A day such as 2026-09-14.");
+                }
+                case TIME -> {
+                    put("type", "string");
+                    pattern(pattern, "A time such as \"19:00\".");
+                }
             }
             return null;
+        }
+
+        private void metres(String least, String pattern) {
+            types("number", "string");
+            put(least, 0);
+            put("exclusiveMaximum", KILOMETRE);
+            pattern(pattern, "Metres, under " + KILOMETRE + ".");
         }
 
         @Override
@@ -104,15 +212,14 @@ final class SchemaWriter {
             put("type", "array");
             put("maxItems", items.most());
             name("items");
-            write(items.item(), path + "/*");
+            write(items.item(), path + "/*", pointer + "/items", true);
             return null;
         }
 
         @Override
         public Void group(Shape.Group group) {
             put("type", "object");
-            name("properties");
-            object(() -> properties(group));
+            member("properties", () -> properties(group));
             others(group);
             if (!group.needed().isEmpty()) {
                 array("required", group.needed());
@@ -128,19 +235,20 @@ final class SchemaWriter {
         private void properties(Shape.Group group) {
             for (Map.Entry<String, Shape> key : group.keys().entrySet()) {
                 name(key.getKey());
-                write(key.getValue(), child(key.getKey()));
+                write(key.getValue(), child(key.getKey()), pointer + "/properties/" + key.getKey(), false);
             }
-            group.others().ifPresent(this::suggested);
+            if (group.others().isPresent()) {
+                hints.keys(path).forEach(this::suggested);
+            }
         }
 
-        /** Keys of the author's own choosing that are worth offering. */
-        private void suggested(Shape others) {
-            hints.keys(path).forEach((key, told) -> {
-                name(key);
-                object(() -> {
+        /** A key of the author's own choosing that is worth offering. */
+        private void suggested(String key, String told) {
+            member(key, () -> {
+                if (!told.isEmpty()) {
                     put("description", told);
-                    others.match(new Members(child("*")));
-                });
+                }
+                put("$ref", pointer + OTHERS);
             });
         }
 
@@ -150,14 +258,14 @@ final class SchemaWriter {
                 return;
             }
             name("additionalProperties");
-            write(group.others().get(), child("*"));
-            name("propertyNames");
-            object(() -> put("pattern", Patterns.PRESENT));
+            write(group.others().get(), child("*"), pointer + OTHERS, false);
+            member("propertyNames", () -> put("pattern", Patterns.PRESENT));
         }
 
         @Override
         public Void either(Shape.Either either) {
-            twoWays(() -> text(either.text()), () -> group(either.group()));
+            Members group = new Members(path, pointer + "/anyOf/1", false);
+            alternatives(List.of(() -> anyText(either.text()), () -> group.group(either.group())));
             return null;
         }
 
@@ -166,13 +274,14 @@ final class SchemaWriter {
         }
     }
 
-    private void string(String pattern) {
-        put("type", "string");
-        put("pattern", pattern);
+    private void types(String one, String other) {
+        array("type", List.of(one, other));
     }
 
-    private void twoWays(Runnable one, Runnable other) {
-        alternatives(List.of(one, other));
+    /** @param told what an editor that knows the member says in place of the pattern */
+    private void pattern(String pattern, String told) {
+        put("pattern", pattern);
+        put("patternErrorMessage", told);
     }
 
     private void alternatives(List<Runnable> schemas) {
@@ -181,20 +290,12 @@ final class SchemaWriter {
         attempt(json::writeEndArray);
     }
 
-    /** A name of figures alone is a number to whoever reads the file without quotes. */
-    private void enumeration(List<String> words) {
-        attempt(() -> {
-            json.writeArrayFieldStart("enum");
-            for (String word : words) {
-                json.writeString(word);
-                if (FIGURES.matcher(word).matches()) {
-                    json.writeNumber(new BigDecimal(word));
-                } else if (word.equals("true") || word.equals("false")) {
-                    json.writeBoolean(word.equals("true"));
-                }
-            }
-            json.writeEndArray();
-        });
+    /** What a word is to whoever reads the file without quotes: a name of figures alone is a number. */
+    private static Object value(String word) {
+        if (FIGURES.matcher(word).matches()) {
+            return new BigDecimal(word);
+        }
+        return word.equals("true") || word.equals("false") ? Boolean.valueOf(word) : word;
     }
 
     private void object(Runnable members) {
@@ -220,13 +321,28 @@ final class SchemaWriter {
     }
 
     private void array(String key, List<String> texts) {
+        values(key, texts.stream());
+    }
+
+    private void values(String key, Stream<?> values) {
         attempt(() -> {
             json.writeArrayFieldStart(key);
-            for (String text : texts) {
-                json.writeString(text);
+            for (Object value : values.toList()) {
+                json.writePOJO(value);
             }
             json.writeEndArray();
         });
+    }
+
+    private <T> void array(String key, Collection<T> all, Consumer<T> members) {
+        attempt(() -> json.writeArrayFieldStart(key));
+        all.forEach(one -> object(() -> members.accept(one)));
+        attempt(json::writeEndArray);
+    }
+
+    private void member(String key, Runnable members) {
+        name(key);
+        object(members);
     }
 
     /** Writing to memory. */

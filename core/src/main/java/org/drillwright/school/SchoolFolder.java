@@ -194,6 +194,16 @@ public final class SchoolFolder {
         return entries;
     }
 
+    /** The drills' ids, in the order of their files, each with its drill's title, which is empty while it cannot be read. */
+    public Map<String, String> titles() {
+        Map<String, String> titles = new LinkedHashMap<>();
+        entries()
+                .forEach(entry -> titles.putIfAbsent(
+                        DrillFiles.id(entry.file()),
+                        entry.subject().map(subject -> subject.drill().title()).orElse("")));
+        return titles;
+    }
+
     /** The drill of that id, if it could be read. */
     public Optional<Entry> entry(String id) {
         return Optional.ofNullable(byId.get(Normalizer.normalize(id, Normalizer.Form.NFC)));

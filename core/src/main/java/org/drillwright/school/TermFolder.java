@@ -3,6 +3,7 @@ package org.drillwright.school;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,6 +78,14 @@ public final class TermFolder {
         school.school().sets().forEach(set -> taught.put(set.name(), school.idsOf(set)));
         classes.drills().keySet().forEach(id -> taught.put(id, List.of(id)));
         return taught;
+    }
+
+    /** What a group may be taught, each with its title; sets have none. */
+    public Map<String, String> titles() {
+        Map<String, String> drills = school.titles();
+        Map<String, String> titles = new LinkedHashMap<>();
+        taught().keySet().forEach(name -> titles.put(name, drills.getOrDefault(name, "")));
+        return titles;
     }
 
     /** Findings of all terms in the folder, file by file, none while the roster has an error; and of the published plans. */

@@ -16,7 +16,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.drillwright.check.Corpus;
 import org.drillwright.model.Level;
 import org.drillwright.model.School;
@@ -63,7 +65,7 @@ class JsonSchemaTest {
     @Test
     void takes_the_example_term_and_no_mistyped_one() throws IOException {
         var schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
-                .getSchema(Verdicts.JSON.readTree(JsonSchema.term(List.of("Ash"), List.of("parry"))));
+                .getSchema(Verdicts.JSON.readTree(JsonSchema.term(List.of("Ash"), Map.of("parry", "A parry"))));
         String text = Files.readString(DRILLS.resolve("terms/winter.yaml"));
         assertEquals(Set.of(), schema.validate(Verdicts.seen(text)));
         assertTrue(
@@ -90,7 +92,7 @@ class JsonSchemaTest {
             """)
     void takes_a_class_and_refuses_slips(boolean right, String text) throws JsonProcessingException {
         var schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
-                .getSchema(Verdicts.JSON.readTree(JsonSchema.ofAClass(CLASSES, List.of("parry"))));
+                .getSchema(Verdicts.JSON.readTree(JsonSchema.ofAClass(CLASSES, Map.of("parry", "A parry"))));
         assertEquals(right, schema.validate(Verdicts.seen(text)).isEmpty());
         assertEquals(
                 right,
@@ -102,7 +104,8 @@ class JsonSchemaTest {
     @Test
     void takes_the_example_roster_and_refuses_slips() throws IOException {
         var schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
-                .getSchema(Verdicts.JSON.readTree(JsonSchema.roster(ROSTERS, List.of("parry"), List.of("Ash"))));
+                .getSchema(
+                        Verdicts.JSON.readTree(JsonSchema.roster(ROSTERS, List.of("Ash"), Map.of("parry", "A parry"))));
         String text = Files.readString(DRILLS.resolve("roster.yaml"));
         assertEquals(Set.of(), schema.validate(Verdicts.seen(text)));
         for (String slip :
@@ -118,11 +121,11 @@ class JsonSchemaTest {
         var dialect = JsonSchemaFactory.getInstance(VersionFlag.V202012)
                 .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         for (String schema : List.of(
-                JsonSchema.drill(School.DEFAULT, List.of("a")),
+                JsonSchema.drill(School.DEFAULT, Map.of("a", "A")),
                 JsonSchema.school(),
-                JsonSchema.term(List.of("Ash"), List.of("a")),
-                JsonSchema.ofAClass(CLASSES, List.of("a")),
-                JsonSchema.roster(ROSTERS, List.of("a"), List.of("Ash")))) {
+                JsonSchema.term(List.of("Ash"), Map.of("a", "A")),
+                JsonSchema.ofAClass(CLASSES, Map.of("a", "A")),
+                JsonSchema.roster(ROSTERS, List.of("Ash"), Map.of("a", "")))) {
             assertEquals(Set.of(), dialect.validate(Verdicts.JSON.readTree(schema)));
             assertTrue(schema.chars().allMatch(unit -> unit < 0x80), "letters of ASCII alone");
         }
@@ -181,9 +184,11 @@ class JsonSchemaTest {
                 Optional.empty(),
                 School.DEFAULT.classLength(),
                 School.DEFAULT.count());
-        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(school, List.of("one", "two")));
-        assertEquals(Verdicts.JSON.readTree("[\"1\", 1, \"blue (a+b)\"]"), schema.at("/properties/level/anyOf/0/enum"));
-        assertEquals(Verdicts.JSON.readTree("[\"one\", \"two\"]"), schema.at("/properties/needs/items/examples"));
+        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(school, Map.of("one", "The first")));
+        assertEquals(Verdicts.JSON.readTree("[1, \"blue (a+b)\"]"), schema.at("/properties/level/anyOf/0/enum"));
+        JsonNode need = schema.at("/properties/needs/items/defaultSnippets/0");
+        assertEquals("one", need.path("label").asText());
+        assertEquals("The first", need.path("description").asText());
         var compiled = JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(schema);
         for (String level : List.of("1", "'1'", "blue (a+b)", "' blue (a+b) '")) {
             String text = "{title: x, form: solo, weapon: none, steps: [], level: " + level + "}";
@@ -193,15 +198,40 @@ class JsonSchemaTest {
 
     @Test
     void offers_terms_and_rules() throws JsonProcessingException {
-        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(School.DEFAULT, List.of()));
-        assertTrue(schema.at("/properties/steps/items/properties/distance/examples")
-                .toString()
-                .contains("\"lunge\""));
-        JsonNode turns = schema.at("/properties/steps/items/properties/leader/examples");
-        assertTrue(turns.toString().contains("\"Advance.\""), turns.toString());
+        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(School.DEFAULT, Map.of()));
+        JsonNode step = schema.at("/properties/steps/items/properties");
+        assertTrue(
+                step.at("/distance/defaultSnippets").findValuesAsText("label").contains("lunge"));
+        assertTrue(step.at("/leader/defaultSnippets").findValuesAsText("label").contains("Advance."));
         assertTrue(schema.at("/properties/accept/properties").has("not-back-at-start"));
         assertTrue(
                 !schema.at("/properties/accept/properties").has("safety-note-missing"),
                 "safety cannot be accepted away");
+    }
+
+    /**
+     * An editor offers true and false wherever a type lets them stand, and shows examples and enumerations whole to whoever
+     * points at a key (seen in an editor's server for YAML): so neither stands where any text may.
+     */
+    @Test
+    void no_text_is_offered_as_a_yes_nor_explained_by_a_long_list() throws JsonProcessingException {
+        Map<String, String> many = new TreeMap<>();
+        IntStream.range(0, 500).forEach(number -> many.put("drill-" + number, "The drill " + number));
+        for (String text : List.of(
+                JsonSchema.drill(School.DEFAULT, many),
+                JsonSchema.school(),
+                JsonSchema.term(List.copyOf(many.keySet()), many),
+                JsonSchema.ofAClass(new ClassReader(School.DEFAULT, Roster.EMPTY, many.keySet()), many),
+                JsonSchema.roster(
+                        new RosterReader(School.DEFAULT, List.copyOf(many.keySet())),
+                        List.copyOf(many.keySet()),
+                        many))) {
+            JsonNode schema = Verdicts.JSON.readTree(text);
+            assertEquals(List.of(), schema.findValues("examples"));
+            schema.findValues("enum").forEach(words -> assertTrue(words.size() <= 12, words.toString()));
+            schema.findParents("maxLength")
+                    .forEach(any -> assertTrue(!any.path("type").toString().contains("boolean"), any.toString()));
+            assertTrue(text.length() < 1_000_000, "characters: " + text.length());
+        }
     }
 }

@@ -9,7 +9,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion.VersionFlag;
 import com.networknt.schema.ValidationMessage;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.drillwright.model.School;
 import org.drillwright.read.DrillReader;
@@ -26,7 +26,7 @@ public final class Verdicts {
     private static final DrillReader READER = new DrillReader(School.DEFAULT);
     private static final JsonSchemaFactory FACTORY = JsonSchemaFactory.getInstance(VersionFlag.V202012);
     private static final JsonSchema DRILL =
-            FACTORY.getSchema(org.drillwright.schema.JsonSchema.drill(School.DEFAULT, List.of("a-drill")));
+            FACTORY.getSchema(org.drillwright.schema.JsonSchema.drill(School.DEFAULT, Map.of("a-drill", "A drill")));
     private static final JsonSchema SCHOOL = FACTORY.getSchema(org.drillwright.schema.JsonSchema.school());
 
     private Verdicts() {}

@@ -16,7 +16,6 @@ import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.planning.PlannedClasses;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.schema.JsonSchema;
-import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.TermFolder;
 import picocli.CommandLine.Command;
@@ -78,10 +77,10 @@ public final class SchemaCommand implements Callable<Integer> {
             return Exit.MATERIAL;
         }
         String schema = switch (kind) {
-            case DRILL -> JsonSchema.drill(folder.school(), ids(folder));
+            case DRILL -> JsonSchema.drill(folder.school(), folder.titles());
             case SCHOOL -> JsonSchema.school();
             case TERM -> term(folder);
-            case CLASS -> JsonSchema.ofAClass(PlannedClasses.open(folder).classReader(), ids(folder));
+            case CLASS -> JsonSchema.ofAClass(PlannedClasses.open(folder).classReader(), folder.titles());
             case ROSTER -> roster(folder);
         };
         if (file.isEmpty()) {
@@ -95,15 +94,12 @@ public final class SchemaCommand implements Callable<Integer> {
 
     private static String term(SchoolFolder folder) {
         TermFolder terms = PlannedClasses.terms(folder);
-        return JsonSchema.term(terms.people(), List.copyOf(terms.taught().keySet()));
+        return JsonSchema.term(terms.people(), terms.titles());
     }
 
     private static String roster(SchoolFolder folder) {
         TermFolder terms = PlannedClasses.terms(folder);
-        return JsonSchema.roster(
-                PlannedClasses.open(folder).rosterReader(),
-                List.copyOf(terms.taught().keySet()),
-                terms.people());
+        return JsonSchema.roster(PlannedClasses.open(folder).rosterReader(), terms.people(), terms.titles());
     }
 
     private Path place(String named) {
@@ -116,12 +112,5 @@ public final class SchemaCommand implements Callable<Integer> {
             throw new CannotRun("'" + named + "' is a folder; name a file in it.");
         }
         return file;
-    }
-
-    private static List<String> ids(SchoolFolder folder) {
-        return folder.entries().stream()
-                .map(entry -> DrillFiles.id(entry.file()))
-                .distinct()
-                .toList();
     }
 }

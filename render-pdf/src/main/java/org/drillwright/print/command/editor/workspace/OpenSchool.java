@@ -16,10 +16,11 @@ import org.drillwright.print.command.printing.picks.Unprintable;
 import org.drillwright.print.command.saves.Watcher;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.schema.FileForm;
-import org.drillwright.school.DrillFiles;
+import org.drillwright.school.ClassFolder;
 import org.drillwright.school.FileKind;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
+import org.drillwright.school.TermFolder;
 import org.drillwright.school.Unsaved;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
@@ -113,17 +114,25 @@ public final class OpenSchool implements AutoCloseable {
     /** What a file like this may hold. */
     public Optional<FileForm> form(Document document) {
         return kind(document).flatMap(kind -> switch (kind) {
-            case DRILL -> Optional.of(FileForm.ofDrill(folder().school(), ids()));
+            case DRILL -> Optional.of(FileForm.ofDrill(folder().school(), folder().titles()));
             case SETTINGS -> Optional.of(FileForm.ofSettings());
-            case TERM -> Optional.of(FileForm.ofTerm(List.of(), ids()));
-            case ROSTER, CLASS -> Optional.empty();
+            case TERM, ROSTER, CLASS -> ofPeople(kind);
         });
     }
 
-    private List<String> ids() {
-        return folder().entries().stream()
-                .map(entry -> DrillFiles.id(entry.file()))
-                .toList();
+    private Optional<FileForm> ofPeople(FileKind kind) {
+        try {
+            ClassFolder classes = ClassFolder.open(folder());
+            TermFolder terms = TermFolder.open(folder(), classes);
+            return Optional.of(
+                    switch (kind) {
+                        case CLASS -> FileForm.ofClass(classes.classReader(), folder().titles());
+                        case ROSTER -> FileForm.ofRoster(classes.rosterReader(), terms.people(), terms.titles());
+                        default -> FileForm.ofTerm(terms.people(), terms.titles());
+                    });
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
     }
 
     /** An open drill, as it was read. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.drillwright.print.command.editor.protocol.Frames;
 import org.drillwright.print.command.editor.workspace.Document;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.watch.web.News;
@@ -45,6 +46,9 @@ class BoundsPageTest {
         bounds.put("characters of a line of record.csv", RecordReader.MOST_LINE);
         bounds.put("bytes of a school's font", SchoolFaces.MOST);
         bounds.put("characters of a text that is open in an editor", Document.MOST);
+        bounds.put("bytes of a message from an editor", Frames.MOST_BYTES);
+        bounds.put("bytes of its head", Frames.MOST_HEAD);
+        bounds.put("lists and objects inside one another in it", Frames.DEEPEST);
         bounds.put("pages open at once in `watch`", News.READERS);
         assertEquals(bounds, table());
     }

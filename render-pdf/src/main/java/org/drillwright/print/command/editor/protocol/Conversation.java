@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.drillwright.print.command.editor.workspace.Workspace;
-import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
@@ -27,7 +26,7 @@ final class Conversation implements AutoCloseable {
     private final Publishing publishing;
     private final CompletableFuture<Boolean> ended = new CompletableFuture<>();
     private volatile Stage stage = Stage.NOT_BEGUN;
-    private volatile Manner manner = Manner.of(new ClientCapabilities());
+    private volatile Manner manner = Manner.of(Optional.empty());
 
     Conversation(Supplier<LanguageClient> client) {
         this.client = client;

@@ -1,6 +1,7 @@
 package org.drillwright.print.command.editor.protocol;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import org.drillwright.print.command.console.VersionText;
 import org.eclipse.lsp4j.CodeActionKind;
@@ -33,7 +34,7 @@ final class DrillServer implements LanguageServer {
 
     @Override
     public CompletableFuture<InitializeResult> initialize(InitializeParams asked) {
-        conversation.begin(Manner.of(asked.getCapabilities()));
+        conversation.begin(Manner.of(Optional.ofNullable(asked.getCapabilities())));
         return CompletableFuture.completedFuture(
                 new InitializeResult(capabilities(), new ServerInfo("drillwright", VersionText.number())));
     }

@@ -21,7 +21,9 @@ import org.eclipse.lsp4j.WorkspaceEditCapabilities;
  */
 record Manner(boolean markdown, boolean renames) {
 
-    static Manner of(ClientCapabilities client) {
+    /** @param told at the beginning; an editor that tells nothing is taken to do nothing of it */
+    static Manner of(Optional<ClientCapabilities> told) {
+        ClientCapabilities client = told.orElseGet(ClientCapabilities::new);
         Optional<List<String>> formats = Optional.ofNullable(client.getTextDocument())
                 .map(TextDocumentClientCapabilities::getHover)
                 .map(HoverCapabilities::getContentFormat);

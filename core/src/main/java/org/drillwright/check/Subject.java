@@ -41,6 +41,7 @@ public final class Subject {
     private final Places places;
     private final Surroundings surroundings;
     private volatile WeakReference<Performance> performed = new WeakReference<>(null);
+    private volatile Optional<TurnReader> read = Optional.empty();
     private volatile Optional<Coverage> covered = Optional.empty();
     private volatile Optional<PrintMark> marked = Optional.empty();
     private volatile OptionalInt hashed = OptionalInt.empty();
@@ -111,7 +112,10 @@ public final class Subject {
 
     /** Reads words as the drill's own are read. */
     public TurnReader reader() {
-        return surroundings.reader();
+        if (read.isEmpty()) {
+            read = Optional.of(surroundings.reader(drill));
+        }
+        return read.get();
     }
 
     /** The tag of the language that most of its turns are read in; the first that is read, if none is told anything. */

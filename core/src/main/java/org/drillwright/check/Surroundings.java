@@ -1,9 +1,15 @@
 package org.drillwright.check;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.drillwright.model.Drill;
+import org.drillwright.model.Language;
 import org.drillwright.model.School;
+import org.drillwright.model.Side;
+import org.drillwright.model.Turn;
 import org.drillwright.reading.TurnReader;
 
 /** The school around a drill. */
@@ -11,6 +17,7 @@ public final class Surroundings {
 
     private final School school;
     private final TurnReader reader;
+    private final Map<Language, TurnReader> readers = new ConcurrentHashMap<>();
     private final Map<String, Drill> drills;
     private final Set<String> unread;
     private final Set<String> circling;
@@ -39,6 +46,25 @@ public final class Surroundings {
 
     public TurnReader reader() {
         return reader;
+    }
+
+    /**
+     * Reads the words of a drill: in the language that it states first, or else in its school's, if that lists all of them.
+     * Where it does not, all languages are asked for each turn.
+     */
+    TurnReader reader(Drill drill) {
+        Optional<Language> stated = drill.language();
+        Language likely = stated.orElse(school.language());
+        boolean first = stated.isPresent() || reader.lists(texts(drill), likely.word());
+        return first ? readers.computeIfAbsent(likely, one -> reader.at(one.word())) : reader;
+    }
+
+    private static Stream<String> texts(Drill drill) {
+        return Stream.concat(
+                Stream.of(drill.start(), drill.opening(), drill.closing()),
+                drill.steps().stream()
+                        .flatMap(step -> Stream.of(Side.values()).flatMap(side -> step.turn(side).stream()))
+                        .map(Turn::read));
     }
 
     public Map<String, Drill> drills() {

@@ -24,6 +24,8 @@ import java.util.Optional;
  * @param variantOf the id of the drill that this one varies, if any
  * @param revised the date of the last revision, if stated
  * @param accept warnings that are accepted, rule by rule, each with a reason
+ * @param language that its turns are most likely written in, if stated
+ * @param madeFrom the language that it was written in, of a drill whose words were put into another
  */
 public record Drill(
         String id,
@@ -48,7 +50,40 @@ public record Drill(
         Optional<String> variantOf,
         List<String> tags,
         Optional<LocalDate> revised,
-        Map<String, String> accept) {
+        Map<String, String> accept,
+        Optional<Language> language,
+        Optional<Language> madeFrom) {
+
+    /** A drill that says nothing of its language. */
+    public Drill(
+            String id,
+            String title,
+            String level,
+            Form form,
+            Weapon weapon,
+            Hands hands,
+            List<String> worksOn,
+            List<String> needs,
+            List<String> gear,
+            String purpose,
+            String start,
+            String opening,
+            List<Step> steps,
+            String closing,
+            int repeat,
+            boolean swap,
+            Optional<Duration> tempo,
+            String note,
+            List<String> cautions,
+            Optional<String> variantOf,
+            List<String> tags,
+            Optional<LocalDate> revised,
+            Map<String, String> accept) {
+        this(
+                id, title, level, form, weapon, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, Optional.empty(),
+                Optional.empty());
+    }
 
     public Drill {
         worksOn = List.copyOf(worksOn);
@@ -64,34 +99,39 @@ public record Drill(
     public Drill withHands(Hands other) {
         return new Drill(
                 id, title, level, form, weapon, other, worksOn, needs, gear, purpose, start, opening, steps, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
+                madeFrom);
     }
 
     /** This drill with other counts. */
     public Drill withSteps(List<Step> others) {
         return new Drill(
                 id, title, level, form, weapon, hands, worksOn, needs, gear, purpose, start, opening, others, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
+                madeFrom);
     }
 
     /** This drill at another level. */
     public Drill withLevel(String other) {
         return new Drill(
                 id, title, other, form, weapon, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
+                madeFrom);
     }
 
     /** This drill in another form. */
     public Drill withForm(Form other) {
         return new Drill(
                 id, title, level, other, weapon, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
+                madeFrom);
     }
 
     /** This drill with another weapon. */
     public Drill withWeapon(Weapon other) {
         return new Drill(
                 id, title, level, form, other, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
+                madeFrom);
     }
 }

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Form;
 import org.drillwright.model.Hands;
+import org.drillwright.model.Language;
 import org.drillwright.model.Level;
 import org.drillwright.model.School;
 import org.drillwright.model.Step;
@@ -83,7 +84,9 @@ public final class DrillReader {
                 keys.dispensable("variant-of", () -> keys.text("variant-of", ReadingLimits.SHORT_TEXT)),
                 texts(keys, "tags", ReadingLimits.SHORT_TEXT),
                 keys.dispensable("revised", () -> keys.date("revised")),
-                accept(keys));
+                accept(keys),
+                keys.dispensable("language", () -> keys.choice("language", Language.all(), Language::word)),
+                Optional.empty());
         keys.finish();
         return drill;
     }

@@ -44,6 +44,7 @@ public final class DrillWriter {
             YamlLines accepted = lines.indented();
             new TreeMap<>(drill.accept()).forEach(accepted::text);
         }
+        drill.language().ifPresent(language -> lines.text("language", language.word()));
         return lines.toString();
     }
 

@@ -2,7 +2,6 @@ package org.drillwright.reading;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -48,9 +47,11 @@ public final class TurnReader {
 
     private static final List<String> FRAMES = List.of("feet", "strokes", "parries", "blade", "answers", "courtesy");
 
-    private final List<Tongue> tongues;
+    private final Tongues tongues;
     private final Frames frames;
-    private final Map<String, OwnWords> own;
+    private final Optional<String> home;
+    private final Map<String, String> words;
+    private final Map<String, OwnWords> own = new ConcurrentHashMap<>();
     private final Lately<String, Attempt> attempts = new Lately<>();
     private final Lately<InOne, Attempt> attemptsInOne = new Lately<>();
     private final Lately<InOne, List<String>> slips = new Lately<>();
@@ -60,10 +61,12 @@ public final class TurnReader {
     private final Map<String, Saying> sayings = new ConcurrentHashMap<>();
     private volatile Optional<Glossary> glossary = Optional.empty();
 
-    private TurnReader(List<Tongue> tongues, Frames frames, Map<String, OwnWords> own) {
-        this.tongues = List.copyOf(tongues);
+    /** @param home the tag of the language that is looked at first, if one is */
+    private TurnReader(Tongues tongues, Frames frames, Optional<String> home, Map<String, String> words) {
+        this.tongues = tongues;
         this.frames = frames;
-        this.own = Map.copyOf(own);
+        this.home = home;
+        this.words = Map.copyOf(words);
     }
 
     /** The reader that comes with the program. */
@@ -72,11 +75,17 @@ public final class TurnReader {
     }
 
     private static final class Standard {
-        private static final TurnReader READER = new TurnReader(
-                Tongue.lines("tongues").stream().map(Tongue::load).toList(),
+        private static final TurnReader READER = asleep();
+    }
+
+    /** A reader of its own, of which no language was asked yet. */
+    static TurnReader asleep() {
+        return new TurnReader(
+                new Tongues(),
                 Frames.read(FRAMES.stream()
                         .flatMap(name -> Tongue.lines("frames/" + name + ".frames").stream())
                         .toList()),
+                Optional.empty(),
                 Map.of());
     }
 
@@ -86,12 +95,17 @@ public final class TurnReader {
      * @param words each with words that say the same
      */
     public TurnReader with(Map<String, String> words) {
-        if (words.isEmpty()) {
-            return this;
-        }
-        Map<String, OwnWords> all = new HashMap<>();
-        tongues.forEach(tongue -> all.put(tongue.tag(), OwnWords.of(words, tongue)));
-        return new TurnReader(tongues, frames, all);
+        return words.isEmpty() ? this : new TurnReader(tongues, frames, home, words);
+    }
+
+    /**
+     * This reader for texts that are most likely in one language: what is read whole in it is of it, and no other language
+     * is looked at.
+     *
+     * @param tag of that language; one that is not among {@link #tags()} changes nothing
+     */
+    public TurnReader at(String tag) {
+        return tags().contains(tag) ? new TurnReader(tongues, frames, Optional.of(tag), words) : this;
     }
 
     /**
@@ -101,15 +115,15 @@ public final class TurnReader {
      * @param means words that say the same
      */
     public Optional<OwnWordFlaw> flaw(String say, String means) {
-        if (tongues.stream()
+        if (tongues.from(home)
                 .allMatch(tongue ->
                         tongue.words(say).isEmpty() || tongue.words(means).isEmpty())) {
             return Optional.of(OwnWordFlaw.EMPTY);
         }
-        if (tongues.stream().noneMatch(tongue -> tongue.words(means).stream().allMatch(tongue::knows))) {
+        if (tongues.from(home).noneMatch(tongue -> tongue.words(means).stream().allMatch(tongue::knows))) {
             return Optional.of(OwnWordFlaw.MEANING_UNKNOWN);
         }
-        if (tongues.stream().anyMatch(tongue -> tongue.isManner(say))) {
+        if (tongues.from(home).anyMatch(tongue -> tongue.isManner(say))) {
             return Optional.of(OwnWordFlaw.MANNER);
         }
         Utterance said = read(say);
@@ -122,7 +136,13 @@ public final class TurnReader {
 
     /** The tags of the languages it reads. */
     public List<String> tags() {
-        return tongues.stream().map(Tongue::tag).toList();
+        return tongues.tags();
+    }
+
+    /** Whether a language lists every word of these texts; one that is not among {@link #tags()} lists none. */
+    public boolean lists(Stream<String> texts, String tag) {
+        return tags().contains(tag)
+                && texts.allMatch(text -> cut(text, tongues.of(tag)).knowsAll());
     }
 
     /** What a text says is done. */
@@ -180,16 +200,29 @@ public final class TurnReader {
      * @param sentences with a school's own words and words cut short replaced by those that they stand for
      * @param known as many of its words the language lists
      */
-    private record Cut(Tongue tongue, List<List<Token>> sentences, long known) {}
+    private record Cut(Tongue tongue, List<List<Token>> sentences, long known) {
+        boolean knowsAll() {
+            return tongue.known(sentences) == Tongue.words(sentences);
+        }
+    }
 
     private Cut cut(String text, Tongue tongue) {
         List<List<Token>> sentences = tongue.lexicon().sentences(text);
         return new Cut(tongue, replaced(sentences, tongue), tongue.known(sentences));
     }
 
-    /** The language of most words is tried first; another only if it knows as many, or something is left over. */
+    /** What is read whole in the language that is looked at first is of it. */
     private Attempt best(String text) {
-        List<Cut> cuts = tongues.stream()
+        return home.map(tag -> cut(text, tongues.of(tag)))
+                .filter(Cut::knowsAll)
+                .map(this::attempt)
+                .filter(attempt -> attempt.left() == 0)
+                .orElseGet(() -> bestOfAll(text));
+    }
+
+    /** The language of most words is tried first; another only if it knows as many, or something is left over. */
+    private Attempt bestOfAll(String text) {
+        List<Cut> cuts = tongues.all()
                 .map(tongue -> cut(text, tongue))
                 .sorted(Comparator.comparingLong((Cut cut) -> -cut.known()))
                 .toList();
@@ -202,6 +235,15 @@ public final class TurnReader {
             best = next.isBetterThan(best) ? next : best;
         }
         return best;
+    }
+
+    /**
+     * What a text says is done, read as one of a language whatever it is.
+     *
+     * @throws IllegalArgumentException if the language is not among {@link #tags()}
+     */
+    public Utterance read(String text, String tag) {
+        return read(text, tongues.of(tag));
     }
 
     Utterance read(String text, Tongue tongue) {
@@ -292,9 +334,11 @@ public final class TurnReader {
     }
 
     private List<List<Token>> replaced(List<List<Token>> sentences, Tongue tongue) {
-        OwnWords words = own.getOrDefault(tongue.tag(), OwnWords.NONE);
+        OwnWords replaced = words.isEmpty()
+                ? OwnWords.NONE
+                : own.computeIfAbsent(tongue.tag(), tag -> OwnWords.of(words, tongue));
         return sentences.stream()
-                .map(words::in)
+                .map(replaced::in)
                 .map(sentence -> tongue.lexicon().inFull(sentence, tongue::knows))
                 .toList();
     }
@@ -310,8 +354,7 @@ public final class TurnReader {
      * @param tag of the language that is looked at first
      */
     public Optional<MeasureCue> cue(String text, String tag) {
-        return tongues.stream()
-                .sorted(Comparator.comparing(tongue -> !tongue.tag().equals(tag)))
+        return tongues.from(Optional.of(tag).filter(tags()::contains))
                 .flatMap(tongue -> cues.ask(new InOne(text, tongue), one -> cue(one.words(), one.tongue())).stream())
                 .findFirst();
     }
@@ -403,22 +446,16 @@ public final class TurnReader {
                 .filter(action -> !(action instanceof Action.Aside || action instanceof Action.Unread))
                 .toList();
         List<String> ways = SaidTogether.ways(told, saying(tag));
-        return ways.stream().filter(way -> isReadAs(way, told)).findFirst().orElse(ways.get(ways.size() - 1));
+        return ways.stream().filter(way -> isReadAs(way, told, tag)).findFirst().orElse(ways.get(ways.size() - 1));
     }
 
-    private boolean isReadAs(String text, List<Action> actions) {
-        Utterance read = read(text);
+    private boolean isReadAs(String text, List<Action> actions, String tag) {
+        Utterance read = read(text, tag);
         return read.isRead() && read.actions().equals(actions);
     }
 
     private Saying saying(String tag) {
-        return sayings.computeIfAbsent(
-                tag,
-                key -> tongues.stream()
-                        .filter(tongue -> tongue.tag().equals(key))
-                        .findFirst()
-                        .map(Tongue::saying)
-                        .orElseThrow(() -> new IllegalArgumentException("no language '" + key + "'")));
+        return sayings.computeIfAbsent(tag, key -> tongues.of(key).saying());
     }
 
     /** The terms that words say, taken as a turn or as a name; empty if they are not read. */
@@ -434,20 +471,22 @@ public final class TurnReader {
     }
 
     Stream<Tongue> tongues() {
-        return tongues.stream();
+        return tongues.all();
+    }
+
+    /** The tags of the languages that somebody has asked for so far, of any reader that comes of the same one. */
+    List<String> awake() {
+        return tongues.made();
     }
 
     /** How the first divisions of a text take it apart, for those who write a language. */
     public List<String> account(String text, String tag) {
         List<String> lines = new ArrayList<>();
-        for (Tongue tongue : tongues) {
-            if (tongue.tag().equals(tag)) {
-                for (List<Token> sentence : cut(text, tongue).sentences()) {
-                    divisions(sentence, tongue).stream()
-                            .limit(3)
-                            .forEach(division -> lines.add(told(sentence, division)));
-                }
-            }
+        Tongue tongue = tongues.of(tag);
+        for (List<Token> sentence : cut(text, tongue).sentences()) {
+            divisions(sentence, tongue).stream()
+                    .limit(3)
+                    .forEach(division -> lines.add(told(sentence, division)));
         }
         return lines;
     }

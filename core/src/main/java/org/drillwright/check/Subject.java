@@ -40,6 +40,7 @@ public final class Subject {
     private final SourceFile file;
     private final Places places;
     private final Surroundings surroundings;
+    private final Optional<Subject> original;
     private volatile WeakReference<Performance> performed = new WeakReference<>(null);
     private volatile Optional<TurnReader> read = Optional.empty();
     private volatile Optional<Coverage> covered = Optional.empty();
@@ -53,6 +54,13 @@ public final class Subject {
      * @param surroundings the school and its other drills
      */
     public Subject(Drill drill, SourceFile file, Places places, Surroundings surroundings) {
+        this(drill, file, places, surroundings, Optional.empty());
+    }
+
+    /** @param original the drill that this one says in other words, from which it is played */
+    private Subject(
+            Drill drill, SourceFile file, Places places, Surroundings surroundings, Optional<Subject> original) {
+        this.original = original;
         this.drill = drill;
         this.file = file;
         this.places = places;
@@ -76,6 +84,17 @@ public final class Subject {
     /** The drill as it would be with its file written otherwise, in the same school. */
     public Subject rewritten(Drill other, SourceFile otherFile, Places otherPlaces) {
         return new Subject(other, otherFile, otherPlaces, surroundings);
+    }
+
+    /**
+     * The same drill in other words that mean the same, such as those of another language. It is played as this one is,
+     * and its places are those of this one's words.
+     *
+     * @param other the drill in those words
+     * @param there the school as it is called in them
+     */
+    public Subject told(Drill other, School there) {
+        return new Subject(other, file, places, surroundings.called(there), Optional.of(this));
     }
 
     /** The mark of the drill's card in its school. */
@@ -177,6 +196,9 @@ public final class Subject {
     }
 
     private Performance performance() {
+        if (original.isPresent()) {
+            return original.get().performance();
+        }
         Performance known = performed.get();
         if (known != null) {
             return known;

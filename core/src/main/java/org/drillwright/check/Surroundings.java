@@ -28,11 +28,21 @@ public final class Surroundings {
      * @param unread ids of files that are there and could not be read; nothing is said of what refers to them
      */
     public Surroundings(School school, TurnReader reader, Map<String, Drill> drills, Set<String> unread) {
+        this(school, reader, Map.copyOf(drills), Set.copyOf(unread), Circles.ledInto(drills));
+    }
+
+    private Surroundings(
+            School school, TurnReader reader, Map<String, Drill> drills, Set<String> unread, Set<String> circling) {
         this.school = school;
         this.reader = reader;
-        this.drills = Map.copyOf(drills);
-        this.unread = Set.copyOf(unread);
-        this.circling = Circles.ledInto(this.drills);
+        this.drills = drills;
+        this.unread = unread;
+        this.circling = circling;
+    }
+
+    /** The same around a school whose levels and the like are called otherwise. */
+    Surroundings called(School there) {
+        return new Surroundings(there, reader, drills, unread, circling);
     }
 
     /** The surroundings of a folder in which every file could be read. */

@@ -24,6 +24,8 @@ final class CardForm {
         CardForm form = new CardForm();
         form.put("form", VERSION);
         form.put("language", school.language().word());
+        // Of a drill as it was written there is no such line, so its mark is what it was before there were others.
+        drill.madeFrom().ifPresent(language -> form.put("made from", language.word()));
         form.head(drill, school);
         for (int at = 0; at < drill.steps().size(); at++) {
             form.step(at, drill.steps().get(at));

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A school's settings, each with a default.
@@ -96,5 +97,29 @@ public record School(
             }
         }
         return List.of();
+    }
+
+    /**
+     * This school in another language.
+     *
+     * @param word what a level or a fundamental is called there
+     */
+    public School in(Language other, UnaryOperator<String> word) {
+        return new School(
+                name,
+                levels.stream()
+                        .map(level -> new Level(word.apply(level.name()), level.turns(), level.blades()))
+                        .toList(),
+                sets,
+                gear,
+                words,
+                parries,
+                fundamentals.stream().map(word).toList(),
+                card,
+                sheet,
+                other,
+                font,
+                classLength,
+                count);
     }
 }

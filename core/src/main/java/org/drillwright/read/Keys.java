@@ -23,6 +23,9 @@ interface Keys {
 
     Optional<String> text(String key, int longest);
 
+    /** A text behind whose key nothing need stand yet. */
+    Optional<String> textToCome(String key, int longest);
+
     List<String> texts(String key, int longest);
 
     /** One of the choices, written with capitals and accents or without. */

@@ -27,6 +27,7 @@ import org.drillwright.source.Span;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** Reads the keys of one mapping, each asked for by name; at the end, {@link #finish()} reports those nobody asked for. */
@@ -110,6 +111,14 @@ final class MappingReader implements Keys {
     }
 
     private record Place(FieldPath path, Span key, Node node) {}
+
+    @Override
+    public Optional<String> textToCome(String key, int longest) {
+        return ask(key)
+                .filter(tuple -> !(tuple.getValueNode() instanceof ScalarNode words
+                        && words.getValue().isBlank()))
+                .flatMap(tuple -> text(key, longest));
+    }
 
     @Override
     public Optional<String> text(String key, int longest) {

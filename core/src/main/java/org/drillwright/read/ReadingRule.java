@@ -30,6 +30,9 @@ public enum ReadingRule {
             "plan-spoilt",
             "A saved plan is what was printed and handed out. One that was edited by hand describes a class"
                     + " that nobody has a sheet for."),
+    TRANSLATION_UNLIKE(
+            "translation-unlike",
+            "A turn's translation that is read otherwise than the turn would teach something that nobody has checked."),
     UNPRINTABLE(
             "unprintable",
             "Characters missing from the cards' typeface, and letters that join, cannot be printed. A card"

@@ -36,6 +36,11 @@ final class ShapeRecorder implements Keys {
     }
 
     @Override
+    public Optional<String> textToCome(String key, int longest) {
+        return text(key, longest);
+    }
+
+    @Override
     public Optional<String> text(String key, int longest) {
         shapes.put(key, new Shape.Text(longest));
         return Optional.empty();

@@ -69,7 +69,7 @@ final class YamlLines {
         next = indent;
     }
 
-    private static String scalar(String value) {
+    static String scalar(String value) {
         return PLAIN.matcher(value).matches() && !value.endsWith(" ") ? value : '"' + escaped(value) + '"';
     }
 

@@ -53,6 +53,13 @@ record Piece(Kind kind, int from, int to, Features features, List<Meant> meant) 
         return kind == Kind.MANNER || (meant.isEmpty() && isForm("ing"));
     }
 
+    /** Whether it tells something of which nothing is played. */
+    boolean isBeside() {
+        return kind == Kind.ABOUT
+                || kind == Kind.MANNER
+                || ((kind == Kind.CLAUSE || kind == Kind.FRAGMENT) && meant.isEmpty() && !isCallTo());
+    }
+
     /** Whether it only names those who act from here. */
     boolean isCallTo() {
         return features.has("voc");

@@ -470,6 +470,17 @@ public final class TurnReader {
         return terms;
     }
 
+    /** Whether a text tells more than what is played: how a thing is done, when or why, or what another does. */
+    public boolean tellsBeside(String text) {
+        Attempt attempt = remembered(text);
+        return cut(text, attempt.tongue()).sentences().stream()
+                .filter(sentence -> !sentence.isEmpty())
+                .map(sentence -> sentence.subList(0, Math.min(LONGEST, sentence.size())))
+                .flatMap(sentence ->
+                        divisions(sentence, attempt.tongue()).get(0).pieces().stream())
+                .anyMatch(Piece::isBeside);
+    }
+
     Stream<Tongue> tongues() {
         return tongues.all();
     }

@@ -10,7 +10,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/** Where a school keeps its people, its classes, its terms and its record: beside the settings, and in folders of their own. */
+/**
+ * Where a school keeps its people, its classes, its terms, its record and its translations: beside the settings, and in folders
+ * of their own.
+ */
 public final class ClassFiles {
 
     /** The folder in which each file is a class. */
@@ -21,6 +24,9 @@ public final class ClassFiles {
 
     /** The folder in which each file is a term. */
     public static final String TERMS = "terms";
+
+    /** The folder in which each file is the school's words in one language. */
+    public static final String TRANSLATIONS = "translations";
 
     /** The file of past classes. */
     public static final String RECORD = "record.csv";
@@ -33,13 +39,17 @@ public final class ClassFiles {
 
     private ClassFiles() {}
 
-    /** Whether a folder is that of the classes or that of the terms. */
+    /** Whether a folder is that of the classes, of the terms or of the translations. */
     static boolean isClasses(Path root, Path folder) {
         String name = DrillFiles.name(folder);
-        return root.equals(folder.getParent()) && (name.equalsIgnoreCase(CLASSES) || name.equalsIgnoreCase(TERMS));
+        return root.equals(folder.getParent())
+                && Stream.of(CLASSES, TERMS, TRANSLATIONS).anyMatch(name::equalsIgnoreCase);
     }
 
-    /** Whether a path is the roster, the record, the folder of the classes or of the terms, or a file below these. */
+    /**
+     * Whether a path is the roster, the record, the folder of the classes, of the terms or of the translations, or a file
+     * below these.
+     */
     public static boolean isBesideDrills(Path root, Path path) {
         return isRoster(root, path)
                 || path.equals(root.resolve(RECORD))
@@ -73,6 +83,11 @@ public final class ClassFiles {
     /** The terms by name. */
     static List<Path> terms(Path root) throws IOException {
         return yaml(root.resolve(TERMS));
+    }
+
+    /** The translations by name. */
+    static List<Path> translations(Path root) throws IOException {
+        return yaml(root.resolve(TRANSLATIONS));
     }
 
     /** The plans that were kept; their names begin with their day. */

@@ -30,7 +30,7 @@ record DrillWords(Entry entry, List<Entry> all, PageNumbers pages, Labels labels
 
     /** In bold, as it heads a page that goes on with the drill. */
     Paragraph title() {
-        return Paragraph.of(faces, List.of(new Styled(entry.title(), Face.BOLD, entry.span(labels))));
+        return Paragraph.of(faces, List.of(new Styled(entry.title(), Face.BOLD, entry.span(labels, "title"))));
     }
 
     /** {@code foil · in pairs · works on line and timing}. */
@@ -50,13 +50,13 @@ record DrillWords(Entry entry, List<Entry> all, PageNumbers pages, Labels labels
         return drill().purpose().isBlank()
                 ? List.of()
                 : List.of(labelled(
-                        Label.PURPOSE, List.of(new Styled(drill().purpose(), Face.REGULAR, entry.span(labels)))));
+                        Label.PURPOSE, List.of(new Styled(drill().purpose(), Face.REGULAR, entry.span(labels, "purpose")))));
     }
 
     Paragraph note() {
         return drill().note().isBlank()
                 ? Paragraph.of(faces, List.of())
-                : labelled(Label.NOTE, List.of(new Styled(drill().note(), Face.REGULAR, entry.span(labels))));
+                : labelled(Label.NOTE, List.of(new Styled(drill().note(), Face.REGULAR, entry.span(labels, "note"))));
     }
 
     /** What was not fully checked, and when the drill was revised. */

@@ -11,6 +11,7 @@ import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Styled;
+import org.drillwright.source.FieldPath;
 
 /** A drill of the booklet. */
 public record Entry(CardSubject subject) {
@@ -25,12 +26,12 @@ public record Entry(CardSubject subject) {
 
     /** Its title, leading to its page. */
     Styled linked(String end, Labels labels) {
-        return new Styled(title() + end, Face.REGULAR, span(labels).to(id()));
+        return new Styled(title() + end, Face.REGULAR, span(labels, "title").to(id()));
     }
 
     /** How the author's words are marked among the booklet's own. */
-    Span span(Labels labels) {
-        return AuthorsWords.among(labels, subject.words().drill());
+    Span span(Labels labels, String key) {
+        return AuthorsWords.among(labels, subject.words().of(FieldPath.of(key)));
     }
 
     String title() {

@@ -2,6 +2,7 @@ package org.drillwright.print.phone;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.mark.PrintMark;
 import org.drillwright.model.Drill;
@@ -13,6 +14,7 @@ import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.svg.Symbols;
 import org.drillwright.print.text.Lettering;
+import org.drillwright.source.FieldPath;
 
 /** One drill's card: before the counts, each count, after them; the same words as on paper, in the same order. */
 final class Article {
@@ -87,7 +89,7 @@ final class Article {
 
     private void header() {
         html.start("header").start("h2", "id", "title-" + number, "tabindex", "-1");
-        author(of.title());
+        author(of.title(), FieldPath.of("title"));
         html.end("h2").start("p", "class", "about");
         html.put("b", voice.capitalised(drill.level())).words(drill.level().isEmpty() ? "" : DOT);
         html.words(voice.labels().weapon(drill.weapon()) + DOT + voice.labels().form(drill.form()))
@@ -100,9 +102,9 @@ final class Article {
 
     private void opening() {
         html.start("div", "class", "step before", "data-name", voice.text(Word.OPEN));
-        labelled(Label.GEAR, String.join(DOT, of.card().school().gearOf(drill)));
-        labelled(Label.OPENING, drill.opening());
-        labelled(Label.START, drill.start());
+        gear();
+        labelled(Label.OPENING, drill.opening(), "opening");
+        labelled(Label.START, drill.start(), "start");
         html.end("div").line();
     }
 
@@ -139,8 +141,9 @@ final class Article {
         html.end("ol").line();
     }
 
-    private void count(Step step, int place, Optional<Picture> picture) {
-        String numeral = String.valueOf(step.number().orElse(place));
+    private void count(Step step, int number, Optional<Picture> picture) {
+        FieldPath place = FieldPath.of("steps").item(number - 1);
+        String numeral = String.valueOf(step.number().orElse(number));
         html.start(
                 "li",
                 "class",
@@ -155,16 +158,16 @@ final class Article {
         if (!step.call().isBlank()) {
             html.start("p", "class", "call").put("span", voice.before(Label.CALLER), "class", "heard");
             html.start("b");
-            author(step.call());
+            author(step.call(), place.key("call"));
             html.end("b").end("p");
         }
-        turn(leader(), signs.leader(), step.leader());
-        turn(follower(), signs.follower(), step.follower());
-        warning(Label.SAFETY, step.safety());
+        turn(leader(), signs.leader(), step.leader(), place.key("leader"));
+        turn(follower(), signs.follower(), step.follower(), place.key("follower"));
+        warning(Label.SAFETY, step.safety(), place.key("safety"));
         html.end("div").start("div", "class", "scene");
         if (!step.distance().isBlank()) {
             html.start("p", "class", "distance").put("span", voice.before(Label.DISTANCE), "class", "heard");
-            author(step.distance());
+            author(step.distance(), place.key("distance"));
             html.end("p");
         }
         picture.ifPresent(this::pictures);
@@ -188,29 +191,31 @@ final class Article {
                 picture.draw(0, 0, alone ? ALONE * PICTURE : PICTURE), alone ? "picture alone" : "picture"));
     }
 
-    private void turn(Label who, String sign, Optional<Turn> turn) {
+    private void turn(Label who, String sign, Optional<Turn> turn, FieldPath place) {
         html.start("p", "class", "turn").markup(sign).put("span", voice.before(who), "class", "heard");
-        author(turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING));
+        author(turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING), place);
         html.end("p");
     }
 
-    private void warning(Label label, String words) {
+    private void warning(Label label, String words, FieldPath place) {
         if (!words.isBlank()) {
             html.start("p", "class", "warning").markup(signs.warning());
             html.put("span", voice.before(label), "class", "heard");
-            author(words);
+            author(words, place);
             html.end("p");
         }
     }
 
     private void closing() {
         html.start("div", "class", "step after", "data-name", voice.text(Word.CLOSE));
-        labelled(Label.CLOSING, drill.closing());
+        labelled(Label.CLOSING, drill.closing(), "closing");
         String again = again();
         if (!again.isEmpty()) {
             html.start("p").put("b", again, "dir", "ltr").end("p");
         }
-        drill.cautions().forEach(caution -> warning(Label.CAUTION, caution));
+        for (int at = 0; at < drill.cautions().size(); at++) {
+            warning(Label.CAUTION, drill.cautions().get(at), FieldPath.of("cautions").item(at));
+        }
         html.end("div").line();
     }
 
@@ -223,7 +228,7 @@ final class Article {
 
     private void foot() {
         html.start("div", "class", "more");
-        labelled(Label.PURPOSE, drill.purpose());
+        labelled(Label.PURPOSE, drill.purpose(), "purpose");
         needs();
         html.end("div").start("footer");
         of.card()
@@ -254,7 +259,7 @@ final class Article {
         for (int at = 0; at < all.size(); at++) {
             if (drill.needs().contains(all.get(at).drill().id())) {
                 needed.start("li").start("a", "href", "#" + id(at + 1));
-                voice.author(needed, all.get(at).title(), all.get(at).tag(), turned);
+                voice.author(needed, all.get(at).title(), all.get(at).titleTag(), turned);
                 needed.end("a").end("li");
             }
         }
@@ -266,14 +271,32 @@ final class Article {
         }
     }
 
-    private void author(String written) {
-        voice.author(html, written, of.tag(), turned);
+    private void author(String written, FieldPath place) {
+        voice.author(html, written, of.tag(place), turned);
     }
 
-    private void labelled(Label label, String words) {
+    private void gear() {
+        List<String> items = of.card().school().gearOf(drill);
+        FieldPath place = FieldPath.of("gear");
+        boolean alike = IntStream.range(0, items.size())
+                .mapToObj(at -> of.tag(place.item(at)))
+                .allMatch(of.tag()::equals);
+        if (alike) {
+            labelled(Label.GEAR, String.join(DOT, items), "gear");
+            return;
+        }
+        html.start("p").put("b", voice.text(Label.GEAR)).words(" ");
+        for (int at = 0; at < items.size(); at++) {
+            author(items.get(at), place.item(at));
+            html.words(at < items.size() - 1 ? DOT : "");
+        }
+        html.end("p");
+    }
+
+    private void labelled(Label label, String words, String key) {
         if (!words.isBlank()) {
             html.start("p").put("b", voice.text(label)).words(" ");
-            author(words);
+            author(words, FieldPath.of(key));
             html.end("p");
         }
     }

@@ -1,7 +1,9 @@
 package org.drillwright.print.phone;
 
+import java.util.Locale;
 import org.drillwright.model.Drill;
 import org.drillwright.print.layout.words.CardSubject;
+import org.drillwright.source.FieldPath;
 
 /**
  * A drill for the page.
@@ -9,6 +11,16 @@ import org.drillwright.print.layout.words.CardSubject;
  * @param tag of the language that its counts are written in (BCP 47)
  */
 public record PhoneDrill(CardSubject card, String tag) {
+
+    /** The tag of the language of a text at a place of the drill. */
+    String tag(FieldPath place) {
+        Locale apart = card.words().apart().get(place);
+        return apart == null ? tag : apart.toLanguageTag();
+    }
+
+    String titleTag() {
+        return tag(FieldPath.of("title"));
+    }
 
     Drill drill() {
         return card.drill();

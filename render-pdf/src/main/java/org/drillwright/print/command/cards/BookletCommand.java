@@ -13,9 +13,11 @@ import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.packet.Binding;
 import org.drillwright.print.command.packet.BookletRun;
+import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints the whole school as a booklet. */
@@ -58,6 +60,9 @@ public final class BookletCommand implements Callable<Integer> {
             description = "The file to write. Normally booklet.pdf, where you are. A PDF of that name is replaced.")
     String out = "booklet.pdf";
 
+    @Mixin
+    LanguageOption language = new LanguageOption();
+
     @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
     boolean draft;
 
@@ -74,7 +79,8 @@ public final class BookletCommand implements Callable<Integer> {
         if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
             return Exit.MATERIAL;
         }
-        return new BookletRun(run, folder, pages, sheet.orElse(folder.school().sheet()), draft).print(target, out)
+        InLanguage printed = language.open(run, folder);
+        return new BookletRun(run, folder, printed, pages, sheet.orElse(folder.school().sheet()), draft).print(target, out)
                 ? Exit.DONE
                 : Exit.MATERIAL;
     }

@@ -22,6 +22,7 @@ import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.printing.CardRun;
 import org.drillwright.print.command.printing.Choices;
 import org.drillwright.print.command.printing.Edge;
+import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.Target;
@@ -40,6 +41,7 @@ import org.drillwright.print.pdf.PngPictures;
 import org.drillwright.report.Columns;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -170,6 +172,9 @@ public final class CardsCommand implements Callable<Integer> {
             description = "With --changed: the day that is written down, such as 2026-09-01. Normally today.")
     Optional<LocalDate> date = Optional.empty();
 
+    @Mixin
+    LanguageOption language = new LanguageOption();
+
     @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
     boolean draft;
 
@@ -204,16 +209,19 @@ public final class CardsCommand implements Callable<Integer> {
         if (testSheet) {
             return printTestSheet(settings, faces, target);
         }
-        return print(folder, new CardRun(run, settings, choices(settings), faces), target) ? Exit.DONE : Exit.MATERIAL;
+        InLanguage printed = language.open(run, folder);
+        CardRun cards = new CardRun(run, printed.school(), choices(settings), faces);
+        return print(folder, printed, cards, target) ? Exit.DONE : Exit.MATERIAL;
     }
 
-    private boolean print(SchoolFolder folder, CardRun cards, Target target) {
-        Optional<Picks> picked = picks(folder);
+    private boolean print(SchoolFolder folder, InLanguage printed, CardRun cards, Target target) {
+        Optional<Picks> picked = picks(folder).map(printed::picks);
         if (picked.isEmpty()) {
             return false;
         }
         if (!changed) {
             boolean whole = cards.print(picked.get(), target);
+            printed.tell();
             if (!sets.isEmpty()) {
                 tellLeftOut(folder);
             }
@@ -239,6 +247,10 @@ public final class CardsCommand implements Callable<Integer> {
         if (changed && (draft || testSheet || png.isPresent())) {
             throw new CannotRun("--changed prints cards for the ring and writes them down: leave out "
                     + (draft ? "--draft" : testSheet ? "--test-sheet" : "--png") + ".");
+        }
+        if (changed && language.isAsked()) {
+            throw new CannotRun("--changed keeps account of cards in the language that the drills are written in: leave out"
+                    + " --in.");
         }
         if (!changed && date.isPresent()) {
             throw new CannotRun("--date is the day that --changed writes down; no other printing is dated.");

@@ -20,6 +20,7 @@ import org.drillwright.print.command.packet.PacketRun;
 import org.drillwright.print.command.packet.PhoneRun;
 import org.drillwright.print.command.printing.Choices;
 import org.drillwright.print.command.printing.Edge;
+import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
@@ -28,6 +29,7 @@ import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -119,6 +121,9 @@ public final class HandoutCommand implements Callable<Integer> {
             description = "Instead of a PDF one page for a phone, as a file that can be sent and opened anywhere.")
     boolean html;
 
+    @Mixin
+    LanguageOption language = new LanguageOption();
+
     @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
     boolean draft;
 
@@ -144,7 +149,10 @@ public final class HandoutCommand implements Callable<Integer> {
         if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
             return Exit.MATERIAL;
         }
-        boolean all = html ? new PhoneRun(run, folder, draft).write(set, target, shown) : print(folder, target, shown);
+        InLanguage printed = language.open(run, folder);
+        boolean all = html
+                ? new PhoneRun(run, folder, printed, draft).write(set, target, shown)
+                : print(folder, printed, target, shown);
         return all ? Exit.DONE : Exit.MATERIAL;
     }
 
@@ -162,7 +170,7 @@ public final class HandoutCommand implements Callable<Integer> {
         });
     }
 
-    private boolean print(SchoolFolder folder, Path target, String shown) {
+    private boolean print(SchoolFolder folder, InLanguage printed, Path target, String shown) {
         SheetSize paper = sheet.orElse(folder.school().sheet());
         Choices choices = new Choices(
                 format(folder.school()),
@@ -172,6 +180,6 @@ public final class HandoutCommand implements Callable<Integer> {
                 laminate,
                 shift.orElse(Shift.NONE),
                 draft);
-        return new PacketRun(run, folder, choices, paper).handout(set, target, shown);
+        return new PacketRun(run, folder, printed, choices, paper).handout(set, target, shown);
     }
 }

@@ -50,7 +50,8 @@ public final class CheckCommand implements Callable<Integer> {
             paramLabel = "PATH",
             arity = "0..*",
             description =
-                    "Drills by file or by id, or folders of them; the roster, the record, classes and terms by file."
+                    "Drills by file or by id, or folders of them; the roster, the record, classes, terms and"
+                            + " translations by file."
                             + " Without any: the whole school.")
     List<String> paths = new ArrayList<>();
 

@@ -8,7 +8,8 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.school.ClassFiles;
 
 /**
- * What of the paths that a command was given lies beside the drills: the roster, the record, classes, terms, kept plans.
+ * What of the paths that a command was given lies beside the drills: the roster, the record, classes, terms, kept plans,
+ * translations.
  *
  * @param files below the school's folder, with forward slashes; files and folders
  * @param others what was named besides: drills

@@ -14,6 +14,7 @@ import org.drillwright.print.booklet.Entry;
 import org.drillwright.print.booklet.PageGrid;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.Count;
+import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.picks.Glyphs;
@@ -43,11 +44,19 @@ public final class BookletRun {
 
     private final Invocation run;
     private final SchoolFolder folder;
+    private final InLanguage language;
     private final Binding binding;
     private final SheetSize sheet;
     private final boolean draft;
 
-    public BookletRun(Invocation run, SchoolFolder folder, Binding binding, SheetSize sheet, boolean draft) {
+    public BookletRun(
+            Invocation run,
+            SchoolFolder folder,
+            InLanguage language,
+            Binding binding,
+            SheetSize sheet,
+            boolean draft) {
+        this.language = language;
         this.run = run;
         this.folder = folder;
         this.binding = binding;
@@ -57,10 +66,10 @@ public final class BookletRun {
 
     /** Whether all drills were printed. */
     public boolean print(Path target, String shown) {
-        School school = folder.school();
+        School school = language.school();
         Labels labels = Labels.in(school.language());
         Family faces = SchoolFaces.of(folder);
-        Picks picks = new Picking(folder).whole();
+        Picks picks = language.picks(new Picking(folder).whole());
         Refusal refusal = new Refusal(run, draft);
         refusal.weigh(picks);
         List<Pick> printable = new Glyphs(faces).printable(picks, school, refusal);
@@ -84,6 +93,7 @@ public final class BookletRun {
         List<Frame> pages = book.pages(grid, labels, faces);
         DocumentInfo info = new DocumentInfo(picks.title(), school.language().locale());
         write(book, pages, new Whole(target, shown, info, faces));
+        language.tell();
         return refusal.close();
     }
 
@@ -111,7 +121,7 @@ public final class BookletRun {
     }
 
     private Booklet book(String title, List<Pick> picks, Labels labels) {
-        School school = folder.school();
+        School school = language.school();
         List<Subject> drills =
                 picks.stream().flatMap(pick -> pick.entry().subject().stream()).toList();
         Map<String, SetWork> work = new LinkedHashMap<>();
@@ -147,7 +157,7 @@ public final class BookletRun {
                         .filter(drill -> ids.contains(drill.drill().id()))
                         .toList();
                 if (!some.isEmpty()) {
-                    sets.put(name, some);
+                    sets.put(language.word(name), some);
                 }
             });
         }

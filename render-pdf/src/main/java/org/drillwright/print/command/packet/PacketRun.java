@@ -6,6 +6,7 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.CardRun;
 import org.drillwright.print.command.printing.Choices;
+import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
@@ -17,10 +18,13 @@ public final class PacketRun {
 
     private final Invocation run;
     private final SchoolFolder folder;
+    private final InLanguage language;
     private final Choices choices;
     private final SheetSize sheet;
 
-    public PacketRun(Invocation run, SchoolFolder folder, Choices choices, SheetSize sheet) {
+    public PacketRun(
+            Invocation run, SchoolFolder folder, InLanguage language, Choices choices, SheetSize sheet) {
+        this.language = language;
         this.run = run;
         this.folder = folder;
         this.choices = choices;
@@ -29,11 +33,15 @@ public final class PacketRun {
 
     /** A set for an assistant; whether all of it was printed. */
     public boolean handout(String set, Path target, String shown) {
-        Picks picks = new Picking(folder).sets(List.of(set));
+        Picks picks = language.picks(new Picking(folder).sets(List.of(set)));
         DocumentInfo info =
-                new DocumentInfo(picks.title(), folder.school().language().locale());
+                new DocumentInfo(picks.title(), language.school().language().locale());
         Whole document = new Whole(target, shown, info, SchoolFaces.of(folder));
-        return new CardRun(run, folder.school(), choices, document.faces())
-                .print(picks, () -> new Handout(folder.school(), set, picks, choices, sheet, document));
+        boolean whole = new CardRun(run, language.school(), choices, document.faces())
+                .print(
+                        picks,
+                        () -> new Handout(language.school(), language.word(set), picks, choices, sheet, document));
+        language.tell();
+        return whole;
     }
 }

@@ -3,10 +3,11 @@ package org.drillwright.print.command.packet;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.Count;
+import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.printing.picks.Languages;
 import org.drillwright.print.command.printing.picks.Pick;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
@@ -25,9 +26,11 @@ public final class PhoneRun {
 
     private final Invocation run;
     private final SchoolFolder folder;
+    private final InLanguage language;
     private final boolean draft;
 
-    public PhoneRun(Invocation run, SchoolFolder folder, boolean draft) {
+    public PhoneRun(Invocation run, SchoolFolder folder, InLanguage language, boolean draft) {
+        this.language = language;
         this.run = run;
         this.folder = folder;
         this.draft = draft;
@@ -35,7 +38,7 @@ public final class PhoneRun {
 
     /** Whether all of the set was written. */
     public boolean write(String set, Path target, String shown) {
-        Picks picks = new Picking(folder).sets(List.of(set));
+        Picks picks = language.picks(new Picking(folder).sets(List.of(set)));
         Refusal refusal = new Refusal(run, draft);
         refusal.weigh(picks);
         List<PhoneDrill> drills = drills(picks);
@@ -43,26 +46,29 @@ public final class PhoneRun {
             return refusal.close();
         }
         Family faces = SchoolFaces.of(folder);
-        byte[] page = new PhonePage(folder.school(), set, drills, faces, faces::file).write();
+        byte[] page = new PhonePage(language.school(), language.word(set), drills, faces, faces::file).write();
         OutputFile file = new OutputFile(target);
         file.mustBeFree();
         file.write(page);
         run.out()
                 .println(shown + ": the safety card and " + Count.of(drills.size(), "drill") + ", one page of "
                         + Math.max(1, page.length / KILOBYTE)
-                        + " kB. Attack the phone and open it there; it needs no network.");
+                        + " kB. Send it to the phone and open it there; it needs no network.");
+        language.tell();
         return refusal.close();
     }
 
     /** Characters that the school's font lacks are no hindrance: a phone has fonts of its own. */
     private List<PhoneDrill> drills(Picks picks) {
-        Labels labels = Labels.in(folder.school().language());
+        School school = language.school();
+        Labels labels = Labels.in(school.language());
         List<PhoneDrill> drills = new ArrayList<>();
         for (Pick pick : picks.drills()) {
             pick.entry()
                     .subject()
-                    .ifPresent(drill -> drills.add(new PhoneDrill(
-                            pick.card(drill, folder.school(), labels), Languages.drill(drill, folder.school()))));
+                    .map(drill -> pick.card(drill, school, labels))
+                    .ifPresent(card -> drills.add(
+                            new PhoneDrill(card, card.words().drill().toLanguageTag())));
         }
         return drills;
     }

@@ -14,6 +14,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.TermFolder;
+import org.drillwright.school.TranslationFolder;
 import org.drillwright.source.Finding;
 
 /** A school's roster, classes and record. */
@@ -63,7 +64,7 @@ public final class PlannedClasses {
         }
     }
 
-    /** All that is wrong with them, and with the terms and the plans that were kept. */
+    /** All that is wrong with them, with the terms, the plans that were kept and the translations. */
     public static List<Finding> findings(SchoolFolder folder) {
         return findings(folder, file -> true);
     }
@@ -80,6 +81,7 @@ public final class PlannedClasses {
             findings.addAll(classes.classFindings());
             findings.addAll(classes.planFindings());
             findings.addAll(TermFolder.open(folder, classes).findings());
+            findings.addAll(new TranslationFolder(folder).findings());
             return classes.roster().isEmpty()
                     ? findings
                     : findings.stream()

@@ -1,8 +1,10 @@
 package org.drillwright.print.layout.words;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.drillwright.print.frame.Span;
+import org.drillwright.source.FieldPath;
 
 /**
  * What the reading of a drill tells of its words.
@@ -11,16 +13,34 @@ import org.drillwright.print.frame.Span;
  * @param leader the language of what the leader does, or the caller says
  * @param follower the language of what the follower does, or the class
  * @param ends the counts, from 0, whose distance is the one at which they end, and not the one at which they begin
+ * @param apart texts of a language of their own, by their places in the drill
  */
-public record AuthorsWords(Locale drill, Locale leader, Locale follower, Set<Integer> ends) {
+public record AuthorsWords(
+        Locale drill, Locale leader, Locale follower, Set<Integer> ends, Map<FieldPath, Locale> apart) {
 
     public AuthorsWords {
         ends = Set.copyOf(ends);
+        apart = Map.copyOf(apart);
+    }
+
+    /** No text has a language of its own. */
+    public AuthorsWords(Locale drill, Locale leader, Locale follower, Set<Integer> ends) {
+        this(drill, leader, follower, ends, Map.of());
     }
 
     /** All in one language, and each distance the one at which its count begins. */
     public static AuthorsWords in(Locale language) {
         return new AuthorsWords(language, language, language, Set.of());
+    }
+
+    /** The language of a text of the drill that is nobody's turn. */
+    public Locale of(FieldPath place) {
+        return of(place, drill);
+    }
+
+    /** The language of a text at a place. */
+    public Locale of(FieldPath place, Locale usual) {
+        return apart.getOrDefault(place, usual);
     }
 
     /** How words of a language are marked among labels of another. */

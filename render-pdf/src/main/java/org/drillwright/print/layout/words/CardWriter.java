@@ -1,5 +1,6 @@
 package org.drillwright.print.layout.words;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,7 @@ import org.drillwright.print.text.Lettering;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
+import org.drillwright.source.FieldPath;
 
 /** Writes what a card says, in the author's words and the school's labels. */
 public final class CardWriter {
@@ -53,18 +55,18 @@ public final class CardWriter {
 
     public CardText write() {
         return new CardText(
-                one(drill.title().isBlank() ? drill.id() : drill.title(), Face.BOLD, words.drill()),
+                one(drill.title().isBlank() ? drill.id() : drill.title(), Face.BOLD, in("title")),
                 about(),
                 present(
                         gear(),
-                        labelled(Label.OPENING, drill.opening(), words.drill()),
-                        labelled(Label.START, drill.start(), words.drill())),
+                        labelled(Label.OPENING, drill.opening(), in("opening")),
+                        labelled(Label.START, drill.start(), in("start"))),
                 heads(),
                 IntStream.range(0, drill.steps().size()).mapToObj(this::count).toList(),
-                labelled(Label.CLOSING, drill.closing(), words.drill()),
+                labelled(Label.CLOSING, drill.closing(), in("closing")),
                 repeat(),
-                drill.cautions().stream()
-                        .map(caution -> one(caution, Face.REGULAR, words.drill()))
+                IntStream.range(0, drill.cautions().size())
+                        .mapToObj(this::caution)
                         .filter(caution -> !caution.isEmpty())
                         .toList(),
                 foot(),
@@ -72,7 +74,7 @@ public final class CardWriter {
                 isSolo() && pictures.stream().allMatch(Picture::isAlone),
                 isRightToLeft(),
                 present(
-                        labelled(Label.PURPOSE, drill.purpose(), words.drill()),
+                        labelled(Label.PURPOSE, drill.purpose(), in("purpose")),
                         related(Label.NEEDS, subject.needs()),
                         related(Label.LEADS_TO, subject.leadsTo())));
     }
@@ -108,14 +110,15 @@ public final class CardWriter {
 
     private CardText.Count count(int at) {
         Step step = drill.steps().get(at);
+        FieldPath place = FieldPath.of("steps").item(at);
         return new CardText.Count(
                 String.valueOf(step.number().orElse(at + 1)),
-                one(step.call(), Face.BOLD, words.leader()),
-                turn(step.leader(), isSolo() ? Face.BOLD : Face.REGULAR, words.leader()),
-                turn(step.follower(), Face.REGULAR, words.follower()),
-                one(step.distance(), Face.REGULAR, words.drill()),
+                one(step.call(), Face.BOLD, words.of(place.key("call"), words.leader())),
+                turn(step.leader(), isSolo() ? Face.BOLD : Face.REGULAR, words.of(place.key("leader"), words.leader())),
+                turn(step.follower(), Face.REGULAR, words.of(place.key("follower"), words.follower())),
+                one(step.distance(), Face.REGULAR, words.of(place.key("distance"))),
                 words.ends().contains(at),
-                one(step.safety(), Face.REGULAR, words.drill()),
+                one(step.safety(), Face.REGULAR, words.of(place.key("safety"))),
                 picture(at),
                 subject.replay()
                         .filter(replay -> at < replay.counts().size())
@@ -148,8 +151,30 @@ public final class CardWriter {
 
     /** The drill's own gear is in the author's words, what is usual in the school's. */
     private Paragraph gear() {
-        Locale language = drill.gear().isEmpty() ? labels.language().locale() : words.drill();
-        return labelled(Label.GEAR, String.join(DOT, subject.school().gearOf(drill)), language);
+        List<String> items = subject.school().gearOf(drill);
+        FieldPath place = FieldPath.of("gear");
+        boolean alike = IntStream.range(0, items.size())
+                .mapToObj(at -> words.of(place.item(at)))
+                .allMatch(words.drill()::equals);
+        if (drill.gear().isEmpty() || alike) {
+            Locale language = drill.gear().isEmpty() ? labels.language().locale() : words.drill();
+            return labelled(Label.GEAR, String.join(DOT, items), language);
+        }
+        List<Styled> parts = new ArrayList<>(List.of(new Styled(labels.text(Label.GEAR), Face.BOLD)));
+        for (int at = 0; at < items.size(); at++) {
+            String item = items.get(at) + (at < items.size() - 1 ? DOT.strip() : "");
+            parts.add(new Styled(item, Face.REGULAR, AuthorsWords.among(labels, words.of(place.item(at)))));
+        }
+        return Paragraph.of(faces, parts);
+    }
+
+    private Locale in(String key) {
+        return words.of(FieldPath.of(key));
+    }
+
+    private Paragraph caution(int at) {
+        Locale language = words.of(FieldPath.of("cautions").item(at));
+        return one(drill.cautions().get(at), Face.REGULAR, language);
     }
 
     private Paragraph repeat() {

@@ -26,6 +26,7 @@ public enum Label {
     SWAP,
     ONE_OF,
     REVISED,
+    MADE_FROM,
     DRAFT,
     DEFERRAL,
     DEFERRAL_SHORT,

@@ -51,6 +51,11 @@ public final class Labels {
         return text;
     }
 
+    /** What a card says that was made from a drill in another language. */
+    public String madeFrom(Language other) {
+        return words.getProperty(Label.MADE_FROM.key() + "." + other.word(), text(Label.MADE_FROM));
+    }
+
     public String weapon(Weapon weapon) {
         return text(
                 switch (weapon) {

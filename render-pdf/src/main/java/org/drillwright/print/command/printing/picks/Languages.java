@@ -1,6 +1,7 @@
 package org.drillwright.print.command.printing.picks;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +22,8 @@ import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Range;
 import org.drillwright.print.layout.words.AuthorsWords;
 import org.drillwright.print.text.Lettering;
+import org.drillwright.source.FieldPath;
+import org.drillwright.translation.Rendering;
 
 /** What the reading of a drill tells of its words: in which language they are, and what its distances name. */
 public final class Languages {
@@ -34,6 +37,17 @@ public final class Languages {
                 Locale.forLanguageTag(most(drill, turns(drill, Side.LEADER), most)),
                 Locale.forLanguageTag(most(drill, turns(drill, Side.FOLLOWER), most)),
                 ends(drill));
+    }
+
+    /** Of a drill said in another language. */
+    static AuthorsWords of(Rendering said, School school) {
+        if (said.drill().drill().madeFrom().isEmpty()) {
+            return of(said.original(), school);
+        }
+        Locale into = school.language().locale();
+        Map<FieldPath, Locale> apart = new HashMap<>();
+        said.apart().forEach((place, language) -> apart.put(place, language.locale()));
+        return new AuthorsWords(into, into, into, ends(said.original()), apart);
     }
 
     /** The tag of the language that most of a drill's turns are read in; the school's for a drill without turns. */

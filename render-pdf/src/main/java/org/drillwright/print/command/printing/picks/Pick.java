@@ -2,6 +2,8 @@ package org.drillwright.print.command.printing.picks;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.School;
 import org.drillwright.phrase.Replay;
@@ -9,6 +11,7 @@ import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder.Entry;
+import org.drillwright.translation.Rendering;
 
 /**
  * A drill that was picked for printing.
@@ -16,12 +19,23 @@ import org.drillwright.school.SchoolFolder.Entry;
  * @param place where it stands in its set, if it is in one
  * @param needs where the drills stand that it needs, as far as they are in sets
  * @param leadsTo where the drills stand that need it
+ * @param rendering how it is said in another language, if it is printed in one
  */
 public record Pick(
         Entry entry,
         Optional<CardSubject.Place> place,
         List<CardSubject.Place> needs,
-        List<CardSubject.Place> leadsTo) {
+        List<CardSubject.Place> leadsTo,
+        Optional<Rendering> rendering) {
+
+    /** A drill as it was written. */
+    Pick(
+            Entry entry,
+            Optional<CardSubject.Place> place,
+            List<CardSubject.Place> needs,
+            List<CardSubject.Place> leadsTo) {
+        this(entry, place, needs, leadsTo, Optional.empty());
+    }
 
     public Pick {
         needs = List.copyOf(needs);
@@ -35,7 +49,25 @@ public record Pick(
 
     /** The same place in its set for a drill read anew. */
     public Pick of(Entry other) {
-        return new Pick(other, place, needs, leadsTo);
+        return new Pick(other, place, needs, leadsTo, rendering);
+    }
+
+    /**
+     * The same drill in another language.
+     *
+     * @param word what a set is called in it
+     */
+    public Pick said(Rendering said, UnaryOperator<String> word) {
+        return new Pick(
+                new Entry(entry.file(), entry.name(), Optional.of(said.drill()), entry.findings()),
+                place.map(at -> named(at, word)),
+                needs.stream().map(at -> named(at, word)).toList(),
+                leadsTo.stream().map(at -> named(at, word)).toList(),
+                Optional.of(said));
+    }
+
+    private static CardSubject.Place named(CardSubject.Place at, UnaryOperator<String> word) {
+        return new CardSubject.Place(word.apply(at.set()), at.number(), at.of());
     }
 
     public String id() {
@@ -58,11 +90,24 @@ public record Pick(
                 school,
                 place,
                 !entry.isSound(),
-                Unjudged.remark(this, labels),
+                remarks(labels),
                 needs,
                 leadsTo,
-                Languages.of(drill, school),
+                rendering
+                        .map(said -> Languages.of(said, school))
+                        .orElseGet(() -> Languages.of(drill, school)),
                 replay);
+    }
+
+    /** What was not judged, and of which language the drill was made. */
+    private List<String> remarks(Labels labels) {
+        return Stream.concat(
+                        Unjudged.remark(this, labels).stream(),
+                        rendering
+                                .flatMap(said -> said.drill().drill().madeFrom())
+                                .map(labels::madeFrom)
+                                .stream())
+                .toList();
     }
 
     /** Whether there is a whole drill to print; a file never half-loads. */

@@ -1,0 +1,41 @@
+package org.drillwright.translation;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Language;
+import org.drillwright.source.FieldPath;
+
+/**
+ * A drill said in another language.
+ *
+ * @param original the drill as it was written
+ * @param drill the same in the other language, played as the original is
+ * @param from the language that it was written in
+ * @param apart the texts that stay as they were written, by their places in the drill, each with its language
+ * @param staying which of its turns, start, opening and closing do, in their order
+ * @param curtailed which of these are said by their actions alone, without what is told beside
+ * @param turns how many turns, starts, openings and closings there are
+ * @param wanted texts that have no translation yet, each with where it stands
+ * @param used all texts that a translation was looked for
+ * @param unlike translations of turns that are not printed, by their texts, each with what is wrong with it
+ */
+public record Rendering(
+        Subject original,
+        Subject drill,
+        Language from,
+        Map<FieldPath, Language> apart,
+        List<FieldPath> staying,
+        List<FieldPath> curtailed,
+        int turns,
+        Map<String, String> wanted,
+        Set<String> used,
+        Map<String, String> unlike) {
+
+    public Rendering {
+        apart = Map.copyOf(apart);
+        staying = List.copyOf(staying);
+        curtailed = List.copyOf(curtailed);
+    }
+}

@@ -1,0 +1,238 @@
+package org.drillwright.print.command.printing;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.drillwright.check.Subject;
+import org.drillwright.model.Language;
+import org.drillwright.model.School;
+import org.drillwright.model.Translations;
+import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.printing.picks.Pick;
+import org.drillwright.print.command.printing.picks.Picking;
+import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.print.command.write.TextFile;
+import org.drillwright.read.ReadTranslations;
+import org.drillwright.read.Reading;
+import org.drillwright.read.TranslationsReader;
+import org.drillwright.read.TranslationsText;
+import org.drillwright.report.Columns;
+import org.drillwright.report.TextReport;
+import org.drillwright.school.SchoolFolder;
+import org.drillwright.school.TranslationFolder;
+import org.drillwright.source.FieldPath;
+import org.drillwright.translation.Interpreter;
+import org.drillwright.translation.Rendering;
+
+/** What is printed, in the language that was asked for; where none was, as it was written. */
+public final class InLanguage {
+
+    private final Invocation run;
+    private final SchoolFolder folder;
+    private final Optional<Language> into;
+    private final Optional<Reading<ReadTranslations>> own;
+    private final Optional<Interpreter> interpreter;
+    private final Map<String, Rendering> printed = new LinkedHashMap<>();
+
+    private InLanguage(
+            Invocation run,
+            SchoolFolder folder,
+            Optional<Language> into,
+            Optional<Reading<ReadTranslations>> own) {
+        this.run = run;
+        this.folder = folder;
+        this.into = into;
+        this.own = own;
+        Translations words = own.flatMap(Reading::value)
+                .map(ReadTranslations::translations)
+                .orElse(Translations.NONE);
+        this.interpreter = into.map(language -> new Interpreter(folder.school(), language, words));
+    }
+
+    /** All as it was written. */
+    public static InLanguage asWritten(Invocation run, SchoolFolder folder) {
+        return of(run, folder, Optional.empty());
+    }
+
+    /** Refuses a file of translations that has an error, which is shown. */
+    public static InLanguage of(Invocation run, SchoolFolder folder, Optional<Language> into) {
+        try {
+            Optional<Reading<ReadTranslations>> own = Optional.empty();
+            if (into.isPresent()) {
+                own = new TranslationFolder(folder).read(into.get());
+            }
+            Optional<Reading<ReadTranslations>> broken =
+                    own.filter(reading -> reading.value().isEmpty());
+            if (broken.isPresent()) {
+                run.out().print(TextReport.of(broken.get().findings(), run.paint()));
+                throw new CannotRun("Nothing was printed: mend "
+                        + new TranslationFolder(folder).shown(into.get()) + " first.");
+            }
+            return new InLanguage(run, folder, into, own);
+        } catch (IOException problem) {
+            throw new CannotRun("The translations of " + folder.root() + " cannot be read", problem);
+        }
+    }
+
+    /** The settings that labels are taken by. */
+    public School school() {
+        return interpreter.map(Interpreter::there).orElseGet(folder::school);
+    }
+
+    /** The name of a set, as it is printed. */
+    public String word(String set) {
+        return interpreter.map(known -> known.word(set)).orElse(set);
+    }
+
+    /** What was picked, in the language. */
+    public Picks picks(Picks picks) {
+        return interpreter
+                .map(known -> new Picks(
+                        picks.title(),
+                        picks.drills().stream().map(pick -> pick(pick, known)).toList(),
+                        picks.absent()))
+                .orElse(picks);
+    }
+
+    private Pick pick(Pick pick, Interpreter known) {
+        Optional<Rendering> rendering = pick.entry().subject().map(known::render);
+        rendering.ifPresent(one -> printed.put(pick.id(), one));
+        return rendering.map(one -> pick.said(one, this::word)).orElse(pick);
+    }
+
+    /** Says what stays as it was written, and what has no translation; nothing if no language was asked for. */
+    public void tell() {
+        if (into.isEmpty() || printed.isEmpty()) {
+            return;
+        }
+        int turns = printed.values().stream().mapToInt(Rendering::turns).sum();
+        List<String> staying = printed.entrySet().stream()
+                .filter(one -> !one.getValue().staying().isEmpty())
+                .map(one -> one.getKey() + " (" + places(one.getValue()) + ")")
+                .toList();
+        int stay = printed.values().stream().mapToInt(one -> one.staying().size()).sum();
+        if (stay > 0) {
+            note(stay + " of " + Count.of(turns, "turn") + (stay == 1 ? " stays" : " stay") + " as written, in "
+                    + written() + ": " + String.join("; ", staying) + ".");
+        }
+        int shorter =
+                printed.values().stream().mapToInt(one -> one.curtailed().size()).sum();
+        if (shorter > 0) {
+            note((shorter == 1 ? "1 turn says" : shorter + " turns say")
+                    + " what is done and no more; how or when it is done stands in the original only.");
+        }
+        Set<String> wanted = printed.values().stream()
+                .flatMap(one -> one.wanted().keySet().stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        if (!wanted.isEmpty()) {
+            note(Count.of(wanted.size(), "text") + (wanted.size() == 1 ? " has" : " have") + " no words in "
+                    + name(into.get()) + " yet: add --list-missing to have "
+                    + (wanted.size() == 1 ? "it" : "them") + " listed in "
+                    + new TranslationFolder(folder).shown(into.get()) + ".");
+        }
+    }
+
+    private void note(String sentence) {
+        run.out().println(Columns.shown("note: " + sentence));
+    }
+
+    private String written() {
+        return printed.values().stream()
+                .filter(one -> !one.staying().isEmpty())
+                .map(Rendering::from)
+                .distinct()
+                .map(InLanguage::name)
+                .collect(Collectors.joining(" and "));
+    }
+
+    private static String name(Language language) {
+        return language.locale().getDisplayLanguage(Locale.ENGLISH);
+    }
+
+    /** {@code start; count 2, leader}. */
+    private static String places(Rendering one) {
+        return one.staying().stream().map(place -> place(one, place)).collect(Collectors.joining(", "));
+    }
+
+    private static String place(Rendering one, FieldPath place) {
+        String[] parts = place.text().split("/");
+        return parts.length < 3
+                ? place.text()
+                : "count " + one.original().count(Integer.parseInt(parts[1])) + " " + parts[2];
+    }
+
+    /**
+     * Writes into the language's file what has no translation yet, of all drills of the school, and marks what no drill has
+     * any more.
+     */
+    public void listMissing() {
+        Interpreter known = interpreter.orElseThrow(() -> new CannotRun("--list-missing goes with --in."));
+        Map<String, String> wanted = new LinkedHashMap<>();
+        Set<String> used = new LinkedHashSet<>();
+        new Picking(folder).names().forEach(name -> {
+            used.add(Translations.plain(name));
+            if (known.isUnknown(name)) {
+                wanted.putIfAbsent(Translations.plain(name), "a set's name");
+            }
+        });
+        List<Subject> drills = folder.entries().stream()
+                .flatMap(entry -> entry.subject().stream())
+                .toList();
+        for (Subject drill : drills) {
+            Rendering one = known.render(drill);
+            one.wanted().forEach(wanted::putIfAbsent);
+            used.addAll(one.used());
+        }
+        write(wanted, used);
+    }
+
+    private void write(Map<String, String> wanted, Set<String> used) {
+        TranslationFolder translations = new TranslationFolder(folder);
+        Language language = into.orElseThrow();
+        Path file = translations.file(language);
+        String shown = translations.shown(language);
+        Optional<ReadTranslations> there = own.flatMap(Reading::value);
+        Map<String, String> fresh = new LinkedHashMap<>(wanted);
+        there.ifPresent(read -> read.translations().entries().stream()
+                .map(entry -> Translations.plain(entry.from()))
+                .forEach(fresh::remove));
+        int room = TranslationsReader.MOST - there.map(read -> read.translations().entries().size()).orElse(0);
+        List<String> beyond = new ArrayList<>(fresh.keySet()).subList(Math.min(room, fresh.size()), fresh.size());
+        int left = beyond.size();
+        Set.copyOf(beyond).forEach(fresh::remove);
+        if (there.isEmpty() && fresh.isEmpty()) {
+            run.out().println("Nothing is missing in " + name(language) + ".");
+            return;
+        }
+        String text = there.isEmpty()
+                ? TranslationsText.of(fresh)
+                : TranslationsText.with(there.get(), fresh, used)
+                        .orElseThrow(() -> new CannotRun("'" + shown + "' is laid out so that nothing can be put into it"
+                                + " without changing what is there: lay it out as '- from: …' with 'to: …' below it."));
+        if (there.isPresent() && text.equals(there.get().file().text())) {
+            run.out().println(shown + ": nothing is missing in it.");
+            return;
+        }
+        try {
+            Files.createDirectories(file.getParent() == null ? file : file.getParent());
+        } catch (IOException problem) {
+            throw new CannotRun("The folder of '" + shown + "' cannot be made", problem);
+        }
+        there.ifPresentOrElse(
+                read -> TextFile.rewrite(file, read.file().text(), text), () -> TextFile.create(file, text));
+        run.out().println(shown + ": " + Count.of(fresh.size(), "text") + " added to translate"
+                + (left == 0 ? "" : "; " + left + " more have no room in one file") + ".");
+    }
+}

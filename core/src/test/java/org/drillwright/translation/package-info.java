@@ -1,0 +1,2 @@
+/** Drills said in other languages. */
+package org.drillwright.translation;

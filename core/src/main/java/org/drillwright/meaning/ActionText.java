@@ -63,6 +63,7 @@ public final class ActionText {
         return switch (head) {
             case "hit" -> new Meant.Lands(aim(), true);
             case "aim" -> new Meant.Lands(aim(), false);
+            case "come" -> new Meant.Comes();
             case "again" -> new Meant.Again(one(Position.values()), aim());
             default -> new Meant.Does(action());
         };

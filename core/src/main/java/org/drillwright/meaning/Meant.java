@@ -30,4 +30,7 @@ public sealed interface Meant {
      * @param position where the hand or blade goes, if that is said
      */
     record Again(Optional<Position> position, Aim aim) implements Meant {}
+
+    /** What is let come: it is received, unless it is met, evaded or gone from behind that. */
+    record Comes() implements Meant {}
 }

@@ -20,11 +20,14 @@ import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Doubt;
+import org.drillwright.notation.Stance;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Span;
 
 /** Makes clauses of the pieces of sentences: who does it, what completes what, and what gaps leave in doubt. */
 final class Clauses {
+
+    private static final Action RECEIVED = new Action.Answer(Action.Reply.RECEIVE, Stance.UNSTATED);
 
     private final Tongue tongue;
     private final boolean hadBefore;
@@ -61,6 +64,9 @@ final class Clauses {
 
     private boolean calledUpon;
     private boolean lunged;
+
+    /** Where it stands that something is let come that may yet be met or gone from; -1 if nothing is. */
+    private int coming = -1;
 
     /** Whether several were named, whose verbs look like orders: 'leaders beat and lunge'. */
     private boolean many;
@@ -527,6 +533,10 @@ final class Clauses {
             land(lands, span);
         } else if (meant instanceof Meant.Again again) {
             again(again, span);
+        } else if (meant instanceof Meant.Comes) {
+            int before = clauses.size();
+            add(new Meant.Does(RECEIVED), span);
+            coming = clauses.size() > before ? before : coming;
         } else if (meant instanceof Meant.Does does) {
             Optional<Action> one = clauses.size() > begins
                     ? toldTwice(clauses.get(clauses.size() - 1).action(), does.action())
@@ -625,7 +635,31 @@ final class Clauses {
                 && isCourtesy(clauses.get(clauses.size() - 1).action());
     }
 
+    /** 'Let the attack come and step back': what is met or gone from does not arrive. */
+    private void meets(Action action) {
+        boolean open = coming >= 0
+                && coming < clauses.size()
+                && clauses.get(coming).action().equals(RECEIVED)
+                && clauses.get(coming).subject().equals(subject);
+        if (!open || !Gloss.meetsWhatComes(action)) {
+            return;
+        }
+        clauses.remove(coming);
+        begins = behind(begins);
+        earlier = behind(earlier);
+        stretch = behind(stretch);
+        latest = behind(latest);
+        besides = behind(besides);
+        coming = -1;
+    }
+
+    /** Where a place is now that what comes was taken out before it. */
+    private int behind(int place) {
+        return place > coming ? place - 1 : place;
+    }
+
     private void add(Action said, Span span) {
+        meets(said);
         boolean answersHim =
                 said instanceof Action.Strike counter && counter.role() == Role.COUNTER_RIPOSTE && !his.isEmpty();
         if (answersHim || (said instanceof Action.Strike answer && answer.role() == Role.RIPOSTE)) {

@@ -3,6 +3,7 @@ package org.drillwright.reading;
 import java.util.Optional;
 import java.util.Set;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Action.Contact;
 import org.drillwright.notation.Action.Foot;
 import org.drillwright.notation.Action.Parry;
 import org.drillwright.notation.Action.ParryKind;
@@ -20,6 +21,9 @@ final class Gloss {
     /** The ways that deceive a blade. */
     private static final Set<Path> DECEIVING =
             Set.of(Path.DISENGAGE, Path.COUNTER_DISENGAGE, Path.DOUBLE, Path.ONE_TWO, Path.CUT_OVER);
+
+    /** What is done again behind what one has done oneself, and answers nothing. */
+    private static final Set<Role> RENEWING = Set.of(Role.REMISE, Role.REDOUBLE, Role.REPRISE);
 
     private Gloss() {}
 
@@ -72,6 +76,17 @@ final class Gloss {
         }
         boolean elsewhere = before.position().isPresent() || before.aim().isStated();
         return elsewhere ? Optional.empty() : parry(before, more);
+    }
+
+    /** Whether by this an attack that is let come is met, evaded or gone from. */
+    static boolean meetsWhatComes(Action action) {
+        return action instanceof Parry
+                || action instanceof Action.Place
+                || action instanceof Action.Evade
+                || action instanceof Action.Withdraw
+                || (action instanceof Action.Step step && step.foot().halfSteps() < 0)
+                || (action instanceof Action.Strike strike && !RENEWING.contains(strike.role()))
+                || (action instanceof Action.OnBlade blade && blade.contact() != Contact.ABSENCE);
     }
 
     /** Whether a parry tells nothing of itself: 'go across to sixte and sweep it aside' is one. */

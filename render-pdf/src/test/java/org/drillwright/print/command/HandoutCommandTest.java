@@ -104,7 +104,7 @@ class HandoutCommandTest {
         assertTrue(
                 trial.out()
                         .matches("handout.html: the safety card and 2 drills, one page of \\d+ kB\\."
-                                + " Attack the phone and open it there; it needs no network\\.\n"),
+                                + " Send it to the phone and open it there; it needs no network\\.\n"),
                 trial.out());
         byte[] first = Files.readAllBytes(folder.resolve("handout.html"));
         assertEquals(0, Trial.run(folder, "handout", "thrusts", "--html").code());

@@ -32,18 +32,21 @@ final class Readings {
 
     private void choose(int step, Side side) {
         Utterance first = best.script().turn(step, side);
-        if (first.others().isEmpty()) {
+        List<OtherReading> others = first.others().stream()
+                .filter(other -> other.kind() != OtherReading.Kind.OF_YOUR_PARTNER)
+                .toList();
+        if (others.isEmpty()) {
             return;
         }
         Performance chosen = best;
-        for (OtherReading other : first.others()) {
+        for (OtherReading other : others) {
             Performance played = Performance.of(subject, best.script().with(step, side, other.utterance()));
             chosen = played.faults().size() < chosen.faults().size() ? played : chosen;
         }
         Utterance meant = chosen.script().turn(step, side);
         List<TwoReadings> open = new ArrayList<>();
         String tag = subject.reader().tag(subject.turnWords(step, side).text());
-        for (OtherReading other : first.others()) {
+        for (OtherReading other : others) {
             if (!open.isEmpty() || !other.asLikely()) {
                 continue;
             }

@@ -2,11 +2,13 @@ package org.drillwright.check;
 
 import java.util.Optional;
 import org.drillwright.model.Side;
+import org.drillwright.notation.Action;
 import org.drillwright.notation.Utterance;
 
 /**
- * A drill told as a handbook tells it, of both: 'he lunges', 'the partner parries quarte'. Nobody writes of each only what
- * the other does, so that in such a drill he is everywhere the one whose turn it is.
+ * A drill told as a handbook tells it, of both: 'he lunges', 'the partner parries quarte'; or to one of the two: 'your
+ * partner lunges', 'you parry quarte'. Nobody writes of one side throughout only what the other does, so that in such a drill
+ * he or your partner is everywhere the one whose turn it is.
  */
 final class ToldOfBoth {
 
@@ -23,6 +25,14 @@ final class ToldOfBoth {
 
     private Script read() {
         Script told = script;
+        for (Side side : Side.values()) {
+            if (isToldToTheOther(side)) {
+                for (int step = 0; step < script.steps().size(); step++) {
+                    Optional<Utterance> own = script.turn(step, side).ofYourPartner();
+                    told = own.isPresent() ? told.with(step, side, own.get()) : told;
+                }
+            }
+        }
         if (isToldSo()) {
             for (int step = 0; step < script.steps().size(); step++) {
                 for (Side side : Side.values()) {
@@ -32,6 +42,20 @@ final class ToldOfBoth {
             }
         }
         return told;
+    }
+
+    /** Whether all that a side does is told to the other: of its turns several tell of 'your partner', and none of itself. */
+    private boolean isToldToTheOther(Side side) {
+        int told = 0;
+        for (int step = 0; step < script.steps().size(); step++) {
+            Utterance turn = script.turn(step, side);
+            boolean ofPartner = turn.ofYourPartner().isPresent();
+            if (!ofPartner && turn.clauses().stream().anyMatch(clause -> !(clause.action() instanceof Action.Aside))) {
+                return false;
+            }
+            told += ofPartner ? 1 : 0;
+        }
+        return told > 1;
     }
 
     private boolean isToldSo() {

@@ -16,7 +16,13 @@ public record OtherReading(Utterance utterance, Kind kind) {
         AS_LIKELY,
 
         /** He of whom it tells, or the partner, is the one whose turn it is: a handbook tells of both so. */
-        OF_ONESELF
+        OF_ONESELF,
+
+        /**
+         * The partner of whom it tells to 'you' is the one whose turn it is; meant only where all of a side is told so, for a
+         * drill may be written from the other's view.
+         */
+        OF_YOUR_PARTNER
     }
 
     public boolean asLikely() {

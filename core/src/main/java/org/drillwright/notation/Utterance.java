@@ -67,8 +67,17 @@ public record Utterance(
 
     /** What it says if he of whom it tells is the one whose turn it is; empty if it does not tell of another so. */
     public Optional<Utterance> ofOneself() {
+        return otherwise(OtherReading.Kind.OF_ONESELF);
+    }
+
+    /** What it says if the partner of whom it tells to 'you' is the one whose turn it is; empty if it does not tell so. */
+    public Optional<Utterance> ofYourPartner() {
+        return otherwise(OtherReading.Kind.OF_YOUR_PARTNER);
+    }
+
+    private Optional<Utterance> otherwise(OtherReading.Kind kind) {
         return others.stream()
-                .filter(other -> other.kind() == OtherReading.Kind.OF_ONESELF)
+                .filter(other -> other.kind() == kind)
                 .map(OtherReading::utterance)
                 .findFirst();
     }

@@ -73,6 +73,9 @@ final class Clauses {
 
     private boolean others;
 
+    /** Whether what stands between that and here tells only how the other does it: 'he steps in with his hand high, showing …'. */
+    private boolean besideOthers;
+
     /** Whether the other told of last is the partner by name, not a mere 'he'. */
     private boolean partnerActs;
 
@@ -146,6 +149,7 @@ final class Clauses {
         lunged = false;
         many = false;
         others = false;
+        besideOthers = false;
         choice = false;
         alternative = false;
         denied = false;
@@ -225,7 +229,24 @@ final class Clauses {
     }
 
     private boolean mayTellOfPartner() {
-        return clauses.isEmpty() && his.isEmpty() && hisUnread.isEmpty() && !partners.isEmpty() && !speaksToSomebody();
+        return tellsOfPartnerAlone() && !speaksToSomebody();
+    }
+
+    /** Whether it tells 'you' what your partner does, and nothing else; asked before {@link #utterance()}. */
+    boolean tellsOfYourPartner() {
+        return tellsOfPartnerAlone() && speaksToSomebody();
+    }
+
+    private boolean tellsOfPartnerAlone() {
+        return clauses.isEmpty() && his.isEmpty() && hisUnread.isEmpty() && !partners.isEmpty();
+    }
+
+    /** What is said if the partner of whom it tells to 'you' is the one whose turn it is. */
+    Utterance ofYourPartner() {
+        if (tellsOfYourPartner()) {
+            acts(partners);
+        }
+        return utterance();
     }
 
     /** That the one of whom alone the text tells is the one whose turn it is: a handbook tells of the pupil so. */
@@ -344,6 +365,7 @@ final class Clauses {
             return;
         }
         inTheLunge(piece);
+        besideOthers = (others || besideOthers) && piece.who().isEmpty();
         others = piece.isOfAnother();
         partnerActs = others && !mayBeOwn(piece);
         anotherActs = anotherActs || partnerActs;
@@ -449,8 +471,9 @@ final class Clauses {
             subject = Optional.empty();
             others = false;
         }
-        boolean goesOn = piece.isForm("3") || (piece.isForm("ing") && !his.isEmpty());
-        if (others && goesOn && !piece.features().has("named")) {
+        boolean goesOn = others && piece.isForm("3");
+        boolean does = (others || besideOthers) && piece.isForm("ing") && !his.isEmpty();
+        if ((goesOn || does) && !piece.features().has("named")) {
             tellsOfHim(piece);
             return;
         }

@@ -262,11 +262,16 @@ public final class TurnReader {
         }
         Clauses likeliest = clauses(tongue, sentences, divisions, -1, 0, false);
         boolean mayTellOfOneself = likeliest.mayTellOfOneself();
+        boolean tellsOfYourPartner = likeliest.tellsOfYourPartner();
         Utterance best = likeliest.utterance();
         List<OtherReading> others = new ArrayList<>();
         if (mayTellOfOneself) {
             others.add(new OtherReading(
                     clauses(tongue, sentences, divisions, -1, 0, false).ofOneself(), Kind.OF_ONESELF));
+        }
+        if (tellsOfYourPartner) {
+            others.add(new OtherReading(
+                    clauses(tongue, sentences, divisions, -1, 0, false).ofYourPartner(), Kind.OF_YOUR_PARTNER));
         }
         if (likeliest.tellsOfEarlier()) {
             others.add(new OtherReading(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.drillwright.meaning.ActionText;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
@@ -47,8 +48,29 @@ class ToldOfBothTest {
         assertEquals(List.of("aside"), leader("He parries quarte.", "Parry quarte."));
     }
 
+    /** A drill of two counts in which the leader's turns are told to the follower. */
     @Test
-    void your_partner_is_never_oneself() {
+    void where_all_of_a_side_is_told_to_the_other_your_partner_is_the_one_whose_turn_it_is() {
+        assertEquals(
+                List.of("lunge chest", "recover"), leaders("Your partner lunges to the chest.", "Your partner recovers."));
+        assertEquals(List.of("aside", "recover"), leaders("Your partner lunges to the chest.", "Recover."));
+    }
+
+    private static List<String> leaders(String first, String second) {
+        List<Map<Side, Utterance>> steps = Stream.of(first, second)
+                .map(words -> Map.of(
+                        Side.LEADER, TurnReader.standard().read(words).by(Side.LEADER),
+                        Side.FOLLOWER, TurnReader.standard().read("You stay in your guard.").by(Side.FOLLOWER)))
+                .toList();
+        Script script = ToldOfBoth.read(new Script(Utterance.NOTHING, Utterance.NOTHING, steps, Utterance.NOTHING));
+        return Stream.of(0, 1)
+                .flatMap(step -> script.turn(step, Side.LEADER).actions().stream())
+                .map(ActionText::of)
+                .toList();
+    }
+
+    @Test
+    void your_partner_of_one_count_is_never_oneself() {
         assertEquals(List.of("aside"), leader("Your partner lunges.", "He parries quarte."));
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.record.Entry;
@@ -43,16 +44,74 @@ public record Worked(List<String> here, List<Round> rounds) {
                 rounds.stream().filter(round -> drills.contains(round.drill())).toList());
     }
 
-    /** Somebody was gone from a round on; from the first on: was never there. The partners then worked without. */
-    public Worked without(String person, int fromRound) {
-        List<String> left = here.stream()
-                .filter(name -> fromRound > 1 || !name.equals(person))
-                .toList();
+    /** All rounds but some, by their number. */
+    public Worked skipping(Collection<Integer> skipped) {
         return new Worked(
-                left,
+                here,
                 rounds.stream()
-                        .map(round -> round.number() < fromRound ? round : groups(round, group -> rest(group, person)))
+                        .filter(round -> !skipped.contains(round.number()))
                         .toList());
+    }
+
+    /**
+     * Some were gone for some rounds. Their partners then worked without, or with who took the place; who was gone in all
+     * rounds was never there.
+     */
+    public Worked after(List<Absence> absences) {
+        Set<String> left = new LinkedHashSet<>(here);
+        absences.forEach(absence -> absence.standIn().ifPresent(left::add));
+        left.removeIf(name -> wasNeverThere(name, absences));
+        List<Round> worked = rounds;
+        for (Absence absence : absences) {
+            worked = worked.stream()
+                    .map(round -> absence.holds(round.number()) ? without(round, absence) : round)
+                    .toList();
+        }
+        return new Worked(List.copyOf(left), worked);
+    }
+
+    /** Without rounds it is the first one that counts. */
+    private boolean wasNeverThere(String person, List<Absence> absences) {
+        List<Absence> theirs = absences.stream()
+                .filter(absence -> absence.person().equals(person))
+                .toList();
+        return rounds.isEmpty()
+                ? theirs.stream().anyMatch(absence -> absence.holds(1))
+                : !theirs.isEmpty()
+                        && rounds.stream()
+                                .allMatch(round -> theirs.stream().anyMatch(absence -> absence.holds(round.number())));
+    }
+
+    /** Who takes a place leaves their own. */
+    private static Round without(Round round, Absence absence) {
+        if (absence.instead().isEmpty()
+                || round.groups().stream().noneMatch(group -> group.everyone().contains(absence.person()))) {
+            return groups(round, group -> rest(group, absence.person()));
+        }
+        String other = absence.instead().get();
+        return groups(
+                round,
+                group -> group.everyone().contains(absence.person()) ? taken(group, absence) : rest(group, other));
+    }
+
+    private static Optional<Group> taken(Group group, Absence absence) {
+        String other = absence.instead().orElseThrow();
+        boolean isThere = group.everyone().contains(other);
+        boolean asHelper = absence.teaches() || isThere;
+        List<String> people = group.people().stream()
+                .map(name -> name.equals(absence.person()) && !asHelper ? other : name)
+                .filter(name -> !name.equals(absence.person()))
+                .collect(Collectors.toCollection(ArrayList::new));
+        Optional<String> helper = group.helper().filter(name -> !name.equals(absence.person()));
+        if (!asHelper && !people.contains(other)) {
+            people.add(other);
+        }
+        if (absence.teaches() && helper.isEmpty()) {
+            helper = Optional.of(other);
+        }
+        return people.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Group(group.kind(), group.place(), people, helper));
     }
 
     /** Somebody was there who isn't in the plan. */

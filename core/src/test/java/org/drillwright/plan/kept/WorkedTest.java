@@ -68,6 +68,30 @@ class WorkedTest {
                         new Round(3, "parry", List.of(pair))));
     }
 
+    private static Absence gone(String[] words, Optional<String> instead, int at) {
+        int until = words.length > at + 1 ? Integer.parseInt(words[at + 1]) : Absence.NEVER;
+        return new Absence(words[1], Integer.parseInt(words[at]), until, instead, words[0].equals("helping"));
+    }
+
+    /** Whoever stands in for a helper trains with who is there; two who stand in by turns leave nobody out. */
+    @Test
+    void places_of_helpers_are_taken_too() {
+        Worked all = new Worked(
+                List.of("Ash", "Cy"),
+                List.of(
+                        new Round(1, "thrust", List.of(helped(Group.Kind.HELPED, "Ash"))),
+                        new Round(2, "thrust", List.of(helped(Group.Kind.HELPED, "Ash")))));
+        Absence first = new Absence("instructor", 1, 2, Optional.of("Cy"), false);
+        Absence then = new Absence("instructor", 2, Absence.NEVER, Optional.of("Zoe"), true);
+        assertEquals(
+                List.of(
+                        Entry.attended(DAY, "Ash"),
+                        Entry.attended(DAY, "Cy"),
+                        met("Ash", "thrust", "Cy"),
+                        met("Ash", "thrust", "Zoe")),
+                all.after(List.of(first, then)).entries(DAY));
+    }
+
     /** Round 1 Ash-Max Bo-Oz, round 2 Ash-Oz Bo-Max: what is said changes just that. */
     @ParameterizedTest
     @CsvSource(
@@ -78,6 +102,14 @@ class WorkedTest {
                 "first 0           | Ash Bo Max Oz     | ''",
                 "without Oz 2      | Ash Bo Max Oz     | Ash-Max Bo-Oz Bo-Max",
                 "without Oz 1      | Ash Bo Max        | Ash-Max Bo-Max",
+                "without Oz 1 2    | Ash Bo Max Oz     | Ash-Max Ash-Oz Bo-Max",
+                "skipping 1        | Ash Bo Max Oz     | Ash-Oz Bo-Max",
+                "instead Oz Cy 2   | Ash Bo Max Oz Cy  | Ash-Max Bo-Oz Ash-Cy Bo-Max",
+                "instead Oz Cy 1   | Ash Bo Max Cy     | Ash-Max Bo-Cy Ash-Cy Bo-Max",
+                "instead Oz Cy 1 2 | Ash Bo Max Oz Cy  | Ash-Max Bo-Cy Ash-Oz Bo-Max",
+                "instead Oz Max 2  | Ash Bo Max Oz     | Ash-Max Bo-Oz Ash-Max",
+                "helping Oz Zoe 2  | Ash Bo Max Oz     | Ash-Max Bo-Oz Ash-Zoe Bo-Max",
+                "helping Cy Zoe 2  | Ash Bo Max Oz     | Ash-Max Bo-Oz Ash-Oz Bo-Max",
                 "with Cy           | Ash Bo Max Oz Cy  | Ash-Max Bo-Oz Ash-Oz Bo-Max",
                 "swapped 2 Ash Bo  | Ash Bo Max Oz     | Ash-Max Bo-Oz Bo-Oz Ash-Max"
             })
@@ -96,7 +128,9 @@ class WorkedTest {
         String[] words = said.split(" ");
         Worked worked = switch (words[0]) {
             case "first" -> all.first(Integer.parseInt(words[1]));
-            case "without" -> all.without(words[1], Integer.parseInt(words[2]));
+            case "without" -> all.after(List.of(gone(words, Optional.empty(), 2)));
+            case "instead", "helping" -> all.after(List.of(gone(words, Optional.of(words[2]), 3)));
+            case "skipping" -> all.skipping(List.of(Integer.parseInt(words[1])));
             case "with" -> all.with(words[1]);
             case "swapped" -> all.swapped(Integer.parseInt(words[1]), words[2], words[3]);
             default -> all;

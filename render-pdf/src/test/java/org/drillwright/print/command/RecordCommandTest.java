@@ -80,6 +80,11 @@ class RecordCommandTest {
                 "--rounds 0                              | 4 lines added, as MARK was printed, with what you said.",
                 "--from-round 2 --without Old0           | 7 lines added, as MARK was printed, with what you said.",
                 "--without Old0                          | 5 lines added, as MARK was printed, with what you said.",
+                "--skipped 1                             | 6 lines added, as MARK was printed, with what you said.",
+                "--from-round 1 --without Old0 --from-round 2 --with Old0 | 7 lines added, as MARK was printed, with what you said.",
+                "--without Old0 --instead instructor     | 7 lines added, as MARK was printed, with what you said.",
+                "--without Old0 --instead Old1           | 5 lines added, as MARK was printed, with what you said.",
+                "--from-round 2 --without Old0 --instead Old1 | 7 lines added, as MARK was printed, with what you said.",
                 "--only riposte                          | 8 lines added, as MARK was printed, with what you said.",
                 "--swap 2 New0 New1                      | 8 lines added, as MARK was printed, with what you said.",
                 "--plan none                             | 8 lines added, as it would be planned now."
@@ -151,6 +156,9 @@ class RecordCommandTest {
                 "record tonight --as nothing.yaml | There is no file 'nothing.yaml'.",
                 "record tonight --plan none --as x | Give --plan or --as, not both.",
                 "record tonight --plan none --swap 9 New0 Old0 | --swap wants the number of a round first, from 1 to 2",
+                "record tonight --plan none --instead New0 | --instead wants the one whose place was taken: --without NAME",
+                "record tonight --plan none --without New0 --instead New0 | --instead wants somebody else than New0.",
+                "record tonight --plan none --skipped 3 | --skipped wants a round from 1 to 2.",
                 "record tonight --plan none --from-round 9 --without New0 | --from-round wants a round from 1 to 2."
             })
     void whatCannotBeRecordedIsOneLine(String arguments, String said) {

@@ -21,6 +21,12 @@ final class WorkedOptions {
     Optional<Integer> rounds = Optional.empty();
 
     @Option(
+            names = "--skipped",
+            paramLabel = "N",
+            description = "This round wasn't worked, though later ones were. May be given several times.")
+    List<Integer> skipped = new ArrayList<>();
+
+    @Option(
             names = "--only",
             paramLabel = "DRILL",
             description =
@@ -46,24 +52,32 @@ final class WorkedOptions {
         @Option(
                 names = "--from-round",
                 paramLabel = "N",
-                description = "The round from which --without and --with hold. Normally the first: never there, or all"
-                        + " the time.")
+                description = "The round from which what follows holds. Normally the first: never there, or all the"
+                        + " time. May be given several times, each with what holds from there.")
         int fromRound = 1;
 
         @Option(names = "--without", paramLabel = "NAME", description = "Somebody who was gone from that round on.")
         List<String> without = new ArrayList<>();
 
         @Option(
+                names = "--instead",
+                paramLabel = "NAME",
+                description = "Who took the place of the one named by --without, from that round on: anybody of the"
+                        + " roster, or 'instructor'. Who had a place of their own left it.")
+        List<String> instead = new ArrayList<>();
+
+        @Option(
                 names = "--with",
                 paramLabel = "NAME",
-                description = "Somebody who was there and isn't in the plan. With whom isn't known; to say that, change"
-                        + " a copy of the plan (--as).")
+                description =
+                        "Somebody who was back from that round on; or somebody who was there and isn't in the plan:"
+                                + " with whom isn't known then, so say --instead, or change a copy of the plan (--as).")
         List<String> with = new ArrayList<>();
     }
 
     /** Whether anything was said. */
     boolean isAnything() {
-        return rounds.isPresent() || !only.isEmpty() || !given.isEmpty() || !swaps.isEmpty();
+        return rounds.isPresent() || !skipped.isEmpty() || !only.isEmpty() || !given.isEmpty() || !swaps.isEmpty();
     }
 
     /** What was worked of a plan. */
@@ -72,33 +86,22 @@ final class WorkedOptions {
         for (int at = 0; at + 2 < swaps.size(); at += 3) {
             worked = swapped(worked, swaps.subList(at, at + 3), people);
         }
+        worked = worked.after(new Absences(plan, people, given).all());
         for (Given one : given) {
-            mustBeARound(one.fromRound, plan, "--from-round");
-            for (String name : one.without) {
-                worked = without(worked, people.name(name), one.fromRound);
-            }
             for (String name : one.with) {
-                worked = worked.with(people.person(name).name());
+                String person = people.anybody(name);
+                worked = people.teaches(person) ? worked : worked.with(person);
             }
         }
         worked = only.isEmpty() ? worked : worked.only(only);
+        skipped.forEach(round -> mustBeARound(round, plan, "--skipped"));
+        worked = worked.skipping(skipped);
         if (rounds.isPresent()
                 && (rounds.get() < 0 || rounds.get() > plan.rounds().size())) {
             throw new CannotRun(
                     "--rounds wants a number from 0 to " + plan.rounds().size() + ".");
         }
         return rounds.isPresent() ? worked.first(rounds.get()) : worked;
-    }
-
-    private static Worked without(Worked worked, String name, int fromRound) {
-        if (!worked.here().contains(name) && worked.rounds().stream().noneMatch(round -> holds(round, name))) {
-            throw new CannotRun(name + " isn't in this class, so nobody was without.");
-        }
-        return worked.without(name, fromRound);
-    }
-
-    private static boolean holds(Round round, String name) {
-        return round.groups().stream().anyMatch(group -> group.everyone().contains(name));
     }
 
     private static Worked swapped(Worked worked, List<String> swap, People people) {
@@ -117,7 +120,7 @@ final class WorkedOptions {
         return worked.swapped(round.number(), one, other);
     }
 
-    private static void mustBeARound(int number, KeptPlan plan, String option) {
+    static void mustBeARound(int number, KeptPlan plan, String option) {
         if (number < 1 || number > Math.max(1, plan.rounds().size())) {
             throw new CannotRun(option + " wants a round from 1 to "
                     + Math.max(1, plan.rounds().size()) + ".");

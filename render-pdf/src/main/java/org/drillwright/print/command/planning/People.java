@@ -4,6 +4,7 @@ import java.util.List;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.record.History;
 import org.drillwright.source.Nearest;
 
 /** Finds people by their names as they are typed: capitals don't matter, and a beginning is enough if only one has it. */
@@ -18,6 +19,16 @@ public record People(Roster roster) {
     public Person person(String typed) {
         String name = found(typed, roster.people().stream().map(Person::name).toList());
         return roster.person(name).orElseThrow();
+    }
+
+    /** Anybody who trains or teaches. */
+    public String anybody(String typed) {
+        return typed.equals(History.INSTRUCTOR) ? typed : name(typed);
+    }
+
+    /** Whether somebody teaches, and doesn't train. */
+    public boolean teaches(String name) {
+        return roster.person(name).isEmpty();
     }
 
     private static String found(String typed, List<String> names) {

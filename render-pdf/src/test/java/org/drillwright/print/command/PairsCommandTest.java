@@ -118,6 +118,23 @@ class PairsCommandTest {
         assertTrue(end.contains("Old0") && !end.contains("New0"), end);
     }
 
+    /** Each change holds from its own round on, however many there are. */
+    @Test
+    void threeChangesAreThree() {
+        PlanFiles files = PlanFiles.of(folder, 6, 6);
+        String[] said =
+                "pairs tonight --from-round 2 --without Old0 --from-round 3 --without Old1 --from-round 4 --without Old2"
+                        .split(" ");
+        String[] rounds = files.run(said).out().split("(?m)^Round \\d+: ");
+        for (int round = 1; round <= 5; round++) {
+            for (int gone = 0; gone < 3; gone++) {
+                boolean there = round < 2 + gone;
+                String groups = rounds[round].replaceAll("(?s)\n\n.*", "");
+                assertEquals(there, groups.contains("Old" + gone), "Old" + gone + " in round " + round + ": " + groups);
+            }
+        }
+    }
+
     @Test
     void whyNamesTheReason() {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
@@ -174,7 +191,7 @@ class PairsCommandTest {
                 "pairs tonight --slips | --slips wants a PDF to write into: --out FILE.",
                 "pairs tonight --by round | --by wants a PDF to write into: --out FILE.",
                 "pairs tonight --by round --slips --out x.pdf | --by is for the wall and --slips for people's hands",
-                "pairs tonight --without New0 | Missing required argument(s): --from-round=N",
+                "pairs tonight --without New0 | --without wants the round before it: --from-round N --without NAME.",
                 "pairs tonight --why New Old0 | 'New' is the beginning of more than one name",
                 "pairs tonight --out school.yaml | is there already and is not a PDF; it was left alone.",
                 "session New0 New0 | A session needs two people.",

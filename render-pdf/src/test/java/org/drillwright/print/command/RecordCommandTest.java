@@ -80,6 +80,9 @@ class RecordCommandTest {
                 "--rounds 0                              | 4 lines added, as MARK was printed, with what you said.",
                 "--from-round 2 --without Old0           | 7 lines added, as MARK was printed, with what you said.",
                 "--without Old0                          | 5 lines added, as MARK was printed, with what you said.",
+                "--without Old0 --from-round 2 --without New0 --from-round 2 --without New1 | 4 lines added, as MARK was printed, with what you said.",
+                "--from-round 2 --without Old0 --from-round 2 --without Old1 --from-round 2 --without New0 | 6 lines added, as MARK was printed, with what you said.",
+                "--without Old0 --instead instructor --without Old1 --instead instructor | 4 lines added, as MARK was printed, with what you said.",
                 "--skipped 1                             | 6 lines added, as MARK was printed, with what you said.",
                 "--from-round 1 --without Old0 --from-round 2 --with Old0 | 7 lines added, as MARK was printed, with what you said.",
                 "--without Old0 --instead instructor     | 7 lines added, as MARK was printed, with what you said.",
@@ -156,8 +159,11 @@ class RecordCommandTest {
                 "record tonight --as nothing.yaml | There is no file 'nothing.yaml'.",
                 "record tonight --plan none --as x | Give --plan or --as, not both.",
                 "record tonight --plan none --swap 9 New0 Old0 | --swap wants the number of a round first, from 1 to 2",
-                "record tonight --plan none --instead New0 | --instead wants the one whose place was taken: --without NAME",
+                "record tonight --plan none --instead New0 | --instead wants the one whose place was taken before it",
                 "record tonight --plan none --without New0 --instead New0 | --instead wants somebody else than New0.",
+                "record tonight --plan none --from-round x --without New0 | --from-round wants the number of a round, not 'x'.",
+                "record tonight --plan none --without --dry-run | Missing required parameter for option '--without' (NAME)",
+                "record tonight --plan none --without | Missing required parameter for option '--without' (NAME)",
                 "record tonight --plan none --skipped 3 | --skipped wants a round from 1 to 2.",
                 "record tonight --plan none --from-round 9 --without New0 | --from-round wants a round from 1 to 2."
             })

@@ -9,23 +9,17 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.planning.People;
 
 /** For which rounds people of a plan were gone, after what was said of them round by round. */
-record Absences(KeptPlan plan, People people, List<WorkedOptions.Given> given) {
+record Absences(KeptPlan plan, People people, List<RoundByRound.Stage> stages) {
 
     List<Absence> all() {
-        return given.stream().flatMap(this::from).toList();
+        stages.forEach(stage -> WorkedOptions.mustBeARound(stage.fromRound(), plan, RoundByRound.FROM));
+        return stages.stream()
+                .flatMap(stage -> stage.without().stream().map(gone -> absence(gone, stage.fromRound())))
+                .toList();
     }
 
-    private Stream<Absence> from(WorkedOptions.Given one) {
-        WorkedOptions.mustBeARound(one.fromRound, plan, "--from-round");
-        if (!one.instead.isEmpty() && (one.instead.size() != 1 || one.without.size() != 1)) {
-            throw new CannotRun("--instead wants the one whose place was taken: --without NAME --instead NAME,"
-                    + " and for another place --from-round again.");
-        }
-        Optional<String> instead = one.instead.stream().findFirst().map(people::anybody);
-        return one.without.stream().map(typed -> absence(people.anybody(typed), one.fromRound, instead));
-    }
-
-    private Absence absence(String person, int from, Optional<String> instead) {
+    private Absence absence(RoundByRound.Gone gone, int from) {
+        String person = people.anybody(gone.name());
         boolean isIn = plan.here().contains(person)
                 || plan.rounds().stream()
                         .flatMap(round -> round.groups().stream())
@@ -33,6 +27,7 @@ record Absences(KeptPlan plan, People people, List<WorkedOptions.Given> given) {
         if (!isIn) {
             throw new CannotRun(person + " isn't in this class, so nobody was without.");
         }
+        Optional<String> instead = gone.instead().map(people::anybody);
         if (instead.filter(person::equals).isPresent()) {
             throw new CannotRun("--instead wants somebody else than " + person + ".");
         }
@@ -46,12 +41,13 @@ record Absences(KeptPlan plan, People people, List<WorkedOptions.Given> given) {
 
     /** Up to the next round of which something is said of the same person. */
     private int until(String person, int from) {
-        return given.stream()
-                .filter(later -> later.fromRound > from)
-                .filter(later -> Stream.concat(later.without.stream(), later.with.stream())
+        return stages.stream()
+                .filter(later -> later.fromRound() > from)
+                .filter(later -> Stream.concat(
+                                later.without().stream().map(RoundByRound.Gone::name), later.with().stream())
                         .map(people::anybody)
                         .anyMatch(person::equals))
-                .mapToInt(later -> later.fromRound)
+                .mapToInt(RoundByRound.Stage::fromRound)
                 .min()
                 .orElse(Absence.NEVER);
     }

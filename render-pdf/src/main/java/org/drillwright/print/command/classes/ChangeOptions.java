@@ -4,42 +4,49 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.planning.Change;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
 /** Who came late or left early; may be given again for a later round. */
 final class ChangeOptions {
 
-    @ArgGroup(exclusive = false, multiplicity = "0..*")
-    List<Given> given = new ArrayList<>();
+    private final List<RoundByRound.Word> said = new ArrayList<>();
 
-    /** One change. */
-    static final class Given {
+    @Option(
+            names = RoundByRound.FROM,
+            paramLabel = "N",
+            parameterConsumer = RoundByRound.InOrder.class,
+            description = "Plans the rounds from this one on anew; those before stay as they were planned. May be"
+                    + " given several times, each with the --without and --with that follow it.")
+    List<RoundByRound.Word> fromRound = said;
 
-        @Option(
-                names = "--from-round",
-                paramLabel = "N",
-                required = true,
-                description = "Plans the rounds from this one on anew; those before stay as they were planned. May be"
-                        + " given several times, each with its --without and --with.")
-        int fromRound = 1;
+    @Option(
+            names = RoundByRound.WITHOUT,
+            paramLabel = "NAME",
+            parameterConsumer = RoundByRound.InOrder.class,
+            description = "Somebody who is gone from that round on.")
+    List<RoundByRound.Word> without = said;
 
-        @Option(names = "--without", paramLabel = "NAME", description = "Somebody who is gone from that round on.")
-        List<String> without = new ArrayList<>();
-
-        @Option(names = "--with", paramLabel = "NAME", description = "Somebody who has come by that round.")
-        List<String> with = new ArrayList<>();
-    }
+    @Option(
+            names = RoundByRound.WITH,
+            paramLabel = "NAME",
+            parameterConsumer = RoundByRound.InOrder.class,
+            description = "Somebody who has come by that round.")
+    List<RoundByRound.Word> with = said;
 
     List<Change> changes() {
+        RoundByRound typed = new RoundByRound(said);
+        typed.withoutRound().ifPresent(option -> {
+            throw new CannotRun(option + " wants the round before it: --from-round N " + option + " NAME.");
+        });
         List<Change> changes = new ArrayList<>();
         int last = 1;
-        for (Given one : given) {
-            if (one.fromRound < last) {
+        for (RoundByRound.Stage stage : typed.stages()) {
+            if (stage.fromRound() < last) {
                 throw new CannotRun("--from-round wants a round from " + last + " on.");
             }
-            last = one.fromRound;
-            changes.add(new Change(one.fromRound, one.without, one.with));
+            last = stage.fromRound();
+            changes.add(new Change(
+                    last, stage.without().stream().map(RoundByRound.Gone::name).toList(), stage.with()));
         }
         return changes;
     }

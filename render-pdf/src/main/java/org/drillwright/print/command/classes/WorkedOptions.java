@@ -8,7 +8,6 @@ import org.drillwright.plan.kept.Worked;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.planning.People;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
 /** What really happened, where that isn't what was printed. */
@@ -34,8 +33,40 @@ final class WorkedOptions {
                             + " of handout --html writes such a line of what was ticked there.")
     List<String> only = new ArrayList<>();
 
-    @ArgGroup(exclusive = false, multiplicity = "0..*")
-    List<Given> given = new ArrayList<>();
+    private final List<RoundByRound.Word> said = new ArrayList<>();
+
+    @Option(
+            names = RoundByRound.FROM,
+            paramLabel = "N",
+            parameterConsumer = RoundByRound.InOrder.class,
+            description =
+                    "The round from which what follows holds. Normally the first: never there, or all the time. May"
+                            + " be given several times, each with what holds from there.")
+    List<RoundByRound.Word> fromRound = said;
+
+    @Option(
+            names = RoundByRound.WITHOUT,
+            paramLabel = "NAME",
+            parameterConsumer = RoundByRound.InOrder.class,
+            description = "Somebody who was gone from that round on.")
+    List<RoundByRound.Word> without = said;
+
+    @Option(
+            names = RoundByRound.INSTEAD,
+            paramLabel = "NAME",
+            parameterConsumer = RoundByRound.InOrder.class,
+            description = "Who took the place of the one named by --without before it: anybody of the roster, or"
+                    + " 'instructor'. Who had a place of their own left it.")
+    List<RoundByRound.Word> instead = said;
+
+    @Option(
+            names = RoundByRound.WITH,
+            paramLabel = "NAME",
+            parameterConsumer = RoundByRound.InOrder.class,
+            description =
+                    "Somebody who was back from that round on; or somebody who was there and isn't in the plan: with"
+                            + " whom isn't known then, so say --instead, or change a copy of the plan (--as).")
+    List<RoundByRound.Word> with = said;
 
     @Option(
             names = "--swap",
@@ -46,38 +77,9 @@ final class WorkedOptions {
                     + " times.")
     List<String> swaps = new ArrayList<>();
 
-    /** Who was gone or had come from a round on. */
-    static final class Given {
-
-        @Option(
-                names = "--from-round",
-                paramLabel = "N",
-                description = "The round from which what follows holds. Normally the first: never there, or all the"
-                        + " time. May be given several times, each with what holds from there.")
-        int fromRound = 1;
-
-        @Option(names = "--without", paramLabel = "NAME", description = "Somebody who was gone from that round on.")
-        List<String> without = new ArrayList<>();
-
-        @Option(
-                names = "--instead",
-                paramLabel = "NAME",
-                description = "Who took the place of the one named by --without, from that round on: anybody of the"
-                        + " roster, or 'instructor'. Who had a place of their own left it.")
-        List<String> instead = new ArrayList<>();
-
-        @Option(
-                names = "--with",
-                paramLabel = "NAME",
-                description =
-                        "Somebody who was back from that round on; or somebody who was there and isn't in the plan:"
-                                + " with whom isn't known then, so say --instead, or change a copy of the plan (--as).")
-        List<String> with = new ArrayList<>();
-    }
-
     /** Whether anything was said. */
     boolean isAnything() {
-        return rounds.isPresent() || !skipped.isEmpty() || !only.isEmpty() || !given.isEmpty() || !swaps.isEmpty();
+        return rounds.isPresent() || !skipped.isEmpty() || !only.isEmpty() || !said.isEmpty() || !swaps.isEmpty();
     }
 
     /** What was worked of a plan. */
@@ -86,9 +88,10 @@ final class WorkedOptions {
         for (int at = 0; at + 2 < swaps.size(); at += 3) {
             worked = swapped(worked, swaps.subList(at, at + 3), people);
         }
-        worked = worked.after(new Absences(plan, people, given).all());
-        for (Given one : given) {
-            for (String name : one.with) {
+        List<RoundByRound.Stage> stages = new RoundByRound(said).stages();
+        worked = worked.after(new Absences(plan, people, stages).all());
+        for (RoundByRound.Stage stage : stages) {
+            for (String name : stage.with()) {
                 String person = people.anybody(name);
                 worked = people.teaches(person) ? worked : worked.with(person);
             }

@@ -1,4 +1,4 @@
-/** Perfect matchings of least weight: the only user of the graph library. */
+/** Perfect matchings of least weight and flows of least cost: the only user of the graph library. */
 @NullMarked
 package org.drillwright.plan.match;
 

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A tally that no table can be below, found without making a table. */
 final class Bound {
@@ -26,23 +26,44 @@ final class Bound {
      */
     static Tally of(Problem problem, List<Extras> extras) {
         Bound bound = new Bound(problem, extras);
-        Tally byRounds = bound.byRounds();
-        return bound.byPartners(byRounds)
+        Tally byRounds = byRounds(problem, extras);
+        return Overall.of(problem, extras, byRounds, bound::mayBeAlone).stream()
+                .flatMap(overall -> Stream.of(overall, joined(overall, byRounds)))
+                .max(Comparator.naturalOrder())
                 .filter(row -> row.compareTo(byRounds) > 0)
                 .orElse(byRounds);
+    }
+
+    /**
+     * What all rounds together say of repeats and turns, and behind it what rounds by themselves say of the rest: with hands
+     * as good as in each round by itself, no round's rest is less.
+     */
+    private static Tally joined(Tally overall, Tally byRounds) {
+        if (overall.of(Aim.ASKED) != byRounds.of(Aim.ASKED)) {
+            return overall;
+        }
+        int rest = Aim.GAP.rank();
+        return new Tally(Stream.concat(
+                        overall.costs().subList(0, rest).stream(), byRounds.costs().subList(rest, Aim.COUNT).stream())
+                .toList());
+    }
+
+    private boolean mayBeAlone(int student) {
+        return !onlyNovicesAreLeft() || isEverNew(student);
     }
 
     /**
      * Repeats: whoever has fewer permitted partners than rounds must repeat. Turns: dealt out as evenly as can be. The
      * rest: each round by itself at its least, as if there were no other.
      */
-    private Tally byRounds() {
+    static Tally byRounds(Problem problem, List<Extras> extras) {
+        Bound bound = new Bound(problem, extras);
         long[] costs = new long[Aim.COUNT];
-        costs[Aim.REPEATS.rank()] = repeats();
+        costs[Aim.REPEATS.rank()] = bound.repeats();
         for (Aim kind : Aim.TURNS_OF_A_KIND) {
-            costs[kind.rank()] = turns(kind);
+            costs[kind.rank()] = bound.turns(kind);
         }
-        addLasting(costs);
+        bound.addLasting(costs);
         return Tally.of(costs);
     }
 
@@ -65,42 +86,6 @@ final class Bound {
                 .flatMap(student -> costs.get(student).stream())
                 .toList());
         return Math.max((all + 1) / 2, novices);
-    }
-
-    /**
-     * Without repeats each student has as many different partners as rounds: at best, in each aim by itself, those that
-     * cost least. Nothing is known of the largest gap.
-     */
-    private Optional<Tally> byPartners(Tally byRounds) {
-        if (byRounds.of(Aim.REPEATS) > 0) {
-            return Optional.empty();
-        }
-        long[] costs = new long[Aim.COUNT];
-        costs[Aim.ASKED.rank()] = byRounds.of(Aim.ASKED);
-        for (Aim kind : Aim.TURNS_OF_A_KIND) {
-            costs[kind.rank()] = byRounds.of(kind);
-        }
-        for (Aim aim : List.of(Aim.GAP, Aim.PAST, Aim.LEVEL, Aim.HANDS)) {
-            List<List<Long>> least = new ArrayList<>();
-            for (int student = 0; student < problem.students(); student++) {
-                least.add(leastOfPartners(aim, student));
-            }
-            costs[aim.rank()] = ofPairs(least);
-        }
-        return Optional.of(Tally.of(costs));
-    }
-
-    private List<Long> leastOfPartners(Aim aim, int student) {
-        return IntStream.range(0, problem.students())
-                .filter(other -> everPermitted(student, other) && problem.metBefore(student, other) == 0)
-                .mapToObj(other -> aim == Aim.HANDS && isEverAsked() ? 0 : problem.cost(aim, student, other))
-                .sorted()
-                .limit(problem.rounds())
-                .toList();
-    }
-
-    private boolean isEverAsked() {
-        return IntStream.range(0, problem.rounds()).anyMatch(problem::isAsking);
     }
 
     private List<Integer> independent() {

@@ -45,10 +45,10 @@ class SolverTest {
 
     /**
      * Twelve people who are kept apart but within three fours, each as above: too many to look through. Four rounds have a
-     * gap of 14 for each four; what is known beforehand is 4 * 2.
+     * gap of 14 for each four, and all rounds together prove it.
      */
     @Test
-    void too_many_people_to_look_through_get_no_proof() {
+    void too_many_people_to_look_through_may_have_a_proof() {
         Problem problem = new Problem(12, 0, Collections.nCopies(4, new BitSet()));
         int[][] gaps = {{0, 1, 2, 3}, {1, 0, 3, 2}, {2, 3, 0, 1}, {3, 2, 1, 0}};
         for (int one = 0; one < 12; one++) {
@@ -62,8 +62,28 @@ class SolverTest {
         }
         Solution solution = Solver.solve(problem);
         assertEquals(repeatsAndGaps(6, 42, 3), solution.cost());
-        assertEquals(repeatsAndGaps(6, 24, 1), solution.bound());
+        assertEquals(solution.cost(), solution.bound());
         assertEquals(Method.STEPWISE, solution.method());
+    }
+
+    /**
+     * Twice two threes of which one of each may meet: no round without both of these pairs (a three by itself leaves one over;
+     * Tutte 1947), so two rounds are alike, six repeats. All rounds together don't see it: in a three each may meet both others.
+     */
+    @Test
+    void odd_numbers_who_keep_to_themselves_are_found_and_not_proved() {
+        Problem problem = new Problem(12, 0, Collections.nCopies(2, new BitSet()));
+        for (int one = 0; one < 12; one++) {
+            for (int other = one + 1; other < 12; other++) {
+                boolean bridge = one / 6 == other / 6 && one % 6 == 2 && other % 6 == 3;
+                if (one / 3 != other / 3 && !bridge) {
+                    problem.apart(one, other);
+                }
+            }
+        }
+        Solution solution = Solver.solve(problem);
+        assertEquals(repeatsAndGaps(6, 0, 0), solution.cost());
+        assertEquals(repeatsAndGaps(0, 0, 0), solution.bound());
     }
 
     /** 0 and 1 have met, so 2 and 3 can't work together either, and ways 1 and 2 are left: 4 + 6. They are given as lines. */
@@ -72,7 +92,6 @@ class SolverTest {
         Four four = four("012", 2);
         Problem problem = four.problem().met(0, 1, 1);
         List<Extras> least = Extras.ofAll(problem);
-        assertEquals(8, Bound.of(problem, least).of(Aim.GAP));
         Solution solution = Solver.beside(
                         problem, least, new int[][] {four.row(1), four.row(2)}, new BitSet(), Method.TWO_LINES)
                 .orElseThrow();

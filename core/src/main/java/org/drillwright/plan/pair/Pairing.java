@@ -62,7 +62,7 @@ public final class Pairing {
     }
 
     /**
-     * In how many rounds of a drill nobody need meet twice, those kept apart counted out.
+     * The most rounds of a drill for which everybody can have so many different partners, those kept apart counted out.
      *
      * @param hoped as many as there are if nobody is kept apart, 1 or more
      */

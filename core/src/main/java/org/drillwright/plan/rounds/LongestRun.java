@@ -7,8 +7,10 @@ import org.drillwright.plan.match.Edge;
 import org.drillwright.plan.match.RegularFactor;
 
 /**
- * In how many rounds nobody need meet twice: the most for which each student can have so many different partners, those who
- * are kept apart counted out. A helper may be met again.
+ * How many rounds to hope for in which nobody meets twice: the most for which each student can have so many different
+ * partners, those who are kept apart counted out. A helper may be met again. No more rounds are without a repeat; where few
+ * may meet, fewer may be, as partners need not fall into rounds (Petersen's graph has three for each, and no two rounds), and
+ * to decide that is hard (Holyer 1981).
  */
 public final class LongestRun {
 

@@ -3,10 +3,8 @@ package org.drillwright.plan.rounds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
-import java.util.List;
 import java.util.Random;
 import org.drillwright.plan.roster.BothNew;
 import org.junit.jupiter.api.Tag;
@@ -67,7 +65,7 @@ class ProofTest {
         Random chance = new Random(seed);
         int proved = 0;
         for (int one = 0; one < classes; one++) {
-            proved += isProved("class " + one, drawn(chance)) ? 1 : 0;
+            proved += isProved("class " + one, SmallClass.drawn(chance)) ? 1 : 0;
         }
         return proved;
     }
@@ -126,48 +124,5 @@ class ProofTest {
                 }
             }
         }
-    }
-
-    /** Drills that change or not, few who know them or many, helpers from whom some are apart, turns had before. */
-    private static Problem drawn(Random chance) {
-        int students = 3 + Math.max(0, chance.nextInt(7) - 3);
-        int helpers = chance.nextInt(3);
-        int rounds = 1 + chance.nextInt(students > 5 ? 2 : 3);
-        boolean same = chance.nextBoolean();
-        List<BitSet> novices = new ArrayList<>();
-        int often = List.of(0, 2, 3, 6, 8, 9).get(chance.nextInt(6));
-        for (int round = 0; round < rounds; round++) {
-            BitSet fresh = new BitSet();
-            for (int student = 0; student < students; student++) {
-                fresh.set(student, chance.nextInt(9) < often);
-            }
-            novices.add(same && round > 0 ? novices.get(0) : fresh);
-        }
-        Problem problem = new Problem(students, helpers, novices);
-        BothNew two = List.of(BothNew.values()).get(chance.nextInt(3));
-        problem.ways(/* thirds= */ chance.nextInt(4) > 0, two, 1 + chance.nextInt(3));
-        for (int round = 0; round < rounds; round++) {
-            if (chance.nextInt(4) == 0) {
-                problem.asking(round);
-            }
-        }
-        boolean training = chance.nextInt(4) == 0;
-        for (int one = 0; one < students; one++) {
-            problem.had(Aim.TURNS, one, chance.nextInt(3));
-            for (int other = one + 1; other < students; other++) {
-                problem.cost(Aim.ASKED, one, other, chance.nextInt(2));
-                problem.cost(Aim.PAST, one, other, chance.nextInt(4) * chance.nextInt(3));
-                int unlike = chance.nextInt(4);
-                Problem unused =
-                        training ? problem.gap(one, other, unlike) : problem.cost(Aim.LEVEL, one, other, unlike);
-                problem.met(one, other, chance.nextInt(8) == 0 ? 1 : 0);
-            }
-            for (int other = one + 1; other < students + helpers; other++) {
-                if (chance.nextInt(8) == 0) {
-                    problem.apart(one, other);
-                }
-            }
-        }
-        return problem;
     }
 }

@@ -21,10 +21,10 @@ final class RulesPage {
         line("This page is made from the program; the examples are the ones that its tests run.");
         line("The carets in a comment line stand under the words that a finding marks.");
         line("");
-        line(
-                "An *error* is to be mended before a card is printed. A *warning* is to be mended, or accepted in the drill with a");
-        line(
-                "reason (`accept: {rule: reason}`). A *note* is worth knowing. Rules of *safety* cannot be accepted away.");
+        line("An *error* is to be mended before a card is printed. A *warning* is to be mended, or accepted"
+                + " in the drill with a");
+        line("reason (`accept: {rule: reason}`). A *note* is worth knowing. Rules of *safety* cannot be"
+                + " accepted away.");
         line("No finding means only that nothing of this page was found: the program never says that a drill is safe.");
         line("");
         for (RuleText text : Rules.texts()) {
@@ -36,7 +36,7 @@ final class RulesPage {
             line("- **" + rule.id() + "**: " + rule.why());
         }
         line("");
-        line("# What is looked at in the record");
+        line("# What is checked in the record");
         line("");
         for (RecordRule rule : RecordRule.values()) {
             line("- **" + rule.id() + "**: " + rule.why());
@@ -44,8 +44,8 @@ final class RulesPage {
         line("");
         line("# What rules were called before");
         line("");
-        line(
-                "An old name is understood until the next release: under `accept` with a note that says the new one. Reports for");
+        line("An old name is understood until the next release: under `accept` with a note that says the new"
+                + " one. Reports for");
         line("programs tell both.");
         line("");
         line("| before | now |");

@@ -25,7 +25,7 @@ record Choice<T>(List<T> values, Function<T, String> word) implements ITypeConve
                 .filter(value -> word.apply(value).equals(wanted))
                 .findFirst()
                 .orElseThrow(() ->
-                        new TypeConversionException("'" + written + "' is none of " + String.join(", ", words())));
+                        new TypeConversionException("'" + written + "' is not one of " + String.join(", ", words())));
     }
 
     List<String> words() {

@@ -79,7 +79,7 @@ final class Faults {
             return "The command takes no '" + argument + "'.";
         }
         if (option && argument.matches("-[^-].*\\.ya?ml")) {
-            return "'" + argument + "' looks like an option; to name a file write './" + argument + "'.";
+            return "'" + argument + "' looks like an option; if it is a file, write './" + argument + "'.";
         }
         String kind = option ? "option" : "command";
         return Nearest.to(argument, known)

@@ -18,11 +18,11 @@ import picocli.CommandLine.Spec;
 /** The program without a command: asks on a terminal, shows its usage in a pipe. */
 @Command(
         name = "drillwright",
-        header = "Checks and prints fencing drills that are taught by the count.",
-        description = "A drill is a text file; a school is a folder of them, with its settings in school.yaml. Started"
-                + " in a terminal without a command, the program asks what to do, until you answer 'quit' or press"
-                + " Ctrl-D; then it ends with 0. In a pipe it shows this page and ends with 2.%n",
-        commandListHeading = "%nCommands, each with a --help of its own.%n%n",
+        header = "Checks and prints fencing drills taught by the count.",
+        description = "A drill is a text file; a school is a folder of them, with its settings in school.yaml."
+                + " Run in a terminal without a command, the program asks what you want to do, until you answer"
+                + " 'quit' or press Ctrl-D, and exits with 0. In a pipe it shows this page and exits with 2.%n",
+        commandListHeading = "%nCommands; each has its own --help.%n%n",
         sortOptions = false,
         versionProvider = VersionText.class,
         footer = "%nNo check makes a drill safe. The rules of your national federation, local codes and a qualified"

@@ -28,11 +28,12 @@ class ArgumentsTest {
                 "help chek               | There is no command 'chek'; did you mean 'check'?",
                 "check -h --strickt      | There is no option '--strickt'; did you mean '--strict'?",
                 "check --strickt         | There is no option '--strickt'; did you mean '--strict'?",
-                "check --format xml      | 'xml' is none of text, line, json, sarif",
+                "check --format xml      | 'xml' is not one of text, line, json, sarif",
                 "check --format          | Missing required parameter",
-                "cards --card a8         | 'a8' is none of a7, 3x5, quarter-letter, 4x6, a6, 5x8, half-letter, a5, wall-a4, wall-a3",
-                "cards --sheet b4        | 'b4' is none of a4, a3, letter, legal, card",
-                "cards --png 5           | Pictures have from 20 to 1200 dots an inch, not 5.",
+                "cards --card a8         | 'a8' is not one of a7, 3x5, quarter-letter, 4x6, a6, 5x8,"
+                        + " half-letter, a5, wall-a4, wall-a3",
+                "cards --sheet b4        | 'b4' is not one of a4, a3, letter, legal, card",
+                "cards --png 5           | Pictures have from 20 to 1200 dots per inch, not 5.",
                 "cards --shift 9,0       | a shift is at most 5 mm either way",
                 "cards --set x riposte   | Name a set or drills, not both.",
                 "new                     | Missing required parameter: 'TITLE'",
@@ -42,13 +43,13 @@ class ArgumentsTest {
                 "check nowhere           | There is no file 'nowhere', and no drill of that name in ",
                 "cards --set thrust      | The school has no set 'thrust'; did you mean 'thrusts'?",
                 "cards --out feet        | is a folder; name a file in it.",
-                "cards --out school.yaml | is there already and is not a PDF; it was left alone.",
+                "cards --out school.yaml | already exists and is not a PDF; it was left alone.",
                 "new --level beginer x   | The school has no level 'beginer'; did you mean 'beginner'?",
                 "watch --port 65536      | A port is a number from 0 to 65535, not 65536.",
                 "watch --port any        | 'any' is not a whole number",
                 "watch nowhere           | There is no file 'nowhere', and no drill of that name in ",
                 "new ?!                  | A title needs a letter or a digit",
-                "new Riposte             | There is a drill 'riposte' already"
+                "new Riposte             | There is already a drill 'riposte'"
             })
     void aMistakeIsOneLineAndTwo(String arguments, String said) {
         SchoolFiles.sound(folder);

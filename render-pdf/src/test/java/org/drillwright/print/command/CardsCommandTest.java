@@ -123,7 +123,7 @@ class CardsCommandTest {
         SchoolFiles.sound(folder).with("cards/straight.png", "a letter");
         Trial trial = Trial.run(folder, "cards", "--png", "100", "straight");
         assertEquals(2, trial.code());
-        assertTrue(trial.err().contains("straight.png' is there already and is not a PNG"), trial.err());
+        assertTrue(trial.err().contains("straight.png' already exists and is not a PNG"), trial.err());
         assertEquals(List.of("straight.png"), names(folder.resolve("cards")));
         assertEquals("a letter", Files.readString(folder.resolve("cards/straight.png")));
     }
@@ -182,8 +182,8 @@ class CardsCommandTest {
             }
         }
         Files.write(folder.resolve("own.ttf"), restricted);
-        refusesFont(
-                "The font 'own.ttf' of school.yaml cannot be used: its maker forbids that it is embedded in documents.");
+        refusesFont("The font 'own.ttf' of school.yaml cannot be used: its maker forbids that it is embedded in"
+                + " documents.");
         SchoolFiles.sound(folder).with("school.yaml", SchoolFiles.SETTINGS + "font: ../own.ttf\n");
         Path outside = Files.write(folder.resolveSibling("own.ttf"), font("DejaVuSerif.ttf"));
         refusesFont("The font '../own.ttf' of school.yaml is not a file in the school's folder.");
@@ -264,7 +264,7 @@ class CardsCommandTest {
         SchoolFiles.sound(folder).with("school.yaml", SchoolFiles.SETTINGS.replace("straight", "straigth"));
         Trial trial = Trial.run(folder, "cards", "--set", "thrusts");
         assertEquals(1, trial.code());
-        assertTrue(trial.out().contains("'straigth' is named by a set"), trial.out());
+        assertTrue(trial.out().contains("'straigth' is listed in a set"), trial.out());
     }
 
     @Test
@@ -298,7 +298,7 @@ class CardsCommandTest {
         SchoolFiles.sound(folder).with("school.yaml", "card: a9\n");
         Trial trial = Trial.run(folder, "cards", "--draft");
         assertEquals(1, trial.code());
-        assertTrue(trial.out().endsWith("mend the settings of the school first.\n"), trial.out());
+        assertTrue(trial.out().endsWith("correct the settings of the school first.\n"), trial.out());
     }
 
     @Test

@@ -204,7 +204,7 @@ class CheckCommandTest {
         SchoolFiles.sound(folder).with("notes.txt", "words");
         Trial trial = Trial.run(folder, "check", "notes.txt");
         assertEquals(2, trial.code());
-        assertTrue(trial.err().contains("is no drill"), trial.err());
+        assertTrue(trial.err().contains("is not a drill"), trial.err());
     }
 
     @Test

@@ -36,6 +36,6 @@ class CoverageCommandTest {
         SchoolFiles.sound(folder).with("broken.yaml", "title: One: two\n");
         Trial trial = Trial.run(folder, "coverage");
         assertEquals(1, trial.code());
-        assertEquals("Left out, because they cannot be read or are not there: broken.\n", trial.err());
+        assertEquals("Left out, because they cannot be read or are missing: broken.\n", trial.err());
     }
 }

@@ -85,7 +85,7 @@ class DialogueTest {
                         folder.resolve("cards.pdf").toString()),
                 desk.opened);
         assertTrue(Files.exists(folder.resolve("cards.pdf")));
-        assertTrue(trial.out().endsWith("Goodbye. All that was written lies in the folder.\n"), trial.out());
+        assertTrue(trial.out().endsWith("Goodbye. Everything you wrote is in the folder.\n"), trial.out());
     }
 
     @Test
@@ -121,7 +121,7 @@ class DialogueTest {
         SchoolFiles.sound(folder);
         Trial trial = talk(answers.split(";"));
         assertEquals(0, trial.code(), trial.err());
-        assertTrue(trial.out().endsWith("Goodbye. All that was written lies in the folder.\n"), trial.out());
+        assertTrue(trial.out().endsWith("Goodbye. Everything you wrote is in the folder.\n"), trial.out());
     }
 
     @Test
@@ -130,7 +130,7 @@ class DialogueTest {
         for (String answers : List.of("", "1\n", "1\nMy drill\n", "cards\nall\n")) {
             Trial trial = Trial.talk(folder, answers);
             assertEquals(0, trial.code());
-            assertTrue(trial.out().endsWith("\nGoodbye. All that was written lies in the folder.\n"), trial.out());
+            assertTrue(trial.out().endsWith("\nGoodbye. Everything you wrote is in the folder.\n"), trial.out());
         }
     }
 
@@ -148,7 +148,7 @@ class DialogueTest {
     void whatWasAnsweredIsNotLostWhenItFails() {
         SchoolFiles.sound(folder);
         Trial trial = talk("1", "Riposte", "beginner", "class", "1", "Ripostes", "", "", "not now", "quit");
-        assertTrue(trial.err().contains("There is a drill 'riposte' already"), trial.err());
+        assertTrue(trial.err().contains("There is already a drill 'riposte'"), trial.err());
         assertTrue(trial.out().contains("What is the drill called? [Riposte] "), trial.out());
         assertTrue(Files.exists(folder.resolve("ripostes.yaml")), trial.out());
     }
@@ -159,15 +159,15 @@ class DialogueTest {
         Trial trial = talk("help", "cards", "all", "help", "back", "back", "back", "quit");
         assertTrue(trial.out().contains("A school is a folder of drills"), trial.out());
         assertTrue(trial.out().contains("A6 is the size of a postcard"), trial.out());
-        assertEquals(2, count("'back' leads to the one before", trial.out()));
-        assertTrue(trial.out().contains("There is nothing before this question"), trial.out());
+        assertEquals(2, count("'back' returns to the one before", trial.out()));
+        assertTrue(trial.out().contains("This is the first question"), trial.out());
     }
 
     @Test
     void asksBeforePrintingDrafts() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial refused = talk("cards", "all", "1", "1", "no", "quit");
-        assertTrue(refused.out().contains("Print all the same"), refused.out());
+        assertTrue(refused.out().contains("Print anyway"), refused.out());
         assertFalse(Files.exists(folder.resolve("cards.pdf")));
         talk("cards", "all", "1", "1", "yes", "no", "quit");
         assertTrue(Files.exists(folder.resolve("cards.pdf")));

@@ -45,7 +45,9 @@ class FixTest {
         Trial trial = Trial.run(folder, "check", "--fix");
         assertEquals(1, trial.code());
         assertTrue(
-                trial.out().startsWith(DIFFERENCE + "Nothing was written; --write does that.\n\nriposte.yaml, line "),
+                trial.out()
+                        .startsWith(
+                                DIFFERENCE + "Nothing was written; use --write for" + " that.\n\nriposte.yaml, line "),
                 trial.out());
         assertEquals(WITHOUT, file());
     }
@@ -57,7 +59,8 @@ class FixTest {
                 new Trial(
                         0,
                         DIFFERENCE
-                                + "Written: 1 file.\n\n3 drills: no errors, no warnings, no notes.\n7 counts: all judged.\n",
+                                + "Written: 1 file.\n\n3 drills: no errors, no warnings, no notes.\n7 counts:"
+                                + " all judged.\n",
                         ""),
                 trial);
         assertEquals(WITHOUT.replace("# mine", "    distance: extension\n# mine"), file());
@@ -83,7 +86,7 @@ class FixTest {
     void saysSoWhenThereIsNothing() {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "check", "--fix", "--write");
-        assertTrue(trial.out().startsWith("Nothing here has just one right answer"), trial.out());
+        assertTrue(trial.out().startsWith("Nothing here can be corrected automatically"), trial.out());
         assertEquals(2, Trial.run(folder, "check", "--write").code());
         assertEquals(2, Trial.run(folder, "check", "--fix", "--format", "sarif").code());
     }

@@ -129,7 +129,7 @@ class HandoutCommandTest {
         Trial trial = Trial.run(folder, "handout", "thrusts", "--html");
         assertEquals(2, trial.code());
         assertTrue(
-                trial.err().endsWith("is there already and is not a page of this program; it was left alone.\n"),
+                trial.err().endsWith("already exists and is not a page of this program; it was left alone.\n"),
                 trial.err());
         assertEquals("<!DOCTYPE html><html>mine</html>", Files.readString(folder.resolve("handout.html")));
     }
@@ -139,11 +139,11 @@ class HandoutCommandTest {
         SchoolFiles.sound(folder);
         Trial card = Trial.run(folder, "handout", "thrusts", "--html", "--card", "a5");
         assertEquals(2, card.code());
-        assertEquals("--card is for paper; leave it out, or leave out --html.\n", card.err());
+        assertEquals("--card is for paper; leave out that option, or --html.\n", card.err());
         Trial pdf = Trial.run(folder, "handout", "thrusts", "--html", "--out", "x.pdf");
         assertEquals(2, pdf.code());
         assertEquals(
-                "With --html the file's name ends in .html, so that a phone knows what it is; 'x.pdf' does not.\n",
+                "With --html the file name must end in .html, so that a phone knows what it is; 'x.pdf' does not.\n",
                 pdf.err());
         assertFalse(Files.exists(folder.resolve("x.pdf")));
     }

@@ -100,8 +100,8 @@ class KeptPlansTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "--from-round 2 --with Old0 | Rounds 1 to 2 are worked: SECOND was printed after. --from-round wants a"
-                        + " round from 3 on, or --plan FIRST the plan before it.",
+                "--from-round 2 --with Old0 | Rounds 1 to 2 are worked: SECOND was printed after. --from-round"
+                        + " needs a round from 3 on, or --plan FIRST the plan before it.",
                 "--from-round 8 --with Old0 | There is no round 8: the class has 6.",
                 "--plan K7QM-K | 'K7QM-K' is not the mark of a plan"
             })
@@ -138,11 +138,10 @@ class KeptPlansTest {
         files.with(name, text);
         Trial trial = files.run("record", "tonight");
         assertEquals(2, trial.code());
-        assertTrue(
-                trial.err().startsWith("Two plans of tonight were printed without knowing of each other: "),
-                trial.err());
+        assertTrue(trial.err().startsWith("Two plans of tonight were printed independently: "), trial.err());
         assertTrue(trial.err().contains(first) && trial.err().contains(second), trial.err());
-        assertTrue(trial.err().contains("they differ from round 2 on. Name the one that holds: --plan"), trial.err());
+        assertTrue(
+                trial.err().contains("they differ from round 2 onwards. Say which is in force: --plan"), trial.err());
         assertEquals(0, files.run("record", "tonight", "--plan", first).code());
     }
 

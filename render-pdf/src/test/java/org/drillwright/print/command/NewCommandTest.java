@@ -110,7 +110,7 @@ class NewCommandTest {
         assertTrue(Trial.run(folder, "check").out().contains("mine.yaml, line 4, column 8: note (in-no-set)"));
         assertTrue(Trial.run(folder, "cards", "--set", "ring")
                 .out()
-                .contains("note: in no set, so not among these: mine, straight."));
+                .contains("note: in no set, so not printed here: mine, straight."));
     }
 
     @Test
@@ -118,7 +118,7 @@ class NewCommandTest {
         SchoolFiles.sound(folder).with("school.yaml", "sets:\n  ring:\n    level: intermediate\n");
         Trial refused = Trial.run(folder, "new", "Mine", "--set", "ring");
         assertEquals(2, refused.code());
-        assertTrue(refused.err().contains("is no list"), refused.err());
+        assertTrue(refused.err().contains("is not a list"), refused.err());
         assertTrue(Trial.run(folder, "new", "Mine").out().contains("It is in the set 'ring'."));
         assertEquals(2, Trial.run(folder, "new", "Other", "--set", "rng").code());
     }

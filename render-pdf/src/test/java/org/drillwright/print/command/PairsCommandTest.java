@@ -187,16 +187,16 @@ class PairsCommandTest {
                 "pairs tonight --from-round 3 --without Nwe0 | There is nobody called 'Nwe0' on the roster; did"
                         + " you mean",
                 "pairs tonight --from-round 99 --without New0 | There is no round 99: the class has 6.",
-                "pairs tonight --from-round 0 --without New0 | --from-round wants a round from 1 on.",
-                "pairs tonight --slips | --slips wants a PDF to write into: --out FILE.",
-                "pairs tonight --by round | --by wants a PDF to write into: --out FILE.",
-                "pairs tonight --by round --slips --out x.pdf | --by is for the wall and --slips for people's hands",
-                "pairs tonight --without New0 | --without wants the round before it: --from-round N --without NAME.",
+                "pairs tonight --from-round 0 --without New0 | --from-round needs a round from 1 on.",
+                "pairs tonight --slips | --slips needs a PDF to write into: --out FILE.",
+                "pairs tonight --by round | --by needs a PDF to write into: --out FILE.",
+                "pairs tonight --by round --slips --out x.pdf | --by is for the wall, --slips for people's hands",
+                "pairs tonight --without New0 | --without needs the round before it: --from-round N --without NAME.",
                 "pairs tonight --why New Old0 | 'New' is the beginning of more than one name",
-                "pairs tonight --out school.yaml | is there already and is not a PDF; it was left alone.",
+                "pairs tonight --out school.yaml | already exists and is not a PDF; it was left alone.",
                 "session New0 New0 | A session needs two people.",
-                "hall tonight | The class names no hall",
-                "record tonight --plan none --rounds 7 | --rounds wants a number from 0 to 6.",
+                "hall tonight | The class has no hall",
+                "record tonight --plan none --rounds 7 | --rounds needs a number from 0 to 6.",
                 "record tonight --plan none --signed-off New0 ripost | There is no drill 'ripost'; did you mean"
                         + " 'riposte'?"
             })

@@ -48,7 +48,7 @@ class RecordCommandTest {
                 2026-08-26,,tonight,done x,MARK
                 """.replace("MARK", mark), bare);
         assertEquals(
-                "The record tells all of this already.\n",
+                "The record already says all of this.\n",
                 files.run("record", "tonight").out());
         assertTrue(files.run("progress", "--format", "csv").out().contains("\nriposte,intermediate,known,known\n"));
         assertEquals(
@@ -100,7 +100,7 @@ class RecordCommandTest {
         assertEquals(
                 "record.csv: " + told.replace("MARK", mark) + "\n",
                 files.run(words).out());
-        assertEquals("The record tells all of this already.\n", files.run(words).out());
+        assertEquals("The record already says all of this.\n", files.run(words).out());
     }
 
     @Test
@@ -158,14 +158,14 @@ class RecordCommandTest {
                         + " was recorded.",
                 "record tonight --as nothing.yaml | There is no file 'nothing.yaml'.",
                 "record tonight --plan none --as x | Give --plan or --as, not both.",
-                "record tonight --plan none --swap 9 New0 Old0 | --swap wants the number of a round first, from 1 to 2",
-                "record tonight --plan none --instead New0 | --instead wants the one whose place was taken before it",
-                "record tonight --plan none --without New0 --instead New0 | --instead wants somebody else than New0.",
-                "record tonight --plan none --from-round x --without New0 | --from-round wants the number of a round, not 'x'.",
+                "record tonight --plan none --swap 9 New0 Old0 | --swap needs the number of a round first, from 1 to 2",
+                "record tonight --plan none --instead New0 | --instead needs the person replaced before it",
+                "record tonight --plan none --without New0 --instead New0 | --instead needs somebody other than New0.",
+                "record tonight --plan none --from-round x --without New0 | --from-round needs the number of a round, not 'x'.",
                 "record tonight --plan none --without --dry-run | Missing required parameter for option '--without' (NAME)",
                 "record tonight --plan none --without | Missing required parameter for option '--without' (NAME)",
-                "record tonight --plan none --skipped 3 | --skipped wants a round from 1 to 2.",
-                "record tonight --plan none --from-round 9 --without New0 | --from-round wants a round from 1 to 2."
+                "record tonight --plan none --skipped 3 | --skipped needs a round from 1 to 2.",
+                "record tonight --plan none --from-round 9 --without New0 | --from-round needs a round from 1 to 2."
             })
     void whatCannotBeRecordedIsOneLine(String arguments, String said) {
         Trial trial = PlanFiles.of(folder, 2, 2).run(arguments.split(" "));
@@ -216,9 +216,8 @@ class RecordCommandTest {
         assertEquals(2, trial.code());
         assertTrue(
                 trial.err()
-                        .contains(
-                                "Nothing was recorded: record.csv is Windows-1252. Save it once more as CSV UTF-8; what"
-                                        + " stands there is kept."),
+                        .contains("Nothing was recorded: record.csv is Windows-1252. Save it again as CSV UTF-8;"
+                                + " its contents are kept."),
                 trial.err());
         assertArrayEquals(saved, Files.readAllBytes(folder.resolve("record.csv")));
     }

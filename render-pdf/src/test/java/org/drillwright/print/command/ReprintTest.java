@@ -59,8 +59,7 @@ class ReprintTest {
 
         Trial nothing = changed();
         assertEquals(
-                new Trial(0, "Nothing to print: every card says what it said when it was last printed.\n", ""),
-                nothing);
+                new Trial(0, "Nothing to print: every card is the same as when it was last printed.\n", ""), nothing);
 
         reword();
         Trial again = changed("--out", "again.pdf");
@@ -164,7 +163,7 @@ class ReprintTest {
         String whole = Files.readString(file);
         Files.writeString(file, whole.substring(0, whole.length() - 4));
         Trial torn = changed();
-        assertTrue(torn.out().startsWith("note: the last line of prints.csv is torn"), torn.out());
+        assertTrue(torn.out().startsWith("note: the last line of prints.csv is incomplete"), torn.out());
         assertEquals(3, record().size());
 
         Files.writeString(file, "people,hands\n");

@@ -28,12 +28,12 @@ class RosterCommandTest {
         assertTrue(files.read("record.csv").endsWith("2026-08-27,New0,,renamed,Pippa\n"));
         assertTrue(files.read("roster.yaml").contains("{name: Pippa, was: [New0], knows: [straight]}"));
         assertEquals(
-                "The record tells all of this already.\n",
+                "The record already says all of this.\n",
                 files.run("record", "tonight").out());
         assertTrue(files.run("progress", "--format", "csv").out().contains("\nriposte,intermediate,known,known\n"));
         files.run("roster", "--rename", "Pippa", "Phil", "--date", "2026-08-28");
         assertEquals(
-                "The record tells all of this already.\n",
+                "The record already says all of this.\n",
                 files.run("record", "tonight").out());
     }
 

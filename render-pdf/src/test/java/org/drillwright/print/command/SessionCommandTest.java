@@ -22,7 +22,7 @@ class SessionCommandTest {
                 files.run("session", "Old0", "Old1", "--tell", "kept", "--date", "2026-01-09")
                         .out());
         assertEquals(
-                "The record tells this already.\n",
+                "The record already says this.\n",
                 files.run("session", "Old0", "Old1", "--tell", "kept", "--date", "2026-01-09")
                         .out());
         assertTrue(files.read("record.csv").endsWith("2026-01-09,Old0,,kept,Old1\n"));
@@ -51,6 +51,6 @@ class SessionCommandTest {
     void anotherWordIsRefused() {
         Trial trial = PlanFiles.of(folder, 0, 2).run("session", "Old0", "Old1", "--tell", "never");
         assertEquals(2, trial.code());
-        assertTrue(trial.err().contains("--tell wants one of: agreed, kept, came late, did not come, called off."));
+        assertTrue(trial.err().contains("--tell needs one of: agreed, kept, came late, did not come, called off."));
     }
 }

@@ -128,7 +128,7 @@ class TermCommandTest {
                 "terms/autumn.yaml",
                 TERM.replace("09-16}", "09-16, no-new: yes}").replace("09-09}", "09-09, no-new: yes}"));
         Trial changed = files.run("term", "autumn");
-        assertTrue(changed.out().contains("holds, and says otherwise."), changed.out());
+        assertTrue(changed.out().contains("is in force, and says something else."), changed.out());
         assertTrue(changed.out().contains("2026-09-09: no longer new riposte"), changed.out());
         assertEquals(0, files.run("term", "autumn", "--publish").code());
         assertEquals(2, plans().size());
@@ -165,7 +165,7 @@ class TermCommandTest {
         Files.writeString(first, text);
         Trial trial = files.run("term", "autumn");
         assertEquals(2, trial.code());
-        assertTrue(trial.err().contains("were published without knowing of each other"), trial.err());
+        assertTrue(trial.err().contains("were published independently"), trial.err());
     }
 
     @Test

@@ -36,7 +36,8 @@ class TidyCommandTest {
         assertTrue(trial.out().startsWith("--- riposte.yaml\n+++ riposte.yaml\n@@ "), trial.out());
         assertTrue(trial.out().contains("\n+weapon: foil\n"), trial.out());
         assertTrue(trial.out().contains("\n-weapon: \"foil\"\n"), trial.out());
-        assertTrue(trial.out().endsWith("3 drills: 1 to tidy. Nothing was written; --write does that.\n"), trial.out());
+        assertTrue(
+                trial.out().endsWith("3 drills: 1 to tidy. Nothing was written; use --write for that.\n"), trial.out());
         assertEquals(before, Files.readString(untidy));
     }
 
@@ -97,6 +98,6 @@ class TidyCommandTest {
     @Test
     void oneOrTheOther() {
         Trial trial = Trial.run(folder, "tidy", "--write", "--check");
-        assertEquals(new Trial(2, "", "Either --write or --check, not both.\n"), trial);
+        assertEquals(new Trial(2, "", "Use --write or --check, not both.\n"), trial);
     }
 }

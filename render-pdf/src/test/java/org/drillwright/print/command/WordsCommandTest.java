@@ -61,7 +61,7 @@ class WordsCommandTest {
         Trial trial = Trial.run(folder, "words", "xyzzy");
         assertEquals(1, trial.code());
         assertEquals(1, trial.out().lines().count(), trial.out());
-        assertTrue(trial.out().startsWith("'xyzzy' is not a word of the trade"), trial.out());
+        assertTrue(trial.out().startsWith("'xyzzy' is not a known fencing term"), trial.out());
     }
 
     @Test

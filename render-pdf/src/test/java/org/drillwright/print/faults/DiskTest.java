@@ -141,7 +141,7 @@ class DiskTest {
         try (FullDisk disk = FullDisk.at(temporary.resolve("disk"))) {
             Path folder = school(temporary.resolve("disk"));
             disk.seal();
-            assertNothingHappens(folder, "nothing may be written to this disk");
+            assertNothingHappens(folder, "nothing can be written to this disk");
         }
     }
 

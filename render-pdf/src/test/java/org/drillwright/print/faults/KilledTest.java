@@ -162,7 +162,7 @@ class KilledTest {
         assertTrue(trial.err().contains("The last line has no line break: writing it was cut short."), trial.err());
         assertTrue(text("record.csv").startsWith(torn + "\n2026-08-26,,tonight,batch "), text("record.csv"));
         assertEquals(
-                "The record tells all of this already.\n",
+                "The record already says all of this.\n",
                 Trial.run(root, "record", "tonight", "--plan", "none").out());
         assertTrue(files.root().equals(root));
     }

@@ -36,7 +36,7 @@ class LargeTest {
         School school = School.in(folder).with("drill.yaml", "steps:\n" + "  - {}\n".repeat(100_000));
         assertTrue(school.saidOf("drill.yaml").contains("larger than 256 KiB"));
         school.with("drill.yaml", "steps:\n" + "  - {}\n".repeat(10_000));
-        assertTrue(school.saidOf("drill.yaml").contains("This list has 10000 items; at most 200 are read."));
+        assertTrue(school.saidOf("drill.yaml").contains("This list has 10000 items; at most 200 are allowed."));
     }
 
     @Test
@@ -111,7 +111,8 @@ class LargeTest {
         assertEquals(2, trial.code());
         assertTrue(
                 trial.err()
-                        .endsWith("it holds more than 10000 drill files, so it is hardly the folder that is meant.\n"),
+                        .endsWith(
+                                "it contains more than 10000 drill files, so it is probably not the folder you mean.\n"),
                 trial.err());
         assertEquals(1, trial.err().lines().count());
     }

@@ -83,7 +83,7 @@ class NamesTest {
         Trial refused = school.run("check", "-x.yaml");
         assertEquals(2, refused.code());
         assertTrue(
-                refused.err().startsWith("'-x.yaml' looks like an option; to name a file write './-x.yaml'."),
+                refused.err().startsWith("'-x.yaml' looks like an option; if it is a file, write './-x.yaml'."),
                 refused.err());
         assertTrue(school.run("check", "./-x.yaml").out().contains("\n1 drill: "));
         assertTrue(school.run("check", "--", "-x.yaml").out().contains("\n1 drill: "));

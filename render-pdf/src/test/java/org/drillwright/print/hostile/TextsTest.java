@@ -74,9 +74,8 @@ class TextsTest {
         assertEquals(2, trial.code());
         assertTrue(
                 trial.err()
-                        .endsWith(
-                                "Nothing was recorded: record.csv is UTF-16. Save it once more as CSV UTF-8; what stands"
-                                        + " there is kept.\n"),
+                        .endsWith("Nothing was recorded: record.csv is UTF-16. Save it again as CSV UTF-8; its"
+                                + " contents are kept.\n"),
                 trial.err());
         assertArrayEquals(before, Files.readAllBytes(folder.resolve("record.csv")));
     }

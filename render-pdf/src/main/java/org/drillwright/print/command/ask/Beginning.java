@@ -15,18 +15,18 @@ final class Beginning {
 
     void ask() {
         Form form = table.form("begin")
-                .text("name", "What is your school called?", "The name stands at the foot of every card.")
+                .text("name", "What is your school called?", "The name appears at the foot of every card.")
                 .choice(
                         "sheet",
                         "Which paper is in your printer?",
                         () -> List.of(new Choice("A4", "a4"), new Choice("Letter (8 1/2 x 11 inches)", "letter")),
-                        "You can change it later, in school.yaml.")
+                        "You can change this later, in school.yaml.")
                 .choice(
                         "language",
-                        "In which language are your cards?",
+                        "What language are your cards in?",
                         Beginning::languages,
-                        "This is for words such as 'Leader' and 'Distance', which the program adds. Your drills' words are"
-                                + " your own.");
+                        "This is for words the program adds, such as 'Leader' and 'Distance'. The words of your"
+                                + " drills are your own.");
         if (form.filled()) {
             table.run(
                     "begin",

@@ -30,7 +30,7 @@ public final class Dialogue {
     private enum Task {
         BEGIN("Begin a school in this folder"),
         WRITE("Write a new drill"),
-        CHANGE("Change a drill, with the page that shows it beside"),
+        CHANGE("Change a drill, with a page beside it that shows the card"),
         CHECK("Check all drills"),
         CARDS("Print cards"),
         HANDOUT("Print a handout for an assistant"),
@@ -70,7 +70,7 @@ public final class Dialogue {
         } catch (Over over) {
             run.out().print(over.wasSaid() ? "" : "\n");
         }
-        run.out().println("Goodbye. All that was written lies in the folder.");
+        run.out().println("Goodbye. Everything you wrote is in the folder.");
     }
 
     private Task ask(Optional<Task> likely) {
@@ -91,7 +91,7 @@ public final class Dialogue {
                         .choice("What would you like to do?", tasks, proposal, HELP)
                         .value());
             } catch (Back first) {
-                run.out().println("There is nothing before this question; 'quit' ends.");
+                run.out().println("This is the first question; 'quit' ends.");
             }
         }
     }

@@ -25,20 +25,23 @@ final class Drills {
 
     void write() {
         Form form = table.form("write")
-                .text("title", "What is the drill called?", "The title stands on the card, and names the file.")
+                .text(
+                        "title",
+                        "What is the drill called?",
+                        "The title appears on the card, and the file is" + " named after it.")
                 .choice(
                         "level",
-                        "For whom is it?",
+                        "Who is it for?",
                         this::levels,
                         "The levels are those of your school.yaml. Each says how much one person does on one count, and"
                                 + " what the blades do.")
                 .choice(
                         "form",
-                        "Who does it?",
+                        "Who is in it?",
                         () -> List.of(
                                 new Choice("Two partners, a leader and a follower", "partner"),
-                                new Choice("A class that follows a caller", "solo")),
-                        "In a partner drill each of the two has something to do on every count.");
+                                new Choice("A class following a caller", "solo")),
+                        "In a partner drill each partner has something to do on every count.");
         if (!form.filled()) {
             return;
         }
@@ -53,7 +56,7 @@ final class Drills {
         Done done = table.run("new", arguments);
         String file = Table.written(done);
         if (!file.isEmpty()) {
-            table.say("It is complete as it stands. Change its words into yours, and save.");
+            table.say("It is complete as it is. Put it in your own words, and save.");
             open(Path.of(file));
         }
     }
@@ -79,11 +82,12 @@ final class Drills {
                 .choice(
                         "Open it?",
                         List.of(
-                                new Choice("Yes, and a page beside it that shows the card at each save", "page"),
+                                new Choice("Yes, with a page beside it that shows the card after each save", "page"),
                                 new Choice("Only the file", "file"),
                                 new Choice("Not now", LATER)),
                         Optional.of("page"),
-                        "The file opens in your text editor. The page opens in your browser; it needs no network.")
+                        "The file opens in your text editor. The page opens in your browser; it works without a"
+                                + " network.")
                 .value();
         if (wish.equals(LATER)) {
             return;
@@ -108,11 +112,11 @@ final class Drills {
             faulty.add(new Choice("Not now", LATER));
             String drill = table.questions()
                     .choice(
-                            "Open a drill, to mend it?",
+                            "Open a drill to correct it?",
                             faulty,
                             Optional.of(faulty.get(0).value()),
-                            "What is wrong stands above, with the line of the file. In the page it stands beside the"
-                                    + " line, and goes when it is mended.")
+                            "What is wrong is listed above, with its line in the file. On the page it appears"
+                                    + " beside the line, and goes once it is corrected.")
                     .value();
             if (!drill.equals(LATER)) {
                 open(file(drill));
@@ -145,7 +149,7 @@ final class Drills {
                         "drill",
                         question,
                         () -> choices(school.entries()),
-                        "Type its number, or a part of its title that no other has.");
+                        "Type its number, or a part of its title that no other drill shares.");
     }
 
     private Path file(String drill) {

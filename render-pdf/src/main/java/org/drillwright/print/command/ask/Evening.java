@@ -26,14 +26,14 @@ final class Evening {
                         "sheet",
                         "What do you need?",
                         () -> List.of(
-                                new Choice("The lesson: a timed sheet for your hand", "lesson"),
+                                new Choice("The lesson: a timed sheet to hold in your hand", "lesson"),
                                 new Choice("The wall: who works with whom, round by round", "wall"),
-                                new Choice("The same as slips, one for each hand", "slips"),
-                                new Choice("The hall: where the lanes lie", "hall"),
+                                new Choice("The same as slips, one for each person", "slips"),
+                                new Choice("The hall: where the lanes go", "hall"),
                                 new Choice("The cards of this class", "cards"),
                                 new Choice("All of it for a substitute", "packet")),
-                        "One of two partners already knows the drill, and nobody meets whom the roster keeps apart. Once"
-                                + " the wall or the slips are printed, that plan is kept.");
+                        "One of each pair already knows the drill, and nobody meets a person the roster keeps"
+                                + " them apart from. Once the wall or the slips are printed, that plan is kept.");
         if (!form.filled()) {
             return;
         }
@@ -67,22 +67,23 @@ final class Evening {
         if (table.run("record", "--dry-run", "--", evening).code() == 0
                 && table.questions()
                         .agreed(
-                                "These lines are added to record.csv. Was it so?",
-                                "What was printed is what happened, unless you say otherwise. If it was not so, say no:"
-                                        + " 'drillwright record --help' tells how to say what was.")) {
+                                "These lines will be added to record.csv. Is this what happened?",
+                                "What was printed is what happened, unless you say otherwise. If something was"
+                                        + " different, answer no: 'drillwright record --help' explains how to"
+                                        + " say what happened.")) {
             table.run("record", "--", evening);
         }
     }
 
     private Form chosen() {
         return table.form("class")
-                .choice("class", "Which class?", () -> classes, "Each is a file in the folder classes of your school.");
+                .choice("class", "Which class?", () -> classes, "Each is a file in your school's folder 'classes'.");
     }
 
     private boolean isNone() {
         if (classes.isEmpty()) {
-            table.say("There is no class in this school yet. A class is a small file in its folder classes, beside a"
-                    + " roster of your people; the guide 'planning a class' tells how both are written.");
+            table.say("There is no class in this school yet. A class is a small file in the folder 'classes',"
+                    + " next to a roster of your people; the guide 'planning a class' explains how to write both.");
         }
         return classes.isEmpty();
     }

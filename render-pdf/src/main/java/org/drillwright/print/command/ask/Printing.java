@@ -23,12 +23,13 @@ final class Printing {
     private static final String TEST = "test";
 
     private static final String SIZE_HELP =
-            "A6 is the size of a postcard, A7 half of it, A5 twice it. Type is never made smaller: a drill that is long"
-                    + " takes a larger card, or more than one.";
+            "A6 is the size of a postcard, A7 half of it, A5 twice it. The type is never made smaller: a long"
+                    + " drill needs a larger card, or more than one.";
 
     private static final String BACK_HELP =
-            "Pictures show the phrase count by count. Safety is the conduct of the hall, the same on each card. With a"
-                    + " back the printer has to print on both sides; the test sheet shows whether front and back meet.";
+            "Pictures show the phrase count by count. Safety is the rules of safety and conduct, the same on each card."
+                    + " With a back, the printer has to print on both sides; the test sheet shows whether front"
+                    + " and back line up.";
 
     /** What a note on a card proposes, in the words in which it does. */
     private static final Pattern BETTER_SIZE = Pattern.compile("choose size ([a-z0-9-]+)");
@@ -50,22 +51,22 @@ final class Printing {
                         "which",
                         "Which cards?",
                         this::which,
-                        "Sets are made in school.yaml, each with its drills in teaching order.")
+                        "Sets are defined in school.yaml, each with its drills in teaching order.")
                 .choice(
                         () -> which.test(ONE),
                         "drill",
                         "Which drill?",
                         () -> Drills.choices(school.entries()),
-                        "Type its number, or a part of its title that no other has.")
-                .choice(() -> !which.test(TEST), "size", "How large?", this::sizes, SIZE_HELP)
+                        "Type its number, or a part of its title that no other drill shares.")
+                .choice(() -> !which.test(TEST), "size", "What size?", this::sizes, SIZE_HELP)
                 .choice(
                         () -> !which.test(TEST),
                         "back",
-                        "What stands behind?",
+                        "What goes on the back?",
                         () -> List.of(
                                 new Choice("Nothing", "none"),
                                 new Choice("The phrase in pictures", "pictures"),
-                                new Choice("The conduct of the hall, for safety", "safety")),
+                                new Choice("Safety and conduct in the hall", "safety")),
                         BACK_HELP);
         if (form.filled()) {
             print(form);
@@ -77,7 +78,7 @@ final class Printing {
         sets().forEach(set -> choices.add(new Choice("The set " + set, "set " + set)));
         choices.add(new Choice("One drill", ONE));
         choices.add(new Choice("Only what changed since it was last printed here", CHANGED));
-        choices.add(new Choice("A test sheet, to see whether your printer lets front and back meet", TEST));
+        choices.add(new Choice("A test sheet, to see whether your printer lines up front and back", TEST));
         return choices;
     }
 
@@ -96,7 +97,7 @@ final class Printing {
     private List<Choice> sizes() {
         CardSize usual = school.school().card();
         return Stream.concat(
-                        Stream.of(new Choice(named(usual) + ", as your school has it", usual.word())),
+                        Stream.of(new Choice(named(usual) + ", as set in your school", usual.word())),
                         Arrays.stream(CardSize.values())
                                 .filter(size -> size != usual)
                                 .map(size -> new Choice(named(size), size.word())))
@@ -167,7 +168,7 @@ final class Printing {
     private boolean isDraftWished() {
         return table.questions()
                 .agreed(
-                        "Print all the same, with DRAFT across the cards that have errors?",
+                        "Print anyway, with DRAFT across the cards that have errors?",
                         "A draft is for reading at a desk, not for the hall.");
     }
 
@@ -185,10 +186,10 @@ final class Printing {
     private boolean isLargerWished(String size, String better) {
         return table.questions()
                 .choice(
-                        "For some of them a larger card is proposed above. Which shall it be?",
+                        "For some of them a larger card is suggested above. Which would you like?",
                         List.of(
                                 new Choice("All of them in " + better, better),
-                                new Choice("Keep " + size + ", as it is told above", size)),
+                                new Choice("Keep " + size + ", as listed above", size)),
                         Optional.of(better),
                         SIZE_HELP)
                 .value()
@@ -198,10 +199,10 @@ final class Printing {
     private boolean isSafetyWished() {
         return table.questions()
                 .choice(
-                        "Behind some of them the pictures do not fit. What shall stand there?",
+                        "On some of them the pictures do not fit the back. What should go there instead?",
                         List.of(
-                                new Choice("Nothing behind those, pictures behind the others", "pictures"),
-                                new Choice("The conduct of the hall, behind all", "safety")),
+                                new Choice("Nothing on those, pictures on the others", "pictures"),
+                                new Choice("Safety and conduct, on all of them", "safety")),
                         Optional.of("pictures"),
                         BACK_HELP)
                 .value()
@@ -214,7 +215,7 @@ final class Printing {
         Form form = table.form("handout")
                 .choice(
                         "set",
-                        "Of which set?",
+                        "Which set?",
                         () -> sets,
                         "A cover, the safety card, the cards with their backs, and a table to sign.");
         if (form.filled()) {

@@ -21,7 +21,7 @@ public final class Questions {
     private static final Set<String> HELP = Set.of("help", "h", "?");
 
     private static final String WORDS =
-            "At every question: 'back' leads to the one before, 'quit' ends, 'help' tells more.";
+            "At every question: 'back' returns to the one before, 'quit' ends, 'help' explains.";
 
     private final Invocation run;
 
@@ -72,8 +72,8 @@ public final class Questions {
             run.out()
                     .println(
                             answer.isEmpty()
-                                    ? "Choose one of them."
-                                    : "That is none of them, or more than one. Type one of the numbers, or 'back'.");
+                                    ? "Please choose one."
+                                    : "That fits none of them, or more than one. Type one of the numbers, or 'back'.");
         }
     }
 

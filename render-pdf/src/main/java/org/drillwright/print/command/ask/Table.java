@@ -82,15 +82,15 @@ final class Table {
     /** Offers to open what is to be printed. */
     void offer(Path document) {
         if (!questions.agreed(
-                "Open it now, to print it?",
-                "It opens in the program that this computer shows PDF files with. Print from there.")) {
-            say("It lies here:\n  " + document);
+                "Open it now, to print it?", "It opens in this computer's program for PDF files. Print from there.")) {
+            say("It is here:\n  " + document);
             return;
         }
         say(
                 run.opener().open(document.toString())
-                        ? "It opens. Print it at 100 % (actual size)."
-                        : "No program could be started for it here. Open it yourself, and print it at 100 % (actual size):\n  "
+                        ? "It is opening. Print it at 100 % (actual size)."
+                        : "No program could be started for it here. Open it yourself, and print it at 100 %"
+                                + " (actual size):\n  "
                                 + document);
     }
 }

@@ -24,13 +24,14 @@ import picocli.CommandLine.Option;
 @Command(
         name = "booklet",
         header = "Prints the whole school as a booklet to read.",
-        description = "Contents, a page for each drill or two that are seen at once, what rests on what, an index, and"
-                + " what the drills work.%n",
+        description = "A table of contents, a page for each drill or two facing pages, which drills build on"
+                + " which, an index, and what the drills work on.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
             Exit.DONE_TEXT,
-            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be printed at all and was left out",
+            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be"
+                    + " printed at all and was left out",
             Exit.UNABLE_TEXT
         })
 public final class BookletCommand implements Callable<Integer> {
@@ -42,28 +43,28 @@ public final class BookletCommand implements Callable<Integer> {
             names = "--pages",
             paramLabel = "HOW",
             defaultValue = "folded",
-            description =
-                    "folded, two pages on each side of a sheet, for folding and stapling: A5 on A4, half-letter on"
-                            + " Letter; single, the same pages one by one, to read on a screen or for a copy shop; or large, a"
-                            + " page to a sheet, in type 1.2 times as large. Normally folded.")
+            description = "folded, two pages on each side of a sheet, for folding and stapling: A5 on A4, half-letter"
+                    + " on Letter; single, the same pages one by one, for a screen or a copy shop; or"
+                    + " large, one page to a sheet, in type 1.2 times as large. Normally folded.")
     Binding pages = Binding.FOLDED;
 
     @Option(
             names = "--sheet",
             paramLabel = "SIZE",
-            description = "The paper: a4, a3, letter or legal. Normally what school.yaml says, or a4.")
+            description = "The paper: a4, a3, letter or legal. Normally as set in school.yaml, or a4.")
     Optional<SheetSize> sheet = Optional.empty();
 
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "The file to write. Normally booklet.pdf, where you are. A PDF of that name is replaced.")
+            description = "The file to write. Normally booklet.pdf, in the current folder. A PDF of that name"
+                    + " is replaced.")
     String out = "booklet.pdf";
 
     @Mixin
     LanguageOption language = new LanguageOption();
 
-    @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
+    @Option(names = "--draft", description = "Also prints drills with errors, marked DRAFT.")
     boolean draft;
 
     public BookletCommand(Invocation run, SchoolOption school) {

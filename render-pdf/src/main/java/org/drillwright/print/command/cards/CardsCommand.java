@@ -48,18 +48,19 @@ import picocli.CommandLine.Parameters;
 /** Prints cards. */
 @Command(
         name = "cards",
-        header = "Prints drills as cards into one PDF.",
+        header = "Prints drills as cards, in one PDF.",
         description = {
-            "Without a set and without drills every drill of the school is printed: set after set in teaching order,"
-                    + " then the drills that are in no set. A drill that is in several sets is printed once.%n",
-            "If a drill has errors, nothing is printed and the errors are shown; --draft prints it all the same, with"
+            "If you name neither a set nor drills, every drill of the school is printed: set after set in"
+                    + " teaching order, then the drills that are in no set. A drill in several sets is printed once.%n",
+            "If a drill has errors, nothing is printed and the errors are shown; --draft prints anyway, with"
                     + " DRAFT across the card.%n"
         },
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
             Exit.DONE_TEXT,
-            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be printed at all and was left out",
+            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be"
+                    + " printed at all and was left out",
             Exit.UNABLE_TEXT
         })
 public final class CardsCommand implements Callable<Integer> {
@@ -70,112 +71,111 @@ public final class CardsCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "PATH",
             arity = "0..*",
-            description = "Drills by file or by id, or folders of drills; printed in that order.")
+            description = "Drills by file or id, or folders of drills; printed in that order.")
     List<String> paths = new ArrayList<>();
 
     @Option(
             names = "--set",
             paramLabel = "SET",
-            description = "The drills of a set of school.yaml, or of a level. May be given several times.")
+            description = "The drills of a set in school.yaml, or of a level. May be given several times.")
     List<String> sets = new ArrayList<>();
 
     @Option(
             names = "--class",
             paramLabel = "CLASS",
-            description = "The drills of a class's lesson, in its order: the set that this class needs.")
+            description = "The drills of a class's lesson, in its order: the set this class needs.")
     Optional<String> lesson = Optional.empty();
 
     @Option(
             names = "--card",
             paramLabel = "SIZE",
-            description =
-                    "The card's size: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter, half-letter;"
-                            + " wall-a4, wall-a3. Normally what school.yaml says, or a6; where its sheet is letter, quarter-letter.")
+            description = "The card's size: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter, half-letter;"
+                    + " wall-a4, wall-a3. Normally as set in school.yaml, or a6; where its sheet is"
+                    + " letter, quarter-letter.")
     Optional<CardSize> card = Optional.empty();
 
     @Option(
             names = "--large-print",
-            description =
-                    "For who sees badly: the same paper with all type one scale larger, so more of a drill goes over"
-                            + " to the back.")
+            description = "For poor eyesight: the same paper with all type one size larger, so more of a drill runs"
+                    + " over to the back.")
     boolean largePrint;
 
     @Option(
             names = "--sheet",
             paramLabel = "SIZE",
-            description =
-                    "The paper: a4, a3, letter or legal, with as many cards on it as fit at true size; or card, one card to"
-                            + " a page. Normally what school.yaml says, or a4.")
+            description = "The paper: a4, a3, letter or legal, with as many cards as fit at actual size; or card, one"
+                    + " card to a page. Normally as set in school.yaml, or a4.")
     Optional<Paper> sheet = Optional.empty();
 
     @Option(
             names = "--back",
             paramLabel = "BACK",
             defaultValue = "none",
-            description =
-                    "What is printed behind each card that holds its drill in front: none; pictures, the phrase drawn and"
-                            + " told count by count, with the drill's purpose; or safety, the conduct of the hall.")
+            description = "What is printed on the back of each card whose drill fits on the front: none; pictures,"
+                    + " the phrase drawn and described count by count, with the drill's purpose; or"
+                    + " safety, the rules of safety and conduct.")
     Back back = Back.NONE;
 
     @Option(
             names = "--duplex",
             paramLabel = "EDGE",
             defaultValue = "long",
-            description = "Over which edge the printer turns the sheet for backs: long or short. Normally long.")
+            description =
+                    "The edge over which the printer turns the sheet for the backs: long or short." + " Normally long.")
     Edge duplex = Edge.LONG;
 
     @Option(
             names = "--shift",
             paramLabel = "X,Y",
-            description = "Moves all backs by so many millimetres to the right and down, at most 5 either way, for a"
-                    + " printer that prints them beside their place.")
+            description = "Moves all backs this many millimetres to the right and down, at most 5 either way,"
+                    + " for a printer that prints them out of place.")
     Optional<Shift> shift = Optional.empty();
 
     @Option(
             names = "--laminate",
             paramLabel = "HOW",
             defaultValue = "none",
-            description =
-                    "none; pouch, cards are cut first, with guides for round corners, and sealed in film that reaches"
-                            + " 3 to 5 mm beyond the card, so that a pouch of the card's size holds it; or sheet, the sheet is"
-                            + " laminated first: then the cut edges are open, and wet gets in.")
+            description = "none; pouch: cards are cut first, with guides for round corners, and sealed in film that"
+                    + " reaches 3 to 5 mm beyond the card, so a pouch of the card's size holds it; or"
+                    + " sheet: the sheet is laminated first, so the cut edges are open and let moisture in.")
     Laminate laminate = Laminate.NONE;
 
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "The file to write; with --png the folder. Normally cards.pdf (or cards), where you are."
+            description = "The file to write, or with --png the folder. Normally cards.pdf (or cards), in the"
+                    + " current folder."
                     + " A PDF of that name is replaced. More than 1000 cards become several files.")
     Optional<String> out = Optional.empty();
 
     @Option(
             names = "--png",
             paramLabel = "DPI",
-            description = "Instead of a PDF a picture of each side of each card, with so many dots an inch, from "
+            description = "Instead of a PDF, a picture of each side of each card, at this many dots per inch, from "
                     + PngPictures.LEAST + " to " + PngPictures.MOST + "; 300 is usual for printing.")
     Optional<Integer> png = Optional.empty();
 
     @Option(
             names = "--test-sheet",
-            description = "Instead of cards a sheet that shows what --shift your printer needs.")
+            description = "Instead of cards, a sheet that shows which --shift your printer needs.")
     boolean testSheet;
 
     @Option(
             names = "--changed",
-            description = "Prints only what has changed since it was last printed in this size, writes that down in "
+            description = "Prints only what has changed since it was last printed in this size, notes that in "
                     + PrintsFile.NAME + " in the school's folder, and says which older cards to take off the rings.")
     boolean changed;
 
     @Option(
             names = "--date",
             paramLabel = "DAY",
-            description = "With --changed: the day that is written down, such as 2026-09-01. Normally today.")
+            description = "With --changed: the day to be noted, such as 2026-09-01. Normally today.")
     Optional<LocalDate> date = Optional.empty();
 
     @Mixin
     LanguageOption language = new LanguageOption();
 
-    @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
+    @Option(names = "--draft", description = "Also prints drills with errors, marked DRAFT.")
     boolean draft;
 
     public CardsCommand(Invocation run, SchoolOption school) {
@@ -194,7 +194,7 @@ public final class CardsCommand implements Callable<Integer> {
         mustGoTogether();
         png.filter(dots -> dots < PngPictures.LEAST || dots > PngPictures.MOST).ifPresent(dots -> {
             throw new CannotRun("Pictures have from " + PngPictures.LEAST + " to " + PngPictures.MOST
-                    + " dots an inch, not " + dots + ".");
+                    + " dots per inch, not " + dots + ".");
         });
         Target target = target();
         if (png.isEmpty()) {
@@ -237,15 +237,15 @@ public final class CardsCommand implements Callable<Integer> {
         List<String> left = new Picking(folder).leftOut(sets);
         if (!left.isEmpty()) {
             run.out()
-                    .println("note: in no set, so not among these: " + Columns.shown(String.join(", ", left))
-                            + ". Sets are made in school.yaml, under 'sets'.");
+                    .println("note: in no set, so not printed here: " + Columns.shown(String.join(", ", left))
+                            + ". Sets are defined in school.yaml, under 'sets'.");
         }
     }
 
     /** Only whole cards on paper are worth a line in the record. */
     private void mustGoTogether() {
         if (changed && (draft || testSheet || png.isPresent())) {
-            throw new CannotRun("--changed prints cards for the ring and writes them down: leave out "
+            throw new CannotRun("--changed prints cards for the ring and keeps note of them: leave out "
                     + (draft ? "--draft" : testSheet ? "--test-sheet" : "--png") + ".");
         }
         if (changed && language.isAsked()) {
@@ -253,7 +253,7 @@ public final class CardsCommand implements Callable<Integer> {
                     + " --in.");
         }
         if (!changed && date.isPresent()) {
-            throw new CannotRun("--date is the day that --changed writes down; no other printing is dated.");
+            throw new CannotRun("--date is the day noted by --changed; nothing else that is printed has a date.");
         }
     }
 
@@ -263,7 +263,9 @@ public final class CardsCommand implements Callable<Integer> {
                 .orElseThrow(() -> new CannotRun("A test sheet needs a sheet: a4, a3, letter or legal."));
         new OutputFile(target.path())
                 .write(TestSheet.of(settings, size, duplex.duplex(), shift.orElse(Shift.NONE), faces));
-        run.out().println(target.shown() + ": print it on both sides at 100 %, hold it against the light, and read.");
+        run.out()
+                .println(target.shown() + ": print it on both sides at 100 %, hold it up to the light, and"
+                        + " read off the shift.");
         return Exit.DONE;
     }
 

@@ -38,16 +38,17 @@ import picocli.CommandLine.Spec;
 /** Prints a packet for an assistant. */
 @Command(
         name = "handout",
-        header = "Prints a set for an assistant: cover, safety card, cards, a table to sign; or a page for a phone.",
-        description = "One PDF for both sides of the paper. The cover and the table are whole pages; the cards lie on"
-                + " their sheets at true size, as many as fit, to be cut out for the ring, in teaching order. With --html"
-                + " one page for a phone, which needs no network: the safety card, the cards large, each phrase count"
-                + " by count, and a list to search and to tick.%n",
+        header = "Prints a set for an assistant: cover, safety card, cards and a table to sign; or a page for a phone.",
+        description = "One PDF, printed on both sides of the paper. The cover and the table are full pages; the"
+                + " cards are laid out on sheets at actual size, as many as fit, in teaching order, to be cut"
+                + " out for the ring. With --html, one page for a phone that needs no network: the safety card,"
+                + " the cards in large type, each phrase count by count, and a list to search and tick off.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
             Exit.DONE_TEXT,
-            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be printed at all and was left out",
+            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be"
+                    + " printed at all and was left out",
             Exit.UNABLE_TEXT
         })
 public final class HandoutCommand implements Callable<Integer> {
@@ -58,73 +59,72 @@ public final class HandoutCommand implements Callable<Integer> {
     @Spec
     CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "SET", arity = "1", description = "A set of school.yaml, or a level.")
+    @Parameters(paramLabel = "SET", arity = "1", description = "A set in school.yaml, or a level.")
     String set = "";
 
     @Option(
             names = "--card",
             paramLabel = "SIZE",
-            description =
-                    "The cards' size: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter, half-letter;"
-                            + " wall-a4, wall-a3. Normally what school.yaml says, or a6; where its sheet is letter, quarter-letter.")
+            description = "The cards' size: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter, half-letter;"
+                    + " wall-a4, wall-a3. Normally as set in school.yaml, or a6; where its sheet is"
+                    + " letter, quarter-letter.")
     Optional<CardSize> card = Optional.empty();
 
     @Option(
             names = "--large-print",
-            description =
-                    "For who sees badly: the same paper with all type one scale larger, so more of a drill goes over"
-                            + " to the back.")
+            description = "For poor eyesight: the same paper with all type one size larger, so more of a drill runs"
+                    + " over to the back.")
     boolean largePrint;
 
     @Option(
             names = "--sheet",
             paramLabel = "SIZE",
-            description = "The paper: a4, a3, letter or legal. Normally what school.yaml says, or a4.")
+            description = "The paper: a4, a3, letter or legal. Normally as set in school.yaml, or a4.")
     Optional<SheetSize> sheet = Optional.empty();
 
     @Option(
             names = "--back",
             paramLabel = "BACK",
             defaultValue = "pictures",
-            description = "What is printed behind each card: pictures, none or safety. Normally pictures.")
+            description = "What is printed on the back of each card: pictures, none or safety. Normally pictures.")
     Back back = Back.PICTURES;
 
     @Option(
             names = "--duplex",
             paramLabel = "EDGE",
             defaultValue = "long",
-            description = "Over which edge the printer turns the sheet: long or short. Normally long.")
+            description = "The edge over which the printer turns the sheet: long or short. Normally long.")
     Edge duplex = Edge.LONG;
 
     @Option(
             names = "--shift",
             paramLabel = "X,Y",
-            description = "Moves all backs by so many millimetres to the right and down; see cards --test-sheet.")
+            description = "Moves all backs this many millimetres to the right and down; see cards --test-sheet.")
     Optional<Shift> shift = Optional.empty();
 
     @Option(
             names = "--laminate",
             paramLabel = "HOW",
             defaultValue = "none",
-            description = "none; pouch, cards are cut first; or sheet, the sheet is laminated first.")
+            description = "none; pouch: cards are cut first; or sheet: the sheet is laminated first.")
     Laminate laminate = Laminate.NONE;
 
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "The file to write. Normally handout.pdf (or handout.html), where you are. A PDF, or a page"
-                    + " of this program, of that name is replaced.")
+            description = "The file to write. Normally handout.pdf (or handout.html), in the current folder. A"
+                    + " PDF, or a page made by this program, of that name is replaced.")
     Optional<String> out = Optional.empty();
 
     @Option(
             names = "--html",
-            description = "Instead of a PDF one page for a phone, as a file that can be sent and opened anywhere.")
+            description = "Instead of a PDF, one page for a phone, as a file that can be sent and opened anywhere.")
     boolean html;
 
     @Mixin
     LanguageOption language = new LanguageOption();
 
-    @Option(names = "--draft", description = "Prints drills with errors, too, marked DRAFT.")
+    @Option(names = "--draft", description = "Also prints drills with errors, marked DRAFT.")
     boolean draft;
 
     public HandoutCommand(Invocation run, SchoolOption school) {
@@ -162,10 +162,11 @@ public final class HandoutCommand implements Callable<Integer> {
                 .filter(spec.commandLine().getParseResult()::hasMatchedOption)
                 .findFirst()
                 .ifPresent(option -> {
-                    throw new CannotRun(option + " is for paper; leave it out, or leave out --html.");
+                    throw new CannotRun(option + " is for paper; leave out that option, or --html.");
                 });
         out.filter(name -> !name.toLowerCase(Locale.ROOT).endsWith(".html")).ifPresent(name -> {
-            throw new CannotRun("With --html the file's name ends in .html, so that a phone knows what it is; '" + name
+            throw new CannotRun("With --html the file name must end in .html, so that a phone knows what it is;"
+                    + " '" + name
                     + "' does not.");
         });
     }

@@ -19,9 +19,9 @@ import picocli.CommandLine.Parameters;
 /** Tells a card by its mark. */
 @Command(
         name = "identify",
-        header = "Tells by its mark which drill a card in your hand is, and whether it is current.",
-        description = "The mark stands at the card's foot: 8 signs such as 7K3M-P9RX. It changes with every word that"
-                + " the card prints.%n",
+        header = "Says which drill a card in your hand is, from its mark, and whether it is current.",
+        description = "The mark is at the foot of the card: 8 characters such as 7K3M-P9RX. It changes with"
+                + " every word printed on the card.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:the settings have errors, and the mark was not looked up", Exit.UNABLE_TEXT})
@@ -33,7 +33,7 @@ public final class IdentifyCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "SIGN",
             arity = "1..*",
-            description = "The mark; small letters, spaces and the hyphen do not matter.")
+            description = "The mark; capitals, spaces and the hyphen do not matter.")
     List<String> signs = new ArrayList<>();
 
     public IdentifyCommand(Invocation run, SchoolOption school) {

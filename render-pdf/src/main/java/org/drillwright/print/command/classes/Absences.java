@@ -29,7 +29,7 @@ record Absences(KeptPlan plan, People people, List<RoundByRound.Stage> stages) {
         }
         Optional<String> instead = gone.instead().map(people::anybody);
         if (instead.filter(person::equals).isPresent()) {
-            throw new CannotRun("--instead wants somebody else than " + person + ".");
+            throw new CannotRun("--instead needs somebody other than " + person + ".");
         }
         return new Absence(
                 person,

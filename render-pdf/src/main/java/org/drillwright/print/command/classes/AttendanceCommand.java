@@ -26,9 +26,9 @@ import picocli.CommandLine.Parameters;
 /** Shows who came. */
 @Command(
         name = "attendance",
-        header = "Shows who came to the last classes, and what those who didn't have missed.",
-        description = "Of the last eight classes since each came first, as record.csv has them. In the order of the"
-                + " roster: nobody is ranked.%n",
+        header = "Shows who came to recent classes, and what those who didn't have missed.",
+        description = "Covers the last eight classes in record.csv since each person first came. In roster"
+                + " order: nobody is ranked.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})
@@ -37,7 +37,7 @@ public final class AttendanceCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "NAME", arity = "0..1", description = "Somebody on the roster. Without: everybody.")
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "Somebody on the roster. Normally everybody.")
     String named = "";
 
     @Option(

@@ -15,7 +15,7 @@ final class ChangeOptions {
             names = RoundByRound.FROM,
             paramLabel = "N",
             parameterConsumer = RoundByRound.InOrder.class,
-            description = "Plans the rounds from this one on anew; those before stay as they were planned. May be"
+            description = "Plans the rounds again from this one onwards; those before stay as planned. May be"
                     + " given several times, each with the --without and --with that follow it.")
     List<RoundByRound.Word> fromRound = said;
 
@@ -23,26 +23,26 @@ final class ChangeOptions {
             names = RoundByRound.WITHOUT,
             paramLabel = "NAME",
             parameterConsumer = RoundByRound.InOrder.class,
-            description = "Somebody who is gone from that round on.")
+            description = "Somebody who is gone from that round onwards.")
     List<RoundByRound.Word> without = said;
 
     @Option(
             names = RoundByRound.WITH,
             paramLabel = "NAME",
             parameterConsumer = RoundByRound.InOrder.class,
-            description = "Somebody who has come by that round.")
+            description = "Somebody who has arrived by that round.")
     List<RoundByRound.Word> with = said;
 
     List<Change> changes() {
         RoundByRound typed = new RoundByRound(said);
         typed.withoutRound().ifPresent(option -> {
-            throw new CannotRun(option + " wants the round before it: --from-round N " + option + " NAME.");
+            throw new CannotRun(option + " needs the round before it: --from-round N " + option + " NAME.");
         });
         List<Change> changes = new ArrayList<>();
         int last = 1;
         for (RoundByRound.Stage stage : typed.stages()) {
             if (stage.fromRound() < last) {
-                throw new CannotRun("--from-round wants a round from " + last + " on.");
+                throw new CannotRun("--from-round needs a round from " + last + " on.");
             }
             last = stage.fromRound();
             changes.add(new Change(

@@ -24,9 +24,10 @@ import picocli.CommandLine.Option;
 /** Lays lanes in a hall. */
 @Command(
         name = "hall",
-        header = "In class: where the lanes lie in the hall.",
-        description = "How many lanes fit with clear space round each, and in how many waves the class works if they"
-                + " are too few. The clear spaces are common practice and can be set in the class or in school.yaml;"
+        header = "In class: where the lanes go in the hall.",
+        description = "How many lanes fit with clear space round each, and in how many waves the class works if"
+                + " there are too few. The clear spaces are common practice and can be set in the class or in"
+                + " school.yaml;"
                 + " local rules and your own risk assessment decide.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
@@ -56,8 +57,8 @@ public final class HallCommand implements Callable<Integer> {
     private int told(Tonight tonight, Optional<SheetFile> file) {
         LaneLayout layout = tonight.plan()
                 .lanes()
-                .orElseThrow(() -> new CannotRun("The class names no hall; write one such as"
-                        + " 'hall: {length: 18, width: 10}' into it, or into school.yaml."));
+                .orElseThrow(() -> new CannotRun("The class has no hall; write one in it or in school.yaml,"
+                        + " such as 'hall: {length: 18, width: 10}'."));
         Shown shown = Wall.of(tonight, Optional.empty()).shown(List.of());
         PairingPlan pairs = shown.plan();
         Floor floor = Floor.of(layout, places(pairs));

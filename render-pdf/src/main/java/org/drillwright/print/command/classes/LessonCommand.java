@@ -24,9 +24,9 @@ import picocli.CommandLine.Option;
 @Command(
         name = "lesson",
         header = "In class: fits the drills into the time, minute by minute.",
-        description = "Opening, warm-up and closing are kept. What doesn't fit is left out, those drills of least value"
-                + " first and none without what it needs; and it is said what could be cut to keep all. How long"
-                + " things take stands in school.yaml and in the class (timing).%n",
+        description = "Opening, warm-up and closing are kept. What doesn't fit is left out, the least valuable"
+                + " drills first, and no drill is kept without those it needs; you are told what could be cut"
+                + " to keep them all. How long things take is set in school.yaml and in the class (timing).%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
@@ -45,8 +45,8 @@ public final class LessonCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "Writes the sheet for the hand into this PDF: times, then each drill with its gear, calls and"
-                    + " cautions.")
+            description = "Writes a sheet to hold in the hand into this PDF: times, then each drill with its"
+                    + " gear, calls and cautions.")
     Optional<String> out = Optional.empty();
 
     public LessonCommand(Invocation run, SchoolOption school) {

@@ -32,10 +32,10 @@ import picocli.CommandLine.Parameters;
 /** Prints all that somebody needs who takes a class for once. */
 @Command(
         name = "packet",
-        header = "In class: all of it on paper for a substitute: people, lesson, sheet for the wall.",
-        description =
-                "Who comes, with which hand, what is new to whom, and what to look out for as the roster has it;"
-                        + " then the timed lesson and the sheet for the wall. The plan is kept. For the cards: cards --class.%n",
+        header = "In class: everything on paper for a substitute: people, lesson, sheet for the wall.",
+        description = "Who is coming, which hand they use, what is new to whom, and what the roster says to look out"
+                + " for; then the timed lesson and the sheet for the wall. The plan is kept. For the"
+                + " cards: cards --class.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {

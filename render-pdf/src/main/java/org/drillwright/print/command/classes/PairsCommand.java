@@ -34,9 +34,9 @@ import picocli.CommandLine.Option;
 @Command(
         name = "pairs",
         header = "In class: who works with whom, round by round.",
-        description = "In a learning class one of two partners already knows the drill; those kept apart never meet;"
-                + " as many different partners as can be. Where that can't be, it is said in numbers, with the least"
-                + " bad way.%n",
+        description = "In a learning class one of each pair already knows the drill; people kept apart never"
+                + " meet; everyone gets as many different partners as possible. Where that can't be done, the"
+                + " numbers say so, with the least bad way.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
@@ -55,30 +55,29 @@ public final class PairsCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "Writes the sheet for the wall into this PDF: names from A to Z, and for each round the place"
-                    + " where one works. From how far it is read stands at its foot.")
+            description = "Writes the sheet for the wall into this PDF: names from A to Z, with each person's"
+                    + " place in each round. The distance it can be read from is printed at its foot.")
     Optional<String> out = Optional.empty();
 
     @Option(
             names = "--by",
             paramLabel = "ORDER",
             defaultValue = "name",
-            description = "name, or round: a page or two for each round, place by place, in names that are read from"
-                    + " 3 m. Normally name.")
+            description = "name; or round, a page or two for each round, place by place, in names that can be"
+                    + " read from 3 m. Normally name.")
     WallForm by = WallForm.NAME;
 
     @Option(
             names = "--slips",
-            description = "The PDF holds a slip for each person's hand, to be cut, and nothing for the" + " wall.")
+            description = "The PDF has slips to cut out, one for each person, and nothing for the wall.")
     boolean slips;
 
     @Option(
             names = "--walk",
             paramLabel = "FORMINGS",
-            description =
-                    "How people change over: 1 or 2 (so often they form two lines, of which one then walks), or free"
-                            + " (all read the sheet). Normally the fewest formings with which the fewest meet again; what each"
-                            + " costs is told without --out.")
+            description = "How people change over: 1 or 2 (how many times they form two lines, one of which then"
+                    + " walks), or free (everyone reads the sheet). Normally the fewest formings with"
+                    + " which the fewest meet again; without --out you see what each costs.")
     Optional<WalkForm> walk = Optional.empty();
 
     @Option(names = "--initials", description = ClassWords.INITIALS)
@@ -87,7 +86,7 @@ public final class PairsCommand implements Callable<Integer> {
     @Mixin
     ChangeOptions changes = new ChangeOptions();
 
-    @Option(names = "--keep", description = "Keeps the plan under its mark without printing it. --out keeps it, too.")
+    @Option(names = "--keep", description = "Keeps the plan under its mark without printing it. --out keeps it too.")
     boolean keep;
 
     @Option(names = "--plan", paramLabel = "MARK", description = ClassWords.PLAN)
@@ -97,7 +96,7 @@ public final class PairsCommand implements Callable<Integer> {
             names = "--why",
             arity = "2",
             paramLabel = "NAME",
-            description = "Tells why two people do or don't work together.")
+            description = "Explains why two people do or don't work together.")
     List<String> why = new ArrayList<>();
 
     public PairsCommand(Invocation run, SchoolOption school) {
@@ -108,10 +107,10 @@ public final class PairsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (out.isEmpty() && (slips || by == WallForm.ROUND)) {
-            throw new CannotRun((slips ? "--slips" : "--by") + " wants a PDF to write into: --out FILE.");
+            throw new CannotRun((slips ? "--slips" : "--by") + " needs a PDF to write into: --out FILE.");
         }
         if (slips && by == WallForm.ROUND) {
-            throw new CannotRun("--by is for the wall and --slips for people's hands: print one, then the other.");
+            throw new CannotRun("--by is for the wall, --slips for people's hands: print one, then the other.");
         }
         Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
         return named.tonight(run, school).map(found -> told(found, file)).orElse(Exit.MATERIAL);
@@ -150,8 +149,8 @@ public final class PairsCommand implements Callable<Integer> {
         String one = people.name(why.get(0));
         String other = people.name(why.get(1));
         shown.pairing()
-                .orElseThrow(() -> new CannotRun("Why can't be told any more: since " + shown.mark()
-                        + " was printed the files have changed, and it would be planned otherwise now."))
+                .orElseThrow(() -> new CannotRun("The reason can no longer be given: since " + shown.mark()
+                        + " was printed the files have changed, and the plan would be different now."))
                 .why(one, other)
                 .forEach(run.out()::println);
         return Exit.DONE;

@@ -27,9 +27,9 @@ import picocli.CommandLine.Parameters;
 /** Finds training partners. */
 @Command(
         name = "partners",
-        header = "Outside class: who is near enough in skill to train with whom.",
-        description =
-                "The nearest in skill first; nobody who is away or does solo work, nobody who is kept apart, nobody without a day in common.%n",
+        header = "Outside class: who is close enough in skill to train together.",
+        description = "The closest in skill first; nobody who is away, does solo work, is kept apart or has no day in"
+                + " common.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})
@@ -38,7 +38,7 @@ public final class PartnersCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "NAME", arity = "0..1", description = "Somebody on the roster. Without: everybody.")
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "Somebody on the roster. Normally everybody.")
     String named = "";
 
     public PartnersCommand(Invocation run, SchoolOption school) {

@@ -23,8 +23,8 @@ import picocli.CommandLine.Option;
 @Command(
         name = "progress",
         header = "Shows who knows which drill, and what each may learn next.",
-        description = "A drill is next when all that it needs is known. Known is what the roster says and what the"
-                + " record has as signed off.%n",
+        description = "A drill is next when everything it needs is known. A drill is known if the roster says"
+                + " so or the record has it signed off.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})

@@ -35,10 +35,10 @@ import picocli.CommandLine.Parameters;
 /** Writes into the record what was done. */
 @Command(
         name = "record",
-        header = "After class: writes down who was there, who worked with whom, and who was signed off.",
-        description = "What was printed is what happened, unless you say otherwise. Lines are added to record.csv"
-                + " beside school.yaml; what stands there is never changed. Said otherwise later, the class is told"
-                + " anew: what was wrong is taken back by a line, what lacked is added.%n",
+        header = "After class: records who was there, who worked with whom, and who was signed off.",
+        description = "What was printed is what happened, unless you say otherwise. Lines are added to"
+                + " record.csv next to school.yaml; existing lines are never changed. If you correct a class"
+                + " later, it is recorded again: a line takes back what was wrong, and what was missing is added.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
@@ -57,14 +57,14 @@ public final class RecordCommand implements Callable<Integer> {
     @Option(
             names = "--plan",
             paramLabel = "MARK",
-            description = "The plan that was worked, by the mark at the foot of its sheet; none: one that was never"
-                    + " printed and is made now. Normally the one that was printed last.")
+            description = "The plan that was worked, by the mark at the foot of its sheet; or none, for one"
+                    + " that was never printed and is made now. Normally the one printed last.")
     Optional<String> mark = Optional.empty();
 
     @Option(
             names = "--as",
             paramLabel = "FILE",
-            description = "A copy of a kept plan, changed to what really happened. The plans lie in classes/plans.")
+            description = "A copy of a kept plan, edited to show what really happened. The plans are in classes/plans.")
     Optional<String> copy = Optional.empty();
 
     @Mixin
@@ -73,7 +73,7 @@ public final class RecordCommand implements Callable<Integer> {
     @Option(
             names = "--date",
             paramLabel = "DATE",
-            description = "The day on which it was worked, such as 2026-09-01. Normally that of the class.")
+            description = "The day it was worked, such as 2026-09-01. Normally the date of the class.")
     Optional<LocalDate> date = Optional.empty();
 
     @Option(
@@ -89,13 +89,13 @@ public final class RecordCommand implements Callable<Integer> {
             arity = "2",
             paramLabel = "NAME DRILL",
             hideParamSyntax = true,
-            description = "NAME DRILL: takes back that this class signed that person off.")
+            description = "NAME DRILL: takes back this person's sign-off in this class.")
     List<String> notSignedOff = new ArrayList<>();
 
-    @Option(names = "--take-back", description = "The class wasn't held: takes back all that was recorded of it.")
+    @Option(names = "--take-back", description = "The class wasn't held: takes back everything recorded for it.")
     boolean takeBack;
 
-    @Option(names = "--dry-run", description = "Shows the lines, and writes nothing.")
+    @Option(names = "--dry-run", description = "Shows the lines without writing them.")
     boolean dryRun;
 
     public RecordCommand(Invocation run, SchoolOption school) {
@@ -114,7 +114,7 @@ public final class RecordCommand implements Callable<Integer> {
 
     private Optional<Integer> recorded(Tonight tonight) {
         if (tonight.classes().isRecordBroken()) {
-            run.err().println("Nothing was recorded: mend " + ClassFiles.RECORD + " first, or give it another name.");
+            run.err().println("Nothing was recorded: correct " + ClassFiles.RECORD + " first, or rename it.");
             return Optional.empty();
         }
         LocalDate day = date.orElse(tonight.plan().brief().date());
@@ -187,7 +187,7 @@ public final class RecordCommand implements Callable<Integer> {
         }
         Added lines = record.add(read -> RecordWriter.appended(read, told));
         if (lines.isNothing()) {
-            run.out().println("The record tells all of this already.");
+            run.out().println("The record already says all of this.");
             return Exit.DONE;
         }
         run.out()
@@ -218,7 +218,7 @@ public final class RecordCommand implements Callable<Integer> {
     private void mustBeIn(KeptPlan plan, String drill) {
         boolean planned = plan.rounds().stream().anyMatch(round -> round.drill().equals(drill));
         if (!planned) {
-            throw new CannotRun("'" + drill + "' has no round of partners in the plan of " + named + ".");
+            throw new CannotRun("'" + drill + "' has no partner round in the plan of " + named + ".");
         }
     }
 

@@ -30,9 +30,9 @@ import picocli.CommandLine.Option;
 /** Writes down that somebody is called otherwise now, has left, or is back. */
 @Command(
         name = "roster",
-        header = "Writes down who is called otherwise now, who left, who is back; what is on record stays theirs.",
-        description = "Each is a line of record.csv. A new name is written into roster.yaml as well, the old one beside"
-                + " it. Who left is planned no more and counts in the past of the others.%n",
+        header = "Records who has a new name, who left and who is back; what is on record stays theirs.",
+        description = "Each is a line in record.csv. A new name also goes into roster.yaml, with the old one"
+                + " beside it. People who left are no longer planned for, but still count in the others' past.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:the roster or the record has errors", Exit.UNABLE_TEXT})
@@ -46,14 +46,13 @@ public final class RosterCommand implements Callable<Integer> {
             arity = "2",
             paramLabel = "NAME NEW",
             hideParamSyntax = true,
-            description =
-                    "NAME NEW: from this day on this person is called so. The old name may be somebody else's then.")
+            description = "NAME NEW: this person's name from this day on. The old name is then free for somebody else.")
     List<String> renamed = List.of();
 
-    @Option(names = "--left", paramLabel = "NAME", description = "This person doesn't come any more.")
+    @Option(names = "--left", paramLabel = "NAME", description = "This person no longer comes.")
     Optional<String> left = Optional.empty();
 
-    @Option(names = "--back", paramLabel = "NAME", description = "This person had left and comes again.")
+    @Option(names = "--back", paramLabel = "NAME", description = "This person had left and is back.")
     Optional<String> back = Optional.empty();
 
     @Option(names = "--date", paramLabel = "DATE", description = "Since when, such as 2026-09-01. Normally today.")
@@ -78,7 +77,7 @@ public final class RosterCommand implements Callable<Integer> {
 
     private int told(ClassRun opened, Roster roster) {
         if (opened.classes().isRecordBroken()) {
-            run.err().println("Nothing was changed: mend " + ClassFiles.RECORD + " first, or give it another name.");
+            run.err().println("Nothing was changed: correct " + ClassFiles.RECORD + " first, or rename it.");
             return Exit.MATERIAL;
         }
         LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
@@ -97,7 +96,7 @@ public final class RosterCommand implements Callable<Integer> {
         back.ifPresent(typed -> {
             String person = opened.classes().members().gone().contains(typed) ? typed : new People(roster).name(typed);
             facts.add(Entry.returned(day, person));
-            said.add(person + " is back since " + day + ".");
+            said.add(person + " has been back since " + day + ".");
         });
         new RecordAdding(opened.classes()).add(read -> RecordWriter.told(read, facts));
         rename.ifPresent(one -> one.roster().run());
@@ -134,8 +133,8 @@ public final class RosterCommand implements Callable<Integer> {
 
     private static Rename rename(ClassRun opened, Path file, String old, String now) throws IOException {
         String name = String.valueOf(file.getFileName());
-        String again = "Write '" + now + "' instead of '" + old
-                + "' there yourself, and run this again: then the record is" + " told.";
+        String again =
+                "Write '" + now + "' instead of '" + old + "' there yourself, and run this again: then it is recorded.";
         byte[] before = Files.readAllBytes(file);
         SourceFile source = new SourceFile(name, new String(before, StandardCharsets.UTF_8));
         if (!Arrays.equals(source.text().getBytes(StandardCharsets.UTF_8), before)) {

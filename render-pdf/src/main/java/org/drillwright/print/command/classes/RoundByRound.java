@@ -84,7 +84,7 @@ final class RoundByRound {
                 case INSTEAD -> {
                     if (!before.equals(WITHOUT)) {
                         throw new CannotRun(
-                                "--instead wants the one whose place was taken before it: --without NAME --instead NAME.");
+                                "--instead needs the person replaced before it: --without NAME --instead NAME.");
                     }
                     Gone gone = last.without().remove(last.without().size() - 1);
                     last.without().add(new Gone(gone.name(), Optional.of(word.value())));
@@ -100,7 +100,7 @@ final class RoundByRound {
         try {
             return Integer.parseInt(typed);
         } catch (NumberFormatException none) {
-            throw new CannotRun(FROM + " wants the number of a round, not '" + typed + "'.");
+            throw new CannotRun(FROM + " needs the number of a round, not '" + typed + "'.");
         }
     }
 }

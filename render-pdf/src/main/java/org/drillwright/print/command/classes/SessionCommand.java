@@ -41,8 +41,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "session",
         header = "Outside class: a sheet for two who train together on their own.",
-        description = "Only drills that both know, the latest in teaching order; who leads first goes by turns,"
-                + " those of earlier sessions counted in. The two are equals. Nothing about it is stored unless they say so"
+        description = "Only drills that both know, the latest in teaching order; they take turns to lead first,"
+                + " counting earlier sessions. The two are equals. Nothing is stored unless they ask for it"
                 + " with --tell or --worked.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
@@ -66,7 +66,7 @@ public final class SessionCommand implements Callable<Integer> {
             names = "--minutes",
             paramLabel = "N",
             defaultValue = "60",
-            description = "How long, with opening, warm-up and closing. Normally 60.")
+            description = "How long, including opening, warm-up and closing. Normally 60.")
     int minutes = 60;
 
     @Option(
@@ -84,9 +84,8 @@ public final class SessionCommand implements Callable<Integer> {
     @Option(
             names = "--tell",
             paramLabel = "WORD",
-            description =
-                    "The first of the two tells what became of a day: agreed, kept, came late, did not come, called"
-                            + " off. It is added to record.csv; nothing else is done.")
+            description = "The first of the two says how a day went: agreed, kept, came late, did not come, called"
+                    + " off. It is added to record.csv; nothing else is done.")
     Optional<String> tell = Optional.empty();
 
     @Option(
@@ -95,7 +94,7 @@ public final class SessionCommand implements Callable<Integer> {
                     "Adds to record.csv who led first on which drill of this session, so that the turns stay equal.")
     boolean worked;
 
-    @Option(names = "--date", paramLabel = "DATE", description = "The day that is told of. Normally today.")
+    @Option(names = "--date", paramLabel = "DATE", description = "The day in question. Normally today.")
     Optional<LocalDate> date = Optional.empty();
 
     public SessionCommand(Invocation run, SchoolOption school) {
@@ -106,7 +105,7 @@ public final class SessionCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (minutes < 1 || minutes > 1000) {
-            throw new CannotRun("--minutes wants a number from 1 to 1000.");
+            throw new CannotRun("--minutes needs a number from 1 to 1000.");
         }
         Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
         ClassRun opened = ClassRun.open(run, school.folder(), List.of());
@@ -173,7 +172,7 @@ public final class SessionCommand implements Callable<Integer> {
         return TOLD.stream()
                 .filter(event -> event.word().equalsIgnoreCase(word.strip()))
                 .findFirst()
-                .orElseThrow(() -> new CannotRun("--tell wants one of: "
+                .orElseThrow(() -> new CannotRun("--tell needs one of: "
                         + TOLD.stream().map(Event::word).collect(Collectors.joining(", ")) + "."));
     }
 
@@ -190,14 +189,14 @@ public final class SessionCommand implements Callable<Integer> {
 
     private int tell(ClassRun opened, List<Entry> facts) {
         if (opened.classes().isRecordBroken()) {
-            run.err().println("Nothing was recorded: mend " + ClassFiles.RECORD + " first, or give it another name.");
+            run.err().println("Nothing was recorded: correct " + ClassFiles.RECORD + " first, or rename it.");
             return Exit.MATERIAL;
         }
         Added added = new RecordAdding(opened.classes()).add(read -> RecordWriter.told(read, facts));
         run.out()
                 .println(
                         added.isNothing()
-                                ? "The record tells this already."
+                                ? "The record already says this."
                                 : ClassFiles.RECORD + ": " + Count.of(added.told(), "line") + " added.");
         return Exit.DONE;
     }

@@ -33,10 +33,11 @@ import picocli.CommandLine.Parameters;
 /** Plans a term. */
 @Command(
         name = "term",
-        header = "Plans a term: what is new and what comes again in each of its classes.",
-        description = "What is over is told as record.csv has it; what is to come is planned anew after each class, and"
-                + " what was published is changed only where something better is found. Drills come again after growing"
-                + " gaps; none is new before what it needs. Where the exam can't be reached, it is said in numbers.%n",
+        header = "Plans a term: what is new and what is repeated in each of its classes.",
+        description = "Past classes are shown from record.csv; those to come are planned again after each"
+                + " class, and the published plan changes only where something better is found. Drills come"
+                + " again after growing gaps; none is new before those it needs. If the exam can't be reached,"
+                + " the numbers say so.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
@@ -54,11 +55,10 @@ public final class TermCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "TERM",
             arity = "1",
-            description =
-                    "A term: the name of a file in the folder terms of the school, without its ending; or a path.")
+            description = "A term: the name of a file in the school's folder 'terms', without its ending; or a path.")
     String named = "";
 
-    @Option(names = "--why", description = "Tells of each drill of each class to come why it is there.")
+    @Option(names = "--why", description = "Gives the reason for each drill of each class to come.")
     boolean why;
 
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
@@ -67,9 +67,8 @@ public final class TermCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description =
-                    "Writes a sheet into this PDF: drills down, classes across, and below it what was missed. A name that"
-                            + " ends in .svg: a picture for screens, each page in a file of its own.")
+            description = "Writes a sheet into this PDF: drills down, classes across, and below them what was missed."
+                    + " If the name ends in .svg: a picture for screens, each page in a file of its own.")
     Optional<String> out = Optional.empty();
 
     @Option(names = "--initials", description = ClassWords.INITIALS)
@@ -80,16 +79,15 @@ public final class TermCommand implements Callable<Integer> {
 
     @Option(
             names = "--publish",
-            description = "Keeps the plan, with a mark, as the one that holds: from then on each change is told, and"
-                    + " none is made that gains nothing.")
+            description = "Keeps the plan, with a mark, as the one in force: from then on every change is"
+                    + " reported, and none is made without a gain.")
     boolean publish;
 
     @Option(
             names = "--calendar",
             paramLabel = "FILE",
-            description =
-                    "Writes the plan that was published into this file for calendars, which ends in .ics. It names"
-                            + " drills, and nobody.")
+            description = "Writes the published plan into this calendar file, which ends in .ics. It names drills,"
+                    + " but no people.")
     Optional<String> calendar = Optional.empty();
 
     @Option(
@@ -154,8 +152,8 @@ public final class TermCommand implements Callable<Integer> {
     /** Only what was published: a calendar is told of each change once, and of nothing that was only looked at. */
     private void write(TermRun term, OutputFile file) {
         if (term.line().isEmpty()) {
-            throw new CannotRun("No plan of " + term.plan().named() + " was published yet, so there is nothing for a"
-                    + " calendar. With --publish this one is.");
+            throw new CannotRun("No plan of " + term.plan().named() + " was published yet, so there is nothing"
+                    + " for a calendar. --publish publishes this one.");
         }
         String text =
                 TermCalendar.of(term.line(), term.opened().folder().school().name(), term::title);

@@ -16,7 +16,7 @@ final class WorkedOptions {
     @Option(
             names = "--rounds",
             paramLabel = "N",
-            description = "Only so many rounds were worked. Normally all; 0: only who was there.")
+            description = "Only this many rounds were worked. Normally all; 0 records only who was there.")
     Optional<Integer> rounds = Optional.empty();
 
     @Option(
@@ -28,9 +28,8 @@ final class WorkedOptions {
     @Option(
             names = "--only",
             paramLabel = "DRILL",
-            description =
-                    "Of the drills that were planned only this one was worked. May be given several times; the page"
-                            + " of handout --html writes such a line of what was ticked there.")
+            description = "Of the planned drills only this one was worked. May be given several times; the page of"
+                    + " handout --html writes such a line from what was ticked there.")
     List<String> only = new ArrayList<>();
 
     private final List<RoundByRound.Word> said = new ArrayList<>();
@@ -48,7 +47,7 @@ final class WorkedOptions {
             names = RoundByRound.WITHOUT,
             paramLabel = "NAME",
             parameterConsumer = RoundByRound.InOrder.class,
-            description = "Somebody who was gone from that round on.")
+            description = "Somebody who was gone from that round onwards.")
     List<RoundByRound.Word> without = said;
 
     @Option(
@@ -73,8 +72,7 @@ final class WorkedOptions {
             arity = "3",
             paramLabel = "ROUND NAME NAME",
             hideParamSyntax = true,
-            description = "ROUND NAME NAME: in this round the two stood in each other's places. May be given several"
-                    + " times.")
+            description = "ROUND NAME NAME: in this round these two swapped places. May be given several times.")
     List<String> swaps = new ArrayList<>();
 
     /** Whether anything was said. */
@@ -102,7 +100,7 @@ final class WorkedOptions {
         if (rounds.isPresent()
                 && (rounds.get() < 0 || rounds.get() > plan.rounds().size())) {
             throw new CannotRun(
-                    "--rounds wants a number from 0 to " + plan.rounds().size() + ".");
+                    "--rounds needs a number from 0 to " + plan.rounds().size() + ".");
         }
         return rounds.isPresent() ? worked.first(rounds.get()) : worked;
     }
@@ -113,11 +111,11 @@ final class WorkedOptions {
         Round round = worked.rounds().stream()
                 .filter(each -> String.valueOf(each.number()).equals(swap.get(0)))
                 .findFirst()
-                .orElseThrow(() -> new CannotRun("--swap wants the number of a round first, from 1 to "
+                .orElseThrow(() -> new CannotRun("--swap needs the number of a round first, from 1 to "
                         + worked.rounds().size() + ", then two names."));
         for (String name : List.of(one, other)) {
             if (round.groupOf(name).isEmpty()) {
-                throw new CannotRun(name + " has no partner's place in round " + round.number() + " of the plan.");
+                throw new CannotRun(name + " has no place with a partner in round " + round.number() + " of the plan.");
             }
         }
         return worked.swapped(round.number(), one, other);
@@ -125,7 +123,7 @@ final class WorkedOptions {
 
     static void mustBeARound(int number, KeptPlan plan, String option) {
         if (number < 1 || number > Math.max(1, plan.rounds().size())) {
-            throw new CannotRun(option + " wants a round from 1 to "
+            throw new CannotRun(option + " needs a round from 1 to "
                     + Math.max(1, plan.rounds().size()) + ".");
         }
     }

@@ -15,7 +15,7 @@ public final class CannotRun extends RuntimeException {
     private static final Map<String, String> PLAIN = Map.of(
             "No space left on device", "the disk is full",
             "Disk quota exceeded", "your share of the disk is full",
-            "Read-only file system", "nothing may be written to this disk",
+            "Read-only file system", "nothing can be written to this disk",
             "File name too long", "its name is too long",
             "Input/output error", "the disk failed",
             "Is a directory", "it is a folder",
@@ -39,7 +39,7 @@ public final class CannotRun extends RuntimeException {
             return "it is not there";
         }
         if (problem instanceof FileAlreadyExistsException) {
-            return "a file stands where a folder is wanted";
+            return "there is a file where a folder is needed";
         }
         if (problem instanceof NotDirectoryException) {
             return "it is not a folder";

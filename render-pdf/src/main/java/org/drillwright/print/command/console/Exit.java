@@ -10,11 +10,11 @@ public final class Exit {
     public static final String HEADING = "%nExit code:%n";
     public static final String DONE_TEXT = "0:done";
     public static final String MATERIAL_TEXT =
-            "1:something in your files is to be mended first, or what was asked for cannot be had whole; the help"
-                    + " of each command tells which";
+            "1:something in your files must be corrected first, or what you asked for cannot be done in full;"
+                    + " see the help of each command";
     public static final String UNABLE_TEXT =
-            "2:could not run: a wrong option, a path that is not there, a place that cannot"
-                    + " be written, a fault of the program";
+            "2:could not run: a wrong option, a path that is not there, a place that cannot be written to, a"
+                    + " fault in the program";
 
     private Exit() {}
 }

@@ -159,9 +159,9 @@ final class Blame {
                 Severity.ERROR,
                 settings.file(),
                 span,
-                (drills == 1 ? "A drill says '" : drills + " drills say '") + word + "', which is not known here.",
+                (drills == 1 ? "A drill says '" : drills + " drills say '") + word + "', which is unknown here.",
                 meant.map(level -> "Was '" + level + "' meant to be '" + word + "'?")
-                        .orElse("Write it here again, or change it in what says it."));
+                        .orElse("Write it here again, or change it where it is used."));
     }
 
     private static Optional<Span> place(ReadSchool settings, String level) {

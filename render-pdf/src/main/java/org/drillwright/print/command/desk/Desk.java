@@ -71,7 +71,7 @@ public final class Desk {
         try {
             return Snapshot.of(again.of(before.folder()), Optional.of(before));
         } catch (IOException gone) {
-            return before.troubled("The folder cannot be read any more; what is shown is from before.");
+            return before.troubled("The folder can no longer be read; what you see is from before.");
         } catch (RuntimeException fault) {
             return before.troubled("A fault in Drillwright itself: this save could not be read ("
                     + fault.getClass().getSimpleName() + ").");

@@ -36,8 +36,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "check",
         header = "Reads drills and says what is wrong with them.",
-        description = "Each finding names the file, the line and the column, shows the very words, and says why it"
-                + " matters or how to mend it. Notes never change the exit code.%n",
+        description = "Each finding gives the file, line and column, shows the words in question, and says why"
+                + " they matter or how to correct them. Notes never change the exit code.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:an error was found (with --strict: or a warning)", Exit.UNABLE_TEXT})
@@ -50,9 +50,8 @@ public final class CheckCommand implements Callable<Integer> {
             paramLabel = "PATH",
             arity = "0..*",
             description =
-                    "Drills by file or by id, or folders of them; the roster, the record, classes, terms and"
-                            + " translations by file."
-                            + " Without any: the whole school.")
+                    "Drills by file or id, or folders of them; the roster, the record, classes, terms and"
+                            + " translations by file. Normally the whole school.")
     List<String> paths = new ArrayList<>();
 
     @Option(
@@ -63,32 +62,32 @@ public final class CheckCommand implements Callable<Integer> {
                     + " Normally text.")
     ReportFormat format = ReportFormat.TEXT;
 
-    @Option(names = "--strict", description = "Warnings fail the check, too.")
+    @Option(names = "--strict", description = "Warnings fail the check too.")
     boolean strict;
 
     @Option(
             names = "--suggest",
-            description = "Proposes turns, from the phrase itself, where a count leaves a side without one.")
+            description = "Suggests turns, from the phrase itself, where a count has none for one side.")
     boolean suggest;
 
     @Option(
             names = "--hands",
             paramLabel = "HANDS",
-            description =
-                    "With 'opposite': notes on the words that would change if the two held their weapons in opposite"
-                            + " hands.")
+            description = "With 'opposite': notes on the words that would change if one fencer were left-handed and"
+                    + " the other right-handed.")
     Hands hands = Hands.SAME;
 
     @Option(
             names = "--fix",
-            description = "Shows how to mend what has just one right answer: numbers of counts, a missing distance that"
-                    + " the phrase tells, missing gear. Asks before it writes; in a pipe it only shows.")
+            description = "Shows the corrections that allow only one answer: the numbers of counts, a missing"
+                    + " distance that follows from the phrase, missing gear. Asks before writing; in a pipe it"
+                    + " only shows them.")
     boolean fix;
 
     @Option(names = "--write", description = "With --fix: writes without asking.")
     boolean write;
 
-    @Option(names = "--rules", description = "Shows every rule, why it is there, and examples; checks nothing.")
+    @Option(names = "--rules", description = "Shows every rule, the reason for it, and examples; checks nothing.")
     boolean rules;
 
     public CheckCommand(Invocation run, SchoolOption school) {
@@ -103,10 +102,10 @@ public final class CheckCommand implements Callable<Integer> {
             return Exit.DONE;
         }
         if (write && !fix) {
-            throw new CannotRun("--write goes with --fix.");
+            throw new CannotRun("--write needs --fix.");
         }
         if (fix && format != ReportFormat.TEXT) {
-            throw new CannotRun("--fix shows what it would write, for people; leave --format out.");
+            throw new CannotRun("--fix shows what it would write, for people to read; leave out --format.");
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
         BesideDrills beside = BesideDrills.among(paths, folder.root(), run);
@@ -178,7 +177,7 @@ public final class CheckCommand implements Callable<Integer> {
                 judged,
                 VersionText.number(),
                 FromHere.isBelow(folder.root(), run.here())
-                        ? "The folder that the check was run in."
+                        ? "The folder the check was run in."
                         : "The folder of the school.");
     }
 

@@ -26,14 +26,14 @@ import picocli.CommandLine.Parameters;
 /** Shows what a set works. */
 @Command(
         name = "coverage",
-        header = "Shows what a set works and what it never touches.",
-        description = "Fundamentals as the drills state them; lines, parries, measures and hands as the drills were"
-                + " played.%n",
+        header = "Shows what a set works on and what it never touches.",
+        description = "Fundamentals as given in the drills; lines, parries, distances and hands as the drills"
+                + " were played.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
             Exit.DONE_TEXT,
-            "1:a drill of the set cannot be read or is not there, and is left out; or the settings have errors",
+            "1:a drill of the set cannot be read or is missing, and is left out; or the settings have errors",
             Exit.UNABLE_TEXT
         })
 public final class CoverageCommand implements Callable<Integer> {
@@ -44,7 +44,7 @@ public final class CoverageCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "SET",
             arity = "0..1",
-            description = "A set of school.yaml, or a level. Normally the whole school.")
+            description = "A set in school.yaml, or a level. Normally the whole school.")
     Optional<String> set = Optional.empty();
 
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
@@ -62,7 +62,7 @@ public final class CoverageCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was looked at")) {
+        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was analysed")) {
             return Exit.MATERIAL;
         }
         Picking picking = new Picking(folder);
@@ -92,7 +92,7 @@ public final class CoverageCommand implements Callable<Integer> {
             return Exit.DONE;
         }
         run.err()
-                .println("Left out, because they cannot be read or are not there: "
+                .println("Left out, because they cannot be read or are missing: "
                         + Columns.shown(String.join(
                                 ", ",
                                 Stream.concat(unread.stream(), picks.absent().stream())

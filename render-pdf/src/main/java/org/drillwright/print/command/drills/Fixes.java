@@ -36,7 +36,7 @@ final class Fixes {
             entry.subject().ifPresent(subject -> mend(entry, subject, mended));
         }
         if (mended.isEmpty()) {
-            run.out().println("Nothing here has just one right answer; it is for you to mend what is found.");
+            run.out().println("Nothing here can be corrected automatically; the corrections are up to you.");
             return false;
         }
         boolean wished = write
@@ -49,7 +49,7 @@ final class Fixes {
                 .println(
                         wished
                                 ? "Written: " + Count.of(mended.size(), "file") + "."
-                                : "Nothing was written; --write does that.");
+                                : "Nothing was written; use --write for that.");
         run.out().println();
         return wished;
     }

@@ -22,9 +22,9 @@ import picocli.CommandLine.Parameters;
 /** Begins a new drill. */
 @Command(
         name = "new",
-        header = "Begins a drill: a short one, complete as it stands, to be changed into yours.",
-        description = "The file is named after the title. It goes into the folder named like the level if the school"
-                + " has one, or else into the school's folder. A file that is there already is left alone.%n",
+        header = "Begins a drill: a short, complete one for you to make your own.",
+        description = "The file is named after the title. It goes into the folder named after the level, if"
+                + " there is one, or else into the school's folder. An existing file is left alone.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:settings have errors, and no drill was written", Exit.UNABLE_TEXT})
@@ -33,13 +33,13 @@ public final class NewCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "TITLE", arity = "1..*", description = "The drill's title, as it stands on the card.")
+    @Parameters(paramLabel = "TITLE", arity = "1..*", description = "The drill's title, as it appears on the card.")
     List<String> title = new ArrayList<>();
 
     @Option(
             names = "--level",
             paramLabel = "LEVEL",
-            description = "A level of the school. Normally the first on which blades meet; with --solo the first.")
+            description = "A level of the school. Normally the first at which blades meet; with --solo the first.")
     Optional<String> level = Optional.empty();
 
     @Option(names = "--solo", description = "A caller and a class, instead of a leader and a follower.")
@@ -48,7 +48,7 @@ public final class NewCommand implements Callable<Integer> {
     @Option(
             names = "--set",
             paramLabel = "SET",
-            description = "Adds the drill at the end of this set's list in school.yaml.")
+            description = "Adds the drill to the end of this set's list in school.yaml.")
     Optional<String> set = Optional.empty();
 
     public NewCommand(Invocation run, SchoolOption school) {
@@ -69,7 +69,7 @@ public final class NewCommand implements Callable<Integer> {
         TextFile.create(file, skeleton.text());
         run.out().println("Written: " + file);
         sets.take(skeleton.id(), wanted);
-        run.out().println("Open it in a text editor and make it yours. Then: drillwright check " + skeleton.id());
+        run.out().println("Open it in a text editor and make it your own. Then: drillwright check " + skeleton.id());
         return Exit.DONE;
     }
 }

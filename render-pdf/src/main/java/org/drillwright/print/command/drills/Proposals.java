@@ -27,7 +27,7 @@ final class Proposals {
                     .append(subject.count(proposal.step()))
                     .append(": the ")
                     .append(proposal.side().word())
-                    .append(" could be told, the plainest first:\n");
+                    .append(" could say, the plainest first:\n");
             proposal.turns()
                     .forEach(turn -> text.append("    ")
                             .append(proposal.side().word())

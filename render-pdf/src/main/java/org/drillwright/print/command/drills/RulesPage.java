@@ -16,19 +16,19 @@ final class RulesPage {
 
     static String text(Paint paint) {
         StringBuilder page = new StringBuilder();
-        page.append("What a file must be before a drill can be read\n\n");
+        page.append("What a file needs before a drill can be read\n\n");
         for (ReadingRule rule : ReadingRule.values()) {
             page.append(paint.place(rule.id())).append('\n');
             indented(page, rule.why());
             page.append('\n');
         }
-        page.append("What is looked at in the record\n\n");
+        page.append("What is checked in the record\n\n");
         for (RecordRule rule : RecordRule.values()) {
             page.append(paint.place(rule.id())).append('\n');
             indented(page, rule.why());
             page.append('\n');
         }
-        page.append("What is asked of a drill, and of a school as a whole\n\n");
+        page.append("What is checked in a drill, and in a school as a whole\n\n");
         Rules.texts().forEach(rule -> page.append(text(rule, paint)).append('\n'));
         return page.toString();
     }

@@ -38,7 +38,7 @@ final class Sets {
                 .orElseThrow(() -> new CannotRun("school.yaml has no set '" + name + "'"
                         + (sets.isEmpty() ? "." : "; it has " + named(sets) + ".")));
         if (!set.isListed()) {
-            throw new CannotRun("The set '" + name + "' is no list: it holds by itself every drill that fits it.");
+            throw new CannotRun("The set '" + name + "' is not a list: it takes in every drill that fits, by itself.");
         }
         return set;
     }
@@ -67,7 +67,7 @@ final class Sets {
     }
 
     private void propose(String id, DrillSet set) {
-        run.out().println("No set holds it yet, so it isn't printed with any.");
+        run.out().println("It is in no set yet, so it isn't printed with any.");
         if (run.terminal() && new Questions(run).yes("Add it to the set '" + set.name() + "'?")) {
             add(id, set);
         } else {

@@ -32,10 +32,10 @@ import picocli.CommandLine.Parameters;
 /** Lays out drill files in one way. */
 @Command(
         name = "tidy",
-        header = "Lays out drill files in one way; your words and your remarks stay.",
-        description = "Without an option it only shows what would change: lines that would go begin with -, lines that"
-                + " would come with +. What a drill means never changes. A file that 'check' could not read without a"
-                + " finding is left alone, and so is school.yaml.%n",
+        header = "Lays out drill files in one consistent way; your words and remarks stay.",
+        description = "Without an option it only shows what would change: lines to be removed begin with -,"
+                + " lines to be added with +. What a drill means never changes. A file with findings in 'check'"
+                + " is left alone, and so is school.yaml.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {
@@ -51,13 +51,15 @@ public final class TidyCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "PATH",
             arity = "0..*",
-            description = "Drills by file or by id, or folders of drills. Without any: the whole school.")
+            description = "Drills by file or id, or folders of drills. Normally the whole school.")
     List<String> paths = new ArrayList<>();
 
     @Option(names = "--write", description = "Writes the changes into the files.")
     boolean write;
 
-    @Option(names = "--check", description = "Only names the files that would change, and ends with 1 if there is one.")
+    @Option(
+            names = "--check",
+            description = "Only lists the files that would change, and exits with 1 if there" + " are any.")
     boolean check;
 
     public TidyCommand(Invocation run, SchoolOption school) {
@@ -68,7 +70,7 @@ public final class TidyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (write && check) {
-            throw new CannotRun("Either --write or --check, not both.");
+            throw new CannotRun("Use --write or --check, not both.");
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
         if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was tidied")) {
@@ -111,7 +113,7 @@ public final class TidyCommand implements Callable<Integer> {
         if (changed == 0) {
             return drills + "nothing to tidy.";
         }
-        return drills + changed + (write ? " tidied." : " to tidy. Nothing was written; --write does that.");
+        return drills + changed + (write ? " tidied." : " to tidy. Nothing was written; use --write for that.");
     }
 
     private static byte[] bytes(Path file) {

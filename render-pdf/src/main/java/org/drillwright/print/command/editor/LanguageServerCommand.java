@@ -13,18 +13,18 @@ import picocli.CommandLine.Option;
         name = "language-server",
         header = "The language server: findings, completion and more inside your text editor.",
         description = {
-            "Your editor starts it and speaks the Language Server Protocol with it over the standard input and output."
-                    + " Each drill is checked while you type, as it would be in its school.%n",
-            "The guide has the lines that Neovim, Emacs and Helix need for it.%n"
+            "Your editor starts it and speaks the Language Server Protocol with it over standard input and"
+                    + " output. Each drill is checked as you type, just as in its school.%n",
+            "The guide has the lines to add for Neovim, Emacs and Helix.%n"
         },
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {"0:the editor ended it as the protocol asks", "1:the editor went away without a word"})
+        exitCodeList = {"0:the editor ended it as the protocol requires", "1:the editor went away without ending it"})
 public final class LanguageServerCommand implements Callable<Integer> {
 
     private final Supplier<BytePipe> pipe;
 
-    @Option(names = "--stdio", description = "Taken for the sake of editors that add it; it is so anyway.")
+    @Option(names = "--stdio", description = "Accepted for editors that add it; it makes no difference.")
     boolean stdio;
 
     /** @param pipe to the editor, opened when it is needed */

@@ -76,11 +76,11 @@ final class DrillSearch {
 
     private String nothingAt(String name, Path path) {
         if (!path.startsWith(root)) {
-            return "'" + name + "' does not lie in the school " + school.root() + ".";
+            return "'" + name + "' is not in the school " + school.root() + ".";
         }
         return Files.isDirectory(path)
                 ? "There is no drill in '" + name + "': a drill is a text file whose name ends in .yaml."
-                : "'" + name + "' is no drill: a drill is a text file whose name ends in .yaml.";
+                : "'" + name + "' is not a drill: a drill is a text file whose name ends in .yaml.";
     }
 
     private String unknown(String name) {

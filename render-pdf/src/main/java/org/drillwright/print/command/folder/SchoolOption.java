@@ -11,8 +11,8 @@ public final class SchoolOption {
             names = "--school",
             paramLabel = "DIR",
             scope = ScopeType.INHERIT,
-            description = "The folder of the school. Without it: the nearest folder upward from where you are that"
-                    + " holds a school.yaml, or else the only one just below, or else the folder you are in.")
+            description = "The folder of the school. Normally the nearest folder with a school.yaml, from the"
+                    + " current one upwards, or else the only one just below it, or else the current folder.")
     Optional<String> folder = Optional.empty();
 
     @Option(

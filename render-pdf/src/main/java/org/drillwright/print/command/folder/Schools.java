@@ -51,7 +51,7 @@ public final class Schools {
         boolean unjudged = isUnjudged(school);
         if (unjudged) {
             to.print(TextReport.of(school.folderFindings(), paint));
-            to.println(undone + ": mend the settings of the school first.");
+            to.println(undone + ": correct the settings of the school first.");
         }
         return unjudged;
     }

@@ -103,9 +103,7 @@ public final class BookletRun {
         String paper = Paper.of(sheet).title();
         if (binding != Binding.FOLDED) {
             document.write(pages, new Contents(chapters(book), false));
-            String each = binding == Binding.LARGE
-                    ? ", one to a sheet of " + paper
-                    : ", two of which a sheet of " + paper + " holds";
+            String each = binding == Binding.LARGE ? ", one to a sheet of " + paper : ", two to a sheet of " + paper;
             run.out().println(said + each + ". Print at 100 % (actual size).");
             return;
         }

@@ -72,7 +72,7 @@ public final class ClassRun {
         }
         show(classes.findings());
         if (classes.roster().isEmpty()) {
-            run.err().println("Nothing was planned: mend the roster first.");
+            run.err().println("Nothing was planned: correct the roster first.");
         }
         return classes.roster();
     }
@@ -103,7 +103,7 @@ public final class ClassRun {
             Reading<ClassBrief> reading = classes.read(file);
             show(reading.findings());
             if (reading.value().isEmpty()) {
-                run.err().println("Nothing was planned: mend the class first.");
+                run.err().println("Nothing was planned: correct the class first.");
             }
             return reading.value();
         } catch (IOException problem) {
@@ -125,7 +125,7 @@ public final class ClassRun {
         }
         if (!errors.isEmpty() || !wished.absent().isEmpty()) {
             show(errors);
-            run.err().println("Nothing was planned: a drill of this class has errors. Mend it, or take it out.");
+            run.err().println("Nothing was planned: a drill of this class has errors. Correct it, or take it out.");
             return Optional.empty();
         }
         ClassPlan plan = ClassPlan.of(folder.school(), roster, brief, classes.history(), wished);
@@ -138,7 +138,7 @@ public final class ClassRun {
             ReadPlans kept = classes.plans(named, plan.brief().date());
             show(kept.findings());
             if (kept.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR)) {
-                run.err().println("Nothing was planned: a plan that was printed can't be read. Mend or move its file.");
+                run.err().println("Nothing was planned: a printed plan can't be read. Correct its file, or move it.");
                 return Optional.empty();
             }
             Map<String, String> figures = new LinkedHashMap<>(classes.figures(file));

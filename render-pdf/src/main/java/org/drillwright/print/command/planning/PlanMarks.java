@@ -46,8 +46,8 @@ final class PlanMarks {
     }
 
     private String twoHeads(Kept one, Kept other) {
-        return "Two plans of " + tonight.named() + " were printed without knowing of each other: " + told(one) + " and "
-                + told(other) + "; " + difference(one.plan(), other.plan()) + ". Name the one that holds: --plan "
+        return "Two plans of " + tonight.named() + " were printed independently: " + told(one) + " and "
+                + told(other) + "; " + difference(one.plan(), other.plan()) + ". Say which is in force: --plan "
                 + one.mark().shown() + ".";
     }
 
@@ -59,7 +59,7 @@ final class PlanMarks {
         }
         return same == one.rounds().size() && same == other.rounds().size()
                 ? "their rounds are the same"
-                : "they differ from round " + (same + 1) + " on";
+                : "they differ from round " + (same + 1) + " onwards";
     }
 
     private String told(Kept kept) {

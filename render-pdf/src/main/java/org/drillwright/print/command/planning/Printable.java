@@ -32,9 +32,8 @@ final class Printable {
     private void check(String text) {
         List<Integer> missing = coverage.missing(text);
         if (!missing.isEmpty()) {
-            throw new CannotRun(
-                    "'" + text + "' can't be printed: the typeface has no " + String.format("U+%04X", missing.get(0))
-                            + ". Write it in letters that it has, or use --initials.");
+            throw new CannotRun("'" + text + "' can't be printed: the typeface has no "
+                    + String.format("U+%04X", missing.get(0)) + ". Write it in letters it has, or use --initials.");
         }
     }
 }

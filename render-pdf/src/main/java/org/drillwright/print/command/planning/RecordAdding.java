@@ -33,7 +33,7 @@ public final class RecordAdding {
         ReadHistory read = classes.record(bytes);
         if (!read.form().takesLines()) {
             throw new CannotRun("Nothing was recorded: " + ClassFiles.RECORD + " is "
-                    + read.form().text().word() + ". Save it once more as CSV UTF-8; what stands there is kept.");
+                    + read.form().text().word() + ". Save it again as CSV UTF-8; its contents are kept.");
         }
         return read;
     }

@@ -36,8 +36,8 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
         Kept kept = Wall.of(tonight, mark)
                 .start()
                 .orElseThrow(() -> new CannotRun("No plan of " + tonight.named() + " for "
-                        + tonight.plan().brief().date() + " was printed, so it isn't known who worked with whom. To"
-                        + " record the one that is made now: --plan none."));
+                        + tonight.plan().brief().date() + " was printed, so it isn't known who worked with"
+                        + " whom. To record the plan as made now: --plan none."));
         return new Recorded(kept.plan(), kept.mark().shown(), false);
     }
 
@@ -67,7 +67,7 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
         Reading<Kept> reading = PlanReader.read(typed, bytes(file));
         run.err().print(TextReport.of(reading.findings(), run.paint()));
         if (reading.value().isEmpty()) {
-            run.err().println("Nothing was recorded: mend the copy first.");
+            run.err().println("Nothing was recorded: correct the copy first.");
         }
         return reading.value().map(kept -> copied(kept, tonight, typed));
     }

@@ -33,7 +33,7 @@ public final class SincePrinted {
             boolean one = strange.size() == 1;
             throw new CannotRun(String.join(", ", strange) + " of " + mark + (one ? " isn't" : " aren't")
                     + " on the roster now. Write " + (one ? "that name" : "those names")
-                    + " there again, or change a copy of the plan and record that: record " + tonight.named()
+                    + " there again, or edit a copy of the plan and record that: record " + tonight.named()
                     + " --as FILE.");
         }
     }
@@ -65,7 +65,7 @@ public final class SincePrinted {
                 if (tonight.roster().areApart(all.get(one), other)) {
                     changes.add("Attention: " + all.get(one) + " and " + other + " are kept apart now, but "
                             + kept.mark().shown() + " puts them together in round " + round.number()
-                            + ". Print it anew: --from-round " + round.number() + ".");
+                            + ". Print it again: --from-round " + round.number() + ".");
                 }
             }
         }

@@ -71,7 +71,7 @@ public record TermRun(
             Reading<Term> reading = terms.read(file);
             opened.show(reading.findings());
             if (reading.value().isEmpty()) {
-                opened.say("Nothing was planned: mend the term first.");
+                opened.say("Nothing was planned: correct the term first.");
                 return Optional.empty();
             }
             String named = DrillFiles.id(file);
@@ -79,7 +79,7 @@ public record TermRun(
             Publications plans = terms.published(named, findings);
             opened.show(findings);
             if (findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR)) {
-                opened.say("Nothing was planned: a plan that was published can't be read. Mend or move its file.");
+                opened.say("Nothing was planned: a published plan can't be read. Correct its file, or move it.");
                 return Optional.empty();
             }
             Optional<Publication> head = head(named, plans);
@@ -105,10 +105,11 @@ public record TermRun(
     private static Optional<Publication> head(String named, Publications plans) {
         List<Publication> heads = plans.heads();
         if (heads.size() > 1) {
-            throw new CannotRun("Two plans of " + named + " were published without knowing of each other: "
+            throw new CannotRun("Two plans of " + named + " were published independently: "
                     + heads.get(0).mark().shown() + " and "
                     + heads.get(1).mark().shown()
-                    + ". Move the file of the one that doesn't hold out of the folder " + ClassFiles.TERMS + "/plans.");
+                    + ". Move the file of the one that is no longer in force out of the folder " + ClassFiles.TERMS
+                    + "/plans.");
         }
         return heads.stream().findFirst();
     }
@@ -136,7 +137,7 @@ public record TermRun(
     public String standing() {
         return head.map(published -> printed().isPresent()
                         ? "Published as " + published.mark().shown() + "."
-                        : "Not published yet: " + published.mark().shown() + " holds, and says otherwise.")
+                        : "Not published yet: " + published.mark().shown() + " is in force, and says something else.")
                 .orElse("Not published yet.");
     }
 

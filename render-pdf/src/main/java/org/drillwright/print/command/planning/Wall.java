@@ -100,7 +100,7 @@ public final class Wall {
         }
         int worked = kept.plan().worked();
         throw new CannotRun((worked == 1 ? "Round 1 is worked: " : "Rounds 1 to " + worked + " are worked: ")
-                + kept.mark().shown() + " was printed after. --from-round wants a round from " + (worked + 1) + " on"
+                + kept.mark().shown() + " was printed after. --from-round needs a round from " + (worked + 1) + " on"
                 + kept.plan()
                         .after()
                         .map(before -> ", or --plan " + before.shown() + " the plan before it")
@@ -165,7 +165,7 @@ public final class Wall {
                     || request.helpers().contains(name)
                     || start.filter(kept -> kept.plan().names().contains(name)).isPresent();
             if (!here) {
-                throw new CannotRun(name + " isn't in this class, so the class can't go on without.");
+                throw new CannotRun(name + " isn't in this class, so the class can't go on without them.");
             }
         }
         return request.after(played, tonight.roster(), without, with);

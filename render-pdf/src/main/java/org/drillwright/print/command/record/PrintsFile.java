@@ -25,14 +25,14 @@ public final class PrintsFile {
     public PrintRecord read(Invocation run) {
         PrintRecord.Reading reading = PrintRecord.read(text());
         if (reading instanceof PrintRecord.Reading.Foreign foreign) {
-            throw new CannotRun("Line " + foreign.line() + " of '" + file + "' is not one of a print record ("
-                    + PrintRecord.HEAD + "); the file was left alone. Mend the line, or give the file another name.");
+            throw new CannotRun("Line " + foreign.line() + " of '" + file + "' is not a line of a print record ("
+                    + PrintRecord.HEAD + "); the file was left alone. Correct the line, or rename the file.");
         }
         PrintRecord.Reading.Done done = (PrintRecord.Reading.Done) reading;
         if (done.torn()) {
             run.out()
-                    .println("note: the last line of " + NAME + " is torn and was passed over; what it stood for counts"
-                            + " as not printed.");
+                    .println("note: the last line of " + NAME + " is incomplete and was ignored; its card"
+                            + " counts as not printed.");
         }
         return done.record();
     }
@@ -47,8 +47,8 @@ public final class PrintsFile {
         try {
             new OutputFile(file).write(bytes);
         } catch (CannotRun problem) {
-            throw new CannotRun("The cards are printed, but not written down: " + problem.getMessage()
-                    + " The next time they will be printed again.");
+            throw new CannotRun("The cards are printed, but no note could be kept: " + problem.getMessage()
+                    + " They will be printed again next time.");
         }
     }
 }

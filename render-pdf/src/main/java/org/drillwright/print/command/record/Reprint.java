@@ -35,7 +35,7 @@ public final class Reprint {
     public boolean run(Picks all, LocalDate day, Predicate<Picks> print) {
         Picks picks = changed.of(all);
         if (picks.drills().isEmpty() && picks.absent().isEmpty()) {
-            run.out().println("Nothing to print: every card says what it said when it was last printed.");
+            run.out().println("Nothing to print: every card is the same as when it was last printed.");
             return true;
         }
         if (!print.test(picks)) {
@@ -44,7 +44,7 @@ public final class Reprint {
         file.add(record, changed.lines(picks, day));
         List<String> recall = changed.recall(picks);
         if (!recall.isEmpty()) {
-            run.out().println("Take the older cards off the rings; their mark stands at the foot:");
+            run.out().println("Take the older cards off the rings; their mark is at the foot:");
             recall.forEach(line -> run.out().println("  " + line));
         }
         return true;

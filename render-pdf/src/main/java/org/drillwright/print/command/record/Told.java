@@ -65,8 +65,8 @@ public final class Told {
                 .map(near -> " Is it " + near.shown() + "?")
                 .orElse("");
         return new CannotRun("No drill of this school has the mark " + mark.shown()
-                + ", and the print record does not know it: an older version that was printed without --changed, or a"
-                + " slip." + hint);
+                + ", and the print record doesn't have it: an older version printed without --changed, or a"
+                + " typing error." + hint);
     }
 
     private PrintMark mark(Drill drill) {

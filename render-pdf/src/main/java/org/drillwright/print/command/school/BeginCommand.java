@@ -22,9 +22,9 @@ import picocli.CommandLine.Parameters;
 /** Begins a school. */
 @Command(
         name = "begin",
-        header = "Begins a school: writes its settings into the folder you are in.",
-        description = "The settings are a short text file, school.yaml, with remarks that tell what each is for. A"
-                + " folder that has settings already is left alone.%n",
+        header = "Begins a school: writes its settings into the current folder.",
+        description = "The settings are a short text file, school.yaml, with remarks that explain each one. A"
+                + " folder that already has settings is left alone.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, Exit.UNABLE_TEXT})
@@ -36,7 +36,7 @@ public final class BeginCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "SCHOOL",
             arity = "1..*",
-            description = "The school's name, as it stands on what is printed.")
+            description = "The school's name, as printed on cards and sheets.")
     List<String> name = new ArrayList<>();
 
     @Option(
@@ -50,8 +50,8 @@ public final class BeginCommand implements Callable<Integer> {
             names = "--language",
             paramLabel = "TAG",
             defaultValue = "en",
-            description =
-                    "The language of what the program adds to a card, such as 'Leader', by its tag: en, fr and others. Normally en.")
+            description = "The language of the words the program adds to a card, such as 'Leader', by its tag: en, fr"
+                    + " and others. Normally en.")
     Language language = Language.ENGLISH;
 
     public BeginCommand(Invocation run, SchoolOption school) {

@@ -25,9 +25,9 @@ import picocli.CommandLine.Parameters;
 /** Shows what a file may hold, for editors. */
 @Command(
         name = "schema",
-        header = "For text editors: what a drill file may hold, as a JSON Schema.",
-        description = "An editor that knows YAML offers keys and words from it, tells what each is for, and marks what"
-                + " cannot be read. The levels, the fundamentals and the drills are those of your school.%n",
+        header = "For text editors: what a drill file may contain, as a JSON Schema.",
+        description = "An editor that knows YAML uses it to offer keys and words, explain what each is for, and"
+                + " mark what cannot be read. The levels, fundamentals and drills are those of your school.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:the settings have errors, and no schema was made", Exit.UNABLE_TEXT})
@@ -61,7 +61,7 @@ public final class SchemaCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "Writes it to a file that ends in .json, instead of showing it.")
+            description = "Writes it to a file whose name ends in .json, instead of showing it.")
     Optional<String> out = Optional.empty();
 
     public SchemaCommand(Invocation run, SchoolOption school) {

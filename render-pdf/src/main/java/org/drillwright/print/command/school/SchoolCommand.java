@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "school",
         header = "Shows the settings in force, and where each comes from.",
-        description = "A setting that school.yaml does not state has a default.%n",
+        description = "A setting not given in school.yaml has a default.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:the settings have errors, and none are in force", Exit.UNABLE_TEXT})
@@ -34,7 +34,7 @@ public final class SchoolCommand implements Callable<Integer> {
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
         if (Schools.isUnjudged(folder)) {
             run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
-            run.out().println("No settings are in force until these are mended.");
+            run.out().println("No settings are in force until these are corrected.");
             return Exit.MATERIAL;
         }
         run.out().print(SettingsTable.of(folder));

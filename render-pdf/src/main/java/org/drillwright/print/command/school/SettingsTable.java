@@ -54,7 +54,7 @@ final class SettingsTable {
         map("gear", school.gear());
         row("works-on", String.join(", ", school.fundamentals()));
         map("words", school.words());
-        row("parries", school.parries().isEmpty() ? "as the program knows them" : "some rows replaced");
+        row("parries", school.parries().isEmpty() ? "as built in" : "some rows replaced");
         row("card", school.card().word());
         row("sheet", school.sheet().word());
         row("language", school.language().word());

@@ -54,12 +54,12 @@ final class WordsAnswer {
     /** A short way in: the names of the terms, and what can be asked. */
     static String wayIn(TurnReader reader) {
         WordsAnswer answer = new WordsAnswer(reader, false);
-        answer.lines.add("Ask for a word, for several, or for a whole turn, in " + answer.languages() + ":");
+        answer.lines.add("Ask about a word, several words or a whole turn, in " + answer.languages() + ":");
         answer.lines.add("  drillwright words octave");
         answer.lines.add("  drillwright words \"parry of octave\"");
         answer.lines.add("  drillwright words \"Extend to the high inside line and lunge.\"");
         answer.lines.add("");
-        answer.lines.add("These are the terms; each has many words, and --all tells them.");
+        answer.lines.add("These are the terms; each has many words, and --all lists them.");
         Map<TermKind, List<String>> byKind = new TreeMap<>();
         reader.glossary()
                 .items()
@@ -95,7 +95,7 @@ final class WordsAnswer {
                 .filter(OtherReading::asLikely)
                 .map(other -> reader.said(other.utterance(), reader.tags().get(0)))
                 .distinct()
-                .forEach(other -> paragraph("It may as well be: " + other));
+                .forEach(other -> paragraph("It could also be: " + other));
     }
 
     /** Whether anything of it is understood. */
@@ -126,7 +126,7 @@ final class WordsAnswer {
         cut |= told.size() > MOST_TERMS;
         if (cut && !all) {
             lines.add("");
-            lines.add("--all tells the rest.");
+            lines.add("--all lists the rest.");
         }
     }
 

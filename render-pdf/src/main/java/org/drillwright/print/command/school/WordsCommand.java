@@ -19,8 +19,8 @@ import picocli.CommandLine.Parameters;
 /** Tells how words are read. */
 @Command(
         name = "words",
-        header = "Tells how words of the trade are read, and how else to say them.",
-        description = "A school adds its own words in school.yaml.%n",
+        header = "Shows how fencing terms are read, and other ways to say them.",
+        description = "A school can add its own words in school.yaml.%n",
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.DONE_TEXT, "1:none of these words is known", Exit.UNABLE_TEXT})
@@ -32,10 +32,10 @@ public final class WordsCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "WORDS",
             arity = "0..*",
-            description = "A word, several that belong together, or a whole turn, in any language that is read.")
+            description = "A word, several that belong together, or a whole turn, in any of the languages.")
     List<String> term = List.of();
 
-    @Option(names = "--all", description = "Every word there is, not only as many as fit the screen.")
+    @Option(names = "--all", description = "All the words, not only as many as fit on the screen.")
     boolean all;
 
     public WordsCommand(Invocation run, SchoolOption school) {
@@ -64,8 +64,8 @@ public final class WordsCommand implements Callable<Integer> {
 
     private static String unknown(TurnReader reader, String words) {
         Optional<String> nearest = reader.meant(words, new Span(0, words.length()));
-        return "'" + words + "' is not a word of the trade that is known here."
+        return "'" + words + "' is not a known fencing term."
                 + nearest.map(near -> " Did you mean '" + near + "'?").orElse("")
-                + " A school adds its own words in school.yaml, under 'words'.";
+                + " A school can add its own words in school.yaml, under 'words'.";
     }
 }

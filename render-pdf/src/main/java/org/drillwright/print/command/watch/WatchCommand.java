@@ -22,11 +22,11 @@ import picocli.CommandLine.Parameters;
         name = "watch",
         header = "Shows a drill in your browser while you write it.",
         description = {
-            "The page shows the card as it will print, what was found beside your lines, and the phrase count by count."
-                    + " It follows each save. It is served by this computer to this computer only, and needs no"
-                    + " network.%n",
-            "Press Enter, or Ctrl-C, to end. In a pipe the address is printed on one line, no browser is opened, and"
-                    + " the program runs until it is stopped.%n"
+            "The page shows the card as it will print, the findings beside your lines, and the phrase count by"
+                    + " count. It is updated after each save. It is served by this computer to this computer"
+                    + " only, and needs no network.%n",
+            "Press Enter or Ctrl-C to end. In a pipe the address is printed on one line, no browser is opened,"
+                    + " and the program runs until it is stopped.%n"
         },
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,
@@ -38,17 +38,17 @@ public final class WatchCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "DRILL", arity = "0..1", description = "The drill to begin with, by file or by id.")
+    @Parameters(paramLabel = "DRILL", arity = "0..1", description = "The drill to begin with, by file or id.")
     Optional<String> drill = Optional.empty();
 
     @Option(
             names = "--port",
             paramLabel = "PORT",
             defaultValue = "0",
-            description = "The port of the page, up to 65535; 0, which is normal, takes any that is free.")
+            description = "The port of the page, up to 65535. Normally 0, which takes any free one.")
     int port;
 
-    @Option(names = "--no-browser", description = "Only prints the address.")
+    @Option(names = "--no-browser", description = "Only prints the address; opens no browser.")
     boolean noBrowser;
 
     public WatchCommand(Invocation run, SchoolOption school) {
@@ -85,7 +85,7 @@ public final class WatchCommand implements Callable<Integer> {
             if (!noBrowser && !run.opener().open(address)) {
                 run.out().println("No browser could be opened; open this address yourself.");
             }
-            run.out().println("Save a drill and the page follows. Press Enter here to end.");
+            run.out().println("Save a drill and the page is updated. Press Enter here to end.");
         }
         run.out().flush();
     }

@@ -44,7 +44,8 @@ public final class Watching implements AutoCloseable {
         try {
             return LoopbackServer.open(port, pages, news);
         } catch (BindException taken) {
-            throw new CannotRun("Port " + port + " is taken, or not yours to take; without --port any free one is.");
+            throw new CannotRun(
+                    "Port " + port + " is taken, or you may not use it; without --port any free one" + " is used.");
         } catch (IOException problem) {
             throw new CannotRun("The page cannot be served", problem);
         }

@@ -18,7 +18,7 @@ final class DrillId {
     static String of(String title) {
         String id = hyphenated(withoutAccents(title.toLowerCase(Locale.ROOT)));
         if (id.isEmpty()) {
-            throw new CannotRun("A title needs a letter or a digit, for the file is named after it.");
+            throw new CannotRun("A title needs a letter or a digit, because the file is named after it.");
         }
         boolean taken = DEVICES.contains(id) || id.matches("(com|lpt)\\d") || id.equals("school");
         return taken ? id + "-drill" : id;

@@ -19,7 +19,7 @@ public final class DrillPlace {
                 .filter(entry -> folded(DrillFiles.id(entry.file())).equals(folded(skeleton.id())))
                 .findFirst()
                 .ifPresent(entry -> {
-                    throw new CannotRun("There is a drill '" + skeleton.id() + "' already: " + entry.file()
+                    throw new CannotRun("There is already a drill '" + skeleton.id() + "': " + entry.file()
                             + ". It was left alone; choose another title.");
                 });
         Path folder = Locations.existing(school.root(), skeleton.level().name())

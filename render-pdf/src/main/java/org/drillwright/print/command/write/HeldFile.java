@@ -24,7 +24,7 @@ public final class HeldFile {
             byte[] bytes = in.readNBytes(RecordReader.MOST_BYTES + 1);
             if (bytes.length > RecordReader.MOST_BYTES) {
                 throw new CannotRun("'" + file + "' is larger than " + RecordReader.MOST_BYTES / (1024 * 1024)
-                        + " MiB; it was left alone. Give it another name, and a new one is begun.");
+                        + " MiB; it was left alone. Rename it, and a new one is begun.");
             }
             return bytes;
         } catch (IOException problem) {

@@ -80,7 +80,7 @@ public final class OutputFile {
             Kind kind = Kind.of(target);
             if (Files.isRegularFile(target) && Files.size(target) > 0 && !kind.isOf(target)) {
                 throw new CannotRun(
-                        "'" + target + "' is there already and is not " + kind.said() + "; it was left alone.");
+                        "'" + target + "' already exists and is not " + kind.said() + "; it was left alone.");
             }
         } catch (IOException problem) {
             throw new CannotRun("'" + target + "' cannot be replaced", problem);

@@ -41,7 +41,7 @@ final class Part {
             throw new CannotRun("'" + target + "' is a device or a pipe and was left alone; name a file.");
         }
         if (Files.isSymbolicLink(target) && Files.notExists(target)) {
-            throw new CannotRun("'" + target + "' is a link that leads nowhere; it was left alone. Name a file.");
+            throw new CannotRun("'" + target + "' is a broken link; it was left alone. Name a file.");
         }
     }
 

@@ -12,7 +12,7 @@ public final class SchoolSkeleton {
             # The settings of your school. Lines that begin with # are remarks for
             # people. Keep the indents as they are: spaces, no tabs.
 
-            # The name, as it stands on what is printed.
+            # The name, as printed on cards and sheets.
             name: {name}
 
             # The steps of your course, the easiest first; each drill names one of
@@ -24,7 +24,7 @@ public final class SchoolSkeleton {
               - {name: training, turns: free, blades: free}
 
             # What you print on (a4, a3, letter or legal), and the language of the
-            # words that the program adds to a card (en, fr and others).
+            # words the program adds to a card (en, fr and others).
             sheet: {sheet}
             language: {language}
             """;

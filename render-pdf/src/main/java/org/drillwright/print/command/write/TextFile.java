@@ -78,7 +78,7 @@ public final class TextFile {
                 Part.discard(part);
             }
         } catch (FileAlreadyExistsException there) {
-            throw new CannotRun("'" + file + "' is there already; it was left alone.");
+            throw new CannotRun("'" + file + "' already exists; it was left alone.");
         } catch (IOException problem) {
             throw new CannotRun("'" + file + "' cannot be written", problem);
         }

@@ -134,7 +134,7 @@ final class EveningGrid {
                         "Who has the same number under the same round" + (allNames ? "" : ", here or on another sheet,")
                                 + " is your partner; where it is underlined you lead first."),
                 Notice.bold("Large: walk there."),
-                Notice.plain("Small: do not go back."));
+                Notice.plain("Small: stay where you are."));
         return notice.head(
                 heading, List.of(how, rules.stream().map(Notice::plain).toList(), drills(rounds), keys()));
     }

@@ -120,7 +120,7 @@ class DeskTest {
         Snapshot now = desk.now();
         assertEquals(List.of("school.yaml"), files(now));
         assertEquals(
-                "2 drills say 'novice', which is not known here.",
+                "2 drills say 'novice', which is unknown here.",
                 now.folderFindings().get(0).what());
         assertEquals(2, now.folderFindings().get(0).position().line());
         assertEquals(1, now.tally().errors());

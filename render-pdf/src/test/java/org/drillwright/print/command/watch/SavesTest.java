@@ -113,7 +113,7 @@ class SavesTest {
         try (Visit other = new Visit(inner).listening()) {
             Files.move(inner, folder.resolve("moved"));
             other.news();
-            assertTrue(other.get("/school").body().contains("cannot be read any more"));
+            assertTrue(other.get("/school").body().contains("can no longer be read"));
         }
     }
 

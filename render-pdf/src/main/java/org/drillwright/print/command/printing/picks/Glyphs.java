@@ -31,7 +31,7 @@ public final class Glyphs {
     private static final String RULE = ReadingRule.UNPRINTABLE.id();
 
     private static final String NAME_A_FONT =
-            "Name a TrueType font that has them in school.yaml ('font: ours.ttf'), or" + " write it otherwise.";
+            "Give a TrueType font that has them in school.yaml ('font: ours.ttf'), or write it differently.";
 
     /** More characters than this need not be named: the font is not for their script. */
     private static final int NAMED = 5;
@@ -109,11 +109,11 @@ public final class Glyphs {
         }
         for (Finding first : shaped.first) {
             String what = "Words in letters that join cannot be printed" + where(shaped) + ".";
-            findings.add(
-                    said(
-                            first,
-                            what,
-                            "Of the scripts from right to left only Hebrew is set, without points, with any font that has it."));
+            findings.add(said(
+                    first,
+                    what,
+                    "Of the right-to-left scripts only Hebrew is supported, without points, with any"
+                            + " font that has it."));
         }
         return findings;
     }

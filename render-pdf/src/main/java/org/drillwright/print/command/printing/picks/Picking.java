@@ -127,8 +127,8 @@ public final class Picking {
                     set.name().equals(set.level().orElse(""))
                                     && set.tag().isEmpty()
                                     && set.weapon().isEmpty()
-                            ? "No drill of this folder is of the level '" + name + "'."
-                            : "The set '" + name + "' holds no drill: none of this folder has all that it asks for.");
+                            ? "No drill in this folder is at level '" + name + "'."
+                            : "The set '" + name + "' has no drills: none in this folder has everything it asks for.");
         }
         return set;
     }

@@ -36,7 +36,7 @@ public final class Refusal {
         }
         for (String id : picks.absent()) {
             lost.add(id);
-            sentences.add("'" + id + "' is named by a set, but there is no such drill in the folder.");
+            sentences.add("'" + id + "' is listed in a set, but there is no such drill in the folder.");
         }
     }
 
@@ -79,8 +79,8 @@ public final class Refusal {
         } else {
             run.out().println("Nothing was printed, because of: " + names() + ".");
             run.out()
-                    .println("Mend what is shown above, or print with --draft: " + "drills with errors are then marked"
-                            + " DRAFT, and what cannot be printed at all is left out.");
+                    .println("Correct what is shown above, or print with --draft: drills with errors are then"
+                            + " marked DRAFT, and what cannot be printed at all is left out.");
         }
         return false;
     }

@@ -48,7 +48,7 @@ final class Frames {
     }
 
     private String picture(Frame frame) {
-        return writer.write(frame, "The two from the side");
+        return writer.write(frame, "Both fencers from the side");
     }
 
     /** One of the signs of the key, from 0. */

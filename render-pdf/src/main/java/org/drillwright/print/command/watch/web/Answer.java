@@ -7,7 +7,7 @@ public final class Answer {
 
     private static final String PLAIN = "text/plain; charset=utf-8";
 
-    static final Answer FORBIDDEN = plain(403, "This page answers this computer only, by its own name.\n");
+    static final Answer FORBIDDEN = plain(403, "This page answers only this computer, by its own name.\n");
     static final Answer NOT_THERE = plain(404, "There is nothing here.\n");
     static final Answer ONLY_GET = plain(405, "Only GET is answered.\n");
     static final Answer BROKEN = plain(500, "A fault in Drillwright itself.\n");

@@ -46,7 +46,7 @@ public final class HallSheet {
         flow.add(new HallDrawing(floor, pairs.method(), type, scale).block());
         List<String> below = new ArrayList<>();
         if (pairs.method().isWalked()) {
-            below.add("Filled circle: the line that stands. Open circle: the line that moves on.");
+            below.add("Filled circle: the line that stays. Open circle: the line that moves.");
         }
         below.addAll(HallText.toKnow(floor, pairs));
         below.forEach(sentence -> flow.add(type.words().paragraph(Face.REGULAR, sentence, width)));

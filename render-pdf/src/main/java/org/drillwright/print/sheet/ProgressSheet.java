@@ -71,8 +71,8 @@ public final class ProgressSheet {
         flow.add(type.notes()
                 .paragraph(
                         Face.REGULAR,
-                        KNOWN + " knows it. " + NEXT + " next, as all that it needs is known. Empty: not yet."
-                                + " Numbers are those of the drills in teaching order, named below.",
+                        KNOWN + " knows it. " + NEXT + " next, as everything it needs is known. Empty: not yet."
+                                + " The numbers are the drills in teaching order, named below.",
                         sheet.inner()));
         known.tables(flow);
         return flow.pages();

@@ -40,7 +40,7 @@ public final class SessionSheet {
     private static final double AGREED = Millimetres.toPoints(44);
     private static final double PAD = 3;
 
-    private static final String STAYS = "Nothing that you write on this sheet is stored.";
+    private static final String STAYS = "Nothing you write on this sheet is stored.";
 
     private final HandType type;
     private final double width;

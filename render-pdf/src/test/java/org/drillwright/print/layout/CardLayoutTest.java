@@ -257,7 +257,7 @@ class CardLayoutTest {
                         Problem.Kind.NOT_PRINTED,
                         "odd",
                         "step 2, leader",
-                        "The character U+1F93A (FENCER) cannot be printed: the card's typeface lacks it.")),
+                        "The character U+1F93A (FENCER) cannot be printed: the card's typeface does not have it.")),
                 laid.problems());
         assertEquals(laid.problems(), CardLayout.unprintable(Drills.subject(drill), Family.dejaVu()));
     }
@@ -272,7 +272,7 @@ class CardLayoutTest {
                         Problem.Kind.PRINTED,
                         "long",
                         "step 1, leader",
-                        "'" + word + "' is wider than its column and is broken.")),
+                        "'" + word + "' is wider than its column and has to be broken.")),
                 laid.problems());
     }
 
@@ -321,7 +321,7 @@ class CardLayoutTest {
         Laid laid = lay(Drills.subject(drill), CardSize.A7);
         assertTrue(laid.cards().size() > 1);
         String sentence = laid.problems().get(0).sentence();
-        assertTrue(sentence.startsWith("It needs " + laid.cards().size() + " cards of size a7, for"), sentence);
+        assertTrue(sentence.startsWith("It needs " + laid.cards().size() + " cards of size a7, as"), sentence);
         assertTrue(sentence.endsWith("the smallest that needs only one."), sentence);
     }
 
@@ -330,7 +330,7 @@ class CardLayoutTest {
         Drill drill = Drills.drill("long", "Long", Collections.nCopies(40, HOLD));
         String sentence =
                 lay(Drills.subject(drill), CardSize.WALL_A3).problems().get(0).sentence();
-        assertTrue(sentence.endsWith("; no size that is read from as far needs fewer."), sentence);
+        assertTrue(sentence.endsWith("; no size that can be read from as far needs fewer."), sentence);
     }
 
     @Test

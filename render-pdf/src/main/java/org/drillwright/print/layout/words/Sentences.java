@@ -13,7 +13,7 @@ public final class Sentences {
         String name = Character.getName(codePoint);
         return String.format(
                 Locale.ROOT,
-                "The character U+%04X (%s) cannot be printed: the card's typeface lacks it.",
+                "The character U+%04X (%s) cannot be printed: the card's typeface does not have it.",
                 codePoint,
                 name == null ? "not assigned" : name);
     }
@@ -21,25 +21,24 @@ public final class Sentences {
     /** @param larger the smallest size that needs no more cards than are handy, if any */
     public static String manyCards(int cards, CardSize size, Optional<CardSize> larger) {
         return "It needs " + cards + (size.isForTheWall() ? " sheets" : " cards") + " of size " + size.word()
-                + ", for type is never made smaller: split the drill"
+                + ", as type is never made smaller: split the drill"
                 + larger.map(other -> ", or choose size " + other.word() + ", the smallest that needs "
                                 + (size.isForTheWall() ? "no more than two." : "only one."))
-                        .orElse("; no size that is read from as far needs fewer.");
+                        .orElse("; no size that can be read from as far needs fewer.");
     }
 
     public static String broken(String word) {
-        return "'" + word + "' is wider than its column and is broken.";
+        return "'" + word + "' is wider than its column and has to be broken.";
     }
 
     /** @param larger the smallest size that holds it, if any */
     public static String tooLong(CardSize size, Optional<CardSize> larger) {
         return "One part of it alone is longer than a card of size " + size.word() + ": shorten it"
                 + larger.map(other -> ", or choose size " + other.word() + ", the smallest that holds it.")
-                        .orElse("; no size that is read from as far holds it.");
+                        .orElse("; no size that can be read from as far holds it.");
     }
 
     public static String backTooLong(CardSize size) {
-        return "What its pictures show does not fit on the back of a card of size " + size.word()
-                + ": the back stays blank.";
+        return "Its pictures do not fit on the back of a card of size " + size.word() + ": the back stays blank.";
     }
 }

@@ -77,8 +77,8 @@ record TermGrid(Term term, GroupPlan group, UnaryOperator<String> title, Type ty
 
     /** What the signs mean. */
     static String legend(Term term, GroupPlan group) {
-        String bars = NEW + " new \u00B7 " + AGAIN + " again \u00B7 grey: over, as it is on record \u00B7 bars: minutes"
-                + " of drills, of those that there are";
+        String bars = NEW + " new \u00B7 " + AGAIN + " again \u00B7 grey: past, as on record \u00B7 bars:"
+                + " minutes of drills, out of those available";
         return term.exam()
                 .filter(exam -> exam.drills().stream().anyMatch(group.group().drills()::contains))
                 .map(exam -> bars + " \u00B7 heavy line: exam on " + exam.date())

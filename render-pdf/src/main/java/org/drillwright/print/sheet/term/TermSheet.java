@@ -102,7 +102,7 @@ public final class TermSheet {
                 .filter(words -> !words.isEmpty())
                 .ifPresent(words -> blocks.add(type.paragraph(Face.BOLD, words, sheet.inner())));
         list("Missed, and not yet caught up", TermText.catchUps(group, names, title), type, blocks);
-        list("New in no class of this term", TermText.left(group, title), type, blocks);
+        list("Not introduced in any class this term", TermText.left(group, title), type, blocks);
         return blocks;
     }
 

@@ -4,7 +4,7 @@ import org.drillwright.model.School;
 import org.drillwright.reading.Glossary;
 import org.drillwright.reading.TurnReader;
 
-/** The words that are understood, the school's own among them, for the page. */
+/** The words the program understands, the school's own among them, for the page. */
 final class WordsJson {
 
     private WordsJson() {}

@@ -8,6 +8,6 @@ export async function showCards(drill) {
     Array.from({ length: drill.cards }, (_, at) => drawing(`/card?name=${name}&at=${at}`)));
   $('cards').replaceChildren(...cards.filter(Boolean));
   const size = drill.cards ? `${drill.size.toUpperCase()}, ${drill.cards === 1 ? 'one card' : drill.cards + ' cards'}. ` : '';
-  const none = drill.cards ? '' : 'It cannot be printed as it stands. ';
+  const none = drill.cards ? '' : 'It cannot be printed as it is. ';
   say($('remarks'), (size + none + drill.remarks.join(' ')).trim());
 }

@@ -43,7 +43,7 @@ function verdict(drill) {
   const found = ['error', 'warning', 'note'].map((kind) => [drill[kind + 's'], kind]).filter(([count]) => count);
   const all = found.length ? found.map(([count, kind]) => many(count, kind)).join(', ') : 'nothing found';
   const judged = drill.steps && !drill.stale ? `; ${drill.counts - drill.notJudged} of ${many(drill.counts, 'count')} judged` : '';
-  return `${drill.name}: ${drill.unsettled ? 'not judged; mend the settings first' : all + judged}.`;
+  return `${drill.name}: ${drill.unsettled ? 'not judged; correct the settings first' : all + judged}.`;
 }
 
 function showNone(name) {
@@ -57,16 +57,16 @@ function showNone(name) {
   const empty = school.drills.length === 0;
   say($('title'), empty ? 'No drill yet' : 'This drill is not there');
   say($('verdict'), empty
-    ? 'There is no drill in the folder. Below is a whole one to copy; save it, and it appears here.'
-    : `${name} was deleted or has another name now. Choose a drill from the list.`);
+    ? 'There is no drill in the folder. There is a complete one below to copy; save it, and it appears here.'
+    : `${name} was deleted or renamed. Choose a drill from the list.`);
   $('example').open = $('example').open || empty;
 }
 
 function kept(drill) {
   const why = drill.unsettled
-    ? 'The settings cannot be used as they are; this drill is not at fault.' : 'This save could not be read.';
-  const what = drill.unsettled ? 'The card and the phrase are from before.'
-    : 'The card and the phrase are from the last one that could.';
+    ? 'The settings cannot be used as they are; there is nothing wrong with this drill.' : 'This save could not be read.';
+  const what = drill.unsettled ? 'The card and the phrase are from an earlier save.'
+    : 'The card and the phrase are from the last one that could be read.';
   const parts = [drill.unsettled || drill.stale ? why : '', drill.stale ? what : ''].filter(Boolean);
   $('kept').hidden = parts.length === 0;
   say($('kept'), parts.join(' '));
@@ -118,7 +118,7 @@ async function readSchool() {
 async function everything() {
   await readSchool();
   await showDrill();
-  status(`Follows each save. ${clock()}`);
+  status(`Updated after each save. ${clock()}`);
 }
 
 async function saved(change) {
@@ -155,13 +155,13 @@ function listen() {
   news.onmessage = (message) => saved(JSON.parse(message.data)).catch(broken);
   news.onerror = () => {
     lost = true;
-    status('The program has ended, or cannot be reached; this page does not follow any more.');
+    status('The program has ended or cannot be reached; this page is no longer updated.');
   };
   return news;
 }
 
 function broken() {
-  status('Something could not be fetched; load the page again.');
+  status('Something could not be loaded; reload the page.');
 }
 
 // A page that nobody sees lets its line go: a browser has few to one address.

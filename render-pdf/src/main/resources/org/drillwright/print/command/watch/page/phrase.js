@@ -51,10 +51,10 @@ function reading(step) {
     rows.push([`${title(side)}, as read`, read]);
   }
   for (const [side, text] of Object.entries(step.standing)) {
-    rows.push([side === 'between' ? 'Between them' : `${title(side)}, after it`, withUnknowns(text)]);
+    rows.push([side === 'between' ? 'Between them' : `${title(side)}, afterwards`, withUnknowns(text)]);
   }
   if (step.unknown) {
-    rows.push(['Not judged', [element('span', { class: 'unknown' }, `not known: ${step.unknown}`)]]);
+    rows.push(['Not judged', [element('span', { class: 'unknown' }, `unknown: ${step.unknown}`)]]);
   }
   return rows;
 }

@@ -1,4 +1,4 @@
-// The words that are understood, and a drill to copy: both fetched when they are first opened.
+// The words the program understands, and a drill to copy: both fetched when they are first opened.
 
 import { $, element, say, fetched } from '/elements.js';
 
@@ -40,7 +40,7 @@ async function copy() {
     say($('copied'), 'Copied.');
   } catch {
     getSelection().selectAllChildren($('sample'));
-    say($('copied'), 'Marked; copy it with your keyboard.');
+    say($('copied'), 'Selected; copy it with your keyboard.');
   }
 }
 

@@ -1,6 +1,7 @@
 package org.drillwright.school;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -42,6 +43,7 @@ final class FolderReading {
     private final Unsaved unsaved;
     private final List<Finding> folderFindings = new ArrayList<>();
     private String settingsName = DrillFiles.SETTINGS;
+    private Optional<Opened.Settings> settingsRead = Optional.empty();
 
     /** @param before the same folder as it was read last, if it was */
     FolderReading(Path root, SchoolFolder.Progress progress, Optional<SchoolFolder> before, Unsaved unsaved) {
@@ -80,7 +82,7 @@ final class FolderReading {
                 settings,
                 SameIds.report(whole),
                 folderFindings,
-                new Opened(found, surroundings, judged, !broken),
+                new Opened(found, settingsRead, surroundings, judged, !broken),
                 unsaved);
     }
 
@@ -119,7 +121,14 @@ final class FolderReading {
 
     private Reading<ReadSchool> readSchool(Path file) {
         try {
-            return SchoolReader.read(settingsName, unsaved.bytes(file, ReadingLimits.FILE_BYTES));
+            ByteBuffer bytes = ByteBuffer.wrap(unsaved.bytes(file, ReadingLimits.FILE_BYTES));
+            Opened.Settings read = before.flatMap(old -> old.opened().settings())
+                    .filter(old ->
+                            old.name().equals(settingsName) && old.bytes().equals(bytes))
+                    .orElseGet(() ->
+                            new Opened.Settings(settingsName, bytes, SchoolReader.read(settingsName, bytes.array())));
+            settingsRead = Optional.of(read);
+            return read.reading();
         } catch (IOException problem) {
             return unopened(settingsName);
         }

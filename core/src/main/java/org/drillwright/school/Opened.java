@@ -1,19 +1,32 @@
 package org.drillwright.school;
 
+import java.nio.ByteBuffer;
 import java.nio.file.attribute.FileTime;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.drillwright.check.Surroundings;
+import org.drillwright.read.ReadSchool;
+import org.drillwright.read.Reading;
 
 /**
  * What a school was made from, for reading its folder again.
  *
  * @param found what was seen in the folder, without what is not saved
+ * @param settings as they were read, if there is a file of them that could be opened
  * @param judged whether the drills were put to the rules
  */
-record Opened(DrillFiles.Found found, Surroundings surroundings, List<Known> files, boolean judged) {
+record Opened(
+        DrillFiles.Found found,
+        Optional<Settings> settings,
+        Surroundings surroundings,
+        List<Known> files,
+        boolean judged) {
+
+    /** The settings' file. What the same bytes say is the same object, which is soon compared with itself for each drill. */
+    record Settings(String name, ByteBuffer bytes, Reading<ReadSchool> reading) {}
 
     Opened {
         files = List.copyOf(files);

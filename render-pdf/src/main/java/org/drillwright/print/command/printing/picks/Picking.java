@@ -44,7 +44,7 @@ public final class Picking {
         Map<Entry, Pick> picked = byEntry(inSets.drills());
         school.entries().stream()
                 .sorted(Comparator.comparingInt(this::rank))
-                .forEach(entry -> picked.putIfAbsent(entry, neighbours.alone(entry)));
+                .forEach(entry -> picked.computeIfAbsent(entry, neighbours::alone));
         return new Picks(inSets.title(), List.copyOf(picked.values()), inSets.absent());
     }
 

@@ -213,8 +213,18 @@ public final class Interpreter {
             boolean callers = drill.form() == Form.SOLO && side == Side.LEADER;
             return step.turn(side)
                     .map(turn -> callers
-                            ? Turn.of(free(place, where, turn.say()))
+                            ? called(place, where, turn)
                             : side(place, where, turn, subject.turn(at, side), side));
+        }
+
+        /** A caller's words may be those of the other language already. */
+        private Turn called(FieldPath place, String where, Turn turn) {
+            boolean there = isRead(turn.say(), into) && !isRead(turn.say(), from);
+            return there ? turn : Turn.of(free(place, where, turn.say()));
+        }
+
+        private boolean isRead(String text, Language language) {
+            return subject.reader().read(text, language.word()).isRead();
         }
 
         private Turn side(FieldPath place, String where, Turn turn, Utterance read, Side side) {

@@ -1,6 +1,8 @@
 package org.drillwright.print.command.record;
 
+import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
@@ -8,9 +10,15 @@ import org.drillwright.mark.PrintMark;
 import org.drillwright.mark.PrintRecord;
 import org.drillwright.mark.Printed;
 import org.drillwright.model.Drill;
+import org.drillwright.model.Language;
+import org.drillwright.model.Translations;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.read.ReadTranslations;
+import org.drillwright.read.Reading;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.school.TranslationFolder;
 import org.drillwright.source.Nearest;
+import org.drillwright.translation.Interpreter;
 
 /** Tells by its mark which drill a card in the hand is, and whether it is current. */
 public final class Told {
@@ -31,7 +39,35 @@ public final class Told {
                 .or(() -> printed.isEmpty()
                         ? Optional.empty()
                         : Optional.of(older(printed.get(printed.size() - 1)) + " Take it off the ring."))
+                .or(() -> inAnotherLanguage(mark))
                 .orElseThrow(() -> unknown(mark));
+    }
+
+    /** A card that was made of a drill in another language, with the words that the school has in it now. */
+    private Optional<String> inAnotherLanguage(PrintMark mark) {
+        return Language.all().stream()
+                .flatMap(language -> interpreter(language).stream()
+                        .flatMap(interpreter -> folder.entries().stream()
+                                .flatMap(entry -> entry.subject().stream())
+                                .filter(drill ->
+                                        interpreter.render(drill).drill().mark().equals(mark))
+                                .map(drill -> named(drill.drill()) + ", in "
+                                        + language.locale().getDisplayLanguage(Locale.ENGLISH)
+                                        + ": this card is current.")))
+                .findFirst();
+    }
+
+    /** None where the language's words cannot be read. */
+    private Optional<Interpreter> interpreter(Language language) {
+        try {
+            Optional<Reading<ReadTranslations>> own = new TranslationFolder(folder).read(language);
+            Optional<Translations> words = own.isEmpty()
+                    ? Optional.of(Translations.NONE)
+                    : own.get().value().map(ReadTranslations::translations);
+            return words.map(known -> new Interpreter(folder.school(), language, known));
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
     }
 
     private Optional<Drill> current(PrintMark mark) {

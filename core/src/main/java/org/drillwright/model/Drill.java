@@ -80,8 +80,30 @@ public record Drill(
             Optional<LocalDate> revised,
             Map<String, String> accept) {
         this(
-                id, title, level, form, weapon, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, Optional.empty(),
+                id,
+                title,
+                level,
+                form,
+                weapon,
+                hands,
+                worksOn,
+                needs,
+                gear,
+                purpose,
+                start,
+                opening,
+                steps,
+                closing,
+                repeat,
+                swap,
+                tempo,
+                note,
+                cautions,
+                variantOf,
+                tags,
+                revised,
+                accept,
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -99,39 +121,34 @@ public record Drill(
     public Drill withHands(Hands other) {
         return new Drill(
                 id, title, level, form, weapon, other, worksOn, needs, gear, purpose, start, opening, steps, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
-                madeFrom);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language, madeFrom);
     }
 
     /** This drill with other counts. */
     public Drill withSteps(List<Step> others) {
         return new Drill(
                 id, title, level, form, weapon, hands, worksOn, needs, gear, purpose, start, opening, others, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
-                madeFrom);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language, madeFrom);
     }
 
     /** This drill at another level. */
     public Drill withLevel(String other) {
         return new Drill(
                 id, title, other, form, weapon, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
-                madeFrom);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language, madeFrom);
     }
 
     /** This drill in another form. */
     public Drill withForm(Form other) {
         return new Drill(
                 id, title, level, other, weapon, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
-                madeFrom);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language, madeFrom);
     }
 
     /** This drill with another weapon. */
     public Drill withWeapon(Weapon other) {
         return new Drill(
                 id, title, level, form, other, hands, worksOn, needs, gear, purpose, start, opening, steps, closing,
-                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language,
-                madeFrom);
+                repeat, swap, tempo, note, cautions, variantOf, tags, revised, accept, language, madeFrom);
     }
 }

@@ -114,8 +114,7 @@ final class MappingReader implements Keys {
 
     @Override
     public Optional<String> textToCome(String key, int longest) {
-        return ask(key)
-                .filter(tuple -> !(tuple.getValueNode() instanceof ScalarNode words
+        return ask(key).filter(tuple -> !(tuple.getValueNode() instanceof ScalarNode words
                         && words.getValue().isBlank()))
                 .flatMap(tuple -> text(key, longest));
     }

@@ -31,7 +31,8 @@ public final class TranslationsReader {
             List<Entry> entries = entries(keys);
             keys.finish();
             twice(entries, nodes);
-            return new ReadTranslations(new Translations(entries), nodes.findings().file(), nodes.places());
+            return new ReadTranslations(
+                    new Translations(entries), nodes.findings().file(), nodes.places());
         });
     }
 
@@ -64,7 +65,8 @@ public final class TranslationsReader {
                 nodes.findings()
                         .error(
                                 ReadingRule.KEY_TWICE.id(),
-                                nodes.places().span(FieldPath.of("texts").item(at).key("to")),
+                                nodes.places()
+                                        .span(FieldPath.of("texts").item(at).key("to")),
                                 "This text was translated before, and otherwise: '" + before + "'.",
                                 "Keep the better of the two.");
             }

@@ -118,7 +118,8 @@ public final class TranslationsText {
     /** With a line's end, and with the key that all stand under. */
     private static String ended(String text, List<Entry> before) {
         String ended = text.isEmpty() || text.endsWith("\n") ? text : text + "\n";
-        boolean headed = !before.isEmpty() || ended.lines().anyMatch(line -> line.strip().equals(KEYS + ":"));
+        boolean headed =
+                !before.isEmpty() || ended.lines().anyMatch(line -> line.strip().equals(KEYS + ":"));
         return headed ? ended : ended + KEYS + ":\n";
     }
 
@@ -130,8 +131,7 @@ public final class TranslationsText {
     }
 
     private static boolean isReadAs(String text, List<Entry> entries) {
-        Reading<ReadTranslations> read =
-                TranslationsReader.read("translations", text.getBytes(StandardCharsets.UTF_8));
+        Reading<ReadTranslations> read = TranslationsReader.read("translations", text.getBytes(StandardCharsets.UTF_8));
         return read.value()
                 .filter(value -> plain(value.translations().entries()).equals(plain(entries)))
                 .isPresent();

@@ -339,9 +339,8 @@ public final class TurnReader {
     }
 
     private List<List<Token>> replaced(List<List<Token>> sentences, Tongue tongue) {
-        OwnWords replaced = words.isEmpty()
-                ? OwnWords.NONE
-                : own.computeIfAbsent(tongue.tag(), tag -> OwnWords.of(words, tongue));
+        OwnWords replaced =
+                words.isEmpty() ? OwnWords.NONE : own.computeIfAbsent(tongue.tag(), tag -> OwnWords.of(words, tongue));
         return sentences.stream()
                 .map(replaced::in)
                 .map(sentence -> tongue.lexicon().inFull(sentence, tongue::knows))
@@ -481,8 +480,7 @@ public final class TurnReader {
         return cut(text, attempt.tongue()).sentences().stream()
                 .filter(sentence -> !sentence.isEmpty())
                 .map(sentence -> sentence.subList(0, Math.min(LONGEST, sentence.size())))
-                .flatMap(sentence ->
-                        divisions(sentence, attempt.tongue()).get(0).pieces().stream())
+                .flatMap(sentence -> divisions(sentence, attempt.tongue()).get(0).pieces().stream())
                 .anyMatch(Piece::isBeside);
     }
 
@@ -500,9 +498,7 @@ public final class TurnReader {
         List<String> lines = new ArrayList<>();
         Tongue tongue = tongues.of(tag);
         for (List<Token> sentence : cut(text, tongue).sentences()) {
-            divisions(sentence, tongue).stream()
-                    .limit(3)
-                    .forEach(division -> lines.add(told(sentence, division)));
+            divisions(sentence, tongue).stream().limit(3).forEach(division -> lines.add(told(sentence, division)));
         }
         return lines;
     }

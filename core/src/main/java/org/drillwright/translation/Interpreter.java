@@ -98,7 +98,9 @@ public final class Interpreter {
                     drill.form(),
                     drill.weapon(),
                     drill.hands(),
-                    drill.worksOn().stream().map(work -> named("works-on", work)).toList(),
+                    drill.worksOn().stream()
+                            .map(work -> named("works-on", work))
+                            .toList(),
                     drill.needs(),
                     gear(),
                     free("purpose", drill.purpose()),
@@ -118,16 +120,7 @@ public final class Interpreter {
                     Optional.of(into),
                     same ? Optional.empty() : Optional.of(from));
             return new Rendering(
-                    subject,
-                    subject.told(made, there),
-                    from,
-                    apart,
-                    staying,
-                    curtailed,
-                    turns,
-                    wanted,
-                    used,
-                    unlike);
+                    subject, subject.told(made, there), from, apart, staying, curtailed, turns, wanted, used, unlike);
         }
 
         private List<String> gear() {
@@ -301,7 +294,8 @@ public final class Interpreter {
             return same
                     ? text
                     : cue.map(known -> subject.reader().cue(known, into.word()))
-                            .filter(said -> subject.reader().cue(said, into.word()).equals(cue))
+                            .filter(said ->
+                                    subject.reader().cue(said, into.word()).equals(cue))
                             .orElseGet(() -> free(place, where, text));
         }
     }

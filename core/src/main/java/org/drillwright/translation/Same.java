@@ -23,7 +23,9 @@ final class Same {
     static boolean isOfOne(Utterance read, Optional<Side> side) {
         return side.isEmpty()
                 || read.clauses().stream()
-                        .allMatch(clause -> clause.subject().filter(who -> !side.equals(Optional.of(who))).isEmpty());
+                        .allMatch(clause -> clause.subject()
+                                .filter(who -> !side.equals(Optional.of(who)))
+                                .isEmpty());
     }
 
     /** Whether what was read of other words is just what was meant. */
@@ -34,8 +36,8 @@ final class Same {
     /** In one's own turn it does not matter whether one is named. */
     private static List<Deed> deeds(Utterance read, Optional<Side> side) {
         return read.clauses().stream()
-                .map(clause -> new Deed(
-                        clause.action(), clause.subject().filter(who -> !side.equals(Optional.of(who)))))
+                .map(clause ->
+                        new Deed(clause.action(), clause.subject().filter(who -> !side.equals(Optional.of(who)))))
                 .toList();
     }
 }

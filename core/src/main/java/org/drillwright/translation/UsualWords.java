@@ -42,7 +42,8 @@ final class UsualWords {
             List<List<String>> lines = new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .map(line -> Arrays.stream(line.split("\\|")).map(String::strip).toList())
+                    .map(line ->
+                            Arrays.stream(line.split("\\|")).map(String::strip).toList())
                     .toList();
             return new UsualWords(lines.get(0), List.copyOf(lines.subList(1, lines.size())));
         } catch (IOException e) {

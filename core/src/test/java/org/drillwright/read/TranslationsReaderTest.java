@@ -34,7 +34,9 @@ class TranslationsReaderTest {
     }
 
     private static ReadTranslations whole(String text) {
-        return read(text).value().orElseThrow(() -> new AssertionError(read(text).findings()));
+        return read(text)
+                .value()
+                .orElseThrow(() -> new AssertionError(read(text).findings()));
     }
 
     private static Map<String, String> wanted(String... texts) {
@@ -59,12 +61,11 @@ class TranslationsReaderTest {
 
     @Test
     void saysWhereAFileIsWrong() {
-        assertEquals(
-                List.of("unknown-key"),
-                rules("texts:\n  - from: a\n    to: b\n    too: c\n"));
+        assertEquals(List.of("unknown-key"), rules("texts:\n  - from: a\n    to: b\n    too: c\n"));
         assertEquals(List.of("key-missing"), rules("texts:\n  - to: b\n"));
         assertEquals(List.of("wrong-kind"), rules("texts: {a: b}\n"));
-        assertEquals(List.of("text-empty-or-too-long"), rules("texts:\n  - from: a\n    to: " + "b".repeat(2001) + "\n"));
+        assertEquals(
+                List.of("text-empty-or-too-long"), rules("texts:\n  - from: a\n    to: " + "b".repeat(2001) + "\n"));
     }
 
     /** Which of two would be printed could not be known; twice the same does no harm. */
@@ -82,7 +83,8 @@ class TranslationsReaderTest {
 
     @Test
     void aNewFileIsReadAsWhatIsAskedFor() {
-        String text = TranslationsText.of(wanted("Plain words.", "With \"quotes\" and a \\", "- a dash: and a colon # no remark"));
+        String text = TranslationsText.of(
+                wanted("Plain words.", "With \"quotes\" and a \\", "- a dash: and a colon # no remark"));
         assertEquals(
                 List.of("Plain words.", "With \"quotes\" and a \\", "- a dash: and a colon # no remark"),
                 whole(text).translations().entries().stream().map(Entry::from).toList());
@@ -101,11 +103,13 @@ class TranslationsReaderTest {
 
     @Test
     void whatNoDrillHasIsMarkedAndComesBack() {
-        String marked =
-                TranslationsText.with(whole(FILE), Map.of(), Set.of("At the mark")).orElseThrow();
+        String marked = TranslationsText.with(whole(FILE), Map.of(), Set.of("At the mark"))
+                .orElseThrow();
         assertEquals(
                 List.of(true, true, false),
-                whole(marked).translations().entries().stream().map(Entry::unused).toList());
+                whole(marked).translations().entries().stream()
+                        .map(Entry::unused)
+                        .toList());
         assertTrue(marked.contains("to: Fente\n    unused: true\n"), marked);
         assertTrue(marked.contains("# a good one"), marked);
         String again = TranslationsText.with(
@@ -125,8 +129,7 @@ class TranslationsReaderTest {
 
     @Test
     void aFileWithoutAnEndOfItsLastLineIsAddedTo() {
-        String more = TranslationsText.with(
-                        whole("texts:\n- from: a\n  to: b"), wanted("c"), Set.of("a", "c"))
+        String more = TranslationsText.with(whole("texts:\n- from: a\n  to: b"), wanted("c"), Set.of("a", "c"))
                 .orElseThrow();
         assertEquals("texts:\n- from: a\n  to: b\n# note of somewhere\n- from: c\n  to:\n", more);
     }

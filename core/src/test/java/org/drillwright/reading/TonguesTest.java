@@ -40,7 +40,8 @@ class TonguesTest {
     @Test
     void a_choice_makes_no_other() {
         TurnReader reader = TurnReader.asleep().at("en");
-        assertFalse(reader.read("Riposte straight, or disengage to high outside.").isRead());
+        assertFalse(
+                reader.read("Riposte straight, or disengage to high outside.").isRead());
         assertEquals(List.of("en"), reader.awake());
     }
 
@@ -67,9 +68,7 @@ class TonguesTest {
 
     /** Two of the trade's French words that can be read whole as English. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             Contre-riposte.     | [strike counter-riposte]
             Riposte par doublé. | [strike riposte double]
             """)

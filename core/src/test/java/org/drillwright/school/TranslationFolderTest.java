@@ -69,7 +69,9 @@ class TranslationFolderTest {
     void aTurnsTranslationIsHeldToTheTurn() throws IOException {
         SchoolFolder folder = with("fr.yaml", "texts:\n  - from: Advance.\n    to: Rompez.\n");
         List<Finding> findings = new TranslationFolder(folder).findings();
-        assertEquals(List.of("translation-unlike"), findings.stream().map(Finding::rule).toList());
+        assertEquals(
+                List.of("translation-unlike"),
+                findings.stream().map(Finding::rule).toList());
         assertEquals("Rompez.", findings.get(0).file().slice(findings.get(0).span()));
         assertEquals(
                 List.of(),
@@ -80,6 +82,8 @@ class TranslationFolderTest {
     @Test
     void whatIsWrongInAFileIsAFindingOfThatFile() throws IOException {
         List<Finding> findings = new TranslationFolder(with("de.yaml", "text: []\n")).findings();
-        assertEquals(List.of("translations/de.yaml"), findings.stream().map(one -> one.file().name()).distinct().toList());
+        assertEquals(
+                List.of("translations/de.yaml"),
+                findings.stream().map(one -> one.file().name()).distinct().toList());
     }
 }

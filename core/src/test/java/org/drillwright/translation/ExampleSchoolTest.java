@@ -123,7 +123,10 @@ class ExampleSchoolTest {
     void each_drill_plays_the_same(String tag) {
         for (Rendering one : renderings(tag)) {
             Subject anew = readAnew(one);
-            assertEquals(faults(one.original()), faults(anew), () -> tag + " " + anew.drill().id());
+            assertEquals(
+                    faults(one.original()),
+                    faults(anew),
+                    () -> tag + " " + anew.drill().id());
             assertEquals(
                     states(one.original()).toString(),
                     states(anew).toString(),

@@ -101,7 +101,8 @@ class InterpreterTest {
         assertEquals("d'allongement à fente", one.drill().drill().steps().get(1).distance());
         assertEquals(List.of("temps"), one.drill().drill().worksOn());
         assertEquals("intermédiaire", one.drill().drill().level());
-        assertEquals(List.of("masque", "veste", "lucky socks"), one.drill().drill().gear());
+        assertEquals(
+                List.of("masque", "veste", "lucky socks"), one.drill().drill().gear());
         assertEquals(9, one.turns());
     }
 
@@ -117,10 +118,12 @@ class InterpreterTest {
 
     @Test
     void freeWordsAreThoseOfTheSchoolOrStay() {
-        Rendering one = french(entry("To answer at once.", "Pour répondre aussitôt."), entry("lucky socks", "chaussettes"));
+        Rendering one =
+                french(entry("To answer at once.", "Pour répondre aussitôt."), entry("lucky socks", "chaussettes"));
         assertEquals("Pour répondre aussitôt.", one.drill().drill().purpose());
         assertEquals("Parry and riposte", one.drill().drill().title());
-        assertEquals(List.of("masque", "veste", "chaussettes"), one.drill().drill().gear());
+        assertEquals(
+                List.of("masque", "veste", "chaussettes"), one.drill().drill().gear());
         assertEquals(
                 Set.of(
                         "Parry and riposte",
@@ -173,10 +176,29 @@ class InterpreterTest {
     void theMarkTellsWhatACardWasMadeFrom() {
         Drill drill = french().drill().drill();
         Drill written = new Drill(
-                drill.id(), drill.title(), drill.level(), drill.form(), drill.weapon(), drill.hands(),
-                drill.worksOn(), drill.needs(), drill.gear(), drill.purpose(), drill.start(), drill.opening(),
-                drill.steps(), drill.closing(), drill.repeat(), drill.swap(), drill.tempo(), drill.note(),
-                drill.cautions(), drill.variantOf(), drill.tags(), drill.revised(), drill.accept());
+                drill.id(),
+                drill.title(),
+                drill.level(),
+                drill.form(),
+                drill.weapon(),
+                drill.hands(),
+                drill.worksOn(),
+                drill.needs(),
+                drill.gear(),
+                drill.purpose(),
+                drill.start(),
+                drill.opening(),
+                drill.steps(),
+                drill.closing(),
+                drill.repeat(),
+                drill.swap(),
+                drill.tempo(),
+                drill.note(),
+                drill.cautions(),
+                drill.variantOf(),
+                drill.tags(),
+                drill.revised(),
+                drill.accept());
         assertNotEquals(
                 org.drillwright.mark.PrintMark.of(drill, french().drill().school()),
                 org.drillwright.mark.PrintMark.of(written, french().drill().school()));
@@ -228,14 +250,14 @@ class InterpreterTest {
     }
 
     private static Set<String> words(String list) {
-        return new HashSet<>(
-                Arrays.stream(list.split(",")).map(String::strip).toList());
+        return new HashSet<>(Arrays.stream(list.split(",")).map(String::strip).toList());
     }
 
     /** A line with too few columns would leave a language without a word. */
     @Test
     void eachUsualWordIsThereInEachLanguage() {
         assertTrue(UsualWords.standard().rows().stream()
-                .allMatch(row -> row.size() == Language.all().size() && Stream.of("").noneMatch(row::contains)));
+                .allMatch(row ->
+                        row.size() == Language.all().size() && Stream.of("").noneMatch(row::contains)));
     }
 }

@@ -92,8 +92,7 @@ final class Open {
         return List.copyOf(all);
     }
 
-    private static void from(
-            Drill drill, School school, String start, TurnReader reader, Set<List<Action>> all) {
+    private static void from(Drill drill, School school, String start, TurnReader reader, Set<List<Action>> all) {
         Utterance told = reader.readForBoth(start);
         Utterance opening = reader.read("Salute. Masks on. " + start);
         Replay replay = Rehearsal.play(

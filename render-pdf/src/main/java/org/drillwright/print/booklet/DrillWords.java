@@ -50,7 +50,8 @@ record DrillWords(Entry entry, List<Entry> all, PageNumbers pages, Labels labels
         return drill().purpose().isBlank()
                 ? List.of()
                 : List.of(labelled(
-                        Label.PURPOSE, List.of(new Styled(drill().purpose(), Face.REGULAR, entry.span(labels, "purpose")))));
+                        Label.PURPOSE,
+                        List.of(new Styled(drill().purpose(), Face.REGULAR, entry.span(labels, "purpose")))));
     }
 
     Paragraph note() {

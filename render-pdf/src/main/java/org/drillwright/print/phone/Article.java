@@ -214,7 +214,10 @@ final class Article {
             html.start("p").put("b", again, "dir", "ltr").end("p");
         }
         for (int at = 0; at < drill.cautions().size(); at++) {
-            warning(Label.CAUTION, drill.cautions().get(at), FieldPath.of("cautions").item(at));
+            warning(
+                    Label.CAUTION,
+                    drill.cautions().get(at),
+                    FieldPath.of("cautions").item(at));
         }
         html.end("div").line();
     }

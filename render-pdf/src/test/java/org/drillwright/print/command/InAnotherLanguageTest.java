@@ -42,7 +42,10 @@ class InAnotherLanguageTest {
 
     private String text(String name) throws IOException {
         try (PDDocument document = Loader.loadPDF(folder.resolve(name).toFile())) {
-            return new PDFTextStripper().getText(document).replace('\u00A0', ' ').replaceAll("\\s+", " ");
+            return new PDFTextStripper()
+                    .getText(document)
+                    .replace('\u00A0', ' ')
+                    .replaceAll("\\s+", " ");
         }
     }
 
@@ -67,10 +70,14 @@ class InAnotherLanguageTest {
     void whatIsMissingIsListedOnRequestAndUsedWhenItIsFilled() throws IOException {
         run("cards", "riposte", "--in", "fr", "--list-missing", "--out", "cards.pdf");
         String listed = Files.readString(translations());
-        assertTrue(listed.contains("from: \"Parry of quarte, straight riposte\"") || listed.contains("from: Parry of quarte, straight riposte"), listed);
+        assertTrue(
+                listed.contains("from: \"Parry of quarte, straight riposte\"")
+                        || listed.contains("from: Parry of quarte, straight riposte"),
+                listed);
         Files.writeString(
                 translations(),
-                listed.replaceFirst("(from: Parry of quarte, straight riposte\\R +to:)", "$1 Parade de quarte, riposte directe"));
+                listed.replaceFirst(
+                        "(from: Parry of quarte, straight riposte\\R +to:)", "$1 Parade de quarte, riposte directe"));
         run("cards", "riposte", "--in", "fr", "--list-missing", "--out", "cards.pdf");
         assertTrue(text("cards.pdf").contains("Parade de quarte, riposte directe"), text("cards.pdf"));
         assertTrue(Files.readString(translations()).contains("to: Parade de quarte, riposte directe"));
@@ -94,7 +101,9 @@ class InAnotherLanguageTest {
                 "open.yaml",
                 SchoolFiles.riposte().replace("Riposte straight to the high inside line.", "Riposte, or disengage."));
         Trial trial = run("cards", "open", "--draft", "--in", "de", "--out", "cards.pdf");
-        assertTrue(trial.out().contains("1 of 9 turns stays as written, in English: open (count 2 follower)."), trial.out());
+        assertTrue(
+                trial.out().contains("1 of 9 turns stays as written, in English: open (count 2 follower)."),
+                trial.out());
         Map<String, Integer> languages = new TreeMap<>();
         try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
             assertEquals("de", document.getDocumentCatalog().getLanguage());

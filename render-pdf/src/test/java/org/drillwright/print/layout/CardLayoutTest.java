@@ -220,7 +220,7 @@ class CardLayoutTest {
             List<String> paragraphs = words(side, Role.PARAGRAPH);
             assertEquals("DRAFT", paragraphs.get(paragraphs.size() - 1));
             String line = paragraphs.get(paragraphs.size() - 2);
-            assertTrue(line.startsWith("Not fully checked: counts 2, 5. · "), line);
+            assertTrue(line.startsWith("Not fully checked: counts 2, 5.\u00A0· "), line);
             assertTrue(watermarked(side));
         }
         assertFalse(watermarked(lay(Drills.riposte()).fronts().get(0)));

@@ -81,7 +81,14 @@ public final class BookletCommand implements Callable<Integer> {
             return Exit.MATERIAL;
         }
         InLanguage printed = language.open(run, folder);
-        return new BookletRun(run, folder, printed, pages, sheet.orElse(folder.school().sheet()), draft).print(target, out)
+        return new BookletRun(
+                                run,
+                                folder,
+                                printed,
+                                pages,
+                                sheet.orElse(folder.school().sheet()),
+                                draft)
+                        .print(target, out)
                 ? Exit.DONE
                 : Exit.MATERIAL;
     }

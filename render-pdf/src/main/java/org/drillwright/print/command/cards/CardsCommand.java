@@ -249,8 +249,9 @@ public final class CardsCommand implements Callable<Integer> {
                     + (draft ? "--draft" : testSheet ? "--test-sheet" : "--png") + ".");
         }
         if (changed && language.isAsked()) {
-            throw new CannotRun("--changed keeps account of cards in the language that the drills are written in: leave out"
-                    + " --in.");
+            throw new CannotRun(
+                    "--changed keeps account of cards in the language that the drills are written in: leave out"
+                            + " --in.");
         }
         if (!changed && date.isPresent()) {
             throw new CannotRun("--date is the day noted by --changed; nothing else that is printed has a date.");

@@ -14,15 +14,17 @@ final class LanguageOption {
     @Option(
             names = "--in",
             paramLabel = "LANGUAGE",
-            description = "Prints the drills in another language: en, fr, it, es or de. What was read of a turn is said in it"
-                    + " anew; what was not read whole stays as it is written. Titles, notes and other free words are"
-                    + " those of translations/LANGUAGE.yaml.")
+            description =
+                    "Prints the drills in another language: en, fr, it, es or de. What was read of a turn is said in it"
+                            + " anew; what was not read whole stays as it is written. Titles, notes and other free words are"
+                            + " those of translations/LANGUAGE.yaml.")
     Optional<Language> into = Optional.empty();
 
     @Option(
             names = "--list-missing",
-            description = "With --in: adds every text that has no translation yet to that file, without changing what is in"
-                    + " it, and prints.")
+            description =
+                    "With --in: adds every text that has no translation yet to that file, without changing what is in"
+                            + " it, and prints.")
     boolean listMissing;
 
     boolean isAsked() {

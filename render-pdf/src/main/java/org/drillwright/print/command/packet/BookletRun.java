@@ -50,12 +50,7 @@ public final class BookletRun {
     private final boolean draft;
 
     public BookletRun(
-            Invocation run,
-            SchoolFolder folder,
-            InLanguage language,
-            Binding binding,
-            SheetSize sheet,
-            boolean draft) {
+            Invocation run, SchoolFolder folder, InLanguage language, Binding binding, SheetSize sheet, boolean draft) {
         this.language = language;
         this.run = run;
         this.folder = folder;

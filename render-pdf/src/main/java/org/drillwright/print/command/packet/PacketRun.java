@@ -22,8 +22,7 @@ public final class PacketRun {
     private final Choices choices;
     private final SheetSize sheet;
 
-    public PacketRun(
-            Invocation run, SchoolFolder folder, InLanguage language, Choices choices, SheetSize sheet) {
+    public PacketRun(Invocation run, SchoolFolder folder, InLanguage language, Choices choices, SheetSize sheet) {
         this.language = language;
         this.run = run;
         this.folder = folder;

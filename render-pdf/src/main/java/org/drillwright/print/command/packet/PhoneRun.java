@@ -67,8 +67,8 @@ public final class PhoneRun {
             pick.entry()
                     .subject()
                     .map(drill -> pick.card(drill, school, labels))
-                    .ifPresent(card -> drills.add(
-                            new PhoneDrill(card, card.words().drill().toLanguageTag())));
+                    .ifPresent(card ->
+                            drills.add(new PhoneDrill(card, card.words().drill().toLanguageTag())));
         }
         return drills;
     }

@@ -1,7 +1,6 @@
 package org.drillwright.print.command.printing;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
 import org.drillwright.model.School;
@@ -47,17 +45,13 @@ public final class InLanguage {
     private final Map<String, Rendering> printed = new LinkedHashMap<>();
 
     private InLanguage(
-            Invocation run,
-            SchoolFolder folder,
-            Optional<Language> into,
-            Optional<Reading<ReadTranslations>> own) {
+            Invocation run, SchoolFolder folder, Optional<Language> into, Optional<Reading<ReadTranslations>> own) {
         this.run = run;
         this.folder = folder;
         this.into = into;
         this.own = own;
-        Translations words = own.flatMap(Reading::value)
-                .map(ReadTranslations::translations)
-                .orElse(Translations.NONE);
+        Translations words =
+                own.flatMap(Reading::value).map(ReadTranslations::translations).orElse(Translations.NONE);
         this.interpreter = into.map(language -> new Interpreter(folder.school(), language, words));
     }
 
@@ -77,8 +71,8 @@ public final class InLanguage {
                     own.filter(reading -> reading.value().isEmpty());
             if (broken.isPresent()) {
                 run.out().print(TextReport.of(broken.get().findings(), run.paint()));
-                throw new CannotRun("Nothing was printed: mend "
-                        + new TranslationFolder(folder).shown(into.get()) + " first.");
+                throw new CannotRun(
+                        "Nothing was printed: mend " + new TranslationFolder(folder).shown(into.get()) + " first.");
             }
             return new InLanguage(run, folder, into, own);
         } catch (IOException problem) {
@@ -122,13 +116,15 @@ public final class InLanguage {
                 .filter(one -> !one.getValue().staying().isEmpty())
                 .map(one -> one.getKey() + " (" + places(one.getValue()) + ")")
                 .toList();
-        int stay = printed.values().stream().mapToInt(one -> one.staying().size()).sum();
+        int stay =
+                printed.values().stream().mapToInt(one -> one.staying().size()).sum();
         if (stay > 0) {
             note(stay + " of " + Count.of(turns, "turn") + (stay == 1 ? " stays" : " stay") + " as written, in "
                     + written() + ": " + String.join("; ", staying) + ".");
         }
-        int shorter =
-                printed.values().stream().mapToInt(one -> one.curtailed().size()).sum();
+        int shorter = printed.values().stream()
+                .mapToInt(one -> one.curtailed().size())
+                .sum();
         if (shorter > 0) {
             note((shorter == 1 ? "1 turn says" : shorter + " turns say")
                     + " what is done and no more; how or when it is done stands in the original only.");
@@ -208,7 +204,8 @@ public final class InLanguage {
         there.ifPresent(read -> read.translations().entries().stream()
                 .map(entry -> Translations.plain(entry.from()))
                 .forEach(fresh::remove));
-        int room = TranslationsReader.MOST - there.map(read -> read.translations().entries().size()).orElse(0);
+        int room = TranslationsReader.MOST
+                - there.map(read -> read.translations().entries().size()).orElse(0);
         List<String> beyond = new ArrayList<>(fresh.keySet()).subList(Math.min(room, fresh.size()), fresh.size());
         int left = beyond.size();
         Set.copyOf(beyond).forEach(fresh::remove);
@@ -219,8 +216,10 @@ public final class InLanguage {
         String text = there.isEmpty()
                 ? TranslationsText.of(fresh)
                 : TranslationsText.with(there.get(), fresh, used)
-                        .orElseThrow(() -> new CannotRun("'" + shown + "' is laid out so that nothing can be put into it"
-                                + " without changing what is there: lay it out as '- from: …' with 'to: …' below it."));
+                        .orElseThrow(
+                                () -> new CannotRun(
+                                        "'" + shown + "' is laid out so that nothing can be put into it"
+                                                + " without changing what is there: lay it out as '- from: …' with 'to: …' below it."));
         if (there.isPresent() && text.equals(there.get().file().text())) {
             run.out().println(shown + ": nothing is missing in it.");
             return;
@@ -232,7 +231,8 @@ public final class InLanguage {
         }
         there.ifPresentOrElse(
                 read -> TextFile.rewrite(file, read.file().text(), text), () -> TextFile.create(file, text));
-        run.out().println(shown + ": " + Count.of(fresh.size(), "text") + " added to translate"
-                + (left == 0 ? "" : "; " + left + " more have no room in one file") + ".");
+        run.out()
+                .println(shown + ": " + Count.of(fresh.size(), "text") + " added to translate"
+                        + (left == 0 ? "" : "; " + left + " more have no room in one file") + ".");
     }
 }

@@ -194,7 +194,8 @@ public final class CardWriter {
         String line = Stream.of(subject.school().name(), place, revised)
                 .filter(part -> !part.isBlank())
                 .collect(Collectors.joining(DOT));
-        String remarks = String.join(" ", subject.footerRemarks());
+        String said = String.join(" ", subject.footerRemarks());
+        String remarks = said.isEmpty() || line.isEmpty() ? said : said + DOT.strip();
         // A draft is not for the ring, and what is mended in it may be what its card says.
         String mark = subject.draft()
                 ? labels.text(Label.DRAFT)
@@ -203,9 +204,7 @@ public final class CardWriter {
                 plain(labels.text(Label.DEFERRAL_SHORT)),
                 Paragraph.of(
                         faces,
-                        List.of(
-                                new Styled(remarks, Face.BOLD),
-                                new Styled(remarks.isEmpty() || line.isEmpty() ? line : "· " + line, Face.REGULAR))),
+                        List.of(new Styled(remarks, Face.BOLD), new Styled(line, Face.REGULAR))),
                 bold(mark));
     }
 

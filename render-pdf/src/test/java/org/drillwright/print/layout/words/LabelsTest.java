@@ -10,10 +10,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.model.Language;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.text.Coverage;
@@ -30,9 +32,25 @@ class LabelsTest {
         try (InputStream in = Labels.class.getResourceAsStream("labels_" + language.word() + ".properties")) {
             words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
         }
-        assertEquals(
-                Arrays.stream(Label.values()).map(Label::key).collect(Collectors.toCollection(TreeSet::new)),
-                new TreeSet<>(words.stringPropertyNames()));
+        TreeSet<String> keys =
+                Arrays.stream(Label.values()).map(Label::key).collect(Collectors.toCollection(TreeSet::new));
+        others(language).forEach(other -> keys.add(Label.MADE_FROM.key() + "." + other.word()));
+        assertEquals(keys, new TreeSet<>(words.stringPropertyNames()));
+    }
+
+    private static Stream<Language> others(Language language) {
+        return Language.all().stream().filter(other -> !other.equals(language));
+    }
+
+    /** A language that came later is not named, and it is said all the same. */
+    @ParameterizedTest
+    @MethodSource("org.drillwright.model.Language#all")
+    void whatACardWasMadeFromIsSaidInWordsOfItsOwn(Language language) {
+        Labels labels = Labels.in(language);
+        Set<String> said = others(language).map(labels::madeFrom).collect(Collectors.toSet());
+        said.add(labels.madeFrom(new Language("xx")));
+        assertEquals(Language.all().size(), said.size());
+        said.forEach(words -> assertEquals(List.of(), new Coverage(Family.dejaVu()).missing(words)));
     }
 
     @ParameterizedTest

@@ -93,9 +93,7 @@ public record Pick(
                 remarks(labels),
                 needs,
                 leadsTo,
-                rendering
-                        .map(said -> Languages.of(said, school))
-                        .orElseGet(() -> Languages.of(drill, school)),
+                rendering.map(said -> Languages.of(said, school)).orElseGet(() -> Languages.of(drill, school)),
                 replay);
     }
 
@@ -103,10 +101,7 @@ public record Pick(
     private List<String> remarks(Labels labels) {
         return Stream.concat(
                         Unjudged.remark(this, labels).stream(),
-                        rendering
-                                .flatMap(said -> said.drill().drill().madeFrom())
-                                .map(labels::madeFrom)
-                                .stream())
+                        rendering.flatMap(said -> said.drill().drill().madeFrom()).map(labels::madeFrom).stream())
                 .toList();
     }
 

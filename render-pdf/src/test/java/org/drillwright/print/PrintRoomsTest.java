@@ -169,12 +169,13 @@ class PrintRoomsTest {
     }
 
     @Test
-    void phonesStandOnTheWordsOfCardsTheirPicturesAndScreens() {
+    void phonesStandOnPlansTheWordsOfCardsTheirPicturesAndScreens() {
         standsOn(
                 "phone",
                 "org.drillwright.model",
                 "org.drillwright.mark",
                 "org.drillwright.phrase",
+                "org.drillwright.plan..",
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
                 "org.drillwright.print.diagram",

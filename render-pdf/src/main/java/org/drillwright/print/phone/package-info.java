@@ -1,4 +1,4 @@
-/** A set as one page for a phone: everything in one file, nothing from elsewhere, readable with and without its script. */
+/** A set, or a class's evening, as one page for a phone: everything in one file, nothing from elsewhere, readable with and without its script. */
 @NullMarked
 package org.drillwright.print.phone;
 

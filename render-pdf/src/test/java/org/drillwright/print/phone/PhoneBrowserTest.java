@@ -7,11 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BooleanSupplier;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -20,6 +18,7 @@ import org.drillwright.model.Language;
 import org.drillwright.print.Example;
 import org.drillwright.print.browser.Axe;
 import org.drillwright.print.browser.Chromium;
+import org.drillwright.print.browser.Tab;
 import org.drillwright.print.command.SchoolFiles;
 import org.drillwright.print.command.Trial;
 import org.drillwright.print.diagram.Picture;
@@ -53,6 +52,7 @@ class PhoneBrowserTest {
     static Path folder;
 
     private static ChromeDriver browser;
+    private static Tab tab;
     private static Path page;
 
     static boolean chromium() {
@@ -65,6 +65,7 @@ class PhoneBrowserTest {
         Trial trial = Trial.run(school(), "handout", "five", "--html", "--out", page.toString());
         assertEquals(0, trial.code(), trial.out() + trial.err());
         browser = Chromium.open();
+        tab = new Tab(browser);
     }
 
     /** What holds of a view holds of it however many drills the page has; a browser needs long for many. */
@@ -84,84 +85,22 @@ class PhoneBrowserTest {
 
     @BeforeEach
     void phone() {
-        screen(WIDTH, HEIGHT);
-        emulate("", Map.of());
-        open(page);
-        if (!script("return localStorage.length").equals(0L)) {
-            script("localStorage.clear()");
-            open(page);
+        tab.screen(WIDTH, HEIGHT);
+        tab.emulate("", Map.of());
+        tab.open(page);
+        if (!tab.script("return localStorage.length").equals(0L)) {
+            tab.script("localStorage.clear()");
+            tab.open(page);
         }
-    }
-
-    private static void open(Path file) {
-        browser.get("about:blank");
-        browser.manage().logs().get("browser");
-        browser.get(file.toUri().toString());
-    }
-
-    private static void screen(int width, int height) {
-        browser.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", true));
-    }
-
-    private static void emulate(String medium, Map<String, String> features) {
-        browser.executeCdpCommand(
-                "Emulation.setEmulatedMedia",
-                Map.of(
-                        "media",
-                        medium,
-                        "features",
-                        features.entrySet().stream()
-                                .map(one -> Map.of("name", one.getKey(), "value", one.getValue()))
-                                .toList()));
-    }
-
-    private static Object script(String script, Object... arguments) {
-        return browser.executeScript(script, arguments);
-    }
-
-    private static String text(String id) {
-        return String.valueOf(script("return document.getElementById(arguments[0]).textContent", id));
-    }
-
-    private static WebElement at(String id) {
-        return browser.findElement(By.id(id));
     }
 
     private static void go(String view) {
-        script("location.hash = arguments[0]", view);
         String name = view.endsWith(".play") ? "play" : view.startsWith("#drill-") ? "card" : view.substring(1);
-        waitFor(() -> name.equals(script("return document.documentElement.dataset.view")));
-    }
-
-    private static void waitFor(BooleanSupplier wanted) {
-        long until = System.nanoTime() + Duration.ofSeconds(20).toNanos();
-        while (!wanted.getAsBoolean()) {
-            assertTrue(
-                    System.nanoTime() < until,
-                    () -> "it did not come; the page says:\n"
-                            + browser.findElement(By.tagName("body")).getText());
-            try {
-                Thread.sleep(20);
-            } catch (InterruptedException ended) {
-                throw new AssertionError(ended);
-            }
-        }
-    }
-
-    private static List<String> complaints() {
-        return browser.manage().logs().get("browser").getAll().stream()
-                .map(entry -> entry.getMessage())
-                .toList();
+        tab.go(view, name);
     }
 
     private static String step() {
-        return String.valueOf(script("return document.querySelector('.shown .now').dataset.name"));
-    }
-
-    private static void press(CharSequence key) {
-        browser.switchTo().activeElement().sendKeys(key);
+        return String.valueOf(tab.script("return document.querySelector('.shown .now').dataset.name"));
     }
 
     private static Subject third() {
@@ -173,29 +112,29 @@ class PhoneBrowserTest {
     @ParameterizedTest
     @ValueSource(ints = {320, 1200})
     void axeFindsNothingInAnyView(int width) {
-        screen(width, HEIGHT);
+        tab.screen(width, HEIGHT);
         for (String view : VIEWS) {
             go(view);
             assertEquals(List.of(), Axe.findings(browser), view);
         }
-        script("document.querySelector('[data-drill]').click()");
+        tab.script("document.querySelector('[data-drill]').click()");
         go("#drills");
         assertEquals(List.of(), Axe.findings(browser), "ticked");
         go("#drill-3.play");
-        at("next").click();
+        tab.at("next").click();
         assertEquals(List.of(), Axe.findings(browser), "at a count");
     }
 
     @Test
     void axeFindsNothingWithoutTheScript() throws IOException {
-        open(withoutScript());
+        tab.open(withoutScript());
         assertEquals(List.of(), Axe.findings(browser));
     }
 
     /** If axe found nothing anywhere, its silence would say nothing. */
     @Test
     void axeFindsWhatIsWrong() {
-        script("document.querySelector('.shown h2').replaceChildren();"
+        tab.script("document.querySelector('.shown h2').replaceChildren();"
                 + "document.documentElement.removeAttribute('lang')");
         assertTrue(Axe.findings(browser).size() >= 2);
     }
@@ -208,9 +147,9 @@ class PhoneBrowserTest {
                 .with("school.yaml", SchoolFiles.SETTINGS + "language: " + language.word() + "\n");
         Trial trial = Trial.run(folder.resolve(language.word()), "handout", "thrusts", "--html");
         assertEquals(0, trial.code(), trial.out() + trial.err());
-        open(folder.resolve(language.word()).resolve("handout.html"));
-        assertEquals(language.word(), script("return document.documentElement.lang"));
-        assertEquals("en", script("return document.querySelector('.turn [lang]').lang"));
+        tab.open(folder.resolve(language.word()).resolve("handout.html"));
+        assertEquals(language.word(), tab.script("return document.documentElement.lang"));
+        assertEquals("en", tab.script("return document.querySelector('.turn [lang]').lang"));
         for (String view : List.of("#safety", "#drills", "#drill-1", "#drill-1.play")) {
             go(view);
             assertEquals(List.of(), Axe.findings(browser), view);
@@ -223,31 +162,21 @@ class PhoneBrowserTest {
     @ParameterizedTest
     @ValueSource(ints = {320, WIDTH})
     void everyTargetIsLargeEnoughForAThumb(int width) {
-        screen(width, HEIGHT);
-        script("document.querySelector('[data-drill]').click()");
+        tab.screen(width, HEIGHT);
+        tab.script("document.querySelector('[data-drill]').click()");
         for (String view : VIEWS) {
             go(view);
-            assertEquals(
-                    List.of(),
-                    script(
-                            "return [...document.querySelectorAll('a, button, select, textarea, input[type=search], label')]"
-                                    + ".map(one => [one, one.getBoundingClientRect()])"
-                                    + ".filter(([one, box]) => box.width > 0 && (box.width < 44 || box.height < 44))"
-                                    + ".map(([one, box]) => one.outerHTML + ' ' + box.width + ' ' + box.height)"),
-                    view);
+            assertEquals(List.of(), tab.smallTargets(), view);
         }
     }
 
     /** No sideways scrolling at 320 CSS pixels: WCAG 2.2, 1.4.10. */
     @Test
     void aNarrowScreenNeedsNoSidewaysScrolling() {
-        screen(320, 640);
+        tab.screen(320, 640);
         for (String view : VIEWS) {
             go(view);
-            assertEquals(
-                    true,
-                    script("return document.documentElement.scrollWidth <= document.documentElement.clientWidth"),
-                    view);
+            assertTrue(tab.fitsItsWidth(), view);
         }
     }
 
@@ -263,7 +192,7 @@ class PhoneBrowserTest {
     })
     void typeHasTheSizesOfTheDesign(String view, String part, String size, String leading) {
         go(view);
-        at("next").isDisplayed();
+        tab.at("next").isDisplayed();
         WebElement words = browser.findElement(By.cssSelector(part));
         assertEquals(size, words.getCssValue("font-size"));
         assertEquals(leading, words.getCssValue("line-height"));
@@ -275,7 +204,7 @@ class PhoneBrowserTest {
         assertEquals(172, width(".shown .picture"), 1);
         assertEquals(76, height("#by-count"), 1);
         go("#drill-3.play");
-        at("next").click();
+        tab.at("next").click();
         assertTrue(width(".now .picture") >= 340, () -> "picture " + width(".now .picture"));
         assertEquals(108, height("#next"), 1);
         assertEquals("64px", browser.findElement(By.cssSelector(".now .number")).getCssValue("font-size"));
@@ -295,11 +224,11 @@ class PhoneBrowserTest {
             go(view);
             assertEquals(
                     (long) HEIGHT,
-                    script("return Math.round(document.querySelector('.bar').getBoundingClientRect().bottom)"));
-            script("scrollTo(0, document.body.scrollHeight)");
+                    tab.script("return Math.round(document.querySelector('.bar').getBoundingClientRect().bottom)"));
+            tab.script("scrollTo(0, document.body.scrollHeight)");
             assertEquals(
                     true,
-                    script(
+                    tab.script(
                             "const last = [...document.querySelectorAll('.shown *')].map(one => one.getBoundingClientRect().bottom);"
                                     + "return Math.max(...last) <= document.querySelector('.bar').getBoundingClientRect().top + 1"),
                     view);
@@ -309,12 +238,12 @@ class PhoneBrowserTest {
     /** WCAG 2.2, 2.4.11: focus not obscured. */
     @Test
     void whatHasTheFocusIsNotUnderTheBar() {
-        script("document.querySelector('[data-drill]').click()");
+        tab.script("document.querySelector('[data-drill]').click()");
         for (String view : VIEWS) {
             go(view);
             assertEquals(
                     List.of(),
-                    script("const bar = document.querySelector('.bar').getBoundingClientRect().top;"
+                    tab.script("const bar = document.querySelector('.bar').getBoundingClientRect().top;"
                             + "return [...document.querySelectorAll('.shown :is(a, button, input, textarea)')].filter(one => {"
                             + "  one.focus();"
                             + "  return document.activeElement === one && one.getBoundingClientRect().bottom > bar + 1;"
@@ -325,7 +254,7 @@ class PhoneBrowserTest {
 
     @Test
     void itStaysWhiteInTheDark() {
-        emulate("", Map.of("prefers-color-scheme", "dark"));
+        tab.emulate("", Map.of("prefers-color-scheme", "dark"));
         for (String view : VIEWS) {
             go(view);
             for (String part : List.of("html", "body", ".shown", ".shown h2")) {
@@ -338,7 +267,7 @@ class PhoneBrowserTest {
             }
         }
         go("#drills");
-        assertEquals("rgba(255, 255, 255, 1)", at("search").getCssValue("background-color"));
+        assertEquals("rgba(255, 255, 255, 1)", tab.at("search").getCssValue("background-color"));
     }
 
     @Test
@@ -347,7 +276,7 @@ class PhoneBrowserTest {
                 List.of("400 loaded", "700 loaded"),
                 browser.executeAsyncScript("const done = arguments[0]; document.fonts.ready.then(() =>"
                         + " done([...document.fonts].map(face => face.weight + ' ' + face.status).sort()))"));
-        assertEquals(List.of(), complaints());
+        assertEquals(List.of(), tab.complaints());
     }
 
     // The cards.
@@ -355,16 +284,16 @@ class PhoneBrowserTest {
     @Test
     void theSafetyCardComesFirst() {
         assertTrue(browser.findElement(By.cssSelector(".shown h2")).getText().equals("Safety and conduct"));
-        assertEquals("safety", script("return document.querySelector('main > :first-child').id"));
+        assertEquals("safety", tab.script("return document.querySelector('main > :first-child').id"));
         browser.findElement(By.cssSelector(".on-safety a")).click();
-        waitFor(() -> "drills".equals(script("return document.documentElement.dataset.view")));
-        assertEquals("title-drills", script("return document.activeElement.id"));
+        tab.waitFor(() -> "drills".equals(tab.script("return document.documentElement.dataset.view")));
+        assertEquals("title-drills", tab.script("return document.activeElement.id"));
     }
 
     /** All that is on the cards, one under the other, for a browser that runs nothing. */
     @Test
     void withoutTheScriptAllCardsAreReadInOrder() throws IOException {
-        open(withoutScript());
+        tab.open(withoutScript());
         List<String> titles = browser.findElements(By.cssSelector("article h2")).stream()
                 .filter(WebElement::isDisplayed)
                 .map(WebElement::getText)
@@ -405,39 +334,40 @@ class PhoneBrowserTest {
     @Test
     void thePhraseIsGoneThroughCountByCount() {
         go("#drill-3");
-        at("by-count").click();
-        waitFor(() -> "play".equals(script("return document.documentElement.dataset.view")));
+        tab.at("by-count").click();
+        tab.waitFor(() -> "play".equals(tab.script("return document.documentElement.dataset.view")));
         assertEquals("Open", step());
-        assertEquals("Next: 1", at("next").getText());
-        at("next").click();
+        assertEquals("Next: 1", tab.at("next").getText());
+        tab.at("next").click();
         assertEquals("1", step());
-        assertEquals("Time 1 of 8", text("time"));
+        assertEquals("Time 1 of 8", tab.text("time"));
         assertEquals(
                 "Count 1. "
                         + Pictures.of(third().replay(), Language.ENGLISH).get(0).gist(),
-                text("said"));
-        assertEquals("status", at("said").getAriaRole());
-        at("next").click();
+                tab.text("said"));
+        assertEquals("status", tab.at("said").getAriaRole());
+        tab.at("next").click();
         assertEquals(
                 "2",
                 browser.findElement(By.cssSelector("#cells [aria-current=step]"))
                         .getText());
-        at("back").click();
+        tab.at("back").click();
         assertEquals("1", step());
-        at("next").click();
-        at("next").click();
-        assertEquals("Next: 1", at("next").getText());
-        at("next").click();
-        assertEquals("Time 2 of 8", text("time"));
-        at("back").click();
+        tab.at("next").click();
+        tab.at("next").click();
+        assertEquals("Next: 1", tab.at("next").getText());
+        tab.at("next").click();
+        assertEquals("Time 2 of 8", tab.text("time"));
+        tab.at("back").click();
         assertEquals("3", step());
-        assertEquals("Time 1 of 8", text("time"));
+        assertEquals("Time 1 of 8", tab.text("time"));
         browser.findElement(By.xpath("//*[@id='cells']/button[text()='Close']")).click();
         assertEquals("Close", step());
-        assertEquals("All drills", at("next").getText());
-        at("next").click();
-        waitFor(() -> "drills".equals(script("return document.documentElement.dataset.view")));
-        assertTrue(String.valueOf(script("return document.activeElement.hash")).equals("#drill-3"));
+        assertEquals("All drills", tab.at("next").getText());
+        tab.at("next").click();
+        tab.waitFor(() -> "drills".equals(tab.script("return document.documentElement.dataset.view")));
+        assertTrue(
+                String.valueOf(tab.script("return document.activeElement.hash")).equals("#drill-3"));
     }
 
     @Test
@@ -445,7 +375,7 @@ class PhoneBrowserTest {
         go("#drill-3.play");
         for (int press = 0; press < 1 + 8 * 3; press++) {
             assertFalse(step().equals("Close"), "after " + press);
-            at("next").click();
+            tab.at("next").click();
         }
         assertEquals("Close", step());
     }
@@ -453,41 +383,41 @@ class PhoneBrowserTest {
     @Test
     void keysDoIt() {
         go("#drill-3.play");
-        press(Keys.ARROW_RIGHT);
+        tab.press(Keys.ARROW_RIGHT);
         assertEquals("1", step());
-        press(Keys.SPACE);
+        tab.press(Keys.SPACE);
         assertEquals("2", step());
-        press(Keys.ARROW_LEFT);
+        tab.press(Keys.ARROW_LEFT);
         assertEquals("1", step());
-        script("document.getElementById('next').focus()");
-        press(Keys.SPACE);
+        tab.script("document.getElementById('next').focus()");
+        tab.press(Keys.SPACE);
         assertEquals("2", step());
-        press(Keys.ESCAPE);
-        waitFor(() -> "card".equals(script("return document.documentElement.dataset.view")));
+        tab.press(Keys.ESCAPE);
+        tab.waitFor(() -> "card".equals(tab.script("return document.documentElement.dataset.view")));
         browser.navigate().back();
-        waitFor(() -> "play".equals(script("return document.documentElement.dataset.view")));
+        tab.waitFor(() -> "play".equals(tab.script("return document.documentElement.dataset.view")));
     }
 
     @Test
     void itRunsByItselfAtTheDrillsTempoToTheEnd() {
         go("#drill-3.play");
-        assertEquals("Run by itself, 2 s a count", at("run").getText());
-        script("const card = document.getElementById('drill-3'); card.dataset.tempo = 150; card.dataset.times = 2");
-        at("run").click();
+        assertEquals("Run by itself, 2 s a count", tab.at("run").getText());
+        tab.script("const card = document.getElementById('drill-3'); card.dataset.tempo = 150; card.dataset.times = 2");
+        tab.at("run").click();
         assertEquals("1", step());
-        assertEquals("Stop", at("run").getText());
-        waitFor(() -> text("time").equals("Time 2 of 2"));
-        waitFor(() -> step().equals("Close"));
-        assertTrue(at("run").getText().startsWith("Run by itself"));
+        assertEquals("Stop", tab.at("run").getText());
+        tab.waitFor(() -> tab.text("time").equals("Time 2 of 2"));
+        tab.waitFor(() -> step().equals("Close"));
+        assertTrue(tab.at("run").getText().startsWith("Run by itself"));
     }
 
     @Test
     void whatRunsCanBeStopped() throws InterruptedException {
         go("#drill-3.play");
-        script("document.getElementById('drill-3').dataset.tempo = 200");
-        at("run").click();
-        waitFor(() -> step().equals("2"));
-        at("run").click();
+        tab.script("document.getElementById('drill-3').dataset.tempo = 200");
+        tab.at("run").click();
+        tab.waitFor(() -> step().equals("2"));
+        tab.at("run").click();
         String stopped = step();
         Thread.sleep(600);
         assertEquals(stopped, step());
@@ -495,14 +425,14 @@ class PhoneBrowserTest {
 
     @Test
     void nothingMovesForWhoWantsNoMotion() {
-        emulate("", Map.of("prefers-reduced-motion", "reduce"));
+        tab.emulate("", Map.of("prefers-reduced-motion", "reduce"));
         go("#drill-3.play");
-        at("run").click();
-        assertEquals(0L, script("return document.getAnimations().length"));
-        at("run").click();
-        emulate("", Map.of("prefers-reduced-motion", "no-preference"));
-        at("run").click();
-        assertEquals(1L, script("return document.getAnimations().length"));
+        tab.at("run").click();
+        assertEquals(0L, tab.script("return document.getAnimations().length"));
+        tab.at("run").click();
+        tab.emulate("", Map.of("prefers-reduced-motion", "no-preference"));
+        tab.at("run").click();
+        assertEquals(1L, tab.script("return document.getAnimations().length"));
     }
 
     // The list.
@@ -510,65 +440,55 @@ class PhoneBrowserTest {
     @Test
     void theFieldFindsDrillsByTheirWords() {
         go("#drills");
-        at("search").sendKeys("epee OCTAVE");
-        assertEquals("1 of 5 have “epee OCTAVE” in their words", text("found"));
+        tab.at("search").sendKeys("epee OCTAVE");
+        assertEquals("1 of 5 have “epee OCTAVE” in their words", tab.text("found"));
         List<String> shown = browser.findElements(By.cssSelector("[data-row]")).stream()
                 .filter(WebElement::isDisplayed)
                 .map(WebElement::getText)
                 .toList();
         assertEquals(1, shown.size());
         assertTrue(shown.get(0).startsWith("Épée: parry of octave"), shown.get(0));
-        at("search").clear();
-        at("search").sendKeys("<b>");
-        assertEquals("0 of 5 have “<b>” in their words", text("found"));
-        at("search").clear();
-        at("search").sendKeys(" ", Keys.BACK_SPACE);
-        assertEquals("5 drills", text("found"));
+        tab.at("search").clear();
+        tab.at("search").sendKeys("<b>");
+        assertEquals("0 of 5 have “<b>” in their words", tab.text("found"));
+        tab.at("search").clear();
+        tab.at("search").sendKeys(" ", Keys.BACK_SPACE);
+        assertEquals("5 drills", tab.text("found"));
     }
 
     @Test
     void ticksGiveALineForTheRecordAndStayUntilTheyAreCleared() {
         go("#drills");
-        assertFalse(at("done").isDisplayed());
+        assertFalse(tab.at("done").isDisplayed());
         browser.findElement(By.cssSelector("[data-row=drill-3] label")).click();
         browser.findElement(By.cssSelector("[data-row=drill-1] label")).click();
         String line = "drillwright record CLASS --only keeping-distance-with-a-partner --only parry-of-quarte";
-        assertEquals(line, at("record").getDomProperty("value"));
-        open(page);
+        assertEquals(line, tab.at("record").getDomProperty("value"));
+        tab.open(page);
         go("#drills");
-        assertEquals(line, at("record").getDomProperty("value"));
-        script("document.getElementById('copy').click()");
-        waitFor(() -> !text("copied").isEmpty());
-        script("document.getElementById('clear').focus()");
-        press(Keys.ENTER);
-        assertFalse(at("done").isDisplayed());
-        open(page);
+        assertEquals(line, tab.at("record").getDomProperty("value"));
+        tab.script("document.getElementById('copy').click()");
+        tab.waitFor(() -> !tab.text("copied").isEmpty());
+        tab.script("document.getElementById('clear').focus()");
+        tab.press(Keys.ENTER);
+        assertFalse(tab.at("done").isDisplayed());
+        tab.open(page);
         go("#drills");
-        assertEquals(0L, script("return document.querySelectorAll('[data-drill]:checked').length"));
+        assertEquals(0L, tab.script("return document.querySelectorAll('[data-drill]:checked').length"));
     }
 
-    /** Some browsers refuse storage to pages that are files, and say so by an exception. */
     @Test
     void whereNothingCanBeKeptTicksWorkAndThePageSaysSo() {
-        Object id = browser.executeCdpCommand(
-                        "Page.addScriptToEvaluateOnNewDocument",
-                        Map.of(
-                                "source",
-                                "Object.defineProperty(window, 'localStorage',"
-                                        + " {get() { throw new DOMException('refused', 'SecurityError'); }})"))
-                .get("identifier");
-        try {
-            open(page);
+        tab.refusingStorage(() -> {
+            tab.open(page);
             go("#drills");
             browser.findElement(By.cssSelector("[data-row=drill-3] label")).click();
             assertEquals(
                     "drillwright record CLASS --only parry-of-quarte",
-                    at("record").getDomProperty("value"));
-            assertTrue(text("stays").startsWith("This browser keeps nothing"), text("stays"));
-            assertEquals(List.of(), complaints());
-        } finally {
-            browser.executeCdpCommand("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", id));
-        }
+                    tab.at("record").getDomProperty("value"));
+            assertTrue(tab.text("stays").startsWith("This browser keeps nothing"), tab.text("stays"));
+            assertEquals(List.of(), tab.complaints());
+        });
     }
 
     // Strangers' words, and strangers' places.
@@ -587,19 +507,19 @@ class PhoneBrowserTest {
                         .replace("underarm protector", quoted)
                         .replace("closing: ", "purpose: " + quoted + "\nclosing: "));
         Trial trial = Trial.run(files.root(), "handout", "thrusts", "--html", "--draft");
-        open(files.root().resolve("handout.html"));
+        tab.open(files.root().resolve("handout.html"));
         assertEquals(
                 "Safety and conduct",
                 browser.findElement(By.cssSelector(".shown h2")).getText(),
                 trial.out());
         go("#drills");
-        assertTrue(text("drills").contains(payload));
+        assertTrue(tab.text("drills").contains(payload));
         go("#drill-1.play");
-        assertTrue(text("drill-1").contains(payload));
-        assertEquals(1L, script("return document.scripts.length"));
-        assertEquals(0L, script("return document.querySelectorAll('img, iframe, object, [onerror]').length"));
-        assertEquals(true, script("return window.got === undefined"));
-        assertEquals(List.of(), complaints());
+        assertTrue(tab.text("drill-1").contains(payload));
+        assertEquals(1L, tab.script("return document.scripts.length"));
+        assertEquals(0L, tab.script("return document.querySelectorAll('img, iframe, object, [onerror]').length"));
+        assertEquals(true, tab.script("return window.got === undefined"));
+        assertEquals(List.of(), tab.complaints());
     }
 
     /** Whatever markup came in all the same would not be run: the policy names what may be. */
@@ -608,10 +528,10 @@ class PhoneBrowserTest {
         String spoilt = Files.readString(page)
                 .replace(
                         "<main>", "<main><script>window.got=1</script><p onclick=\"window.got=1\" id=\"spoilt\">x</p>");
-        open(Files.writeString(folder.resolve("spoilt.html"), spoilt));
-        script("document.getElementById('spoilt').click()");
-        assertEquals(true, script("return window.got === undefined"));
-        assertFalse(complaints().isEmpty());
+        tab.open(Files.writeString(folder.resolve("spoilt.html"), spoilt));
+        tab.script("document.getElementById('spoilt').click()");
+        assertEquals(true, tab.script("return window.got === undefined"));
+        assertFalse(tab.complaints().isEmpty());
     }
 
     @Test
@@ -621,9 +541,9 @@ class PhoneBrowserTest {
         }
         assertEquals(
                 List.of(),
-                script("return performance.getEntriesByType('resource').map(one => one.name)"
+                tab.script("return performance.getEntriesByType('resource').map(one => one.name)"
                         + ".filter(name => !name.startsWith('data:'))"));
-        assertEquals(List.of(), complaints());
+        assertEquals(List.of(), tab.complaints());
     }
 
     // Paper.
@@ -640,7 +560,7 @@ class PhoneBrowserTest {
             int at = text.indexOf("Safety and conduct");
             assertTrue(at >= 0, text);
             for (WebElement title : browser.findElements(By.cssSelector(".card h2"))) {
-                String words = String.valueOf(script("return arguments[0].textContent", title));
+                String words = String.valueOf(tab.script("return arguments[0].textContent", title));
                 int next = text.indexOf(words, at);
                 assertTrue(next > at, () -> words + " in " + text);
                 at = next;

@@ -2,6 +2,7 @@ package org.drillwright.print.command.classes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drillwright.model.School;
@@ -14,6 +15,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.planning.EveningFile;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.Shown;
@@ -73,6 +75,13 @@ public final class PairsCommand implements Callable<Integer> {
     boolean slips;
 
     @Option(
+            names = "--html",
+            description = "Instead of a PDF one page for phones, as a file that can be sent and opened anywhere: each"
+                    + " person's rounds; and for whoever teaches ticks for what was worked and who was gone, of which it"
+                    + " makes a line for record.")
+    boolean html;
+
+    @Option(
             names = "--walk",
             paramLabel = "FORMINGS",
             description = "How people change over: 1 or 2 (how many times they form two lines, one of which then"
@@ -106,17 +115,54 @@ public final class PairsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (out.isEmpty() && (slips || by == WallForm.ROUND)) {
-            throw new CannotRun((slips ? "--slips" : "--by") + " needs a PDF to write into: --out FILE.");
-        }
-        if (slips && by == WallForm.ROUND) {
-            throw new CannotRun("--by is for the wall, --slips for people's hands: print one, then the other.");
-        }
-        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
-        return named.tonight(run, school).map(found -> told(found, file)).orElse(Exit.MATERIAL);
+        mustGoTogether();
+        Optional<Output> output = out.map(this::output);
+        return named.tonight(run, school).map(found -> told(found, output)).orElse(Exit.MATERIAL);
     }
 
-    private int told(Tonight read, Optional<SheetFile> file) {
+    /** Where a plan is written to. */
+    @FunctionalInterface
+    private interface Output {
+        void write(Tonight tonight, PairingPlan plan, Kept kept);
+    }
+
+    private Output output(String name) {
+        if (html) {
+            EveningFile page = new EveningFile(run, name);
+            return (tonight, plan, kept) -> page.write(tonight, kept, tonight.naming(initials));
+        }
+        SheetFile file = new SheetFile(run, name);
+        return (tonight, plan, kept) -> file.write(
+                tonight.folder(),
+                "Partners of " + ClassHead.date(tonight.plan()),
+                faces -> pages(tonight, plan, kept.mark().shown(), faces));
+    }
+
+    private void mustGoTogether() {
+        boolean byRound = by == WallForm.ROUND;
+        if (out.isEmpty() && (slips || byRound || html)) {
+            throw new CannotRun((html ? "--html needs a page" : (slips ? "--slips" : "--by") + " needs a PDF")
+                    + " to write into: --out FILE.");
+        }
+        if (html && (slips || byRound || named.sheet.isPresent())) {
+            throw new CannotRun((slips ? "--slips" : byRound ? "--by" : "--sheet")
+                    + " is for paper; leave it out, or leave out --html.");
+        }
+        if (slips && byRound) {
+            throw new CannotRun("--by is for the wall, --slips for people's hands: print one, then the other.");
+        }
+        boolean isPage = out.filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".html"))
+                .isPresent();
+        if (html && !isPage) {
+            throw new CannotRun("With --html the file's name ends in .html, so that a phone knows what it is; '"
+                    + out.orElse("") + "' does not.");
+        }
+        if (isPage && !html) {
+            throw new CannotRun("'" + out.orElse("") + "' is the name of a page: say --html, too, or write a .pdf.");
+        }
+    }
+
+    private int told(Tonight read, Optional<Output> output) {
         Tonight tonight = walk.map(form -> read.moving(form.movement())).orElse(read);
         Wall wall = Wall.of(tonight, mark);
         Shown shown = wall.shown(changes.changes());
@@ -124,14 +170,14 @@ public final class PairsCommand implements Callable<Integer> {
             return why(tonight, shown);
         }
         PairingPlan plan = shown.plan();
-        if ((file.isPresent() || keep) && plan.rounds().size() == plan.firstPlanned()) {
+        if ((output.isPresent() || keep) && plan.rounds().size() == plan.firstPlanned()) {
             run.err()
                     .println("Nothing was " + (keep ? "kept" : "printed")
                             + ": the lesson has no rounds of partners left to plan. See: lesson " + named.name);
             return Exit.MATERIAL;
         }
-        if (file.isPresent()) {
-            print(tonight, shown, wall, file.get());
+        if (output.isPresent()) {
+            print(tonight, shown, wall, output.get());
         } else if (keep) {
             run.out().println(wall.sentence(shown, wall.keep(shown)));
         } else {
@@ -156,12 +202,9 @@ public final class PairsCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
-    private void print(Tonight tonight, Shown shown, Wall wall, SheetFile file) {
+    private void print(Tonight tonight, Shown shown, Wall wall, Output output) {
         Kept kept = wall.keep(shown);
-        file.write(
-                tonight.folder(),
-                "Partners of " + ClassHead.date(tonight.plan()),
-                faces -> pages(tonight, shown.plan(), kept.mark().shown(), faces));
+        output.write(tonight, shown.plan(), kept);
         shown.plan().facts().forEach(run.out()::println);
         shown.plan().verdict().ifPresent(verdict -> run.out().println(verdict.sentence()));
         shown.standing().remarks().forEach(run.out()::println);

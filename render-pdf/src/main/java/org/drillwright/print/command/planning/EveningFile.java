@@ -1,0 +1,56 @@
+package org.drillwright.print.command.planning;
+
+import java.nio.file.Path;
+import org.drillwright.check.Subject;
+import org.drillwright.plan.kept.Kept;
+import org.drillwright.plan.roster.Naming;
+import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.folder.Locations;
+import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.printing.picks.Languages;
+import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.pdf.Family;
+import org.drillwright.print.phone.EveningDrill;
+import org.drillwright.print.phone.EveningPage;
+import org.drillwright.school.SchoolFolder;
+
+/** A kept plan's page for phones. */
+public final class EveningFile {
+
+    private static final int KILOBYTE = 1000;
+
+    private final Invocation run;
+    private final String shown;
+    private final OutputFile file;
+
+    /** Refuses a place that can't be written before anything is planned. */
+    public EveningFile(Invocation run, String shown) {
+        Path target = Locations.file(run.here(), shown);
+        this.run = run;
+        this.shown = shown;
+        this.file = new OutputFile(target);
+        file.mustBeFree();
+    }
+
+    /** Characters that the school's font lacks are no hindrance: a phone has fonts of its own. */
+    public void write(Tonight tonight, Kept kept, Naming names) {
+        SchoolFolder folder = tonight.folder();
+        Family faces = SchoolFaces.of(folder);
+        byte[] page = new EveningPage(folder.school(), kept, names, id -> drill(id, tonight), faces::file).write();
+        file.write(page);
+        run.out()
+                .println(shown + ": the evening of " + kept.plan().here().size() + " people, one page of "
+                        + Math.max(1, page.length / KILOBYTE)
+                        + " kB. Send it to the phones and open it there; it needs no network.");
+    }
+
+    private static EveningDrill drill(String id, Tonight tonight) {
+        SchoolFolder folder = tonight.folder();
+        return new EveningDrill(
+                tonight.plan().title(id),
+                folder.entry(id)
+                        .flatMap(SchoolFolder.Entry::subject)
+                        .map((Subject subject) -> Languages.drill(subject, folder.school()))
+                        .orElse(folder.school().language().word()));
+    }
+}

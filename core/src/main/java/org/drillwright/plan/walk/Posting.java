@@ -24,8 +24,10 @@ final class Posting {
     private static final int REPEATS = 2;
     private static final int CHANGES = 3;
 
-    /** The other aims follow, behind those three. */
+    /** Turns follow, behind those four; then what is left, in one number. */
     private static final int OTHERS = 2;
+
+    private static final int LASTING = OTHERS + Aim.WATCHED.rank() + 1;
 
     private static final int PASSES = 20;
     private static final int PASSES_OF_MANY = 4;
@@ -40,24 +42,30 @@ final class Posting {
     private static final int DISTURBING = 4;
 
     private final Problem problem;
+    private final Meetings meetings;
     private final List<Forming> begun;
     private final List<BitSet> still;
     private final int[][] holder;
     private final int[][] spot;
+    private final int[] first;
+    private final int[][][] facing;
     private final int[][] met;
     private final int[][] turns;
     private final long[] cost;
 
-    private Posting(Problem problem, List<Forming> begun) {
+    private Posting(Problem problem, Meetings meetings, List<Forming> begun) {
         int students = problem.students();
         this.problem = problem;
+        this.meetings = meetings;
         this.begun = begun;
         this.still = new ArrayList<>();
         this.holder = new int[begun.size()][];
         this.spot = new int[begun.size()][students];
+        this.first = new int[begun.size()];
+        this.facing = new int[begun.size()][][];
         this.met = new int[students][students];
         this.turns = new int[Aim.COUNT][students];
-        this.cost = new long[OTHERS + Aim.COUNT];
+        this.cost = new long[LASTING + 1];
         for (int one = 0; one < students; one++) {
             for (Aim kind : List.of(Aim.TURNS, Aim.BLANKS)) {
                 turns[kind.rank()][one] = problem.hadBefore(kind, one);
@@ -80,11 +88,14 @@ final class Posting {
                 }
             }
             still.add(still(forming));
+            first[at] = forming.from();
+            facing[at] = new int[forming.to() - forming.from()][holder[at].length];
             for (int round = forming.from(); round < forming.to(); round++) {
+                int[] faces = facing[at][round - forming.from()];
                 for (int place = 0; place < holder[at].length; place++) {
-                    int facing = forming.formation().facing(round - forming.from(), place);
-                    if (facing > place) {
-                        meet(round, holder[at][place], holder[at][facing], 1);
+                    faces[place] = forming.formation().facing(round - forming.from(), place);
+                    if (faces[place] > place) {
+                        meet(round, holder[at][place], holder[at][faces[place]], 1);
                     }
                 }
             }
@@ -105,24 +116,25 @@ final class Posting {
 
     /** The formings with people exchanged until no exchange helps. */
     static Posted once(Problem problem, List<Forming> begun) {
-        return new Posting(problem, begun).improved();
+        return new Posting(problem, new Meetings(problem), begun).improved();
     }
 
     /** The same; of several beginnings the best. */
     static Posted improved(Problem problem, List<Forming> begun) {
-        Posted best = once(problem, begun);
+        Meetings meetings = new Meetings(problem);
+        Posted best = new Posting(problem, meetings, begun).improved();
         for (int seed = 1; seed <= SHUFFLES && problem.students() < MANY; seed++) {
-            Posted other = once(problem, shuffled(problem, begun, new Random(seed)));
+            Posted other = new Posting(problem, meetings, shuffled(problem, begun, new Random(seed))).improved();
             best = other.compareTo(best) < 0 ? other : best;
         }
-        return problem.students() < MANY && begun.size() > 1 ? disturbed(problem, best) : best;
+        return problem.students() < MANY && begun.size() > 1 ? disturbed(problem, meetings, best) : best;
     }
 
-    private static Posted disturbed(Problem problem, Posted known) {
+    private static Posted disturbed(Problem problem, Meetings meetings, Posted known) {
         Random random = new Random(problem.students());
         Posted best = known;
         for (int time = 0; time < DISTURBED && best.repeats() > 0; time++) {
-            Posting posting = new Posting(problem, best.formings());
+            Posting posting = new Posting(problem, meetings, best.formings());
             posting.disturb(random);
             Posted other = posting.improved();
             best = other.compareTo(best) <= 0 ? other : best;
@@ -271,14 +283,13 @@ final class Posting {
 
     /** Adds what the two at some spots make in a forming, or takes it away. */
     private void count(int at, int one, int other, int sign) {
-        Forming forming = begun.get(at);
-        for (int round = forming.from(); round < forming.to(); round++) {
-            int facing = forming.formation().facing(round - forming.from(), one);
-            meet(round, holder[at][one], holder[at][facing], sign);
-            if (facing != other) {
-                int second = forming.formation().facing(round - forming.from(), other);
-                meet(round, holder[at][other], holder[at][second], sign);
+        int round = first[at];
+        for (int[] faces : facing[at]) {
+            meet(round, holder[at][one], holder[at][faces[one]], sign);
+            if (faces[one] != other) {
+                meet(round, holder[at][other], holder[at][faces[other]], sign);
             }
+            round++;
         }
     }
 
@@ -292,34 +303,25 @@ final class Posting {
             turn(Aim.BLANKS, student, sign);
             return;
         }
-        cost[FORBIDDEN] += problem.permits(round, student, mate) ? 0 : sign;
+        cost[FORBIDDEN] += meetings.isForbidden(round, student, mate) ? sign : 0;
         if (!problem.isStudent(mate)) {
             turn(Aim.TURNS, student, sign);
             return;
         }
         met[student][mate] += sign;
         cost[REPEATS] += sign > 0 ? met[student][mate] - 1 : -met[student][mate];
-        if (problem.areBothNew(round, student, mate)) {
+        if (meetings.isWatched(round, student, mate)) {
             turn(Aim.WATCHED, student, sign);
             turn(Aim.WATCHED, mate, sign);
         }
-        if (problem.isAsking(round)) {
-            cost[ASKED] += sign * problem.cost(Aim.ASKED, student, mate);
-        } else {
-            add(Aim.HANDS, sign * problem.cost(Aim.HANDS, student, mate));
-        }
-        add(Aim.PAST, sign * problem.cost(Aim.PAST, student, mate));
-        add(Aim.LEVEL, sign * problem.cost(Aim.LEVEL, student, mate));
+        cost[ASKED] += sign * meetings.asked(round, student, mate);
+        cost[LASTING] += sign * meetings.lasting(round, student, mate);
     }
 
     /** The more turns somebody has had, the dearer is one more. */
     private void turn(Aim kind, int student, int sign) {
         int[] had = turns[kind.rank()];
         had[student] += sign;
-        add(kind, sign > 0 ? had[student] - 1 : -had[student]);
-    }
-
-    private void add(Aim aim, long more) {
-        cost[OTHERS + aim.rank()] += more;
+        cost[OTHERS + kind.rank()] += sign > 0 ? had[student] - 1 : -had[student];
     }
 }

@@ -3,6 +3,7 @@ package org.drillwright.check;
 import java.util.Optional;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
 
 /**
@@ -26,9 +27,9 @@ final class ToldOfBoth {
     private Script read() {
         Script told = script;
         for (Side side : Side.values()) {
-            if (isToldToTheOther(side)) {
+            if (isToldAsTheOther(side)) {
                 for (int step = 0; step < script.steps().size(); step++) {
-                    Optional<Utterance> own = script.turn(step, side).ofYourPartner();
+                    Optional<Utterance> own = asOneself(script.turn(step, side));
                     told = own.isPresent() ? told.with(step, side, own.get()) : told;
                 }
             }
@@ -44,18 +45,26 @@ final class ToldOfBoth {
         return told;
     }
 
-    /** Whether all that a side does is told to the other: of its turns several tell of 'your partner', and none of itself. */
-    private boolean isToldToTheOther(Side side) {
+    /** Whether all that a side does is told as if of the other: several of its turns tell of 'your partner' or of him, and none of itself. */
+    private boolean isToldAsTheOther(Side side) {
         int told = 0;
         for (int step = 0; step < script.steps().size(); step++) {
             Utterance turn = script.turn(step, side);
-            boolean ofPartner = turn.ofYourPartner().isPresent();
-            if (!ofPartner && turn.clauses().stream().anyMatch(clause -> !(clause.action() instanceof Action.Aside))) {
+            boolean ofPartner = asOneself(turn).isPresent();
+            if (!ofPartner && turn.clauses().stream().anyMatch(ToldOfBoth::isDone)) {
                 return false;
             }
             told += ofPartner ? 1 : 0;
         }
         return told > 1;
+    }
+
+    private static Optional<Utterance> asOneself(Utterance turn) {
+        return turn.ofYourPartner().or(turn::ofOneself);
+    }
+
+    private static boolean isDone(Clause clause) {
+        return !(clause.action() instanceof Action.Aside || clause.action() instanceof Action.Unread);
     }
 
     private boolean isToldSo() {

@@ -64,6 +64,7 @@ public final class ActionText {
             case "hit" -> new Meant.Lands(aim(), true);
             case "aim" -> new Meant.Lands(aim(), false);
             case "come" -> new Meant.Comes();
+            case "arrive" -> new Meant.Arrives();
             case "again" -> new Meant.Again(one(Position.values()), aim());
             default -> new Meant.Does(action());
         };

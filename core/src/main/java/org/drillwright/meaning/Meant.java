@@ -33,4 +33,7 @@ public sealed interface Meant {
 
     /** What is let come: it is received, unless it is met, evaded or gone from behind that. */
     record Comes() implements Meant {}
+
+    /** What is told to arrive, by nobody: one's own stroke that was told before, or else what one receives. */
+    record Arrives() implements Meant {}
 }

@@ -556,6 +556,10 @@ final class Clauses {
             land(lands, span);
         } else if (meant instanceof Meant.Again again) {
             again(again, span);
+        } else if (meant instanceof Meant.Arrives) {
+            if (!strikes()) {
+                add(new Meant.Does(RECEIVED), span);
+            }
         } else if (meant instanceof Meant.Comes) {
             int before = clauses.size();
             add(new Meant.Does(RECEIVED), span);
@@ -656,6 +660,13 @@ final class Clauses {
         return bare
                 && !clauses.isEmpty()
                 && isCourtesy(clauses.get(clauses.size() - 1).action());
+    }
+
+    /** Whether a stroke or a lunge of the one who acts was told. */
+    private boolean strikes() {
+        return clauses.stream()
+                .anyMatch(told -> told.subject().equals(subject)
+                        && (told.action() instanceof Action.Strike || told.action() instanceof Action.Lunge));
     }
 
     /** 'Let the attack come and step back': what is met or gone from does not arrive. */

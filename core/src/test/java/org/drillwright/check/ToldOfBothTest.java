@@ -52,7 +52,8 @@ class ToldOfBothTest {
     @Test
     void where_all_of_a_side_is_told_to_the_other_your_partner_is_the_one_whose_turn_it_is() {
         assertEquals(
-                List.of("lunge chest", "recover"), leaders("Your partner lunges to the chest.", "Your partner recovers."));
+                List.of("lunge chest", "recover"),
+                leaders("Your partner lunges to the chest.", "Your partner recovers."));
         assertEquals(List.of("aside", "recover"), leaders("Your partner lunges to the chest.", "Recover."));
     }
 
@@ -60,7 +61,10 @@ class ToldOfBothTest {
         List<Map<Side, Utterance>> steps = Stream.of(first, second)
                 .map(words -> Map.of(
                         Side.LEADER, TurnReader.standard().read(words).by(Side.LEADER),
-                        Side.FOLLOWER, TurnReader.standard().read("You stay in your guard.").by(Side.FOLLOWER)))
+                        Side.FOLLOWER,
+                                TurnReader.standard()
+                                        .read("You stay in your guard.")
+                                        .by(Side.FOLLOWER)))
                 .toList();
         Script script = ToldOfBoth.read(new Script(Utterance.NOTHING, Utterance.NOTHING, steps, Utterance.NOTHING));
         return Stream.of(0, 1)

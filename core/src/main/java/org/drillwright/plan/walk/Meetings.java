@@ -42,7 +42,7 @@ final class Meetings {
             watched[one][other] = problem.areBothNew(round, one, other);
             asked[one][other] = asking ? problem.cost(Aim.ASKED, one, other) : 0;
             long hands = asking ? 0 : problem.cost(Aim.HANDS, one, other);
-            lasting[one][other] = (problem.cost(Aim.PAST, one, other) << 2 * ROOM)
+            lasting[one][other] = (problem.cost(Aim.PAST, one, other) << (2 * ROOM))
                     + (problem.cost(Aim.LEVEL, one, other) << ROOM)
                     + hands;
         }

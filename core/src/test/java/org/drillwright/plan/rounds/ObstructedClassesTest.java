@@ -96,8 +96,8 @@ class ObstructedClassesTest {
     }
 
     private static int[] turned(Problem problem, Random chance) {
-        List<Integer> order = new ArrayList<>(
-                IntStream.range(0, problem.students()).boxed().toList());
+        List<Integer> order =
+                new ArrayList<>(IntStream.range(0, problem.students()).boxed().toList());
         Collections.shuffle(order, chance);
         return IntStream.range(0, problem.blank())
                 .map(vertex -> problem.isStudent(vertex) ? order.get(vertex) : vertex)
@@ -252,7 +252,11 @@ class ObstructedClassesTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 4, 6, 8, 10, 12, 16})
     void where_all_may_meet_all_do_before_anybody_repeats(int people) {
-        assertEquals(0, Solver.solve(meeting(people, 0, people - 1, all(0, people))).cost().of(Aim.REPEATS));
+        assertEquals(
+                0,
+                Solver.solve(meeting(people, 0, people - 1, all(0, people)))
+                        .cost()
+                        .of(Aim.REPEATS));
         Solution more = Solver.solve(meeting(people, 0, people, all(0, people)));
         assertEquals(people / 2, more.cost().of(Aim.REPEATS));
         assertEquals(more.cost(), more.bound());
@@ -310,7 +314,9 @@ class ObstructedClassesTest {
             BitSet novices = new BitSet();
             novices.set(0, fresh);
             Problem problem = new Problem(fresh + knowing, helpers, List.of(novices)).ways(true, BothNew.NEVER, 1);
-            assertEquals(List.of(new Extras(helpers, knowing, 0, more)), Solver.solve(problem).extras());
+            assertEquals(
+                    List.of(new Extras(helpers, knowing, 0, more)),
+                    Solver.solve(problem).extras());
         }
     }
 }

@@ -49,9 +49,8 @@ public final class CheckCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "PATH",
             arity = "0..*",
-            description =
-                    "Drills by file or id, or folders of them; the roster, the record, classes, terms and"
-                            + " translations by file. Normally the whole school.")
+            description = "Drills by file or id, or folders of them; the roster, the record, classes, terms and"
+                    + " translations by file. Normally the whole school.")
     List<String> paths = new ArrayList<>();
 
     @Option(

@@ -202,9 +202,7 @@ public final class CardWriter {
                 : PrintMark.of(drill, subject.school()).shown();
         return new CardText.Foot(
                 plain(labels.text(Label.DEFERRAL_SHORT)),
-                Paragraph.of(
-                        faces,
-                        List.of(new Styled(remarks, Face.BOLD), new Styled(line, Face.REGULAR))),
+                Paragraph.of(faces, List.of(new Styled(remarks, Face.BOLD), new Styled(line, Face.REGULAR))),
                 bold(mark));
     }
 

@@ -5,7 +5,12 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -74,29 +79,38 @@ public final class DateColumn {
         }
         List<LocalDate> known = Stream.concat(
                         classes.get().stream(), column.stream().flatMap(cell -> certain(cell).stream()))
+                .sorted()
                 .toList();
-        LocalDate last = possible.stream()
-                .flatMap(order -> days(order, open).stream())
-                .max(LocalDate::compareTo)
-                .orElse(LocalDate.MAX);
-        return decided(possible, open, known.stream().filter(day -> !day.isAfter(last)))
-                .or(() -> decided(possible, open, known.stream()))
+        return decided(possible, open, known)
                 .map(order -> new DateColumn(State.TAKEN, List.of(order)))
                 .orElseGet(() -> new DateColumn(State.ASKED, possible));
     }
 
     /**
-     * The order in which all cells fall on days of the week on which there are classes, if it is only one.
+     * The order in which all cells fall on days of the week on which there are classes, if it is only one. Classes up to the
+     * column's end count first; only if in no order all cells fall on their days, those of the week in which the next class
+     * is, and so on, week by week. So what was decided stays, whatever is planned for later weeks.
      *
-     * @param known days of classes: first those up to the column's end, so that a class of another day of the week that is
-     *     planned for later opens nothing again
+     * @param known days of classes, the earliest first
      */
-    private static Optional<DateOrder> decided(List<DateOrder> possible, Set<String> open, Stream<LocalDate> known) {
-        Set<DayOfWeek> weekdays = known.map(LocalDate::getDayOfWeek).collect(Collectors.toSet());
-        List<DateOrder> fitting = possible.stream()
-                .filter(order -> allOn(weekdays, days(order, open)))
-                .toList();
-        return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
+    private static Optional<DateOrder> decided(List<DateOrder> possible, Set<String> open, List<LocalDate> known) {
+        Map<DateOrder, List<LocalDate>> days = new EnumMap<>(DateOrder.class);
+        possible.forEach(order -> days.put(order, days(order, open)));
+        LocalDate end = days.values().stream().map(Collections::max).min(Comparator.naturalOrder()).orElseThrow();
+        Set<DayOfWeek> weekdays = EnumSet.noneOf(DayOfWeek.class);
+        for (int at = 0; at < known.size(); at++) {
+            weekdays.add(known.get(at).getDayOfWeek());
+            if (at + 1 == known.size() || known.get(at + 1).isAfter(end)) {
+                List<DateOrder> fitting = possible.stream()
+                        .filter(order -> allOn(weekdays, days.getOrDefault(order, List.of())))
+                        .toList();
+                if (!fitting.isEmpty()) {
+                    return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
+                }
+                end = at + 1 == known.size() ? end : known.get(at + 1).plusDays(DayOfWeek.values().length - 1);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The orders in which each cell is a day; of those that say the same days only one. */

@@ -82,6 +82,56 @@ class DateColumnTest {
                         .state());
     }
 
+    /**
+     * Where all classes are later than the column the week of the next one decides, and it stays so: Fridays from 15 May on,
+     * then Wednesdays and Sundays, some before 5 August, on which the column would end month first.
+     */
+    @Test
+    void what_only_later_classes_decided_no_later_ones_open_again() {
+        String cells = "03/04/2026 & 10/04/2026 & 08/05/2026";
+        LocalDate friday = LocalDate.of(2026, 5, 15);
+        List<LocalDate> planned = new ArrayList<>(List.of(friday));
+        for (int week = 1; week < 40; week++) {
+            planned.add(friday.plusDays(7L * week - 2));
+            planned.add(friday.plusDays(7L * week + 2));
+            DateColumn later = column(cells, planned);
+            assertEquals(DateColumn.State.TAKEN, later.state());
+            assertEquals(Optional.of(LocalDate.of(2026, 4, 3)), later.date("03/04/2026"));
+        }
+    }
+
+    /** Columns and classes drawn by chance: classes behind the column, a week after all known, change nothing that was decided. */
+    @Test
+    void what_was_never_moves() {
+        Random chance = new Random(9);
+        int taken = 0;
+        for (int at = 0; at < 2_000; at++) {
+            LocalDate start = LocalDate.of(2026, 1, 1).plusDays(chance.nextInt(300));
+            List<String> cells = new ArrayList<>();
+            List<LocalDate> classes = new ArrayList<>();
+            for (int cell = 2 + chance.nextInt(4); cell > 0; cell--) {
+                cells.add(DateTimeFormatter.ofPattern("dd/MM/yyyy").format(start.plusWeeks(chance.nextInt(12))));
+            }
+            for (int known = 1 + chance.nextInt(5); known > 0; known--) {
+                classes.add(start.plusDays(chance.nextInt(200) - 20));
+            }
+            DateColumn before = DateColumn.of(cells, Optional.empty(), () -> classes);
+            LocalDate last = classes.stream().max(LocalDate::compareTo).orElseThrow();
+            LocalDate later = last.plusWeeks(1).isAfter(start.plusWeeks(12)) ? last.plusWeeks(1) : start.plusWeeks(12);
+            List<LocalDate> more = new ArrayList<>(classes);
+            for (int added = 8; added > 0; added--) {
+                more.add(later.plusDays(chance.nextInt(60)));
+            }
+            if (before.state() == DateColumn.State.TAKEN) {
+                taken++;
+                assertEquals(
+                        before.orders(),
+                        DateColumn.of(cells, Optional.empty(), () -> more).orders());
+            }
+        }
+        assertTrue(taken > 200, "only " + taken + " were decided");
+    }
+
     @Test
     void what_the_settings_say_holds_and_what_is_no_day_then_is_none() {
         DateColumn dates =

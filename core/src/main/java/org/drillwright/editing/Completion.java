@@ -73,15 +73,15 @@ public final class Completion {
 
     private void offer(FileKind kind) {
         FieldPath at = cursor.path();
-        if (cursor.onKey() && !DrillNames.isName(kind, at) && mayHaveKeys(at)) {
-            if (DrillNames.areKeys(kind, at)) {
+        if (cursor.onKey() && !Names.DRILLS.isName(kind, at) && mayHaveKeys(at)) {
+            if (Names.DRILLS.areKeys(kind, at)) {
                 drills(true);
             } else {
                 keys();
             }
             return;
         }
-        if (DrillNames.isName(kind, at)) {
+        if (Names.DRILLS.isName(kind, at)) {
             drills(false);
         }
         if (kind == FileKind.DRILL) {

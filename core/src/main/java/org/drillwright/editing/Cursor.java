@@ -41,6 +41,11 @@ record Cursor(FieldPath path, boolean onKey, Span word, boolean bracketed, Set<S
         return new Scan(file, file.position(offset).line()).cursor(offset);
     }
 
+    static String unquoted(String key) {
+        boolean quoted = key.length() > 1 && (key.charAt(0) == '"' || key.charAt(0) == '\'');
+        return quoted ? key.substring(1, key.length() - 1) : key;
+    }
+
     /** A key or a dash that the lines below may stand under. */
     private record Level(int column, FieldPath path, boolean item, int index) {}
 
@@ -127,6 +132,9 @@ record Cursor(FieldPath path, boolean onKey, Span word, boolean bracketed, Set<S
                 return value(group(), line, text, indent(text), within);
             }
             int column = text.isBlank() ? within : dashes(text, indent(text));
+            if (column < within && isBracket(text.charAt(column))) {
+                return new BracketScan(group(), text, column).cursor(line.start(), within);
+            }
             Matcher key = KEY.matcher(text).region(Math.min(column, text.length()), text.length());
             if (key.lookingAt() && key.end() <= within) {
                 return value(key(column, unquoted(key.group(1))).path(), line, text, key.end(), within);
@@ -161,8 +169,8 @@ record Cursor(FieldPath path, boolean onKey, Span word, boolean bracketed, Set<S
                 start++;
             }
             start = Math.min(start, within);
-            if (start < text.length() && text.charAt(start) == '[') {
-                return item(path, line, text, start + 1, within);
+            if (start < within && isBracket(text.charAt(start))) {
+                return new BracketScan(path, text, start).cursor(line.start(), within);
             }
             int end = Math.max(
                     within,
@@ -170,26 +178,8 @@ record Cursor(FieldPath path, boolean onKey, Span word, boolean bracketed, Set<S
             return new Cursor(path, false, new Span(line.start() + start, line.start() + end), false, Set.of());
         }
 
-        private static Cursor item(FieldPath list, Span line, String text, int from, int within) {
-            int index = 0;
-            int start = from;
-            for (int at = from; at < within; at++) {
-                if (text.charAt(at) == ',') {
-                    index++;
-                    start = at + 1;
-                }
-            }
-            while (start < within && text.charAt(start) == ' ') {
-                start++;
-            }
-            int end = within;
-            while (end < text.length() && ",]#".indexOf(text.charAt(end)) < 0) {
-                end++;
-            }
-            end = Math.max(
-                    within, start + text.substring(start, end).stripTrailing().length());
-            return new Cursor(
-                    list.item(index), false, new Span(line.start() + start, line.start() + end), true, Set.of());
+        private static boolean isBracket(char sign) {
+            return sign == '[' || sign == '{';
         }
 
         private static int indent(String text) {
@@ -198,11 +188,6 @@ record Cursor(FieldPath path, boolean onKey, Span word, boolean bracketed, Set<S
                 column++;
             }
             return column;
-        }
-
-        private static String unquoted(String key) {
-            boolean quoted = key.length() > 1 && (key.charAt(0) == '"' || key.charAt(0) == '\'');
-            return quoted ? key.substring(1, key.length() - 1) : key;
         }
     }
 }

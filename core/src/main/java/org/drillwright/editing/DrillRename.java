@@ -3,8 +3,6 @@ package org.drillwright.editing;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.text.Normalizer;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,7 +15,6 @@ import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolTexts;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
-import org.drillwright.tidy.Scalars;
 
 /**
  * A drill's name in the files of its school, and another name for it. What is on record, and the plans that were kept, are
@@ -30,30 +27,20 @@ public final class DrillRename {
 
     private DrillRename() {}
 
-    /** A drill's id where it stands. */
+    /** A drill's id, or somebody's name, where it stands. */
     public record Named(String id, Span span) {}
 
-    /** A file, and where it names a drill. */
+    /** A file, and where it names one. */
     public record Mention(SchoolTexts.Text file, Span span) {}
 
     /** The drill that is named at an offset. */
     public static Optional<Named> named(FileKind kind, SourceFile file, int offset) {
-        return DrillNames.in(kind, file).stream()
-                .filter(name ->
-                        name.span().start() <= offset && offset <= name.span().end())
-                .map(name -> new Named(name.id(), name.span()))
-                .findFirst();
+        return Names.DRILLS.at(kind, file, offset);
     }
 
     /** Everywhere that a drill is named. */
     public static List<Mention> mentions(SchoolFolder school, String id) throws IOException {
-        List<Mention> mentions = new ArrayList<>();
-        for (SchoolTexts.Text text : SchoolTexts.of(school)) {
-            DrillNames.in(text.kind(), text.text()).stream()
-                    .filter(name -> name.id().equals(id))
-                    .forEach(name -> mentions.add(new Mention(text, name.span())));
-        }
-        return mentions;
+        return Names.DRILLS.mentions(school, id);
     }
 
     /** Why a drill cannot have another name: one sentence; empty if it can. */
@@ -74,16 +61,6 @@ public final class DrillRename {
 
     /** The edits that give a drill another name everywhere, by file. */
     public static Map<Path, List<Edit>> edits(SchoolFolder school, String old, String now) throws IOException {
-        Map<Path, List<Edit>> edits = new LinkedHashMap<>();
-        for (SchoolTexts.Text text : SchoolTexts.of(school)) {
-            List<Edit> own = DrillNames.in(text.kind(), text.text()).stream()
-                    .filter(name -> name.id().equals(old))
-                    .map(name -> new Edit(name.span(), Scalars.of(now, name.bracketed(), true)))
-                    .toList();
-            if (!own.isEmpty()) {
-                edits.put(text.file(), own);
-            }
-        }
-        return edits;
+        return Names.DRILLS.edits(school, old, now);
     }
 }

@@ -14,6 +14,8 @@ import org.drillwright.model.Side;
 import org.drillwright.phrase.Replay;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.schema.FileForm;
+import org.drillwright.school.FileKind;
+import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.Finding;
 import org.drillwright.source.SourceFile;
 
@@ -70,6 +72,14 @@ public final class Hover {
 
     private static Side side(String word) {
         return word.equals(Side.LEADER.word()) ? Side.LEADER : Side.FOLLOWER;
+    }
+
+    /** Which drill, or who, is named at an offset. */
+    public static Optional<Told> name(SchoolFolder school, FileKind kind, SourceFile file, int offset) {
+        return Names.DRILLS
+                .at(kind, file, offset)
+                .flatMap(named -> NameTold.drill(school, named))
+                .or(() -> Names.PEOPLE.at(kind, file, offset).flatMap(named -> NameTold.person(school, named)));
     }
 
     /** What the key at an offset, or that of the value there, is for. */

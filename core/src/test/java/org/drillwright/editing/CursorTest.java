@@ -45,7 +45,18 @@ class CursorTest {
             new Case("note: >-\n  Waite.\nlev|", "?lev", Set.of("note")),
             new Case("\"a key\": 1\n'other': |", "other="),
             new Case("title: Parry: of quarte\nsets:\n  begin: {drills: []}\n  tr|", "sets?tr", Set.of("begin")),
-            new Case("# level: x\nwea|", "?wea"));
+            new Case("# level: x\nwea|", "?wea"),
+            new Case("dates:\n  - {key: w1}\n  - {key: w2, away: [Bo, K|it], date: x}", "dates/1/away/1=Kit"),
+            new Case("dates:\n  - {key: w1, aw|, date: x}", "dates/0?aw", Set.of("key", "date")),
+            new Case("dates:\n  - {|", "dates/0?"),
+            new Case("dates:\n  - {key: |", "dates/0/key="),
+            new Case(
+                    "dates:\n  - {date: 2026-12-09, begins: \"19:00\", no|: yes}",
+                    "dates/0?no",
+                    Set.of("date", "begins")),
+            new Case("exam: {date: x, drills: [a, b], wo|}", "exam?wo", Set.of("date", "drills")),
+            new Case("settings:\n  \"a, b\": {must: ye|s, rounds: 1}", "settings/a, b/must=yes"),
+            new Case("away: [\"O'Neill, Bo\", K|", "away/1=K"));
 
     @TestFactory
     Stream<DynamicTest> cursors() {

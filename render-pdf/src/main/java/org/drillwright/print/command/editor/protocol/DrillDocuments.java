@@ -11,6 +11,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.drillwright.editing.DrillRename;
 import org.drillwright.editing.Told;
 import org.drillwright.print.command.editor.workspace.Document;
 import org.drillwright.print.command.editor.workspace.Workspace;
@@ -81,7 +82,7 @@ final class DrillDocuments implements TextDocumentService {
     }
 
     /** The file that a text is saved in; none of a text that lies elsewhere. */
-    private static Optional<Path> file(String uri) {
+    static Optional<Path> file(String uri) {
         try {
             return Optional.of(Path.of(URI.create(uri)));
         } catch (IllegalArgumentException | FileSystemNotFoundException elsewhere) {
@@ -220,8 +221,15 @@ final class DrillDocuments implements TextDocumentService {
                 asked,
                 (page, offset) -> page.named(offset)
                         .flatMap(named -> page.file(named.id()))
-                        .map(file ->
-                                Either.forLeft(List.of(new Location(file.toUri().toString(), TOP)))));
+                        .map(file -> new Location(file.toUri().toString(), TOP))
+                        .or(() -> page.person(offset).flatMap(page::place).map(DrillDocuments::location))
+                        .map(location -> Either.forLeft(List.of(location))));
+    }
+
+    private static Location location(DrillRename.Mention mention) {
+        return new Location(
+                mention.file().file().toUri().toString(),
+                new Positions(mention.file().text()).range(mention.span()));
     }
 
     @Override
@@ -229,11 +237,10 @@ final class DrillDocuments implements TextDocumentService {
         return at(
                 asked,
                 (page, offset) -> page.renamed(offset)
-                        .map(named -> page.mentions(named.id()).stream()
-                                .map(mention -> new Location(
-                                        mention.file().file().toUri().toString(),
-                                        new Positions(mention.file().text()).range(mention.span())))
-                                .toList()));
+                        .map(named -> page.mentions(named.id()))
+                        .or(() -> page.person(offset).map(page::mentionsOf))
+                        .map(mentions ->
+                                mentions.stream().map(DrillDocuments::location).toList()));
     }
 
     @Override
@@ -242,20 +249,28 @@ final class DrillDocuments implements TextDocumentService {
         return at(
                 asked,
                 (page, offset) -> page.renamed(offset)
+                        .or(() -> page.person(offset))
                         .map(named -> Either3.forSecond(
                                 new PrepareRenameResult(page.positions().range(named.span()), named.id()))));
     }
 
     @Override
     public CompletableFuture<WorkspaceEdit> rename(RenameParams asked) {
+        Renaming renaming = new Renaming(workspace, conversation.manner());
         return at(
                 asked,
-                (page, offset) -> page.renamed(offset).map(named -> {
-                    Renaming renaming = new Renaming(workspace, conversation.manner());
-                    WorkspaceEdit edit = renaming.edit(page, named.id(), asked.getNewName());
-                    renaming.left(page, named.id(), asked.getNewName()).forEach(conversation::tell);
-                    return edit;
-                }));
+                (page, offset) -> page.renamed(offset)
+                        .map(named -> {
+                            WorkspaceEdit edit = renaming.edit(page, named.id(), asked.getNewName());
+                            renaming.left(page, named.id(), asked.getNewName()).forEach(conversation::tell);
+                            return edit;
+                        })
+                        .or(() -> page.person(offset).map(named -> {
+                            WorkspaceEdit edit =
+                                    renaming.person(page.school().folder(), named.id(), asked.getNewName());
+                            renaming.leftOf(page, named.id()).forEach(conversation::tell);
+                            return edit;
+                        })));
     }
 
     /** An answer about a text that is open; nothing of any other. */

@@ -7,6 +7,11 @@ import org.drillwright.print.command.console.VersionText;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
 import org.eclipse.lsp4j.CompletionOptions;
+import org.eclipse.lsp4j.FileOperationFilter;
+import org.eclipse.lsp4j.FileOperationOptions;
+import org.eclipse.lsp4j.FileOperationPattern;
+import org.eclipse.lsp4j.FileOperationPatternKind;
+import org.eclipse.lsp4j.FileOperationsServerCapabilities;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.PositionEncodingKind;
@@ -16,6 +21,7 @@ import org.eclipse.lsp4j.ServerInfo;
 import org.eclipse.lsp4j.SetTraceParams;
 import org.eclipse.lsp4j.TextDocumentSyncKind;
 import org.eclipse.lsp4j.TextDocumentSyncOptions;
+import org.eclipse.lsp4j.WorkspaceServerCapabilities;
 import org.eclipse.lsp4j.services.LanguageServer;
 import org.eclipse.lsp4j.services.TextDocumentService;
 import org.eclipse.lsp4j.services.WorkspaceService;
@@ -25,11 +31,12 @@ final class DrillServer implements LanguageServer {
 
     private final Conversation conversation;
     private final DrillDocuments documents;
-    private final DrillFolders folders = new DrillFolders();
+    private final DrillFolders folders;
 
     DrillServer(Conversation conversation) {
         this.conversation = conversation;
         this.documents = new DrillDocuments(conversation, conversation.workspace());
+        this.folders = new DrillFolders(conversation, conversation.workspace());
     }
 
     @Override
@@ -56,7 +63,19 @@ final class DrillServer implements LanguageServer {
         can.setDefinitionProvider(true);
         can.setReferencesProvider(true);
         can.setRenameProvider(new RenameOptions(true));
+        can.setWorkspace(onRenames());
         return can;
+    }
+
+    /** Told before the editor renames a file by itself. */
+    private static WorkspaceServerCapabilities onRenames() {
+        FileOperationPattern files = new FileOperationPattern("**/*.{yaml,yml}");
+        files.setMatches(FileOperationPatternKind.File);
+        FileOperationsServerCapabilities operations = new FileOperationsServerCapabilities();
+        operations.setWillRename(new FileOperationOptions(List.of(new FileOperationFilter(files, "file"))));
+        WorkspaceServerCapabilities workspace = new WorkspaceServerCapabilities();
+        workspace.setFileOperations(operations);
+        return workspace;
     }
 
     @Override

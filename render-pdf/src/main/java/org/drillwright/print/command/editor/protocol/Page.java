@@ -14,6 +14,7 @@ import org.drillwright.editing.Completion;
 import org.drillwright.editing.DrillRename;
 import org.drillwright.editing.Hover;
 import org.drillwright.editing.Offer;
+import org.drillwright.editing.PersonRename;
 import org.drillwright.editing.Symbol;
 import org.drillwright.editing.Told;
 import org.drillwright.mend.Edit;
@@ -52,6 +53,7 @@ record Page(OpenSchool school, Document document) {
         List<Told> told = new ArrayList<>(Hover.rules(school.findings(document), offset));
         subject()
                 .flatMap(subject -> Hover.reading(subject, offset))
+                .or(() -> kind().flatMap(kind -> Hover.name(school.folder(), kind, document.text(), offset)))
                 .or(() -> school.form(document).flatMap(form -> Hover.key(document.text(), form, offset)))
                 .ifPresent(told::add);
         return told;
@@ -125,6 +127,29 @@ record Page(OpenSchool school, Document document) {
             return DrillRename.mentions(school.folder(), id);
         } catch (IOException unreadable) {
             return List.of();
+        }
+    }
+
+    /** Who is named at a place. */
+    Optional<DrillRename.Named> person(int offset) {
+        return kind().flatMap(kind -> PersonRename.named(kind, document.text(), offset));
+    }
+
+    /** Everywhere that somebody is named. */
+    List<DrillRename.Mention> mentionsOf(DrillRename.Named person) {
+        try {
+            return PersonRename.mentions(school.folder(), person.id());
+        } catch (IOException unreadable) {
+            return List.of();
+        }
+    }
+
+    /** Where somebody stands in the roster. */
+    Optional<DrillRename.Mention> place(DrillRename.Named person) {
+        try {
+            return PersonRename.place(school.folder(), person.id());
+        } catch (IOException unreadable) {
+            return Optional.empty();
         }
     }
 }

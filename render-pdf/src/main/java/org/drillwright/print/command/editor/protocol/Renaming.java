@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.drillwright.editing.DrillRename;
+import org.drillwright.editing.PersonRename;
 import org.drillwright.mend.Edit;
 import org.drillwright.print.command.editor.workspace.Workspace;
 import org.drillwright.school.ClassFiles;
@@ -31,6 +32,8 @@ import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 /** Gives a drill another name: its file, and wherever the files of its school name it. */
 final class Renaming {
 
+    private static final String UNREADABLE = "A file of the school could not be read; nothing was renamed.";
+
     private final Workspace workspace;
     private final Manner manner;
 
@@ -48,39 +51,77 @@ final class Renaming {
                 : DrillRename.refusal(school, now)
                         .or(() -> file.isEmpty() ? Optional.of("There is no drill '" + old + "'.") : Optional.empty());
         refusal.ifPresent(why -> {
-            throw new ResponseErrorException(new ResponseError(ResponseErrorCode.RequestFailed, why, null));
+            throw refused(why);
         });
         Map<String, List<TextEdit>> edits = edits(school, old, now);
         if (!manner.renames()) {
             return new WorkspaceEdit(edits);
         }
-        List<Either<TextDocumentEdit, ResourceOperation>> changes = new ArrayList<>();
-        edits.forEach((uri, all) -> changes.add(Either.forLeft(new TextDocumentEdit(
-                identifier(uri),
-                all.stream().map(Either::<TextEdit, SnippetTextEdit>forLeft).toList()))));
+        List<Either<TextDocumentEdit, ResourceOperation>> changes = changes(edits);
         file.ifPresent(from -> changes.add(Either.forRight(new RenameFile(uri(from), uri(renamed(from, now))))));
         return new WorkspaceEdit(changes);
     }
 
+    private List<Either<TextDocumentEdit, ResourceOperation>> changes(Map<String, List<TextEdit>> edits) {
+        List<Either<TextDocumentEdit, ResourceOperation>> changes = new ArrayList<>();
+        edits.forEach((uri, all) -> changes.add(Either.forLeft(new TextDocumentEdit(
+                identifier(uri),
+                all.stream().map(Either::<TextEdit, SnippetTextEdit>forLeft).toList()))));
+        return changes;
+    }
+
+    private static ResponseErrorException refused(String why) {
+        return new ResponseErrorException(new ResponseError(ResponseErrorCode.RequestFailed, why, null));
+    }
+
     /** The edits alone, for an editor that renames the file by itself. */
     Map<String, List<TextEdit>> edits(SchoolFolder school, String old, String now) {
-        Map<String, List<TextEdit>> edits = new LinkedHashMap<>();
         try {
-            Map<Path, SourceFile> texts = new LinkedHashMap<>();
-            SchoolTexts.of(school).forEach(text -> texts.put(text.file(), text.text()));
-            DrillRename.edits(school, old, now).forEach((file, own) -> {
-                Answers answers = new Answers(new Positions(texts.getOrDefault(file, new SourceFile("", ""))));
-                edits.put(
-                        uri(file),
-                        own.stream().map((Edit edit) -> answers.edit(edit)).toList());
-            });
+            return edits(school, DrillRename.edits(school, old, now));
         } catch (IOException unreadable) {
-            throw new ResponseErrorException(new ResponseError(
-                    ResponseErrorCode.RequestFailed,
-                    "A file of the school could not be read; nothing was renamed.",
-                    null));
+            throw refused(UNREADABLE);
         }
-        return edits;
+    }
+
+    private Map<String, List<TextEdit>> edits(SchoolFolder school, Map<Path, List<Edit>> edits) throws IOException {
+        Map<Path, SourceFile> texts = new LinkedHashMap<>();
+        SchoolTexts.of(school).forEach(text -> texts.put(text.file(), text.text()));
+        Map<String, List<TextEdit>> written = new LinkedHashMap<>();
+        edits.forEach((file, own) -> {
+            Answers answers = new Answers(new Positions(texts.getOrDefault(file, new SourceFile("", ""))));
+            written.put(
+                    uri(file),
+                    own.stream().map((Edit edit) -> answers.edit(edit)).toList());
+        });
+        return written;
+    }
+
+    /** What gives somebody another name: in the roster, which keeps the old one beside it, in classes and terms. */
+    WorkspaceEdit person(SchoolFolder school, String old, String now) {
+        try {
+            Optional<String> refusal = PersonRename.refusal(school, old, now);
+            if (refusal.isPresent()) {
+                throw refused(refusal.get());
+            }
+            PersonRename.Renamed renamed = PersonRename.of(school, old, now)
+                    .orElseThrow(() -> refused("The new name could not be written into the roster."));
+            Map<String, List<TextEdit>> edits = new LinkedHashMap<>();
+            edits.put(
+                    uri(renamed.roster().file()),
+                    new Answers(new Positions(renamed.roster().text())).rewritten(renamed.text()));
+            edits.putAll(edits(school, renamed.edits()));
+            return manner.renames() ? new WorkspaceEdit(changes(edits)) : new WorkspaceEdit(edits);
+        } catch (IOException unreadable) {
+            throw refused(UNREADABLE);
+        }
+    }
+
+    /** What still has somebody's old name afterwards. */
+    List<String> leftOf(Page page, String old) {
+        return names(page.school().root().resolve(ClassFiles.RECORD), old)
+                ? List.of("In " + ClassFiles.RECORD + " they are still called '" + old
+                        + "', which the roster knows as their name from before.")
+                : List.of();
     }
 
     private VersionedTextDocumentIdentifier identifier(String uri) {

@@ -33,6 +33,7 @@ public final class OpenSchool implements AutoCloseable {
     private final Desk desk;
     private final Optional<Watcher> watcher;
     private final Map<Path, Document> documents = new HashMap<>();
+    private List<String> people = List.of();
     private boolean edited;
     private boolean saved;
 
@@ -124,11 +125,13 @@ public final class OpenSchool implements AutoCloseable {
         try {
             ClassFolder classes = ClassFolder.open(folder());
             TermFolder terms = TermFolder.open(folder(), classes);
+            // A roster that is being written cannot be read half of the time.
+            people = classes.roster().isPresent() ? terms.people() : people;
             return Optional.of(
                     switch (kind) {
                         case CLASS -> FileForm.ofClass(classes.classReader(), folder().titles());
-                        case ROSTER -> FileForm.ofRoster(classes.rosterReader(), terms.people(), terms.titles());
-                        default -> FileForm.ofTerm(terms.people(), terms.titles());
+                        case ROSTER -> FileForm.ofRoster(classes.rosterReader(), people, terms.titles());
+                        default -> FileForm.ofTerm(people, terms.titles());
                     });
         } catch (IOException unreadable) {
             return Optional.empty();

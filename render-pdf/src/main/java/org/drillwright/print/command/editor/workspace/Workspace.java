@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.drillwright.print.command.folder.SchoolSearch;
+import org.drillwright.school.SchoolFolder;
 
 /** The texts that stand open in an editor, each in its school. Not for several threads. */
 public final class Workspace implements AutoCloseable {
@@ -69,6 +70,16 @@ public final class Workspace implements AutoCloseable {
                 opened.school().close();
             }
         });
+    }
+
+    /** The school that a file lies in, be any of its files open or not, as it stands now. */
+    public Optional<SchoolFolder> school(Path file) throws IOException {
+        Optional<Path> root = Optional.ofNullable(file.getParent()).flatMap(SchoolSearch::upward);
+        if (root.isEmpty()) {
+            return Optional.empty();
+        }
+        OpenSchool known = schools.get(root.get());
+        return Optional.of(known == null ? SchoolFolder.open(root.get()) : known.folder());
     }
 
     /** Lets every school look at its folder when it is asked next. */

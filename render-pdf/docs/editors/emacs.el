@@ -2,4 +2,9 @@
 ;; and so is yaml-mode (Debian: elpa-yaml-mode).
 (require 'eglot)
 (add-to-list 'eglot-server-programs '(yaml-mode . ("drillwright" "language-server")))
+;; A school is a project, with one server for all its folders.
+(add-hook 'project-find-functions
+          (lambda (folder)
+            (let ((school (locate-dominating-file folder "school.yaml")))
+              (and school (cons 'transient school)))))
 (add-hook 'yaml-mode-hook #'eglot-ensure)

@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
         description = {
             "Your editor starts it and speaks the Language Server Protocol with it over standard input and"
                     + " output. Each drill is checked as you type, just as in its school.%n",
-            "The guide has the lines to add for Neovim, Emacs and Helix.%n"
+            "The guide has the lines to add for Neovim, Emacs and Kate.%n"
         },
         sortOptions = false,
         exitCodeListHeading = Exit.HEADING,

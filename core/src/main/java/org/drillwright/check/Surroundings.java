@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.drillwright.model.Drill;
+import org.drillwright.model.Form;
 import org.drillwright.model.Language;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;
@@ -59,21 +60,24 @@ public final class Surroundings {
     }
 
     /**
-     * Reads the words of a drill: in the language that it states first, or else in its school's, if that lists all of them.
+     * Reads the words of a drill: in the language that it states first, or else in its school's, if that accounts for all of them.
      * Where it does not, all languages are asked for each turn.
      */
     TurnReader reader(Drill drill) {
         Optional<Language> stated = drill.language();
         Language likely = stated.orElse(school.language());
-        boolean first = stated.isPresent() || reader.lists(texts(drill), likely.word());
+        boolean first = stated.isPresent() || reader.accountsFor(texts(drill), likely.word());
         return first ? readers.computeIfAbsent(likely, one -> reader.at(one.word())) : reader;
     }
 
+    /** A caller's words are not read. */
     private static Stream<String> texts(Drill drill) {
         return Stream.concat(
                 Stream.of(drill.start(), drill.opening(), drill.closing()),
                 drill.steps().stream()
-                        .flatMap(step -> Stream.of(Side.values()).flatMap(side -> step.turn(side).stream()))
+                        .flatMap(step -> Stream.of(Side.values())
+                                .filter(side -> !(side == Side.LEADER && drill.form() == Form.SOLO))
+                                .flatMap(side -> step.turn(side).stream()))
                         .map(Turn::read));
     }
 

@@ -56,16 +56,6 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
         return known;
     }
 
-    /** How many words there are, counted in the same way. */
-    static long words(List<List<Token>> sentences) {
-        return sentences.stream()
-                .flatMap(List::stream)
-                .filter(Token::isWord)
-                .map(Token::span)
-                .distinct()
-                .count();
-    }
-
     /** The words of a text, folded, without its stops. */
     List<String> words(String text) {
         return lexicon.words(text).stream()

@@ -139,10 +139,10 @@ public final class TurnReader {
         return tongues.tags();
     }
 
-    /** Whether a language lists every word of these texts; one that is not among {@link #tags()} lists none. */
-    public boolean lists(Stream<String> texts, String tag) {
+    /** Whether a language accounts for every word of these texts; one that is not among {@link #tags()} does for none. */
+    public boolean accountsFor(Stream<String> texts, String tag) {
         return tags().contains(tag)
-                && texts.allMatch(text -> cut(text, tongues.of(tag)).knowsAll());
+                && texts.allMatch(text -> inOne(text, tongues.of(tag)).left() == 0);
     }
 
     /** What a text says is done. */
@@ -200,11 +200,7 @@ public final class TurnReader {
      * @param sentences with a school's own words and words cut short replaced by those that they stand for
      * @param known as many of its words the language lists
      */
-    private record Cut(Tongue tongue, List<List<Token>> sentences, long known) {
-        boolean knowsAll() {
-            return tongue.known(sentences) == Tongue.words(sentences);
-        }
-    }
+    private record Cut(Tongue tongue, List<List<Token>> sentences, long known) {}
 
     private Cut cut(String text, Tongue tongue) {
         List<List<Token>> sentences = tongue.lexicon().sentences(text);
@@ -213,9 +209,7 @@ public final class TurnReader {
 
     /** What is read whole in the language that is looked at first is of it. */
     private Attempt best(String text) {
-        return home.map(tag -> cut(text, tongues.of(tag)))
-                .filter(Cut::knowsAll)
-                .map(this::attempt)
+        return home.map(tag -> inOne(text, tongues.of(tag)))
                 .filter(attempt -> attempt.left() == 0)
                 .orElseGet(() -> bestOfAll(text));
     }
@@ -247,9 +241,12 @@ public final class TurnReader {
     }
 
     Utterance read(String text, Tongue tongue) {
-        return attemptsInOne
-                .ask(new InOne(text, tongue), asked -> attempt(cut(asked.words(), asked.tongue())))
-                .utterance();
+        return inOne(text, tongue).utterance();
+    }
+
+    private Attempt inOne(String text, Tongue tongue) {
+        return attemptsInOne.ask(
+                new InOne(text, tongue), asked -> attempt(cut(asked.words(), asked.tongue())));
     }
 
     private Attempt attempt(Cut cut) {

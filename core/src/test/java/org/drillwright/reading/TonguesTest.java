@@ -36,7 +36,7 @@ class TonguesTest {
         assertEquals(List.of(tag), reader.awake());
     }
 
-    /** What leaves something open is no less of the language that lists all its words. */
+    /** What leaves something open is no less of the language that accounts for all its words. */
     @Test
     void a_choice_makes_no_other() {
         TurnReader reader = TurnReader.asleep().at("en");
@@ -82,6 +82,6 @@ class TonguesTest {
     void a_language_that_is_none_changes_nothing() {
         TurnReader reader = TurnReader.asleep();
         assertEquals(reader, reader.at("xx"));
-        assertFalse(reader.lists(Stream.of("Lunge."), "xx"));
+        assertFalse(reader.accountsFor(Stream.of("Lunge."), "xx"));
     }
 }

@@ -60,38 +60,59 @@ final class Slips {
     }
 
     List<Frame> pages() {
-        List<Block> slips = people.stream().map(this::slip).toList();
-        double height = slips.stream().mapToDouble(Block::height).max().orElse(0);
-        height = Math.max(LEAST_HEIGHT, height);
         Sheet sheet = notice.sheet();
         int abreast = Math.max(1, (int) (sheet.inner() / WIDTH));
-        int deep = Math.max(1, (int) ((notice.bottom(FOOT) - sheet.margin()) / height));
+        double room = notice.bottom(FOOT) - sheet.margin();
         List<Frame> pages = new ArrayList<>();
-        for (int from = 0; from < slips.size(); from += abreast * deep) {
-            List<Block> some = slips.subList(from, Math.min(slips.size(), from + abreast * deep));
-            pages.add(page(some, abreast, height));
+        List<Row> rows = new ArrayList<>();
+        double filled = 0;
+        for (int from = 0; from < people.size(); from += abreast) {
+            Row row = Row.of(people.subList(from, Math.min(people.size(), from + abreast)).stream()
+                    .map(this::slip)
+                    .toList());
+            if (!rows.isEmpty() && filled + row.height() > room) {
+                pages.add(page(rows, abreast));
+                rows.clear();
+                filled = 0;
+            }
+            rows.add(row);
+            filled += row.height();
         }
+        pages.add(page(rows, abreast));
         return pages;
     }
 
-    private Frame page(List<Block> slips, int abreast, double height) {
+    /** Slips side by side, cut off by one cut, all as high as the highest needs. */
+    private record Row(List<Block> slips, double height) {
+
+        static Row of(List<Block> slips) {
+            return new Row(
+                    slips,
+                    Math.max(
+                            LEAST_HEIGHT,
+                            slips.stream().mapToDouble(Block::height).max().orElse(0)));
+        }
+    }
+
+    private Frame page(List<Row> rows, int abreast) {
         Sheet sheet = notice.sheet();
         double left = (sheet.width() - abreast * WIDTH) / 2;
         List<Mark> marks = new ArrayList<>();
         List<Node> nodes = new ArrayList<>();
-        for (int at = 0; at < slips.size(); at++) {
-            int row = at / abreast;
-            double x = left + at % abreast * WIDTH;
-            double y = sheet.margin() + row * height;
-            nodes.addAll(slips.get(at).moved(x, y).nodes());
-            marks.add(new Mark.Line(x, y + height, x + WIDTH, y + height, Press.THIN, Ink.BLACK));
-            marks.add(new Mark.Line(x + WIDTH, y, x + WIDTH, y + height, Press.THIN, Ink.BLACK));
-            if (at < abreast) {
-                marks.add(new Mark.Line(x, y, x + WIDTH, y, Press.THIN, Ink.BLACK));
+        double y = sheet.margin();
+        for (Row row : rows) {
+            double below = y + row.height();
+            for (int at = 0; at < row.slips().size(); at++) {
+                double x = left + at * WIDTH;
+                nodes.addAll(row.slips().get(at).moved(x, y).nodes());
+                marks.add(new Mark.Line(x, below, x + WIDTH, below, Press.THIN, Ink.BLACK));
+                marks.add(new Mark.Line(x + WIDTH, y, x + WIDTH, below, Press.THIN, Ink.BLACK));
+                if (y == sheet.margin()) {
+                    marks.add(new Mark.Line(x, y, x + WIDTH, y, Press.THIN, Ink.BLACK));
+                }
             }
-            if (at % abreast == 0) {
-                marks.add(new Mark.Line(x, y, x, y + height, Press.THIN, Ink.BLACK));
-            }
+            marks.add(new Mark.Line(left, y, left, below, Press.THIN, Ink.BLACK));
+            y = below;
         }
         return notice.page(marks, nodes, FOOT);
     }
@@ -134,30 +155,39 @@ final class Slips {
         Type type = notice.type(WORDS);
         double number = type.width(Face.BOLD, "88") + 3.5;
         String figures = String.valueOf(round.number());
-        Setting words = type.set(Face.REGULAR, said(person, round), number, 0, column() - number);
+        List<String> said = said(person, round);
+        String fitting = said.stream()
+                .filter(one -> type.width(Face.REGULAR, one) <= column() - number)
+                .findFirst()
+                .orElse(said.get(said.size() - 1));
+        Setting words = type.set(Face.REGULAR, fitting, number, 0, column() - number);
         List<Mark.Text> lines = new ArrayList<>();
         lines.add(type.line(Face.BOLD, figures, 0, words.lines().get(0).baseline()));
         lines.addAll(words.lines());
         return new Block(words.height(), List.of(), List.of(new Node.Words(Role.PARAGRAPH, lines)));
     }
 
-    private String said(String person, Round round) {
+    /** In full, then in fewer words; the first that takes one line is the best. */
+    private List<String> said(String person, Round round) {
         return round.groupOf(person)
                 .map(group -> said(person, group, pairs.walk(round.number()).isPresent() ? "post" : "place"))
-                .orElse("not there");
+                .orElseGet(() -> List.of("not there"));
     }
 
-    private String said(String person, Group group, String place) {
+    private List<String> said(String person, Group group, String place) {
         List<String> others = new ArrayList<>(group.people().stream()
                 .filter(other -> !other.equals(person))
                 .map(this::shown)
                 .toList());
         group.helper().map(helper -> ByName.called(helper, names)).ifPresent(others::add);
         if (others.isEmpty()) {
-            return "works alone";
+            return List.of("works alone");
         }
-        return (Evening.leads(person, group) ? LEADS + " " : "") + String.join(" and ", others) + ", " + place
-                + "\u00A0" + group.place()
-                + (group.kind() == Group.Kind.BOTH_NEW || group.kind() == Group.Kind.WATCHED ? ", both new" : "");
+        String with = (Evening.leads(person, group) ? LEADS + " " : "") + String.join(" and ", others) + ", ";
+        boolean isNew = group.kind() == Group.Kind.BOTH_NEW || group.kind() == Group.Kind.WATCHED;
+        return List.of(
+                with + place + "\u00A0" + group.place() + (isNew ? ", both new" : ""),
+                with + place + "\u00A0" + group.place() + (isNew ? ", new" : ""),
+                with + group.place() + (isNew ? ", new" : ""));
     }
 }

@@ -139,7 +139,8 @@ class EveningProperties {
                     Stream.concat(group.people().stream(), group.helper().stream())
                             .filter(other -> !other.equals(one))
                             .forEach(other -> assertTrue(said.contains(other), said));
-                    assertTrue(group.place() == 0 || said.contains("place\u00A0" + group.place()), said);
+                    String where = "(place\u00A0|, )" + group.place() + "(,( both)? new)?";
+                    assertTrue(group.place() == 0 || said.matches("(?s).*" + where), said);
                     boolean leads =
                             group.people().size() > 1 && group.people().get(0).equals(one);
                     assertEquals(leads, said.contains("\u25CF"), said);

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
@@ -61,6 +63,34 @@ class EveningSheetTest {
     @Test
     void slipsOfTwentyFourPeopleAndFourteenRoundsAreOneSheet() {
         assertEquals(1, Evenings.sheet(plain(24, 14), SheetSize.A4).slips().size());
+    }
+
+    /** Whoever works with the instructor, and pairs of two new ones, need more words than a line of a slip has. */
+    @Test
+    void longWordsOnSlipsTakeNoSecondSheet() {
+        List<Round> rounds = plain(24, 14).rounds().stream()
+                .map(round -> new Round(
+                        round.number(),
+                        round.drill(),
+                        round.groups().stream()
+                                .flatMap(group -> group.place() < 12
+                                        ? Stream.of(new Group(
+                                                Group.Kind.WATCHED, group.place(), group.people(), Optional.empty()))
+                                        : IntStream.of(0, 1)
+                                                .mapToObj(at -> new Group(
+                                                        Group.Kind.HELPED,
+                                                        12 + at,
+                                                        List.of(group.people().get(at)),
+                                                        Optional.of(at == 0 ? "instructor" : "Marlow"))))
+                                .toList()))
+                .toList();
+        List<Frame> slips = Evenings.sheet(PairingPlan.printed(rounds, 0, List.of()), SheetSize.A4)
+                .slips();
+        assertEquals(1, slips.size());
+        ReadBack.isClean(slips.get(0));
+        String text = ReadBack.text(slips.get(0));
+        assertTrue(text.contains("instructor, 12"), text);
+        assertTrue(text.contains(", new"), text);
     }
 
     /** 16 minutes of arc at the eye: ISO 9241-303; the height of capitals is that of DejaVu, 0.729 of the type. */

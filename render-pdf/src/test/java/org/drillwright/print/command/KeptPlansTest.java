@@ -59,6 +59,20 @@ class KeptPlansTest {
         assertTrue(files.run("pairs", "tonight", "--format", "json").out().contains("\"mark\" : \"" + mark + "\""));
     }
 
+    /** A plan whose sheet can't be printed hangs nowhere. */
+    @Test
+    void whatCannotBePrintedIsNotKept() {
+        PlanFiles files = PlanFiles.of(folder, 0, 0)
+                .with("roster.yaml", "people:\n  - {name: \u0639\u0644\u064A, knows: [riposte]}\n  - {name: Bo}\n");
+        Trial trial = files.run("pairs", "tonight", "--out", "wall.pdf");
+        assertEquals(2, trial.code());
+        assertTrue(trial.err().contains("can't be printed: the typeface has no U+"), trial.err());
+        assertTrue(Files.notExists(folder.resolve("classes/plans")));
+        assertEquals(
+                0,
+                files.run("pairs", "tonight", "--html", "--out", "evening.html").code());
+    }
+
     @Test
     void theSameCommandTwiceChangesNothing() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 6, 6);

@@ -121,21 +121,54 @@ public final class PairsCommand implements Callable<Integer> {
     }
 
     /** Where a plan is written to. */
-    @FunctionalInterface
     private interface Output {
+
+        /** Refuses a plan that can't be written, before it is kept. */
+        void check(Tonight tonight, PairingPlan plan);
+
         void write(Tonight tonight, PairingPlan plan, Kept kept);
     }
 
     private Output output(String name) {
-        if (html) {
-            EveningFile page = new EveningFile(run, name);
-            return (tonight, plan, kept) -> page.write(tonight, kept, tonight.naming(initials));
+        return html ? new Page(new EveningFile(run, name)) : new Sheet(new SheetFile(run, name));
+    }
+
+    private final class Page implements Output {
+        private final EveningFile file;
+
+        Page(EveningFile file) {
+            this.file = file;
         }
-        SheetFile file = new SheetFile(run, name);
-        return (tonight, plan, kept) -> file.write(
-                tonight.folder(),
-                "Partners of " + ClassHead.date(tonight.plan()),
-                faces -> pages(tonight, plan, kept.mark().shown(), faces));
+
+        /** A phone has letters of its own. */
+        @Override
+        public void check(Tonight tonight, PairingPlan plan) {}
+
+        @Override
+        public void write(Tonight tonight, PairingPlan plan, Kept kept) {
+            file.write(tonight, kept, tonight.naming(initials));
+        }
+    }
+
+    private final class Sheet implements Output {
+        private final SheetFile file;
+
+        Sheet(SheetFile file) {
+            this.file = file;
+        }
+
+        @Override
+        public void check(Tonight tonight, PairingPlan plan) {
+            file.mustBePrintable(tonight.folder(), faces -> pages(tonight, plan, "", faces));
+        }
+
+        @Override
+        public void write(Tonight tonight, PairingPlan plan, Kept kept) {
+            file.write(
+                    tonight.folder(),
+                    "Partners of " + ClassHead.date(tonight.plan()),
+                    faces -> pages(tonight, plan, kept.mark().shown(), faces));
+        }
     }
 
     private void mustGoTogether() {
@@ -203,6 +236,7 @@ public final class PairsCommand implements Callable<Integer> {
     }
 
     private void print(Tonight tonight, Shown shown, Wall wall, Output output) {
+        output.check(tonight, shown.plan());
         Kept kept = wall.keep(shown);
         output.write(tonight, shown.plan(), kept);
         shown.plan().facts().forEach(run.out()::println);

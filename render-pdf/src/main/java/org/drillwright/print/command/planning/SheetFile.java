@@ -37,6 +37,12 @@ public final class SheetFile {
         file.mustBeFree();
     }
 
+    /** Refuses pages that can't be set in the school's faces. */
+    public void mustBePrintable(SchoolFolder folder, Function<Typefaces, List<Frame>> laid) {
+        Family faces = SchoolFaces.of(folder);
+        Printable.check(laid.apply(faces), faces);
+    }
+
     /** Writes pages set in the school's faces, and says so. */
     public void write(SchoolFolder folder, String title, Function<Typefaces, List<Frame>> laid) {
         Family faces = SchoolFaces.of(folder);

@@ -59,7 +59,9 @@ public final class EveningSheet {
                         lines.get(),
                         heading(),
                         new LinesWords(notice, pairs, lines.get()).paragraphs(byChoice("post")),
-                        Lines.staying(lines.get().walks().get(0), names))
+                        lines.get().walks().stream()
+                                .map(walk -> Lines.staying(walk, names))
+                                .toList())
                 .pages());
         Evening read = evening.only(round -> pairs.walk(round).isEmpty());
         if (!read.columns().isEmpty()) {

@@ -2,6 +2,7 @@ package org.drillwright.print.sheet.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.drillwright.plan.pair.Walk;
@@ -37,7 +38,7 @@ final class LinesPage {
     private final Lines lines;
     private final String heading;
     private final List<List<Styled>> said;
-    private final Block drawing;
+    private final List<Block> drawings;
     private final Map<String, String> shown;
     private final double name;
     private final double[] posts;
@@ -45,9 +46,9 @@ final class LinesPage {
     /**
      * @param heading of the sheet
      * @param said paragraphs above the drawing
-     * @param staying names of the first line that stays
+     * @param staying names of the line that stays, forming by forming
      */
-    LinesPage(Notice notice, Lines lines, String heading, List<List<Styled>> said, List<String> staying) {
+    LinesPage(Notice notice, Lines lines, String heading, List<List<Styled>> said, List<List<String>> staying) {
         this.notice = notice;
         this.lines = lines;
         this.heading = heading;
@@ -55,13 +56,9 @@ final class LinesPage {
         Type unit = notice.type(1);
         List<String> names = lines.rows().stream().map(Lines.Row::name).toList();
         this.shown = ShortNames.of(names, one -> unit.width(Face.REGULAR, one) > EveningGrid.LONGEST_NAME);
-        this.drawing = new LinesDrawing(
-                        notice,
-                        lines.walks().get(0),
-                        staying.stream()
-                                .map(one -> shown.getOrDefault(one, one))
-                                .toList())
-                .block();
+        this.drawings = IntStream.range(0, staying.size())
+                .mapToObj(at -> drawing(lines.walks().get(at), staying.get(at)))
+                .toList();
         this.name = names.stream()
                 .mapToDouble(one -> Math.min(EveningGrid.LONGEST_NAME, unit.width(Face.REGULAR, shown(one))))
                 .max()
@@ -72,6 +69,20 @@ final class LinesPage {
                         .max()
                         .orElse(0))
                 .toArray();
+    }
+
+    private Block drawing(Walk walk, List<String> staying) {
+        Block drawn =
+                new LinesDrawing(notice, walk, staying.stream().map(this::shown).toList()).block();
+        if (lines.walks().size() == 1) {
+            return drawn;
+        }
+        String rounds = Lines.rounds(walk);
+        String caption = rounds.substring(0, 1).toUpperCase(Locale.ROOT) + rounds.substring(1);
+        return Block.stack(List.of(
+                notice.type(HEAD * notice.scale())
+                        .paragraph(Face.BOLD, caption, notice.sheet().inner()),
+                drawn));
     }
 
     private String shown(String one) {
@@ -94,15 +105,28 @@ final class LinesPage {
     private record Layout(int blocks, int deep, double size) {}
 
     List<Frame> pages() {
-        int parts = 1;
-        while (parts < lines.rows().size() && layout(part(parts, 0), parts == 1).size() < EveningGrid.LEAST) {
-            parts++;
+        // A forming that can't be drawn without another sheet is read from the list, as all of them can be.
+        int few = parts(1);
+        int drawn = drawings.size();
+        while (drawn > 1 && parts(drawn) > few) {
+            drawn--;
         }
+        int parts = parts(drawn);
         List<Frame> pages = new ArrayList<>();
         for (int part = 0; part < parts; part++) {
-            pages.add(page(part(parts, part), parts == 1, pages.size() + 1));
+            pages.add(page(part(parts, part), parts == 1, drawn, pages.size() + 1));
         }
         return pages;
+    }
+
+    /** On how many pages names find room below so many drawings. */
+    private int parts(int drawn) {
+        int parts = 1;
+        while (parts < lines.rows().size()
+                && layout(part(parts, 0), parts == 1, drawn).size() < EveningGrid.LEAST) {
+            parts++;
+        }
+        return parts;
     }
 
     private List<Lines.Row> part(int parts, int part) {
@@ -111,17 +135,21 @@ final class LinesPage {
         return lines.rows().subList(Math.min(count, part * longest), Math.min(count, (part + 1) * longest));
     }
 
-    private Block head(List<Lines.Row> rows, boolean all) {
+    private Block head(List<Lines.Row> rows, boolean all, int drawn) {
         String some = all || rows.isEmpty()
                 ? ""
                 : ": " + shown(rows.get(0).name()) + " to "
                         + shown(rows.get(rows.size() - 1).name());
-        return Block.stack(List.of(notice.head(heading + some, said), drawing));
+        List<Block> blocks = new ArrayList<>(List.of(notice.head(heading + some, said)));
+        blocks.addAll(drawings.subList(0, drawn));
+        return Block.stack(blocks);
     }
 
-    private Layout layout(List<Lines.Row> rows, boolean all) {
-        double room =
-                notice.bottom() - notice.sheet().margin() - head(rows, all).height() - heads();
+    private Layout layout(List<Lines.Row> rows, boolean all, int drawn) {
+        double room = notice.bottom()
+                - notice.sheet().margin()
+                - head(rows, all, drawn).height()
+                - heads();
         Layout best = new Layout(1, rows.size(), 0);
         for (int blocks = 1; blocks <= MOST_BLOCKS; blocks++) {
             int deep = (rows.size() + blocks - 1) / blocks;
@@ -136,10 +164,10 @@ final class LinesPage {
         return lines.walks().size() > 1 ? 1.4 * HEAD * notice.scale() : 0;
     }
 
-    private Frame page(List<Lines.Row> rows, boolean all, int number) {
+    private Frame page(List<Lines.Row> rows, boolean all, int drawn, int number) {
         double margin = notice.sheet().margin();
-        Block head = head(rows, all);
-        Layout layout = layout(rows, all);
+        Block head = head(rows, all, drawn);
+        Layout layout = layout(rows, all, drawn);
         Block placed = head.moved(margin, margin);
         double top = margin + head.height() + heads();
         double room = notice.bottom() - top;

@@ -41,11 +41,7 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
     private List<Styled> find() {
         return List.of(
                 Notice.bold("Find your name: line and post."),
-                Notice.plain("Opposite, at the same post, stands your first partner."
-                        + (lines.walks().size() > 1
-                                ? " The picture shows "
-                                        + Lines.rounds(lines.walks().get(0)) + "."
-                                : "")));
+                Notice.plain("Opposite, at the same post, stands your first partner."));
     }
 
     private List<Styled> changing(Walk before, Walk after) {

@@ -225,11 +225,24 @@ class EveningSheetTest {
                                 "After round 3: Stays2, Stays3, W0, W1 change line; everybody goes to the post for round 4."),
                 text);
         assertTrue(text.contains("A leads first in odd rounds, B in even ones"), text);
+        List<String> drawn = figures(page.content());
+        assertEquals(2, drawn.size());
+        assertTrue(drawn.get(0).contains("from post 1 on: Stays0, Stays1, Stays2, Stays3."), drawn.get(0));
+        assertTrue(drawn.get(1).contains("from post 1 on: Stays0, Stays1, W0, W1."), drawn.get(1));
+        assertTrue(text.contains("\nRounds 1 to 3\n") && text.contains("\nRound 4\n"), text);
         String slips = ReadBack.text(Evenings.sheet(PairingPlan.printed(rounds, 0, walks), SheetSize.A4)
                 .slips()
                 .get(0));
         assertTrue(slips.contains("B\u00A01, A\u00A03 from round\u00A04"), slips);
         assertTrue(slips.contains("post\u00A0"), slips);
+    }
+
+    private static List<String> figures(List<Node> nodes) {
+        return nodes.stream()
+                .flatMap(node -> node instanceof Node.Group group
+                        ? figures(group.parts()).stream()
+                        : node instanceof Node.Figure figure ? Stream.of(figure.alternative()) : Stream.of())
+                .toList();
     }
 
     /** By hand: the instructor has posts 1 and 2 in rounds 1 and 3 and post 3 in round 2, Marlow the others. */

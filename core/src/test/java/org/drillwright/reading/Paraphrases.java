@@ -24,10 +24,10 @@ final class Paraphrases {
 
     /** A part of a sentence: whose action, in which form, with which adjective. */
     private static final Pattern PART =
-            Pattern.compile("\\b([AaBb])\\.(v|3|ing|pp|n|N|doing|does|done|do)\\b(?:\\[(.*?)])?");
+            Pattern.compile("\\b([AaBb])\\.(v|3|ing|pp|inf|n|N|doing|does|done|doinf|do)\\b(?:\\[(.*?)])?");
 
-    private static final List<String> FORMS = List.of("v", "3", "ing", "pp");
-    private static final List<String> LIGHT = List.of("do", "does", "doing", "done");
+    private static final List<String> FORMS = List.of("v", "3", "ing", "pp", "inf");
+    private static final List<String> LIGHT = List.of("do", "does", "doing", "done", "doinf");
 
     private final Map<String, List<String>> verbs = new HashMap<>();
     private final Map<String, List<Value>> slots = new HashMap<>();
@@ -222,17 +222,22 @@ final class Paraphrases {
                 .replace("%", random.nextBoolean() ? partners : "the");
         if (said.light().isEmpty()) {
             String[] parts = words.split("[{}]", 3);
-            return parts[0] + verbs.get(parts[1]).get(FORMS.indexOf(form)) + parts[2];
+            return parts[0] + verb(parts[1], FORMS.indexOf(form)) + parts[2];
         }
         String noun = adjective == null
                 ? words.replace("an * ", "an ").replace("* ", "")
                 : words.replaceAll("an? \\*", "a " + adjective);
         return switch (form) {
             case "n" -> noun;
-            case "N" -> noun.replaceFirst("^(an?|the) ", "");
-            case "done" -> verbs.get(said.light()).get(3);
-            default -> verbs.get(said.light()).get(Math.max(FORMS.indexOf(form), LIGHT.indexOf(form))) + " " + noun;
+            case "N" -> noun.replaceFirst("^(an?|the|une?|l[ea]|un[ao]|il|lo) |^(un|l)'", "");
+            case "done" -> verb(said.light(), 3);
+            default -> verb(said.light(), Math.max(FORMS.indexOf(form), LIGHT.indexOf(form))) + " " + noun;
         };
+    }
+
+    /** A form of a verb; of several words one stands behind the other. */
+    private String verb(String lemma, int form) {
+        return verbs.get(lemma).get(form).replace('_', ' ');
     }
 
     /** What both mean, put into what the sentence means. */

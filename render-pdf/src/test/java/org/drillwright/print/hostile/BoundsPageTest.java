@@ -29,7 +29,7 @@ class BoundsPageTest {
     void every_figure_of_the_table_is_that_of_the_program() throws IOException {
         Map<String, Integer> bounds = new LinkedHashMap<>();
         bounds.put("drill files below one folder", ReadingLimits.DRILLS);
-        bounds.put("folders inside one another that are looked into", DrillFiles.DEPTH);
+        bounds.put("levels of nested folders that are searched", DrillFiles.DEPTH);
         bounds.put("bytes of a drill, school.yaml, a roster, a class, a term or a kept plan", ReadingLimits.FILE_BYTES);
         bounds.put("lists and keys inside one another", ReadingLimits.DEPTH);
         bounds.put("counts of a drill", ReadingLimits.STEPS);
@@ -39,9 +39,9 @@ class BoundsPageTest {
         bounds.put("characters of a title or a short word", ReadingLimits.SHORT_TEXT);
         bounds.put("characters of a turn, a cue or a caution", ReadingLimits.LINE_TEXT);
         bounds.put("characters of a longer text", ReadingLimits.LONG_TEXT);
-        bounds.put("findings told of one file by one reader or rule", Findings.MOST);
-        bounds.put("hidden characters told of one file", ReadingLimits.HIDDEN);
-        bounds.put("characters of a word for which a nearest one is looked for", Nearest.LONGEST);
+        bounds.put("findings reported for one file by one reader or rule", Findings.MOST);
+        bounds.put("hidden characters reported for one file", ReadingLimits.HIDDEN);
+        bounds.put("characters of a word for which the nearest known one is sought", Nearest.LONGEST);
         bounds.put("bytes of record.csv and of prints.csv", RecordReader.MOST_BYTES);
         bounds.put("characters of a line of record.csv", RecordReader.MOST_LINE);
         bounds.put("bytes of a school's font", SchoolFaces.MOST);

@@ -245,8 +245,7 @@ public final class TurnReader {
     }
 
     private Attempt inOne(String text, Tongue tongue) {
-        return attemptsInOne.ask(
-                new InOne(text, tongue), asked -> attempt(cut(asked.words(), asked.tongue())));
+        return attemptsInOne.ask(new InOne(text, tongue), asked -> attempt(cut(asked.words(), asked.tongue())));
     }
 
     private Attempt attempt(Cut cut) {

@@ -96,7 +96,10 @@ public final class DateColumn {
     private static Optional<DateOrder> decided(List<DateOrder> possible, Set<String> open, List<LocalDate> known) {
         Map<DateOrder, List<LocalDate>> days = new EnumMap<>(DateOrder.class);
         possible.forEach(order -> days.put(order, days(order, open)));
-        LocalDate end = days.values().stream().map(Collections::max).min(Comparator.naturalOrder()).orElseThrow();
+        LocalDate end = days.values().stream()
+                .map(Collections::max)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
         Set<DayOfWeek> weekdays = EnumSet.noneOf(DayOfWeek.class);
         for (int at = 0; at < known.size(); at++) {
             weekdays.add(known.get(at).getDayOfWeek());

@@ -82,7 +82,7 @@ class PostingTest {
         allCost(problem, Aim.PAST, 1);
         problem.cost(Aim.PAST, 0, 1, 0).cost(Aim.PAST, 2, 3, 0);
         Posted posted = improved(problem, TWO);
-        assertEquals(2, posted.cost().get(posted.cost().size() - 1) >> 2 * Meetings.ROOM);
+        assertEquals(2, posted.cost().get(posted.cost().size() - 1) >> (2 * Meetings.ROOM));
         assertTrue(posted.formings().get(0).stays().contains(0));
     }
 

@@ -128,7 +128,9 @@ class TwelveWeeksTest {
             isWhole(plan, List.of(first, second, later));
             run(day, "record", "tonight");
             assertEquals(printed(plan), recorded(day), () -> "of " + day);
-            assertEquals("The record tells all of this already.\n", run(day, "record", "tonight").out());
+            assertEquals(
+                    "The record tells all of this already.\n",
+                    run(day, "record", "tonight").out());
         }
 
         /** The kept plan of a day that no other took over from. */
@@ -167,13 +169,17 @@ class TwelveWeeksTest {
         }
 
         private static List<String> names(String list) {
-            return Stream.of(list.split(",")).map(String::trim).filter(name -> !name.isEmpty()).toList();
+            return Stream.of(list.split(","))
+                    .map(String::trim)
+                    .filter(name -> !name.isEmpty())
+                    .toList();
         }
 
         /** Who works with whom, how often, as the plan has it; in a three each with both, a helper with whom he partners. */
         private static Map<String, Integer> printed(String plan) {
             Map<String, Integer> met = new TreeMap<>();
-            Matcher groups = Pattern.compile("people: \\[([^\\]]*)\\](?:, helper: (\\w+))?").matcher(plan);
+            Matcher groups = Pattern.compile("people: \\[([^\\]]*)\\](?:, helper: (\\w+))?")
+                    .matcher(plan);
             while (groups.find()) {
                 List<String> all = new ArrayList<>(names(groups.group(1)));
                 if (groups.group(2) != null) {
@@ -237,7 +243,10 @@ class TwelveWeeksTest {
         for (String kind : List.of("pair", "three", "helped")) {
             assertTrue(plans.contains("kind: " + kind), kind);
         }
-        assertTrue(before.keySet().stream().filter(name -> name.startsWith("classes/plans/")).count() > WEEKS);
+        assertTrue(before.keySet().stream()
+                        .filter(name -> name.startsWith("classes/plans/"))
+                        .count()
+                > WEEKS);
         assertEquals(0, Trial.run(folder.resolve("one"), "check").code());
     }
 

@@ -16,10 +16,12 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.Walk;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
 
 /** What the plan says stands on the paper once, and nothing else does. */
 class EveningProperties {
@@ -145,6 +147,28 @@ class EveningProperties {
                             group.people().size() > 1 && group.people().get(0).equals(one);
                     assertEquals(leads, said.contains("\u25CF"), said);
                 }
+            }
+        }
+    }
+
+    /** However many posts there are, names stay large, nothing lies on anything, and nobody is lost. */
+    @Property(tries = 20)
+    void bothFormingsFindRoom(@ForAll @IntRange(min = 2, max = 40) int posts, @ForAll SheetSize size) {
+        PairingPlan plan = Evenings.walkedTwice(posts);
+        Map<String, String> told = new HashMap<>();
+        for (Frame page : Evenings.sheet(plan, size).pages()) {
+            ReadBack.isClean(page);
+            for (List<Node.Words> row : ReadBack.rows(page)) {
+                if (row.get(0).role() == Role.ROW_HEAD) {
+                    told.put(ReadBack.text(row.get(0)), ReadBack.text(row.get(1)) + " " + ReadBack.text(row.get(2)));
+                    assertTrue(row.get(0).lines().get(0).size() >= LEAST, "the name is small");
+                }
+            }
+        }
+        for (Walk walk : plan.walks()) {
+            for (String person : walk.people()) {
+                String post = walk.line(person) + "\u00A0" + walk.post(person, walk.from());
+                assertTrue(told.getOrDefault(person, "").contains(post), person + ": " + told.get(person));
             }
         }
     }

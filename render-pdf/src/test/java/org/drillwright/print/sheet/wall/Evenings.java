@@ -89,6 +89,29 @@ final class Evenings {
         return PairingPlan.printed(planned, 0, List.of(walk));
     }
 
+    /** Two formings of three rounds: for the second, half of each line changes. */
+    static PairingPlan walkedTwice(int places) {
+        Walk first = walked(places, 3, 1).walks().get(0);
+        int half = places / 2;
+        List<String> stays = new ArrayList<>(first.stays().subList(0, half));
+        stays.addAll(first.moves().subList(half, places));
+        List<String> moves = new ArrayList<>(first.moves().subList(0, half));
+        moves.addAll(first.stays().subList(half, places));
+        Walk second = new Walk(4, 6, stays, moves);
+        List<Round> rounds = new ArrayList<>(walked(places, 3, 1).rounds());
+        for (int round = 4; round <= 6; round++) {
+            List<Group> groups = new ArrayList<>();
+            for (int place = 0; place < places; place++) {
+                String walker = moves.get(Math.floorMod(place - (round - 4), places));
+                String stayer = stays.get(place);
+                List<String> two = round % 2 == 1 ? List.of(stayer, walker) : List.of(walker, stayer);
+                groups.add(new Group(Group.Kind.PAIR, place + 1, two, Optional.empty()));
+            }
+            rounds.add(new Round(round, "drill-1", groups));
+        }
+        return PairingPlan.printed(rounds, 0, List.of(first, second));
+    }
+
     static EveningSheet sheet(PairingPlan plan, SheetSize size) {
         Notice notice = new Notice(
                 "Wednesday 2026-12-02", "Plan C31H-J", drill -> "Parry of quarte, " + drill, drill -> 8, size, FACES);

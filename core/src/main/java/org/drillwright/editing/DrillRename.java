@@ -46,12 +46,12 @@ public final class DrillRename {
     /** Why a drill cannot have another name: one sentence; empty if it can. */
     public static Optional<String> refusal(SchoolFolder school, String now) {
         if (now.length() > ReadingLimits.SHORT_TEXT || NO_NAME.matcher(now).matches() || now.equals("school")) {
-            return Optional.of("'" + now + "' can be no file's name on every computer.");
+            return Optional.of("'" + now + "' cannot be a file name on every computer.");
         }
         return school.entries().stream()
                 .map(entry -> entry.name().replaceFirst(".*/", "").replaceFirst("\\.[^.]*$", ""))
                 .filter(id -> folded(id).equals(folded(now)))
-                .map(id -> "There is a drill '" + id + "' already.")
+                .map(id -> "There is already a drill '" + id + "'.")
                 .findFirst();
     }
 

@@ -156,14 +156,14 @@ public final class JsonSchema {
         Map<String, String> rules = new LinkedHashMap<>();
         Rules.texts().stream()
                 .filter(rule -> !rule.safety())
-                .forEach(rule -> rules.put(rule.id(), "A reason for leaving what this rule warns of: " + rule.asks()));
+                .forEach(rule -> rules.put(rule.id(), "Your reason for accepting this warning: " + rule.asks()));
         return rules;
     }
 
     private static Map<String, String> positions() {
         Map<String, String> positions = new LinkedHashMap<>();
         for (Position position : Position.values()) {
-            positions.put(position.word(), "The line that " + position.word() + " closes in this school.");
+            positions.put(position.word(), "The line " + position.word() + " closes in this school.");
         }
         return positions;
     }

@@ -51,7 +51,7 @@ final class Conversation implements AutoCloseable {
 
     void begin(Manner wanted) {
         if (stage != Stage.NOT_BEGUN) {
-            throw refused(ResponseErrorCode.InvalidRequest, "The talk has begun already.");
+            throw refused(ResponseErrorCode.InvalidRequest, "The session has already begun.");
         }
         manner = wanted;
         stage = Stage.OPEN;
@@ -87,10 +87,10 @@ final class Conversation implements AutoCloseable {
 
     private void demandOpen() {
         if (stage == Stage.NOT_BEGUN) {
-            throw refused(ResponseErrorCode.ServerNotInitialized, "The talk has not begun.");
+            throw refused(ResponseErrorCode.ServerNotInitialized, "The session has not begun.");
         }
         if (stage == Stage.SHUT) {
-            throw refused(ResponseErrorCode.InvalidRequest, "The talk is over.");
+            throw refused(ResponseErrorCode.InvalidRequest, "The session is over.");
         }
     }
 

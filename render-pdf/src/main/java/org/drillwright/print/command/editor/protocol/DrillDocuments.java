@@ -169,7 +169,7 @@ final class DrillDocuments implements TextDocumentService {
             }
             if (wanted.test(CodeActionKind.SourceFixAll)) {
                 page.mended().ifPresent(text -> {
-                    CodeAction action = new CodeAction("Mend all that has just one right answer");
+                    CodeAction action = new CodeAction("Correct everything with only one answer");
                     action.setKind(CodeActionKind.SourceFixAll);
                     action.setEdit(here(asked.getTextDocument(), answers.rewritten(text)));
                     actions.add(Either.forRight(action));

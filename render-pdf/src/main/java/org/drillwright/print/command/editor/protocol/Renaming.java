@@ -150,8 +150,8 @@ final class Renaming {
         if (!manner.renames()) {
             page.file(old)
                     .map(file -> String.valueOf(renamed(file, now).getFileName()))
-                    .ifPresent(
-                            name -> left.add("Your editor renames no files: rename the drill's own to " + name + "."));
+                    .ifPresent(name ->
+                            left.add("Your editor cannot rename files: rename the drill's own file to " + name + "."));
         }
         for (String file : List.of(ClassFiles.RECORD, ClassFiles.ROSTER_TABLE)) {
             if (names(page.school().root().resolve(file), old)) {

@@ -156,7 +156,7 @@ public final class OpenSchool implements AutoCloseable {
                 Severity.ERROR,
                 document.text(),
                 Span.at(0),
-                "This text has more than " + Document.MOST + " characters; nothing of it is looked at.",
+                "This text has more than " + Document.MOST + " characters; none of it is checked.",
                 "Close it, and open it again when it is shorter.");
     }
 

@@ -130,9 +130,9 @@ final class EveningGrid {
                 + rounds(rounds, allRounds);
         List<Styled> how = List.of(
                 Notice.bold("Find your name: the number is your place."),
-                Notice.plain(
-                        "Who has the same number under the same round" + (allNames ? "" : ", here or on another sheet,")
-                                + " is your partner; where it is underlined you lead first."),
+                Notice.plain("Whoever has the same number under the same round"
+                        + (allNames ? "" : ", here or on" + " another sheet,")
+                        + " is your partner; where it is underlined you lead first."),
                 Notice.bold("Large: walk there."),
                 Notice.plain("Small: stay where you are."));
         return notice.head(

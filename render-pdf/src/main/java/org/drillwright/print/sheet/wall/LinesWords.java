@@ -33,15 +33,15 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
         return List.of(
                 Notice.bold("B moves one post towards the door when I say change; the last walks round behind line A"),
                 Notice.plain("to post 1. A stays"
-                        + (several ? ". So it goes on when the drill changes. " : ". ")
-                        + (lines.byLines() ? "A leads" : "Whoever knows the drill leads first; of two who do, A leads")
+                        + (several ? ". This goes on when the drill changes. " : ". ")
+                        + (lines.byLines() ? "A leads" : "Whoever knows the drill leads first; if both do, A leads")
                         + " first in odd rounds, B in even ones."));
     }
 
     private List<Styled> find() {
         return List.of(
                 Notice.bold("Find your name: line and post."),
-                Notice.plain("Opposite, at the same post, stands your first partner."));
+                Notice.plain("Opposite, at the same post, is your first partner."));
     }
 
     private List<Styled> changing(Walk before, Walk after) {
@@ -54,8 +54,8 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
                 Notice.plain((changing.isEmpty()
                                 ? "nobody changes lines"
                                 : String.join(", ", changing) + (changing.size() == 1 ? " changes" : " change")
-                                        + " line")
-                        + "; everybody goes to the post for " + Lines.rounds(after) + "."));
+                                        + " lines")
+                        + "; everyone goes to the post for " + Lines.rounds(after) + "."));
     }
 
     private static boolean isOtherLine(Lines.Row row, int forming) {
@@ -88,7 +88,7 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
         }
         lines.joining().forEach((round, who) -> {
             if (said.isEmpty()) {
-                said.add(Notice.plain("* has nobody opposite once, joins a pair, and comes back."));
+                said.add(Notice.plain("* has nobody opposite once, joins a pair, then returns."));
             }
             said.add(Notice.bold("Round " + round + ":"));
             said.add(Notice.plain(who + "."));

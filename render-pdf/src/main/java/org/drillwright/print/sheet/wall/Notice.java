@@ -39,7 +39,7 @@ record Notice(
     /** Below this, in metres, people crowd before the sheet. */
     private static final double CLOSE = 1.5;
 
-    private static final String CLOSE_BY = ": for people farther off print slips (--slips)";
+    private static final String CLOSE_BY = ": for people further away print slips (--slips)";
 
     /** Over the foot, in points. */
     private static final double CLEAR = 4;

@@ -33,7 +33,8 @@ final class Signs {
         }
         return switch (group.kind()) {
             case PAIR, HELPED, WATCHED -> "";
-            case THREE -> explained(THREE, "three at this place: whoever leads first works with both others by turns");
+            case THREE ->
+                explained(THREE, "three at this place: whoever leads first works with each of the" + " others in turn");
             case BOTH_NEW -> explained(BOTH_NEW, "both are new to the drill");
             case SOLO -> {
                 explained(ALONE, "works alone");

@@ -157,7 +157,8 @@ class EveningSheetTest {
                 "Wilhelmina Oakenfield",
                 "Wilhelmina Oxley",
                 "Ann Baker",
-                "\u0417\u043E\u044F \u041A\u0430\u0442\u0443\u043D\u0438\u043D\u0430-\u0411\u0435\u043B\u043E\u0432\u0430",
+                "\u0417\u043E\u044F"
+                        + " \u041A\u0430\u0442\u0443\u043D\u0438\u043D\u0430-\u0411\u0435\u043B\u043E\u0432\u0430",
                 "Bartholomewnicholas");
         Map<String, String> shown = ShortNames.of(names, name -> name.length() > 12);
         assertEquals("Wilhelmina Oa.", shown.get(names.get(0)));
@@ -221,8 +222,8 @@ class EveningSheetTest {
         String text = ReadBack.text(page);
         assertTrue(
                 text.replace('\n', ' ')
-                        .contains(
-                                "After round 3: Stays2, Stays3, W0, W1 change line; everybody goes to the post for round 4."),
+                        .contains("After round 3: Stays2, Stays3, W0, W1 change lines; everyone goes to the post"
+                                + " for round 4."),
                 text);
         assertTrue(text.contains("A leads first in odd rounds, B in even ones"), text);
         List<String> drawn = figures(page.content());

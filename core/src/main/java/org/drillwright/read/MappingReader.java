@@ -19,6 +19,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
@@ -32,6 +33,9 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** Reads the keys of one mapping, each asked for by name; at the end, {@link #finish()} reports those nobody asked for. */
 final class MappingReader implements Keys {
+
+    /** So many words that are known are told where one is not. */
+    private static final int TOLD = 12;
 
     private static final Pattern WHOLE = Pattern.compile("\\d{1,6}");
     private static final Pattern SECONDS = Pattern.compile("\\d{1,4}([.,]\\d{1,3})?");
@@ -218,10 +222,19 @@ final class MappingReader implements Keys {
                         ReadingRule.UNKNOWN_WORD.id(),
                         reader.places().span(at),
                         "'" + written + "' is unknown here.",
-                        nearest.map(word -> "Did you mean '" + word + "'? ").orElse("")
-                                + "Known: "
-                                + String.join(", ", known)
-                                + ".");
+                        nearest.map(word -> "Did you mean '" + word + "'?")
+                                .filter(near -> known.size() > TOLD)
+                                .orElseGet(() -> nearest.map(word -> "Did you mean '" + word + "'? ")
+                                                .orElse("")
+                                        + told(known)));
+    }
+
+    /** The first of them; nobody reads hundreds of drills in a finding. */
+    private static String told(Collection<String> known) {
+        int more = known.size() - TOLD;
+        return "Known: "
+                + known.stream().limit(TOLD).collect(Collectors.joining(", "))
+                + (more > 0 ? " and " + more + " more." : ".");
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.drillwright.model.School;
 import org.drillwright.model.Weapon;
 import org.drillwright.plan.roster.BothNew;
@@ -25,6 +26,7 @@ import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.plan.roster.Wanted;
 import org.drillwright.plan.roster.Ways;
+import org.drillwright.source.Finding;
 import org.junit.jupiter.api.Test;
 
 class ClassReaderTest {
@@ -35,6 +37,27 @@ class ClassReaderTest {
     private static Reading<ClassBrief> read(String text) {
         return new ClassReader(School.DEFAULT, ROSTER, List.of("thrust", "parry"))
                 .read("class.yaml", text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** A school of 500 drills would be told whole for one slip. */
+    @Test
+    void a_slip_is_not_answered_with_hundreds_of_names() {
+        List<String> drills = IntStream.rangeClosed(101, 600)
+                .mapToObj(number -> "drill-" + number)
+                .toList();
+        ClassReader reader = new ClassReader(School.DEFAULT, ROSTER, drills);
+        List<String> told = reader
+                .read("class.yaml", "{date: 2026-09-14, drills: [dril-300, waltz]}".getBytes(StandardCharsets.UTF_8))
+                .findings()
+                .stream()
+                .map(Finding::wayOut)
+                .toList();
+        assertEquals(
+                List.of(
+                        "Did you mean 'drill-300'?",
+                        "Known: drill-101, drill-102, drill-103, drill-104, drill-105, drill-106, drill-107, drill-108,"
+                                + " drill-109, drill-110, drill-111, drill-112 and 488 more."),
+                told);
     }
 
     @Test

@@ -30,7 +30,9 @@ class BoundsPageTest {
         Map<String, Integer> bounds = new LinkedHashMap<>();
         bounds.put("drill files below one folder", ReadingLimits.DRILLS);
         bounds.put("levels of nested folders that are searched", DrillFiles.DEPTH);
-        bounds.put("bytes of a drill, school.yaml, a roster, a class, a term or a kept plan", ReadingLimits.FILE_BYTES);
+        bounds.put(
+                "bytes of a drill, school.yaml, a roster, a class, a term, a kept plan or a file of translations",
+                ReadingLimits.FILE_BYTES);
         bounds.put("lists and keys inside one another", ReadingLimits.DEPTH);
         bounds.put("counts of a drill", ReadingLimits.STEPS);
         bounds.put("classes of a term", TermReader.MOST_CLASSES);

@@ -84,20 +84,20 @@ public final class RegularFactor {
     }
 
     /**
-     * Splits a factor into perfect matchings, each as a table of mates; empty if the tries, by chance but the same ones
-     * each time, found no split. Not every factor has one, and to decide it is hard in general (Holyer 1981).
+     * Splits a factor into perfect matchings, each as a table of mates; fewer than wanted if the tries, by chance but the same
+     * ones each time, found no split: then as many as were found at once. Not every factor has a split, and to decide it is
+     * hard in general (Holyer 1981).
      *
      * @param count how many the last vertex stands for; in the tables they follow one another
      */
-    public static Optional<List<int[]>> split(int vertices, List<Edge> factor, int times, int count, Copies copies) {
+    public static List<int[]> split(int vertices, List<Edge> factor, int times, int count, Copies copies) {
         SplittableRandom chance = new SplittableRandom(times);
-        for (int attempt = 0; attempt < TRIES; attempt++) {
+        List<int[]> longest = List.of();
+        for (int attempt = 0; attempt < TRIES && longest.size() < times; attempt++) {
             List<int[]> peeled = peeled(vertices, factor, times, count, copies, chance);
-            if (peeled.size() == times) {
-                return Optional.of(peeled);
-            }
+            longest = peeled.size() > longest.size() ? peeled : longest;
         }
-        return Optional.empty();
+        return longest;
     }
 
     /** Takes away one perfect matching after another, chosen by chance, as long as there is one. */

@@ -14,7 +14,7 @@ import org.drillwright.plan.match.RegularFactor;
 /**
  * All rounds at once, without repeats: the lightest set of pairs in which everyone has as many partners as there are
  * rounds, split into rounds. A second turn with a helper is no repeat. Every table without repeats is such a set, so its
- * cost is a bound for them, and a split proves itself best.
+ * cost is a bound for them, and a split proves itself best. Rounds of one that doesn't split are a beginning.
  */
 final class Factor {
 
@@ -28,6 +28,7 @@ final class Factor {
 
     private final Problem problem;
     private final int helpers;
+    private final Aim turn;
     private final List<Candidate> pairs;
     private final Tally least;
 
@@ -35,12 +36,19 @@ final class Factor {
      * What came of it.
      *
      * @param bound below which no table is
-     * @param table the rounds, if a split was found
+     * @param begun rounds of a table; all of them if a split was found
      */
-    record Outcome(Tally bound, Optional<Table> table) {}
+    record Outcome(Tally bound, List<int[]> begun) {
 
-    private Factor(Problem problem, int helpers, List<Candidate> pairs, Tally least) {
+        Outcome {
+            begun = List.copyOf(begun);
+        }
+    }
+
+    /** @param turn what it is to be with a helper; where thirds stand for helpers, to be one */
+    private Factor(Problem problem, int helpers, Aim turn, List<Candidate> pairs, Tally least) {
         this.least = least;
+        this.turn = turn;
         this.problem = problem;
         this.helpers = helpers;
         this.pairs = pairs;
@@ -58,8 +66,33 @@ final class Factor {
             return Optional.empty();
         }
         int helpers = extras.get(0).helpers();
-        Factor factor = new Factor(problem, helpers, pairs(problem, helpers), least);
+        Factor factor = new Factor(problem, helpers, Aim.TURNS, pairs(problem, helpers, Aim.TURNS), least);
         return factor.size() <= LARGEST ? factor.solved() : Optional.empty();
+    }
+
+    /**
+     * Rounds of a class in which some join pairs as thirds, to begin from; nothing is claimed of them. To be a third counts
+     * as a partner, as dear as the cheapest; then each joins the pair that is cheapest.
+     */
+    static List<int[]> withThirds(Problem problem, List<Extras> extras, Tally least) {
+        boolean serves = problem.rounds() > 0
+                && problem.isUniform()
+                && extras.stream().distinct().count() == 1
+                && extras.get(0).threes() > 0
+                && extras.get(0).helpers()
+                                + extras.get(0).watched()
+                                + extras.get(0).blanks()
+                        == 0;
+        if (!serves) {
+            return List.of();
+        }
+        int threes = extras.get(0).threes();
+        Factor factor = new Factor(problem, threes, Aim.THREES, pairs(problem, threes, Aim.THREES), least);
+        return factor.size() <= LARGEST
+                ? factor.lightest(Optional.empty())
+                        .map(found -> factor.rounds(found.pairs()))
+                        .orElse(List.of())
+                : List.of();
     }
 
     /** Whether a round is nothing but pairs, all of one kind, and those with helpers. */
@@ -71,7 +104,7 @@ final class Factor {
      * Pairs of students; and, as all helpers count alike, one vertex for them together, which a student may meet in each
      * round: each time at the price of one turn more.
      */
-    private static List<Candidate> pairs(Problem problem, int helpers) {
+    private static List<Candidate> pairs(Problem problem, int helpers, Aim kind) {
         Reckoning before = new Reckoning(problem);
         List<Candidate> pairs = new ArrayList<>();
         for (int one = 0; one < problem.students(); one++) {
@@ -83,15 +116,29 @@ final class Factor {
                     pairs.add(new Candidate(one, other, other, 0, costs));
                 }
             }
-            if (mayBeHelped(problem, helpers, one)) {
+            if (kind == Aim.THREES ? helpers > 0 : mayBeHelped(problem, helpers, one)) {
+                List<long[]> cheapest = kind == Aim.THREES ? cheapest(problem, one) : List.of();
                 for (int turn = 0; turn < problem.rounds(); turn++) {
-                    long[] costs = new long[Aim.COUNT];
-                    costs[Aim.TURNS.rank()] = (long) problem.hadBefore(Aim.TURNS, one) + turn;
+                    long[] costs = turn < cheapest.size() ? cheapest.get(turn) : new long[Aim.COUNT];
+                    costs[kind.rank()] = (long) problem.hadBefore(kind, one) + turn;
                     pairs.add(new Candidate(one, problem.students(), problem.students(), 0, costs));
                 }
             }
         }
         return pairs;
+    }
+
+    /** What one's partners cost, the cheapest first. */
+    private static List<long[]> cheapest(Problem problem, int one) {
+        return IntStream.range(0, problem.students())
+                .filter(other -> problem.permits(0, one, other))
+                .mapToObj(other -> {
+                    long[] costs = new long[Aim.COUNT];
+                    Reckoning.lasting(problem, 0, one, other, costs);
+                    return costs;
+                })
+                .sorted(Arrays::compare)
+                .toList();
     }
 
     private static boolean mayBeHelped(Problem problem, int helpers, int student) {
@@ -118,7 +165,7 @@ final class Factor {
         List<Candidate> narrow = pairs.stream()
                 .filter(pair -> pair.costs()[Aim.WIDEST.rank()] <= gap)
                 .toList();
-        return new Factor(problem, helpers, narrow, least);
+        return new Factor(problem, helpers, turn, narrow, least);
     }
 
     /** @param known how many aims, from the most important on, are the least there are */
@@ -209,45 +256,90 @@ final class Factor {
                         new Lightest(found.used().stream().mapToObj(pairs::get).toList(), found.known()));
     }
 
-    /** A factor that has no split is drawn again, shaken among equals. */
-    private Optional<Table> split(List<Candidate> chosen) {
-        Optional<Table> table = rounds(chosen);
+    /** A factor that has no split is drawn again, shaken among equals; the most rounds that any gave. */
+    private List<int[]> split(List<Candidate> chosen) {
+        List<int[]> most = rounds(chosen);
         SplittableRandom chance = new SplittableRandom(problem.students() + helpers);
         int redraws = size() <= SMALL ? 12 : 1;
-        for (int redraw = 0; redraw < redraws && table.isEmpty(); redraw++) {
-            table = lightest(Optional.of(chance)).map(Lightest::pairs).flatMap(this::rounds);
+        for (int redraw = 0; redraw < redraws && most.size() < problem.rounds(); redraw++) {
+            List<int[]> other = lightest(Optional.of(chance))
+                    .map(Lightest::pairs)
+                    .map(this::rounds)
+                    .orElse(List.of());
+            most = other.size() > most.size() ? other : most;
         }
-        return table;
+        return most;
     }
 
-    private Optional<Table> rounds(List<Candidate> chosen) {
+    private List<int[]> rounds(List<Candidate> chosen) {
         List<Edge> edges = chosen.stream()
                 .map(pair -> new Edge(pair.one(), pair.other(), 0))
                 .toList();
-        Optional<List<int[]>> split = RegularFactor.split(
+        return named(RegularFactor.split(
                 degrees().length,
                 edges,
                 problem.rounds(),
                 Math.max(1, helpers),
-                (student, copy) -> helpers == 0 || mayTake(student, copy));
-        return split.flatMap(this::named);
+                (student, copy) -> helpers == 0 || mayTake(student, copy)));
     }
 
     /** Where all helpers are at work, each is one of the copies; else which of them is found afterwards. */
     private boolean mayTake(int student, int copy) {
-        return helpers < problem.helpers() || problem.permits(0, student, problem.students() + copy);
+        return turn == Aim.THREES
+                || helpers < problem.helpers()
+                || problem.permits(0, student, problem.students() + copy);
     }
 
-    private Optional<Table> named(List<int[]> rounds) {
-        int[][] table = new int[rounds.size()][];
+    private List<int[]> named(List<int[]> rounds) {
+        List<int[]> rows = new ArrayList<>();
         int[] times = new int[problem.helpers()];
-        for (int round = 0; round < table.length; round++) {
-            table[round] = Arrays.copyOf(rounds.get(round), problem.students());
-            if (helpers < problem.helpers() && !name(table[round], times)) {
-                return Optional.empty();
+        for (int[] round : rounds) {
+            int[] row = Arrays.copyOf(round, problem.students());
+            boolean whole = turn == Aim.THREES ? join(row, rows) : helpers == problem.helpers() || name(row, times);
+            if (whole) {
+                rows.add(row);
             }
         }
-        return Optional.of(new Table(table));
+        return rows;
+    }
+
+    /** Lets those who have no partner in a round join the pairs that are cheapest beside the rounds before; whether all can. */
+    private boolean join(int[] row, List<int[]> before) {
+        Table table = Table.empty(problem);
+        for (int round = 0; round < before.size(); round++) {
+            table = table.with(round, before.get(round));
+        }
+        Reckoning others = Reckoning.without(problem, table, -1, before.size());
+        Arrays.setAll(row, student -> problem.isStudent(row[student]) ? row[student] : problem.blank());
+        for (int third = 0; third < row.length; third++) {
+            if (row[third] == problem.blank()) {
+                int one = third;
+                Optional<Integer> middle = IntStream.range(0, row.length)
+                        .filter(student -> mayJoin(row, one, student))
+                        .boxed()
+                        .min(Comparator.comparing(student -> cost(others, one, student), Arrays::compare));
+                if (middle.isEmpty()) {
+                    return false;
+                }
+                row[third] = problem.third(middle.get());
+            }
+        }
+        return true;
+    }
+
+    private boolean mayJoin(int[] row, int third, int middle) {
+        int partner = row[middle];
+        return problem.isStudent(partner)
+                && Arrays.stream(row).noneMatch(mate -> mate == problem.third(middle) || mate == problem.third(partner))
+                && !problem.novices(0).get(middle)
+                && !problem.areApart(third, middle)
+                && !problem.areApart(third, partner);
+    }
+
+    private long[] cost(Reckoning others, int third, int middle) {
+        long[] costs = new long[Aim.COUNT];
+        others.cost(0, third, problem.third(middle), costs);
+        return costs;
     }
 
     /** Gives those who are helped in a round a helper each, whoever has helped least. */

@@ -58,9 +58,11 @@ public final class Solver {
         Optional<Factor.Outcome> outcome = Factor.solve(problem, extras, least);
         Tally bound = outcome.map(found -> greater(found.bound(), least)).orElse(least);
         Stepwise stepwise = new Stepwise(problem, extras, bound);
-        Optional<Table> split = outcome.flatMap(Factor.Outcome::table);
-        Table table = split.map(stepwise::improved).orElseGet(stepwise::best);
-        Method method = split.isPresent() ? Method.FACTOR : Method.STEPWISE;
+        List<int[]> begun =
+                outcome.map(Factor.Outcome::begun).orElseGet(() -> Factor.withThirds(problem, extras, bound));
+        boolean split = outcome.isPresent() && !begun.isEmpty() && begun.size() == problem.rounds();
+        Table table = split ? stepwise.continued(begun) : stepwise.best(begun);
+        Method method = split ? Method.FACTOR : Method.STEPWISE;
         Tally cost = Reckoning.tally(problem, table);
         if (cost.compareTo(bound) > 0) {
             return searched(table, method, bound);

@@ -24,11 +24,17 @@ final class Stepwise {
         this.effort = Effort.of(problem);
     }
 
-    /** The best of several beginnings; stops at once when the bound is reached. */
-    Table best() {
-        Table best = improved(built(Optional.empty()));
+    /**
+     * The best of several beginnings; stops at once when the bound is reached.
+     *
+     * @param begun rounds of the first of them
+     */
+    Table best(List<int[]> begun) {
+        Table best = continued(begun);
         for (int seed = 1; effort.allowsBeginningAfter(seed) && tally(best).compareTo(bound) > 0; seed++) {
-            Table other = improved(built(Optional.of(new SplittableRandom(seed))));
+            Optional<SplittableRandom> chance =
+                    seed == 1 && !begun.isEmpty() ? Optional.empty() : Optional.of(new SplittableRandom(seed));
+            Table other = improved(built(List.of(), chance));
             best = Collections.min(List.of(best, other), Comparator.comparing(this::tally));
         }
         return best;
@@ -38,9 +44,17 @@ final class Stepwise {
         return Reckoning.tally(problem, table);
     }
 
-    private Table built(Optional<SplittableRandom> chance) {
+    /** Goes on from rounds that are begun; all rounds are found anew if that helps. */
+    Table continued(List<int[]> begun) {
+        return improved(built(begun, Optional.empty()));
+    }
+
+    private Table built(List<int[]> begun, Optional<SplittableRandom> chance) {
         Table table = Table.empty(problem);
-        for (int round = 0; round < problem.rounds(); round++) {
+        for (int round = 0; round < begun.size(); round++) {
+            table = table.with(round, begun.get(round));
+        }
+        for (int round = begun.size(); round < problem.rounds(); round++) {
             Reckoning before = Reckoning.without(problem, table, -1, round);
             table = table.with(round, row(round, before, bound.of(Aim.WIDEST), chance));
         }

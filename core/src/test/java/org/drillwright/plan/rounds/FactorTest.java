@@ -3,6 +3,7 @@ package org.drillwright.plan.rounds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashSet;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.drillwright.plan.roster.BothNew;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,7 +36,9 @@ class FactorTest {
     }
 
     private static Table table(Problem problem) {
-        return solve(problem).flatMap(Factor.Outcome::table).orElseThrow();
+        List<int[]> rounds = solve(problem).orElseThrow().begun();
+        assertEquals(problem.rounds(), rounds.size(), "no split");
+        return new Table(rounds.toArray(int[][]::new));
     }
 
     private static Tally tally(Aim aim, long cost) {
@@ -179,12 +183,40 @@ class FactorTest {
         return problem;
     }
 
-    /** A triangle can't be paired up; so no table reaches the bound, and none is found this way. */
+    /** A triangle can't be paired up; so no table reaches the bound, and not even a round is found this way. */
     @Test
     void a_factor_that_does_not_split_is_a_bound_all_the_same() {
         Factor.Outcome outcome = solve(triangles(0, 1, 2, 3, 4, 5)).orElseThrow();
         assertEquals(tally(Aim.PAST, 0), outcome.bound());
-        assertTrue(outcome.table().isEmpty());
+        assertEquals(0, outcome.begun().size());
+    }
+
+    /**
+     * Five who know it, two rounds without a helper: four in pairs, and one joins one of them, in each round another. Whoever
+     * works with 4 costs 1, and somebody does in both rounds: 2.
+     */
+    @Test
+    void thirds_join_the_cheapest_pairs() {
+        Problem problem = problem(5, 0, 2).ways(/* thirds= */ true, BothNew.NEVER, 1);
+        for (int other = 0; other < 4; other++) {
+            problem.cost(Aim.PAST, other, 4, 1);
+        }
+        List<Extras> extras = Extras.ofAll(problem);
+        Tally bound = Bound.of(problem, extras);
+        List<int[]> begun = Factor.withThirds(problem, extras, bound);
+        assertEquals(2, begun.size());
+        for (int[] row : begun) {
+            List<Integer> thirds = Arrays.stream(row)
+                    .filter(mate -> mate > problem.blank())
+                    .boxed()
+                    .toList();
+            assertEquals(1, thirds.size());
+            int middle = problem.joined(thirds.get(0));
+            assertEquals(middle, row[row[middle]], "the one in the middle has a partner");
+        }
+        Tally cost = Reckoning.tally(problem, new Table(begun.toArray(int[][]::new)));
+        assertEquals(0, cost.of(Aim.THREES));
+        assertEquals(2, cost.of(Aim.PAST));
     }
 
     /**

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * French, Italian, Spanish and German drills by somebody who had seen no list of words, after they were mended for: a right one raises no
+ * Drills in five languages by people who had seen no list of words, after they were mended for: a right one raises no
  * error and is read to the last word; of one that was written with a fault just that is found.
  */
 class UnseenDrillsTest {

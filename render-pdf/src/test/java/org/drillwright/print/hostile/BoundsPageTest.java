@@ -50,7 +50,7 @@ class BoundsPageTest {
         bounds.put("characters of a text that is open in an editor", Document.MOST);
         bounds.put("bytes of a message from an editor", Frames.MOST_BYTES);
         bounds.put("bytes of its head", Frames.MOST_HEAD);
-        bounds.put("lists and objects inside one another in it", Frames.DEEPEST);
+        bounds.put("levels of nested lists and objects in it", Frames.DEEPEST);
         bounds.put("pages open at once in `watch`", News.READERS);
         assertEquals(bounds, table());
     }

@@ -10,8 +10,8 @@ import org.drillwright.print.layout.words.AuthorsWords;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.layout.words.TextPlace;
 import org.drillwright.print.text.Styled;
-import org.drillwright.source.FieldPath;
 
 /** A drill of the booklet. */
 public record Entry(CardSubject subject) {
@@ -31,7 +31,7 @@ public record Entry(CardSubject subject) {
 
     /** How the author's words are marked among the booklet's own. */
     Span span(Labels labels, String key) {
-        return AuthorsWords.among(labels, subject.words().of(FieldPath.of(key)));
+        return AuthorsWords.among(labels, subject.words().of(TextPlace.of(key)));
     }
 
     String title() {

@@ -12,9 +12,9 @@ import org.drillwright.model.Turn;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
 import org.drillwright.print.layout.words.Label;
+import org.drillwright.print.layout.words.TextPlace;
 import org.drillwright.print.svg.Symbols;
 import org.drillwright.print.text.Lettering;
-import org.drillwright.source.FieldPath;
 
 /** One drill's card: before the counts, each count, after them; the same words as on paper, in the same order. */
 final class Article {
@@ -89,7 +89,7 @@ final class Article {
 
     private void header() {
         html.start("header").start("h2", "id", "title-" + number, "tabindex", "-1");
-        author(of.title(), FieldPath.of("title"));
+        author(of.title(), TextPlace.of("title"));
         html.end("h2").start("p", "class", "about");
         html.put("b", voice.capitalised(drill.level())).words(drill.level().isEmpty() ? "" : DOT);
         html.words(voice.labels().weapon(drill.weapon()) + DOT + voice.labels().form(drill.form()))
@@ -142,7 +142,7 @@ final class Article {
     }
 
     private void count(Step step, int number, Optional<Picture> picture) {
-        FieldPath place = FieldPath.of("steps").item(number - 1);
+        TextPlace place = TextPlace.of("steps").item(number - 1);
         String numeral = String.valueOf(step.number().orElse(number));
         html.start(
                 "li",
@@ -191,13 +191,13 @@ final class Article {
                 picture.draw(0, 0, alone ? ALONE * PICTURE : PICTURE), alone ? "picture alone" : "picture"));
     }
 
-    private void turn(Label who, String sign, Optional<Turn> turn, FieldPath place) {
+    private void turn(Label who, String sign, Optional<Turn> turn, TextPlace place) {
         html.start("p", "class", "turn").markup(sign).put("span", voice.before(who), "class", "heard");
         author(turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING), place);
         html.end("p");
     }
 
-    private void warning(Label label, String words, FieldPath place) {
+    private void warning(Label label, String words, TextPlace place) {
         if (!words.isBlank()) {
             html.start("p", "class", "warning").markup(signs.warning());
             html.put("span", voice.before(label), "class", "heard");
@@ -217,7 +217,7 @@ final class Article {
             warning(
                     Label.CAUTION,
                     drill.cautions().get(at),
-                    FieldPath.of("cautions").item(at));
+                    TextPlace.of("cautions").item(at));
         }
         html.end("div").line();
     }
@@ -274,13 +274,13 @@ final class Article {
         }
     }
 
-    private void author(String written, FieldPath place) {
+    private void author(String written, TextPlace place) {
         voice.author(html, written, of.tag(place), turned);
     }
 
     private void gear() {
         List<String> items = of.card().school().gearOf(drill);
-        FieldPath place = FieldPath.of("gear");
+        TextPlace place = TextPlace.of("gear");
         boolean alike = IntStream.range(0, items.size())
                 .mapToObj(at -> of.tag(place.item(at)))
                 .allMatch(of.tag()::equals);
@@ -299,7 +299,7 @@ final class Article {
     private void labelled(Label label, String words, String key) {
         if (!words.isBlank()) {
             html.start("p").put("b", voice.text(label)).words(" ");
-            author(words, FieldPath.of(key));
+            author(words, TextPlace.of(key));
             html.end("p");
         }
     }

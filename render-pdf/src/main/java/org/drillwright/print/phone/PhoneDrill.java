@@ -3,7 +3,7 @@ package org.drillwright.print.phone;
 import java.util.Locale;
 import org.drillwright.model.Drill;
 import org.drillwright.print.layout.words.CardSubject;
-import org.drillwright.source.FieldPath;
+import org.drillwright.print.layout.words.TextPlace;
 
 /**
  * A drill for the page.
@@ -13,13 +13,13 @@ import org.drillwright.source.FieldPath;
 public record PhoneDrill(CardSubject card, String tag) {
 
     /** The tag of the language of a text at a place of the drill. */
-    String tag(FieldPath place) {
+    String tag(TextPlace place) {
         Locale apart = card.words().apart().get(place);
         return apart == null ? tag : apart.toLanguageTag();
     }
 
     String titleTag() {
-        return tag(FieldPath.of("title"));
+        return tag(TextPlace.of("title"));
     }
 
     Drill drill() {

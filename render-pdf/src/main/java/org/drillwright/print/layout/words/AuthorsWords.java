@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.drillwright.print.frame.Span;
-import org.drillwright.source.FieldPath;
 
 /**
  * What the reading of a drill tells of its words.
@@ -16,7 +15,7 @@ import org.drillwright.source.FieldPath;
  * @param apart texts of a language of their own, by their places in the drill
  */
 public record AuthorsWords(
-        Locale drill, Locale leader, Locale follower, Set<Integer> ends, Map<FieldPath, Locale> apart) {
+        Locale drill, Locale leader, Locale follower, Set<Integer> ends, Map<TextPlace, Locale> apart) {
 
     public AuthorsWords {
         ends = Set.copyOf(ends);
@@ -34,12 +33,12 @@ public record AuthorsWords(
     }
 
     /** The language of a text of the drill that is nobody's turn. */
-    public Locale of(FieldPath place) {
+    public Locale of(TextPlace place) {
         return of(place, drill);
     }
 
     /** The language of a text at a place. */
-    public Locale of(FieldPath place, Locale usual) {
+    public Locale of(TextPlace place, Locale usual) {
         return apart.getOrDefault(place, usual);
     }
 

@@ -24,7 +24,6 @@ import org.drillwright.print.text.Lettering;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.source.FieldPath;
 
 /** Writes what a card says, in the author's words and the school's labels. */
 public final class CardWriter {
@@ -110,7 +109,7 @@ public final class CardWriter {
 
     private CardText.Count count(int at) {
         Step step = drill.steps().get(at);
-        FieldPath place = FieldPath.of("steps").item(at);
+        TextPlace place = TextPlace.of("steps").item(at);
         return new CardText.Count(
                 String.valueOf(step.number().orElse(at + 1)),
                 one(step.call(), Face.BOLD, words.of(place.key("call"), words.leader())),
@@ -152,7 +151,7 @@ public final class CardWriter {
     /** The drill's own gear is in the author's words, what is usual in the school's. */
     private Paragraph gear() {
         List<String> items = subject.school().gearOf(drill);
-        FieldPath place = FieldPath.of("gear");
+        TextPlace place = TextPlace.of("gear");
         boolean alike = IntStream.range(0, items.size())
                 .mapToObj(at -> words.of(place.item(at)))
                 .allMatch(words.drill()::equals);
@@ -169,11 +168,11 @@ public final class CardWriter {
     }
 
     private Locale in(String key) {
-        return words.of(FieldPath.of(key));
+        return words.of(TextPlace.of(key));
     }
 
     private Paragraph caution(int at) {
-        Locale language = words.of(FieldPath.of("cautions").item(at));
+        Locale language = words.of(TextPlace.of("cautions").item(at));
         return one(drill.cautions().get(at), Face.REGULAR, language);
     }
 

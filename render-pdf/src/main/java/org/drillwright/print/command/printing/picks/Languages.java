@@ -21,8 +21,8 @@ import org.drillwright.notation.MeasureCue;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Range;
 import org.drillwright.print.layout.words.AuthorsWords;
+import org.drillwright.print.layout.words.TextPlace;
 import org.drillwright.print.text.Lettering;
-import org.drillwright.source.FieldPath;
 import org.drillwright.translation.Rendering;
 
 /** What the reading of a drill tells of its words: in which language they are, and what its distances name. */
@@ -45,8 +45,8 @@ public final class Languages {
             return of(said.original(), school);
         }
         Locale into = school.language().locale();
-        Map<FieldPath, Locale> apart = new HashMap<>();
-        said.apart().forEach((place, language) -> apart.put(place, language.locale()));
+        Map<TextPlace, Locale> apart = new HashMap<>();
+        said.apart().forEach((place, language) -> apart.put(TextPlace.of(place.text()), language.locale()));
         return new AuthorsWords(into, into, into, ends(said.original()), apart);
     }
 

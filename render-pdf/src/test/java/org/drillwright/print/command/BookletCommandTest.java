@@ -148,9 +148,9 @@ class BookletCommandTest {
                             "beginner",
                             "intermediate",
                             "training",
-                            "What rests on what",
+                            "What builds on what",
                             "Index",
-                            "What the drills work"),
+                            "What the drills work on"),
                     titles);
         }
     }

@@ -129,7 +129,7 @@ class TwelveWeeksTest {
             run(day, "record", "tonight");
             assertEquals(printed(plan), recorded(day), () -> "of " + day);
             assertEquals(
-                    "The record tells all of this already.\n",
+                    "The record already says all of this.\n",
                     run(day, "record", "tonight").out());
         }
 

@@ -427,7 +427,7 @@ class EveningBrowserTest {
                 .toList();
         assertEquals(wanted.stream().sorted().toList(), recorded, line);
         assertEquals(
-                "The record tells all of this already.\n",
+                "The record already says all of this.\n",
                 school.run(Shell.arguments(line)).out());
     }
 

@@ -310,7 +310,7 @@ class EveningPageTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "--html                             | --html wants a page to write into: --out FILE.",
+                "--html                             | --html needs a page to write into: --out FILE.",
                 "--html --out x.pdf                 | With --html the file's name ends in .html, so that a phone knows what it is; 'x.pdf' does not.",
                 "--out x.html                       | 'x.html' is the name of a page: say --html, too, or write a .pdf.",
                 "--html --slips --out x.html        | --slips is for paper; leave it out, or leave out --html.",

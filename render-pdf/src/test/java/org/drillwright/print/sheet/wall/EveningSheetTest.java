@@ -228,8 +228,8 @@ class EveningSheetTest {
         assertTrue(text.contains("A leads first in odd rounds, B in even ones"), text);
         List<String> drawn = figures(page.content());
         assertEquals(2, drawn.size());
-        assertTrue(drawn.get(0).contains("from post 1 on: Stays0, Stays1, Stays2, Stays3."), drawn.get(0));
-        assertTrue(drawn.get(1).contains("from post 1 on: Stays0, Stays1, W0, W1."), drawn.get(1));
+        assertTrue(drawn.get(0).contains("from post 1 onwards: Stays0, Stays1, Stays2, Stays3."), drawn.get(0));
+        assertTrue(drawn.get(1).contains("from post 1 onwards: Stays0, Stays1, W0, W1."), drawn.get(1));
         assertTrue(text.contains("\nRounds 1 to 3\n") && text.contains("\nRound 4\n"), text);
         String slips = ReadBack.text(Evenings.sheet(PairingPlan.printed(rounds, 0, walks), SheetSize.A4)
                 .slips()

@@ -112,7 +112,7 @@ class PeopleTest {
         assertTrue(editor.hover("  - parry-of-q")
                 .startsWith("Parry of quarte and straight riposte\nintermediate, partner, foil\n"));
         editor.open(school.resolve("roster.yaml"));
-        assertTrue(editor.hover("assis").contains("Those who help you and do not train."));
+        assertTrue(editor.hover("assis").contains("People who help you and do not train."));
         assertTrue(editor.hover(", skil").contains("0 to 99"));
     }
 

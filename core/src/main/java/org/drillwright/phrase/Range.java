@@ -63,7 +63,7 @@ public record Range(int least, int most) {
         if (far(least)) {
             return named(Measure.of(most)) + (most < 0 ? "" : " or nearer");
         }
-        return "somewhere from " + named(Measure.of(least)) + " outward";
+        return named(Measure.of(least)) + " or further away";
     }
 
     private static String named(Measure measure) {

@@ -76,7 +76,7 @@ class SaidTest {
             L Thrust to the high inside line with a lunge.
             F Take the touch.
             too-far-or-too-near
-            error This cannot touch: even with the lunge it ends at somewhere from advance-lunge distance outward.
+            error This cannot touch: even with the lunge it ends at advance-lunge distance or further away.
             > Begin at lunge distance.
 
             L Thrust to the high inside line with a lunge.

@@ -28,7 +28,7 @@ class RangeTest {
     @Test
     void who_steps_in_from_out_of_distance_is_at_advance_and_lunge_or_further_off() {
         Range nearer = Range.of(Measure.OUT).shift(-1);
-        assertEquals("somewhere from advance-lunge distance outward", nearer.words());
+        assertEquals("advance-lunge distance or further away", nearer.words());
         assertTrue(nearer.meets(Range.of(Measure.OUT)));
         assertTrue(nearer.meets(Range.exactly(2)));
         assertFalse(nearer.meets(Range.exactly(1)));

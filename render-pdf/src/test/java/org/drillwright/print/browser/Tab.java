@@ -60,6 +60,12 @@ public record Tab(ChromeDriver browser) {
         waitFor(() -> name.equals(script("return document.documentElement.dataset.view")));
     }
 
+    /** A finger on an element, as soon as it is seen. */
+    public void click(WebElement element) {
+        waitFor(element::isDisplayed);
+        element.click();
+    }
+
     public void waitFor(BooleanSupplier wanted) {
         long until = System.nanoTime() + Duration.ofSeconds(20).toNanos();
         while (!wanted.getAsBoolean()) {

@@ -97,13 +97,13 @@ class EveningBrowserTest {
 
     private static void ask(String person, int round) {
         tab.script("arguments[0].scrollIntoView({block: 'center'})", who(person, round));
-        who(person, round).click();
+        tab.click(who(person, round));
         assertTrue(tab.at("change").isDisplayed());
     }
 
     private static void gone(String person, int round) {
         ask(person, round);
-        tab.at("gone").click();
+        tab.click(tab.at("gone"));
     }
 
     private static void instead(String person, int round, String other) {
@@ -117,7 +117,7 @@ class EveningBrowserTest {
         if (tab.at("named").isDisplayed()) {
             tab.at("named").sendKeys(other);
         }
-        tab.at("instead").click();
+        tab.click(tab.at("instead"));
     }
 
     private static void tick(int... rounds) {
@@ -125,7 +125,7 @@ class EveningBrowserTest {
         for (int round : rounds) {
             WebElement box = browser.findElement(By.cssSelector("[data-worked='" + round + "']"));
             tab.script("arguments[0].scrollIntoView({block: 'center'})", box);
-            box.click();
+            tab.click(box);
         }
     }
 
@@ -252,7 +252,7 @@ class EveningBrowserTest {
                 .filter(one -> one.getText().equals("Αθηνά"))
                 .findFirst()
                 .orElseThrow();
-        name.click();
+        tab.click(name);
         tab.waitFor(() -> "person".equals(tab.script("return document.documentElement.dataset.view")));
         assertEquals("Αθηνά", browser.findElement(By.cssSelector(".shown h2")).getText());
         List<String> partners = browser.findElements(By.cssSelector(".shown .with b")).stream()
@@ -263,7 +263,7 @@ class EveningBrowserTest {
         }
         tab.open(page);
         assertEquals("Αθηνά", browser.findElement(By.cssSelector(".shown h2")).getText());
-        browser.findElement(By.cssSelector(".on-person .forget")).click();
+        tab.click(browser.findElement(By.cssSelector(".on-person .forget")));
         tab.waitFor(() -> "names".equals(tab.script("return document.documentElement.dataset.view")));
         tab.open(page);
         assertEquals("names", tab.script("return document.documentElement.dataset.view"));
@@ -355,7 +355,7 @@ class EveningBrowserTest {
         assertFalse(who("-dash", 2).getText().contains("gone"));
         ask("-dash", 3);
         assertFalse(tab.at("gone").isDisplayed());
-        tab.at("returned").click();
+        tab.click(tab.at("returned"));
         assertFalse(who("-dash", 4).getText().contains("gone"));
         go("#rounds");
         assertFalse(tab.at("done").isDisplayed());
@@ -388,13 +388,13 @@ class EveningBrowserTest {
         tick(1, 2, 4);
         gone("O'Neil", 2);
         ask("O'Neil", 4);
-        tab.at("returned").click();
+        tab.click(tab.at("returned"));
         instead("Zoë \"Zed\" Kraus", 2, "Late 'Lou' L.");
         instead("Smith, Jan", 4, "the instructor");
         instead("עדי לוי", 1, "Marlow");
         go("#rounds");
         tab.at("too").sendKeys("New Nora");
-        tab.at("add-too").click();
+        tab.click(tab.at("add-too"));
         String line = line();
         Trial trial = school.run(Shell.arguments(line));
         assertEquals(0, trial.code(), line + ": " + trial.err());

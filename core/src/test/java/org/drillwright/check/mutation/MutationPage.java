@@ -18,46 +18,45 @@ final class MutationPage {
                             + " count is not certainly wrong."),
             Map.entry(
                     "*, double-against-the-circle",
-                    "A free choice leaves what comes of it unknown; that is said as not fully checked, which"
+                    "A free choice leaves its outcome unknown; that is reported as not fully checked, which"
                             + " this drill accepts."),
             Map.entry(
                     "wrong parry, foil-riposte-one-two",
-                    "It answers a feint of which the true thrust comes in another line: wherever the hand goes,"
-                            + " nothing rests on it."),
+                    "It answers a feint whose real thrust comes in another line: wherever the hand goes,"
+                            + " nothing depends on it."),
             Map.entry(
                     "parry into its circular, foil-riposte-one-two",
-                    "It answers a feint of which the true thrust comes in another line: wherever the hand goes,"
-                            + " nothing rests on it."),
+                    "It answers a feint whose real thrust comes in another line: wherever the hand goes,"
+                            + " nothing depends on it."),
             Map.entry(
                     "off target, feint-head-flank-met-by-the-engaging-guard",
-                    "'Under the thigh to the flank' is not read as a whole, and the count is said to be not"
-                            + " fully checked."),
+                    "'Under the thigh to the flank' is not fully read, and the count is reported as not fully"
+                            + " checked."),
             Map.entry(
                     "off target, sabre-exchange",
-                    "A free choice of two targets leaves the target unknown; that is said as not fully checked,"
-                            + " which this drill"
-                            + " accepts."),
+                    "A free choice of two targets leaves the target unknown; that is reported as not fully"
+                            + " checked, which this drill accepts."),
             Map.entry(
                     "recover too soon, riposte-by-one-two",
-                    "Who recovers stands in sixte again, so the feint that follows goes into a closed line with"
-                            + " no blade to pass;"
-                            + " that is noticed on the same count, and a feint need not reach."),
+                    "A fencer who recovers is in sixte again, so the feint that follows goes into a closed"
+                            + " line with no blade to pass; that is noticed on the same count, and a feint need not"
+                            + " reach."),
             Map.entry(
                     "drop a recovery, foil-evade-then-attack",
-                    "Who is still in the lunge can parry from it, so that the parry two counts later is no"
-                            + " fault; that the two"
-                            + " stand nearer is noticed on the next count."),
+                    "A fencer still in the lunge can parry from it, so the parry two counts later is not a"
+                            + " fault; that the two are nearer is noticed on the next count."),
             Map.entry(
                     "swap the side, feint-head-flank-met-by-the-engaging-guard",
                     "'Under the arm' names the flank already; a second target in the same clause is not held"
                             + " against it."),
             Map.entry(
                     "disengage to the same side, it-seconda-cavazione",
-                    "'Sopra il ferro' beside the low outside line is not read as a whole, and the count is said"
-                            + " to be not fully checked."),
+                    "'Sopra il ferro' next to the low outside line is not fully read, and the count is"
+                            + " reported as not fully checked."),
             Map.entry(
                     "a second action, fr-contre-de-quarte-raconte",
-                    "'Il' may be the partner, of whom it is then only told; that the two end too near is noticed."),
+                    "'Il' may be the partner, whose action is then only mentioned; that the two end too near"
+                            + " is noticed."),
             Map.entry(
                     "wrong cue, recover-forward",
                     "A short lunge leaves the measure open, so no cue is certainly wrong."));
@@ -86,10 +85,10 @@ final class MutationPage {
                 # Mutations
 
                 Every correct drill of the tests and of the example school is spoilt in each of the ways below, at every
-                place where the way fits. A mutant is found when an expected rule speaks at the expected count. It is
+                place where it applies. A mutant is found when an expected rule reports it on the expected count. It is
                 harmless only by its operator's own rule, stated before anything was tried. `MutationTest` compares this
-                page with what it finds, in the profile `deep`; with `-Dupdate` it writes the page anew. In every build
-                `OperatorsTest` tries each operator at its first places.
+                page with what it finds, in the profile `deep`; with `-Dupdate` it rewrites the page. In every build
+                `OperatorsTest` tries each operator at the first places where it applies.
 
                 %d of %d mutants are found; %d more are harmless by rule.
 

@@ -16,7 +16,7 @@ final class Operators {
                             + " sabre another target).",
                     "The parry's line differs between schools (prime, quinte; at sabre prime and seconde), or it cedes to a"
                             + " bind, so that where it ends depends on the blade.",
-                    "parry-misses, for the parry no longer ends there; attack-into-closed-line, where the partner's guard stands in the new"
+                    "parry-misses, because the parry no longer ends there; attack-into-closed-line, where the partner's guard is in the new"
                             + " line; wrong-way-past-blade, where the stroke is a straight riposte that would have to pass the blade.",
                     scene -> LineSpoils.swapLine(scene, scene.isSabre() ? Words.SABRE_TARGETS : Words.SIDES)),
             new Operator(
@@ -28,10 +28,10 @@ final class Operators {
             new Operator(
                     "disengage to the same side",
                     "A disengage, cut-over, counter-disengage, one-two or double with a named line ends on the other side.",
-                    "At sabre, where targets are parted otherwise; behind a feint that a circular parry followed, where going"
-                            + " round again comes to either side.",
-                    "wrong-way-past-blade, for it ends where its definition does not lead; attack-into-closed-line or parry-misses, where the guard"
-                            + " or the parry already answers for the line.",
+                    "At sabre, where targets are divided differently; after a feint that a circular parry followed, where going"
+                            + " round again may end on either side.",
+                    "wrong-way-past-blade, because it ends where its definition does not lead; attack-into-closed-line or parry-misses, where the guard"
+                            + " or the parry already covers the line.",
                     LineSpoils::disengageToSameSide),
             new Operator(
                     "wrong parry",
@@ -43,7 +43,7 @@ final class Operators {
                     "parry into its circular",
                     "A parry that names no kind is called circular.",
                     "Never.",
-                    "parry-misses, for a circular parry starts in its own position and meets the other line.",
+                    "parry-misses, because a circular parry starts in its own position and meets the other line.",
                     LineSpoils::circular),
             new Operator(
                     "hold under attack",
@@ -65,7 +65,7 @@ final class Operators {
                     TurnSpoils::riposteWithoutParry),
             new Operator(
                     "drop a recovery",
-                    "The turn in which somebody comes up from the lunge becomes 'Hold the lunge'.",
+                    "The turn in which somebody recovers from the lunge becomes 'Hold the lunge'.",
                     "Never.",
                     "no-true-distance on that count, lunge-not-recovered on the next count in which that side moves, or not-back-at-start"
                             + " on the last count.",
@@ -80,7 +80,7 @@ final class Operators {
                     "recover too soon",
                     "Somebody on the lunge, who is about to be touched by a riposte without a lunge, recovers instead.",
                     "Épée at the hand or forearm, which is a foot action nearer.",
-                    "too-far-or-too-near, for the riposte now needs a lunge.",
+                    "too-far-or-too-near, because the riposte now needs a lunge.",
                     FeetSpoils::recoverTooSoon),
             new Operator(
                     "two lunges",
@@ -108,14 +108,14 @@ final class Operators {
                     BladeSpoils::renewalFirst),
             new Operator(
                     "agents swapped",
-                    "On the count of a riposte the two turns change owners.",
+                    "On the count of a riposte the two sides swap turns.",
                     "The other has parried on an earlier count, too.",
                     "riposte-without-parry on that count.",
                     BladeSpoils::agentsSwapped),
             new Operator(
                     "one step more",
                     "A single step forward or back, alone in its turn, becomes two.",
-                    "The measure cannot be counted there, as for a wrong cue.",
+                    "The measure cannot be worked out there, as for a wrong cue.",
                     "no-true-distance on that count or the next, too-far-or-too-near on the next, or not-back-at-start on the last.",
                     FeetSpoils::oneStepMore),
             new Operator(
@@ -132,7 +132,7 @@ final class Operators {
                     LineSpoils::offTarget),
             new Operator(
                     "bare face",
-                    "'Masks on' is taken out of the opening.",
+                    "'Masks on' is removed from the opening.",
                     "No point or edge goes at anybody in the drill.",
                     "mask-off-in-reach on the count of the first stroke.",
                     CareSpoils::bareFace),
@@ -144,8 +144,8 @@ final class Operators {
                     FeetSpoils::shiftMeasure),
             new Operator(
                     "wrong cue",
-                    "The distance cue names a measure two foot actions away from any that it named.",
-                    "The measure cannot be counted there: after a half step, a half lunge or a flèche it is unknown until"
+                    "The distance cue names a measure two foot actions away from every measure that it named.",
+                    "The measure cannot be worked out there: after a half step, a half lunge or a flèche it is unknown until"
                             + " stated again.",
                     "no-true-distance.",
                     FeetSpoils::wrongCue),
@@ -157,27 +157,27 @@ final class Operators {
                     CareSpoils::noSafetyNote),
             new Operator(
                     "no gear",
-                    "One needed piece leaves the list (mask, jacket, glove; the underarm protector where touches are meant).",
+                    "One required piece is dropped from the list (mask, jacket, glove; the underarm protector where touches are meant).",
                     "No point or edge goes at anybody in the drill.",
                     "gear-missing.",
                     CareSpoils::noGear),
             new Operator(
                     "no salute",
-                    "The salute is taken out of the opening or of the closing.",
+                    "The salute is removed from the opening or the closing.",
                     "Never.",
                     "salute-missing.",
                     CareSpoils::noSalute),
             new Operator(
                     "a choice",
-                    "'or hold' is put behind a turn of a drill for two.",
+                    "'or hold' is appended to a turn of a drill for two.",
                     "The level's turns are free.",
                     "choice-left-open.",
                     TurnSpoils::choice),
             new Operator(
                     "a second action",
-                    "', then jump forward' is put behind a turn of a drill for two.",
+                    "', then jump forward' is appended to a turn of a drill for two.",
                     "The level's turns are free; the turn only holds, waits or receives, so that it has no action of its own; or it"
-                            + " is a preparation (a beat, an engagement, an invitation, a bare extension), with which a step is one.",
+                            + " is a preparation (a beat, an engagement, an invitation, a bare extension), which counts as one action with a step.",
                     "too-much-in-a-count.",
                     TurnSpoils::secondAction));
 

@@ -1,4 +1,4 @@
-/** The program beside general tools that do a part of the same; see docs/peers.md. */
+/** The program compared with general tools that do a part of the same; see docs/peers.md. */
 @NullMarked
 package org.drillwright.print.bench.peers;
 

@@ -6,7 +6,7 @@ import org.drillwright.source.Finding;
 /**
  * A way to mend something that was found.
  *
- * @param title an order, without a stop: {@code Write 'distance: lunge'}
+ * @param title an imperative, without a full stop: {@code Add 'distance: lunge'}
  * @param mended what it mends of what was found
  * @param onlyOne whether it is the one right answer
  */

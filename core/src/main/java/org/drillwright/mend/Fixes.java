@@ -55,7 +55,7 @@ public final class Fixes {
         boolean whole = finding.what().contains("'" + unquoted(written) + "'");
         return whole && !word.equals(unquoted(written))
                 ? Optional.of(new Fix(
-                        "Write '" + word + "'",
+                        "Change to '" + word + "'",
                         List.of(finding),
                         new Edit(finding.span(), quotedAs(written, word)),
                         false))
@@ -78,7 +78,7 @@ public final class Fixes {
         boolean read = subject.reader().read(words).actions().equals(turn.actions());
         Span span = subject.turnWords(turn.step(), turn.side()).whole();
         return read && span.length() > 0
-                ? draft.fix("Write '" + words + "'", new Edit(value(span), inLine(words, turn.step())), false)
+                ? draft.fix("Change to '" + words + "'", new Edit(value(span), inLine(words, turn.step())), false)
                 : Optional.empty();
     }
 
@@ -95,7 +95,7 @@ public final class Fixes {
         FieldPath path = Subject.stepPath(step);
         Side other = side.other();
         return page.keyAfter(path, List.of("number", "call", other.word()), side.word() + ": " + inLine(words, step))
-                .flatMap(edit -> draft.fix("Write '" + side.word() + ": " + words + "'", edit, false));
+                .flatMap(edit -> draft.fix("Add '" + side.word() + ": " + words + "'", edit, false));
     }
 
     private String inLine(String words, int step) {

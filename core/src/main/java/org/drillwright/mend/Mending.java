@@ -63,14 +63,15 @@ public final class Mending {
         FieldPath path = Subject.stepPath(step).key("number");
         String right = Integer.toString(step + 1);
         return wrong
-                ? draft.fix("Number this count " + right, new Edit(subject.span(path), right), true)
+                ? draft.fix("Change the number to " + right, new Edit(subject.span(path), right), true)
                 : Optional.empty();
     }
 
     private Optional<Fix> distance(int step) {
+        boolean missing = subject.drill().steps().get(step).distance().isEmpty();
+        String title = missing ? "Add 'distance: " : "Change the distance to '";
         return NoTrueDistance.toWrite(subject, step)
-                .flatMap(cue ->
-                        distance(step, cue).flatMap(edit -> draft.fix("Write 'distance: " + cue + "'", edit, true)));
+                .flatMap(cue -> distance(step, cue).flatMap(edit -> draft.fix(title + cue + "'", edit, true)));
     }
 
     private Optional<Edit> distance(int step, String cue) {
@@ -85,7 +86,7 @@ public final class Mending {
     private Optional<Fix> renamed(String rule) {
         String now = FormerRules.now(rule);
         Edit edit = new Edit(subject.keySpan(FieldPath.of("accept").key(rule)), now);
-        return now.equals(rule) ? Optional.empty() : draft.fix("Write '" + now + "', its name now", edit, true);
+        return now.equals(rule) ? Optional.empty() : draft.fix("Change to '" + now + "', its new name", edit, true);
     }
 
     private Optional<Fix> gear() {

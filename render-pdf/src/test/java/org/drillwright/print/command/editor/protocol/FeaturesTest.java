@@ -77,7 +77,7 @@ class FeaturesTest {
         assertTrue(found.get(0).getMessage().getLeft().contains("quarte"));
         assertTrue(editor.hover("Parry octave").startsWith("parry-misses\n"));
         List<CodeAction> ways = editor.actions("Parry octave");
-        assertEquals("Write 'Parry quarte in the lunge.'", ways.get(0).getTitle());
+        assertEquals("Change to 'Parry quarte in the lunge.'", ways.get(0).getTitle());
         editor.replaceAll(editor.applied(
                 ways.get(0).getEdit().getChanges().values().iterator().next()));
         assertEquals(List.of(), editor.findings());
@@ -154,7 +154,7 @@ class FeaturesTest {
         drill().replaceAll(editor.text().replaceFirst("    distance: extension\n", ""));
         editor.findings();
         CodeAction mend = editor.actions("Parry quarte in the lunge").get(0);
-        assertEquals("Write 'distance: extension'", mend.getTitle());
+        assertEquals("Add 'distance: extension'", mend.getTitle());
         assertTrue(mend.getIsPreferred());
         assertEquals("no-true-distance", mend.getDiagnostics().get(0).getCode().getLeft());
     }

@@ -78,7 +78,7 @@ public final class CheckCommand implements Callable<Integer> {
 
     @Option(
             names = "--fix",
-            description = "Shows the corrections that allow only one answer: the numbers of counts, a missing"
+            description = "Shows the corrections with only one possible answer: the numbers of counts, a missing"
                     + " distance that follows from the phrase, missing gear. Asks before writing; in a pipe it"
                     + " only shows them.")
     boolean fix;

@@ -77,20 +77,20 @@ class KeptPlansTest {
     void theSameCommandTwiceChangesNothing() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
         String mark = mark(files.run("pairs", "tonight", "--keep"));
-        String same = "Nothing changed: " + mark + " still hangs.\n";
+        String same = "Nothing changed: " + mark + " is still the one on the wall.\n";
         assertEquals(same, files.run("pairs", "tonight", "--keep").out());
         String[] late = "pairs tonight --keep --from-round 3 --without Old0 --without New5".split(" ");
         String second = mark(files.run(late));
         assertEquals(
-                "Nothing changed: " + second + " still hangs.\n",
+                "Nothing changed: " + second + " is still the one on the wall.\n",
                 files.run(late).out());
         String[] later = (String.join(" ", late) + " --from-round 5 --with Old0 --with New5").split(" ");
         String third = mark(files.run(later));
         assertEquals(
-                "Nothing changed: " + third + " still hangs.\n",
+                "Nothing changed: " + third + " is still the one on the wall.\n",
                 files.run(later).out());
         assertEquals(
-                "Nothing changed: " + third + " still hangs.\n",
+                "Nothing changed: " + third + " is still the one on the wall.\n",
                 files.run("pairs", "tonight", "--keep").out());
         assertEquals(3, kept().size());
     }

@@ -221,7 +221,7 @@ public final class Wall {
     public String sentence(Shown shown, Kept kept) {
         PlanMark mark = kept.mark();
         if (shown.printed().isPresent()) {
-            return "Nothing changed: " + mark.shown() + " still hangs.";
+            return "Nothing changed: " + mark.shown() + " is still the one on the wall.";
         }
         return "Kept as " + mark.shown()
                 + kept.plan()

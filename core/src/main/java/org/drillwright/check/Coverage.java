@@ -7,6 +7,7 @@ import java.util.Set;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Count;
+import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Question;
 import org.drillwright.source.FieldPath;
@@ -76,7 +77,7 @@ public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
             for (Played played : counts.get(step).moves()) {
                 for (Question question : played.asked()) {
                     if (!question.known()) {
-                        since = since.isEmpty() ? question.since() : since;
+                        since = since.isEmpty() && !question.since().equals(Fact.HERE) ? question.since() : since;
                         unknown.add("the " + question.part());
                     }
                 }

@@ -158,7 +158,7 @@ final class Assault {
         }
         Optional<Optional<Position>> closing = lines.closing(line.value().get(), strike);
         List<Line> open = lines.open(strike);
-        closing.filter(guard -> ledger.asks("measure", touches.isKnown(), touches.since()))
+        closing.filter(guard -> ledger.asks("distance", touches.isKnown(), touches.since()))
                 .filter(guard -> touches.is(true))
                 .ifPresent(guard ->
                         ledger.refuse(new Refusal.ClosedLine(line.value().orElse(Line.HEAD), guard, open)));
@@ -167,7 +167,7 @@ final class Assault {
     /** Whether an arm that only goes out is near enough to touch. */
     private static Fact<Boolean> touches(Range measure, int reach) {
         boolean away = measure.least() > reach;
-        return away || measure.most() <= reach ? Fact.of(!away) : Fact.unknown("the measure");
+        return away || measure.most() <= reach ? Fact.of(!away) : Fact.unknown(Fact.HERE);
     }
 
     private static boolean offTarget(Action.Strike strike) {
@@ -183,7 +183,7 @@ final class Assault {
             return false;
         }
         if (bare && !measure.isKnown()) {
-            return ledger.asks("measure", false, "the measure");
+            return ledger.asks("distance", false, Fact.HERE);
         }
         if (lunges && wasLunged) {
             return true;
@@ -196,7 +196,7 @@ final class Assault {
         if (certain && !lunges && strike.role().stops() && mayGoOn()) {
             return false;
         }
-        if (ledger.asks("measure", known, "the measure") && certain) {
+        if (ledger.asks("distance", known, Fact.HERE) && certain) {
             ledger.refuse(new Refusal.OutOfReach(measure, lunges, wasLunged));
             return true;
         }

@@ -194,7 +194,7 @@ final class Defence {
         int reach = threat.get().reach();
         Range measure = state.measure();
         boolean away = measure.least() > reach;
-        if (ledger.asks("measure", away || measure.most() <= reach, "the measure") && away) {
+        if (ledger.asks("distance", away || measure.most() <= reach, Fact.HERE) && away) {
             ledger.refuse(new Refusal.OutOfReach(measure, false, false));
         }
     }

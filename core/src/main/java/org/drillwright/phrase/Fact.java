@@ -11,6 +11,9 @@ import java.util.function.Function;
  */
 public record Fact<T>(Optional<T> value, String since) {
 
+    /** It is the turn itself that does not say it. */
+    public static final String HERE = "here";
+
     public static <T> Fact<T> of(T value) {
         return new Fact<>(Optional.of(value), "");
     }

@@ -52,7 +52,7 @@ public record Range(int least, int most) {
     /** The measure in a word, such as {@code lunge distance}. */
     public String words() {
         if (!isKnown()) {
-            return "an unknown measure";
+            return "an unknown distance";
         }
         if (isExact()) {
             return named(Measure.of(least));

@@ -30,7 +30,7 @@ final class Sighting {
     /** The line it arrives in. */
     Fact<Line> line() {
         if (goesRoundTheGuard()) {
-            return Fact.unknown("these words");
+            return Fact.unknown(Fact.HERE);
         }
         Aim aim = strike.aim();
         Optional<Line> said = setting.isSabre() ? sabreLine(aim) : thrustLine(aim);
@@ -39,7 +39,7 @@ final class Sighting {
         }
         Fact<Line> expected = expected();
         if (!agrees(expected, aim)) {
-            return Fact.unknown("these words");
+            return Fact.unknown(Fact.HERE);
         }
         return expected.map(line -> choosesSide(line) ? Mirror.otherSide(line) : line);
     }
@@ -137,7 +137,7 @@ final class Sighting {
     /** The line that the path leads to, from where the point stands now. */
     Fact<Line> expected() {
         if (setting.isSabre()) {
-            return strike.path() == Path.DIRECT && strike.aim().isStated() ? Fact.unknown("these words") : threatened();
+            return strike.path() == Path.DIRECT && strike.aim().isStated() ? Fact.unknown(Fact.HERE) : threatened();
         }
         boolean riposte = strike.role() == Role.RIPOSTE || strike.role() == Role.COUNTER_RIPOSTE;
         return switch (strike.path()) {
@@ -147,7 +147,7 @@ final class Sighting {
             case DOUBLE -> isExtended() ? from() : from().map(Mirror::otherSide);
             case GLIDE -> contact();
             case DIRECT -> riposte ? straightRiposte() : from();
-            case DECEIVE -> Fact.unknown("these words");
+            case DECEIVE -> Fact.unknown(Fact.HERE);
             case UNSTATED -> riposte ? straightRiposte() : threatened();
         };
     }
@@ -159,7 +159,7 @@ final class Sighting {
 
     /** The line that the point already threatens. */
     private Fact<Line> threatened() {
-        return state.of(by).point().flatMap(line -> line, "these words");
+        return state.of(by).point().flatMap(line -> line, Fact.HERE);
     }
 
     /** The line of the partner before which the point stands: threatened, in contact, or before one's own guard. */

@@ -53,7 +53,7 @@ class CountOrderTest implements Staged {
                 ? F mask
                 ? F contact
                 ? F guard
-                ? F measure
+                ? F distance
                 """);
     }
 }

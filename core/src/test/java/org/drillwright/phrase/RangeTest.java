@@ -58,7 +58,7 @@ class RangeTest {
     void nothing_is_known_of_the_unknown() {
         assertFalse(Range.UNKNOWN.isKnown());
         assertFalse(Range.UNKNOWN.isExact());
-        assertEquals("an unknown measure", Range.UNKNOWN.words());
+        assertEquals("an unknown distance", Range.UNKNOWN.words());
         assertTrue(Range.UNKNOWN.meets(Range.exactly(1)));
     }
 }

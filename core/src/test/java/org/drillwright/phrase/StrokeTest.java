@@ -53,7 +53,7 @@ class StrokeTest implements Staged {
                 L Extend to the high inside line.
                 F Hold.
                 > L sixte open, arm to high-inside | F sixte closed | at ? | on F high-inside, extension, threat
-                ? L measure
+                ? L distance
                 = On guard in sixte, blades engaged, at lunge distance.
                 L Extend to the high outside line.
                 F Hold.

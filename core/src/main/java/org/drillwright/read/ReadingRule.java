@@ -35,7 +35,7 @@ public enum ReadingRule {
             "A turn's translation that is read otherwise than the turn would teach something that nobody has checked."),
     UNPRINTABLE(
             "unprintable",
-            "Characters missing from the cards' typeface, and letters that join, cannot be printed. A card"
+            "Characters missing from the cards' typeface, and letters of scripts that cannot be set, are not printed. A card"
                     + " without them would say something else.");
 
     private final String id;

@@ -2,6 +2,7 @@ package org.drillwright.print.pdf;
 
 import java.io.IOException;
 import java.util.List;
+import org.drillwright.print.text.Joined;
 import org.drillwright.print.text.Typeface;
 import org.drillwright.print.text.Visual;
 
@@ -19,7 +20,7 @@ final class Kerned {
      */
     static void show(String run, String joint, boolean rightToLeft, EmbeddedFace face, Operators page)
             throws IOException {
-        String text = run + joint;
+        String text = Joined.of(run + joint);
         if (Visual.isNeeded(text, rightToLeft)) {
             double beyond = rightToLeft ? face.measures().width(joint) : 0;
             placed(Visual.of(text, rightToLeft), beyond, face, page);

@@ -6,9 +6,9 @@ import java.util.Set;
 import org.drillwright.print.frame.Face;
 
 /**
- * Which characters can be printed: those that every cut of the family has. Of scripts from right to left Hebrew without
- * points is set; Arabic and others that join their letters, and points that stand under them, would need shaping that is
- * not done here: they count as not covered.
+ * Which characters can be printed: those that every cut of the family has. Of scripts from right to left Hebrew and Arabic
+ * are set, without points; others, and points that stand under or over letters, would need shaping that is not done here: they
+ * count as not covered.
  */
 public final class Coverage {
 
@@ -53,21 +53,32 @@ public final class Coverage {
     public static boolean isShaped(int codePoint) {
         boolean hebrew = Character.UnicodeScript.of(codePoint) == Character.UnicodeScript.HEBREW;
         boolean point = Character.getType(codePoint) == Character.NON_SPACING_MARK;
-        return hebrew ? point : isRightToLeft(codePoint);
+        return point
+                ? hebrew || isArabic(codePoint)
+                : !hebrew
+                        && isRightToLeft(codePoint)
+                        && Joined.formsOf(codePoint).isEmpty();
+    }
+
+    private static boolean isArabic(int codePoint) {
+        return Character.UnicodeBlock.of(codePoint) == Character.UnicodeBlock.ARABIC;
     }
 
     private boolean covers(int codePoint) {
         if (codePoint == Wording.SOFT_HYPHEN || codePoint == Wording.BREAK_HERE) {
             return true;
         }
+        List<Integer> forms = Joined.formsOf(codePoint);
+        if (!forms.isEmpty()) {
+            return forms.stream().allMatch(this::hasGlyph);
+        }
         if (isShaped(codePoint)) {
             return false;
         }
-        for (Face face : FACES) {
-            if (!faces.of(face).covers(codePoint)) {
-                return false;
-            }
-        }
-        return true;
+        return hasGlyph(codePoint);
+    }
+
+    private boolean hasGlyph(int codePoint) {
+        return FACES.stream().allMatch(face -> faces.of(face).covers(codePoint));
     }
 }

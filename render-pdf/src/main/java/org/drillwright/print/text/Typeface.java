@@ -21,8 +21,9 @@ public interface Typeface {
     /** How far letters fall below the baseline, as a positive number. */
     double descent();
 
-    /** The width of a run, kerned. */
-    default double width(String text) {
+    /** The width of a run, kerned, its letters joined where they do. */
+    default double width(String run) {
+        String text = Joined.of(run);
         double width = 0;
         int before = -1;
         for (int at = 0; at < text.length(); ) {

@@ -63,7 +63,7 @@ class KeptPlansTest {
     @Test
     void whatCannotBePrintedIsNotKept() {
         PlanFiles files = PlanFiles.of(folder, 0, 0)
-                .with("roster.yaml", "people:\n  - {name: \u0639\u0644\u064A, knows: [riposte]}\n  - {name: Bo}\n");
+                .with("roster.yaml", "people:\n  - {name: \u0910\u0936, knows: [riposte]}\n  - {name: Bo}\n");
         Trial trial = files.run("pairs", "tonight", "--out", "wall.pdf");
         assertEquals(2, trial.code());
         assertTrue(trial.err().contains("can't be printed: the typeface has no U+"), trial.err());

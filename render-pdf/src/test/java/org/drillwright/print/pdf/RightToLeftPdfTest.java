@@ -54,7 +54,8 @@ class RightToLeftPdfTest {
         "Not fully checked: counts 1. Not, fully checked.",
         "AVATAR To Ty, fully checked.",
         "הדיפת קוורטה, ותשובה ישרה.",
-        "הדיפת Avant קוורטה, ותשובה."
+        "הדיפת Avant קוורטה, ותשובה.",
+        "\u0635\u062F \u0628\u0627\u0644\u0623\u0631\u0628\u0639\u0629, \u062B\u0645 \u0631\u062F."
     })
     void eachLineFillsItsPlaceFromEdgeToEdge(String first, String second) throws IOException {
         List<Mark.Text> lines = List.of(line(first, 30, Face.BOLD), line(second, 45, Face.BOLD));

@@ -34,11 +34,13 @@ class CoverageTest {
         assertEquals(List.of(0x1F93A, 0x5251), coverage.missing("\uD83E\uDD3A a \u5251 b \u5251"));
     }
 
-    /** Saif, sword, in Hebrew letters; the same in Arabic ones, which join; Hebrew with a point, which has its place. */
+    /** Saif, sword, in Hebrew letters and in Arabic ones; the same with points, which have their place; in Syriac. */
     @Test
-    void ofScriptsFromRightToLeftHebrewWithoutPointsIsCovered() {
+    void ofScriptsFromRightToLeftHebrewAndArabicWithoutPointsAreCovered() {
         assertEquals(List.of(), coverage.missing("\u05E1\u05D9\u05E3"));
-        assertEquals(0x0633, coverage.missing("\u0633\u064A\u0641").get(0));
+        assertEquals(List.of(), coverage.missing("\u0633\u064A\u0641"));
+        assertEquals(List.of(0x064E), coverage.missing("\u0633\u064E\u064A\u0641"));
+        assertEquals(List.of(0x0723, 0x071D, 0x0726), coverage.missing("\u0723\u071D\u0726"));
         assertEquals(List.of(0x05B7), coverage.missing("\u05E1\u05B7\u05D9\u05E3"));
     }
 

@@ -24,7 +24,7 @@ import org.drillwright.source.Written;
 
 /**
  * Finds what cannot be printed in drill after drill, and says it once: which characters the typeface lacks, and that
- * words in Arabic letters, and others that join, cannot be set.
+ * words in letters that join, other than Arabic ones, cannot be set.
  */
 public final class Glyphs {
 
@@ -108,11 +108,11 @@ public final class Glyphs {
             findings.add(said(first, what, NAME_A_FONT));
         }
         for (Finding first : shaped.first) {
-            String what = "Words in letters that join cannot be printed" + where(shaped) + ".";
+            String what = "Words in a script that cannot be set cannot be printed" + where(shaped) + ".";
             findings.add(said(
                     first,
                     what,
-                    "Of the right-to-left scripts only Hebrew is supported, without points, with any"
+                    "Of the right-to-left scripts Hebrew and Arabic are supported, without points, with any"
                             + " font that has it."));
         }
         return findings;

@@ -31,6 +31,14 @@ final class Readings {
     }
 
     private void choose(int step, Side side) {
+        chooseByPlaying(step, side);
+        if (ToldOfBoth.leavesOpenWhose(best.script(), step, side)) {
+            Utterance turn = best.script().turn(step, side).byNobodyKnown();
+            best = Performance.of(subject, best.script().with(step, side, turn));
+        }
+    }
+
+    private void chooseByPlaying(int step, Side side) {
         Utterance first = best.script().turn(step, side);
         List<OtherReading> others = first.others().stream()
                 .filter(other -> other.kind() != OtherReading.Kind.OF_YOUR_PARTNER)

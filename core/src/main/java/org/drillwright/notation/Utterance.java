@@ -15,6 +15,7 @@ import org.drillwright.source.Span;
  * @param readings words that can be read two ways, of which playing did not show which is meant
  * @param others what else the text may say, the likeliest first
  * @param tradeWords how many of its words are terms of the trade
+ * @param telling of whom it tells
  */
 public record Utterance(
         List<Clause> clauses,
@@ -22,9 +23,11 @@ public record Utterance(
         List<Span> open,
         List<TwoReadings> readings,
         List<OtherReading> others,
-        int tradeWords) {
+        int tradeWords,
+        Telling telling) {
 
-    public static final Utterance NOTHING = new Utterance(List.of(), List.of(), List.of(), List.of(), List.of(), 0);
+    public static final Utterance NOTHING =
+            new Utterance(List.of(), List.of(), List.of(), List.of(), List.of(), 0, Telling.UNSAID);
 
     public Utterance {
         clauses = List.copyOf(clauses);
@@ -36,17 +39,33 @@ public record Utterance(
 
     /** The same, with what else the text may say. */
     public Utterance orElse(List<OtherReading> more) {
-        return new Utterance(clauses, unread, open, readings, more, tradeWords);
+        return new Utterance(clauses, unread, open, readings, more, tradeWords, telling);
     }
 
     /** The same, said to be open in some words. */
     public Utterance leaving(List<TwoReadings> undecided) {
-        return new Utterance(clauses, unread, open, undecided, List.of(), tradeWords);
+        return new Utterance(clauses, unread, open, undecided, List.of(), tradeWords, telling);
     }
 
     /** The same words, with these actions. */
     public Utterance doing(List<Clause> actions) {
-        return new Utterance(actions, unread, open, readings, others, tradeWords);
+        return new Utterance(actions, unread, open, readings, others, tradeWords, telling);
+    }
+
+    /** The same words, of which it is not known who does what they tell: nothing of them is played, and all is said to be unread. */
+    public Utterance byNobodyKnown() {
+        return clauses.stream()
+                .map(Clause::span)
+                .reduce(Span::to)
+                .map(words -> new Utterance(
+                        List.of(new Clause(new Action.Unread("words"), Optional.empty(), words, Clause.Join.BEGINS)),
+                        List.of(words),
+                        open,
+                        List.of(),
+                        List.of(),
+                        tradeWords,
+                        telling))
+                .orElse(this);
     }
 
     /** What of it one side does: in a turn, what the other does is said about somebody else. */
@@ -62,7 +81,8 @@ public record Utterance(
                 others.stream()
                         .map(other -> new OtherReading(other.utterance().by(side), other.kind()))
                         .toList(),
-                tradeWords);
+                tradeWords,
+                telling);
     }
 
     /** What it says if he of whom it tells is the one whose turn it is; empty if it does not tell of another so. */

@@ -21,6 +21,7 @@ import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Stance;
+import org.drillwright.notation.Telling;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Span;
 
@@ -86,6 +87,12 @@ final class Clauses {
     private final List<Told> partners = new ArrayList<>();
 
     private final List<List<Token>> sentences = new ArrayList<>();
+
+    /** How the one is told of whose turn it is. */
+    private Telling telling = Telling.UNSAID;
+
+    /** Whether it tells of somebody else, be it that nothing of what he does is understood. */
+    private boolean tellsOfAnother;
 
     private boolean anotherActs;
 
@@ -159,6 +166,9 @@ final class Clauses {
         join = Clause.Join.BEGINS;
         for (Piece piece : pieces) {
             openWords(piece);
+            Telling told = PersonTold.in(tongue, sentence, piece);
+            telling = told.compareTo(telling) < 0 ? told : telling;
+            tellsOfAnother = tellsOfAnother || PersonTold.isAnother(tongue, sentence, piece);
             take(piece);
         }
         endStretch();
@@ -279,6 +289,7 @@ final class Clauses {
         } else if (his.size() > 1 && mayTellOfHim()) {
             acts(his);
         }
+        boolean ofAnother = clauses.isEmpty() && tellsOfAnother;
         if (clauses.isEmpty() && !hisUnread.isEmpty()) {
             unread.addAll(hisUnread);
             hisUnread.forEach(span ->
@@ -300,7 +311,14 @@ final class Clauses {
                 }
             }
         }
-        return new Utterance(clauses, inOrder(unread), inOrder(open), List.of(), List.of(), said ? 1 : 0);
+        return new Utterance(
+                clauses,
+                inOrder(unread),
+                inOrder(open),
+                List.of(),
+                List.of(),
+                said ? 1 : 0,
+                ofAnother ? Telling.OF_ANOTHER : telling);
     }
 
     /** Words that were written as one share a place; it counts once. */

@@ -20,6 +20,7 @@ import org.drillwright.notation.Action;
 import org.drillwright.notation.MeasureCue;
 import org.drillwright.notation.OtherReading;
 import org.drillwright.notation.OtherReading.Kind;
+import org.drillwright.notation.Telling;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
@@ -264,6 +265,8 @@ public final class TurnReader {
         if (mayTellOfOneself) {
             others.add(new OtherReading(
                     clauses(tongue, sentences, divisions, -1, 0, false).ofOneself(), Kind.OF_ONESELF));
+        } else if (best.telling() == Telling.OF_ANOTHER) {
+            ofOneself(tongue, sentences, divisions).ifPresent(others::add);
         }
         if (tellsOfYourPartner) {
             others.add(new OtherReading(
@@ -290,6 +293,20 @@ public final class TurnReader {
         double cost =
                 divisions.stream().mapToDouble(likely -> likely.get(0).cost()).sum();
         return new Attempt(tongue, best.orElse(others), cut.known(), cost);
+    }
+
+    /** What another does, in a less likely division of which more is understood. */
+    private Optional<OtherReading> ofOneself(
+            Tongue tongue, List<List<Token>> sentences, List<List<Cover.Division>> divisions) {
+        for (int sentence = 0; sentence < divisions.size(); sentence++) {
+            for (int which = 1; which < divisions.get(sentence).size(); which++) {
+                Clauses told = clauses(tongue, sentences, divisions, sentence, which, false);
+                if (told.mayTellOfOneself()) {
+                    return Optional.of(new OtherReading(told.ofOneself(), Kind.OF_ONESELF));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** A number that is all there is of a text is no count but the position that it stands for. */

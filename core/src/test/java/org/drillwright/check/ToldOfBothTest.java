@@ -13,6 +13,9 @@ import org.drillwright.notation.Action;
 import org.drillwright.notation.Utterance;
 import org.drillwright.reading.TurnReader;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Who 'he' is in a drill that is told of both, and in one that is told to one: common practice, no source. */
 class ToldOfBothTest {
@@ -58,19 +61,97 @@ class ToldOfBothTest {
     }
 
     private static List<String> leaders(String first, String second) {
-        List<Map<Side, Utterance>> steps = Stream.of(first, second)
+        return leaders(List.of(first, second), "You stay in your guard.");
+    }
+
+    private static List<String> leaders(List<String> turns, String follower) {
+        List<Map<Side, Utterance>> steps = turns.stream()
                 .map(words -> Map.of(
                         Side.LEADER, TurnReader.standard().read(words).by(Side.LEADER),
-                        Side.FOLLOWER,
-                                TurnReader.standard()
-                                        .read("You stay in your guard.")
-                                        .by(Side.FOLLOWER)))
+                        Side.FOLLOWER, TurnReader.standard().read(follower).by(Side.FOLLOWER)))
                 .toList();
         Script script = ToldOfBoth.read(new Script(Utterance.NOTHING, Utterance.NOTHING, steps, Utterance.NOTHING));
         return Stream.of(0, 1)
                 .flatMap(step -> script.turn(step, Side.LEADER).actions().stream())
                 .map(ActionText::of)
                 .toList();
+    }
+
+    @ParameterizedTest(name = "{0} / {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+                    My partner feints to the chest.             | I parry quarte.             | strike attack chest feint
+                    Your partner lunges to the chest.           | I parry quarte.             | lunge chest
+                    She stays in the lunge.                     | I riposte to the chest.     | hold
+                    The opponent lunges to the chest.           | The pupil parries quarte.   | lunge chest
+                    Mein Partner fintiert zur Brust.            | Ich pariere Quart.          | strike attack chest feint
+                    Er bleibt im Ausfall.                       | Jetzt ripostiere ich zur Brust. | hold
+                    Meine Partnerin fällt aus.                  | Der Schüler pariert Quart.  | lunge
+                    Mon partenaire feinte à la poitrine.        | Je pare quarte.             | strike attack chest feint
+                    Il reste fendu.                             | J'attaque à la poitrine.    | hold
+                    Mon adversaire se fend.                     | Moi, je pare quarte.        | lunge
+                    Mon camarade se fend.                       | L'élève pare quarte.        | lunge
+                    Mi compañera para en cuarta.                | Respondo al pecho.          | parry quarte
+                    Ella se levanta del fondo.                  | Yo vuelvo a sexta.          | recover
+                    El compañero se tira a fondo.               | El alumno para en cuarta.   | lunge
+                    Il mio compagno va a fondo al petto.        | Paro di quarta.             | lunge chest
+                    Lui para di quarta.                         | Io rispondo al petto.       | parry quarte
+                    Il compagno va a fondo.                     | L'allievo para di quarta.   | lunge
+                    """)
+    void beside_a_turn_told_by_oneself_or_by_name_the_other_is_the_one_whose_turn_it_is(
+            String partner, String own, String does) {
+        assertEquals(List.of(does), leader(partner, own));
+    }
+
+    /** The rest of a side may be told as it likes: in orders, or by nouns. */
+    @ParameterizedTest(name = "{0} / {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+                    My partner lunges to the chest.      | I parry quarte.    | Recover.               | lunge chest | recover
+                    Mein Partner geht in die Sixt.       | Ich pariere Quart. | Hält die Stellung.     | place sixte | hold
+                    Mon partenaire se fend à la poitrine. | Je pare quarte.   | Retour en garde.       | lunge chest | guard
+                    Mi compañera se tira a fondo al pecho. | Paro en cuarta.  | Vuelve a guardia.      | lunge chest | guard
+                    Il mio compagno va a fondo al petto. | Paro di quarta.    | Torna in guardia.      | lunge chest | guard
+                    """)
+    void one_count_told_so_is_enough(String partner, String own, String order, String first, String second) {
+        assertEquals(List.of(first, second), leaders(List.of(partner, order), own));
+    }
+
+    @Test
+    void where_each_says_i_of_himself_my_partner_is_the_other() {
+        assertEquals(
+                List.of("lunge", "aside"),
+                leaders(List.of("I lunge.", "My partner ripostes to the chest."), "I riposte to the chest."));
+    }
+
+    @Test
+    void what_is_not_understood_of_the_partner_is_not_known() {
+        assertEquals(List.of("unread"), leader("Il mio compagno sta in guardia e mi osserva.", "Distendo il braccio."));
+    }
+
+    /** Nothing tells whose lunge it is: the follower does not lunge, and an order may be given to either. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Your partner lunges to the chest.",
+                "Dein Partner fällt aus.",
+                "Ton partenaire se fend à la poitrine.",
+                "Tu compañera se tira a fondo al pecho.",
+                "Il tuo compagno va a fondo al petto."
+            })
+    void where_it_cannot_be_told_the_count_is_not_judged(String words) {
+        Subject subject = Judged.drill("""
+                        steps:
+                          - leader: %s
+                            follower: Hold on guard.
+                            distance: lunge
+                            safety: Arrive softly and let the blade bend.
+                          - leader: Hold on guard.
+                            follower: Hold on guard.
+                            distance: lunge
+                        """.formatted(words)).subject();
+        assertEquals(0, subject.coverage().gaps().get(0).step());
+        assertEquals(
+                words.substring(0, words.length() - 1),
+                subject.coverage().gaps().get(0).words().get(0));
     }
 
     @Test

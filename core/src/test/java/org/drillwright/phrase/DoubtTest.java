@@ -57,7 +57,8 @@ class DoubtTest {
                 turn.open(),
                 turn.readings(),
                 List.of(),
-                turn.tradeWords());
+                turn.tradeWords(),
+                turn.telling());
     }
 
     @ParameterizedTest
@@ -176,8 +177,14 @@ class DoubtTest {
     void an_unread_word_without_a_doubt_is_an_action_that_is_not_known() {
         Subject subject = Judged.drill("").subject();
         Utterance turn = subject.turn(0, Side.FOLLOWER);
-        Utterance strange =
-                new Utterance(turn.clauses(), List.of(Span.at(0)), List.of(), List.of(), List.of(), turn.tradeWords());
+        Utterance strange = new Utterance(
+                turn.clauses(),
+                List.of(Span.at(0)),
+                List.of(),
+                List.of(),
+                List.of(),
+                turn.tradeWords(),
+                turn.telling());
         List<Clause> clauses = InDoubt.clauses(strange);
         assertEquals(turn.clauses().size() + 1, clauses.size());
         assertEquals(Optional.empty(), clauses.get(clauses.size() - 1).subject());

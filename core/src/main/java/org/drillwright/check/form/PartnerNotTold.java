@@ -3,11 +3,10 @@ package org.drillwright.check.form;
 import java.util.Optional;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
+import org.drillwright.check.SameDeed;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
-import org.drillwright.notation.Position;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
@@ -63,7 +62,7 @@ public final class PartnerNotTold implements Rule {
         }
         Optional<Clause> missing = subject.reader().read(words.text()).clauses().stream()
                 .filter(clause -> clause.subject().equals(Optional.of(other)) && clause.isCertain())
-                .filter(clause -> own.actions().stream().noneMatch(action -> agree(clause.action(), action)))
+                .filter(clause -> own.actions().stream().noneMatch(action -> SameDeed.mayBe(clause.action(), action)))
                 .findFirst();
         missing.ifPresent(clause -> findings.warning(
                 TEXT.id(),
@@ -72,50 +71,5 @@ public final class PartnerNotTold implements Rule {
                         + subject.count(step) + " does not say it.",
                 "Write it in the " + other.word() + "'s turn, or leave it out here. Only the " + other.word()
                         + "'s own turn was played."));
-    }
-
-    /** Whether two actions may be one, the one told with more words than the other. */
-    private static boolean agree(Action told, Action own) {
-        if (told instanceof Action.Aside || told instanceof Action.Unread) {
-            return true;
-        }
-        if (told instanceof Action.Step step && own instanceof Action.Step taken) {
-            return step.equals(taken);
-        }
-        boolean hands = guards(told) && guards(own);
-        boolean attacks = attacks(told) && attacks(own);
-        Optional<Position> one = position(told);
-        Optional<Position> two = position(own);
-        boolean same = one.isEmpty() || two.isEmpty() || one.equals(two);
-        return (hands || attacks || told.getClass().equals(own.getClass())) && same;
-    }
-
-    private static boolean attacks(Action action) {
-        return action instanceof Action.Strike || action instanceof Action.Lunge;
-    }
-
-    private static boolean guards(Action action) {
-        return action instanceof Action.Parry
-                || action instanceof Action.Place
-                || action instanceof Action.OnGuard
-                || action instanceof Action.Recover
-                || action instanceof Action.Answer
-                || action instanceof Action.State;
-    }
-
-    private static Optional<Position> position(Action action) {
-        if (action instanceof Action.Parry parry) {
-            return parry.position();
-        }
-        if (action instanceof Action.Place place) {
-            return Optional.of(place.position());
-        }
-        if (action instanceof Action.OnBlade blade) {
-            return blade.position();
-        }
-        if (action instanceof Action.OnGuard guard) {
-            return guard.stance().guard();
-        }
-        return action instanceof Action.Recover recover ? recover.stance().guard() : Optional.empty();
     }
 }

@@ -124,7 +124,7 @@ class ToldOfBothTest {
 
     @Test
     void what_is_not_understood_of_the_partner_is_not_known() {
-        assertEquals(List.of("unread"), leader("Il mio compagno sta in guardia e mi osserva.", "Distendo il braccio."));
+        assertEquals(List.of("unread"), leader("Il mio compagno sta in guardia e mi sorride.", "Distendo il braccio."));
     }
 
     /** Nothing tells whose lunge it is: the follower does not lunge, and an order may be given to either. */

@@ -509,7 +509,7 @@ final class Clauses {
         Optional<Meant> before = Optional.empty();
         for (Meant meant : piece.meant()) {
             repeated = before.equals(Optional.of(meant)) && !isPress(meant);
-            if (!before.equals(Optional.of(meant)) || !isStep(meant)) {
+            if (!before.equals(Optional.of(meant)) || !isOfTheFeet(meant)) {
                 add(meant, span(piece));
             }
             repeated = false;
@@ -544,7 +544,6 @@ final class Clauses {
         }
     }
 
-    /** "Jump in with a balestra" is one jump. */
     /** 'Lean on the blade with a steady pressure': one presses but once, however it is told. */
     private static boolean isPress(Meant meant) {
         return meant instanceof Meant.Does does
@@ -552,8 +551,10 @@ final class Clauses {
                 && onBlade.contact() == Contact.PRESS;
     }
 
-    private static boolean isStep(Meant meant) {
-        return meant instanceof Meant.Does does && does.action() instanceof Action.Step;
+    /** "Jump in with a balestra" is one jump, "run at her with a flèche" one flèche. */
+    private static boolean isOfTheFeet(Meant meant) {
+        return meant instanceof Meant.Does does
+                && (does.action() instanceof Action.Step || does.action() instanceof Action.Lunge);
     }
 
     private static Optional<Side> side(String who) {
@@ -590,9 +591,10 @@ final class Clauses {
                 replace(one.get(), span);
                 return;
             }
-            if (endsBegun(does.action()) || evadesAgain(does.action()) || isHitAgain(does.action())) {
+            if (endsBegun(does.action()) || evadesAgain(does.action())) {
                 return;
             }
+            toldAhead(does.action()).ifPresent(this::takeOut);
             add(changesRoles(does.action()) ? new Action.Aside(Action.Trifle.OTHER) : does.action(), span);
         }
     }
@@ -606,13 +608,25 @@ final class Clauses {
                                 && told.subject().equals(subject));
     }
 
-    /** 'It is your turn to be hit, so open the chest and let his thrust land': one is hit but once, however it is told. */
-    private boolean isHitAgain(Action action) {
-        return action instanceof Action.Answer answer
-                && answer.reply() == Action.Reply.RECEIVE
-                && clauses.subList(begins, clauses.size()).stream()
-                        .anyMatch(told ->
-                                told.action().equals(answer) && told.subject().equals(subject));
+    /**
+     * Where it stands that one is hit, or gets away, if that is what all of it comes to, told ahead of how it is done: 'it is
+     * your turn to be hit, so open the chest and let his thrust land', 'get out of there: recover and withdraw'.
+     */
+    private Optional<Integer> toldAhead(Action action) {
+        boolean away = action instanceof Action.Withdraw;
+        if (!away && !action.equals(RECEIVED)) {
+            return Optional.empty();
+        }
+        for (int at = clauses.size() - 1; at >= begins; at--) {
+            Action told = clauses.get(at).action();
+            if (told.equals(action) && clauses.get(at).subject().equals(subject)) {
+                return Optional.of(at);
+            }
+            if (away && !(told instanceof Action.Recover)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -696,24 +710,29 @@ final class Clauses {
         if (!open || !Gloss.meetsWhatComes(action)) {
             return;
         }
-        clauses.remove(coming);
-        begins = behind(begins);
-        earlier = behind(earlier);
-        stretch = behind(stretch);
-        latest = behind(latest);
-        besides = behind(besides);
-        coming = -1;
+        takeOut(coming);
     }
 
-    /** Where a place is now that what comes was taken out before it. */
-    private int behind(int place) {
-        return place > coming ? place - 1 : place;
+    private void takeOut(int at) {
+        clauses.remove(at);
+        begins = behind(begins, at);
+        earlier = behind(earlier, at);
+        stretch = behind(stretch, at);
+        latest = behind(latest, at);
+        besides = behind(besides, at);
+        coming = coming == at ? -1 : behind(coming, at);
+    }
+
+    /** Where a place is now that another was taken out before it. */
+    private static int behind(int place, int at) {
+        return place > at ? place - 1 : place;
     }
 
     private void add(Action said, Span span) {
         meets(said);
-        boolean answersHim =
-                said instanceof Action.Strike counter && counter.role() == Role.COUNTER_RIPOSTE && !his.isEmpty();
+        boolean answersHim = said instanceof Action.Strike counter
+                && counter.role() == Role.COUNTER_RIPOSTE
+                && (!his.isEmpty() || behindName());
         if (answersHim || (said instanceof Action.Strike answer && answer.role() == Role.RIPOSTE)) {
             parriedWith();
         }
@@ -777,12 +796,18 @@ final class Clauses {
                 : Optional.<Action>empty();
     }
 
-    /** A stroke directly behind one's own parry is the riposte, whatever it is called. */
+    /** A stroke behind one's own parry, or behind what carries the parried blade away, is the riposte, whatever it is called. */
     private Action behindParry(Action.Strike strike) {
-        boolean parried = !clauses.isEmpty()
-                && clauses.get(clauses.size() - 1).action() instanceof Action.Parry
-                && (subject.isEmpty()
-                        || clauses.get(clauses.size() - 1).subject().equals(subject));
+        int at = clauses.size() - 1;
+        while (at > begins
+                && clauses.get(at).action() instanceof Action.OnBlade blade
+                && carries(blade.contact())
+                && clauses.get(at - 1).subject().equals(clauses.get(at).subject())) {
+            at--;
+        }
+        boolean parried = at >= 0
+                && clauses.get(at).action() instanceof Action.Parry
+                && (subject.isEmpty() || clauses.get(at).subject().equals(subject));
         if (!parried || strike.role() != Role.ATTACK || strike.feint() || strike.falseAttack()) {
             return strike;
         }
@@ -799,32 +824,50 @@ final class Clauses {
                 : said;
     }
 
-    /** "Take octave and riposte": what is answered from there was parried there. */
+    /** 'Sixte, then counter-riposte': nothing is told before but the name. */
+    private boolean behindName() {
+        return clauses.size() > begins
+                && sentence.stream()
+                        .anyMatch(token -> token.span()
+                                .equals(clauses.get(clauses.size() - 1).span()));
+    }
+
+    /** "Take octave and riposte", "four, six, then riposte": what is answered from there was parried there. */
     private void parriedWith() {
         int last = clauses.size() - 1;
-        if (last < begins || !(clauses.get(last).action() instanceof Action.Place place)) {
+        if (last < begins || !(clauses.get(last).action() instanceof Action.Place)) {
             return;
         }
         boolean parried =
                 clauses.subList(begins, last).stream().anyMatch(told -> told.action() instanceof Action.Parry);
-        if (!parried) {
+        if (parried) {
+            return;
+        }
+        int at = last;
+        while (at >= begins && clauses.get(at).action() instanceof Action.Place place) {
             clauses.set(
-                    last,
-                    clauses.get(last)
+                    at,
+                    clauses.get(at)
                             .with(new Action.Parry(
                                     Optional.of(place.position()),
                                     ParryKind.UNSTATED,
                                     Aim.UNSTATED,
                                     place.inTheLunge())));
+            at--;
         }
+    }
+
+    private static boolean carries(Contact contact) {
+        return contact == Contact.BIND || contact == Contact.CROISE || contact == Contact.ENVELOP;
     }
 
     /** "Take four and croisé": what carries the blade away from there has engaged it there. */
     private void engagedThere(Action.Contact contact) {
         int last = clauses.size() - 1;
-        boolean carries =
-                contact == Action.Contact.BIND || contact == Action.Contact.CROISE || contact == Action.Contact.ENVELOP;
-        if (carries && last >= 0 && clauses.get(last).action() instanceof Action.Place place && !place.inTheLunge()) {
+        if (carries(contact)
+                && last >= 0
+                && clauses.get(last).action() instanceof Action.Place place
+                && !place.inTheLunge()) {
             clauses.set(
                     last,
                     clauses.get(last)

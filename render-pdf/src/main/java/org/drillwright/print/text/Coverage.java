@@ -61,7 +61,7 @@ public final class Coverage {
     }
 
     private static boolean isArabic(int codePoint) {
-        return Character.UnicodeBlock.of(codePoint) == Character.UnicodeBlock.ARABIC;
+        return Character.UnicodeBlock.ARABIC.equals(Character.UnicodeBlock.of(codePoint));
     }
 
     private boolean covers(int codePoint) {

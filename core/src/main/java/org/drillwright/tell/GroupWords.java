@@ -25,7 +25,7 @@ public final class GroupWords {
     }
 
     /** Whoever teaches is said, not named. */
-    public static String helper(String name, Naming names) {
+    private static String helper(String name, Naming names) {
         return name.equals(History.INSTRUCTOR) ? "the instructor" : names.of(name);
     }
 

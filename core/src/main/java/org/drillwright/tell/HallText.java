@@ -41,8 +41,9 @@ public final class HallText {
             sentences.add("There are more pairs than lanes: each round is worked in " + floor.waves()
                     + " waves; those waiting stand outside the clear space.");
         }
-        if (pairs.method().isWalked() && !pairs.walk().isEmpty()) {
-            sentences.add(pairs.walk().get(pairs.walk().size() - 1));
+        if (pairs.method().isWalked() && !pairs.changes().isEmpty()) {
+            List<String> walk = ChangeWords.of(pairs.changes());
+            sentences.add(walk.get(walk.size() - 1));
         } else if (pairs.rounds().size() > 1) {
             sentences.add("At each change everyone reads their place from the sheet.");
         }

@@ -45,7 +45,7 @@ public final class PairsJson {
                         "toANewPlace",
                         pairs.movers(round.number()).stream().map(names::of).toList());
             });
-            JsonText.texts(json, "walk", pairs.walk());
+            JsonText.texts(json, "walk", ChangeWords.of(pairs.changes()));
             JsonText.objects(json, "formings", pairs.walks(), (walk, one) -> write(walk, names, one));
             JsonText.objects(json, "choices", choices, PairsJson::write);
             JsonText.objects(json, "shortages", pairs.shortages(), PairsJson::write);

@@ -29,7 +29,7 @@ public final class PairsText {
         if (pairs.rounds().isEmpty()) {
             page.list("There is no partner drill in this lesson", plan.lesson().advice());
         }
-        page.list("Changing over", pairs.walk());
+        page.list("Changing over", ChangeWords.of(pairs.changes()));
         choices(choices, page);
         List<String> facts = new ArrayList<>(pairs.facts());
         facts.addAll(GroupWords.threes(pairs, plan::repetitions));

@@ -79,7 +79,7 @@ public final class Pairing {
                 walked.solution().method(),
                 Optional.of(Claim.of(request, walked, rounds)),
                 RoundMaker.walks(request, walked),
-                new WalkWords(request, walked).sentences(rounds),
+                new Changes(request, walked).of(rounds),
                 facts.shortages(),
                 facts.watched(),
                 facts.sentences());

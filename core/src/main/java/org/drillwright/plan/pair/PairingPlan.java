@@ -12,7 +12,7 @@ import org.drillwright.plan.rounds.Method;
  * @param firstPlanned how many rounds at the beginning were already played
  * @param verdict how good it is known to be; nothing of a plan that is shown as it was printed
  * @param walks the rounds that are walked by two lines
- * @param walk how people change over, one sentence each
+ * @param changes how people change over, the rule last
  * @param shortages why not everyone has a partner, drill by drill
  * @param watched drills in which some who are new work together by choice, somebody's eyes on them
  * @param facts all that the instructor should know, one sentence each: shortages, choices, repeats, pairs of two new ones
@@ -23,7 +23,7 @@ public record PairingPlan(
         Method method,
         Optional<Verdict> verdict,
         List<Walk> walks,
-        List<String> walk,
+        List<Change> changes,
         List<Shortage> shortages,
         List<Watch> watched,
         List<String> facts) {
@@ -31,7 +31,7 @@ public record PairingPlan(
     public PairingPlan {
         rounds = List.copyOf(rounds);
         walks = List.copyOf(walks);
-        walk = List.copyOf(walk);
+        changes = List.copyOf(changes);
         shortages = List.copyOf(shortages);
         watched = List.copyOf(watched);
         facts = List.copyOf(facts);
@@ -45,7 +45,7 @@ public record PairingPlan(
                 Method.KEPT,
                 Optional.empty(),
                 walks,
-                WalkWords.of(rounds, walks),
+                Changes.of(rounds, walks),
                 List.of(),
                 List.of(),
                 List.of());

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.rounds.Method;
+import org.drillwright.tell.ChangeWords;
 import org.junit.jupiter.api.Test;
 
 /** Where people stand in each round and who walks between them; worked by hand. */
@@ -60,7 +61,7 @@ class RoundsOnTheFloorTest {
     /** Four who know the drill make two lines of two; in the second round the one line has stepped. */
     @Test
     void two_lines_are_told_in_words_from_the_second_round_on() {
-        assertEquals(List.of(), Classes.of(0, 4).walk().rounds(1).plan().walk());
+        assertEquals(List.of(), Classes.of(0, 4).walk().rounds(1).plan().changes());
         PairingPlan plan = Classes.of(0, 4).walk().rounds(2).plan();
         assertEquals(
                 List.of(
@@ -69,7 +70,7 @@ class RoundsOnTheFloorTest {
                         "At each change line B moves one post up, from post 1 to post 2 and so on; whoever"
                                 + " leaves the last"
                                 + " post walks round behind line A to post 1."),
-                plan.walk());
+                ChangeWords.of(plan.changes()));
         assertEquals(List.of(), plan.movers(1));
         assertEquals(Set.of("B2", "B3"), Set.copyOf(plan.movers(2)));
     }
@@ -78,7 +79,7 @@ class RoundsOnTheFloorTest {
     void where_nobody_walks_the_sheet_is_read() {
         assertEquals(
                 List.of("At each change everyone reads the sheet."),
-                Classes.of(0, 4).rounds(2).plan().walk());
+                ChangeWords.of(Classes.of(0, 4).rounds(2).plan().changes()));
     }
 
     /** Of three rounds of two people all join the two, and none joins either with a third who isn't there. */

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
+import org.drillwright.tell.ChangeWords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -90,7 +91,7 @@ class WalkedEveningTest {
         assertEquals(
                 "Q: no forming, everyone reads the sheet. 6 have to be in one line, as they are new to it or kept"
                         + " apart: the other 2 and the 2 who can help don't fill the second line.",
-                plan.walk().get(0));
+                ChangeWords.of(plan.changes()).get(0));
         assertEquals(
                 List.of(List.of(1, 3)),
                 plan.walks().stream()
@@ -125,7 +126,7 @@ class WalkedEveningTest {
                 .map(group -> group.people().get(0))
                 .collect(Collectors.toSet());
         assertEquals(Set.copyOf(walk.stays()), rested);
-        assertTrue(plan.walk().contains("Whoever has nobody opposite rests for that round."));
+        assertTrue(ChangeWords.of(plan.changes()).contains("Whoever has nobody opposite rests for that round."));
     }
 
     /** What is asked for is made; more formings than drills can't be. */

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Method;
+import org.drillwright.tell.ChangeWords;
 import org.junit.jupiter.api.Test;
 
 /** A class worked out by hand: Ash, Bo and Cy are new; Dee, Eli, Fay, Gus and Hal know the drill. All are invented. */
@@ -75,7 +76,7 @@ class WorkedExampleTest {
                 new TableChecker(ALL, FRESH).rounds(TableChecker.text(plan)).faults());
         assertEquals(
                 "Line A stays, from post 1 onwards: Ash, Bo, Cy, Dee.",
-                plan.walk().get(0));
+                ChangeWords.of(plan.changes()).get(0));
         for (int round = 2; round <= 4; round++) {
             assertEquals(Set.of("Eli", "Fay", "Gus", "Hal"), Set.copyOf(plan.movers(round)));
             for (String walker : List.of("Eli", "Fay", "Gus", "Hal")) {

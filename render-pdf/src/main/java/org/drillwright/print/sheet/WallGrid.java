@@ -13,6 +13,7 @@ import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.fit.Legibility;
 import org.drillwright.print.page.Type;
+import org.drillwright.print.sheet.wall.Word;
 import org.drillwright.print.text.Typefaces;
 
 /**
@@ -47,10 +48,10 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         for (WallWords.Block block : words.blocks()) {
             List<Piece> rows = rows(block);
             whole &= rows.stream().allMatch(Piece::whole) && names().width(Face.BOLD, block.head()) <= paper.inner();
-            lay(block, rows, pages, words.foot());
+            lay(block, rows, pages, words);
         }
         if (!pages.nodes.isEmpty() || pages.done.isEmpty()) {
-            turn(pages, words.foot());
+            turn(pages, words);
         }
         return whole || broken ? Optional.of(pages.done) : Optional.empty();
     }
@@ -112,19 +113,19 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         return line.baseline() == set.lines().get(0).baseline();
     }
 
-    private void lay(WallWords.Block block, List<Piece> rows, Pages pages, String foot) {
+    private void lay(WallWords.Block block, List<Piece> rows, Pages pages, WallWords words) {
         List<Piece> left = rows;
-        Piece head = head(block, false);
+        Piece head = head(block, block.drill(), false);
         double wanted = head.height() + height(rows) / columns + (columns > 1 ? highest(rows) : 0);
         if (!pages.nodes.isEmpty() && pages.y + wanted > bottom()) {
-            turn(pages, foot);
+            turn(pages, words);
         }
         do {
             put(head, paper.margin(), pages);
             left = fill(left, pages);
-            head = head(block, true);
+            head = head(block, words.words().text(Word.CONTINUED, block.drill()), true);
             if (!left.isEmpty()) {
-                turn(pages, foot);
+                turn(pages, words);
             }
         } while (!left.isEmpty());
         pages.y += gap();
@@ -163,7 +164,7 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
     }
 
     /** The round in type that is read from 3 m, the drill from half of that, the change from before the sheet. */
-    private Piece head(WallWords.Block block, boolean continued) {
+    private Piece head(WallWords.Block block, String title, boolean continued) {
         Type drill = Type.ofCapitals(faces, scale * Legibility.beforeTheWall());
         Type change = Type.ofCapitals(faces, scale * Legibility.steppedUpTo());
         List<Mark> marks = new ArrayList<>();
@@ -172,9 +173,9 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         Setting round = names().set(Face.BOLD, block.head(), 0, y, paper.inner());
         nodes.add(new Node.Words(Role.TITLE, round.lines()));
         y += round.height();
-        Setting title = drill.set(Face.REGULAR, block.drill() + (continued ? ", continued" : ""), 0, y, paper.inner());
-        nodes.add(new Node.Words(Role.PARAGRAPH, title.lines()));
-        y += title.height();
+        Setting named = drill.set(Face.REGULAR, title, 0, y, paper.inner());
+        nodes.add(new Node.Words(Role.PARAGRAPH, named.lines()));
+        y += named.height();
         if (!block.moving().isEmpty() && !continued) {
             Setting moving = change.set(Face.REGULAR, block.moving(), 0, y, paper.inner());
             nodes.add(new Node.Words(Role.PARAGRAPH, moving.lines()));
@@ -189,11 +190,11 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         pages.y += piece.height();
     }
 
-    private void turn(Pages pages, String foot) {
+    private void turn(Pages pages, WallWords words) {
         Type small = new Type(faces, FOOT);
         Setting set = small.set(
                 Face.REGULAR,
-                foot + " · Page " + (pages.done.size() + 1),
+                words.foot() + " · " + words.words().text(Word.PAGE, pages.done.size() + 1),
                 paper.margin(),
                 paper.bottom() - 1.2 * FOOT,
                 paper.inner());

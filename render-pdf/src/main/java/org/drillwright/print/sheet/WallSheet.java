@@ -3,6 +3,7 @@ package org.drillwright.print.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.pair.PairingPlan;
@@ -43,7 +44,7 @@ public final class WallSheet {
             PairingPlan pairs,
             Naming names,
             SheetSize size,
-            String school,
+            School school,
             String mark,
             Typefaces faces) {
         return pages(WallWords.of(plan, pairs, names, school, mark), size, faces);

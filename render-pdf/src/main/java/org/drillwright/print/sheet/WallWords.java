@@ -2,22 +2,25 @@ package org.drillwright.print.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import org.drillwright.model.School;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
+import org.drillwright.print.sheet.wall.ChangeSentences;
+import org.drillwright.print.sheet.wall.Spot;
 import org.drillwright.print.sheet.wall.Watching;
-import org.drillwright.tell.ClassHead;
-import org.drillwright.tell.GroupWords;
+import org.drillwright.print.sheet.wall.Word;
+import org.drillwright.print.sheet.wall.Words;
 
 /**
  * What a sheet for the wall says.
  *
  * @param foot at the end of each page
+ * @param words of the sheets in the school's language
  */
-record WallWords(List<Block> blocks, String foot) {
+record WallWords(List<Block> blocks, String foot, Words words) {
 
     /** Before the name of somebody who comes from another place. */
     private static final String COMES = "\u2192\u00A0";
@@ -48,54 +51,60 @@ record WallWords(List<Block> blocks, String foot) {
         }
     }
 
-    static WallWords of(ClassPlan plan, PairingPlan pairs, Naming names, String school, String mark) {
+    static WallWords of(ClassPlan plan, PairingPlan pairs, Naming names, School school, String mark) {
+        Words words = Words.in(school.language());
         List<Block> blocks = pairs.rounds().stream()
                 .skip(pairs.firstPlanned())
-                .map(round -> block(round, plan, pairs, names))
+                .map(round -> block(round, plan, pairs, names, words))
                 .toList();
-        String foot = Feet.words(Feet.mark(mark), school, ClassHead.date(plan), "Print at 100 % (actual size).");
-        return new WallWords(blocks, foot);
+        String foot = Feet.words(
+                mark.isEmpty() ? "" : words.text(Word.PLAN, mark),
+                school.name(),
+                words.day(plan.brief().date()),
+                words.text(Word.PRINT) + ".");
+        return new WallWords(blocks, foot, words);
     }
 
-    private static Block block(Round round, ClassPlan plan, PairingPlan pairs, Naming names) {
+    private static Block block(Round round, ClassPlan plan, PairingPlan pairs, Naming names, Words words) {
         List<String> movers = pairs.movers(round.number());
         List<Row> rows = new ArrayList<>();
         for (Group group : round.groups()) {
             rows.add(new Row(
-                    group.place() == 0 ? "\u2013" : String.valueOf(group.place()), people(group, movers, names)));
+                    group.place() == 0 ? "\u2013" : String.valueOf(group.place()),
+                    people(group, movers, names, words)));
         }
         return new Block(
-                "Round " + round.number() + " of " + pairs.rounds().size(),
+                words.text(Word.ROUND_OF, round.number(), pairs.rounds().size()),
                 plan.title(round.drill()),
-                told(movers.isEmpty() ? "" : moving(round, pairs), Watching.said(round, "place", names)),
+                told(
+                        movers.isEmpty() ? "" : moving(round, pairs, new ChangeSentences(words, names)),
+                        words.capitalised(Watching.said(round, Spot.PLACE, names, words))),
                 rows);
     }
 
     /** How to change over, and who watches whom. */
     private static String told(String moving, String watching) {
-        String sentence = watching.isEmpty()
-                ? ""
-                : watching.substring(0, 1).toUpperCase(Locale.ROOT) + watching.substring(1) + ".";
-        return (moving + " " + sentence).strip();
+        return (moving + " " + (watching.isEmpty() ? "" : watching + ".")).strip();
     }
 
     /** Sentences on who stands still name people; the arrows tell that on this sheet. */
-    private static String moving(Round round, PairingPlan pairs) {
-        String arrows = "\u2192 comes from another place; all others stay.";
+    private static String moving(Round round, PairingPlan pairs, ChangeSentences sentences) {
+        String arrows = sentences.words().text(Word.ARROWS);
         return pairs.isStepped(round.number())
-                ? arrows + " " + pairs.walk().get(pairs.walk().size() - 1)
+                ? arrows + " "
+                        + sentences.of(pairs.changes().get(pairs.changes().size() - 1))
                 : arrows;
     }
 
-    private static List<String> people(Group group, List<String> movers, Naming names) {
+    private static List<String> people(Group group, List<String> movers, Naming names, Words words) {
         List<String> shown = new ArrayList<>(group.people().stream()
                 .map(person -> (movers.contains(person) ? COMES : "") + names.of(person))
                 .toList());
-        group.helper().ifPresent(helper -> shown.add(GroupWords.helper(helper, names)));
+        group.helper().ifPresent(helper -> shown.add(words.helper(helper, names)));
         int last = shown.size() - 1;
         switch (group.kind()) {
-            case SOLO -> shown.set(last, shown.get(last) + ": solo work");
-            case WATCHED, BOTH_NEW -> shown.set(last, shown.get(last) + " (both new)");
+            case SOLO -> shown.set(last, words.text(Word.SOLO, shown.get(last)));
+            case WATCHED, BOTH_NEW -> shown.set(last, words.text(Word.PAIR_NEW, shown.get(last)));
             case PAIR, THREE, HELPED -> {
                 // Who stands together says it all.
             }

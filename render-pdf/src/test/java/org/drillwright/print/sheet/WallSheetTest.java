@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
@@ -14,6 +15,7 @@ import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.pdf.Family;
+import org.drillwright.print.sheet.wall.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,7 +34,7 @@ class WallSheetTest {
         List<WallWords.Block> blocks = IntStream.rangeClosed(1, rounds)
                 .mapToObj(round -> new WallWords.Block("Round " + round, "Riposte", "", rows))
                 .toList();
-        return WallSheet.pages(new WallWords(blocks, "foot"), size, FACES);
+        return WallSheet.pages(new WallWords(blocks, "foot", Words.in(Language.ENGLISH)), size, FACES);
     }
 
     private static List<Node.Words> words(List<Frame> pages) {

@@ -108,7 +108,7 @@ public final class PacketCommand implements Callable<Integer> {
                 SubstituteSheet.pages(tonight.plan(), people, helpers, names, settings, size, mark, faces));
         pages.addAll(LessonSheet.pages(tonight.plan(), pairs, settings, size, mark, faces));
         if (!pairs.rounds().isEmpty()) {
-            pages.addAll(EveningSheet.of(tonight.plan(), pairs, names, size, settings.name(), mark, faces)
+            pages.addAll(EveningSheet.of(tonight.plan(), pairs, names, size, settings, mark, faces)
                     .pages());
         }
         return pages;

@@ -249,10 +249,9 @@ public final class PairsCommand implements Callable<Integer> {
         School settings = tonight.folder().school();
         Naming names = tonight.naming(initials);
         if (by == WallForm.ROUND) {
-            return WallSheet.pages(tonight.plan(), plan, names, named.sheet(settings), settings.name(), mark, faces);
+            return WallSheet.pages(tonight.plan(), plan, names, named.sheet(settings), settings, mark, faces);
         }
-        EveningSheet sheet =
-                EveningSheet.of(tonight.plan(), plan, names, named.sheet(settings), settings.name(), mark, faces);
+        EveningSheet sheet = EveningSheet.of(tonight.plan(), plan, names, named.sheet(settings), settings, mark, faces);
         return slips ? sheet.slips() : sheet.pages();
     }
 }

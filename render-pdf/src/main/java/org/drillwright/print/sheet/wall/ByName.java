@@ -4,7 +4,6 @@ import java.text.Collator;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
@@ -16,23 +15,23 @@ final class ByName {
     private ByName() {}
 
     /** Everybody who works in some of the rounds, each once. */
-    static List<String> people(Collection<Round> rounds, Naming names) {
+    static List<String> people(Collection<Round> rounds, Naming names, Words words) {
         return rounds.stream()
                 .flatMap(round -> round.groups().stream())
                 .flatMap(group -> group.people().stream())
                 .distinct()
-                .sorted(order(names))
+                .sorted(order(names, words))
                 .toList();
     }
 
     /** What somebody is called in a list; whoever teaches is named by that. */
-    static String called(String person, Naming names) {
-        return person.equals(History.INSTRUCTOR) ? History.INSTRUCTOR : names.of(person);
+    static String called(String person, Naming names, Words words) {
+        return person.equals(History.INSTRUCTOR) ? words.text(Word.INSTRUCTOR) : names.of(person);
     }
 
-    static Comparator<String> order(Naming names) {
-        Function<String, String> called = name -> called(name, names);
-        Collator letters = Collator.getInstance(Locale.ROOT);
+    static Comparator<String> order(Naming names, Words words) {
+        Function<String, String> called = name -> called(name, names, words);
+        Collator letters = Collator.getInstance(words.locale());
         return Comparator.<String, String>comparing(called, letters)
                 .thenComparing(called)
                 .thenComparing(name -> name);

@@ -55,11 +55,11 @@ record Evening(List<Column> columns, List<Row> rows, Map<String, String> keys) {
         static final Cell AWAY = new Cell("", "", false, false);
     }
 
-    static Evening of(PairingPlan pairs, Naming names) {
+    static Evening of(PairingPlan pairs, Naming names, Words words) {
         List<Round> rounds = pairs.rounds().stream().skip(pairs.firstPlanned()).toList();
-        Signs signs = new Signs(names);
+        Signs signs = new Signs(names, words);
         List<Row> rows = new ArrayList<>();
-        for (String person : ByName.people(rounds, names)) {
+        for (String person : ByName.people(rounds, names, words)) {
             rows.add(new Row(
                     names.of(person),
                     rounds.stream()

@@ -122,31 +122,34 @@ final class EveningGrid {
     }
 
     private Block head(List<Evening.Column> rounds, boolean allRounds, List<Evening.Row> some, boolean allNames) {
-        String heading = notice.day()
-                + (allNames
-                        ? ""
-                        : ": " + shown(some.get(0).name()) + " to "
-                                + shown(some.get(some.size() - 1).name()))
-                + rounds(rounds, allRounds);
+        Words words = notice.wording();
+        String heading = rounds(
+                allNames
+                        ? notice.day()
+                        : words.text(
+                                Word.NAMES,
+                                notice.day(),
+                                shown(some.get(0).name()),
+                                shown(some.get(some.size() - 1).name())),
+                rounds,
+                allRounds);
         List<Styled> how = List.of(
-                Notice.bold("Find your name: the number is your place."),
-                Notice.plain("Whoever has the same number under the same round"
-                        + (allNames ? "" : ", here or on" + " another sheet,")
-                        + " is your partner; where it is underlined you lead first."),
-                Notice.bold("Large: walk there."),
-                Notice.plain("Small: stay where you are."));
+                Notice.bold(words.text(Word.FIND_PLACE)),
+                Notice.plain(words.text(allNames ? Word.PARTNER : Word.PARTNER_ELSEWHERE)),
+                Notice.bold(words.text(Word.LARGE)),
+                Notice.plain(words.text(Word.SMALL)));
         return notice.head(
                 heading, List.of(how, rules.stream().map(Notice::plain).toList(), drills(rounds), keys()));
     }
 
-    private String rounds(List<Evening.Column> rounds, boolean all) {
+    private String rounds(String heading, List<Evening.Column> rounds, boolean all) {
+        Words words = notice.wording();
         int first = rounds.get(0).round();
         if (!all || !whole) {
-            return ", "
-                    + Runs.named(
-                            "round", rounds.stream().map(Evening.Column::round).toList());
+            List<Integer> numbers = rounds.stream().map(Evening.Column::round).toList();
+            return words.text(numbers.size() == 1 ? Word.IN_ROUND : Word.IN_ROUNDS, heading, Runs.of(numbers, words));
         }
-        return first == 1 ? "" : ", from round " + first;
+        return first == 1 ? heading : words.text(Word.FROM_ROUND, heading, first);
     }
 
     private List<Styled> drills(List<Evening.Column> rounds) {

@@ -3,6 +3,7 @@ package org.drillwright.print.sheet.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.pair.PairingPlan;
@@ -10,7 +11,6 @@ import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.sheet.Feet;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.tell.ClassHead;
 
 /**
  * The rounds that are still to be worked, on as few sheets as type that is read before a wall allows: where one line walks
@@ -34,11 +34,14 @@ public final class EveningSheet {
             PairingPlan pairs,
             Naming names,
             SheetSize size,
-            String school,
+            School school,
             String mark,
             Typefaces faces) {
-        String foot = Feet.words(Feet.mark(mark), school, ClassHead.date(plan), "Print at 100 % (actual size)");
-        return of(new Notice(ClassHead.date(plan), foot, plan::title, plan::repetitions, size, faces), pairs, names);
+        Words words = Words.in(school.language());
+        String day = words.day(plan.brief().date());
+        String foot = Feet.words(
+                mark.isEmpty() ? "" : words.text(Word.PLAN, mark), school.name(), day, words.text(Word.PRINT));
+        return of(new Notice(words, day, foot, plan::title, plan::repetitions, size, faces), pairs, names);
     }
 
     static EveningSheet of(Notice notice, PairingPlan pairs, Naming names) {
@@ -47,20 +50,20 @@ public final class EveningSheet {
 
     /** For the wall. */
     public List<Frame> pages() {
-        Optional<Lines> lines = Lines.of(pairs, names);
-        Evening evening = Evening.of(pairs, names);
+        Optional<Lines> lines = Lines.of(pairs, names, notice.wording());
+        Evening evening = Evening.of(pairs, names, notice.wording());
         if (lines.isEmpty()) {
-            List<String> rules = new ArrayList<>(pairs.walk().isEmpty() ? List.of() : rule());
-            rules.addAll(byChoice("place"));
+            List<String> rules = new ArrayList<>(rule());
+            rules.addAll(byChoice(Spot.PLACE));
             return new EveningGrid(notice, evening, rules, /* whole= */ true).pages(0);
         }
         List<Frame> pages = new ArrayList<>(new LinesPage(
                         notice,
                         lines.get(),
                         heading(),
-                        new LinesWords(notice, pairs, lines.get()).paragraphs(byChoice("post")),
+                        new LinesWords(notice, pairs, lines.get()).paragraphs(byChoice(Spot.POST)),
                         lines.get().walks().stream()
-                                .map(walk -> Lines.staying(walk, names))
+                                .map(walk -> Lines.staying(walk, names, notice.wording()))
                                 .toList())
                 .pages());
         Evening read = evening.only(round -> pairs.walk(round).isEmpty());
@@ -73,19 +76,22 @@ public final class EveningSheet {
     /** Where the lines aren't drawn it is said how people walk. */
     private List<String> rule() {
         boolean walked = pairs.rounds().stream().anyMatch(round -> pairs.isStepped(round.number()));
-        return walked ? pairs.walk() : List.of();
+        ChangeSentences sentences = new ChangeSentences(notice.wording(), names);
+        return walked ? pairs.changes().stream().map(sentences::of).toList() : List.of();
     }
 
     private String heading() {
-        return notice.day() + (pairs.firstPlanned() == 0 ? "" : ", from round " + (pairs.firstPlanned() + 1));
+        return pairs.firstPlanned() == 0
+                ? notice.day()
+                : notice.wording().text(Word.FROM_ROUND, notice.day(), pairs.firstPlanned() + 1);
     }
 
     /** That two new ones work together is no slip; and who watches them. */
-    private List<String> byChoice(String place) {
+    private List<String> byChoice(Spot spot) {
         List<String> said = new ArrayList<>(pairs.watched().stream()
-                .map(watch -> notice.title().apply(watch.drill()) + ": " + watch.sentence() + ".")
+                .map(watch -> Watching.choice(watch, notice.title().apply(watch.drill()), notice.wording()))
                 .toList());
-        said.addAll(Watching.sentences(pairs, place, names));
+        said.addAll(Watching.sentences(pairs, spot, names, notice.wording()));
         return said;
     }
 

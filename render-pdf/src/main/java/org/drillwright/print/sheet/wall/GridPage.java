@@ -100,7 +100,7 @@ record GridPage(
         uprights(top, y, marks);
         List<Node> nodes = new ArrayList<>(placed.nodes());
         nodes.add(new Node.Group(Role.TABLE, table));
-        return notice.page(marks, nodes, notice.distance(notice.type(size)) + " \u00B7 Page " + number);
+        return notice.page(marks, nodes, notice.end(notice.type(size), number));
     }
 
     /** Under the places where one leads first. */
@@ -156,7 +156,11 @@ record GridPage(
         List<Node> cells = new ArrayList<>();
         cells.add(new Node.Words(
                 Role.COLUMN_HEAD,
-                List.of(small.line(Face.REGULAR, "Round", notice.sheet().margin(), baseline))));
+                List.of(small.line(
+                        Face.REGULAR,
+                        notice.wording().text(Word.COLUMN_ROUND),
+                        notice.sheet().margin(),
+                        baseline))));
         for (int at = 0; at < rounds.size(); at++) {
             List<Mark.Text> lines = new ArrayList<>();
             if (begins(at)) {

@@ -43,7 +43,7 @@ record Lines(List<Walk> walks, List<Row> rows, Map<Integer, String> joining, boo
     }
 
     /** The lines, if some walk, and nearly everybody keeps to them. */
-    static Optional<Lines> of(PairingPlan pairs, Naming names) {
+    static Optional<Lines> of(PairingPlan pairs, Naming names, Words words) {
         if (pairs.walks().stream().noneMatch(walk -> walk.from() < walk.to())) {
             return Optional.empty();
         }
@@ -56,7 +56,7 @@ record Lines(List<Walk> walks, List<Row> rows, Map<Integer, String> joining, boo
                     for (String person : group.people()) {
                         if (group.place() > 0 && group.place() != walk.post(person, round.number())) {
                             joined.add(person);
-                            String said = ByName.called(person, names) + " joins post " + group.place();
+                            String said = words.text(Word.JOINS, ByName.called(person, names, words), group.place());
                             joining.merge(round.number(), said, (one, other) -> one + ", " + other);
                         }
                     }
@@ -65,28 +65,29 @@ record Lines(List<Walk> walks, List<Row> rows, Map<Integer, String> joining, boo
                 }
             }
         }
-        List<String> people = people(pairs, names);
+        List<String> people = people(pairs, names, words);
         return joined.size() > JOINS * people.size()
                 ? Optional.empty()
-                : Optional.of(new Lines(pairs.walks(), rows(pairs, people, joined, names), joining, byLines));
+                : Optional.of(new Lines(pairs.walks(), rows(pairs, people, joined, names, words), joining, byLines));
     }
 
-    private static List<String> people(PairingPlan pairs, Naming names) {
+    private static List<String> people(PairingPlan pairs, Naming names, Words words) {
         List<Round> walked = pairs.rounds().stream()
                 .filter(round -> pairs.walk(round.number()).isPresent())
                 .toList();
         return Stream.concat(
-                        ByName.people(walked, names).stream(),
+                        ByName.people(walked, names, words).stream(),
                         pairs.walks().stream().flatMap(walk -> walk.people().stream()))
                 .distinct()
-                .sorted(ByName.order(names))
+                .sorted(ByName.order(names, words))
                 .toList();
     }
 
-    private static List<Row> rows(PairingPlan pairs, List<String> people, List<String> joined, Naming names) {
+    private static List<Row> rows(
+            PairingPlan pairs, List<String> people, List<String> joined, Naming names, Words words) {
         return people.stream()
                 .map(person -> new Row(
-                        ByName.called(person, names),
+                        ByName.called(person, names, words),
                         pairs.walks().stream()
                                 .map(walk -> post(walk, person, pairs))
                                 .toList(),
@@ -102,14 +103,14 @@ record Lines(List<Walk> walks, List<Row> rows, Map<Integer, String> joining, boo
     }
 
     /** The line of names that stays, post by post. */
-    static List<String> staying(Walk walk, Naming names) {
+    static List<String> staying(Walk walk, Naming names, Words words) {
         return walk.stays().stream()
-                .map(person -> person.equals(Walk.REST) ? "" : ByName.called(person, names))
+                .map(person -> person.equals(Walk.REST) ? "" : ByName.called(person, names, words))
                 .toList();
     }
 
-    /** Such as {@code rounds 1 to 6}. */
-    static String rounds(Walk walk) {
-        return walk.from() == walk.to() ? "round " + walk.from() : "rounds " + walk.from() + " to " + walk.to();
+    /** Of its rounds, such as {@code 1 to 6}. */
+    static String numbers(Walk walk, Words words) {
+        return walk.from() == walk.to() ? "" + walk.from() : words.text(Word.TO, walk.from(), walk.to());
     }
 }

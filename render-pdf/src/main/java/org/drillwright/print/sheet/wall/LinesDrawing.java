@@ -85,10 +85,7 @@ final class LinesDrawing {
     }
 
     private String said() {
-        return "Two lines of " + walk.length() + " posts. Line A stays; from post 1 onwards: "
-                + String.join(", ", names)
-                + ". Line B is opposite, with arrows from post to post towards the door, which is at post "
-                + walk.length() + ", and from there back behind line A to post 1.";
+        return notice.wording().text(Word.DRAWN, walk.length(), String.join(", ", names));
     }
 
     private void post(int post, List<Mark> marks) {
@@ -142,8 +139,9 @@ final class LinesDrawing {
         Type small = notice.type(NUMBER * scale);
         double door = width - Press.HEAVY;
         marks.add(new Mark.Line(door, line, door, other + radius, 2 * Press.HEAVY, Ink.BLACK));
+        String said = notice.wording().text(Word.DOOR);
         marks.add(small.line(
-                Face.REGULAR, "door", width - small.width(Face.REGULAR, "door"), other + radius + 1.2 * small.size()));
+                Face.REGULAR, said, width - small.width(Face.REGULAR, said), other + radius + 1.2 * small.size()));
     }
 
     private void arrow(double from, double to, List<Mark> marks) {

@@ -2,7 +2,6 @@ package org.drillwright.print.sheet.wall;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.drillwright.plan.pair.Walk;
@@ -77,8 +76,8 @@ final class LinesPage {
         if (lines.walks().size() == 1) {
             return drawn;
         }
-        String rounds = Lines.rounds(walk);
-        String caption = rounds.substring(0, 1).toUpperCase(Locale.ROOT) + rounds.substring(1);
+        Words words = notice.wording();
+        String caption = words.text(walk.from() == walk.to() ? Word.ROUND : Word.ROUNDS, Lines.numbers(walk, words));
         return Block.stack(List.of(
                 notice.type(HEAD * notice.scale())
                         .paragraph(Face.BOLD, caption, notice.sheet().inner()),
@@ -136,11 +135,15 @@ final class LinesPage {
     }
 
     private Block head(List<Lines.Row> rows, boolean all, int drawn) {
-        String some = all || rows.isEmpty()
-                ? ""
-                : ": " + shown(rows.get(0).name()) + " to "
-                        + shown(rows.get(rows.size() - 1).name());
-        List<Block> blocks = new ArrayList<>(List.of(notice.head(heading + some, said)));
+        String told = all || rows.isEmpty()
+                ? heading
+                : notice.wording()
+                        .text(
+                                Word.NAMES,
+                                heading,
+                                shown(rows.get(0).name()),
+                                shown(rows.get(rows.size() - 1).name()));
+        List<Block> blocks = new ArrayList<>(List.of(notice.head(told, said)));
         blocks.addAll(drawings.subList(0, drawn));
         return Block.stack(blocks);
     }
@@ -196,7 +199,7 @@ final class LinesPage {
         }
         List<Node> nodes = new ArrayList<>(placed.nodes());
         nodes.add(new Node.Group(Role.TABLE, table));
-        return notice.page(marks, nodes, notice.distance(notice.type(layout.size())) + " \u00B7 Page " + number);
+        return notice.page(marks, nodes, notice.end(notice.type(layout.size()), number));
     }
 
     private double x(int forming, double left, double size) {
@@ -211,7 +214,9 @@ final class LinesPage {
         List<Node> cells = new ArrayList<>();
         Type first = notice.type(HEAD * notice.scale());
         cells.add(new Node.Words(
-                Role.COLUMN_HEAD, List.of(first.line(Face.REGULAR, "Rounds", left, top - 0.4 * first.size()))));
+                Role.COLUMN_HEAD,
+                List.of(first.line(
+                        Face.REGULAR, notice.wording().text(Word.COLUMN_ROUNDS), left, top - 0.4 * first.size()))));
         for (int at = 0; at < posts.length; at++) {
             Walk walk = lines.walks().get(at);
             String rounds = walk.from() == walk.to() ? "" + walk.from() : walk.from() + "\u2013" + walk.to();

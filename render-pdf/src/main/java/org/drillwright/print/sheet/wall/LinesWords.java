@@ -31,17 +31,23 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
                 .anyMatch(round -> !round.drill()
                         .equals(pairs.rounds().get(round.number() - 2).drill()));
         return List.of(
-                Notice.bold("B moves one post towards the door when I say change; the last walks round behind line A"),
-                Notice.plain("to post 1. A stays"
-                        + (several ? ". This goes on when the drill changes. " : ". ")
-                        + (lines.byLines() ? "A leads" : "Whoever knows the drill leads first; if both do, A leads")
-                        + " first in odd rounds, B in even ones."));
+                Notice.bold(text(Word.B_MOVES)),
+                Notice.plain(text(Word.TO_POST_ONE)
+                        + (several ? " " + text(Word.DRILL_CHANGES) : "")
+                        + " "
+                        + text(lines.byLines() ? Word.A_LEADS : Word.KNOWING_LEADS)));
     }
 
     private List<Styled> find() {
-        return List.of(
-                Notice.bold("Find your name: line and post."),
-                Notice.plain("Opposite, at the same post, is your first partner."));
+        return List.of(Notice.bold(text(Word.FIND_POST)), Notice.plain(text(Word.OPPOSITE)));
+    }
+
+    private String text(Word word, Object... values) {
+        return notice.wording().text(word, values);
+    }
+
+    private String rounds(List<Integer> numbers) {
+        return Runs.named(Word.AT_ROUND, Word.AT_ROUNDS, numbers, notice.wording());
     }
 
     private List<Styled> changing(Walk before, Walk after) {
@@ -49,13 +55,15 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
                 .filter(row -> isOtherLine(row, lines.walks().indexOf(before)))
                 .map(Lines.Row::name)
                 .toList();
+        String crossing = changing.isEmpty()
+                ? text(Word.CROSSING_NOBODY)
+                : text(changing.size() == 1 ? Word.CROSSING_ONE : Word.CROSSING, String.join(", ", changing));
         return List.of(
-                Notice.bold("After round " + before.to() + ":"),
-                Notice.plain((changing.isEmpty()
-                                ? "nobody changes lines"
-                                : String.join(", ", changing) + (changing.size() == 1 ? " changes" : " change")
-                                        + " lines")
-                        + "; everyone goes to the post for " + Lines.rounds(after) + "."));
+                Notice.bold(text(Word.AFTER_ROUND, before.to())),
+                Notice.plain(text(
+                        after.from() == after.to() ? Word.POST_FOR_ROUND : Word.POST_FOR_ROUNDS,
+                        crossing,
+                        Lines.numbers(after, notice.wording()))));
     }
 
     private static boolean isOtherLine(Lines.Row row, int forming) {
@@ -74,8 +82,8 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
                         .add(round.number()));
         List<Styled> said = new ArrayList<>();
         read.forEach((drill, rounds) -> {
-            said.add(Notice.bold(Runs.named("Round", rounds) + ":"));
-            said.add(Notice.plain("no lines for " + notice.title().apply(drill) + "; read the other sheet."));
+            said.add(Notice.bold(rounds(rounds)));
+            said.add(Notice.plain(text(Word.NO_LINES, notice.title().apply(drill))));
         });
         return said;
     }
@@ -84,13 +92,13 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
         List<Styled> said = new ArrayList<>();
         boolean rests = lines.walks().stream().anyMatch(Walk::hasRest);
         if (rests && lines.joining().isEmpty()) {
-            said.add(Notice.plain("Whoever has nobody opposite rests for that round."));
+            said.add(Notice.plain(text(Word.RESTS)));
         }
         lines.joining().forEach((round, who) -> {
             if (said.isEmpty()) {
-                said.add(Notice.plain("* has nobody opposite once, joins a pair, then returns."));
+                said.add(Notice.plain(text(Word.JOINS_ONCE)));
             }
-            said.add(Notice.bold("Round " + round + ":"));
+            said.add(Notice.bold(text(Word.AT_ROUND, round)));
             said.add(Notice.plain(who + "."));
         });
         return said;
@@ -105,9 +113,9 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
         List<Styled> words = new ArrayList<>();
         drills.forEach((drill, rounds) -> {
             int times = notice.repetitions().applyAsInt(drill);
-            words.add(Notice.bold(Runs.named("Round", rounds) + ":"));
-            words.add(Notice.plain(
-                    notice.title().apply(drill) + ", " + times + (times == 1 ? " time" : " times") + " in each role."));
+            words.add(Notice.bold(rounds(rounds)));
+            words.add(Notice.plain(text(
+                    times == 1 ? Word.TIMES_ONE : Word.TIMES, notice.title().apply(drill), times)));
         });
         return words;
     }

@@ -2,7 +2,6 @@ package org.drillwright.print.sheet.wall;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
 import org.drillwright.model.SheetSize;
@@ -23,12 +22,14 @@ import org.drillwright.print.text.Typefaces;
 /**
  * What all sheets of an evening have in common.
  *
+ * @param wording the words of the sheets in the school's language
  * @param day such as {@code Wednesday 2026-12-02}
  * @param foot at the end of each page
  * @param title what a drill is called, by its id
  * @param repetitions of a drill with each partner in each role, by its id
  */
 record Notice(
+        Words wording,
         String day,
         String foot,
         UnaryOperator<String> title,
@@ -38,8 +39,6 @@ record Notice(
 
     /** Below this, in metres, people crowd before the sheet. */
     private static final double CLOSE = 1.5;
-
-    private static final String CLOSE_BY = ": for people further away print slips (--slips)";
 
     /** Over the foot, in points. */
     private static final double CLEAR = 4;
@@ -85,11 +84,15 @@ record Notice(
         return new Styled(words, Face.REGULAR);
     }
 
-    /** From how far type is read, in metres; where that is near, what helps. */
-    String distance(Type read) {
+    /** From how far type is read, in metres; where that is near, what helps; and the page. */
+    String end(Type read, int page) {
         double metres = Math.floor(Legibility.readFrom(read.capHeight()) / 100) / 10;
-        String said = "Read from " + String.format(Locale.ROOT, "%.1f", metres) + " m";
-        return metres < CLOSE ? said + CLOSE_BY : said;
+        return end(metres < CLOSE ? Word.READ_FROM_CLOSE : Word.READ_FROM, metres, page);
+    }
+
+    private String end(Word read, double metres, int page) {
+        return wording.text(read, String.format(wording.locale(), "%.1f", metres)) + " \u00B7 "
+                + wording.text(Word.PAGE, page);
     }
 
     private Setting foot(String end) {
@@ -98,7 +101,7 @@ record Notice(
 
     /** How far down a page may be filled, whatever its foot says of the distance. */
     double bottom() {
-        return bottom("Read from 99.9 m" + CLOSE_BY + " \u00B7 Page 99");
+        return bottom(end(Word.READ_FROM_CLOSE, 99.9, 99));
     }
 
     /** How far down a page may be filled over a foot with such an end. */

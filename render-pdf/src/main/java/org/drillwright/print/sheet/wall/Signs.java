@@ -1,13 +1,12 @@
 package org.drillwright.print.sheet.wall;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.tell.GroupWords;
+import org.drillwright.record.History;
 
 /** Letters beside a place that tell who stands there besides a pair; those that were used are explained. */
 final class Signs {
@@ -15,15 +14,18 @@ final class Signs {
     /** Instead of the place of somebody who needs none. */
     static final String ALONE = "\u2013";
 
-    private static final String THREE = "t";
-    private static final String BOTH_NEW = "n";
-
     private final Naming names;
+    private final Words words;
+    private final String three;
+    private final String bothNew;
     private final Map<String, String> helpers = new LinkedHashMap<>();
     private final Map<String, String> explained = new LinkedHashMap<>();
 
-    Signs(Naming names) {
+    Signs(Naming names, Words words) {
         this.names = names;
+        this.words = words;
+        this.three = words.text(Word.SIGN_THREE);
+        this.bothNew = words.text(Word.SIGN_NEW);
     }
 
     /** The sign of a group; empty for a pair. */
@@ -33,18 +35,17 @@ final class Signs {
         }
         return switch (group.kind()) {
             case PAIR, HELPED, WATCHED -> "";
-            case THREE ->
-                explained(THREE, "three at this place: whoever leads first works with each of the" + " others in turn");
-            case BOTH_NEW -> explained(BOTH_NEW, "both are new to the drill");
+            case THREE -> explained(three, words.text(Word.THREE));
+            case BOTH_NEW -> explained(bothNew, words.text(Word.BOTH_NEW));
             case SOLO -> {
-                explained(ALONE, "works alone");
+                explained(ALONE, words.text(Word.ALONE));
                 yield "";
             }
         };
     }
 
     void away() {
-        explained("empty", "isn't there");
+        explained(words.text(Word.SIGN_EMPTY), words.text(Word.AWAY));
     }
 
     /** Each sign and what it means, in the order in which they came up. */
@@ -54,15 +55,19 @@ final class Signs {
 
     /** The first letter of what the helper is called, or the next one that is free. */
     private String helper(String helper) {
-        String called = GroupWords.helper(helper, names).replace("the ", "");
+        String called = ByName.called(helper, names, words);
         String sign = Stream.concat(
-                        called.toLowerCase(Locale.ROOT).codePoints().mapToObj(Character::toString),
+                        called.toLowerCase(words.locale()).codePoints().mapToObj(Character::toString),
                         IntStream.iterate('a', letter -> letter + 1).mapToObj(Character::toString))
                 .filter(letter -> letter.matches("\\p{L}"))
-                .filter(letter -> !letter.equals(THREE) && !letter.equals(BOTH_NEW) && !explained.containsKey(letter))
+                .filter(letter -> !letter.equals(three) && !letter.equals(bothNew) && !explained.containsKey(letter))
                 .findFirst()
                 .orElseThrow();
-        return explained(sign, "with " + GroupWords.helper(helper, names));
+        return explained(
+                sign,
+                helper.equals(History.INSTRUCTOR)
+                        ? words.text(Word.WITH_INSTRUCTOR)
+                        : words.text(Word.WITH, names.of(helper)));
     }
 
     private String explained(String sign, String meaning) {

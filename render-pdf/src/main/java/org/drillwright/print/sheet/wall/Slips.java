@@ -20,6 +20,7 @@ import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
+import org.drillwright.record.History;
 
 /** A slip for each person's hand: with whom and where, round by round. To be cut along the rules. */
 final class Slips {
@@ -30,10 +31,11 @@ final class Slips {
     private static final double NAME = 13;
     private static final double WORDS = 9;
     private static final double SMALL = 7.5;
-    private static final String FOOT = "Cut along the rules.";
     private static final String LEADS = "\u25CF";
 
     private final Notice notice;
+    private final Words words;
+    private final String foot;
     private final Naming names;
     private final PairingPlan pairs;
     private final List<Round> rounds;
@@ -42,13 +44,15 @@ final class Slips {
 
     Slips(Notice notice, PairingPlan pairs, Naming names) {
         this.notice = notice;
+        this.words = notice.wording();
+        this.foot = words.text(Word.CUT);
         this.names = names;
         this.pairs = pairs;
         this.rounds = pairs.rounds().stream().skip(pairs.firstPlanned()).toList();
-        this.people = ByName.people(rounds, names);
-        Type words = notice.type(WORDS);
+        this.people = ByName.people(rounds, names, words);
+        Type type = notice.type(WORDS);
         this.shown = ShortNames.of(
-                people.stream().map(names::of).toList(), name -> words.width(Face.REGULAR, name) > 0.5 * column());
+                people.stream().map(names::of).toList(), name -> type.width(Face.REGULAR, name) > 0.5 * column());
     }
 
     private static double column() {
@@ -62,7 +66,7 @@ final class Slips {
     List<Frame> pages() {
         Sheet sheet = notice.sheet();
         int abreast = Math.max(1, (int) (sheet.inner() / WIDTH));
-        double room = notice.bottom(FOOT) - sheet.margin();
+        double room = notice.bottom(foot) - sheet.margin();
         List<Frame> pages = new ArrayList<>();
         List<Row> rows = new ArrayList<>();
         double filled = 0;
@@ -114,22 +118,33 @@ final class Slips {
             marks.add(new Mark.Line(left, y, left, below, Press.THIN, Ink.BLACK));
             y = below;
         }
-        return notice.page(marks, nodes, FOOT);
+        return notice.page(marks, nodes, foot);
     }
 
     private Block slip(String person) {
         double inner = WIDTH - 2 * PAD;
         Type small = notice.type(SMALL);
         String lines = lines(person);
-        String key = lines + (lines.isEmpty() ? "" : " \u00B7 ") + LEADS + " you lead first";
+        String key = lines + (lines.isEmpty() ? "" : " \u00B7 ") + LEADS + " " + words.text(Word.YOU_LEAD);
         double keyed = small.width(Face.REGULAR, key);
-        Setting name = notice.type(NAME).set(Face.BOLD, names.of(person), PAD, 0.4 * PAD, inner - keyed - PAD);
-        double baseline = name.lines().isEmpty() ? NAME : name.lines().get(0).baseline();
+        Type large = notice.type(NAME);
+        Setting beside = large.set(Face.BOLD, names.of(person), PAD, 0.4 * PAD, inner - keyed - PAD);
         List<Node> nodes = new ArrayList<>();
-        nodes.add(new Node.Words(Role.PARAGRAPH, name.lines()));
-        nodes.add(
-                new Node.Words(Role.PARAGRAPH, List.of(small.line(Face.REGULAR, key, PAD + inner - keyed, baseline))));
-        double top = 0.4 * PAD + name.height();
+        double top = 0.4 * PAD;
+        if (beside.broken().isEmpty()) {
+            double baseline =
+                    beside.lines().isEmpty() ? NAME : beside.lines().get(0).baseline();
+            Mark.Text end = small.line(Face.REGULAR, key, PAD + inner - keyed, baseline);
+            nodes.add(new Node.Words(Role.PARAGRAPH, beside.lines()));
+            nodes.add(new Node.Words(Role.PARAGRAPH, List.of(end)));
+            top += beside.height();
+        } else {
+            Setting name = large.set(Face.BOLD, names.of(person), PAD, top, inner);
+            Setting below = small.set(Face.REGULAR, key, PAD, top + name.height(), inner);
+            nodes.add(new Node.Words(Role.PARAGRAPH, name.lines()));
+            nodes.add(new Node.Words(Role.PARAGRAPH, below.lines()));
+            top += name.height() + below.height();
+        }
         List<Block> entries = rounds.stream().map(round -> entry(person, round)).toList();
         double half = 0;
         int split = (entries.size() + 1) / 2;
@@ -146,8 +161,12 @@ final class Slips {
     private String lines(String person) {
         return pairs.walks().stream()
                 .filter(walk -> !walk.line(person).isEmpty())
-                .map(walk -> walk.line(person) + "\u00A0" + walk.post(person, walk.from())
-                        + (walk.from() > pairs.firstPlanned() + 1 ? " from round\u00A0" + walk.from() : ""))
+                .map(walk -> {
+                    String first = walk.line(person) + "\u00A0" + walk.post(person, walk.from());
+                    return walk.from() > pairs.firstPlanned() + 1
+                            ? words.text(Word.LINE_FROM, first, walk.from())
+                            : first;
+                })
                 .collect(Collectors.joining(", "));
     }
 
@@ -160,34 +179,44 @@ final class Slips {
                 .filter(one -> type.width(Face.REGULAR, one) <= column() - number)
                 .findFirst()
                 .orElse(said.get(said.size() - 1));
-        Setting words = type.set(Face.REGULAR, fitting, number, 0, column() - number);
+        Setting set = type.set(Face.REGULAR, fitting, number, 0, column() - number);
         List<Mark.Text> lines = new ArrayList<>();
-        lines.add(type.line(Face.BOLD, figures, 0, words.lines().get(0).baseline()));
-        lines.addAll(words.lines());
-        return new Block(words.height(), List.of(), List.of(new Node.Words(Role.PARAGRAPH, lines)));
+        lines.add(type.line(Face.BOLD, figures, 0, set.lines().get(0).baseline()));
+        lines.addAll(set.lines());
+        return new Block(set.height(), List.of(), List.of(new Node.Words(Role.PARAGRAPH, lines)));
     }
 
     /** In full, then in fewer words; the first that takes one line is the best. */
     private List<String> said(String person, Round round) {
         return round.groupOf(person)
-                .map(group -> said(person, group, pairs.walk(round.number()).isPresent() ? "post" : "place"))
-                .orElseGet(() -> List.of("not there"));
+                .map(group ->
+                        said(person, group, pairs.walk(round.number()).isPresent() ? Word.AT_POST : Word.AT_PLACE))
+                .orElseGet(() -> List.of(words.text(Word.NOT_THERE)));
     }
 
-    private List<String> said(String person, Group group, String place) {
+    private List<String> said(String person, Group group, Word place) {
         List<String> others = new ArrayList<>(group.people().stream()
                 .filter(other -> !other.equals(person))
                 .map(this::shown)
                 .toList());
-        group.helper().map(helper -> ByName.called(helper, names)).ifPresent(others::add);
+        group.helper()
+                .map(helper -> helper.equals(History.INSTRUCTOR) ? words.text(Word.INSTRUCTOR_SHORT) : names.of(helper))
+                .ifPresent(others::add);
         if (others.isEmpty()) {
-            return List.of("works alone");
+            return List.of(words.text(Word.ALONE));
         }
-        String with = (Evening.leads(person, group) ? LEADS + " " : "") + String.join(" and ", others) + ", ";
+        String with = (Evening.leads(person, group) ? LEADS + " " : "")
+                + others.stream()
+                        .reduce((one, other) -> words.text(Word.AND, one, other))
+                        .orElse("");
+        String full = words.text(place, with, group.place());
+        String brief = words.text(Word.AT_NUMBER, with, group.place());
         boolean isNew = group.kind() == Group.Kind.BOTH_NEW || group.kind() == Group.Kind.WATCHED;
-        return List.of(
-                with + place + "\u00A0" + group.place() + (isNew ? ", both new" : ""),
-                with + place + "\u00A0" + group.place() + (isNew ? ", new" : ""),
-                with + group.place() + (isNew ? ", new" : ""));
+        return isNew
+                ? List.of(
+                        words.text(Word.TWO_NEW, full),
+                        words.text(Word.SHORT_NEW, full),
+                        words.text(Word.SHORT_NEW, brief))
+                : List.of(full, brief);
     }
 }

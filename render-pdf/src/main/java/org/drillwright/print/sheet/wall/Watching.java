@@ -10,29 +10,44 @@ import java.util.stream.Collectors;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.Watch;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.tell.GroupWords;
 
-/** Which helper watches which places, or posts, where two who are new work together. */
+/** Which helper watches which places, or posts, where two who are new work together; and that they do so by choice. */
 public final class Watching {
 
     private Watching() {}
 
+    /** That two new ones work together is no slip. */
+    static String choice(Watch watch, String title, Words words) {
+        List<Integer> counts = watch.posts().values().stream().sorted().toList();
+        int least = counts.get(0);
+        int most = counts.get(counts.size() - 1);
+        String who = watch.knowing() == 0
+                ? words.text(Word.NEW_TO_ALL)
+                : words.text(watch.knowing() == 1 ? Word.SOME_NEW_ONE : Word.SOME_NEW, watch.fresh(), watch.knowing());
+        Word eyes = counts.size() == 1
+                ? most == 1 ? Word.EYES_ONE_PAIR : Word.EYES_ONE
+                : most == 1 ? Word.EYES_EACH_PAIR : Word.EYES_EACH;
+        String pairs = least == most ? String.valueOf(least) : words.text(Word.OR, least, most);
+        return words.text(Word.CHOICE, title, who, words.text(eyes, pairs));
+    }
+
     /** One sentence for all rounds in which the same watch the same places; none where nobody needs to. */
-    static List<String> sentences(PairingPlan pairs, String place, Naming names) {
+    static List<String> sentences(PairingPlan pairs, Spot spot, Naming names, Words words) {
         Map<String, List<Integer>> rounds = new LinkedHashMap<>();
         pairs.rounds().stream()
                 .skip(pairs.firstPlanned())
-                .forEach(round -> rounds.computeIfAbsent(said(round, place, names), one -> new ArrayList<>())
+                .forEach(round -> rounds.computeIfAbsent(said(round, spot, names, words), one -> new ArrayList<>())
                         .add(round.number()));
         return rounds.entrySet().stream()
                 .filter(one -> !one.getKey().isEmpty())
-                .map(one -> Runs.named("Round", one.getValue()) + ": " + one.getKey() + ".")
+                .map(one -> Runs.named(Word.AT_ROUND, Word.AT_ROUNDS, one.getValue(), words) + " " + one.getKey() + ".")
                 .toList();
     }
 
     /** Who watches where in a round, such as {@code the instructor watches places 1 to 6, Marlow 7 to 12}. */
-    public static String said(Round round, String place, Naming names) {
+    public static String said(Round round, Spot spot, Naming names, Words words) {
         Map<String, TreeSet<Integer>> places = new TreeMap<>();
         for (Group group : round.groups()) {
             group.eyes()
@@ -42,11 +57,19 @@ public final class Watching {
         List<Map.Entry<String, TreeSet<Integer>>> order = new ArrayList<>(places.entrySet());
         order.sort(Map.Entry.comparingByValue((one, other) -> one.first() - other.first()));
         return order.stream()
-                .map(one -> GroupWords.helper(one.getKey(), names)
-                        + (one == order.get(0) ? " watches " : " ")
-                        + (one == order.get(0)
-                                ? Runs.named(place, List.copyOf(one.getValue()))
-                                : Runs.of(List.copyOf(one.getValue()))))
+                .map(one -> words.text(
+                        word(spot, one == order.get(0), one.getValue().size() == 1),
+                        words.helper(one.getKey(), names),
+                        Runs.of(List.copyOf(one.getValue()), words)))
                 .collect(Collectors.joining(", "));
+    }
+
+    private static Word word(Spot spot, boolean isFirst, boolean isOne) {
+        return switch (spot) {
+            case PLACE ->
+                isFirst ? isOne ? Word.WATCHES_PLACE : Word.WATCHES_PLACES : isOne ? Word.ALSO_PLACE : Word.ALSO_PLACES;
+            case POST ->
+                isFirst ? isOne ? Word.WATCHES_POST : Word.WATCHES_POSTS : isOne ? Word.ALSO_POST : Word.ALSO_POSTS;
+        };
     }
 }

@@ -1,11 +1,13 @@
 package org.drillwright.print.sheet.wall;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
@@ -113,8 +115,19 @@ final class Evenings {
     }
 
     static EveningSheet sheet(PairingPlan plan, SheetSize size) {
+        return sheet(plan, size, Language.ENGLISH);
+    }
+
+    static EveningSheet sheet(PairingPlan plan, SheetSize size, Language language) {
+        Words words = Words.in(language);
         Notice notice = new Notice(
-                "Wednesday 2026-12-02", "Plan C31H-J", drill -> "Parry of quarte, " + drill, drill -> 8, size, FACES);
+                words,
+                words.day(LocalDate.of(2026, 12, 2)),
+                words.text(Word.PLAN, "C31H-J"),
+                drill -> "Parry of quarte, " + drill,
+                drill -> 8,
+                size,
+                FACES);
         return EveningSheet.of(notice, plan, Naming.full());
     }
 }

@@ -2,6 +2,7 @@ package org.drillwright.print.text;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,18 +28,18 @@ public final class Joined {
     private static final String[] SIDES = {"ISOLATED", "FINAL", "INITIAL", "MEDIAL"};
 
     /** The forms of one letter, by the sides on which it joins; 0 where it has none. */
-    private record Forms(int[] bySide) {
+    private record Forms(List<Integer> bySide) {
 
         boolean joinsBefore() {
-            return bySide[1] != 0;
+            return bySide.get(1) != 0;
         }
 
         boolean joinsBehind() {
-            return bySide[2] != 0;
+            return bySide.get(2) != 0;
         }
 
         int form(boolean before, boolean behind) {
-            return bySide[(before ? 1 : 0) + (behind ? 2 : 0)];
+            return bySide.get((before ? 1 : 0) + (behind ? 2 : 0));
         }
     }
 
@@ -54,7 +55,8 @@ public final class Joined {
             read(forms, 0xFBD3, 0xFBE9);
             read(forms, 0xFBFC, 0xFBFF);
             Map<String, Forms> found = new HashMap<>();
-            forms.forEach((letters, sides) -> found.put(letters, new Forms(sides)));
+            forms.forEach((letters, sides) ->
+                    found.put(letters, new Forms(Arrays.stream(sides).boxed().toList())));
             return Map.copyOf(found);
         }
 

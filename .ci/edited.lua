@@ -44,7 +44,7 @@ demand('it is not said how the turn was read', vim.inspect(ask('textDocument/hov
 local range = vim.lsp.util.make_range_params()
 range.context = { diagnostics = {} }
 local action = ask('textDocument/codeAction', range)[1]
-demand('no fix is offered', action and action.title == "Write 'Parry quarte in the lunge.'")
+demand('no fix is offered', action and action.title == "Change to 'Parry quarte in the lunge.'")
 vim.lsp.util.apply_workspace_edit(action.edit, 'utf-16')
 wait('the fix mends nothing', function()
   return #findings() == 0

@@ -49,8 +49,28 @@ public final class Coverage {
         return RIGHT_TO_LEFT.contains(Character.getDirectionality(codePoint));
     }
 
+    /** Scripts whose letters change order or shape by what stands beside them; a font alone would set them wrongly. */
+    private static final Set<Character.UnicodeScript> REORDERED = Set.of(
+            Character.UnicodeScript.DEVANAGARI,
+            Character.UnicodeScript.BENGALI,
+            Character.UnicodeScript.GURMUKHI,
+            Character.UnicodeScript.GUJARATI,
+            Character.UnicodeScript.ORIYA,
+            Character.UnicodeScript.TAMIL,
+            Character.UnicodeScript.TELUGU,
+            Character.UnicodeScript.KANNADA,
+            Character.UnicodeScript.MALAYALAM,
+            Character.UnicodeScript.SINHALA,
+            Character.UnicodeScript.KHMER,
+            Character.UnicodeScript.MYANMAR,
+            Character.UnicodeScript.TIBETAN,
+            Character.UnicodeScript.MONGOLIAN);
+
     /** Whether letters of a script that is not set, with any font: they would have to be joined or put in place. */
     public static boolean isShaped(int codePoint) {
+        if (REORDERED.contains(Character.UnicodeScript.of(codePoint))) {
+            return true;
+        }
         boolean hebrew = Character.UnicodeScript.of(codePoint) == Character.UnicodeScript.HEBREW;
         boolean point = Character.getType(codePoint) == Character.NON_SPACING_MARK;
         return point

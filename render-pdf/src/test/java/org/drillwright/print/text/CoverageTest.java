@@ -1,6 +1,8 @@
 package org.drillwright.print.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.drillwright.print.pdf.Family;
@@ -42,6 +44,14 @@ class CoverageTest {
         assertEquals(List.of(0x064E), coverage.missing("\u0633\u064E\u064A\u0641"));
         assertEquals(List.of(0x0723, 0x071D, 0x0726), coverage.missing("\u0723\u071D\u0726"));
         assertEquals(List.of(0x05B7), coverage.missing("\u05E1\u05B7\u05D9\u05E3"));
+    }
+
+    /** Devanagari and Khmer letters change their order (The Unicode Standard, sections 12.1 and 16.4), Chinese ones do not. */
+    @Test
+    void lettersThatChangeTheirOrderAreNotSetWithAnyFont() {
+        assertTrue(Coverage.isShaped(0x0928));
+        assertTrue(Coverage.isShaped(0x1780));
+        assertFalse(Coverage.isShaped(0x5251));
     }
 
     @Test

@@ -32,8 +32,13 @@ final class Printable {
     private void check(String text) {
         List<Integer> missing = coverage.missing(text);
         if (!missing.isEmpty()) {
-            throw new CannotRun("'" + text + "' can't be printed: the typeface has no "
-                    + String.format("U+%04X", missing.get(0)) + ". Write it in letters it has, or use --initials.");
+            int first = missing.get(0);
+            throw new CannotRun("'" + text + "' can't be printed: "
+                    + (Coverage.isShaped(first)
+                            ? "letters of this script can't be set. Write it in other letters."
+                            : "the typeface has no " + String.format("U+%04X", first)
+                                    + ". Write it in letters it has, name a font that has it in school.yaml, or use"
+                                    + " --initials."));
         }
     }
 }

@@ -1,38 +1,23 @@
 package org.drillwright.print.layout.words;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Properties;
 import org.drillwright.model.Form;
 import org.drillwright.model.Language;
 import org.drillwright.model.Weapon;
+import org.drillwright.print.text.Bundle;
 
 /** The card's own words in one language. */
 public final class Labels {
 
     private final Language language;
-    private final Properties words;
+    private final Bundle words;
 
-    private Labels(Language language, Properties words) {
+    private Labels(Language language, Bundle words) {
         this.language = language;
         this.words = words;
     }
 
     public static Labels in(Language language) {
-        String file = "labels_" + language.word() + ".properties";
-        Properties words = new Properties();
-        try (InputStream in = Labels.class.getResourceAsStream(file)) {
-            if (in == null) {
-                throw new IllegalStateException("no labels for " + language);
-            }
-            words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-        } catch (IOException broken) {
-            throw new UncheckedIOException(file + " cannot be read", broken);
-        }
-        return new Labels(language, words);
+        return new Labels(language, Bundle.of(Labels.class, "labels_" + language.word() + ".properties"));
     }
 
     public Language language() {
@@ -41,19 +26,12 @@ public final class Labels {
 
     /** A label with {@code {0}}, {@code {1}} … filled in. */
     public String text(Label label, Object... values) {
-        String text = words.getProperty(label.key());
-        if (text == null) {
-            throw new IllegalStateException("no " + label.key() + " in the labels of " + language);
-        }
-        for (int at = 0; at < values.length; at++) {
-            text = text.replace("{" + at + "}", String.valueOf(values[at]));
-        }
-        return text;
+        return words.text(label.key(), values);
     }
 
     /** What a card says that was made from a drill in another language. */
     public String madeFrom(Language other) {
-        return words.getProperty(Label.MADE_FROM.key() + "." + other.word(), text(Label.MADE_FROM));
+        return words.find(Label.MADE_FROM.key() + "." + other.word()).orElseGet(() -> text(Label.MADE_FROM));
     }
 
     public String weapon(Weapon weapon) {

@@ -32,29 +32,31 @@ class ArchitectureTest {
     /** A room, then the rooms it may stand on. */
     @ParameterizedTest(name = "{0} stands on {1}")
     @CsvSource({
-        "source, ''",
+        "wording, ''",
+        "source, wording",
         "model, ''",
-        "notation, model source",
-        "lexicon, source",
-        "grammar, lexicon source",
-        "meaning, grammar lexicon notation model source",
-        "reading, meaning grammar lexicon notation model source",
-        "table, source",
-        "record, table source",
-        "plan, mark record table model source",
-        "read, plan mark record table notation model source",
-        "phrase, notation model source",
-        "mark, model source",
-        "check, mark phrase reading notation model source",
-        "translation, check mark phrase reading lexicon notation model source",
-        "report, source model",
-        "explain, check mark phrase reading notation model source",
-        "tell, plan mark record report table model source",
-        "tidy, read model source",
-        "mend, tidy plan record table check mark read reading phrase notation model source",
-        "schema, tidy check mark read reading phrase notation model source",
-        "school, translation plan record table read reading mark check report explain phrase notation model source",
-        "editing, school translation tidy schema mend plan record table read reading mark check report explain phrase notation model source"
+        "notation, model source wording",
+        "terms, notation model source wording",
+        "lexicon, source wording",
+        "grammar, lexicon source wording",
+        "meaning, grammar lexicon notation model source wording",
+        "reading, meaning grammar lexicon notation model source terms wording",
+        "table, source terms wording",
+        "record, table source terms wording",
+        "plan, mark record table model source terms wording",
+        "read, plan mark record table notation model source terms wording",
+        "phrase, notation model source terms wording",
+        "mark, model source terms wording",
+        "check, mark phrase reading notation model source terms wording",
+        "translation, check mark phrase reading lexicon notation model source terms wording",
+        "report, source model terms wording",
+        "explain, check mark phrase reading notation model source terms wording",
+        "tell, plan mark record report table model source terms wording",
+        "tidy, read model source terms wording",
+        "mend, tidy plan record table check mark read reading phrase notation model source terms wording",
+        "schema, tidy check mark read reading phrase notation model source terms wording",
+        "school, translation plan record table read reading mark check report explain phrase notation model source terms wording",
+        "editing, school translation tidy schema mend plan record table read reading mark check report explain phrase notation model source terms wording"
     })
     void each_room_stands_only_on_those_below_it(String room, String below) {
         String[] allowed = Stream.concat(Stream.of(room), Arrays.stream(below.split(" ")))
@@ -83,6 +85,8 @@ class ArchitectureTest {
                         .replaceFirst("\\..*", ""))
                 .collect(Collectors.toCollection(TreeSet::new));
         rooms.removeAll(Set.of(
+                "wording",
+                "terms",
                 "source",
                 "model",
                 "notation",

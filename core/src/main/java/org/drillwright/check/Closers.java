@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
@@ -19,6 +20,7 @@ import org.drillwright.phrase.Change;
 import org.drillwright.phrase.ParryTravel;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
+import org.drillwright.wording.Message;
 
 /** Names the parries that would close a line from where a hand stands, and what each would be called. */
 public final class Closers {
@@ -37,13 +39,16 @@ public final class Closers {
         if (isHeld(fault)) {
             return fault.ways()
                     .or("a ceding parry", changes(setting, fault, line))
-                    .told(cedes -> "The " + fault.by().word() + "'s blade is held: a ceding parry answers it.");
+                    .told(cedes ->
+                            Message.plain("The " + fault.by().word() + "'s blade is held: a ceding parry answers it."));
         }
         Ways ways = fault.ways();
         parries(setting, fault, line).forEach((name, parry) -> ways.or(name, Change.instead(parry)));
         String from =
                 hand(fault).map(position -> "From " + position.word() + ", ").orElse("");
-        return ways.told(names -> Sentence.capital(from + String.join(" or ", names) + " would close it", "."));
+        return ways.told(names -> Message.plain(Sentence.capital(
+                from + names.stream().map(Message::english).collect(Collectors.joining(" or ")) + " would close it",
+                ".")));
     }
 
     /** Whether most schools teach a position. */

@@ -9,6 +9,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Findings;
 import org.drillwright.source.FormerRules;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Puts drills to the rules. */
 public final class Judge {
@@ -58,7 +59,7 @@ public final class Judge {
                 finding.file(),
                 finding.span(),
                 finding.what(),
-                "Accepted by the author: " + reason);
+                Message.of(Judge.class, "accepted", reason));
     }
 
     /** All that the rules find in the folder as a whole. */

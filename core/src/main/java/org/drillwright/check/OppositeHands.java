@@ -7,6 +7,7 @@ import org.drillwright.model.Hands;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Tells which words of a drill would have to change if its two held their weapons in opposite hands. */
 public final class OppositeHands {
@@ -37,7 +38,7 @@ public final class OppositeHands {
                 Severity.NOTE,
                 finding.file(),
                 finding.span(),
-                "Against an opposite hand: " + finding.what(),
+                Message.of(OppositeHands.class, "opposite", finding.what()),
                 finding.wayOut());
     }
 }

@@ -1,6 +1,7 @@
 package org.drillwright.check;
 
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /**
  * What people are told of a rule. The two examples are drills, or parts of one that {@link Example} completes; in the one
@@ -13,4 +14,22 @@ import org.drillwright.source.Severity;
  * @param why one sentence: the reason for it
  */
 public record RuleText(
-        String id, Severity severity, boolean safety, String asks, String why, String breaks, String keeps) {}
+        String id, Severity severity, boolean safety, Message asks, Message why, String breaks, String keeps) {
+
+    /**
+     * A rule whose words lie in its room, under {@code ID.asks} and {@code ID.why}.
+     *
+     * @param rule the class of the rule
+     */
+    public static RuleText of(
+            Class<?> rule, String id, Severity severity, boolean safety, String breaks, String keeps) {
+        return new RuleText(
+                id, severity, safety, Message.of(rule, id + ".asks"), Message.of(rule, id + ".why"), breaks, keeps);
+    }
+
+    /** In words that are not yet in any file. */
+    public RuleText(
+            String id, Severity severity, boolean safety, String asks, String why, String breaks, String keeps) {
+        this(id, severity, safety, Message.plain(asks), Message.plain(why), breaks, keeps);
+    }
+}

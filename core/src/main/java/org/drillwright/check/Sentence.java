@@ -8,6 +8,7 @@ import org.drillwright.notation.Action;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /**
  * What a rule says of a fault.
@@ -15,14 +16,22 @@ import org.drillwright.source.Severity;
  * @param what what is the matter
  * @param wayOut what may be done instead, as far as it plays
  */
-public record Sentence(Severity severity, String what, WayOut wayOut) {
+public record Sentence(Severity severity, Message what, WayOut wayOut) {
 
-    public static Optional<Sentence> error(String what, WayOut wayOut) {
+    public static Optional<Sentence> error(Message what, WayOut wayOut) {
         return Optional.of(new Sentence(Severity.ERROR, what, wayOut));
     }
 
-    public static Optional<Sentence> warning(String what, WayOut wayOut) {
+    public static Optional<Sentence> warning(Message what, WayOut wayOut) {
         return Optional.of(new Sentence(Severity.WARNING, what, wayOut));
+    }
+
+    public static Optional<Sentence> error(String what, WayOut wayOut) {
+        return error(Message.plain(what), wayOut);
+    }
+
+    public static Optional<Sentence> warning(String what, WayOut wayOut) {
+        return warning(Message.plain(what), wayOut);
     }
 
     public static Optional<Sentence> none() {

@@ -7,13 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.drillwright.phrase.Attempt.Leaves;
 import org.drillwright.phrase.Change;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** Ways out of a fault that a rule would name: those are named with which the drill, played once more, is refused no more. */
 public final class Ways {
 
-    private record Way(String words, List<Change> changes) {}
+    private record Way(Message words, List<Change> changes) {}
 
     private final Fault fault;
     /** Of each row only the way that leaves least refused is named, of equals the first. */
@@ -24,18 +27,27 @@ public final class Ways {
     }
 
     /** One way more: it is one if any of the changes plays. */
-    public Ways or(String words, Change... changes) {
+    public Ways or(Message words, Change... changes) {
         return or(words, List.of(changes));
     }
 
-    /** One way more: it is one if any of the changes plays. */
+    /** As {@link #or(Message, Change...)}, in words that are not yet in any file. */
+    public Ways or(String words, Change... changes) {
+        return or(Message.plain(words), List.of(changes));
+    }
+
     public Ways or(String words, List<Change> changes) {
+        return or(Message.plain(words), changes);
+    }
+
+    /** One way more: it is one if any of the changes plays. */
+    public Ways or(Message words, List<Change> changes) {
         rows.add(List.of(new Way(words, changes)));
         return this;
     }
 
     /** One way more: the one of these that leaves least refused, of equals the first. */
-    public Ways orFirst(Map<String, Change> some) {
+    public Ways orFirst(Map<Message, Change> some) {
         rows.add(some.entrySet().stream()
                 .map(way -> new Way(way.getKey(), List.of(way.getValue())))
                 .toList());
@@ -44,19 +56,24 @@ public final class Ways {
 
     /** The ways that play as one sentence: {@code Disengage, cut over, or beat the blade away first.} */
     public WayOut sentence() {
-        return told(names -> Sentence.capital(Sentence.either(names), "."));
+        return told(names -> Message.either(names).sentence());
     }
 
     /** The same, with this in front. */
     public WayOut sentence(String lead) {
-        return told(names -> lead + Sentence.either(names) + ".");
+        return told(names -> Message.of(Ways.class, "led", lead, Message.either(names)));
+    }
+
+    /** The same, said by a rule of what may be chosen from: {@code quarte, sixte, or octave}. */
+    public WayOut sentence(UnaryOperator<Message> saying) {
+        return told(names -> saying.apply(Message.either(names)));
     }
 
     /**
      * The ways that play, told by a rule: those that leave least refused. Where the partner's turn has to change with them,
      * that is said.
      */
-    public WayOut told(Function<List<String>, String> telling) {
+    public WayOut told(Function<List<Message>, Message> telling) {
         Map<Leaves, List<Tried>> named = new EnumMap<>(Leaves.class);
         for (List<Way> row : rows) {
             row.stream()
@@ -72,9 +89,9 @@ public final class Ways {
     }
 
     /** A change that plays, by the name of its way. */
-    private record Tried(String name, Change change, Leaves leaves) {}
+    private record Tried(Message name, Change change, Leaves leaves) {}
 
-    private WayOut wayOut(Leaves leaves, List<Tried> ways, Function<List<String>, String> telling) {
+    private WayOut wayOut(Leaves leaves, List<Tried> ways, Function<List<Message>, Message> telling) {
         return new WayOut(
                 telling.apply(ways.stream().map(Tried::name).toList()),
                 partnersTurn(leaves),
@@ -98,8 +115,10 @@ public final class Ways {
         return best;
     }
 
-    private String partnersTurn(Leaves leaves) {
+    private Message partnersTurn(Leaves leaves) {
         boolean changes = leaves == Leaves.PARTNERS_TURN || leaves == Leaves.FAULTS_OF_BOTH;
-        return changes ? "The " + fault.by().other().word() + "'s turn changes with it." : "";
+        return changes
+                ? Message.of(Ways.class, "partners.turn", Terms.of(fault.by().other()))
+                : Message.NONE;
     }
 }

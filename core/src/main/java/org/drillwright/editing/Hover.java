@@ -47,7 +47,7 @@ public final class Hover {
     }
 
     private static String told(RuleText rule) {
-        return rule.asks() + " " + rule.why();
+        return rule.asks().then(rule.why()).english();
     }
 
     /** How the words of a drill at an offset were read, and how they leave the two. */

@@ -67,7 +67,7 @@ public final class Explanation {
 
     private void finding(Finding finding) {
         line("  ! " + finding.severity().name().toLowerCase(Locale.ROOT) + " " + finding.rule() + ": "
-                + finding.what());
+                + finding.what().english());
     }
 
     private void moves(List<Played> moves) {

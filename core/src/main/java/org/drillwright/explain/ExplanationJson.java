@@ -79,7 +79,7 @@ public final class ExplanationJson {
                 json.writeStringField("was", was.get());
             }
             json.writeStringField("severity", finding.severity().name().toLowerCase(Locale.ROOT));
-            json.writeStringField("what", finding.what());
+            json.writeStringField("what", finding.what().english());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -56,7 +56,7 @@ final class Draft {
     }
 
     private static String said(Finding finding) {
-        return finding.rule() + ": " + finding.what();
+        return finding.rule() + ": " + finding.what().english();
     }
 
     /** What is found in a text; empty if it cannot be read. */

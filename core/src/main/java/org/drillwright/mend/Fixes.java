@@ -46,13 +46,13 @@ public final class Fixes {
 
     /** The word that was meant, in place of the one that was found; none where none is named. */
     public static Optional<Fix> meant(Finding finding) {
-        Matcher meant = MEANT.matcher(finding.what() + " " + finding.wayOut());
+        Matcher meant = MEANT.matcher(finding.words().english());
         if (!meant.find()) {
             return Optional.empty();
         }
         String written = finding.file().slice(finding.span());
         String word = meant.group(1);
-        boolean whole = finding.what().contains("'" + unquoted(written) + "'");
+        boolean whole = finding.what().english().contains("'" + unquoted(written) + "'");
         return whole && !word.equals(unquoted(written))
                 ? Optional.of(new Fix(
                         "Change to '" + word + "'",

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.source.Finding;
 import org.drillwright.source.FormerRules;
@@ -23,7 +24,7 @@ public final class JsonReport {
 
     private JsonReport() {}
 
-    public static String of(List<Finding> findings, Tally tally, Judged judged) {
+    public static String of(List<Finding> findings, Tally tally, Judged judged, Locale language) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             json.useDefaultPrettyPrinter();
@@ -31,7 +32,7 @@ public final class JsonReport {
             json.writeNumberField("version", VERSION);
             json.writeArrayFieldStart("findings");
             for (Finding finding : findings) {
-                write(finding, json);
+                write(finding, language, json);
             }
             json.writeEndArray();
             write(tally, json);
@@ -43,7 +44,7 @@ public final class JsonReport {
         return text + "\n";
     }
 
-    private static void write(Finding finding, JsonGenerator json) throws IOException {
+    private static void write(Finding finding, Locale language, JsonGenerator json) throws IOException {
         Position start = finding.position();
         Position end = finding.file().position(finding.span().end());
         json.writeStartObject();
@@ -58,8 +59,8 @@ public final class JsonReport {
         json.writeNumberField("column", start.column());
         json.writeNumberField("endLine", end.line());
         json.writeNumberField("endColumn", end.column());
-        json.writeStringField("what", finding.what());
-        json.writeStringField("wayOut", finding.wayOut());
+        json.writeStringField("what", finding.what().in(language));
+        json.writeStringField("wayOut", finding.wayOut().in(language));
         json.writeEndObject();
     }
 

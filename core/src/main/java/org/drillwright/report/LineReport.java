@@ -1,6 +1,7 @@
 package org.drillwright.report;
 
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Position;
 
@@ -9,11 +10,11 @@ public final class LineReport {
 
     private LineReport() {}
 
-    public static String of(List<Finding> findings) {
+    public static String of(List<Finding> findings, Locale language) {
         StringBuilder text = new StringBuilder();
         for (Finding finding : findings) {
             Position position = finding.position();
-            String words = (finding.what() + " " + finding.wayOut()).strip().replaceAll("\\s+", " ");
+            String words = finding.words().in(language).replaceAll("\\s+", " ");
             text.append(Columns.shown(finding.file().name()))
                     .append(':')
                     .append(position.line())

@@ -1,6 +1,9 @@
 package org.drillwright.report;
 
+import java.util.Locale;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Bundle;
+import org.drillwright.wording.Message;
 
 /**
  * What a report can say of a rule.
@@ -11,29 +14,31 @@ import org.drillwright.source.Severity;
  * @param breaks an example that breaks the rule; empty if there is none
  * @param keeps an example that keeps it; empty if there is none
  */
-public record RuleHelp(String id, Severity severity, String asks, String why, String breaks, String keeps) {
+public record RuleHelp(String id, Severity severity, Message asks, Message why, String breaks, String keeps) {
 
-    public RuleHelp(String id, Severity severity, String asks, String why) {
+    public RuleHelp(String id, Severity severity, Message asks, Message why) {
         this(id, severity, asks, why, "", "");
     }
 
     /** All that is known of it, for people; paragraphs are parted by an empty line. */
-    public String text() {
-        return asks
-                + (why.isEmpty() ? "" : "\n\nWhy: " + why)
-                + (breaks.isEmpty() ? "" : "\n\nBreaks it:\n\n" + breaks)
-                + (keeps.isEmpty() ? "" : "\nKeeps it:\n\n" + keeps.stripTrailing());
+    public String text(Locale language) {
+        Bundle words = Bundle.in(RuleHelp.class, language);
+        return asks.in(language)
+                + (why.isEmpty() ? "" : "\n\n" + words.text("rule.why", why.in(language)))
+                + (breaks.isEmpty() ? "" : "\n\n" + words.text("rule.breaks") + "\n\n" + breaks)
+                + (keeps.isEmpty() ? "" : "\n" + words.text("rule.keeps") + "\n\n" + keeps.stripTrailing());
     }
 
     /** The same in Markdown. */
-    public String markdown() {
-        return asks
-                + (why.isEmpty() ? "" : "\n\n**Why:** " + why)
-                + block("Breaks it", breaks)
-                + block("Keeps it", keeps);
+    public String markdown(Locale language) {
+        Bundle words = Bundle.in(RuleHelp.class, language);
+        return asks.in(language)
+                + (why.isEmpty() ? "" : "\n\n" + words.text("rule.why.bold", why.in(language)))
+                + block(words.text("rule.breaks"), breaks)
+                + block(words.text("rule.keeps"), keeps);
     }
 
     private static String block(String heading, String yaml) {
-        return yaml.isEmpty() ? "" : "\n\n**" + heading + ":**\n\n```yaml\n" + yaml + "```";
+        return yaml.isEmpty() ? "" : "\n\n**" + heading + "**\n\n```yaml\n" + yaml + "```";
     }
 }

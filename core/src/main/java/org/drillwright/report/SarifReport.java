@@ -21,6 +21,7 @@ import org.drillwright.source.FormerRules;
 import org.drillwright.source.Position;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
+import org.drillwright.wording.Message;
 
 /** Findings in the Static Analysis Results Interchange Format (SARIF 2.1.0, OASIS 2020), which code hosts show. */
 public final class SarifReport {
@@ -38,10 +39,12 @@ public final class SarifReport {
 
     private final JsonGenerator json;
     private final List<RuleHelp> rules;
+    private final Locale language;
     private final List<String> ids;
     private final Map<String, Integer> alike = new HashMap<>();
 
-    private SarifReport(JsonGenerator json, List<RuleHelp> rules) {
+    private SarifReport(JsonGenerator json, List<RuleHelp> rules, Locale language) {
+        this.language = language;
         this.json = json;
         this.rules = rules;
         this.ids = rules.stream().map(RuleHelp::id).toList();
@@ -54,12 +57,14 @@ public final class SarifReport {
      * @param rules all that could have found something
      * @param version the program's own
      * @param root one sentence: which folder the names of the files are relative to
+     * @param language that people read it in; ids and keys are the same in all
      */
-    public static String of(List<Finding> findings, List<RuleHelp> rules, Judged judged, String version, String root) {
+    public static String of(
+            List<Finding> findings, List<RuleHelp> rules, Judged judged, String version, String root, Locale language) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             json.useDefaultPrettyPrinter();
-            new SarifReport(json, complete(rules, findings)).log(findings, judged, version, root);
+            new SarifReport(json, complete(rules, findings), language).log(findings, judged, version, root);
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
         }
@@ -73,7 +78,7 @@ public final class SarifReport {
         TreeSet<String> found = new TreeSet<>();
         findings.forEach(finding -> found.add(finding.rule()));
         found.removeAll(told);
-        found.forEach(id -> all.add(new RuleHelp(id, Severity.ERROR, id, "")));
+        found.forEach(id -> all.add(new RuleHelp(id, Severity.ERROR, Message.plain(id), Message.NONE)));
         return all;
     }
 
@@ -111,7 +116,7 @@ public final class SarifReport {
         json.writeObjectFieldStart("driver");
         json.writeStringField("name", "Drillwright");
         json.writeStringField("version", version);
-        json.writeStringField("language", "en");
+        json.writeStringField("language", language.getLanguage());
         json.writeArrayFieldStart("rules");
         for (RuleHelp rule : rules) {
             rule(rule);
@@ -133,11 +138,11 @@ public final class SarifReport {
         if (rule.id().contains("-")) {
             json.writeStringField("name", name(rule.id()));
         }
-        message("shortDescription", rule.asks());
-        message("fullDescription", (rule.asks() + " " + rule.why()).strip());
+        message("shortDescription", rule.asks().in(language));
+        message("fullDescription", rule.asks().then(rule.why()).in(language));
         json.writeObjectFieldStart("help");
-        json.writeStringField("text", rule.text());
-        json.writeStringField("markdown", rule.markdown());
+        json.writeStringField("text", rule.text(language));
+        json.writeStringField("markdown", rule.markdown(language));
         json.writeEndObject();
         json.writeObjectFieldStart("defaultConfiguration");
         json.writeStringField("level", rule.severity().word());
@@ -172,7 +177,7 @@ public final class SarifReport {
         json.writeStringField("ruleId", finding.rule());
         json.writeNumberField("ruleIndex", ids.indexOf(finding.rule()));
         json.writeStringField("level", finding.severity().word());
-        message("message", (finding.what() + " " + finding.wayOut()).strip());
+        message("message", finding.words().in(language));
         json.writeArrayFieldStart("locations");
         json.writeStartObject();
         json.writeObjectFieldStart("physicalLocation");

@@ -4,28 +4,36 @@ import java.util.List;
 import java.util.Locale;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Position;
+import org.drillwright.wording.Bundle;
 
 /** Findings for people: where, how bad, the line with a mark under the very words, what, and the way out. */
 public final class TextReport {
 
     private TextReport() {}
 
-    /** One block a finding, an empty line between two. */
+    /** One block a finding, an empty line between two; in English. */
     public static String of(List<Finding> findings, Paint paint) {
+        return of(findings, paint, Locale.ENGLISH);
+    }
+
+    /** One block a finding, an empty line between two. */
+    public static String of(List<Finding> findings, Paint paint, Locale language) {
         StringBuilder text = new StringBuilder();
         for (Finding finding : findings) {
-            text.append(of(finding, paint)).append('\n');
+            text.append(of(finding, paint, language)).append('\n');
         }
         return text.toString();
     }
 
-    private static String of(Finding finding, Paint paint) {
+    private static String of(Finding finding, Paint paint, Locale language) {
+        Bundle words = Bundle.in(TextReport.class, language);
         Position position = finding.position();
         StringBuilder text = new StringBuilder();
-        text.append(paint.place(Columns.shown(finding.file().name()) + ", line " + position.line() + ", column "
-                        + position.column()))
+        text.append(paint.place(
+                        words.text("place", Columns.shown(finding.file().name()), position.line(), position.column())))
                 .append(": ")
-                .append(paint.severity(finding.severity(), finding.severity().word()))
+                .append(paint.severity(
+                        finding.severity(), words.text(finding.severity().word())))
                 .append(" (")
                 .append(finding.rule())
                 .append(")\n");
@@ -39,9 +47,9 @@ public final class TextReport {
                     .append(paint.caret(finding.severity(), snippet.mark()))
                     .append('\n');
         }
-        text.append("  ").append(Columns.shown(finding.what())).append('\n');
+        text.append("  ").append(Columns.shown(finding.what().in(language))).append('\n');
         if (!finding.wayOut().isEmpty()) {
-            text.append("  ").append(finding.wayOut()).append('\n');
+            text.append("  ").append(finding.wayOut().in(language)).append('\n');
         }
         return text.toString();
     }

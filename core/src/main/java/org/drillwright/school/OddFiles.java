@@ -71,7 +71,7 @@ final class OddFiles {
     }
 
     static boolean isOdd(Finding finding) {
-        return finding.what().equals(WHAT);
+        return finding.what().english().equals(WHAT);
     }
 
     private static Finding finding(String name) {

@@ -8,6 +8,7 @@ import org.drillwright.read.ReadingRule;
 import org.drillwright.record.RecordRule;
 import org.drillwright.report.RuleHelp;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** What reading and the rules say of themselves, for reports. */
 public final class RuleHelps {
@@ -27,7 +28,10 @@ public final class RuleHelps {
     private static RuleHelp of(String id, String why) {
         int end = why.indexOf('.') + 1;
         return new RuleHelp(
-                id, Severity.ERROR, why.substring(0, end), why.substring(end).strip());
+                id,
+                Severity.ERROR,
+                Message.plain(why.substring(0, end)),
+                Message.plain(why.substring(end).strip()));
     }
 
     private static RuleHelp of(RuleText rule) {

@@ -1,5 +1,7 @@
 package org.drillwright.source;
 
+import org.drillwright.wording.Message;
+
 /**
  * Something found in a file.
  *
@@ -9,7 +11,17 @@ package org.drillwright.source;
  * @param what one sentence: what is the matter
  * @param wayOut one sentence of why, or of the way out; may be empty
  */
-public record Finding(String rule, Severity severity, SourceFile file, Span span, String what, String wayOut) {
+public record Finding(String rule, Severity severity, SourceFile file, Span span, Message what, Message wayOut) {
+
+    /** In words that are not yet in any file. */
+    public Finding(String rule, Severity severity, SourceFile file, Span span, String what, String wayOut) {
+        this(rule, severity, file, span, Message.plain(what), Message.plain(wayOut));
+    }
+
+    /** What is the matter and the way out, as one text. */
+    public Message words() {
+        return what.then(wayOut);
+    }
 
     /** Where the finding begins. */
     public Position position() {

@@ -2,6 +2,7 @@ package org.drillwright.source;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.drillwright.wording.Message;
 
 /** Gathers what is found in one file: so much of it as anybody reads, and that there is more. */
 public final class Findings {
@@ -23,6 +24,27 @@ public final class Findings {
         return file;
     }
 
+    public void error(String rule, Span span, Message what, Message wayOut) {
+        add(rule, Severity.ERROR, span, what, wayOut);
+    }
+
+    public void warning(String rule, Span span, Message what, Message wayOut) {
+        add(rule, Severity.WARNING, span, what, wayOut);
+    }
+
+    public void note(String rule, Span span, Message what, Message wayOut) {
+        add(rule, Severity.NOTE, span, what, wayOut);
+    }
+
+    public void add(String rule, Severity severity, Span span, Message what, Message wayOut) {
+        add(new Finding(rule, severity, file, span, what, wayOut));
+    }
+
+    /** As {@link #add(String, Severity, Span, Message, Message)}, in words that are not yet in any file. */
+    public void add(String rule, Severity severity, Span span, String what, String wayOut) {
+        add(rule, severity, span, Message.plain(what), Message.plain(wayOut));
+    }
+
     public void error(String rule, Span span, String what, String wayOut) {
         add(rule, Severity.ERROR, span, what, wayOut);
     }
@@ -33,10 +55,6 @@ public final class Findings {
 
     public void note(String rule, Span span, String what, String wayOut) {
         add(rule, Severity.NOTE, span, what, wayOut);
-    }
-
-    public void add(String rule, Severity severity, Span span, String what, String wayOut) {
-        add(new Finding(rule, severity, file, span, what, wayOut));
     }
 
     public void addAll(List<Finding> others) {
@@ -73,8 +91,8 @@ public final class Findings {
                 finding.severity(),
                 file,
                 finding.span(),
-                "There are more like this in the file: " + more + " not shown.",
-                "Correct those above first.")));
+                Message.of(Findings.class, "more", more),
+                Message.of(Findings.class, "more.way"))));
         return List.copyOf(all);
     }
 }

@@ -54,7 +54,7 @@ class ExamplesTest {
         assertEquals(
                 List.of(),
                 found.stream()
-                        .map(finding -> finding.rule() + ": " + finding.what())
+                        .map(finding -> finding.rule() + ": " + finding.what().english())
                         .toList());
     }
 
@@ -73,7 +73,7 @@ class ExamplesTest {
         assertEquals(
                 List.of(),
                 Judged.drill("").all().stream()
-                        .map(finding -> finding.rule() + ": " + finding.what())
+                        .map(finding -> finding.rule() + ": " + finding.what().english())
                         .toList());
     }
 
@@ -84,7 +84,8 @@ class ExamplesTest {
                 texts.size(), new HashSet<>(texts.stream().map(RuleText::id).toList()).size());
         for (RuleText text : texts) {
             assertTrue(text.id().matches("[a-z]+(-[a-z]+)*"), text.id());
-            assertTrue(text.asks().endsWith(".") && text.why().endsWith("."), text.id());
+            assertTrue(
+                    text.asks().english().endsWith(".") && text.why().english().endsWith("."), text.id());
         }
     }
 

@@ -104,7 +104,7 @@ public final class Judged {
 
     /** What one rule says of the folder as a whole. */
     public List<String> saidOfFolder(String rule) {
-        return inFolder(rule).map(Finding::what).toList();
+        return inFolder(rule).map(finding -> finding.what().english()).toList();
     }
 
     private Stream<Finding> inFolder(String rule) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,14 +21,14 @@ class NotJudgedTest {
         return drill.all().stream()
                 .filter(finding -> finding.severity() == Severity.WARNING)
                 .filter(finding -> finding.rule().equals("not-fully-checked"))
-                .map(Finding::what)
+                .map(finding -> finding.what().english())
                 .toList();
     }
 
     private static List<String> wayOut(Judged drill) {
         return drill.all().stream()
                 .filter(finding -> finding.rule().equals("not-fully-checked"))
-                .map(Finding::wayOut)
+                .map(finding -> finding.wayOut().english())
                 .toList();
     }
 

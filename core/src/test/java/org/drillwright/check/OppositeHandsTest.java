@@ -25,7 +25,7 @@ class OppositeHandsTest {
 
     private static List<String> notes(String lines) {
         return OppositeHands.notes(Judged.drill(lines).subject()).stream()
-                .map(note -> note.severity().word() + " " + note.what())
+                .map(note -> note.severity().word() + " " + note.what().english())
                 .toList();
     }
 

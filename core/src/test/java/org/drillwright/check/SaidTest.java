@@ -393,6 +393,8 @@ class SaidTest {
     }
 
     private static Stream<String> lines(Finding finding) {
-        return Stream.of(finding.severity().word() + " " + finding.what(), "> " + finding.wayOut());
+        return Stream.of(
+                finding.severity().word() + " " + finding.what().english(),
+                "> " + finding.wayOut().english());
     }
 }

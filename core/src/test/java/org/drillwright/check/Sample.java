@@ -51,7 +51,7 @@ public record Sample(String id, String text, Subject subject, List<Finding> find
 
     public List<String> said(List<Finding> some) {
         return some.stream()
-                .map(finding -> said(finding) + ": " + finding.what())
+                .map(finding -> said(finding) + ": " + finding.what().english())
                 .toList();
     }
 }

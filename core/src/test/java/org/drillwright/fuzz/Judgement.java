@@ -94,7 +94,8 @@ final class Judgement {
     /** What is found, wherever it stands. */
     private static List<String> said(Judgement judgement) {
         return judgement.findings.stream()
-                .map(finding -> finding.severity() + " " + finding.rule() + ": " + finding.what())
+                .map(finding -> finding.severity() + " " + finding.rule() + ": "
+                        + finding.what().english())
                 .sorted()
                 .toList();
     }

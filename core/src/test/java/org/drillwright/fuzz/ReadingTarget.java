@@ -57,7 +57,10 @@ public final class ReadingTarget {
 
     private static List<String> shown(Reading<?> reading) {
         return reading.findings().stream()
-                .map(finding -> finding.rule() + finding.span() + finding.what() + finding.wayOut())
+                .map(finding -> finding.rule()
+                        + finding.span()
+                        + finding.what().english()
+                        + finding.wayOut().english())
                 .toList();
     }
 }

@@ -66,7 +66,8 @@ public final class RecordTarget {
 
     /** What the days of the week have decided may be open again when there are classes on more of them; that is told. */
     private static boolean hangsOnDaysOfTheWeek(ReadHistory read) {
-        return read.findings().stream().anyMatch(finding -> finding.wayOut().contains("tables: {dates:"));
+        return read.findings().stream()
+                .anyMatch(finding -> finding.wayOut().english().contains("tables: {dates:"));
     }
 
     private static void linesAreAdded(byte[] bytes, ReadHistory before) {

@@ -36,8 +36,8 @@ final class Told {
     static void inside(Finding finding) {
         assertTrue(finding.span().end() <= finding.file().text().length(), finding::toString);
         assertTrue(finding.position().line() <= finding.file().lineCount(), finding::toString);
-        assertFalse(finding.what().isBlank(), finding::toString);
-        assertFalse((finding.what() + finding.wayOut()).contains("Optional"), finding::toString);
+        assertFalse(finding.what().english().isBlank(), finding::toString);
+        assertFalse((finding.what().english() + finding.wayOut().english()).contains("Optional"), finding::toString);
     }
 
     static void once(List<Finding> findings) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.drillwright.check.Corpus;
 import org.drillwright.check.Sample;
-import org.drillwright.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,7 +51,9 @@ class MendingTest {
     }
 
     private static List<String> said(String text) {
-        return judged(text).findings().stream().map(Finding::what).toList();
+        return judged(text).findings().stream()
+                .map(finding -> finding.what().english())
+                .toList();
     }
 
     @Test

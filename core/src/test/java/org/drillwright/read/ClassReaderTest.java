@@ -26,7 +26,6 @@ import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.plan.roster.Wanted;
 import org.drillwright.plan.roster.Ways;
-import org.drillwright.source.Finding;
 import org.junit.jupiter.api.Test;
 
 class ClassReaderTest {
@@ -50,7 +49,7 @@ class ClassReaderTest {
                 .read("class.yaml", "{date: 2026-09-14, drills: [dril-300, waltz]}".getBytes(StandardCharsets.UTF_8))
                 .findings()
                 .stream()
-                .map(Finding::wayOut)
+                .map(finding -> finding.wayOut().english())
                 .toList();
         assertEquals(
                 List.of(
@@ -151,7 +150,8 @@ class ClassReaderTest {
                         settings: {prary: {value: 2}}
                         """).findings().stream()
                         .map(finding -> finding.position().line() + ":"
-                                + finding.position().column() + " " + finding.what())
+                                + finding.position().column() + " "
+                                + finding.what().english())
                         .toList());
     }
 }

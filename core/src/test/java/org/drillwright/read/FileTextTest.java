@@ -66,7 +66,9 @@ class FileTextTest {
         assertTrue(reading.value().isEmpty());
         assertEquals(
                 List.of("This is " + nature + ", not plain text."),
-                reading.findings().stream().map(Finding::what).toList());
+                reading.findings().stream()
+                        .map(finding -> finding.what().english())
+                        .toList());
     }
 
     @Test
@@ -115,7 +117,9 @@ class FileTextTest {
         String hidden = Character.toString(Integer.parseInt(hex, 16));
         Finding finding = Files.onlyError(Files.with("Parry quarte.", "Par" + hidden + "ry quarte."));
         assertEquals("not-plain-text", finding.rule());
-        assertEquals("There is a hidden character here (U+" + hex + ", " + nature + ").", finding.what());
+        assertEquals(
+                "There is a hidden character here (U+" + hex + ", " + nature + ").",
+                finding.what().english());
         assertEquals(8, finding.position().line());
         assertEquals(18, finding.position().column());
         assertEquals(hidden, finding.file().slice(finding.span()));

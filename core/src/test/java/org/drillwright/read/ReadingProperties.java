@@ -234,7 +234,9 @@ class ReadingProperties {
         Position position = finding.position();
         Span line = finding.file().line(position.line());
         assertTrue(finding.span().start() >= line.start());
-        assertTrue(!finding.what().isBlank() && !finding.what().contains("null"), finding.what());
+        assertTrue(
+                !finding.what().english().isBlank() && !finding.what().english().contains("null"),
+                finding.what().english());
     }
 
     private static void assertInside(Field field, ReadDrill drill) {

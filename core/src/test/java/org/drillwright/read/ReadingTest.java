@@ -27,7 +27,7 @@ class ReadingTest {
     }
 
     private static String wayOut(String text) {
-        return Files.onlyError(text).wayOut();
+        return Files.onlyError(text).wayOut().english();
     }
 
     @ParameterizedTest(name = "{0} for {1}")
@@ -52,7 +52,7 @@ class ReadingTest {
         assertEquals(List.of("error key-twice 4:1 'form'"), found(text));
         assertEquals(
                 "'form' is here a second time (first on line 3).",
-                Files.onlyError(text).what());
+                Files.onlyError(text).what().english());
     }
 
     @ParameterizedTest(name = "{1} in place of {0}")
@@ -90,7 +90,9 @@ class ReadingTest {
         Finding finding = Files.onlyError(text);
         assertEquals("wrong-kind", finding.rule());
         assertEquals(6, finding.position().line());
-        assertTrue(finding.wayOut().contains("- leader: "), finding.wayOut());
+        assertTrue(
+                finding.wayOut().english().contains("- leader: "),
+                finding.wayOut().english());
     }
 
     @ParameterizedTest
@@ -98,7 +100,7 @@ class ReadingTest {
     void an_empty_text_is_found(String title) {
         Finding finding = Files.onlyError(Files.with("title: Parry of quarte", title));
         assertEquals("text-empty-or-too-long", finding.rule());
-        assertEquals("There is nothing after 'title'.", finding.what());
+        assertEquals("There is nothing after 'title'.", finding.what().english());
     }
 
     @Test
@@ -153,7 +155,9 @@ class ReadingTest {
                         "'form' is missing.",
                         "'weapon' is missing.",
                         "'steps' is missing."),
-                Files.read("note: a\n").findings().stream().map(Finding::what).toList());
+                Files.read("note: a\n").findings().stream()
+                        .map(finding -> finding.what().english())
+                        .toList());
     }
 
     @ParameterizedTest(name = "{1} in place of {0}")
@@ -241,14 +245,15 @@ class ReadingTest {
     void an_empty_file_is_said_to_be_empty(String text) {
         assertEquals(
                 "This file is empty, or has nothing but remarks in it.",
-                Files.onlyError(text).what());
+                Files.onlyError(text).what().english());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"- leader: a\n", "Just a sentence.\n", "---\n", "[a, b]\n"})
     void a_file_without_keys_is_said_to_have_none(String text) {
         assertEquals(
-                "The file has no keys at the left edge.", Files.onlyError(text).what());
+                "The file has no keys at the left edge.",
+                Files.onlyError(text).what().english());
     }
 
     @Test
@@ -262,7 +267,9 @@ class ReadingTest {
         Reading<ReadDrill> reading = Files.read(large);
         assertEquals(
                 List.of("This file is larger than 256 KiB."),
-                reading.findings().stream().map(Finding::what).toList());
+                reading.findings().stream()
+                        .map(finding -> finding.what().english())
+                        .toList());
         Files.drill(Files.GOOD + "#".repeat(256 * 1024 - Files.GOOD.length()));
     }
 
@@ -306,8 +313,10 @@ class ReadingTest {
     void deep_nesting_is_refused_at_once(int deep) {
         assertTimeout(
                 Duration.ofSeconds(10),
-                () -> assertTrue(
-                        Files.onlyError("title: " + "[".repeat(deep)).what().startsWith("Lists and keys are nested")));
+                () -> assertTrue(Files.onlyError("title: " + "[".repeat(deep))
+                        .what()
+                        .english()
+                        .startsWith("Lists and keys are nested")));
     }
 
     @Test

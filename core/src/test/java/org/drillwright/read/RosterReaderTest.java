@@ -93,7 +93,7 @@ class RosterReaderTest {
     private static List<String> places(Reading<Roster> reading) {
         return reading.findings().stream()
                 .map(finding -> finding.severity() + " " + finding.position().line() + ":"
-                        + finding.position().column() + " " + finding.what())
+                        + finding.position().column() + " " + finding.what().english())
                 .toList();
     }
 
@@ -151,7 +151,8 @@ class RosterReaderTest {
                 read("roster.yaml", "people: [{name: Ash, was: [Bo]}, {name: Bo, was: [Ash]}]\n")
                         .findings()
                         .get(0)
-                        .what());
+                        .what()
+                        .english());
     }
 
     @Test

@@ -214,7 +214,7 @@ class SlipsTest {
     @MethodSource("slips")
     void a_slip_is_said_and_mended(String written, String meant, String slipped, String sentence) {
         Finding finding = Files.onlyError(slipped);
-        assertTrue(finding.what().startsWith(sentence), finding.what());
+        assertTrue(finding.what().english().startsWith(sentence), finding.what().english());
         assertTrue(Files.read(slipped).whole().isEmpty());
         assertEquals(Files.drill(meant), Files.drill(mended(finding)));
     }
@@ -225,7 +225,10 @@ class SlipsTest {
         for (String between : List.of("", " ")) {
             String text = sign + between + "Parry quarte.";
             Finding finding = Files.onlyError(Files.with("follower: Parry quarte.", "follower: " + text));
-            assertTrue(finding.what().contains("begin") && finding.what().contains("'" + sign + "'"), finding.what());
+            assertTrue(
+                    finding.what().english().contains("begin")
+                            && finding.what().english().contains("'" + sign + "'"),
+                    finding.what().english());
             assertEquals(
                     text,
                     Files.drill(mended(finding))
@@ -288,8 +291,11 @@ class SlipsTest {
     void a_list_in_one_count_without_its_dash_is_mended() {
         String text = Files.GOOD.substring(0, Files.GOOD.indexOf("  - leader: Recover"));
         Finding finding = Files.onlyError(text.replace("  - leader", "    leader"));
-        assertEquals("'steps' needs a list, but this is a group of keys.", finding.what());
-        String way = finding.wayOut().substring(finding.wayOut().indexOf("Write"));
+        assertEquals(
+                "'steps' needs a list, but this is a group of keys.",
+                finding.what().english());
+        String way =
+                finding.wayOut().english().substring(finding.wayOut().english().indexOf("Write"));
         assertEquals("Write, with 2 spaces in front: - leader: Extend and lunge.", way);
     }
 
@@ -307,7 +313,9 @@ class SlipsTest {
         Reading<ReadDrill> reading = Files.read(text);
         assertEquals(List.of("warning lost-text 8:28 '#4 firmly.'"), Files.shown(reading.findings()));
         Finding finding = reading.findings().get(0);
-        assertEquals("Everything after ' #' is left out: '#4 firmly.'.", finding.what());
+        assertEquals(
+                "Everything after ' #' is left out: '#4 firmly.'.",
+                finding.what().english());
         assertEquals(
                 "Parry quarte #4 firmly.",
                 Files.drill(mended(finding))
@@ -341,12 +349,14 @@ class SlipsTest {
     void a_slip_that_nobody_foresaw_names_its_line() {
         Finding finding = Files.onlyError(Files.GOOD + "] ] :\n");
         assertEquals(15, finding.position().line());
-        assertTrue(finding.what().endsWith("Nothing in this file was read."), finding.what());
+        assertTrue(
+                finding.what().english().endsWith("Nothing in this file was read."),
+                finding.what().english());
     }
 
     private static String inTwoLines(Finding finding) {
-        Matcher advice =
-                Pattern.compile("'(.*?)' with (no|\\d+) spaces? in front").matcher(finding.wayOut());
+        Matcher advice = Pattern.compile("'(.*?)' with (no|\\d+) spaces? in front")
+                .matcher(finding.wayOut().english());
         String lines = advice.results()
                 .map(line ->
                         (line.group(2).equals("no") ? "" : " ".repeat(Integer.parseInt(line.group(2)))) + line.group(1))
@@ -360,11 +370,11 @@ class SlipsTest {
     /** The file with the line of the finding as its advice says. */
     private static String mended(Finding finding) {
         Matcher advice = Pattern.compile("(?s)Write(?:, with (no space|\\d+ spaces?) in front)?: (.*)$")
-                .matcher(finding.wayOut());
-        if (finding.wayOut().contains("Write two lines: ")) {
+                .matcher(finding.wayOut().english());
+        if (finding.wayOut().english().contains("Write two lines: ")) {
             return inTwoLines(finding);
         }
-        assertTrue(advice.find(), finding.wayOut());
+        assertTrue(advice.find(), finding.wayOut().english());
         SourceFile file = finding.file();
         int number = finding.position().line();
         String line = file.slice(file.line(number));

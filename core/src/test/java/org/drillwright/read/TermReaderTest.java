@@ -130,12 +130,12 @@ class TermReaderTest {
     void errors_are_told_with_their_place_and_a_way_out(String lines, int line, String what) {
         Reading<Term> reading = read(lines.replace(";", "\n") + "\n");
         Finding finding = reading.findings().stream()
-                .filter(one -> one.what().equals(what))
+                .filter(one -> one.what().english().equals(what))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(reading.findings().toString()));
         assertEquals(Severity.ERROR, finding.severity());
         assertEquals(line, finding.file().position(finding.span().start()).line());
-        assertTrue(!finding.wayOut().isBlank());
+        assertTrue(!finding.wayOut().english().isBlank());
         assertEquals(Optional.empty(), reading.value());
     }
 

@@ -116,8 +116,10 @@ class ClassToldTest {
         String cut = whole.substring(0, whole.indexOf("2026-09-14,Bo"));
         Finding said = Told.read(cut).findings().get(0);
         assertEquals("record-batch-broken", said.rule());
-        assertEquals("This batch of 3 lines is incomplete: none of it was counted.", said.what());
-        assertEquals("To record it again: record tonight", said.wayOut());
+        assertEquals(
+                "This batch of 3 lines is incomplete: none of it was counted.",
+                said.what().english());
+        assertEquals("To record it again: record tonight", said.wayOut().english());
         assertEquals(Map.of(), stands(cut));
         String more = Told.appended(cut, entries("Ash Bo Ash-Bo"));
         assertEquals(counted(entries("Ash Bo Ash-Bo")), stands(cut + more));

@@ -84,7 +84,7 @@ class RecordTest {
         assertEquals(List.of("record-unknown-name 2:12", "record-unknown-name 3:16"), places(read));
         assertEquals(
                 "Did you mean 'Ash'? The line was kept as it is.",
-                read.findings().get(0).wayOut());
+                read.findings().get(0).wayOut().english());
         assertEquals(2, read.history().entries().size());
     }
 
@@ -172,7 +172,7 @@ class RecordTest {
         assertEquals(List.of("record-line-broken 2:1"), places(read));
         assertEquals(
                 "A quotation mark in this line has no partner.",
-                read.findings().get(0).what());
+                read.findings().get(0).what().english());
         assertEquals(
                 List.of(Entry.attended(DAY, "Bo"), Entry.attended(DAY, "Cy")),
                 read.history().entries());
@@ -247,10 +247,10 @@ class RecordTest {
                 List.of("record-unknown-name 2:12", "record-line-twice 3:1", "record-unknown-name 4:16"), places(read));
         assertEquals(
                 "There is no person 'Ahs' now. It is on 2 lines.",
-                read.findings().get(0).what());
+                read.findings().get(0).what().english());
         assertEquals(
                 "'02-Jan' is not a drill: a spreadsheet has made a date out of a name. It is on 2 lines.",
-                read.findings().get(2).what());
+                read.findings().get(2).what().english());
         assertEquals(1, read.history().entries().size());
     }
 
@@ -266,9 +266,9 @@ class RecordTest {
         assertEquals(
                 "'03/04/2026' could be 2026-04-03 (day first) or 2026-03-04 (month first). None of these 3 lines was"
                         + " counted.",
-                read.findings().get(0).what());
+                read.findings().get(0).what().english());
         assertEquals(
                 "Say which: tables: {dates: day-first} or tables: {dates: month-first} in school.yaml.",
-                read.findings().get(0).wayOut());
+                read.findings().get(0).wayOut().english());
     }
 }

@@ -3,6 +3,7 @@ package org.drillwright.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
@@ -21,18 +22,18 @@ class LineReportTest {
         assertEquals("""
                 set/a drill.yaml:2:8: error: 'x' is unknown here. Known: a. (unknown-word)
                 set/a drill.yaml:1:10: note: What. (a-rule)
-                """, LineReport.of(findings));
+                """, LineReport.of(findings, Locale.ENGLISH));
     }
 
     @Test
     void a_files_name_cannot_break_the_line() {
         Finding finding =
                 new Finding("a-rule", Severity.WARNING, new SourceFile("a\nb.yaml", ""), Span.at(0), "What.", "");
-        assertEquals("a\ufffdb.yaml:1:1: warning: What. (a-rule)\n", LineReport.of(List.of(finding)));
+        assertEquals("a\ufffdb.yaml:1:1: warning: What. (a-rule)\n", LineReport.of(List.of(finding), Locale.ENGLISH));
     }
 
     @Test
     void nothing_found_is_no_line() {
-        assertEquals("", LineReport.of(List.of()));
+        assertEquals("", LineReport.of(List.of(), Locale.ENGLISH));
     }
 }

@@ -13,11 +13,13 @@ import com.networknt.schema.SpecVersion.VersionFlag;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,8 +30,13 @@ class SarifReportTest {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final JsonSchema STANDARD = standard();
 
-    private static final List<RuleHelp> RULES = List.of(
-            new RuleHelp("choice-left-open", Severity.ERROR, "No choice.", "Who chooses waits.", "a: b\n", "a: c\n"));
+    private static final List<RuleHelp> RULES = List.of(new RuleHelp(
+            "choice-left-open",
+            Severity.ERROR,
+            Message.plain("No choice."),
+            Message.plain("Who chooses waits."),
+            "a: b\n",
+            "a: c\n"));
 
     private static JsonSchema standard() {
         try (InputStream in = SarifReportTest.class.getResourceAsStream("/sarif/sarif-schema-2.1.0.json")) {
@@ -41,7 +48,8 @@ class SarifReportTest {
 
     private static JsonNode report(Finding... findings) throws IOException {
         Judged judged = new Judged(9, List.of(new Judged.Gap("a", List.of(2, 5), List.of())), List.of());
-        String text = SarifReport.of(List.of(findings), RULES, judged, "1.2.3", "The folder of the school.");
+        String text =
+                SarifReport.of(List.of(findings), RULES, judged, "1.2.3", "The folder of the school.", Locale.ENGLISH);
         JsonNode report = JSON.readTree(text);
         assertEquals(Set.of(), STANDARD.validate(report), text);
         return report;

@@ -72,7 +72,8 @@ class AgainTest {
 
     private static List<String> shown(SchoolFolder school) {
         return school.findings().stream()
-                .map(one -> one.file() + " " + one.severity() + one.rule() + one.span() + one.what() + one.wayOut())
+                .map(one -> one.file() + " " + one.severity() + one.rule() + one.span()
+                        + one.what().english() + one.wayOut().english())
                 .toList();
     }
 

@@ -155,7 +155,7 @@ class ClassFolderTest {
                         "'minutes' needs a whole number from 0 to 240.",
                         "'late' is unknown here."),
                 SchoolFolder.open(root).findings().stream()
-                        .map(Finding::what)
+                        .map(finding -> finding.what().english())
                         .limit(4)
                         .toList());
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.drillwright.check.Rules;
 import org.drillwright.read.ReadingRule;
@@ -23,8 +24,10 @@ class RuleHelpsTest {
         for (ReadingRule rule : ReadingRule.values()) {
             assertTrue(ids.contains(rule.id()), rule.id());
         }
-        all.forEach(rule -> assertTrue(rule.asks().endsWith("."), rule.asks()));
-        all.forEach(rule -> assertTrue(rule.text().startsWith(rule.asks()), rule.id()));
+        all.forEach(rule ->
+                assertTrue(rule.asks().english().endsWith("."), rule.asks().english()));
+        all.forEach(rule ->
+                assertTrue(rule.text(Locale.ENGLISH).startsWith(rule.asks().english()), rule.id()));
         for (RecordRule rule : RecordRule.values()) {
             assertTrue(ids.contains(rule.id()), rule.id());
         }

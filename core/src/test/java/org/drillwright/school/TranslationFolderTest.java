@@ -62,7 +62,9 @@ class TranslationFolderTest {
         assertEquals(1, findings.size());
         assertEquals(Severity.ERROR, findings.get(0).severity());
         assertEquals("translations/french.yaml", findings.get(0).file().name());
-        assertTrue(findings.get(0).wayOut().contains("fr.yaml"), findings.get(0).wayOut());
+        assertTrue(
+                findings.get(0).wayOut().english().contains("fr.yaml"),
+                findings.get(0).wayOut().english());
     }
 
     @Test

@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.drillwright.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +41,10 @@ class UnsavedTest {
 
     private static List<String> said(SchoolFolder school) {
         return school.findings().stream()
-                .map(finding -> finding.file().name() + finding.span() + finding.rule() + finding.what())
+                .map(finding -> finding.file().name()
+                        + finding.span()
+                        + finding.rule()
+                        + finding.what().english())
                 .toList();
     }
 
@@ -76,7 +78,11 @@ class UnsavedTest {
         Files.writeString(folder.resolve("two.yaml"), "no drill");
         SchoolFolder alone = SchoolFolder.of(folder, new Unsaved(Map.of(folder.resolve("one.yaml"), DRILL)));
         assertEquals(1, alone.entries().size());
-        assertEquals(List.of(), alone.findings().stream().map(Finding::what).toList());
+        assertEquals(
+                List.of(),
+                alone.findings().stream()
+                        .map(finding -> finding.what().english())
+                        .toList());
         assertTrue(alone.drill(folder.resolve("one.yaml"), DRILL).isPresent());
         assertFalse(alone.drill(folder.resolve("one.yaml"), "steps: [").isPresent());
     }

@@ -37,7 +37,7 @@ class HeadingTest {
                 .toList();
         return errors.isEmpty()
                 ? names.orElseThrow().name(table.body().get(0))
-                : errors.stream().map(Finding::what).collect(Collectors.joining(" "));
+                : errors.stream().map(finding -> finding.what().english()).collect(Collectors.joining(" "));
     }
 
     @ParameterizedTest

@@ -2,6 +2,7 @@ package org.drillwright.check.fencing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.drillwright.check.Closers;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
@@ -18,6 +19,7 @@ import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Each attack is met: parried, evaded, or received on purpose. */
 public final class AttackUnanswered extends RefusalRule {
@@ -91,8 +93,9 @@ public final class AttackUnanswered extends RefusalRule {
                     fault.ways()
                             .or("here", Change.also(owns))
                             .or("on the next count", Change.nearby(1, owns))
-                            .told(places -> "If it is meant to land, write 'acknowledge the touch' "
-                                    + String.join(" or ", places) + "."));
+                            .told(places -> Message.plain("If it is meant to land, write 'acknowledge the touch' "
+                                    + places.stream().map(Message::english).collect(Collectors.joining(" or "))
+                                    + ".")));
         }
         if (refusal instanceof Refusal.RetreatTooShort retreat) {
             String back = retreat.more() == 1 ? "go back one more step" : "go back " + retreat.more() + " more steps";
@@ -130,7 +133,7 @@ public final class AttackUnanswered extends RefusalRule {
     private static WayOut takenOnPurpose(Fault fault) {
         return fault.ways()
                 .or("take it", Change.also(TAKES))
-                .told(takes -> "If the touch is taken on purpose, say so: 'take the touch'.");
+                .told(takes -> Message.plain("If the touch is taken on purpose, say so: 'take the touch'."));
     }
 
     private static Fact<Line> line(Fault fault) {

@@ -66,6 +66,6 @@ public final class BothLungeAtOnce extends RefusalRule {
                 fault.ways()
                         .or(alone, Change.onItsOwn())
                         .or("take the touch here, and " + alone, Change.onItsOwn(takes))
-                        .told(ways -> Sentence.capital(ways.get(0), ".")));
+                        .told(ways -> ways.get(0).sentence()));
     }
 }

@@ -11,6 +11,7 @@ import org.drillwright.notation.Stance;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Nobody does from the lunge what needs a recovery. */
 public final class LungeNotRecovered extends RefusalRule {
@@ -64,9 +65,10 @@ public final class LungeNotRecovered extends RefusalRule {
                 fault.ways()
                         .or("forward", recovered(Action.Way.FORWARD))
                         .or("back", recovered(Action.Way.BACK))
-                        .told(ways -> ways.size() > 1
-                                ? "Recover first, forward or back."
-                                : "Recover " + ways.get(0) + " first."));
+                        .told(ways -> Message.plain(
+                                ways.size() > 1
+                                        ? "Recover first, forward or back."
+                                        : "Recover " + ways.get(0) + " first.")));
     }
 
     private static Change recovered(Action.Way way) {

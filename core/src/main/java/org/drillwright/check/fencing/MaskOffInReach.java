@@ -66,7 +66,7 @@ public final class MaskOffInReach extends RefusalRule {
                             .or(
                                     "step back out of distance first: 'Step back out of distance. Masks off.'",
                                     Change.before(new Action.Withdraw()))
-                            .told(steps -> Sentence.capital(steps.get(0), "")));
+                            .told(steps -> steps.get(0).capital()));
         }
         return Sentence.none();
     }

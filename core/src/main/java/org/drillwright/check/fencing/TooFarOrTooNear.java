@@ -18,6 +18,7 @@ import org.drillwright.notation.Stance;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** A touch is made within the measure. */
 public final class TooFarOrTooNear extends RefusalRule {
@@ -139,10 +140,10 @@ public final class TooFarOrTooNear extends RefusalRule {
                                     .made(Change.before(recover).made(words, spot), spot))
                     .or("let the " + fault.by().other().word() + " stay", Change.partnerWithout(away));
         }
-        Map<String, Change> starts = new LinkedHashMap<>();
+        Map<Message, Change> starts = new LinkedHashMap<>();
         for (int steps = subject.replay().start().measure().least() - 1; steps >= 0; steps--) {
             Measure measure = Measure.of(steps);
-            starts.put("begin at " + measure.word() + " distance", Change.begunAt(measure));
+            starts.put(Message.plain("begin at " + measure.word() + " distance"), Change.begunAt(measure));
         }
         return ways.orFirst(starts).sentence();
     }

@@ -56,7 +56,8 @@ class SaluteMissingTest {
                   - {leader: Hold., follower: Hold., distance: lunge}
                 """).findings().stream()
                 .filter(finding -> finding.rule().equals("salute-missing"))
-                .map(finding -> finding.what() + " " + finding.wayOut())
+                .map(finding ->
+                        finding.what().english() + " " + finding.wayOut().english())
                 .toList();
         assertEquals(
                 List.of(

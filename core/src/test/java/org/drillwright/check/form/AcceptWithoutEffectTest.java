@@ -52,8 +52,9 @@ class AcceptWithoutEffectTest {
         assertEquals("note", judged.findings("not-back-at-start").get(0).split(" ")[0]);
         assertEquals(List.of("note 10:10 'back-to-start'"), judged.findings("accept-without-effect"));
         assertTrue(judged.all().stream()
-                .anyMatch(finding ->
-                        finding.what().equals("The rule 'back-to-start' is called 'not-back-at-start' now.")));
+                .anyMatch(finding -> finding.what()
+                        .english()
+                        .equals("The rule 'back-to-start' is called 'not-back-at-start' now.")));
     }
 
     @Test
@@ -78,6 +79,8 @@ class AcceptWithoutEffectTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(Severity.NOTE, accepted.severity());
-        assertEquals("Accepted by the author: the next drill goes on", accepted.wayOut());
+        assertEquals(
+                "Accepted by the author: the next drill goes on",
+                accepted.wayOut().english());
     }
 }

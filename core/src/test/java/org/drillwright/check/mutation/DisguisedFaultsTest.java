@@ -88,7 +88,7 @@ class DisguisedFaultsTest {
     private static Set<String> said(Sample sample) {
         Set<String> said = new HashSet<>();
         Stream.concat(sample.errors().stream(), sample.warnings().stream())
-                .map(finding -> sample.said(finding) + ": " + finding.what())
+                .map(finding -> sample.said(finding) + ": " + finding.what().english())
                 .forEach(said::add);
         Coverage coverage = sample.subject().coverage();
         coverage.gaps().forEach(gap -> said.add("unjudged at " + (gap.step() + 1)));

@@ -45,7 +45,7 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
 
     /** The ways that a finding names. */
     List<Way> ways() {
-        String told = finding.wayOut().replaceAll(" The (leader|follower)'s turn changes with it\\.", "");
+        String told = finding.wayOut().english().replaceAll(" The (leader|follower)'s turn changes with it\\.", "");
         List<Way> ways = new ArrayList<>();
         for (String sentence : told.split("(?<=\\.) (?=[A-Z])(?!Masks)")) {
             for (String name : names(sentence)) {
@@ -57,7 +57,7 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
 
     /** Whether the partner's turn is said to change as well. */
     boolean partnersTurnChanges() {
-        return finding.wayOut().contains("'s turn changes with it.");
+        return finding.wayOut().english().contains("'s turn changes with it.");
     }
 
     private static List<String> names(String sentence) {
@@ -319,7 +319,7 @@ record Penned(Sample sample, Finding finding, Scene.At at, String words) {
     /** The line that the finding tells as the one where it would go. */
     private String lineTold() {
         Matcher line = Pattern.compile("(?:ends in|goes to|touch in) (the (?:high|low) (?:in|out)side line)")
-                .matcher(finding.what());
+                .matcher(finding.what().english());
         return line.find() ? line.group(1) : "";
     }
 

@@ -96,7 +96,7 @@ class WaysOutTest {
         for (Finding finding : judged.findings()) {
             boolean refused = RULES.contains(finding.rule()) && finding.severity() != Severity.NOTE;
             Optional<Scene.At> at = refused ? place(judged, finding) : Optional.empty();
-            if (at.isPresent() && !finding.wayOut().isEmpty()) {
+            if (at.isPresent() && !finding.wayOut().english().isEmpty()) {
                 String words = finding.file().slice(finding.span());
                 Penned penned = new Penned(judged, finding, at.get(), words.replaceAll("\\.$", ""));
                 penned.ways().forEach(way -> follow(corpus, penned, way, tally));
@@ -106,7 +106,7 @@ class WaysOutTest {
 
     private static void follow(Corpus corpus, Penned penned, Penned.Way way, Tally tally) {
         String told = penned.sample().id() + " " + penned.at() + " '" + penned.words() + "': "
-                + penned.finding().what() + " > " + way.name();
+                + penned.finding().what().english() + " > " + way.name();
         if (way.drafts().isEmpty()) {
             tally.unwritten.add(told);
             return;

@@ -28,7 +28,7 @@ class GearMissingTest {
     private static String wayOut(String lines) {
         return Judged.drill(lines).all().stream()
                 .filter(finding -> finding.rule().equals(RULE))
-                .map(finding -> finding.what())
+                .map(finding -> finding.what().english())
                 .findFirst()
                 .orElse("");
     }
@@ -151,7 +151,7 @@ class GearMissingTest {
                 List.of("Missing from the gear: " + lacking + "."),
                 Judged.in(school, "gear: []\nlevel: " + level + "\nweapon: " + weapon).all().stream()
                         .filter(finding -> finding.rule().equals(RULE))
-                        .map(finding -> finding.what())
+                        .map(finding -> finding.what().english())
                         .toList());
     }
 

@@ -15,7 +15,7 @@ class NoTrueDistanceTest {
                 .all()
                 .stream()
                 .filter(finding -> finding.rule().equals("no-true-distance")
-                        && finding.what().endsWith("is not a distance."))
+                        && finding.what().english().endsWith("is not a distance."))
                 .map(finding -> finding.file().slice(finding.span()))
                 .toList();
     }
@@ -64,7 +64,7 @@ class NoTrueDistanceTest {
                             distance: afondo
                         """).all().stream()
                         .filter(finding -> finding.rule().equals("no-true-distance"))
-                        .map(finding -> finding.wayOut())
+                        .map(finding -> finding.wayOut().english())
                         .toList());
     }
 
@@ -108,7 +108,7 @@ class NoTrueDistanceTest {
                             safety: Arrive softly and let the blade bend.
                         """.formatted(cue)).all().stream()
                 .filter(finding -> finding.rule().equals("no-true-distance"))
-                .map(finding -> finding.what())
+                .map(finding -> finding.what().english())
                 .toList();
     }
 
@@ -130,7 +130,7 @@ class NoTrueDistanceTest {
                         + " 'extension to lunge'."),
                 Judged.drill("steps:\n  - leader: Hold.\n    follower: Hold.\n    distance: lange\n").all().stream()
                         .filter(finding -> finding.rule().equals("no-true-distance"))
-                        .map(finding -> finding.wayOut())
+                        .map(finding -> finding.wayOut().english())
                         .toList());
     }
 }

@@ -123,7 +123,7 @@ class KeptPlanTest {
         Reading<Kept> reading =
                 read(KeptText.file(kept(plan(Optional.empty(), "Ash", "Bo"))).replace(was, is));
         assertTrue(reading.value().isEmpty());
-        String what = reading.findings().get(0).what();
+        String what = reading.findings().get(0).what().english();
         assertTrue(what.contains(said), what);
     }
 

@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.drillwright.print.command.Program;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.Opener;
+import java.util.Locale;
 
 /** Runs the program in a school's folder and prints the processor's time in milliseconds: {@code PrintedSchool FOLDER …}. */
 public final class PrintedSchool {
@@ -33,7 +34,8 @@ public final class PrintedSchool {
                 Path.of(arguments[0]),
                 Optional.empty(),
                 Opener.NONE,
-                Clock.systemUTC());
+                Clock.systemUTC(),
+                () -> Locale.ENGLISH);
         int exit = Program.run(run, Arrays.copyOfRange(arguments, 1, arguments.length));
         OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
         System.out.println(system.getProcessCpuTime() / 1_000_000);

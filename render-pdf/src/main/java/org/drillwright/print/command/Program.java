@@ -34,6 +34,7 @@ import org.drillwright.print.command.drills.NewCommand;
 import org.drillwright.print.command.drills.TidyCommand;
 import org.drillwright.print.command.editor.LanguageServerCommand;
 import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.folder.Tongue;
 import org.drillwright.print.command.school.BeginCommand;
 import org.drillwright.print.command.school.NamesCommand;
 import org.drillwright.print.command.school.SchemaCommand;
@@ -111,8 +112,9 @@ public final class Program {
                 .toArray(String[]::new);
     }
 
-    private static CommandLine commands(Invocation run, List<String> names, Function<String, String[]> once) {
+    private static CommandLine commands(Invocation given, List<String> names, Function<String, String[]> once) {
         SchoolOption school = new SchoolOption();
+        Invocation run = given.in(new Tongue(given, school));
         CommandLine line = new CommandLine(new RootCommand(run, school));
         for (String name : names) {
             line.addSubcommand(name, command(name, run, school), once.apply(name));
@@ -128,7 +130,7 @@ public final class Program {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(run.colour() ? Ansi.ON : Ansi.OFF))
                 .setOut(new PrintWriter(new StreamWriter(run.out()), true))
                 .setErr(new PrintWriter(new StreamWriter(run.err()), true))
-                .setParameterExceptionHandler((problem, given) -> Faults.ofArguments(run, problem))
+                .setParameterExceptionHandler((problem, wrong) -> Faults.ofArguments(run, problem))
                 .setExecutionExceptionHandler((problem, at, parsed) ->
                         problem instanceof CannotRun ? Faults.ofTheWorld(run, problem) : Faults.ours(run, problem))
                 .setExecutionStrategy(Program::execute);

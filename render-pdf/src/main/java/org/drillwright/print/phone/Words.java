@@ -1,7 +1,7 @@
 package org.drillwright.print.phone;
 
 import org.drillwright.model.Language;
-import org.drillwright.print.text.Bundle;
+import org.drillwright.wording.Bundle;
 
 /** The words of the page itself in one language, from a file. */
 final class Words {

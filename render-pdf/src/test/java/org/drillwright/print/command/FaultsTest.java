@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.drillwright.print.command.console.Invocation;
@@ -33,7 +34,8 @@ class FaultsTest {
                 Path.of("."),
                 Optional.empty(),
                 Opener.NONE,
-                Clock.systemUTC());
+                Clock.systemUTC(),
+                () -> Locale.ENGLISH);
         assertEquals(2, fault.applyAsInt(run));
         return err.toString(StandardCharsets.UTF_8);
     }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.Opener;
@@ -71,7 +72,8 @@ public record Trial(int code, String out, String err) {
                 here,
                 Optional.empty(),
                 opener,
-                Clock.fixed(now, ZoneOffset.UTC));
+                Clock.fixed(now, ZoneOffset.UTC),
+                () -> Locale.ENGLISH);
         int code = Program.run(run, arguments);
         return new Trial(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

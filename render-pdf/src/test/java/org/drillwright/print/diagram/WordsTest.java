@@ -200,8 +200,8 @@ class WordsTest {
                 .alternative();
         assertTrue(
                 said.startsWith(
-                        "Meneur, fente : coup droit dans la ligne haute du dedans du suiveur, ligne fermée par la"
-                                + " parade de quarte ; les fers se croisent"),
+                        "Meneur, fente\u00a0: coup droit dans la ligne haute du dedans du suiveur, ligne fermée par la"
+                                + " parade de quarte\u00a0; les fers se croisent"),
                 said);
     }
 

@@ -77,7 +77,7 @@ public final class BookletCommand implements Callable<Integer> {
         Path target = Locations.file(run.here(), out);
         new OutputFile(target).mustBeFree();
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
+        if (Schools.isRefused(folder, run.out(), run, "Nothing was printed")) {
             return Exit.MATERIAL;
         }
         InLanguage printed = language.open(run, folder);

@@ -201,7 +201,7 @@ public final class CardsCommand implements Callable<Integer> {
             new OutputFile(target.path()).mustBeFree();
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
-        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
+        if (Schools.isRefused(folder, run.out(), run, "Nothing was printed")) {
             return Exit.MATERIAL;
         }
         School settings = folder.school();

@@ -146,7 +146,7 @@ public final class HandoutCommand implements Callable<Integer> {
         Path target = Locations.file(run.here(), shown);
         new OutputFile(target).mustBeFree();
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was printed")) {
+        if (Schools.isRefused(folder, run.out(), run, "Nothing was printed")) {
             return Exit.MATERIAL;
         }
         InLanguage printed = language.open(run, folder);

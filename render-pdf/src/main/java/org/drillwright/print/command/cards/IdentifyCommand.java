@@ -46,7 +46,7 @@ public final class IdentifyCommand implements Callable<Integer> {
         String written = String.join(" ", signs);
         PrintMark mark = PrintMark.read(written).orElseThrow(() -> new CannotRun(PrintMark.wrongWith(written)));
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run.paint(), "The mark was not looked up")) {
+        if (Schools.isRefused(folder, run.out(), run, "The mark was not looked up")) {
             return Exit.MATERIAL;
         }
         run.out().println(new Told(folder, new PrintsFile(folder.root()).read(run)).of(mark));

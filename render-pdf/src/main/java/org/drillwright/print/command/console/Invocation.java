@@ -4,9 +4,12 @@ import java.io.BufferedReader;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntSupplier;
+import java.util.function.Supplier;
 import org.drillwright.report.Paint;
+import org.drillwright.wording.Message;
 
 /**
  * What one run of the program was given.
@@ -22,6 +25,7 @@ import org.drillwright.report.Paint;
  * @param home the folder that the program was unpacked into, if it was
  * @param opener the system's own programs
  * @param clock tells the day where a command writes one down
+ * @param tongue the language that people are spoken to in; found out when it is first asked for
  */
 public record Invocation(
         PrintStream out,
@@ -34,7 +38,8 @@ public record Invocation(
         Path here,
         Optional<Path> home,
         Opener opener,
-        Clock clock) {
+        Clock clock,
+        Supplier<Locale> tongue) {
 
     /** The same run, of which all that it says is remembered. */
     public Invocation heard(StringBuilder heard) {
@@ -49,7 +54,23 @@ public record Invocation(
                 here,
                 home,
                 opener,
-                clock);
+                clock,
+                tongue);
+    }
+
+    /** The language that people are spoken to in. */
+    public Locale language() {
+        return tongue.get();
+    }
+
+    /** A message in that language. */
+    public String said(Message message) {
+        return message.in(language());
+    }
+
+    /** The same run, spoken in another language. */
+    public Invocation in(Supplier<Locale> language) {
+        return new Invocation(out, data, err, in, terminal, width, colour, here, home, opener, clock, language);
     }
 
     public Paint paint() {

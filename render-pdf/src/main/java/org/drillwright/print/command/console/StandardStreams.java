@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -46,7 +47,8 @@ public final class StandardStreams {
                 Path.of("").toAbsolutePath(),
                 home,
                 new SystemOpener(System.getProperty("os.name"), System.getenv()),
-                Clock.system(ZoneId.systemDefault()));
+                Clock.system(ZoneId.systemDefault()),
+                () -> Locale.getDefault(Locale.Category.DISPLAY));
     }
 
     private static OutputStream stream(FileDescriptor descriptor, int number) {

@@ -97,7 +97,7 @@ public final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (rules) {
-            run.out().print(RulesPage.text(run.paint()));
+            run.out().print(RulesPage.text(run.paint(), run.language()));
             return Exit.DONE;
         }
         if (write && !fix) {
@@ -149,16 +149,17 @@ public final class CheckCommand implements Callable<Integer> {
         Judged judged = JudgedCounts.of(selection.entries());
         switch (format) {
             case TEXT -> {
-                run.out().print(TextReport.of(findings, run.paint()));
+                run.out().print(TextReport.of(findings, run.paint(), run.language()));
                 if (suggest) {
                     run.out().print(Proposals.text(selection));
                 }
                 run.out().println(tally.sentence() + "." + verdict(tally));
                 run.out().println(judged.sentence() + ".");
             }
-            case LINE -> run.data().print(LineReport.of(FromHere.named(findings, folder.root(), run.here())));
+            case LINE ->
+                run.data().print(LineReport.of(FromHere.named(findings, folder.root(), run.here()), run.language()));
             case SARIF -> run.data().print(sarif(folder, findings, judged));
-            case JSON -> run.data().print(JsonReport.of(forPrograms(findings, folder), tally, judged));
+            case JSON -> run.data().print(JsonReport.of(forPrograms(findings, folder), tally, judged, run.language()));
         }
     }
 
@@ -177,7 +178,8 @@ public final class CheckCommand implements Callable<Integer> {
                 VersionText.number(),
                 FromHere.isBelow(folder.root(), run.here())
                         ? "The folder the check was run in."
-                        : "The folder of the school.");
+                        : "The folder of the school.",
+                run.language());
     }
 
     private String verdict(Tally tally) {

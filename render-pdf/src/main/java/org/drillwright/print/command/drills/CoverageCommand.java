@@ -62,7 +62,7 @@ public final class CoverageCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was analysed")) {
+        if (Schools.isRefused(folder, run.out(), run, "Nothing was analysed")) {
             return Exit.MATERIAL;
         }
         Picking picking = new Picking(folder);

@@ -56,7 +56,7 @@ public final class ExplainCommand implements Callable<Integer> {
             whole &= entry.subject().isPresent();
             entry.subject().ifPresent(this::tell);
             if (entry.subject().isEmpty()) {
-                run.out().print(TextReport.of(entry.findings(), run.paint()));
+                run.out().print(TextReport.of(entry.findings(), run.paint(), run.language()));
             }
         }
         return whole ? Exit.DONE : Exit.MATERIAL;

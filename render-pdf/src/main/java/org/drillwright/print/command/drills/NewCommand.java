@@ -59,7 +59,7 @@ public final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run.paint(), "No drill was written")) {
+        if (Schools.isRefused(folder, run.out(), run, "No drill was written")) {
             return Exit.MATERIAL;
         }
         Sets sets = new Sets(run, folder);

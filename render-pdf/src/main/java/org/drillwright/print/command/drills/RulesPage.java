@@ -1,20 +1,23 @@
 package org.drillwright.print.command.drills;
 
+import java.util.Locale;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Rules;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.read.ReadingRule;
 import org.drillwright.record.RecordRule;
 import org.drillwright.report.Paint;
+import org.drillwright.report.RuleHelp;
 import org.drillwright.source.FormerRules;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Bundle;
 
 /** Every rule with its reason and its examples, as text. */
 final class RulesPage {
 
     private RulesPage() {}
 
-    static String text(Paint paint) {
+    static String text(Paint paint, Locale language) {
         StringBuilder page = new StringBuilder();
         page.append("What a file needs before a drill can be read\n\n");
         for (ReadingRule rule : ReadingRule.values()) {
@@ -29,11 +32,12 @@ final class RulesPage {
             page.append('\n');
         }
         page.append("What is checked in a drill, and in a school as a whole\n\n");
-        Rules.texts().forEach(rule -> page.append(text(rule, paint)).append('\n'));
+        Rules.texts().forEach(rule -> page.append(text(rule, paint, language)).append('\n'));
         return page.toString();
     }
 
-    private static String text(RuleText rule, Paint paint) {
+    private static String text(RuleText rule, Paint paint, Locale language) {
+        Bundle words = Bundle.in(RuleHelp.class, language);
         StringBuilder part = new StringBuilder();
         Severity severity = rule.severity();
         part.append(paint.place(rule.id()))
@@ -42,11 +46,11 @@ final class RulesPage {
                 .append(rule.safety() ? ", safety: cannot be accepted away" : "")
                 .append(FormerRules.was(rule.id()).map(old -> "; was " + old).orElse(""))
                 .append(")\n");
-        indented(part, rule.asks());
-        indented(part, "Why: " + rule.why());
-        part.append("  Breaks it:\n");
+        indented(part, rule.asks().in(language));
+        indented(part, words.text("rule.why", rule.why().in(language)));
+        part.append("  ").append(words.text("rule.breaks")).append('\n');
         rule.breaks().lines().forEach(line -> part.append("    ").append(line).append('\n'));
-        part.append("  Keeps it:\n");
+        part.append("  ").append(words.text("rule.keeps")).append('\n');
         rule.keeps().lines().forEach(line -> part.append("    ").append(line).append('\n'));
         return part.toString();
     }

@@ -73,7 +73,7 @@ public final class TidyCommand implements Callable<Integer> {
             throw new CannotRun("Use --write or --check, not both.");
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
-        if (Schools.isRefused(folder, run.out(), run.paint(), "Nothing was tidied")) {
+        if (Schools.isRefused(folder, run.out(), run, "Nothing was tidied")) {
             return Exit.MATERIAL;
         }
         return tidy(Selection.of(folder, run, paths).entries(), new Tidy(new DrillReader(folder.school())));

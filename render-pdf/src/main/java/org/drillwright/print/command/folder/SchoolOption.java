@@ -1,6 +1,7 @@
 package org.drillwright.print.command.folder;
 
 import java.util.Optional;
+import org.drillwright.model.Language;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 
@@ -16,11 +17,24 @@ public final class SchoolOption {
     Optional<String> folder = Optional.empty();
 
     @Option(
+            names = "--speak",
+            paramLabel = "LANG",
+            scope = ScopeType.INHERIT,
+            description = "The language that the program speaks: ${COMPLETION-CANDIDATES}. Normally the one that"
+                    + " school.yaml names, or else the system's.")
+    Optional<Language> language = Optional.empty();
+
+    @Option(
             names = {"-h", "--help"},
             usageHelp = true,
             scope = ScopeType.INHERIT,
             description = "Shows this help.")
     boolean help;
+
+    /** The language that was named, if one was. */
+    public Optional<Language> language() {
+        return language;
+    }
 
     /** The folder that was named, if one was. */
     public Optional<String> folder() {

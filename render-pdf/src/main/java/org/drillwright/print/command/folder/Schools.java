@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
-import org.drillwright.report.Paint;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
 
@@ -47,10 +46,10 @@ public final class Schools {
      *
      * @param undone what was left undone, such as {@code Nothing was printed}
      */
-    public static boolean isRefused(SchoolFolder school, PrintStream to, Paint paint, String undone) {
+    public static boolean isRefused(SchoolFolder school, PrintStream to, Invocation run, String undone) {
         boolean unjudged = isUnjudged(school);
         if (unjudged) {
-            to.print(TextReport.of(school.folderFindings(), paint));
+            to.print(TextReport.of(school.folderFindings(), run.paint(), run.language()));
             to.println(undone + ": correct the settings of the school first.");
         }
         return unjudged;

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -67,7 +68,8 @@ public final class Rehearsal {
                 folder,
                 Optional.empty(),
                 Opener.NONE,
-                Clock.systemUTC());
+                Clock.systemUTC(),
+                () -> Locale.ENGLISH);
     }
 
     private static void remove(Path folder) throws IOException {

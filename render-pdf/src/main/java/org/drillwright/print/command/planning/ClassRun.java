@@ -159,7 +159,7 @@ public final class ClassRun {
 
     /** Findings go where they don't mix with what was asked for. */
     void show(List<Finding> findings) {
-        run.err().print(TextReport.of(findings, run.paint()));
+        run.err().print(TextReport.of(findings, run.paint(), run.language()));
     }
 
     /** Says why nothing was planned. */

@@ -65,7 +65,7 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
                 .filter(Files::isRegularFile)
                 .orElseThrow(() -> new CannotRun("There is no file '" + typed + "'."));
         Reading<Kept> reading = PlanReader.read(typed, bytes(file));
-        run.err().print(TextReport.of(reading.findings(), run.paint()));
+        run.err().print(TextReport.of(reading.findings(), run.paint(), run.language()));
         if (reading.value().isEmpty()) {
             run.err().println("Nothing was recorded: correct the copy first.");
         }

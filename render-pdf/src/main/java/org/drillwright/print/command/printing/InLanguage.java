@@ -70,7 +70,7 @@ public final class InLanguage {
             Optional<Reading<ReadTranslations>> broken =
                     own.filter(reading -> reading.value().isEmpty());
             if (broken.isPresent()) {
-                run.out().print(TextReport.of(broken.get().findings(), run.paint()));
+                run.out().print(TextReport.of(broken.get().findings(), run.paint(), run.language()));
                 throw new CannotRun(
                         "Nothing was printed: mend " + new TranslationFolder(folder).shown(into.get()) + " first.");
             }

@@ -73,7 +73,7 @@ public final class SchemaCommand implements Callable<Integer> {
     public Integer call() {
         Optional<Path> file = out.map(this::place);
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (kind == Kind.DRILL && Schools.isRefused(folder, run.err(), run.paint(), "No schema was made")) {
+        if (kind == Kind.DRILL && Schools.isRefused(folder, run.err(), run, "No schema was made")) {
             return Exit.MATERIAL;
         }
         String schema = switch (kind) {

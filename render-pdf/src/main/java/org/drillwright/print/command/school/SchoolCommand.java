@@ -33,7 +33,7 @@ public final class SchoolCommand implements Callable<Integer> {
     public Integer call() {
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
         if (Schools.isUnjudged(folder)) {
-            run.out().print(TextReport.of(folder.folderFindings(), run.paint()));
+            run.out().print(TextReport.of(folder.folderFindings(), run.paint(), run.language()));
             run.out().println("No settings are in force until these are corrected.");
             return Exit.MATERIAL;
         }

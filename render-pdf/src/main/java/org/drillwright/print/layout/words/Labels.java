@@ -3,7 +3,7 @@ package org.drillwright.print.layout.words;
 import org.drillwright.model.Form;
 import org.drillwright.model.Language;
 import org.drillwright.model.Weapon;
-import org.drillwright.print.text.Bundle;
+import org.drillwright.wording.Bundle;
 
 /** The card's own words in one language. */
 public final class Labels {

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.drillwright.model.Language;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.print.text.Bundle;
 import org.drillwright.record.History;
+import org.drillwright.wording.Bundle;
 
 /** The words of the sheets in one language, from a file. */
 public final class Words {

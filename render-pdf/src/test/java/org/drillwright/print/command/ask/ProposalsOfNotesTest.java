@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
@@ -42,7 +43,8 @@ class ProposalsOfNotesTest {
                 folder,
                 Optional.empty(),
                 Opener.NONE,
-                Clock.systemUTC());
+                Clock.systemUTC(),
+                () -> Locale.ENGLISH);
         List<String> printed = new ArrayList<>();
         new Dialogue(run, folder, arguments -> {
                     String asked = String.join(

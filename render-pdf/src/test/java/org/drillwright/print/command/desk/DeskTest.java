@@ -121,7 +121,7 @@ class DeskTest {
         assertEquals(List.of("school.yaml"), files(now));
         assertEquals(
                 "2 drills say 'novice', which is unknown here.",
-                now.folderFindings().get(0).what());
+                now.folderFindings().get(0).what().english());
         assertEquals(2, now.folderFindings().get(0).position().line());
         assertEquals(1, now.tally().errors());
         for (Sheet sheet : now.sheets()) {

@@ -54,7 +54,7 @@ final class Publishing {
     }
 
     static Diagnostic diagnostic(Finding finding, Positions positions) {
-        String message = (finding.what() + "\n" + finding.wayOut()).strip();
+        String message = (finding.what().english() + "\n" + finding.wayOut().english()).strip();
         return new Diagnostic(
                 positions.range(finding.span()), message, severity(finding.severity()), SOURCE, finding.rule());
     }

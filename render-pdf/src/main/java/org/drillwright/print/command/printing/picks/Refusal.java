@@ -60,7 +60,7 @@ public final class Refusal {
         List<Finding> errors = findings.stream()
                 .filter(finding -> finding.severity() == Severity.ERROR)
                 .toList();
-        run.out().print(TextReport.of(errors, run.paint()));
+        run.out().print(TextReport.of(errors, run.paint(), run.language()));
     }
 
     /** Whether nothing is to be printed at all. */

@@ -69,8 +69,8 @@ final class Json {
             json.writeNumberField("endColumn", end.column());
             json.writeStringField(
                     "text", Columns.shown(finding.file().slice(finding.file().line(start.line()))));
-            json.writeStringField("what", finding.what());
-            json.writeStringField("wayOut", finding.wayOut());
+            json.writeStringField("what", finding.what().english());
+            json.writeStringField("wayOut", finding.wayOut().english());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.drillwright.print.Example;
 import org.drillwright.school.SchoolFolder;
-import org.drillwright.source.Finding;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CompletionItem;
@@ -209,7 +208,9 @@ class FeaturesTest {
     }
 
     private List<String> found() throws IOException {
-        return SchoolFolder.open(school).findings().stream().map(Finding::what).toList();
+        return SchoolFolder.open(school).findings().stream()
+                .map(finding -> finding.what().english())
+                .toList();
     }
 
     @Test

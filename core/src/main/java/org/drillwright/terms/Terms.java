@@ -1,0 +1,49 @@
+package org.drillwright.terms;
+
+import java.util.Locale;
+import org.drillwright.model.Side;
+import org.drillwright.model.Weapon;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Measure;
+import org.drillwright.notation.Position;
+import org.drillwright.notation.Target;
+import org.drillwright.wording.Message;
+
+/**
+ * The trade's terms as messages. The plain form is the bare word; a gap may ask for another: {@code the} (with its article, as
+ * the subject), {@code acc} (the same as an object), {@code of} (whose), {@code to} (to whom), {@code at} (of a measure: where).
+ * A language need only have those that its own words ask for.
+ */
+public final class Terms {
+
+    private Terms() {}
+
+    public static Message of(Side side) {
+        return term("side", side);
+    }
+
+    public static Message of(Line line) {
+        return term("line", line);
+    }
+
+    public static Message of(Position position) {
+        return term("position", position);
+    }
+
+    public static Message of(Measure measure) {
+        return term("measure", measure);
+    }
+
+    public static Message of(Target target) {
+        return term("target", target);
+    }
+
+    public static Message of(Weapon weapon) {
+        return term("weapon", weapon);
+    }
+
+    private static Message term(String kind, Enum<?> one) {
+        return Message.of(
+                Terms.class, kind + "." + one.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+}

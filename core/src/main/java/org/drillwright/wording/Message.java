@@ -1,0 +1,218 @@
+package org.drillwright.wording;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Something that is said to a person. What it says is settled when it is made, and in which language only when it is shown:
+ * {@link #in}. Two messages are equal if they say the same.
+ */
+public sealed interface Message {
+
+    /** Nothing at all. */
+    Message NONE = new Plain("");
+
+    /** In the words of a language; in English where there are none. */
+    default String in(Locale language) {
+        return in(language, "");
+    }
+
+    /** In English, as tests and those who take English for granted read it. */
+    default String english() {
+        return in(Locale.ENGLISH);
+    }
+
+    /** @param form the form that a gap asks for, such as {@code of}; the plain one is taken where there is no such */
+    String in(Locale language, String form);
+
+    /** Whether it says nothing. */
+    boolean isEmpty();
+
+    /** Words that are the same in every language: what somebody wrote, a key of a file, a command. */
+    static Message plain(String words) {
+        return words.isEmpty() ? NONE : new Plain(words);
+    }
+
+    /**
+     * Words of a room.
+     *
+     * @param room any class of the room; its words lie beside it, in {@code words_LANGUAGE.properties}
+     * @param key which of its words
+     * @param values what fills the gaps: messages, strings, numbers
+     */
+    static Message of(Class<?> room, String key, Object... values) {
+        return new Worded(room, key, List.of(values));
+    }
+
+    /**
+     * Words that depend on a number: those under {@code key.one} or {@code key.other}, as the language counts.
+     *
+     * @param count fills the first gap
+     * @param more fill the gaps after it
+     */
+    static Message counted(Class<?> room, String key, long count, Object... more) {
+        return new Counted(
+                room,
+                key,
+                count,
+                Stream.concat(Stream.of((Object) count), Stream.of(more)).toList());
+    }
+
+    /** Between which one may choose: {@code quarte, sixte, or octave}. */
+    static Message either(List<Message> some) {
+        return new Listed("either", some);
+    }
+
+    /** All of which are meant: {@code quarte, sixte and octave}. */
+    static Message all(List<Message> some) {
+        return new Listed("all", some);
+    }
+
+    /** Side by side, with a comma between two. */
+    static Message listed(List<Message> some) {
+        return new Listed("listed", some);
+    }
+
+    /** Words of one's own, as {@link #listed}. */
+    static Message words(List<String> some) {
+        return listed(some.stream().map(Message::plain).toList());
+    }
+
+    /** This, and another sentence behind it; what is empty leaves no gap. */
+    default Message then(Message next) {
+        return isEmpty() ? next : next.isEmpty() ? this : new Listed("then", List.of(this, next));
+    }
+
+    /** With a capital at its beginning. */
+    default Message capital() {
+        return isEmpty() ? this : new Capital(this);
+    }
+
+    /** As a sentence: with a capital and a full stop; nothing if it is empty. */
+    default Message sentence() {
+        return isEmpty() ? this : Message.of(Message.class, "sentence", capital());
+    }
+
+    /** See {@link #plain}. */
+    record Plain(String words) implements Message {
+        @Override
+        public String in(Locale language, String form) {
+            return words;
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return words.isEmpty();
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /** See {@link #of}. */
+    record Worded(Class<?> room, String key, List<Object> values) implements Message {
+        @Override
+        public String in(Locale language, String form) {
+            Bundle words = Bundle.in(room, language);
+            String text = (form.isEmpty() ? Optional.<String>empty() : words.find(key + "." + form))
+                    .orElseGet(() -> words.wanted(key));
+            return Bundle.filled(text, values, (value, wanted) -> told(value, language, wanted));
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return false;
+        }
+
+        @Override
+        public String toString() {
+            return english();
+        }
+    }
+
+    /** See {@link #counted}. */
+    record Counted(Class<?> room, String key, long count, List<Object> values) implements Message {
+        @Override
+        public String in(Locale language, String form) {
+            String number = Bundle.in(Message.class, language).wanted("one").equals("0-1") && count == 0 || count == 1
+                    ? ".one"
+                    : ".other";
+            return new Worded(room, key + number, values).in(language, form);
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return false;
+        }
+
+        @Override
+        public String toString() {
+            return english();
+        }
+    }
+
+    /** Several, joined as {@code how} says: the words {@code how.two}, {@code how.last}, {@code how.more}. */
+    record Listed(String how, List<Message> some) implements Message {
+
+        public Listed {
+            some = List.copyOf(some);
+        }
+
+        @Override
+        public String in(Locale language, String form) {
+            List<String> told = some.stream().map(one -> one.in(language, form)).toList();
+            if (told.isEmpty()) {
+                return "";
+            }
+            Bundle words = Bundle.in(Message.class, language);
+            String all = told.get(0);
+            for (int at = 1; at < told.size(); at++) {
+                String place = told.size() == 2 ? ".two" : at == told.size() - 1 ? ".last" : ".more";
+                all = words.text(how + place, all, told.get(at));
+            }
+            return all;
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return some.stream().allMatch(Message::isEmpty);
+        }
+
+        @Override
+        public String toString() {
+            return english();
+        }
+    }
+
+    /** See {@link #capital}. */
+    record Capital(Message of) implements Message {
+        @Override
+        public String in(Locale language, String form) {
+            String words = of.in(language, form);
+            if (words.isEmpty()) {
+                return words;
+            }
+            int first = words.offsetByCodePoints(0, 1);
+            return words.substring(0, first).toUpperCase(language) + words.substring(first);
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return of.isEmpty();
+        }
+
+        @Override
+        public String toString() {
+            return english();
+        }
+    }
+
+    private static String told(Object value, Locale language, String form) {
+        return value instanceof Message message ? message.in(language, form) : Objects.toString(value);
+    }
+}

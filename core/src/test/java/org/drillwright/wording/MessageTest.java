@@ -1,0 +1,82 @@
+package org.drillwright.wording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import org.drillwright.model.Side;
+import org.drillwright.notation.Line;
+import org.drillwright.notation.Position;
+import org.drillwright.source.Findings;
+import org.drillwright.terms.Terms;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Expected words are from memory of each language's grammar; how numbers are counted is from CLDR's plural rules. */
+class MessageTest {
+
+    private static final List<Message> POSITIONS =
+            List.of(Terms.of(Position.QUARTE), Terms.of(Position.SIXTE), Terms.of(Position.OCTAVE));
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    en | quarte, sixte, or octave | quarte, sixte and octave
+                    fr | quarte, sixte ou octave | quarte, sixte et octave
+                    it | quarta, sesta o ottava | quarta, sesta e ottava
+                    es | cuarta, sexta o octava | cuarta, sexta y octava
+                    de | Quart, Sixt oder Oktav | Quart, Sixt und Oktav
+                    """)
+    void several_are_joined_as_the_language_joins_them(String language, String either, String all) {
+        Locale locale = Locale.forLanguageTag(language);
+        assertEquals(either, Message.either(POSITIONS).in(locale));
+        assertEquals(all, Message.all(POSITIONS).in(locale));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    en | The follower's turn changes with it.
+                    fr | Le tour du suiveur change avec lui.
+                    it | Cambia anche il turno del compagno.
+                    es | También cambia el turno del seguidor.
+                    de | Der Text des Folgenden ändert sich damit.
+                    """)
+    void a_gap_asks_a_term_for_the_form_it_needs(String language, String said) {
+        Message message = Message.of(org.drillwright.check.Ways.class, "partners.turn", Terms.of(Side.FOLLOWER));
+        assertEquals(said, message.in(Locale.forLanguageTag(language)));
+    }
+
+    @Test
+    void a_form_that_a_term_does_not_have_is_the_bare_word() {
+        assertEquals("high inside line", Terms.of(Line.HIGH_INSIDE).in(Locale.ENGLISH, "acc"));
+    }
+
+    @Test
+    void what_somebody_wrote_is_the_same_in_all_languages_even_if_it_looks_like_a_gap() {
+        Message accepted = Message.of(org.drillwright.check.Judge.class, "accepted", "so {0} it is");
+        assertEquals("Vom Verfasser hingenommen: so {0} it is", accepted.in(Locale.GERMAN));
+    }
+
+    @Test
+    void a_language_that_is_not_there_is_spoken_in_english() {
+        assertEquals(
+                "Correct those above first.",
+                Message.of(Findings.class, "more.way").in(Locale.forLanguageTag("pl")));
+    }
+
+    @Test
+    void nothing_joined_to_something_leaves_no_gap() {
+        Message said = Message.plain("So it is.");
+        assertEquals(said, Message.NONE.then(said));
+        assertEquals(said, said.then(Message.plain("")));
+        assertEquals("So it is. So it is.", said.then(said).english());
+        assertTrue(Message.NONE.sentence().isEmpty());
+    }
+
+    @Test
+    void a_sentence_begins_with_a_capital_whatever_letter_that_is() {
+        assertEquals("Épée.", Message.plain("épée").sentence().in(Locale.FRENCH));
+        assertEquals("\uD801\uDC00.", Message.plain("\uD801\uDC28").sentence().english());
+    }
+}

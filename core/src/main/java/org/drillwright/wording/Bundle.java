@@ -21,8 +21,8 @@ public final class Bundle {
 
     private static final Pattern GAP = Pattern.compile("\\{(\\d)(?::([a-z]+))?\\}");
 
-    /** A room's words in one language. */
-    private record Place(Class<?> room, String language) {}
+    /** A room's words of one kind in one language. */
+    private record Place(Class<?> room, String kind, String language) {}
 
     /** Each file is read once, when it is first asked for. */
     private static final Map<Place, Bundle> READ = new ConcurrentHashMap<>();
@@ -54,9 +54,14 @@ public final class Bundle {
 
     /** The words of a room in a language, {@code words_LANGUAGE.properties}; in English where the room has none in it. */
     public static Bundle in(Class<?> room, Locale language) {
-        return READ.computeIfAbsent(new Place(room, language.getLanguage()), place -> {
-            String file = "words_" + place.language() + ".properties";
-            return of(room, room.getResource(file) == null ? "words_en.properties" : file);
+        return in(room, "words", language);
+    }
+
+    /** The same of another kind than words, {@code KIND_LANGUAGE.properties}. */
+    public static Bundle in(Class<?> room, String kind, Locale language) {
+        return READ.computeIfAbsent(new Place(room, kind, language.getLanguage()), place -> {
+            String file = kind + "_" + place.language() + ".properties";
+            return of(room, room.getResource(file) == null ? kind + "_en.properties" : file);
         });
     }
 

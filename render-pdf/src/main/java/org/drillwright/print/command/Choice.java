@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads one of a few words. */
 record Choice<T>(List<T> values, Function<T, String> word) implements ITypeConverter<T> {
@@ -24,8 +24,8 @@ record Choice<T>(List<T> values, Function<T, String> word) implements ITypeConve
         return values.stream()
                 .filter(value -> word.apply(value).equals(wanted))
                 .findFirst()
-                .orElseThrow(() ->
-                        new TypeConversionException("'" + written + "' is not one of " + String.join(", ", words())));
+                .orElseThrow(
+                        () -> new NotThatWord(Message.of(Choice.class, "not.one.of", written, Message.words(words()))));
     }
 
     List<String> words() {

@@ -1,25 +1,31 @@
 package org.drillwright.print.command;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillwright.print.command.console.TextColumn;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** The commands by what somebody is doing, in the order in which they are used. */
 public final class CommandGroups {
 
-    /** @param title what one is doing */
-    public record Group(String title, List<String> names) {
+    /** @param doing what one is doing, as its words are called */
+    public record Group(String doing, List<String> names) {
 
         public Group {
             names = List.copyOf(names);
+        }
+
+        public Message title() {
+            return Message.of(CommandGroups.class, "group." + doing);
         }
     }
 
     public static final List<Group> ALL = List.of(
             new Group(
-                    "Write drills",
+                    "write",
                     List.of(
                             "begin",
                             "new",
@@ -31,9 +37,9 @@ public final class CommandGroups {
                             "coverage",
                             "schema",
                             "language-server")),
-            new Group("Print", List.of("cards", "identify", "handout", "booklet")),
-            new Group("Teach", List.of("lesson", "pairs", "hall", "packet", "term", "partners", "session")),
-            new Group("Keep", List.of("record", "progress", "attendance", "roster", "school")));
+            new Group("print", List.of("cards", "identify", "handout", "booklet")),
+            new Group("teach", List.of("lesson", "pairs", "hall", "packet", "term", "partners", "session")),
+            new Group("keep", List.of("record", "progress", "attendance", "roster", "school")));
 
     private static final int MARGIN = 2;
 
@@ -45,7 +51,7 @@ public final class CommandGroups {
     }
 
     /** The list in the help of the program; nothing in the help of a command. */
-    static String listed(CommandSpec program) {
+    static String listed(CommandSpec program, Locale language) {
         if (program.subcommands().isEmpty()) {
             return "";
         }
@@ -53,7 +59,7 @@ public final class CommandGroups {
         int widest = names().stream().mapToInt(String::length).max().orElse(0);
         int column = MARGIN + widest + MARGIN;
         return ALL.stream()
-                .map(group -> group.title() + ":\n"
+                .map(group -> group.title().in(language) + ":\n"
                         + group.names().stream()
                                 .map(name -> line(name, header(program, name), column, width))
                                 .collect(Collectors.joining()))

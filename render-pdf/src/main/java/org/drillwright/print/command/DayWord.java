@@ -2,8 +2,8 @@ package org.drillwright.print.command;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads a day: year, month and day in figures. */
 final class DayWord implements ITypeConverter<LocalDate> {
@@ -13,7 +13,7 @@ final class DayWord implements ITypeConverter<LocalDate> {
         try {
             return LocalDate.parse(word);
         } catch (DateTimeParseException strange) {
-            throw new TypeConversionException("'" + word + "' is not year, month and day, such as 2026-09-01");
+            throw new NotThatWord(Message.of(DayWord.class, "not.a.day", word));
         }
     }
 }

@@ -2,6 +2,7 @@ package org.drillwright.print.command;
 
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.wording.Message;
 
 /** Makes sure that what was written has left: a report that a full disk swallowed is no report. */
 final class Delivery {
@@ -13,7 +14,7 @@ final class Delivery {
         boolean dataLost = run.data().checkError();
         boolean lost = run.out().checkError() || dataLost;
         if (lost) {
-            run.err().println("Not everything could be written to the standard output.");
+            run.err().println(run.said(Message.of(Delivery.class, "not.delivered")));
         }
         run.err().flush();
         return lost ? Exit.UNABLE : code;

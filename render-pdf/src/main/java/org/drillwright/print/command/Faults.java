@@ -2,11 +2,16 @@ package org.drillwright.print.command;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.source.Nearest;
+import org.drillwright.wording.Message;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** What is said when a command could not run: one line each. */
 final class Faults {
@@ -14,8 +19,8 @@ final class Faults {
     private Faults() {}
 
     /** Something around us is not as it should be. */
-    static int ofTheWorld(Invocation run, Exception problem) {
-        run.err().println(line(String.valueOf(problem.getMessage())));
+    static int ofTheWorld(Invocation run, CannotRun problem) {
+        run.err().println(line(run.said(problem.message())));
         return Exit.UNABLE;
     }
 
@@ -25,15 +30,13 @@ final class Faults {
         while (cause.getCause() != null && !(cause instanceof VirtualMachineError)) {
             cause = cause.getCause();
         }
+        if (cause instanceof StackOverflowError) {
+            run.err().println(run.said(Message.of(Faults.class, "no.stack")));
+            return Exit.UNABLE;
+        }
         if (cause instanceof VirtualMachineError) {
             long most = Runtime.getRuntime().maxMemory() >> 20;
-            boolean stack = cause instanceof StackOverflowError;
-            run.err()
-                    .println("Drillwright ran out of memory"
-                            + (stack ? " for its stack" : ", of which it may use " + most + " MB")
-                            + ". Set the environment variable JDK_JAVA_OPTIONS to "
-                            + (stack ? "-Xss8m" : "-Xmx" + Math.max(1, most / 512) * 2 + "g")
-                            + " and run this again, or choose fewer drills.");
+            run.err().println(run.said(Message.of(Faults.class, "no.memory", most, Math.max(1, most / 512) * 2)));
             return Exit.UNABLE;
         }
         return ours(run, error);
@@ -47,44 +50,66 @@ final class Faults {
                 .map(frame -> " at " + frame.getFileName() + ":" + frame.getLineNumber())
                 .orElse("");
         String said = fault.getMessage() == null ? "" : ": " + fault.getMessage();
-        run.err()
-                .println(line("A fault in Drillwright itself, not in your drills; please report this line: "
-                        + fault.getClass().getSimpleName() + where + said));
+        String what = fault.getClass().getSimpleName() + where + said;
+        run.err().println(line(run.said(Message.of(Faults.class, "ours", what))));
         return Exit.UNABLE;
     }
 
     /** The arguments make no sense. */
     static int ofArguments(Invocation run, CommandLine.ParameterException problem) {
-        CommandLine at = problem.getCommandLine();
-        run.err()
-                .println(line(sentence(problem) + " See: " + at.getCommandSpec().qualifiedName() + " --help"));
+        String command = problem.getCommandLine().getCommandSpec().qualifiedName();
+        run.err().println(line(run.said(sentence(problem).then(Message.of(Faults.class, "see.help", command)))));
         return Exit.UNABLE;
     }
 
-    private static String sentence(CommandLine.ParameterException problem) {
+    private static Message sentence(CommandLine.ParameterException problem) {
         if (problem instanceof CommandLine.UnmatchedArgumentException unmatched
                 && !unmatched.getUnmatched().isEmpty()) {
             return unknown(unmatched.getUnmatched().get(0), problem.getCommandLine());
         }
+        Optional<ArgSpec> argument = Optional.ofNullable(problem.getArgSpec());
+        if (problem.getCause() instanceof NotThatWord no && argument.isPresent()) {
+            return Message.of(Faults.class, "no.such.value", named(argument.get()), no.message());
+        }
+        if (problem instanceof CommandLine.MissingParameterException missing) {
+            return missing(missing);
+        }
+        if (problem instanceof CommandLine.OverwrittenOptionException && argument.isPresent()) {
+            return Message.of(Faults.class, "only.once", named(argument.get()));
+        }
         String said = String.valueOf(problem.getMessage());
-        return said.endsWith(".") ? said : said + ".";
+        return Message.plain(said.endsWith(".") ? said : said + ".");
     }
 
-    private static String unknown(String argument, CommandLine at) {
+    /** Either something that a command needs is not there, or an option stands there without its value. */
+    private static Message missing(CommandLine.MissingParameterException problem) {
+        List<ArgSpec> missing = problem.getMissing();
+        if (missing.size() == 1 && missing.get(0) instanceof OptionSpec option && !option.required()) {
+            return Message.of(Faults.class, "missing.value", option.longestName(), option.paramLabel());
+        }
+        List<String> names = missing.stream().map(Faults::named).toList();
+        return Message.counted(Faults.class, "missing", names.size(), Message.words(names));
+    }
+
+    private static String named(ArgSpec argument) {
+        return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+    }
+
+    private static Message unknown(String argument, CommandLine at) {
         boolean option = argument.startsWith("-");
         List<String> known = option
                 ? List.copyOf(at.getCommandSpec().optionsMap().keySet())
                 : List.copyOf(at.getSubcommands().keySet());
         if (known.isEmpty()) {
-            return "The command takes no '" + argument + "'.";
+            return Message.of(Faults.class, "takes.none", argument);
         }
         if (option && argument.matches("-[^-].*\\.ya?ml")) {
-            return "'" + argument + "' looks like an option; if it is a file, write './" + argument + "'.";
+            return Message.of(Faults.class, "file.like.option", argument);
         }
-        String kind = option ? "option" : "command";
+        String none = option ? "no.option" : "no.command";
         return Nearest.to(argument, known)
-                .map(near -> "There is no " + kind + " '" + argument + "'; did you mean '" + near + "'?")
-                .orElse("There is no " + kind + " '" + argument + "'.");
+                .map(near -> Message.of(Faults.class, none + ".near", argument, near))
+                .orElseGet(() -> Message.of(Faults.class, none, argument));
     }
 
     private static String line(String text) {

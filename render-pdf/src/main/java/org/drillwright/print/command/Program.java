@@ -71,7 +71,12 @@ public final class Program {
     public static int run(Invocation run, String... arguments) {
         try {
             String[] meant = meant(arguments);
-            CommandLine line = commands(run, needed(meant), Program::once);
+            SchoolOption school = new SchoolOption();
+            Invocation spoken = run.in(new Tongue(run, school, arguments));
+            CommandLine line = commands(spoken, school, needed(meant), Program::once);
+            if (arguments.length == 0 || Arrays.stream(arguments).anyMatch(HELP::contains)) {
+                HelpWords.give(line, spoken::language);
+            }
             if (run.terminal() && Arrays.stream(arguments).anyMatch(HELP::contains)) {
                 line.setUsageHelpWidth(
                         Math.max(NARROWEST, Math.min(WIDEST, run.width().getAsInt())));
@@ -102,7 +107,9 @@ public final class Program {
 
     /** The commands with their options, as the help and the manual know them. */
     public static CommandLine commands(Invocation run) {
-        return commands(run, CommandGroups.names(), name -> new String[0]);
+        CommandLine line = commands(run, new SchoolOption(), CommandGroups.names(), name -> new String[0]);
+        HelpWords.give(line, run::language);
+        return line;
     }
 
     private static String[] once(String name) {
@@ -112,15 +119,16 @@ public final class Program {
                 .toArray(String[]::new);
     }
 
-    private static CommandLine commands(Invocation given, List<String> names, Function<String, String[]> once) {
-        SchoolOption school = new SchoolOption();
-        Invocation run = given.in(new Tongue(given, school));
+    private static CommandLine commands(
+            Invocation run, SchoolOption school, List<String> names, Function<String, String[]> once) {
         CommandLine line = new CommandLine(new RootCommand(run, school));
         for (String name : names) {
             line.addSubcommand(name, command(name, run, school), once.apply(name));
         }
         line.getHelpSectionMap()
-                .put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, help -> CommandGroups.listed(help.commandSpec()));
+                .put(
+                        UsageMessageSpec.SECTION_KEY_COMMAND_LIST,
+                        help -> CommandGroups.listed(help.commandSpec(), run.language()));
         Choices.register(line);
         line.registerConverter(Shift.class, new ShiftWord());
         line.registerConverter(LocalDate.class, new DayWord());
@@ -132,7 +140,7 @@ public final class Program {
                 .setErr(new PrintWriter(new StreamWriter(run.err()), true))
                 .setParameterExceptionHandler((problem, wrong) -> Faults.ofArguments(run, problem))
                 .setExecutionExceptionHandler((problem, at, parsed) ->
-                        problem instanceof CannotRun ? Faults.ofTheWorld(run, problem) : Faults.ours(run, problem))
+                        problem instanceof CannotRun known ? Faults.ofTheWorld(run, known) : Faults.ours(run, problem))
                 .setExecutionStrategy(Program::execute);
     }
 

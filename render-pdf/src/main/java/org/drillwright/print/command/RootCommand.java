@@ -16,19 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The program without a command: asks on a terminal, shows its usage in a pipe. */
-@Command(
-        name = "drillwright",
-        header = "Checks and prints fencing drills taught by the count.",
-        description = "A drill is a text file; a school is a folder of them, with its settings in school.yaml."
-                + " Run in a terminal without a command, the program asks what you want to do, until you answer"
-                + " 'quit' or press Ctrl-D, and exits with 0. In a pipe it shows this page and exits with 2.%n",
-        commandListHeading = "%nCommands; each has its own --help.%n%n",
-        sortOptions = false,
-        versionProvider = VersionText.class,
-        footer = "%nNo check makes a drill safe. The rules of your national federation, local codes and a qualified"
-                + " instructor come first.",
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.MATERIAL_TEXT, Exit.UNABLE_TEXT})
+@Command(name = "drillwright", sortOptions = false, versionProvider = VersionText.class)
 final class RootCommand implements Callable<Integer> {
 
     private final Invocation run;
@@ -38,8 +26,7 @@ final class RootCommand implements Callable<Integer> {
 
     @Option(
             names = {"-V", "--version"},
-            versionHelp = true,
-            description = "Shows the version.")
+            versionHelp = true)
     boolean version;
 
     @Spec

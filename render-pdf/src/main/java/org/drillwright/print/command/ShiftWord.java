@@ -3,8 +3,8 @@ package org.drillwright.print.command;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drillwright.print.impose.Shift;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads a shift of backs: two numbers of millimetres with a comma between. */
 final class ShiftWord implements ITypeConverter<Shift> {
@@ -15,12 +15,12 @@ final class ShiftWord implements ITypeConverter<Shift> {
     public Shift convert(String word) {
         Matcher two = TWO.matcher(word);
         if (!two.matches()) {
-            throw new TypeConversionException("'" + word + "' is not two numbers of millimetres, such as 0.5,-1");
+            throw new NotThatWord(Message.of(ShiftWord.class, "not.a.shift", word));
         }
         try {
             return new Shift(Double.parseDouble(two.group(1)), Double.parseDouble(two.group(2)));
         } catch (IllegalArgumentException tooFar) {
-            throw new TypeConversionException("a shift is at most " + (int) Shift.MOST + " mm either way");
+            throw new NotThatWord(Message.of(ShiftWord.class, "shift.too.far", (int) Shift.MOST));
         }
     }
 }

@@ -1,7 +1,7 @@
 package org.drillwright.print.command;
 
+import org.drillwright.wording.Message;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads a whole number. */
 final class WholeNumber implements ITypeConverter<Integer> {
@@ -11,7 +11,7 @@ final class WholeNumber implements ITypeConverter<Integer> {
         try {
             return Integer.valueOf(word.strip());
         } catch (NumberFormatException none) {
-            throw new TypeConversionException("'" + word + "' is not a whole number, such as 3");
+            throw new NotThatWord(Message.of(WholeNumber.class, "not.a.whole.number", word));
         }
     }
 }

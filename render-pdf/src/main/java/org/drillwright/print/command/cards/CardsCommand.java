@@ -29,7 +29,6 @@ import org.drillwright.print.command.printing.Target;
 import org.drillwright.print.command.printing.TestSheet;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
-import org.drillwright.print.command.record.PrintsFile;
 import org.drillwright.print.command.record.Reprint;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.print.impose.Laminate;
@@ -46,136 +45,61 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Prints cards. */
-@Command(
-        name = "cards",
-        header = "Prints drills as cards, in one PDF.",
-        description = {
-            "If you name neither a set nor drills, every drill of the school is printed: set after set in"
-                    + " teaching order, then the drills that are in no set. A drill in several sets is printed once.%n",
-            "If a drill has errors, nothing is printed and the errors are shown; --draft prints anyway, with"
-                    + " DRAFT across the card.%n"
-        },
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be"
-                    + " printed at all and was left out",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "cards", sortOptions = false)
 public final class CardsCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(
-            paramLabel = "PATH",
-            arity = "0..*",
-            description = "Drills by file or id, or folders of drills; printed in that order.")
+    @Parameters(paramLabel = "PATH", arity = "0..*")
     List<String> paths = new ArrayList<>();
 
-    @Option(
-            names = "--set",
-            paramLabel = "SET",
-            description = "The drills of a set in school.yaml, or of a level. May be given several times.")
+    @Option(names = "--set", paramLabel = "SET")
     List<String> sets = new ArrayList<>();
 
-    @Option(
-            names = "--class",
-            paramLabel = "CLASS",
-            description = "The drills of a class's lesson, in its order: the set this class needs.")
+    @Option(names = "--class", paramLabel = "CLASS")
     Optional<String> lesson = Optional.empty();
 
-    @Option(
-            names = "--card",
-            paramLabel = "SIZE",
-            description = "The card's size: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter, half-letter;"
-                    + " wall-a4, wall-a3. Normally as set in school.yaml, or a6; where its sheet is"
-                    + " letter, quarter-letter.")
+    @Option(names = "--card", paramLabel = "SIZE")
     Optional<CardSize> card = Optional.empty();
 
-    @Option(
-            names = "--large-print",
-            description = "For poor eyesight: the same paper with all type one size larger, so more of a drill runs"
-                    + " over to the back.")
+    @Option(names = "--large-print")
     boolean largePrint;
 
-    @Option(
-            names = "--sheet",
-            paramLabel = "SIZE",
-            description = "The paper: a4, a3, letter or legal, with as many cards as fit at actual size; or card, one"
-                    + " card to a page. Normally as set in school.yaml, or a4.")
+    @Option(names = "--sheet", paramLabel = "SIZE")
     Optional<Paper> sheet = Optional.empty();
 
-    @Option(
-            names = "--back",
-            paramLabel = "BACK",
-            defaultValue = "none",
-            description = "What is printed on the back of each card whose drill fits on the front: none; pictures,"
-                    + " the phrase drawn and described count by count, with the drill's purpose; or"
-                    + " safety, the rules of safety and conduct.")
+    @Option(names = "--back", paramLabel = "BACK", defaultValue = "none")
     Back back = Back.NONE;
 
-    @Option(
-            names = "--duplex",
-            paramLabel = "EDGE",
-            defaultValue = "long",
-            description =
-                    "The edge over which the printer turns the sheet for the backs: long or short." + " Normally long.")
+    @Option(names = "--duplex", paramLabel = "EDGE", defaultValue = "long")
     Edge duplex = Edge.LONG;
 
-    @Option(
-            names = "--shift",
-            paramLabel = "X,Y",
-            description = "Moves all backs this many millimetres to the right and down, at most 5 either way,"
-                    + " for a printer that prints them out of place.")
+    @Option(names = "--shift", paramLabel = "X,Y")
     Optional<Shift> shift = Optional.empty();
 
-    @Option(
-            names = "--laminate",
-            paramLabel = "HOW",
-            defaultValue = "none",
-            description = "none; pouch: cards are cut first, with guides for round corners, and sealed in film that"
-                    + " reaches 3 to 5 mm beyond the card, so a pouch of the card's size holds it; or"
-                    + " sheet: the sheet is laminated first, so the cut edges are open and let moisture in.")
+    @Option(names = "--laminate", paramLabel = "HOW", defaultValue = "none")
     Laminate laminate = Laminate.NONE;
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "The file to write, or with --png the folder. Normally cards.pdf (or cards), in the"
-                    + " current folder."
-                    + " A PDF of that name is replaced. More than 1000 cards become several files.")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
-    @Option(
-            names = "--png",
-            paramLabel = "DPI",
-            description = "Instead of a PDF, a picture of each side of each card, at this many dots per inch, from "
-                    + PngPictures.LEAST + " to " + PngPictures.MOST + "; 300 is usual for printing.")
+    @Option(names = "--png", paramLabel = "DPI")
     Optional<Integer> png = Optional.empty();
 
-    @Option(
-            names = "--test-sheet",
-            description = "Instead of cards, a sheet that shows which --shift your printer needs.")
+    @Option(names = "--test-sheet")
     boolean testSheet;
 
-    @Option(
-            names = "--changed",
-            description = "Prints only what has changed since it was last printed in this size, notes that in "
-                    + PrintsFile.NAME + " in the school's folder, and says which older cards to take off the rings.")
+    @Option(names = "--changed")
     boolean changed;
 
-    @Option(
-            names = "--date",
-            paramLabel = "DAY",
-            description = "With --changed: the day to be noted, such as 2026-09-01. Normally today.")
+    @Option(names = "--date", paramLabel = "DAY")
     Optional<LocalDate> date = Optional.empty();
 
     @Mixin
     LanguageOption language = new LanguageOption();
 
-    @Option(names = "--draft", description = "Also prints drills with errors, marked DRAFT.")
+    @Option(names = "--draft")
     boolean draft;
 
     public CardsCommand(Invocation run, SchoolOption school) {

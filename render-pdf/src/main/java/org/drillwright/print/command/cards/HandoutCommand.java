@@ -36,21 +36,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Prints a packet for an assistant. */
-@Command(
-        name = "handout",
-        header = "Prints a set for an assistant: cover, safety card, cards and a table to sign; or a page for a phone.",
-        description = "One PDF, printed on both sides of the paper. The cover and the table are full pages; the"
-                + " cards are laid out on sheets at actual size, as many as fit, in teaching order, to be cut"
-                + " out for the ring. With --html, one page for a phone that needs no network: the safety card,"
-                + " the cards in large type, each phrase count by count, and a list to search and tick off.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:a drill or the settings have errors, and nothing was printed; with --draft: something cannot be"
-                    + " printed at all and was left out",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "handout", sortOptions = false)
 public final class HandoutCommand implements Callable<Integer> {
 
     private final Invocation run;
@@ -59,72 +45,40 @@ public final class HandoutCommand implements Callable<Integer> {
     @Spec
     CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "SET", arity = "1", description = "A set in school.yaml, or a level.")
+    @Parameters(paramLabel = "SET", arity = "1")
     String set = "";
 
-    @Option(
-            names = "--card",
-            paramLabel = "SIZE",
-            description = "The cards' size: a7, a6, a5; 3x5, 4x6, 5x8 (inches), quarter-letter, half-letter;"
-                    + " wall-a4, wall-a3. Normally as set in school.yaml, or a6; where its sheet is"
-                    + " letter, quarter-letter.")
+    @Option(names = "--card", paramLabel = "SIZE")
     Optional<CardSize> card = Optional.empty();
 
-    @Option(
-            names = "--large-print",
-            description = "For poor eyesight: the same paper with all type one size larger, so more of a drill runs"
-                    + " over to the back.")
+    @Option(names = "--large-print")
     boolean largePrint;
 
-    @Option(
-            names = "--sheet",
-            paramLabel = "SIZE",
-            description = "The paper: a4, a3, letter or legal. Normally as set in school.yaml, or a4.")
+    @Option(names = "--sheet", paramLabel = "SIZE")
     Optional<SheetSize> sheet = Optional.empty();
 
-    @Option(
-            names = "--back",
-            paramLabel = "BACK",
-            defaultValue = "pictures",
-            description = "What is printed on the back of each card: pictures, none or safety. Normally pictures.")
+    @Option(names = "--back", paramLabel = "BACK", defaultValue = "pictures")
     Back back = Back.PICTURES;
 
-    @Option(
-            names = "--duplex",
-            paramLabel = "EDGE",
-            defaultValue = "long",
-            description = "The edge over which the printer turns the sheet: long or short. Normally long.")
+    @Option(names = "--duplex", paramLabel = "EDGE", defaultValue = "long")
     Edge duplex = Edge.LONG;
 
-    @Option(
-            names = "--shift",
-            paramLabel = "X,Y",
-            description = "Moves all backs this many millimetres to the right and down; see cards --test-sheet.")
+    @Option(names = "--shift", paramLabel = "X,Y")
     Optional<Shift> shift = Optional.empty();
 
-    @Option(
-            names = "--laminate",
-            paramLabel = "HOW",
-            defaultValue = "none",
-            description = "none; pouch: cards are cut first; or sheet: the sheet is laminated first.")
+    @Option(names = "--laminate", paramLabel = "HOW", defaultValue = "none")
     Laminate laminate = Laminate.NONE;
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "The file to write. Normally handout.pdf (or handout.html), in the current folder. A"
-                    + " PDF, or a page made by this program, of that name is replaced.")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
-    @Option(
-            names = "--html",
-            description = "Instead of a PDF, one page for a phone, as a file that can be sent and opened anywhere.")
+    @Option(names = "--html")
     boolean html;
 
     @Mixin
     LanguageOption language = new LanguageOption();
 
-    @Option(names = "--draft", description = "Also prints drills with errors, marked DRAFT.")
+    @Option(names = "--draft")
     boolean draft;
 
     public HandoutCommand(Invocation run, SchoolOption school) {

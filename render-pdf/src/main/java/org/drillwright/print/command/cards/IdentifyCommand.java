@@ -17,23 +17,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Tells a card by its mark. */
-@Command(
-        name = "identify",
-        header = "Says which drill a card in your hand is, from its mark, and whether it is current.",
-        description = "The mark is at the foot of the card: 8 characters such as 7K3M-P9RX. It changes with"
-                + " every word printed on the card.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:the settings have errors, and the mark was not looked up", Exit.UNABLE_TEXT})
+@Command(name = "identify", sortOptions = false)
 public final class IdentifyCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(
-            paramLabel = "SIGN",
-            arity = "1..*",
-            description = "The mark; capitals, spaces and the hyphen do not matter.")
+    @Parameters(paramLabel = "SIGN", arity = "1..*")
     List<String> signs = new ArrayList<>();
 
     public IdentifyCommand(Invocation run, SchoolOption school) {

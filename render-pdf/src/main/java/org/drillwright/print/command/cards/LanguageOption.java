@@ -11,20 +11,10 @@ import picocli.CommandLine.Option;
 /** In which language drills are printed. */
 final class LanguageOption {
 
-    @Option(
-            names = "--in",
-            paramLabel = "LANGUAGE",
-            description =
-                    "Prints the drills in another language: en, fr, it, es or de. What was read of a turn is said in it"
-                            + " anew; what was not read whole stays as it is written. Titles, notes and other free words are"
-                            + " those of translations/LANGUAGE.yaml.")
+    @Option(names = "--in", paramLabel = "LANGUAGE")
     Optional<Language> into = Optional.empty();
 
-    @Option(
-            names = "--list-missing",
-            description =
-                    "With --in: adds every text that has no translation yet to that file, without changing what is in"
-                            + " it, and prints.")
+    @Option(names = "--list-missing")
     boolean listMissing;
 
     boolean isAsked() {

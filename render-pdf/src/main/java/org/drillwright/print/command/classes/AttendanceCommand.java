@@ -24,33 +24,19 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Shows who came. */
-@Command(
-        name = "attendance",
-        header = "Shows who came to recent classes, and what those who didn't have missed.",
-        description = "Covers the last eight classes in record.csv since each person first came. In roster"
-                + " order: nobody is ranked.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})
+@Command(name = "attendance", sortOptions = false)
 public final class AttendanceCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "NAME", arity = "0..1", description = "Somebody on the roster. Normally everybody.")
+    @Parameters(paramLabel = "NAME", arity = "0..1")
     String named = "";
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "text for people, csv for a spreadsheet: all classes on record. Normally text.")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     TableFormat format = TableFormat.TEXT;
 
-    @Option(
-            names = "--date",
-            paramLabel = "DAY",
-            description = "Looks back from this day, such as 2026-09-01. Normally today.")
+    @Option(names = "--date", paramLabel = "DAY")
     Optional<LocalDate> date = Optional.empty();
 
     public AttendanceCommand(Invocation run, SchoolOption school) {

@@ -11,26 +11,13 @@ final class ChangeOptions {
 
     private final List<RoundByRound.Word> said = new ArrayList<>();
 
-    @Option(
-            names = RoundByRound.FROM,
-            paramLabel = "N",
-            parameterConsumer = RoundByRound.InOrder.class,
-            description = "Plans the rounds again from this one onwards; those before stay as planned. May be"
-                    + " given several times, each with the --without and --with that follow it.")
+    @Option(names = RoundByRound.FROM, paramLabel = "N", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> fromRound = said;
 
-    @Option(
-            names = RoundByRound.WITHOUT,
-            paramLabel = "NAME",
-            parameterConsumer = RoundByRound.InOrder.class,
-            description = "Somebody who is gone from that round onwards.")
+    @Option(names = RoundByRound.WITHOUT, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> without = said;
 
-    @Option(
-            names = RoundByRound.WITH,
-            paramLabel = "NAME",
-            parameterConsumer = RoundByRound.InOrder.class,
-            description = "Somebody who has arrived by that round.")
+    @Option(names = RoundByRound.WITH, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> with = said;
 
     List<Change> changes() {

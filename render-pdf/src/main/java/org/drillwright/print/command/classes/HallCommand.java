@@ -22,16 +22,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Lays lanes in a hall. */
-@Command(
-        name = "hall",
-        header = "In class: where the lanes go in the hall.",
-        description = "How many lanes fit with clear space round each, and in how many waves the class works if"
-                + " there are too few. The clear spaces are common practice and can be set in the class or in"
-                + " school.yaml;"
-                + " local rules and your own risk assessment decide.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:no lane fits, or the class has errors", Exit.UNABLE_TEXT})
+@Command(name = "hall", sortOptions = false)
 public final class HallCommand implements Callable<Integer> {
 
     private final Invocation run;
@@ -40,7 +31,7 @@ public final class HallCommand implements Callable<Integer> {
     @Mixin
     NamedClass named = new NamedClass();
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Writes the hall, drawn to scale, into this PDF.")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
     public HallCommand(Invocation run, SchoolOption school) {

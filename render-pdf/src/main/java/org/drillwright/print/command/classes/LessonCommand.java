@@ -21,19 +21,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Fits the drills of a class into its time. */
-@Command(
-        name = "lesson",
-        header = "In class: fits the drills into the time, minute by minute.",
-        description = "Opening, warm-up and closing are kept. What doesn't fit is left out, the least valuable"
-                + " drills first, and no drill is kept without those it needs; you are told what could be cut"
-                + " to keep them all. How long things take is set in school.yaml and in the class (timing).%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:what must be in the lesson doesn't fit, or the class has errors",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "lesson", sortOptions = false)
 public final class LessonCommand implements Callable<Integer> {
 
     private final Invocation run;
@@ -42,11 +30,7 @@ public final class LessonCommand implements Callable<Integer> {
     @Mixin
     NamedClass named = new NamedClass();
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Writes a sheet to hold in the hand into this PDF: times, then each drill with its"
-                    + " gear, calls and cautions.")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
     public LessonCommand(Invocation run, SchoolOption school) {

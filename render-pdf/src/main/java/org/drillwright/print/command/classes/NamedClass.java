@@ -16,13 +16,13 @@ import picocli.CommandLine.Parameters;
 /** What the commands that plan one class are all given: which class, and how it is told. */
 final class NamedClass {
 
-    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
+    @Parameters(paramLabel = "CLASS", arity = "1")
     String name = "";
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     TextFormat format = TextFormat.TEXT;
 
-    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    @Option(names = "--sheet", paramLabel = "SIZE")
     Optional<SheetSize> sheet = Optional.empty();
 
     /** The class and all that belongs to it; nothing if something of it has errors, which are shown. */

@@ -30,38 +30,22 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Prints all that somebody needs who takes a class for once. */
-@Command(
-        name = "packet",
-        header = "In class: everything on paper for a substitute: people, lesson, sheet for the wall.",
-        description = "Who is coming, which hand they use, what is new to whom, and what the roster says to look out"
-                + " for; then the timed lesson and the sheet for the wall. The plan is kept. For the"
-                + " cards: cards --class.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:not everyone can have a permitted partner (the plan is the least bad one), or the class has errors",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "packet", sortOptions = false)
 public final class PacketCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
+    @Parameters(paramLabel = "CLASS", arity = "1")
     String named = "";
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            defaultValue = "packet.pdf",
-            description = "The PDF. Normally packet.pdf.")
+    @Option(names = "--out", paramLabel = "FILE", defaultValue = "packet.pdf")
     String out = "packet.pdf";
 
-    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    @Option(names = "--sheet", paramLabel = "SIZE")
     Optional<SheetSize> sheet = Optional.empty();
 
-    @Option(names = "--initials", description = ClassWords.INITIALS)
+    @Option(names = "--initials")
     boolean initials;
 
     public PacketCommand(Invocation run, SchoolOption school) {

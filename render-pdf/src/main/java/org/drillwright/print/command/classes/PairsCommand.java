@@ -33,19 +33,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Plans who works with whom. */
-@Command(
-        name = "pairs",
-        header = "In class: who works with whom, round by round.",
-        description = "In a learning class one of each pair already knows the drill; people kept apart never"
-                + " meet; everyone gets as many different partners as possible. Where that can't be done, the"
-                + " numbers say so, with the least bad way.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:not everyone can have a permitted partner (the plan is the least bad one), or the class has errors",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "pairs", sortOptions = false)
 public final class PairsCommand implements Callable<Integer> {
 
     private final Invocation run;
@@ -54,58 +42,34 @@ public final class PairsCommand implements Callable<Integer> {
     @Mixin
     NamedClass named = new NamedClass();
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Writes the sheet for the wall into this PDF: names from A to Z, with each person's"
-                    + " place in each round. The distance it can be read from is printed at its foot.")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
-    @Option(
-            names = "--by",
-            paramLabel = "ORDER",
-            defaultValue = "name",
-            description = "name; or round, a page or two for each round, place by place, in names that can be"
-                    + " read from 3 m. Normally name.")
+    @Option(names = "--by", paramLabel = "ORDER", defaultValue = "name")
     WallForm by = WallForm.NAME;
 
-    @Option(
-            names = "--slips",
-            description = "The PDF has slips to cut out, one for each person, and nothing for the wall.")
+    @Option(names = "--slips")
     boolean slips;
 
-    @Option(
-            names = "--html",
-            description = "Instead of a PDF one page for phones, as a file that can be sent and opened anywhere: each"
-                    + " person's rounds; and for whoever teaches ticks for what was worked and who was gone, of which it"
-                    + " makes a line for record.")
+    @Option(names = "--html")
     boolean html;
 
-    @Option(
-            names = "--walk",
-            paramLabel = "FORMINGS",
-            description = "How people change over: 1 or 2 (how many times they form two lines, one of which then"
-                    + " walks), or free (everyone reads the sheet). Normally the fewest formings with"
-                    + " which the fewest meet again; without --out you see what each costs.")
+    @Option(names = "--walk", paramLabel = "FORMINGS")
     Optional<WalkForm> walk = Optional.empty();
 
-    @Option(names = "--initials", description = ClassWords.INITIALS)
+    @Option(names = "--initials")
     boolean initials;
 
     @Mixin
     ChangeOptions changes = new ChangeOptions();
 
-    @Option(names = "--keep", description = "Keeps the plan under its mark without printing it. --out keeps it too.")
+    @Option(names = "--keep")
     boolean keep;
 
-    @Option(names = "--plan", paramLabel = "MARK", description = ClassWords.PLAN)
+    @Option(names = "--plan", paramLabel = "MARK")
     Optional<String> mark = Optional.empty();
 
-    @Option(
-            names = "--why",
-            arity = "2",
-            paramLabel = "NAME",
-            description = "Explains why two people do or don't work together.")
+    @Option(names = "--why", arity = "2", paramLabel = "NAME")
     List<String> why = new ArrayList<>();
 
     public PairsCommand(Invocation run, SchoolOption school) {

@@ -25,20 +25,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Finds training partners. */
-@Command(
-        name = "partners",
-        header = "Outside class: who is close enough in skill to train together.",
-        description = "The closest in skill first; nobody who is away, does solo work, is kept apart or has no day in"
-                + " common.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})
+@Command(name = "partners", sortOptions = false)
 public final class PartnersCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "NAME", arity = "0..1", description = "Somebody on the roster. Normally everybody.")
+    @Parameters(paramLabel = "NAME", arity = "0..1")
     String named = "";
 
     public PartnersCommand(Invocation run, SchoolOption school) {

@@ -20,33 +20,22 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Shows who knows what, and what is next. */
-@Command(
-        name = "progress",
-        header = "Shows who knows which drill, and what each may learn next.",
-        description = "A drill is next when everything it needs is known. A drill is known if the roster says"
-                + " so or the record has it signed off.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:the roster or the settings have errors", Exit.UNABLE_TEXT})
+@Command(name = "progress", sortOptions = false)
 public final class ProgressCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "text for people, csv for a spreadsheet. Normally text.")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     TableFormat format = TableFormat.TEXT;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Writes the table into this PDF.")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
-    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    @Option(names = "--sheet", paramLabel = "SIZE")
     Optional<SheetSize> sheet = Optional.empty();
 
-    @Option(names = "--initials", description = ClassWords.INITIALS)
+    @Option(names = "--initials")
     boolean initials;
 
     public ProgressCommand(Invocation run, SchoolOption school) {

@@ -33,69 +33,37 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Writes into the record what was done. */
-@Command(
-        name = "record",
-        header = "After class: records who was there, who worked with whom, and who was signed off.",
-        description = "What was printed is what happened, unless you say otherwise. Lines are added to"
-                + " record.csv next to school.yaml; existing lines are never changed. If you correct a class"
-                + " later, it is recorded again: a line takes back what was wrong, and what was missing is added.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:the class, the roster or the record has errors, and nothing was recorded",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "record", sortOptions = false)
 public final class RecordCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "CLASS", arity = "1", description = ClassWords.CLASS)
+    @Parameters(paramLabel = "CLASS", arity = "1")
     String named = "";
 
-    @Option(
-            names = "--plan",
-            paramLabel = "MARK",
-            description = "The plan that was worked, by the mark at the foot of its sheet; or none, for one"
-                    + " that was never printed and is made now. Normally the one printed last.")
+    @Option(names = "--plan", paramLabel = "MARK")
     Optional<String> mark = Optional.empty();
 
-    @Option(
-            names = "--as",
-            paramLabel = "FILE",
-            description = "A copy of a kept plan, edited to show what really happened. The plans are in classes/plans.")
+    @Option(names = "--as", paramLabel = "FILE")
     Optional<String> copy = Optional.empty();
 
     @Mixin
     WorkedOptions options = new WorkedOptions();
 
-    @Option(
-            names = "--date",
-            paramLabel = "DATE",
-            description = "The day it was worked, such as 2026-09-01. Normally the date of the class.")
+    @Option(names = "--date", paramLabel = "DATE")
     Optional<LocalDate> date = Optional.empty();
 
-    @Option(
-            names = "--signed-off",
-            arity = "2",
-            paramLabel = "NAME DRILL",
-            hideParamSyntax = true,
-            description = "NAME DRILL: this person now knows this drill. May be given several times.")
+    @Option(names = "--signed-off", arity = "2", paramLabel = "NAME DRILL", hideParamSyntax = true)
     List<String> signedOff = new ArrayList<>();
 
-    @Option(
-            names = "--not-signed-off",
-            arity = "2",
-            paramLabel = "NAME DRILL",
-            hideParamSyntax = true,
-            description = "NAME DRILL: takes back this person's sign-off in this class.")
+    @Option(names = "--not-signed-off", arity = "2", paramLabel = "NAME DRILL", hideParamSyntax = true)
     List<String> notSignedOff = new ArrayList<>();
 
-    @Option(names = "--take-back", description = "The class wasn't held: takes back everything recorded for it.")
+    @Option(names = "--take-back")
     boolean takeBack;
 
-    @Option(names = "--dry-run", description = "Shows the lines without writing them.")
+    @Option(names = "--dry-run")
     boolean dryRun;
 
     public RecordCommand(Invocation run, SchoolOption school) {

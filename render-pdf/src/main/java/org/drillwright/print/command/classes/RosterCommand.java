@@ -28,34 +28,22 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Writes down that somebody is called otherwise now, has left, or is back. */
-@Command(
-        name = "roster",
-        header = "Records who has a new name, who left and who is back; what is on record stays theirs.",
-        description = "Each is a line in record.csv. A new name also goes into roster.yaml, with the old one"
-                + " beside it. People who left are no longer planned for, but still count in the others' past.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:the roster or the record has errors", Exit.UNABLE_TEXT})
+@Command(name = "roster", sortOptions = false)
 public final class RosterCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Option(
-            names = "--rename",
-            arity = "2",
-            paramLabel = "NAME NEW",
-            hideParamSyntax = true,
-            description = "NAME NEW: this person's name from this day on. The old name is then free for somebody else.")
+    @Option(names = "--rename", arity = "2", paramLabel = "NAME NEW", hideParamSyntax = true)
     List<String> renamed = List.of();
 
-    @Option(names = "--left", paramLabel = "NAME", description = "This person no longer comes.")
+    @Option(names = "--left", paramLabel = "NAME")
     Optional<String> left = Optional.empty();
 
-    @Option(names = "--back", paramLabel = "NAME", description = "This person had left and is back.")
+    @Option(names = "--back", paramLabel = "NAME")
     Optional<String> back = Optional.empty();
 
-    @Option(names = "--date", paramLabel = "DATE", description = "Since when, such as 2026-09-01. Normally today.")
+    @Option(names = "--date", paramLabel = "DATE")
     Optional<LocalDate> date = Optional.empty();
 
     public RosterCommand(Invocation run, SchoolOption school) {

@@ -38,19 +38,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Makes a sheet for two who train outside class. */
-@Command(
-        name = "session",
-        header = "Outside class: a sheet for two who train together on their own.",
-        description = "Only drills that both know, the latest in teaching order; they take turns to lead first,"
-                + " counting earlier sessions. The two are equals. Nothing is stored unless they ask for it"
-                + " with --tell or --worked.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:the two are kept apart, no drill fits, or the roster or the record has errors",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "session", sortOptions = false)
 public final class SessionCommand implements Callable<Integer> {
 
     private static final List<Event> TOLD =
@@ -59,42 +47,28 @@ public final class SessionCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "NAME", arity = "2", description = "The two.")
+    @Parameters(paramLabel = "NAME", arity = "2")
     List<String> named = List.of();
 
-    @Option(
-            names = "--minutes",
-            paramLabel = "N",
-            defaultValue = "60",
-            description = "How long, including opening, warm-up and closing. Normally 60.")
+    @Option(names = "--minutes", paramLabel = "N", defaultValue = "60")
     int minutes = 60;
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Writes the sheet into this PDF, with room to write what you agree on.")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
-    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    @Option(names = "--sheet", paramLabel = "SIZE")
     Optional<SheetSize> sheet = Optional.empty();
 
-    @Option(names = "--initials", description = ClassWords.INITIALS)
+    @Option(names = "--initials")
     boolean initials;
 
-    @Option(
-            names = "--tell",
-            paramLabel = "WORD",
-            description = "The first of the two says how a day went: agreed, kept, came late, did not come, called"
-                    + " off. It is added to record.csv; nothing else is done.")
+    @Option(names = "--tell", paramLabel = "WORD")
     Optional<String> tell = Optional.empty();
 
-    @Option(
-            names = "--worked",
-            description =
-                    "Adds to record.csv who led first on which drill of this session, so that the turns stay equal.")
+    @Option(names = "--worked")
     boolean worked;
 
-    @Option(names = "--date", paramLabel = "DATE", description = "The day in question. Normally today.")
+    @Option(names = "--date", paramLabel = "DATE")
     Optional<LocalDate> date = Optional.empty();
 
     public SessionCommand(Invocation run, SchoolOption school) {

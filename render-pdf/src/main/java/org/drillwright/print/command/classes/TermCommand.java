@@ -31,20 +31,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Plans a term. */
-@Command(
-        name = "term",
-        header = "Plans a term: what is new and what is repeated in each of its classes.",
-        description = "Past classes are shown from record.csv; those to come are planned again after each"
-                + " class, and the published plan changes only where something better is found. Drills come"
-                + " again after growing gaps; none is new before those it needs. If the exam can't be reached,"
-                + " the numbers say so.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:workings for the exam will be missing (the plan is the least bad one known), or the term has errors",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "term", sortOptions = false)
 public final class TermCommand implements Callable<Integer> {
 
     private static final String ENDING = ".ics";
@@ -52,48 +39,31 @@ public final class TermCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(
-            paramLabel = "TERM",
-            arity = "1",
-            description = "A term: the name of a file in the school's folder 'terms', without its ending; or a path.")
+    @Parameters(paramLabel = "TERM", arity = "1")
     String named = "";
 
-    @Option(names = "--why", description = "Gives the reason for each drill of each class to come.")
+    @Option(names = "--why")
     boolean why;
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     TextFormat format = TextFormat.TEXT;
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Writes a sheet into this PDF: drills down, classes across, and below them what was missed."
-                    + " If the name ends in .svg: a picture for screens, each page in a file of its own.")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
-    @Option(names = "--initials", description = ClassWords.INITIALS)
+    @Option(names = "--initials")
     boolean initials;
 
-    @Option(names = "--sheet", paramLabel = "SIZE", description = ClassWords.SHEET)
+    @Option(names = "--sheet", paramLabel = "SIZE")
     Optional<SheetSize> sheet = Optional.empty();
 
-    @Option(
-            names = "--publish",
-            description = "Keeps the plan, with a mark, as the one in force: from then on every change is"
-                    + " reported, and none is made without a gain.")
+    @Option(names = "--publish")
     boolean publish;
 
-    @Option(
-            names = "--calendar",
-            paramLabel = "FILE",
-            description = "Writes the published plan into this calendar file, which ends in .ics. It names drills,"
-                    + " but no people.")
+    @Option(names = "--calendar", paramLabel = "FILE")
     Optional<String> calendar = Optional.empty();
 
-    @Option(
-            names = "--date",
-            paramLabel = "DAY",
-            description = "Plans as if it were this day, such as 2026-09-01. Normally today.")
+    @Option(names = "--date", paramLabel = "DAY")
     Optional<LocalDate> date = Optional.empty();
 
     public TermCommand(Invocation run, SchoolOption school) {

@@ -13,66 +13,30 @@ import picocli.CommandLine.Option;
 /** What really happened, where that isn't what was printed. */
 final class WorkedOptions {
 
-    @Option(
-            names = "--rounds",
-            paramLabel = "N",
-            description = "Only this many rounds were worked. Normally all; 0 records only who was there.")
+    @Option(names = "--rounds", paramLabel = "N")
     Optional<Integer> rounds = Optional.empty();
 
-    @Option(
-            names = "--skipped",
-            paramLabel = "N",
-            description = "This round wasn't worked, though later ones were. May be given several times.")
+    @Option(names = "--skipped", paramLabel = "N")
     List<Integer> skipped = new ArrayList<>();
 
-    @Option(
-            names = "--only",
-            paramLabel = "DRILL",
-            description = "Of the planned drills only this one was worked. May be given several times; the page of"
-                    + " handout --html writes such a line from what was ticked there.")
+    @Option(names = "--only", paramLabel = "DRILL")
     List<String> only = new ArrayList<>();
 
     private final List<RoundByRound.Word> said = new ArrayList<>();
 
-    @Option(
-            names = RoundByRound.FROM,
-            paramLabel = "N",
-            parameterConsumer = RoundByRound.InOrder.class,
-            description =
-                    "The round from which what follows holds. Normally the first: never there, or all the time. May"
-                            + " be given several times, each with what holds from there.")
+    @Option(names = RoundByRound.FROM, paramLabel = "N", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> fromRound = said;
 
-    @Option(
-            names = RoundByRound.WITHOUT,
-            paramLabel = "NAME",
-            parameterConsumer = RoundByRound.InOrder.class,
-            description = "Somebody who was gone from that round onwards.")
+    @Option(names = RoundByRound.WITHOUT, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> without = said;
 
-    @Option(
-            names = RoundByRound.INSTEAD,
-            paramLabel = "NAME",
-            parameterConsumer = RoundByRound.InOrder.class,
-            description = "Who took the place of the one named by --without before it: anybody of the roster, or"
-                    + " 'instructor'. Who had a place of their own left it.")
+    @Option(names = RoundByRound.INSTEAD, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> instead = said;
 
-    @Option(
-            names = RoundByRound.WITH,
-            paramLabel = "NAME",
-            parameterConsumer = RoundByRound.InOrder.class,
-            description =
-                    "Somebody who was back from that round on; or somebody who was there and isn't in the plan: with"
-                            + " whom isn't known then, so say --instead, or change a copy of the plan (--as).")
+    @Option(names = RoundByRound.WITH, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> with = said;
 
-    @Option(
-            names = "--swap",
-            arity = "3",
-            paramLabel = "ROUND NAME NAME",
-            hideParamSyntax = true,
-            description = "ROUND NAME NAME: in this round these two swapped places. May be given several times.")
+    @Option(names = "--swap", arity = "3", paramLabel = "ROUND NAME NAME", hideParamSyntax = true)
     List<String> swaps = new ArrayList<>();
 
     /** Whether anything was said. */

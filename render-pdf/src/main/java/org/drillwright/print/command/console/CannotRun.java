@@ -7,48 +7,77 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.util.Map;
+import java.util.Optional;
+import org.drillwright.wording.Message;
 
 /** A command could not do its work. The message is one sentence for people. */
 public final class CannotRun extends RuntimeException {
 
-    /** What systems say (the C library's words for its error numbers), in plain words. */
+    /** What systems say (the C library's words for its error numbers), and where our own words for it are. */
     private static final Map<String, String> PLAIN = Map.of(
-            "No space left on device", "the disk is full",
-            "Disk quota exceeded", "your share of the disk is full",
-            "Read-only file system", "nothing can be written to this disk",
-            "File name too long", "its name is too long",
-            "Input/output error", "the disk failed",
-            "Is a directory", "it is a folder",
-            "Operation not permitted", "the system does not permit it",
-            "Too many levels of symbolic links", "its links lead in a circle");
+            "No space left on device", "disk.full",
+            "Disk quota exceeded", "share.full",
+            "Read-only file system", "read.only",
+            "File name too long", "name.too.long",
+            "Input/output error", "disk.failed",
+            "Is a directory", "is.folder",
+            "Operation not permitted", "not.permitted",
+            "Too many levels of symbolic links", "links.in.circle");
 
+    private final transient Message message;
+
+    public CannotRun(Message sentence) {
+        super(sentence.english());
+        this.message = sentence;
+    }
+
+    /** In words that are not yet in any file. */
     public CannotRun(String sentence) {
-        super(sentence);
+        this(Message.plain(sentence));
     }
 
-    /** A sentence that ends with what the system said. */
+    /** What could not be done, without a full stop; behind it stands what the system said. */
+    public CannotRun(Message what, IOException problem) {
+        super(because(what, problem).english(), problem);
+        this.message = because(what, problem);
+    }
+
+    /** In words that are not yet in any file. */
     public CannotRun(String sentence, IOException problem) {
-        super(sentence + ": " + reason(problem) + ".", problem);
+        this(Message.plain(sentence), problem);
     }
 
-    private static String reason(IOException problem) {
+    /** What people are told. */
+    public Message message() {
+        return message;
+    }
+
+    private static Message because(Message what, IOException problem) {
+        return Message.of(CannotRun.class, "because", what, reason(problem));
+    }
+
+    private static Message reason(IOException problem) {
         if (problem instanceof AccessDeniedException) {
-            return "permission denied";
+            return said("denied");
         }
         if (problem instanceof NoSuchFileException) {
-            return "it is not there";
+            return said("not.there");
         }
         if (problem instanceof FileAlreadyExistsException) {
-            return "there is a file where a folder is needed";
+            return said("file.for.folder");
         }
         if (problem instanceof NotDirectoryException) {
-            return "it is not a folder";
+            return said("no.folder");
         }
-        String said = problem instanceof FileSystemException system ? system.getReason() : problem.getMessage();
-        return said == null || said.isBlank() ? "the system gave no reason" : plain(said.strip());
+        String words = problem instanceof FileSystemException system ? system.getReason() : problem.getMessage();
+        return words == null || words.isBlank() ? said("no.reason") : plain(words.strip());
     }
 
-    private static String plain(String said) {
-        return PLAIN.getOrDefault(said, said);
+    private static Message plain(String words) {
+        return Optional.ofNullable(PLAIN.get(words)).map(CannotRun::said).orElseGet(() -> Message.plain(words));
+    }
+
+    private static Message said(String key) {
+        return Message.of(CannotRun.class, "reason." + key);
     }
 }

@@ -33,60 +33,34 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Reads and judges drills. */
-@Command(
-        name = "check",
-        header = "Reads drills and says what is wrong with them.",
-        description = "Each finding gives the file, line and column, shows the words in question, and says why"
-                + " they matter or how to correct them. Notes never change the exit code.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:an error was found (with --strict: or a warning)", Exit.UNABLE_TEXT})
+@Command(name = "check", sortOptions = false)
 public final class CheckCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(
-            paramLabel = "PATH",
-            arity = "0..*",
-            description = "Drills by file or id, or folders of them; the roster, the record, classes, terms and"
-                    + " translations by file. Normally the whole school.")
+    @Parameters(paramLabel = "PATH", arity = "0..*")
     List<String> paths = new ArrayList<>();
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "text for people, line for editors (one line each), json for programs, sarif for code hosts."
-                    + " Normally text.")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     ReportFormat format = ReportFormat.TEXT;
 
-    @Option(names = "--strict", description = "Warnings fail the check too.")
+    @Option(names = "--strict")
     boolean strict;
 
-    @Option(
-            names = "--suggest",
-            description = "Suggests turns, from the phrase itself, where a count has none for one side.")
+    @Option(names = "--suggest")
     boolean suggest;
 
-    @Option(
-            names = "--hands",
-            paramLabel = "HANDS",
-            description = "With 'opposite': notes on the words that would change if one fencer were left-handed and"
-                    + " the other right-handed.")
+    @Option(names = "--hands", paramLabel = "HANDS")
     Hands hands = Hands.SAME;
 
-    @Option(
-            names = "--fix",
-            description = "Shows the corrections with only one possible answer: the numbers of counts, a missing"
-                    + " distance that follows from the phrase, missing gear. Asks before writing; in a pipe it"
-                    + " only shows them.")
+    @Option(names = "--fix")
     boolean fix;
 
-    @Option(names = "--write", description = "With --fix: writes without asking.")
+    @Option(names = "--write")
     boolean write;
 
-    @Option(names = "--rules", description = "Shows every rule, the reason for it, and examples; checks nothing.")
+    @Option(names = "--rules")
     boolean rules;
 
     public CheckCommand(Invocation run, SchoolOption school) {

@@ -24,30 +24,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Shows what a set works. */
-@Command(
-        name = "coverage",
-        header = "Shows what a set works on and what it never touches.",
-        description = "Fundamentals as given in the drills; lines, parries, distances and hands as the drills"
-                + " were played.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:a drill of the set cannot be read or is missing, and is left out; or the settings have errors",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "coverage", sortOptions = false)
 public final class CoverageCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(
-            paramLabel = "SET",
-            arity = "0..1",
-            description = "A set in school.yaml, or a level. Normally the whole school.")
+    @Parameters(paramLabel = "SET", arity = "0..1")
     Optional<String> set = Optional.empty();
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     TextFormat format = TextFormat.TEXT;
 
     /** How it was asked for once. */

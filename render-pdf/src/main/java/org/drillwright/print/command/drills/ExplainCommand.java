@@ -19,23 +19,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells a drill count by count as it was played. */
-@Command(
-        name = "explain",
-        header = "Explains a drill count by count, as the checker saw it.",
-        description = "Each turn as it was read, how each attack ends, what the rules find, where both are after the"
-                + " count, and what is unknown and since when.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:the drill cannot be read, and the reason is shown", Exit.UNABLE_TEXT})
+@Command(name = "explain", sortOptions = false)
 public final class ExplainCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "DRILL", arity = "1", description = "A drill by file or id.")
+    @Parameters(paramLabel = "DRILL", arity = "1")
     String drill = "";
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = TextFormat.HELP)
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     TextFormat format = TextFormat.TEXT;
 
     /** How it was asked for once. */

@@ -20,35 +20,22 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Begins a new drill. */
-@Command(
-        name = "new",
-        header = "Begins a drill: a short, complete one for you to make your own.",
-        description = "The file is named after the title. It goes into the folder named after the level, if"
-                + " there is one, or else into the school's folder. An existing file is left alone.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:settings have errors, and no drill was written", Exit.UNABLE_TEXT})
+@Command(name = "new", sortOptions = false)
 public final class NewCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "TITLE", arity = "1..*", description = "The drill's title, as it appears on the card.")
+    @Parameters(paramLabel = "TITLE", arity = "1..*")
     List<String> title = new ArrayList<>();
 
-    @Option(
-            names = "--level",
-            paramLabel = "LEVEL",
-            description = "A level of the school. Normally the first at which blades meet; with --solo the first.")
+    @Option(names = "--level", paramLabel = "LEVEL")
     Optional<String> level = Optional.empty();
 
-    @Option(names = "--solo", description = "A caller and a class, instead of a leader and a follower.")
+    @Option(names = "--solo")
     boolean solo;
 
-    @Option(
-            names = "--set",
-            paramLabel = "SET",
-            description = "Adds the drill to the end of this set's list in school.yaml.")
+    @Option(names = "--set", paramLabel = "SET")
     Optional<String> set = Optional.empty();
 
     public NewCommand(Invocation run, SchoolOption school) {

@@ -30,36 +30,19 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Lays out drill files in one way. */
-@Command(
-        name = "tidy",
-        header = "Lays out drill files in one consistent way; your words and remarks stay.",
-        description = "Without an option it only shows what would change: lines to be removed begin with -,"
-                + " lines to be added with +. What a drill means never changes. A file with findings in 'check'"
-                + " is left alone, and so is school.yaml.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {
-            Exit.DONE_TEXT,
-            "1:a drill or the settings cannot be read; with --check also: a file would change",
-            Exit.UNABLE_TEXT
-        })
+@Command(name = "tidy", sortOptions = false)
 public final class TidyCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(
-            paramLabel = "PATH",
-            arity = "0..*",
-            description = "Drills by file or id, or folders of drills. Normally the whole school.")
+    @Parameters(paramLabel = "PATH", arity = "0..*")
     List<String> paths = new ArrayList<>();
 
-    @Option(names = "--write", description = "Writes the changes into the files.")
+    @Option(names = "--write")
     boolean write;
 
-    @Option(
-            names = "--check",
-            description = "Only lists the files that would change, and exits with 1 if there" + " are any.")
+    @Option(names = "--check")
     boolean check;
 
     public TidyCommand(Invocation run, SchoolOption school) {

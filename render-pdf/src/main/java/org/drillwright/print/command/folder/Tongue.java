@@ -16,23 +16,42 @@ public final class Tongue implements Supplier<Locale> {
 
     private final Invocation run;
     private final SchoolOption option;
+    private final List<String> arguments;
     private Optional<Locale> found = Optional.empty();
 
-    public Tongue(Invocation run, SchoolOption option) {
+    /** @param arguments all of the run's: what is wrong with them has to be said before they are understood */
+    public Tongue(Invocation run, SchoolOption option, String... arguments) {
         this.run = run;
         this.option = option;
+        this.arguments = List.of(arguments);
     }
 
     @Override
     public Locale get() {
         if (found.isEmpty()) {
-            found = Optional.of(option.language()
+            found = Optional.of(askedFor()
                     .or(this::ofTheSchool)
-                    .or(() -> ofTheSystem(run.language()))
+                    .or(() -> named(run.language().getLanguage()))
                     .orElse(Language.ENGLISH)
                     .locale());
         }
         return found.get();
+    }
+
+    private Optional<Language> askedFor() {
+        for (int at = 0; at < arguments.size(); at++) {
+            String next = at + 1 < arguments.size() ? arguments.get(at + 1) : "";
+            String argument = arguments.get(at);
+            Optional<Language> asked = argument.equals(SchoolOption.SPEAK)
+                    ? named(next)
+                    : argument.startsWith(SchoolOption.SPEAK + "=")
+                            ? named(argument.substring(SchoolOption.SPEAK.length() + 1))
+                            : Optional.empty();
+            if (asked.isPresent()) {
+                return asked;
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<Language> ofTheSchool() {
@@ -43,9 +62,9 @@ public final class Tongue implements Supplier<Locale> {
         }
     }
 
-    private static Optional<Language> ofTheSystem(Locale system) {
+    private static Optional<Language> named(String word) {
         return Language.all().stream()
-                .filter(language -> language.word().equals(system.getLanguage()))
+                .filter(language -> language.word().equals(word.toLowerCase(Locale.ROOT)))
                 .findFirst();
     }
 }

@@ -64,7 +64,7 @@ record ManualPage(CommandSpec command, String day) {
         }
         page.section("COMMANDS");
         for (CommandGroups.Group group : CommandGroups.ALL) {
-            page.part(group.title());
+            page.part(group.title().english());
             group.names().forEach(name -> page.term(name, CommandGroups.header(command, name)));
         }
     }

@@ -20,38 +20,19 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Begins a school. */
-@Command(
-        name = "begin",
-        header = "Begins a school: writes its settings into the current folder.",
-        description = "The settings are a short text file, school.yaml, with remarks that explain each one. A"
-                + " folder that already has settings is left alone.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.UNABLE_TEXT})
+@Command(name = "begin", sortOptions = false)
 public final class BeginCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(
-            paramLabel = "SCHOOL",
-            arity = "1..*",
-            description = "The school's name, as printed on cards and sheets.")
+    @Parameters(paramLabel = "SCHOOL", arity = "1..*")
     List<String> name = new ArrayList<>();
 
-    @Option(
-            names = "--sheet",
-            paramLabel = "SIZE",
-            defaultValue = "a4",
-            description = "The paper in your printer: a4, a3, letter or legal. Normally a4.")
+    @Option(names = "--sheet", paramLabel = "SIZE", defaultValue = "a4")
     SheetSize sheet = SheetSize.A4;
 
-    @Option(
-            names = "--language",
-            paramLabel = "TAG",
-            defaultValue = "en",
-            description = "The language of the words the program adds to a card, such as 'Leader', by its tag: en, fr"
-                    + " and others. Normally en.")
+    @Option(names = "--language", paramLabel = "TAG", defaultValue = "en")
     Language language = Language.ENGLISH;
 
     public BeginCommand(Invocation run, SchoolOption school) {

@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Tells a shell the names that lie in a school, one a line, so that it can complete them. */
-@Command(name = "names", hidden = true, header = "For shells that complete words: the names in a school.")
+@Command(name = "names", hidden = true)
 public final class NamesCommand implements Callable<Integer> {
 
     private final Invocation run;

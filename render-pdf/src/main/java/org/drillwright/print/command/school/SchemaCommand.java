@@ -23,14 +23,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Shows what a file may hold, for editors. */
-@Command(
-        name = "schema",
-        header = "For text editors: what a drill file may contain, as a JSON Schema.",
-        description = "An editor that knows YAML uses it to offer keys and words, explain what each is for, and"
-                + " mark what cannot be read. The levels, fundamentals and drills are those of your school.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:the settings have errors, and no schema was made", Exit.UNABLE_TEXT})
+@Command(name = "schema", sortOptions = false)
 public final class SchemaCommand implements Callable<Integer> {
 
     private static final String ENDING = ".json";
@@ -51,17 +44,10 @@ public final class SchemaCommand implements Callable<Integer> {
         }
     }
 
-    @Parameters(
-            paramLabel = "KIND",
-            arity = "0..1",
-            defaultValue = "drill",
-            description = "drill, school for school.yaml, term, class, or roster for roster.yaml. Normally drill.")
+    @Parameters(paramLabel = "KIND", arity = "0..1", defaultValue = "drill")
     Kind kind = Kind.DRILL;
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "Writes it to a file whose name ends in .json, instead of showing it.")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
     public SchemaCommand(Invocation run, SchoolOption school) {

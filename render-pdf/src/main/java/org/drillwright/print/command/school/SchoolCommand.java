@@ -12,13 +12,7 @@ import org.drillwright.school.SchoolFolder;
 import picocli.CommandLine.Command;
 
 /** Shows the settings in force. */
-@Command(
-        name = "school",
-        header = "Shows the settings in force, and where each comes from.",
-        description = "A setting not given in school.yaml has a default.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:the settings have errors, and none are in force", Exit.UNABLE_TEXT})
+@Command(name = "school", sortOptions = false)
 public final class SchoolCommand implements Callable<Integer> {
 
     private final Invocation run;

@@ -17,25 +17,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells how words are read. */
-@Command(
-        name = "words",
-        header = "Shows how fencing terms are read, and other ways to say them.",
-        description = "A school can add its own words in school.yaml.%n",
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, "1:none of these words is known", Exit.UNABLE_TEXT})
+@Command(name = "words", sortOptions = false)
 public final class WordsCommand implements Callable<Integer> {
 
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(
-            paramLabel = "WORDS",
-            arity = "0..*",
-            description = "A word, several that belong together, or a whole turn, in any of the languages.")
+    @Parameters(paramLabel = "WORDS", arity = "0..*")
     List<String> term = List.of();
 
-    @Option(names = "--all", description = "All the words, not only as many as fit on the screen.")
+    @Option(names = "--all")
     boolean all;
 
     public WordsCommand(Invocation run, SchoolOption school) {

@@ -18,19 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Shows drills on a local page that follows each save. */
-@Command(
-        name = "watch",
-        header = "Shows a drill in your browser while you write it.",
-        description = {
-            "The page shows the card as it will print, the findings beside your lines, and the phrase count by"
-                    + " count. It is updated after each save. It is served by this computer to this computer"
-                    + " only, and needs no network.%n",
-            "Press Enter or Ctrl-C to end. In a pipe the address is printed on one line, no browser is opened,"
-                    + " and the program runs until it is stopped.%n"
-        },
-        sortOptions = false,
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.DONE_TEXT, Exit.UNABLE_TEXT})
+@Command(name = "watch", sortOptions = false)
 public final class WatchCommand implements Callable<Integer> {
 
     private static final int PORTS = 65_535;
@@ -38,17 +26,13 @@ public final class WatchCommand implements Callable<Integer> {
     private final Invocation run;
     private final SchoolOption school;
 
-    @Parameters(paramLabel = "DRILL", arity = "0..1", description = "The drill to begin with, by file or id.")
+    @Parameters(paramLabel = "DRILL", arity = "0..1")
     Optional<String> drill = Optional.empty();
 
-    @Option(
-            names = "--port",
-            paramLabel = "PORT",
-            defaultValue = "0",
-            description = "The port of the page, up to 65535. Normally 0, which takes any free one.")
+    @Option(names = "--port", paramLabel = "PORT", defaultValue = "0")
     int port;
 
-    @Option(names = "--no-browser", description = "Only prints the address; opens no browser.")
+    @Option(names = "--no-browser")
     boolean noBrowser;
 
     public WatchCommand(Invocation run, SchoolOption school) {

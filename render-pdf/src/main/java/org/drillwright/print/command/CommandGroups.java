@@ -59,7 +59,8 @@ public final class CommandGroups {
         int widest = names().stream().mapToInt(String::length).max().orElse(0);
         int column = MARGIN + widest + MARGIN;
         return ALL.stream()
-                .map(group -> group.title().in(language) + ":\n"
+                .map(group -> Message.of(CommandGroups.class, "group.titled", group.title())
+                                .in(language) + "\n"
                         + group.names().stream()
                                 .map(name -> line(name, header(program, name), column, width))
                                 .collect(Collectors.joining()))

@@ -44,7 +44,7 @@ class HelpWordsTest {
                 silent.add(command.qualifiedName());
             }
             for (ArgSpec argument : arguments(command)) {
-                if (argument.description().length == 0) {
+                if (argument.description().length == 0 && !argument.hidden()) {
                     silent.add(command.qualifiedName() + " " + argument.paramLabel());
                 }
             }
@@ -81,7 +81,7 @@ class HelpWordsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    fr | Imprime les exercices
+                    fr | Imprime des exercices
                     de | Druckt Übungen
                     it | Stampa gli esercizi
                     es | Imprime ejercicios

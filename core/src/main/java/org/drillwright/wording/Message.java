@@ -66,6 +66,11 @@ public sealed interface Message {
         return new Listed("either", some);
     }
 
+    /** Any of which will do: {@code quarte, sixte or octave}. */
+    static Message any(List<Message> some) {
+        return new Listed("any", some);
+    }
+
     /** All of which are meant: {@code quarte, sixte and octave}. */
     static Message all(List<Message> some) {
         return new Listed("all", some);
@@ -74,6 +79,11 @@ public sealed interface Message {
     /** Side by side, with a comma between two. */
     static Message listed(List<Message> some) {
         return new Listed("listed", some);
+    }
+
+    /** Side by side, with a semicolon between two. */
+    static Message apart(List<Message> some) {
+        return new Listed("semicolons", some);
     }
 
     /** Words of one's own, as {@link #listed}. */

@@ -1,5 +1,7 @@
 package org.drillwright.print.layout;
 
+import org.drillwright.wording.Message;
+
 /**
  * Something about a card that its printer should know.
  *
@@ -7,7 +9,7 @@ package org.drillwright.print.layout;
  * @param field the field of the drill or of its card that it is about, such as {@code step 3, leader}; empty if all
  * @param sentence what it is and what to do
  */
-public record Problem(Kind kind, String drill, String field, String sentence) {
+public record Problem(Kind kind, String drill, String field, Message sentence) {
 
     /** What follows from it. */
     public enum Kind {

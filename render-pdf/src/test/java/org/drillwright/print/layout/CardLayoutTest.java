@@ -28,7 +28,9 @@ import org.drillwright.print.layout.fit.Scale;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.layout.words.Sentences;
 import org.drillwright.print.pdf.Family;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -257,7 +259,7 @@ class CardLayoutTest {
                         Problem.Kind.NOT_PRINTED,
                         "odd",
                         "step 2, leader",
-                        "The character U+1F93A (FENCER) cannot be printed: the card's typeface does not have it.")),
+                        Message.of(Sentences.class, "lacking", "U+1F93A", "FENCER"))),
                 laid.problems());
         assertEquals(laid.problems(), CardLayout.unprintable(Drills.subject(drill), Family.dejaVu()));
     }
@@ -269,10 +271,7 @@ class CardLayoutTest {
         assertEquals(1, laid.cards().size());
         assertEquals(
                 List.of(new Problem(
-                        Problem.Kind.PRINTED,
-                        "long",
-                        "step 1, leader",
-                        "'" + word + "' is wider than its column and has to be broken.")),
+                        Problem.Kind.PRINTED, "long", "step 1, leader", Message.of(Sentences.class, "broken", word))),
                 laid.problems());
     }
 
@@ -299,7 +298,7 @@ class CardLayoutTest {
         Drill drill = Drills.drill("heavy", "Heavy", List.of(heavy));
         Laid laid = lay(Drills.subject(drill), CardSize.A7);
         assertEquals(List.of(), laid.cards());
-        String sentence = laid.problems().get(0).sentence();
+        String sentence = laid.problems().get(0).sentence().english();
         CardSize named = Arrays.stream(CardSize.values())
                 .filter(size -> sentence.contains("choose size " + size.word() + ","))
                 .findFirst()
@@ -320,7 +319,7 @@ class CardLayoutTest {
         Drill drill = Drills.drill("long", "Long", Collections.nCopies(8, HOLD));
         Laid laid = lay(Drills.subject(drill), CardSize.A7);
         assertTrue(laid.cards().size() > 1);
-        String sentence = laid.problems().get(0).sentence();
+        String sentence = laid.problems().get(0).sentence().english();
         assertTrue(sentence.startsWith("It needs " + laid.cards().size() + " cards of size a7, as"), sentence);
         assertTrue(sentence.endsWith("the smallest that needs only one."), sentence);
     }
@@ -328,8 +327,11 @@ class CardLayoutTest {
     @Test
     void whoWantsASheetForTheWallIsNotSentToACardForTheHand() {
         Drill drill = Drills.drill("long", "Long", Collections.nCopies(40, HOLD));
-        String sentence =
-                lay(Drills.subject(drill), CardSize.WALL_A3).problems().get(0).sentence();
+        String sentence = lay(Drills.subject(drill), CardSize.WALL_A3)
+                .problems()
+                .get(0)
+                .sentence()
+                .english();
         assertTrue(sentence.endsWith("; no size that can be read from as far needs fewer."), sentence);
     }
 

@@ -42,7 +42,7 @@ public final class WholeCards {
         inFiveSizes(laid.sides(), grid.scale());
         assertEquals(
                 laid.cards().size() > (size.isForTheWall() ? 2 : 1),
-                laid.problems().stream().anyMatch(it -> it.sentence().startsWith("It needs")));
+                laid.problems().stream().anyMatch(it -> it.sentence().english().startsWith("It needs")));
     }
 
     /** Nothing stands outside the margins or on the hole, and nothing on anything else. */

@@ -1,8 +1,8 @@
 package org.drillwright.print.command.ask;
 
 import java.util.List;
-import java.util.Locale;
 import org.drillwright.model.Language;
+import org.drillwright.wording.Message;
 
 /** Begins a school in a folder that holds none. */
 final class Beginning {
@@ -15,18 +15,22 @@ final class Beginning {
 
     void ask() {
         Form form = table.form("begin")
-                .text("name", "What is your school called?", "The name appears at the foot of every card.")
+                .text(
+                        "name",
+                        Message.of(Beginning.class, "beginning.what.is.your.school"),
+                        Message.of(Beginning.class, "beginning.the.name.appears.at"))
                 .choice(
                         "sheet",
-                        "Which paper is in your printer?",
-                        () -> List.of(new Choice("A4", "a4"), new Choice("Letter (8 1/2 x 11 inches)", "letter")),
-                        "You can change this later, in school.yaml.")
+                        Message.of(Beginning.class, "beginning.which.paper.is.in"),
+                        () -> List.of(
+                                Choice.plain("A4", "a4"),
+                                new Choice(Message.of(Beginning.class, "beginning.letter.x.inches"), "letter")),
+                        Message.of(Beginning.class, "beginning.you.can.change.this"))
                 .choice(
                         "language",
-                        "What language are your cards in?",
-                        Beginning::languages,
-                        "This is for words the program adds, such as 'Leader' and 'Distance'. The words of your"
-                                + " drills are your own.");
+                        Message.of(Beginning.class, "beginning.what.language.are.your"),
+                        this::languages,
+                        Message.of(Beginning.class, "beginning.this.is.for.words"));
         if (form.filled()) {
             table.run(
                     "begin",
@@ -37,9 +41,9 @@ final class Beginning {
         }
     }
 
-    private static List<Choice> languages() {
+    private List<Choice> languages() {
         return Language.all().stream()
-                .map(language -> new Choice(language.locale().getDisplayLanguage(Locale.ENGLISH), language.word()))
+                .map(language -> Choice.plain(language.locale().getDisplayLanguage(table.language()), language.word()))
                 .toList();
     }
 }

@@ -1,9 +1,17 @@
 package org.drillwright.print.command.ask;
 
+import org.drillwright.wording.Message;
+
 /**
  * One of several answers.
  *
  * @param label as a person reads it
  * @param value what it stands for
  */
-record Choice(String label, String value) {}
+record Choice(Message label, String value) {
+
+    /** Labelled with what somebody wrote. */
+    static Choice plain(String label, String value) {
+        return new Choice(Message.plain(label), value);
+    }
+}

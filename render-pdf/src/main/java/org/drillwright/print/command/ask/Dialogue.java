@@ -8,13 +8,12 @@ import java.util.Optional;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.school.DrillFiles;
+import org.drillwright.wording.Message;
 
 /** Asks what to do, in plain words, and does it by running the commands; again and again until told to stop. */
 public final class Dialogue {
 
-    private static final String HELP =
-            "A school is a folder of drills, with its settings in school.yaml. Each drill is a text file of its own."
-                    + " Write one, check it, print it as a card; the rest can wait.";
+    private static final Message HELP = Message.of(Dialogue.class, "dialogue.a.school.is.a");
 
     private final Invocation run;
     private final Path root;
@@ -28,16 +27,16 @@ public final class Dialogue {
 
     /** What can be done, in the order in which it is wanted. */
     private enum Task {
-        BEGIN("Begin a school in this folder"),
-        WRITE("Write a new drill"),
-        CHANGE("Change a drill, with a page beside it that shows the card"),
-        CHECK("Check all drills"),
-        CARDS("Print cards"),
-        HANDOUT("Print a handout for an assistant"),
-        CLASS("Print what a class needs"),
-        RECORD("After class: write down what was done"),
-        SHOW("Show a drill here"),
-        STOP("Stop");
+        BEGIN("dialogue.begin.a.school.in"),
+        WRITE("dialogue.write.a.new.drill"),
+        CHANGE("dialogue.change.a.drill.with"),
+        CHECK("dialogue.check.all.drills"),
+        CARDS("dialogue.print.cards"),
+        HANDOUT("dialogue.print.a.handout.for"),
+        CLASS("dialogue.print.what.a.class"),
+        RECORD("dialogue.after.class.write.down"),
+        SHOW("dialogue.show.a.drill.here"),
+        STOP("dialogue.stop");
 
         private final String label;
 
@@ -46,7 +45,7 @@ public final class Dialogue {
         }
 
         Choice choice() {
-            return new Choice(label, name());
+            return new Choice(Message.of(Dialogue.class, label), name());
         }
     }
 
@@ -59,7 +58,7 @@ public final class Dialogue {
     /** Talks until told to stop, or until no more answers come. */
     public void hold() {
         try {
-            run.out().println("This is Drillwright. It looks after the folder");
+            run.out().println(run.said(Message.of(Dialogue.class, "dialogue.this.is.drillwright.it")));
             run.out().println("  " + root);
             Optional<Task> next = Optional.empty();
             while (next.filter(task -> task == Task.STOP).isEmpty()) {
@@ -70,13 +69,13 @@ public final class Dialogue {
         } catch (Over over) {
             run.out().print(over.wasSaid() ? "" : "\n");
         }
-        run.out().println("Goodbye. Everything you wrote is in the folder.");
+        run.out().println(run.said(Message.of(Dialogue.class, "dialogue.goodbye.everything.you.wrote")));
     }
 
     private Task ask(Optional<Task> likely) {
         boolean begun = isBegun();
         if (!begun) {
-            run.out().println("There is no drill in it yet, and no school.");
+            run.out().println(run.said(Message.of(Dialogue.class, "dialogue.there.is.no.drill")));
         }
         List<Choice> tasks = new ArrayList<>();
         for (Task task : Task.values()) {
@@ -88,10 +87,10 @@ public final class Dialogue {
         while (true) {
             try {
                 return Task.valueOf(table.questions()
-                        .choice("What would you like to do?", tasks, proposal, HELP)
+                        .choice(Message.of(Dialogue.class, "dialogue.what.would.you.like"), tasks, proposal, HELP)
                         .value());
             } catch (Back first) {
-                run.out().println("This is the first question; 'quit' ends.");
+                run.out().println(run.said(Message.of(Dialogue.class, "dialogue.this.is.the.first")));
             }
         }
     }
@@ -101,7 +100,7 @@ public final class Dialogue {
             return DrillFiles.settings(root).isPresent()
                     || !DrillFiles.below(root).isEmpty();
         } catch (IOException problem) {
-            throw new CannotRun("The folder " + root + " cannot be read", problem);
+            throw new CannotRun(Message.of(Dialogue.class, "dialogue.the.folder.cannot.be", root), problem);
         }
     }
 
@@ -123,7 +122,7 @@ public final class Dialogue {
         } catch (Back back) {
             return Optional.empty();
         } catch (CannotRun problem) {
-            run.out().println(problem.getMessage());
+            run.out().println(run.said(problem.message()));
         }
         run.out().flush();
         run.err().flush();

@@ -11,6 +11,7 @@ import org.drillwright.print.command.folder.Settings;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
+import org.drillwright.wording.Message;
 
 /** Drills that are written, changed, checked and shown. */
 final class Drills {
@@ -27,21 +28,20 @@ final class Drills {
         Form form = table.form("write")
                 .text(
                         "title",
-                        "What is the drill called?",
-                        "The title appears on the card, and the file is" + " named after it.")
+                        Message.of(Drills.class, "drills.what.is.the.drill"),
+                        Message.of(Drills.class, "drills.the.title.appears.on"))
                 .choice(
                         "level",
-                        "Who is it for?",
+                        Message.of(Drills.class, "drills.who.is.it.for"),
                         this::levels,
-                        "The levels are those of your school.yaml. Each says how much one person does on one count, and"
-                                + " what the blades do.")
+                        Message.of(Drills.class, "drills.the.levels.are.those"))
                 .choice(
                         "form",
-                        "Who is in it?",
+                        Message.of(Drills.class, "drills.who.is.in.it"),
                         () -> List.of(
-                                new Choice("Two partners, a leader and a follower", "partner"),
-                                new Choice("A class following a caller", "solo")),
-                        "In a partner drill each partner has something to do on every count.");
+                                new Choice(Message.of(Drills.class, "drills.two.partners.a.leader"), "partner"),
+                                new Choice(Message.of(Drills.class, "drills.a.class.following.a"), "solo")),
+                        Message.of(Drills.class, "drills.in.a.partner.drill"));
         if (!form.filled()) {
             return;
         }
@@ -54,9 +54,9 @@ final class Drills {
         }
         arguments.addAll(List.of("--", form.answer("title", "")));
         Done done = table.run("new", arguments);
-        String file = Table.written(done);
+        String file = table.written(done);
         if (!file.isEmpty()) {
-            table.say("It is complete as it is. Put it in your own words, and save.");
+            table.say(Message.of(Drills.class, "drills.it.is.complete.as"));
             open(Path.of(file));
         }
     }
@@ -65,12 +65,12 @@ final class Drills {
         return Settings.of(table.root()).stream()
                 .flatMap(school -> school.levels().stream())
                 .map(Level::name)
-                .map(name -> new Choice(name, name))
+                .map(name -> Choice.plain(name, name))
                 .toList();
     }
 
     void change() {
-        Form form = chosen("Which drill?");
+        Form form = chosen(Message.of(Drills.class, "drills.which.drill"));
         if (form.filled()) {
             open(file(form.answer("drill", "")));
         }
@@ -80,14 +80,13 @@ final class Drills {
     private void open(Path file) {
         String wish = table.questions()
                 .choice(
-                        "Open it?",
+                        Message.of(Drills.class, "drills.open.it"),
                         List.of(
-                                new Choice("Yes, with a page beside it that shows the card after each save", "page"),
-                                new Choice("Only the file", "file"),
-                                new Choice("Not now", LATER)),
+                                new Choice(Message.of(Drills.class, "drills.yes.with.a.page"), "page"),
+                                new Choice(Message.of(Drills.class, "drills.only.the.file"), "file"),
+                                new Choice(Message.of(Drills.class, "drills.not.now"), LATER)),
                         Optional.of("page"),
-                        "The file opens in your text editor. The page opens in your browser; it works without a"
-                                + " network.")
+                        Message.of(Drills.class, "drills.the.file.opens.in"))
                 .value();
         if (wish.equals(LATER)) {
             return;
@@ -101,22 +100,20 @@ final class Drills {
     void check() {
         Done done = table.run("check");
         if (done.code() == 0) {
-            table.say("That does not make a drill safe: your federation's rules, local codes and a qualified instructor"
-                    + " come first.");
+            table.say(Message.of(Drills.class, "drills.that.does.not.make"));
             return;
         }
         List<Choice> faulty = new ArrayList<>(choices(table.school().entries().stream()
                 .filter(entry -> !entry.isSound())
                 .toList()));
         if (!faulty.isEmpty()) {
-            faulty.add(new Choice("Not now", LATER));
+            faulty.add(new Choice(Message.of(Drills.class, "drills.not.now"), LATER));
             String drill = table.questions()
                     .choice(
-                            "Open a drill to correct it?",
+                            Message.of(Drills.class, "drills.open.a.drill.to"),
                             faulty,
                             Optional.of(faulty.get(0).value()),
-                            "What is wrong is listed above, with its line in the file. On the page it appears"
-                                    + " beside the line, and goes once it is corrected.")
+                            Message.of(Drills.class, "drills.what.is.wrong.is"))
                     .value();
             if (!drill.equals(LATER)) {
                 open(file(drill));
@@ -125,7 +122,7 @@ final class Drills {
     }
 
     void show() {
-        Form form = chosen("Which drill?");
+        Form form = chosen(Message.of(Drills.class, "drills.which.drill"));
         if (!form.filled()) {
             return;
         }
@@ -135,21 +132,21 @@ final class Drills {
 
     private void show(Entry entry, SchoolFolder school) {
         entry.subject()
-                .ifPresent(subject ->
-                        table.say(PlainCard.of(subject.drill(), school.school()).stripTrailing()));
+                .ifPresent(subject -> table.say(Message.plain(
+                        PlainCard.of(subject.drill(), school.school()).stripTrailing())));
         if (!entry.isSound()) {
-            table.say("\nDRAFT: this drill has errors; check all drills to see them.");
+            table.say(Message.of(Drills.class, "drills.draft.this.drill.has"));
         }
     }
 
-    private Form chosen(String question) {
+    private Form chosen(Message question) {
         SchoolFolder school = table.school();
         return table.form("drill")
                 .choice(
                         "drill",
                         question,
                         () -> choices(school.entries()),
-                        "Type its number, or a part of its title that no other drill shares.");
+                        Message.of(Drills.class, "drills.type.its.number.or"));
     }
 
     private Path file(String drill) {
@@ -162,10 +159,11 @@ final class Drills {
         List<Choice> choices = new ArrayList<>();
         for (Entry entry : entries) {
             String id = DrillFiles.id(entry.file());
-            String title = entry.subject()
+            Message title = entry.subject()
                     .map(subject -> subject.drill().title())
                     .filter(seen::add)
-                    .orElse("The file " + entry.name());
+                    .map(Message::plain)
+                    .orElse(Message.of(Drills.class, "drills.the.file", entry.name()));
             choices.add(new Choice(title, id));
         }
         return choices;

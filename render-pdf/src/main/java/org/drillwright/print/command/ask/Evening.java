@@ -3,6 +3,7 @@ package org.drillwright.print.command.ask;
 import java.nio.file.Path;
 import java.util.List;
 import org.drillwright.print.command.planning.PlannedClasses;
+import org.drillwright.wording.Message;
 
 /** One class: what is printed for it, and what is written down after it. */
 final class Evening {
@@ -13,7 +14,7 @@ final class Evening {
     Evening(Table table) {
         this.table = table;
         this.classes = PlannedClasses.dated(table.school()).entrySet().stream()
-                .map(one -> new Choice(
+                .map(one -> Choice.plain(
                         one.getKey() + one.getValue().map(day -> ", " + day).orElse(""), one.getKey()))
                 .toList();
     }
@@ -24,16 +25,15 @@ final class Evening {
         }
         Form form = chosen().choice(
                         "sheet",
-                        "What do you need?",
+                        Message.of(Evening.class, "evening.what.do.you.need"),
                         () -> List.of(
-                                new Choice("The lesson: a timed sheet to hold in your hand", "lesson"),
-                                new Choice("The wall: who works with whom, round by round", "wall"),
-                                new Choice("The same as slips, one for each person", "slips"),
-                                new Choice("The hall: where the lanes go", "hall"),
-                                new Choice("The cards of this class", "cards"),
-                                new Choice("All of it for a substitute", "packet")),
-                        "One of each pair already knows the drill, and nobody meets a person the roster keeps"
-                                + " them apart from. Once the wall or the slips are printed, that plan is kept.");
+                                new Choice(Message.of(Evening.class, "evening.the.lesson.a.timed"), "lesson"),
+                                new Choice(Message.of(Evening.class, "evening.the.wall.who.works"), "wall"),
+                                new Choice(Message.of(Evening.class, "evening.the.same.as.slips"), "slips"),
+                                new Choice(Message.of(Evening.class, "evening.the.hall.where.the"), "hall"),
+                                new Choice(Message.of(Evening.class, "evening.the.cards.of.this"), "cards"),
+                                new Choice(Message.of(Evening.class, "evening.all.of.it.for"), "packet")),
+                        Message.of(Evening.class, "evening.one.of.each.pair"));
         if (!form.filled()) {
             return;
         }
@@ -67,23 +67,24 @@ final class Evening {
         if (table.run("record", "--dry-run", "--", evening).code() == 0
                 && table.questions()
                         .agreed(
-                                "These lines will be added to record.csv. Is this what happened?",
-                                "What was printed is what happened, unless you say otherwise. If something was"
-                                        + " different, answer no: 'drillwright record --help' explains how to"
-                                        + " say what happened.")) {
+                                Message.of(Evening.class, "evening.these.lines.will.be"),
+                                Message.of(Evening.class, "evening.what.was.printed.is"))) {
             table.run("record", "--", evening);
         }
     }
 
     private Form chosen() {
         return table.form("class")
-                .choice("class", "Which class?", () -> classes, "Each is a file in your school's folder 'classes'.");
+                .choice(
+                        "class",
+                        Message.of(Evening.class, "evening.which.class"),
+                        () -> classes,
+                        Message.of(Evening.class, "evening.each.is.a.file"));
     }
 
     private boolean isNone() {
         if (classes.isEmpty()) {
-            table.say("There is no class in this school yet. A class is a small file in the folder 'classes',"
-                    + " next to a roster of your people; the guide 'planning a class' explains how to write both.");
+            table.say(Message.of(Evening.class, "evening.there.is.no.class"));
         }
         return classes.isEmpty();
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import org.drillwright.wording.Message;
 
 /**
  * Questions one after another. 'back' leads to the one before; what was answered stays, and is proposed when the question
@@ -26,7 +27,7 @@ final class Form {
     private record Field(BooleanSupplier wanted, Runnable ask) {}
 
     /** A line of text. */
-    Form text(String key, String question, String help) {
+    Form text(String key, Message question, Message help) {
         fields.add(new Field(
                 () -> true,
                 () -> answers.put(key, questions.text(question, Optional.ofNullable(answers.get(key)), help))));
@@ -34,12 +35,12 @@ final class Form {
     }
 
     /** One of several. */
-    Form choice(String key, String question, Supplier<List<Choice>> choices, String help) {
+    Form choice(String key, Message question, Supplier<List<Choice>> choices, Message help) {
         return choice(() -> true, key, question, choices, help);
     }
 
     /** One of several, if this is to be asked at all; where there is but one, nobody is asked. */
-    Form choice(BooleanSupplier wanted, String key, String question, Supplier<List<Choice>> choices, String help) {
+    Form choice(BooleanSupplier wanted, String key, Message question, Supplier<List<Choice>> choices, Message help) {
         fields.add(new Field(
                 () -> wanted.getAsBoolean() && isOpen(key, choices.get()),
                 () -> answers.put(

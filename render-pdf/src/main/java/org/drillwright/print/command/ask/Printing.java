@@ -12,7 +12,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
 import org.drillwright.print.command.printing.picks.Picking;
+import org.drillwright.print.layout.words.Sentences;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** Cards and handouts that are printed. */
 final class Printing {
@@ -22,19 +24,9 @@ final class Printing {
     private static final String CHANGED = "changed";
     private static final String TEST = "test";
 
-    private static final String SIZE_HELP =
-            "A6 is the size of a postcard, A7 half of it, A5 twice it. The type is never made smaller: a long"
-                    + " drill needs a larger card, or more than one.";
+    private static final Message SIZE_HELP = Message.of(Printing.class, "printing.a.is.the.size");
 
-    private static final String BACK_HELP =
-            "Pictures show the phrase count by count. Safety is the rules of safety and conduct, the same on each card."
-                    + " With a back, the printer has to print on both sides; the test sheet shows whether front"
-                    + " and back line up.";
-
-    /** What a note on a card proposes, in the words in which it does. */
-    private static final Pattern BETTER_SIZE = Pattern.compile("choose size ([a-z0-9-]+)");
-
-    private static final String BLANK_BACK = "the back stays blank";
+    private static final Message BACK_HELP = Message.of(Printing.class, "printing.pictures.show.the.phrase");
 
     private final Table table;
     private final SchoolFolder school;
@@ -49,24 +41,29 @@ final class Printing {
         Predicate<String> which = word -> form.answer("which", ALL).equals(word);
         form.choice(
                         "which",
-                        "Which cards?",
+                        Message.of(Printing.class, "printing.which.cards"),
                         this::which,
-                        "Sets are defined in school.yaml, each with its drills in teaching order.")
+                        Message.of(Printing.class, "printing.sets.are.defined.in"))
                 .choice(
                         () -> which.test(ONE),
                         "drill",
-                        "Which drill?",
+                        Message.of(Printing.class, "printing.which.drill"),
                         () -> Drills.choices(school.entries()),
-                        "Type its number, or a part of its title that no other drill shares.")
-                .choice(() -> !which.test(TEST), "size", "What size?", this::sizes, SIZE_HELP)
+                        Message.of(Printing.class, "printing.type.its.number.or"))
+                .choice(
+                        () -> !which.test(TEST),
+                        "size",
+                        Message.of(Printing.class, "printing.what.size"),
+                        this::sizes,
+                        SIZE_HELP)
                 .choice(
                         () -> !which.test(TEST),
                         "back",
-                        "What goes on the back?",
+                        Message.of(Printing.class, "printing.what.goes.on.the"),
                         () -> List.of(
-                                new Choice("Nothing", "none"),
-                                new Choice("The phrase in pictures", "pictures"),
-                                new Choice("Safety and conduct in the hall", "safety")),
+                                new Choice(Message.of(Printing.class, "printing.nothing"), "none"),
+                                new Choice(Message.of(Printing.class, "printing.the.phrase.in.pictures"), "pictures"),
+                                new Choice(Message.of(Printing.class, "printing.safety.and.conduct.in"), "safety")),
                         BACK_HELP);
         if (form.filled()) {
             print(form);
@@ -74,11 +71,13 @@ final class Printing {
     }
 
     private List<Choice> which() {
-        List<Choice> choices = new ArrayList<>(List.of(new Choice("All of them", ALL)));
-        sets().forEach(set -> choices.add(new Choice("The set " + set, "set " + set)));
-        choices.add(new Choice("One drill", ONE));
-        choices.add(new Choice("Only what changed since it was last printed here", CHANGED));
-        choices.add(new Choice("A test sheet, to see whether your printer lines up front and back", TEST));
+        List<Choice> choices =
+                new ArrayList<>(List.of(new Choice(Message.of(Printing.class, "printing.all.of.them"), ALL)));
+        sets().forEach(set ->
+                choices.add(new Choice(Message.of(Printing.class, "printing.the.set", set), "set " + set)));
+        choices.add(new Choice(Message.of(Printing.class, "printing.one.drill"), ONE));
+        choices.add(new Choice(Message.of(Printing.class, "printing.only.what.changed.since"), CHANGED));
+        choices.add(new Choice(Message.of(Printing.class, "printing.a.test.sheet.to"), TEST));
         return choices;
     }
 
@@ -97,21 +96,27 @@ final class Printing {
     private List<Choice> sizes() {
         CardSize usual = school.school().card();
         return Stream.concat(
-                        Stream.of(new Choice(named(usual) + ", as set in your school", usual.word())),
+                        Stream.of(new Choice(
+                                Message.of(Printing.class, "printing.as.set.in.your", named(usual)), usual.word())),
                         Arrays.stream(CardSize.values())
                                 .filter(size -> size != usual)
                                 .map(size -> new Choice(named(size), size.word())))
                 .toList();
     }
 
-    private static String named(CardSize size) {
-        String word = size.word()
-                .replaceFirst("^wall-", "")
-                .replaceFirst("^a", "A")
-                .replaceFirst("(\\d)x(\\d)", "$1 x $2 inches")
-                .replaceFirst("^(quarter|half)-letter", "a $1 of Letter");
-        return word + " (" + Math.round(size.width()) + " x " + Math.round(size.height()) + " mm)"
-                + (size.isForTheWall() ? ", for the wall" : "");
+    private static Message named(CardSize size) {
+        String word = size.word().replaceFirst("^wall-", "").replaceFirst("^a", "A");
+        Matcher inches = Pattern.compile("(\\d)x(\\d)").matcher(word);
+        Matcher part = Pattern.compile("(quarter|half)-letter").matcher(word);
+        Message name = inches.matches()
+                ? Message.of(Printing.class, "printing.inches", inches.group(1), inches.group(2))
+                : part.matches() ? Message.of(Printing.class, "printing.letter." + part.group(1)) : Message.plain(word);
+        return Message.of(
+                Printing.class,
+                size.isForTheWall() ? "printing.size.wall" : "printing.size",
+                name,
+                Math.round(size.width()),
+                Math.round(size.height()));
     }
 
     private void print(Form form) {
@@ -151,11 +156,14 @@ final class Printing {
         List<String> arguments = new ArrayList<>(List.of("--card=" + size, "--back=" + back, "--out=" + file));
         arguments.addAll(what);
         Done done = table.run("cards", arguments);
-        Optional<String> better = better(done.said());
+        Optional<String> better = better(done);
         if (better.isPresent() && isLargerWished(size, better.get())) {
             return printed(what, better.get(), back, file);
         }
-        if (done.said().contains(BLANK_BACK) && isSafetyWished()) {
+        if (table.gap(done, Message.of(Sentences.class, "back.too.long", Table.WANTED))
+                        .findFirst()
+                        .isPresent()
+                && isSafetyWished()) {
             return printed(what, size, "safety", file);
         }
         if (done.code() == 1 && !what.contains("--changed") && isDraftWished()) {
@@ -168,15 +176,14 @@ final class Printing {
     private boolean isDraftWished() {
         return table.questions()
                 .agreed(
-                        "Print anyway, with DRAFT across the cards that have errors?",
-                        "A draft is for reading at a desk, not for the hall.");
+                        Message.of(Printing.class, "printing.print.anyway.with.draft"),
+                        Message.of(Printing.class, "printing.a.draft.is.for"));
     }
 
     /** The largest of the sizes that the notes propose. */
-    private static Optional<String> better(String said) {
-        Matcher sizes = BETTER_SIZE.matcher(said);
-        return sizes.results()
-                .map(found -> found.group(1))
+    private Optional<String> better(Done done) {
+        return Sentences.proposing(Table.WANTED, Table.ANYTHING).stream()
+                .flatMap(said -> table.gap(done, said))
                 .flatMap(word -> Arrays.stream(CardSize.values())
                         .filter(size -> size.word().equals(word)))
                 .max(Comparator.naturalOrder())
@@ -186,10 +193,10 @@ final class Printing {
     private boolean isLargerWished(String size, String better) {
         return table.questions()
                 .choice(
-                        "For some of them a larger card is suggested above. Which would you like?",
+                        Message.of(Printing.class, "printing.for.some.of.them"),
                         List.of(
-                                new Choice("All of them in " + better, better),
-                                new Choice("Keep " + size + ", as listed above", size)),
+                                new Choice(Message.of(Printing.class, "printing.all.of.them.in", better), better),
+                                new Choice(Message.of(Printing.class, "printing.keep.as.listed.above", size), size)),
                         Optional.of(better),
                         SIZE_HELP)
                 .value()
@@ -199,10 +206,11 @@ final class Printing {
     private boolean isSafetyWished() {
         return table.questions()
                 .choice(
-                        "On some of them the pictures do not fit the back. What should go there instead?",
+                        Message.of(Printing.class, "printing.on.some.of.them"),
                         List.of(
-                                new Choice("Nothing on those, pictures on the others", "pictures"),
-                                new Choice("Safety and conduct, on all of them", "safety")),
+                                new Choice(
+                                        Message.of(Printing.class, "printing.nothing.on.those.pictures"), "pictures"),
+                                new Choice(Message.of(Printing.class, "printing.safety.and.conduct.on"), "safety")),
                         Optional.of("pictures"),
                         BACK_HELP)
                 .value()
@@ -210,14 +218,15 @@ final class Printing {
     }
 
     void handout() {
-        List<Choice> sets =
-                sets().stream().map(set -> new Choice("The set " + set, set)).toList();
+        List<Choice> sets = sets().stream()
+                .map(set -> new Choice(Message.of(Printing.class, "printing.the.set", set), set))
+                .toList();
         Form form = table.form("handout")
                 .choice(
                         "set",
-                        "Which set?",
+                        Message.of(Printing.class, "printing.which.set"),
                         () -> sets,
-                        "A cover, the safety card, the cards with their backs, and a table to sign.");
+                        Message.of(Printing.class, "printing.a.cover.the.safety"));
         if (form.filled()) {
             String set = form.answer("set", sets.isEmpty() ? "" : sets.get(0).value());
             Path file = table.root().resolve("handout-" + set.replaceAll("[^\\p{L}\\p{M}\\p{N}]+", "-") + ".pdf");

@@ -2,6 +2,7 @@ package org.drillwright.print.command.ask;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.wording.Message;
 
 /**
  * Asks a person. Whatever is asked, 'back' leads to the question before, 'quit' ends the conversation, and 'help' tells
@@ -16,12 +18,13 @@ import org.drillwright.print.command.console.Invocation;
  */
 public final class Questions {
 
-    private static final Set<String> BACK = Set.of("back", "b");
-    private static final Set<String> QUIT = Set.of("quit", "q", "exit", "stop");
-    private static final Set<String> HELP = Set.of("help", "h", "?");
+    private static final String BACK = "questions.words.back";
+    private static final String QUIT = "questions.words.quit";
+    private static final String HELP = "questions.words.help";
+    private static final String YES = "questions.words.yes";
+    private static final String NO = "questions.words.no";
 
-    private static final String WORDS =
-            "At every question: 'back' returns to the one before, 'quit' ends, 'help' explains.";
+    private static final Message WORDS = Message.of(Questions.class, "questions.at.every.question.back");
 
     private final Invocation run;
 
@@ -34,8 +37,9 @@ public final class Questions {
      *
      * @param proposal what Enter alone answers, if anything
      */
-    String text(String question, Optional<String> proposal, String help) {
-        String asked = question + proposal.map(words -> " [" + words + "]").orElse("");
+    String text(Message question, Optional<String> proposal, Message help) {
+        String asked =
+                run.said(question) + proposal.map(words -> " [" + words + "]").orElse("");
         while (true) {
             String answer = line(asked, help);
             if (!answer.isEmpty()) {
@@ -44,7 +48,7 @@ public final class Questions {
             if (proposal.isPresent()) {
                 return proposal.get();
             }
-            run.out().println("Type a few words and press Enter.");
+            run.out().println(run.said(Message.of(Questions.class, "questions.type.a.few.words")));
         }
     }
 
@@ -53,16 +57,19 @@ public final class Questions {
      *
      * @param proposal the value that Enter alone answers, if any
      */
-    Choice choice(String question, List<Choice> choices, Optional<String> proposal, String help) {
-        run.out().println(question);
+    Choice choice(Message question, List<Choice> choices, Optional<String> proposal, Message help) {
+        run.out().println(run.said(question));
         for (int at = 0; at < choices.size(); at++) {
             run.out()
                     .println(String.format(
-                            Locale.ROOT, "%4d  %s", at + 1, choices.get(at).label()));
+                            Locale.ROOT,
+                            "%4d  %s",
+                            at + 1,
+                            run.said(choices.get(at).label())));
         }
         Optional<Integer> usual = proposal.flatMap(value -> index(choices, value));
-        String asked = usual.map(at -> "Type a number and press Enter [" + (at + 1) + "]:")
-                .orElse("Type a number and press Enter:");
+        String asked = run.said(usual.map(at -> Message.of(Questions.class, "questions.type.a.number.and", at + 1))
+                .orElse(Message.of(Questions.class, "questions.type.a.number.and2")));
         while (true) {
             String answer = line(asked, help);
             Optional<Integer> chosen = answer.isEmpty() ? usual : match(answer, choices);
@@ -70,49 +77,65 @@ public final class Questions {
                 return choices.get(chosen.get());
             }
             run.out()
-                    .println(
+                    .println(run.said(
                             answer.isEmpty()
-                                    ? "Please choose one."
-                                    : "That fits none of them, or more than one. Type one of the numbers, or 'back'.");
+                                    ? Message.of(Questions.class, "questions.please.choose.one")
+                                    : Message.of(Questions.class, "questions.that.fits.none.of")));
         }
     }
 
     /** A yes or a no; Enter alone is a yes. */
-    boolean agreed(String question, String help) {
+    boolean agreed(Message question, Message help) {
         while (true) {
-            String answer = line(question + " (yes or no) [yes]", help).toLowerCase(Locale.ROOT);
-            if (answer.isEmpty() || "yes".startsWith(answer)) {
+            String answer = line(run.said(Message.of(Questions.class, "questions.yes.or.no.yes", question)), help)
+                    .toLowerCase(Locale.ROOT);
+            if (answer.isEmpty() || begins(YES, answer)) {
                 return true;
             }
-            if ("no".startsWith(answer)) {
+            if (begins(NO, answer)) {
                 return false;
             }
-            run.out().println("Type yes or no.");
+            run.out().println(run.said(Message.of(Questions.class, "questions.type.yes.or.no")));
         }
     }
 
     /** What a command asks of its own: whatever is not a yes is a no. */
-    public boolean yes(String question) {
-        return read(question + " (yes or no)")
-                .filter(answer -> answer.toLowerCase(Locale.ROOT).startsWith("y"))
+    public boolean yes(Message question) {
+        return read(run.said(Message.of(Questions.class, "questions.yes.or.no", question)))
+                .map(answer -> answer.toLowerCase(Locale.ROOT))
+                .filter(answer -> !answer.isEmpty() && begins(YES, answer.substring(0, 1)))
                 .isPresent();
     }
 
-    private String line(String asked, String help) {
+    private String line(String asked, Message help) {
         while (true) {
             String answer = read(asked).orElseThrow(() -> new Over(false));
             String word = answer.toLowerCase(Locale.ROOT).replaceAll("^'|'$", "");
-            if (BACK.contains(word)) {
+            if (words(BACK).contains(word)) {
                 throw new Back();
             }
-            if (QUIT.contains(word)) {
+            if (words(QUIT).contains(word)) {
                 throw new Over(true);
             }
-            if (!HELP.contains(word)) {
+            if (!words(HELP).contains(word)) {
                 return answer;
             }
-            run.out().println(help.isEmpty() ? WORDS : help + "\n" + WORDS);
+            run.out().print(help.isEmpty() ? "" : run.said(help) + "\n");
+            run.out().println(run.said(WORDS));
         }
+    }
+
+    /** What may be answered, in the language spoken and in English: the first is the word that is told of. */
+    private Set<String> words(String key) {
+        Set<String> words = new HashSet<>();
+        for (Locale language : List.of(run.language(), Locale.ENGLISH)) {
+            words.addAll(List.of(Message.of(Questions.class, key).in(language).split(" ")));
+        }
+        return words;
+    }
+
+    private boolean begins(String key, String answer) {
+        return words(key).stream().anyMatch(word -> word.startsWith(answer));
     }
 
     /** What was typed; nothing if no more comes. */
@@ -134,16 +157,16 @@ public final class Questions {
     }
 
     /** By its number; or by its words, if they are those of just one: all of them, else their beginning, else a part. */
-    private static Optional<Integer> match(String answer, List<Choice> choices) {
+    private Optional<Integer> match(String answer, List<Choice> choices) {
         if (answer.matches("\\d{1,4}")) {
             int number = Integer.parseInt(answer);
             return number >= 1 && number <= choices.size() ? Optional.of(number - 1) : Optional.empty();
         }
         List<BiPredicate<String, String>> ways = List.of(String::equals, String::startsWith, String::contains);
-        String wanted = answer.toLowerCase(Locale.ROOT);
+        String wanted = answer.toLowerCase(run.language());
         for (BiPredicate<String, String> way : ways) {
             List<Integer> found = IntStream.range(0, choices.size())
-                    .filter(at -> way.test(choices.get(at).label().toLowerCase(Locale.ROOT), wanted))
+                    .filter(at -> way.test(run.said(choices.get(at).label()).toLowerCase(run.language()), wanted))
                     .boxed()
                     .toList();
             if (!found.isEmpty()) {

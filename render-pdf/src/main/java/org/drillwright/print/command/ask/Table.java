@@ -4,17 +4,24 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.drills.NewCommand;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** What all that is talked about needs: the folder, the questions, the commands, and the programs of this computer. */
 final class Table {
 
-    private static final Pattern WRITTEN = Pattern.compile("(?m)^Written: (.+)$");
+    /** Stands for what is looked for in something that was said, and for what may be anything. */
+    static final String WANTED = "\u0001";
+
+    static final String ANYTHING = "\u0002";
 
     private final Invocation run;
     private final Path root;
@@ -46,8 +53,16 @@ final class Table {
         return Schools.openFilled(run, root);
     }
 
-    void say(String sentence) {
-        run.out().println(sentence);
+    void say(Message sentence) {
+        run.out().println(run.said(sentence));
+    }
+
+    String said(Message sentence) {
+        return run.said(sentence);
+    }
+
+    Locale language() {
+        return run.language();
     }
 
     /** Runs a command on this school. */
@@ -65,32 +80,41 @@ final class Table {
     }
 
     /** The file that a command says it wrote. */
-    static String written(Done done) {
-        Matcher said = WRITTEN.matcher(done.said());
-        return said.find() ? said.group(1) : "";
+    String written(Done done) {
+        return gap(done, Message.of(NewCommand.class, "written", WANTED))
+                .findFirst()
+                .orElse("");
+    }
+
+    /** What a command put into the gap {@link #WANTED} of something that it said, each time that it said so. */
+    Stream<String> gap(Done done, Message said) {
+        String pattern = Stream.of(said(said).split("(?=[" + WANTED + ANYTHING + "])|(?<=[" + WANTED + ANYTHING + "])"))
+                .map(part -> part.equals(WANTED) ? "(.+?)" : part.equals(ANYTHING) ? ".+?" : Pattern.quote(part))
+                .collect(Collectors.joining());
+        return Pattern.compile("(?m)" + pattern + (pattern.endsWith(")") ? "$" : ""))
+                .matcher(done.said())
+                .results()
+                .map(found -> found.group(1));
     }
 
     /** Opens a file for writing in it. */
     void edit(Path file) {
         say(
                 run.opener().edit(file)
-                        ? "Your text editor opens " + file
-                        : "No program could be started for it here. Open it yourself, in any plain text editor:\n  "
-                                + file);
+                        ? Message.of(Table.class, "table.your.text.editor.opens", file)
+                        : Message.of(Table.class, "table.no.program.could.be", file));
     }
 
     /** Offers to open what is to be printed. */
     void offer(Path document) {
         if (!questions.agreed(
-                "Open it now, to print it?", "It opens in this computer's program for PDF files. Print from there.")) {
-            say("It is here:\n  " + document);
+                Message.of(Table.class, "table.open.it.now.to"), Message.of(Table.class, "table.it.opens.in.this"))) {
+            say(Message.of(Table.class, "table.it.is.here", document));
             return;
         }
         say(
                 run.opener().open(document.toString())
-                        ? "It is opening. Print it at 100 % (actual size)."
-                        : "No program could be started for it here. Open it yourself, and print it at 100 %"
-                                + " (actual size):\n  "
-                                + document);
+                        ? Message.of(Table.class, "table.it.is.opening.print")
+                        : Message.of(Table.class, "table.no.program.could.be2", document));
     }
 }

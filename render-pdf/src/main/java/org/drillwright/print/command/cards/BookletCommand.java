@@ -16,6 +16,7 @@ import org.drillwright.print.command.packet.BookletRun;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.write.OutputFile;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -52,7 +53,8 @@ public final class BookletCommand implements Callable<Integer> {
         Path target = Locations.file(run.here(), out);
         new OutputFile(target).mustBeFree();
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run, "Nothing was printed")) {
+        if (Schools.isRefused(
+                folder, run.out(), run, Message.of(BookletCommand.class, "booklet-command.nothing.was.printed"))) {
             return Exit.MATERIAL;
         }
         InLanguage printed = language.open(run, folder);

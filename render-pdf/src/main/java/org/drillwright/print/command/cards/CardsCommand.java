@@ -39,6 +39,7 @@ import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PngPictures;
 import org.drillwright.report.Columns;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -110,22 +111,27 @@ public final class CardsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!sets.isEmpty() && !paths.isEmpty()) {
-            throw new CannotRun("Name a set or drills, not both.");
+            throw new CannotRun(Message.of(CardsCommand.class, "cards-command.name.a.set.or"));
         }
         if (lesson.isPresent() && !(sets.isEmpty() && paths.isEmpty())) {
-            throw new CannotRun("Name a class or drills, not both.");
+            throw new CannotRun(Message.of(CardsCommand.class, "cards-command.name.a.class.or"));
         }
         mustGoTogether();
         png.filter(dots -> dots < PngPictures.LEAST || dots > PngPictures.MOST).ifPresent(dots -> {
-            throw new CannotRun("Pictures have from " + PngPictures.LEAST + " to " + PngPictures.MOST
-                    + " dots per inch, not " + dots + ".");
+            throw new CannotRun(Message.of(
+                    CardsCommand.class,
+                    "cards-command.pictures.have.from.to",
+                    PngPictures.LEAST,
+                    PngPictures.MOST,
+                    dots));
         });
         Target target = target();
         if (png.isEmpty()) {
             new OutputFile(target.path()).mustBeFree();
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
-        if (Schools.isRefused(folder, run.out(), run, "Nothing was printed")) {
+        if (Schools.isRefused(
+                folder, run.out(), run, Message.of(CardsCommand.class, "cards-command.nothing.was.printed"))) {
             return Exit.MATERIAL;
         }
         School settings = folder.school();
@@ -161,36 +167,36 @@ public final class CardsCommand implements Callable<Integer> {
         List<String> left = new Picking(folder).leftOut(sets);
         if (!left.isEmpty()) {
             run.out()
-                    .println("note: in no set, so not printed here: " + Columns.shown(String.join(", ", left))
-                            + ". Sets are defined in school.yaml, under 'sets'.");
+                    .println(run.said(Message.of(
+                            CardsCommand.class,
+                            "cards-command.note.in.no.set",
+                            Columns.shown(String.join(", ", left)))));
         }
     }
 
     /** Only whole cards on paper are worth a line in the record. */
     private void mustGoTogether() {
         if (changed && (draft || testSheet || png.isPresent())) {
-            throw new CannotRun("--changed prints cards for the ring and keeps note of them: leave out "
-                    + (draft ? "--draft" : testSheet ? "--test-sheet" : "--png") + ".");
+            throw new CannotRun(Message.of(
+                    CardsCommand.class,
+                    "cards-command.changed.prints.cards.for",
+                    (draft ? "--draft" : testSheet ? "--test-sheet" : "--png")));
         }
         if (changed && language.isAsked()) {
-            throw new CannotRun(
-                    "--changed keeps account of cards in the language that the drills are written in: leave out"
-                            + " --in.");
+            throw new CannotRun(Message.of(CardsCommand.class, "cards-command.changed.keeps.account.of"));
         }
         if (!changed && date.isPresent()) {
-            throw new CannotRun("--date is the day noted by --changed; nothing else that is printed has a date.");
+            throw new CannotRun(Message.of(CardsCommand.class, "cards-command.date.is.the.day"));
         }
     }
 
     private int printTestSheet(School settings, Family faces, Target target) {
         SheetSize size = sheet.orElse(Paper.of(settings.sheet()))
                 .sheet()
-                .orElseThrow(() -> new CannotRun("A test sheet needs a sheet: a4, a3, letter or legal."));
+                .orElseThrow(() -> new CannotRun(Message.of(CardsCommand.class, "cards-command.a.test.sheet.needs")));
         new OutputFile(target.path())
                 .write(TestSheet.of(settings, size, duplex.duplex(), shift.orElse(Shift.NONE), faces));
-        run.out()
-                .println(target.shown() + ": print it on both sides at 100 %, hold it up to the light, and"
-                        + " read off the shift.");
+        run.out().println(run.said(Message.of(CardsCommand.class, "cards-command.print.it.on.both", target.shown())));
         return Exit.DONE;
     }
 

@@ -28,6 +28,7 @@ import org.drillwright.print.impose.Shift;
 import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.words.Back;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -100,7 +101,8 @@ public final class HandoutCommand implements Callable<Integer> {
         Path target = Locations.file(run.here(), shown);
         new OutputFile(target).mustBeFree();
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run, "Nothing was printed")) {
+        if (Schools.isRefused(
+                folder, run.out(), run, Message.of(HandoutCommand.class, "handout-command.nothing.was.printed"))) {
             return Exit.MATERIAL;
         }
         InLanguage printed = language.open(run, folder);
@@ -116,12 +118,10 @@ public final class HandoutCommand implements Callable<Integer> {
                 .filter(spec.commandLine().getParseResult()::hasMatchedOption)
                 .findFirst()
                 .ifPresent(option -> {
-                    throw new CannotRun(option + " is for paper; leave out that option, or --html.");
+                    throw new CannotRun(Message.of(HandoutCommand.class, "handout-command.is.for.paper.leave", option));
                 });
         out.filter(name -> !name.toLowerCase(Locale.ROOT).endsWith(".html")).ifPresent(name -> {
-            throw new CannotRun("With --html the file name must end in .html, so that a phone knows what it is;"
-                    + " '" + name
-                    + "' does not.");
+            throw new CannotRun(Message.of(HandoutCommand.class, "handout-command.with.html.the.file", name));
         });
     }
 

@@ -13,6 +13,7 @@ import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.record.PrintsFile;
 import org.drillwright.print.command.record.Told;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -36,7 +37,8 @@ public final class IdentifyCommand implements Callable<Integer> {
         String written = String.join(" ", signs);
         PrintMark mark = PrintMark.read(written).orElseThrow(() -> new CannotRun(PrintMark.wrongWith(written)));
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run, "The mark was not looked up")) {
+        if (Schools.isRefused(
+                folder, run.out(), run, Message.of(IdentifyCommand.class, "identify-command.the.mark.was.not"))) {
             return Exit.MATERIAL;
         }
         run.out().println(new Told(folder, new PrintsFile(folder.root()).read(run)).of(mark));

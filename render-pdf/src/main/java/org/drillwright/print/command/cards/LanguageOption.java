@@ -6,6 +6,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Option;
 
 /** In which language drills are printed. */
@@ -24,7 +25,7 @@ final class LanguageOption {
     /** The language, when the file has been completed if that was asked for. */
     InLanguage open(Invocation run, SchoolFolder folder) {
         if (listMissing && into.isEmpty()) {
-            throw new CannotRun("--list-missing goes with --in.");
+            throw new CannotRun(Message.of(LanguageOption.class, "language-option.listmissing.goes.with.in"));
         }
         InLanguage printed = InLanguage.of(run, folder, into);
         if (listMissing) {

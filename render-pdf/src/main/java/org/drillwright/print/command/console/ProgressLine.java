@@ -2,6 +2,7 @@ package org.drillwright.print.command.console;
 
 import java.io.PrintStream;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** Says on a terminal how far long work has come, on one line that is wiped at the end; says nothing in a pipe. */
 public final class ProgressLine implements SchoolFolder.Progress {
@@ -13,10 +14,12 @@ public final class ProgressLine implements SchoolFolder.Progress {
 
     private final PrintStream out;
     private final boolean shown;
-    private final String doing;
+    private final Invocation run;
+    private final Message doing;
 
     /** @param doing a word such as {@code Reading} */
-    public ProgressLine(Invocation run, String doing) {
+    public ProgressLine(Invocation run, Message doing) {
+        this.run = run;
         this.out = run.out();
         this.shown = run.terminal();
         this.doing = doing;
@@ -27,7 +30,7 @@ public final class ProgressLine implements SchoolFolder.Progress {
         if (!shown || all <= LONG) {
             return;
         }
-        String line = doing + " " + done + " of " + all;
+        String line = run.said(Message.of(ProgressLine.class, "progress", doing, done, all));
         if (done == all) {
             out.print("\r" + " ".repeat(line.length()) + "\r");
         } else if (done % STRIDE == 0) {

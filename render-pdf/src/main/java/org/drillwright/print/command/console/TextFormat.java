@@ -8,8 +8,6 @@ public enum TextFormat {
     JSON;
 
     /** What the help of each option of this kind says. */
-    public static final String HELP = "text for people, json for programs. Normally text.";
-
     public String word() {
         return name().toLowerCase(Locale.ROOT);
     }

@@ -125,7 +125,7 @@ public final class CheckCommand implements Callable<Integer> {
             case TEXT -> {
                 run.out().print(TextReport.of(findings, run.paint(), run.language()));
                 if (suggest) {
-                    run.out().print(Proposals.text(selection));
+                    run.out().print(Proposals.text(selection, run.language()));
                 }
                 run.out().println(tally.sentence() + "." + verdict(tally));
                 run.out().println(judged.sentence() + ".");

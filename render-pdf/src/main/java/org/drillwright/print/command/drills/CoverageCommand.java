@@ -19,6 +19,7 @@ import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
 import org.drillwright.report.Columns;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,7 +49,8 @@ public final class CoverageCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run, "Nothing was analysed")) {
+        if (Schools.isRefused(
+                folder, run.out(), run, Message.of(CoverageCommand.class, "coverage-command.nothing.was.analysed"))) {
             return Exit.MATERIAL;
         }
         Picking picking = new Picking(folder);
@@ -61,8 +63,13 @@ public final class CoverageCommand implements Callable<Integer> {
             List<String> ids = drills.stream().map(drill -> drill.drill().id()).toList();
             run.data().print(SetWorkJson.of(work, set.orElse(""), ids));
         } else {
-            String of = set.map(name -> "The set " + name).orElse("The whole school");
-            run.out().println(of + ", " + Count.of(drills.size(), "drill") + ":\n");
+            Message count = Count.of(drills.size(), "drill");
+            run.out()
+                    .println(run.said(set.map(name ->
+                                            Message.of(CoverageCommand.class, "coverage-command.the.set", name, count))
+                                    .orElse(Message.of(
+                                            CoverageCommand.class, "coverage-command.the.whole.school", count)))
+                            + "\n");
             run.out().print(SetWorkText.of(work, drills.size()));
         }
         return unread(picks);
@@ -78,12 +85,13 @@ public final class CoverageCommand implements Callable<Integer> {
             return Exit.DONE;
         }
         run.err()
-                .println("Left out, because they cannot be read or are missing: "
-                        + Columns.shown(String.join(
+                .println(Message.of(
+                        CoverageCommand.class,
+                        "coverage-command.left.out.because.they",
+                        Columns.shown(String.join(
                                 ", ",
                                 Stream.concat(unread.stream(), picks.absent().stream())
-                                        .toList()))
-                        + ".");
+                                        .toList()))));
         return Exit.MATERIAL;
     }
 }

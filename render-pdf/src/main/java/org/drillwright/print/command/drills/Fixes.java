@@ -11,6 +11,7 @@ import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.report.Difference;
 import org.drillwright.school.SchoolFolder.Entry;
+import org.drillwright.wording.Message;
 
 /** Shows what can be mended in the chosen drills, and writes it if that is wished. */
 final class Fixes {
@@ -36,20 +37,22 @@ final class Fixes {
             entry.subject().ifPresent(subject -> mend(entry, subject, mended));
         }
         if (mended.isEmpty()) {
-            run.out().println("Nothing here can be corrected automatically; the corrections are up to you.");
+            run.out().println(run.said(Message.of(Fixes.class, "fixes.nothing.here.can.be")));
             return false;
         }
         boolean wished = write
                 || (run.terminal()
-                        && new Questions(run).yes("Write this into " + Count.of(mended.size(), "file") + "?"));
+                        && new Questions(run)
+                                .yes(Message.of(
+                                        Fixes.class, "fixes.write.this.into", Count.of(mended.size(), "file"))));
         if (wished) {
             mended.forEach((entry, both) -> TextFile.rewrite(entry.file(), both.before(), both.after()));
         }
         run.out()
                 .println(
                         wished
-                                ? "Written: " + Count.of(mended.size(), "file") + "."
-                                : "Nothing was written; use --write for that.");
+                                ? Message.of(Fixes.class, "fixes.written", Count.of(mended.size(), "file"))
+                                : Message.of(Fixes.class, "fixes.nothing.was.written.use"));
         run.out().println();
         return wished;
     }

@@ -15,6 +15,7 @@ import org.drillwright.print.command.write.DrillPlace;
 import org.drillwright.print.command.write.Skeleton;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -46,7 +47,8 @@ public final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (Schools.isRefused(folder, run.out(), run, "No drill was written")) {
+        if (Schools.isRefused(
+                folder, run.out(), run, Message.of(NewCommand.class, "new-command.no.drill.was.written"))) {
             return Exit.MATERIAL;
         }
         Sets sets = new Sets(run, folder);
@@ -54,9 +56,9 @@ public final class NewCommand implements Callable<Integer> {
         Skeleton skeleton = Skeleton.of(folder.school(), String.join(" ", title), level, solo);
         Path file = DrillPlace.of(folder, skeleton);
         TextFile.create(file, skeleton.text());
-        run.out().println("Written: " + file);
+        run.out().println(run.said(Message.of(NewCommand.class, "written", file)));
         sets.take(skeleton.id(), wanted);
-        run.out().println("Open it in a text editor and make it your own. Then: drillwright check " + skeleton.id());
+        run.out().println(run.said(Message.of(NewCommand.class, "new-command.open.it.in.a", skeleton.id())));
         return Exit.DONE;
     }
 }

@@ -1,36 +1,37 @@
 package org.drillwright.print.command.drills;
 
+import java.util.Locale;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Suggestions;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** What the phrase would allow where a count leaves a side without a turn, for people. */
 final class Proposals {
 
     private Proposals() {}
 
-    static String text(Selection selection) {
+    static String text(Selection selection, Locale language) {
         StringBuilder text = new StringBuilder();
         for (SchoolFolder.Entry entry : selection.entries()) {
             if (entry.subject().isPresent()) {
-                add(entry.name(), entry.subject().get(), text);
+                add(entry.name(), entry.subject().get(), text, language);
             }
         }
         return text.toString();
     }
 
-    private static void add(String name, Subject subject, StringBuilder text) {
+    private static void add(String name, Subject subject, StringBuilder text, Locale language) {
         for (Suggestions.Proposal proposal : Suggestions.of(subject)) {
-            text.append(name)
-                    .append(", count ")
-                    .append(subject.count(proposal.step()))
-                    .append(": the ")
-                    .append(proposal.side().word())
-                    .append(" could say, the plainest first:\n");
+            Message side = Terms.of(proposal.side());
+            text.append(Message.of(Proposals.class, "proposals.could.say", name, subject.count(proposal.step()), side)
+                            .in(language))
+                    .append('\n');
             proposal.turns()
                     .forEach(turn -> text.append("    ")
-                            .append(proposal.side().word())
+                            .append(side.in(language))
                             .append(": ")
                             .append(turn)
                             .append('\n'));

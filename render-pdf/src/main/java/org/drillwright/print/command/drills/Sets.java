@@ -16,6 +16,7 @@ import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.read.ReadSchool;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** Which sets a new drill is in, and how it comes into one that is a list. */
 final class Sets {
@@ -35,10 +36,13 @@ final class Sets {
         DrillSet set = sets.stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new CannotRun("school.yaml has no set '" + name + "'"
-                        + (sets.isEmpty() ? "." : "; it has " + named(sets) + ".")));
+                .orElseThrow(() -> new CannotRun(Message.of(
+                        Sets.class,
+                        "sets.schoolyaml.has.no.set",
+                        name,
+                        (sets.isEmpty() ? "." : Message.of(Sets.class, "sets.it.has", named(sets))))));
         if (!set.isListed()) {
-            throw new CannotRun("The set '" + name + "' is not a list: it takes in every drill that fits, by itself.");
+            throw new CannotRun(Message.of(Sets.class, "sets.the.set.is.not", name));
         }
         return set;
     }
@@ -61,14 +65,16 @@ final class Sets {
             if (holding.isEmpty()) {
                 InNoSet.listOf(drill.level(), sets, new Shelves(drills)).ifPresent(set -> propose(id, set));
             } else {
-                run.out().println("It is in the " + (holding.size() == 1 ? "set " : "sets ") + named(holding) + ".");
+                run.out()
+                        .println(run.said(
+                                Message.counted(Sets.class, "sets.it.is.in.the", holding.size(), named(holding))));
             }
         });
     }
 
     private void propose(String id, DrillSet set) {
-        run.out().println("It is in no set yet, so it isn't printed with any.");
-        if (run.terminal() && new Questions(run).yes("Add it to the set '" + set.name() + "'?")) {
+        run.out().println(run.said(Message.of(Sets.class, "sets.it.is.in.no")));
+        if (run.terminal() && new Questions(run).yes(Message.of(Sets.class, "sets.add.it.to.the", set.name()))) {
             add(id, set);
         } else {
             run.out().println(InNoSet.wayOut(id, set));
@@ -82,7 +88,7 @@ final class Sets {
                 folder.root().resolve(name),
                 settings.file().text(),
                 Listing.text(settings, set, id).orElseThrow());
-        run.out().println("Added to the set '" + set.name() + "' in " + name + ".");
+        run.out().println(run.said(Message.of(Sets.class, "sets.added.to.the.set", set.name(), name)));
     }
 
     private static String named(List<DrillSet> sets) {

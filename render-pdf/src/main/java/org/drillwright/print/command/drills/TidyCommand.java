@@ -25,6 +25,7 @@ import org.drillwright.tidy.Tidy;
 import org.drillwright.tidy.Tidy.LeftAlone;
 import org.drillwright.tidy.Tidy.Outcome;
 import org.drillwright.tidy.Tidy.Tidied;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -53,10 +54,11 @@ public final class TidyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (write && check) {
-            throw new CannotRun("Use --write or --check, not both.");
+            throw new CannotRun(Message.of(TidyCommand.class, "tidy-command.use.write.or.check"));
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
-        if (Schools.isRefused(folder, run.out(), run, "Nothing was tidied")) {
+        if (Schools.isRefused(
+                folder, run.out(), run, Message.of(TidyCommand.class, "tidy-command.nothing.was.tidied"))) {
             return Exit.MATERIAL;
         }
         return tidy(Selection.of(folder, run, paths).entries(), new Tidy(new DrillReader(folder.school())));
@@ -72,38 +74,47 @@ public final class TidyCommand implements Callable<Integer> {
                 changed++;
                 change(entry, before, tidied);
             } else if (outcome instanceof LeftAlone left) {
-                run.out().println(Columns.shown(entry.name()) + " was left alone. " + left.why());
+                run.out()
+                        .println(run.said(Message.of(
+                                TidyCommand.class,
+                                "tidy-command.was.left.alone",
+                                Columns.shown(entry.name()),
+                                left.why())));
                 unread |= entry.subject().isEmpty();
             }
         }
-        run.out().println(sentence(entries.size(), changed));
+        run.out().println(run.said(sentence(entries.size(), changed)));
         return unread || (check && changed > 0) ? Exit.MATERIAL : Exit.DONE;
     }
 
     private void change(Entry entry, byte[] before, Tidied tidied) {
         if (write) {
             TextFile.replace(entry.file(), before, tidied.text());
-            run.out().println("Written: " + Columns.shown(entry.name()));
+            run.out()
+                    .println(run.said(
+                            Message.of(TidyCommand.class, "tidy-command.written", Columns.shown(entry.name()))));
         } else if (check) {
-            run.out().println("Would change: " + Columns.shown(entry.name()));
+            run.out()
+                    .println(run.said(
+                            Message.of(TidyCommand.class, "tidy-command.would.change", Columns.shown(entry.name()))));
         } else {
             run.data().print(Difference.unified(entry.name(), tidied.file().text(), tidied.text()));
         }
     }
 
-    private String sentence(int all, int changed) {
-        String drills = Count.of(all, "drill") + ": ";
+    private Message sentence(int all, int changed) {
+        Message drills = Count.of(all, "drill");
         if (changed == 0) {
-            return drills + "nothing to tidy.";
+            return Message.of(TidyCommand.class, "tidy-command.nothing.to.tidy", drills);
         }
-        return drills + changed + (write ? " tidied." : " to tidy. Nothing was written; use --write for that.");
+        return Message.of(TidyCommand.class, write ? "tidy-command.tidied" : "tidy-command.to.tidy", drills, changed);
     }
 
     private static byte[] bytes(Path file) {
         try {
             return Files.readAllBytes(file);
         } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
+            throw new CannotRun(Message.of(TidyCommand.class, "tidy-command.cannot.be.read", file), problem);
         }
     }
 }

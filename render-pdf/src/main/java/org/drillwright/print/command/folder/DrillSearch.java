@@ -11,6 +11,7 @@ import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.source.Nearest;
+import org.drillwright.wording.Message;
 
 /** Finds drills by what people call them: a path from where they stand, a path within the school, an id. */
 final class DrillSearch {
@@ -74,21 +75,21 @@ final class DrillSearch {
         return Normalizer.normalize(name, Normalizer.Form.NFC);
     }
 
-    private String nothingAt(String name, Path path) {
+    private Message nothingAt(String name, Path path) {
         if (!path.startsWith(root)) {
-            return "'" + name + "' is not in the school " + school.root() + ".";
+            return Message.of(DrillSearch.class, "drill-search.is.not.in.the", name, school.root());
         }
         return Files.isDirectory(path)
-                ? "There is no drill in '" + name + "': a drill is a text file whose name ends in .yaml."
-                : "'" + name + "' is not a drill: a drill is a text file whose name ends in .yaml.";
+                ? Message.of(DrillSearch.class, "drill-search.there.is.no.drill", name)
+                : Message.of(DrillSearch.class, "drill-search.is.not.a.drill", name);
     }
 
-    private String unknown(String name) {
+    private Message unknown(String name) {
         List<String> ids =
                 school.entries().stream().map(DrillSearch::id).distinct().toList();
-        String looked = "There is no file '" + name + "', and no drill of that name in " + school.root() + ".";
+        Message looked = Message.of(DrillSearch.class, "drill-search.there.is.no.file", name, school.root());
         return Nearest.to(normal(name), ids)
-                .map(near -> looked + " Did you mean '" + near + "'?")
+                .map(near -> looked.then(Message.of(DrillSearch.class, "drill-search.did.you.mean", near)))
                 .orElse(looked);
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.wording.Message;
 
 /** Paths as people type them. */
 public final class Locations {
@@ -30,7 +31,7 @@ public final class Locations {
     public static Path file(Path from, String typed) {
         return path(from, typed)
                 .filter(path -> path.getFileName() != null)
-                .orElseThrow(() -> new CannotRun("'" + typed + "' cannot be the name of a file."));
+                .orElseThrow(() -> new CannotRun(Message.of(Locations.class, "locations.cannot.be.the.name", typed)));
     }
 
     /** The folder that holds a file. */

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.school.DrillFiles;
+import org.drillwright.wording.Message;
 
 /**
  * Finds the folder of the school: the one that is named, or the nearest upward with settings in it, or the only one just
@@ -56,7 +57,8 @@ public final class SchoolSearch {
     private Path existing(String folder) {
         return Locations.existing(run.here(), folder)
                 .filter(Files::isDirectory)
-                .orElseThrow(() -> new CannotRun("There is no folder '" + folder + "'."));
+                .orElseThrow(() ->
+                        new CannotRun(Message.of(SchoolSearch.class, "school-search.there.is.no.folder", folder)));
     }
 
     private static Path around(Path folder) {

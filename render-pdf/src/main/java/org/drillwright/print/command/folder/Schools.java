@@ -8,6 +8,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.ProgressLine;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** Opens a school's folder. */
 public final class Schools {
@@ -17,18 +18,18 @@ public final class Schools {
     /** The folder, be there drills in it or not. */
     public static SchoolFolder open(Invocation run, Path root) {
         try {
-            return SchoolFolder.open(root, new ProgressLine(run, "Reading"));
+            return SchoolFolder.open(root, new ProgressLine(run, Message.of(Schools.class, "schools.reading")));
         } catch (IOException problem) {
-            throw new CannotRun("The folder " + root + " cannot be read", problem);
+            throw new CannotRun(Message.of(Schools.class, "schools.the.folder.cannot.be", root), problem);
         }
     }
 
     /** The same folder as it is now; what did not change is not judged again. */
     public static SchoolFolder again(Invocation run, SchoolFolder before) {
         try {
-            return before.again(new ProgressLine(run, "Reading"));
+            return before.again(new ProgressLine(run, Message.of(Schools.class, "schools.reading")));
         } catch (IOException problem) {
-            throw new CannotRun("The folder " + before.root() + " cannot be read", problem);
+            throw new CannotRun(Message.of(Schools.class, "schools.the.folder.cannot.be", before.root()), problem);
         }
     }
 
@@ -36,7 +37,7 @@ public final class Schools {
     public static SchoolFolder openFilled(Invocation run, Path root) {
         SchoolFolder school = open(run, root);
         if (school.entries().isEmpty()) {
-            throw new CannotRun("There is no drill in " + root + ": a drill is a text file whose name ends in .yaml.");
+            throw new CannotRun(Message.of(Schools.class, "schools.there.is.no.drill", root));
         }
         return school;
     }
@@ -46,11 +47,11 @@ public final class Schools {
      *
      * @param undone what was left undone, such as {@code Nothing was printed}
      */
-    public static boolean isRefused(SchoolFolder school, PrintStream to, Invocation run, String undone) {
+    public static boolean isRefused(SchoolFolder school, PrintStream to, Invocation run, Message undone) {
         boolean unjudged = isUnjudged(school);
         if (unjudged) {
             to.print(TextReport.of(school.folderFindings(), run.paint(), run.language()));
-            to.println(undone + ": correct the settings of the school first.");
+            to.println(run.said(Message.of(Schools.class, "schools.correct.the.settings.of", undone)));
         }
         return unjudged;
     }

@@ -11,6 +11,7 @@ import org.drillwright.read.ReadSchool;
 import org.drillwright.read.SchoolReader;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.source.FieldPath;
+import org.drillwright.wording.Message;
 
 /** A school's settings alone: no drill is read for them. */
 public final class Settings {
@@ -44,7 +45,7 @@ public final class Settings {
                             .value()
                             .map(ReadSchool::school);
         } catch (IOException problem) {
-            throw new CannotRun("The settings in " + root + " cannot be read", problem);
+            throw new CannotRun(Message.of(Settings.class, "settings.the.settings.in.cannot", root), problem);
         }
     }
 }

@@ -32,6 +32,7 @@ import org.drillwright.print.pdf.Contents;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** Prints all drills of a school as a booklet. Without {@code draft} all are printed, or nothing. */
 public final class BookletRun {
@@ -78,7 +79,7 @@ public final class BookletRun {
                 Problem.Kind.NOT_PRINTED,
                 id,
                 "",
-                "One part of it alone is longer than a page of the booklet: shorten it."))));
+                Message.plain("One part of it alone is longer than a page of the booklet: shorten it.")))));
         List<Pick> whole =
                 printable.stream().filter(pick -> !tooLong.contains(pick.id())).toList();
         if (refusal.stops(whole.size())) {
@@ -95,7 +96,7 @@ public final class BookletRun {
     private void write(Booklet book, List<Frame> pages, Whole document) {
         String said = document.shown() + ": " + Count.of(book.entries().size(), "drill") + ", "
                 + Count.of(pages.size(), "page");
-        String paper = Paper.of(sheet).title();
+        String paper = Paper.of(sheet).title().english();
         if (binding != Binding.FOLDED) {
             document.write(pages, new Contents(chapters(book), false));
             String each = binding == Binding.LARGE ? ", one to a sheet of " + paper : ", two to a sheet of " + paper;

@@ -25,6 +25,7 @@ import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.pdf.Contents;
+import org.drillwright.wording.Message;
 
 /** The cards of a set as a packet for an assistant. */
 final class Handout implements Product {
@@ -92,11 +93,11 @@ final class Handout implements Product {
     }
 
     @Override
-    public String said() {
-        return document.shown() + ": a cover, the safety card, "
+    public Message said() {
+        return Message.plain(document.shown() + ": a cover, the safety card, "
                 + Count.of(cards.size(), "card") + " of size " + choices.size().word()
                 + " and a table to sign, on " + Count.of(pages / 2, "sheet") + " of "
                 + Paper.of(size).title()
-                + ". Print on both sides at 100 % (actual size).";
+                + ". Print on both sides at 100 % (actual size).");
     }
 }

@@ -12,6 +12,7 @@ import org.drillwright.print.command.printing.picks.Refusal;
 import org.drillwright.print.layout.Problem;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
+import org.drillwright.wording.Message;
 
 /**
  * One printing of cards. Without {@code draft} all that was picked is printed, or nothing; with it, all that can be.
@@ -53,7 +54,7 @@ public final class CardRun {
             }
             product.place();
             remark(cards.problems());
-            run.out().println(product.said());
+            run.out().println(run.said(product.said()));
             return refusal.close();
         } finally {
             product.discard();
@@ -62,7 +63,7 @@ public final class CardRun {
 
     /** How many cards were laid. A drill is played and laid when its turn comes, and let go with its pictures. */
     private int lay(List<Pick> picks, Cards cards, Product product) {
-        ProgressLine progress = new ProgressLine(run, "Laying out");
+        ProgressLine progress = new ProgressLine(run, Message.of(CardRun.class, "card-run.laying.out"));
         Labels labels = Labels.in(school.language());
         int laid = 0;
         for (int at = 0; at < picks.size(); at++) {
@@ -80,6 +81,10 @@ public final class CardRun {
     private void remark(List<Problem> problems) {
         problems.stream()
                 .filter(problem -> problem.kind() == Problem.Kind.PRINTED)
-                .forEach(problem -> run.out().println("note: " + problem.drill() + ": " + problem.sentence()));
+                .forEach(problem -> run.out()
+                        .println(run.said(Message.of(
+                                CardRun.class,
+                                "note",
+                                Message.of(Refusal.class, "of.drill", problem.drill(), problem.sentence())))));
     }
 }

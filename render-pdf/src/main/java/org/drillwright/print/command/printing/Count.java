@@ -1,12 +1,18 @@
 package org.drillwright.print.command.printing;
 
+import org.drillwright.wording.Message;
+
 /** A number with its noun. */
 public final class Count {
 
     private Count() {}
 
-    /** {@code 1 card}, {@code 2 cards}. */
-    public static String of(int number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
+    /**
+     * {@code 1 card}, {@code 2 cards}.
+     *
+     * @param noun which of the words under {@code count}
+     */
+    public static Message of(int number, String noun) {
+        return Message.counted(Count.class, "count." + noun, number);
     }
 }

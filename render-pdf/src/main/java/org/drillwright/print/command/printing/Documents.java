@@ -19,6 +19,7 @@ import org.drillwright.print.pdf.Contents;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PdfWriter;
+import org.drillwright.wording.Message;
 
 /** Cards as a document with bookmarks by set; a large number as volumes, written one after another. */
 final class Documents implements Product {
@@ -107,14 +108,30 @@ final class Documents implements Product {
     }
 
     @Override
-    public String said() {
-        String on = choices.paper() == Paper.CARD
-                ? "one to a page" + (backs ? ", both sides" : "")
-                : "on " + Count.of(sheets, "sheet") + " of " + choices.paper().title() + (backs ? ", both sides" : "");
-        String name = parts.count() == 1
-                ? shown
-                : Volumes.file(shown, 1, parts.count()) + " and " + Count.of(parts.count() - 1, "more volume");
-        return name + ": " + Count.of(cards, "card") + " of size "
-                + choices.size().word() + ", " + on + ". Print at 100 % (actual size).";
+    public Message said() {
+        Message made = Message.of(
+                Documents.class,
+                "documents.size",
+                name(),
+                Count.of(cards, "card"),
+                choices.size().word());
+        Message on = choices.paper() == Paper.CARD
+                ? Message.of(Documents.class, "documents.one.to.a.page")
+                : Message.of(
+                        Documents.class,
+                        "documents.on.sheets",
+                        Count.of(sheets, "sheet"),
+                        choices.paper().title());
+        return Message.of(Documents.class, backs ? "documents.both.sides" : "documents.one.side", made, on);
+    }
+
+    private Message name() {
+        return parts.count() == 1
+                ? Message.plain(shown)
+                : Message.of(
+                        Documents.class,
+                        "documents.volumes",
+                        Volumes.file(shown, 1, parts.count()),
+                        Count.of(parts.count() - 1, "volume"));
     }
 }

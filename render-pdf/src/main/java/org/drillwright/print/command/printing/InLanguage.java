@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -33,6 +32,7 @@ import org.drillwright.school.TranslationFolder;
 import org.drillwright.source.FieldPath;
 import org.drillwright.translation.Interpreter;
 import org.drillwright.translation.Rendering;
+import org.drillwright.wording.Message;
 
 /** What is printed, in the language that was asked for; where none was, as it was written. */
 public final class InLanguage {
@@ -71,12 +71,15 @@ public final class InLanguage {
                     own.filter(reading -> reading.value().isEmpty());
             if (broken.isPresent()) {
                 run.out().print(TextReport.of(broken.get().findings(), run.paint(), run.language()));
-                throw new CannotRun(
-                        "Nothing was printed: mend " + new TranslationFolder(folder).shown(into.get()) + " first.");
+                throw new CannotRun(Message.of(
+                        InLanguage.class,
+                        "in-language.nothing.was.printed.mend",
+                        new TranslationFolder(folder).shown(into.get())));
             }
             return new InLanguage(run, folder, into, own);
         } catch (IOException problem) {
-            throw new CannotRun("The translations of " + folder.root() + " cannot be read", problem);
+            throw new CannotRun(
+                    Message.of(InLanguage.class, "in-language.the.translations.of.cannot", folder.root()), problem);
         }
     }
 
@@ -112,61 +115,71 @@ public final class InLanguage {
             return;
         }
         int turns = printed.values().stream().mapToInt(Rendering::turns).sum();
-        List<String> staying = printed.entrySet().stream()
+        List<Message> staying = printed.entrySet().stream()
                 .filter(one -> !one.getValue().staying().isEmpty())
-                .map(one -> one.getKey() + " (" + places(one.getValue()) + ")")
+                .map(one -> Message.of(InLanguage.class, "in-language.places", one.getKey(), places(one.getValue())))
                 .toList();
         int stay =
                 printed.values().stream().mapToInt(one -> one.staying().size()).sum();
         if (stay > 0) {
-            note(stay + " of " + Count.of(turns, "turn") + (stay == 1 ? " stays" : " stay") + " as written, in "
-                    + written() + ": " + String.join("; ", staying) + ".");
+            note(Message.counted(
+                    InLanguage.class,
+                    "in-language.stay",
+                    stay,
+                    Count.of(turns, "turn"),
+                    written(),
+                    Message.apart(staying)));
         }
         int shorter = printed.values().stream()
                 .mapToInt(one -> one.curtailed().size())
                 .sum();
         if (shorter > 0) {
-            note((shorter == 1 ? "1 turn says" : shorter + " turns say")
-                    + " what is done and no more; how or when it is done stands in the original only.");
+            note(Message.counted(InLanguage.class, "in-language.shorter", shorter));
         }
         Set<String> wanted = printed.values().stream()
                 .flatMap(one -> one.wanted().keySet().stream())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         if (!wanted.isEmpty()) {
-            note(Count.of(wanted.size(), "text") + (wanted.size() == 1 ? " has" : " have") + " no words in "
-                    + name(into.get()) + " yet: add --list-missing to have "
-                    + (wanted.size() == 1 ? "it" : "them") + " listed in "
-                    + new TranslationFolder(folder).shown(into.get()) + ".");
+            note(Message.counted(
+                    InLanguage.class,
+                    "in-language.no.words",
+                    wanted.size(),
+                    name(into.get()),
+                    new TranslationFolder(folder).shown(into.get())));
         }
     }
 
-    private void note(String sentence) {
-        run.out().println(Columns.shown("note: " + sentence));
+    private void note(Message sentence) {
+        run.out().println(Columns.shown(run.said(Message.of(InLanguage.class, "note", sentence))));
     }
 
-    private String written() {
+    private Message written() {
         return printed.values().stream()
                 .filter(one -> !one.staying().isEmpty())
                 .map(Rendering::from)
                 .distinct()
-                .map(InLanguage::name)
-                .collect(Collectors.joining(" and "));
+                .map(this::name)
+                .collect(Collectors.collectingAndThen(Collectors.toList(), Message::all));
     }
 
-    private static String name(Language language) {
-        return language.locale().getDisplayLanguage(Locale.ENGLISH);
+    private Message name(Language language) {
+        return Message.plain(language.locale().getDisplayLanguage(run.language()));
     }
 
     /** {@code start; count 2, leader}. */
-    private static String places(Rendering one) {
-        return one.staying().stream().map(place -> place(one, place)).collect(Collectors.joining(", "));
+    private static Message places(Rendering one) {
+        return Message.listed(
+                one.staying().stream().map(place -> place(one, place)).toList());
     }
 
-    private static String place(Rendering one, FieldPath place) {
+    private static Message place(Rendering one, FieldPath place) {
         String[] parts = place.text().split("/");
         return parts.length < 3
-                ? place.text()
-                : "count " + one.original().count(Integer.parseInt(parts[1])) + " " + parts[2];
+                ? Message.plain(place.text())
+                : Message.of(
+                        InLanguage.class,
+                        "in-language.place." + parts[2],
+                        one.original().count(Integer.parseInt(parts[1])));
     }
 
     /**
@@ -174,7 +187,8 @@ public final class InLanguage {
      * any more.
      */
     public void listMissing() {
-        Interpreter known = interpreter.orElseThrow(() -> new CannotRun("--list-missing goes with --in."));
+        Interpreter known = interpreter.orElseThrow(
+                () -> new CannotRun(Message.of(InLanguage.class, "in-language.listmissing.goes.with.in")));
         Map<String, String> wanted = new LinkedHashMap<>();
         Set<String> used = new LinkedHashSet<>();
         new Picking(folder).names().forEach(name -> {
@@ -210,29 +224,31 @@ public final class InLanguage {
         int left = beyond.size();
         Set.copyOf(beyond).forEach(fresh::remove);
         if (there.isEmpty() && fresh.isEmpty()) {
-            run.out().println("Nothing is missing in " + name(language) + ".");
+            run.out()
+                    .println(run.said(
+                            Message.of(InLanguage.class, "in-language.nothing.is.missing.in", name(language))));
             return;
         }
         String text = there.isEmpty()
                 ? TranslationsText.of(fresh)
                 : TranslationsText.with(there.get(), fresh, used)
                         .orElseThrow(
-                                () -> new CannotRun(
-                                        "'" + shown + "' is laid out so that nothing can be put into it"
-                                                + " without changing what is there: lay it out as '- from: …' with 'to: …' below it."));
+                                () -> new CannotRun(Message.of(InLanguage.class, "in-language.is.laid.out.so", shown)));
         if (there.isPresent() && text.equals(there.get().file().text())) {
-            run.out().println(shown + ": nothing is missing in it.");
+            run.out().println(run.said(Message.of(InLanguage.class, "in-language.nothing.is.missing.in2", shown)));
             return;
         }
         try {
             Files.createDirectories(file.getParent() == null ? file : file.getParent());
         } catch (IOException problem) {
-            throw new CannotRun("The folder of '" + shown + "' cannot be made", problem);
+            throw new CannotRun(Message.of(InLanguage.class, "in-language.the.folder.of.cannot", shown), problem);
         }
         there.ifPresentOrElse(
                 read -> TextFile.rewrite(file, read.file().text(), text), () -> TextFile.create(file, text));
-        run.out()
-                .println(shown + ": " + Count.of(fresh.size(), "text") + " added to translate"
-                        + (left == 0 ? "" : "; " + left + " more have no room in one file") + ".");
+        Message added = left == 0
+                ? Message.of(InLanguage.class, "in-language.added", shown, Count.of(fresh.size(), "text"))
+                : Message.of(
+                        InLanguage.class, "in-language.added.not.all", shown, Count.of(fresh.size(), "text"), left);
+        run.out().println(run.said(added));
     }
 }

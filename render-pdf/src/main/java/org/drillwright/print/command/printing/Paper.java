@@ -3,6 +3,7 @@ package org.drillwright.print.command.printing;
 import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.model.SheetSize;
+import org.drillwright.wording.Message;
 
 /** What cards are printed on. */
 public enum Paper {
@@ -34,12 +35,12 @@ public enum Paper {
     }
 
     /** As it is said in a sentence. */
-    public String title() {
+    public Message title() {
         return switch (this) {
-            case A4, A3 -> name();
-            case LETTER -> "Letter";
-            case LEGAL -> "Legal";
-            case CARD -> "the card's own size";
+            case A4, A3 -> Message.plain(name());
+            case LETTER -> Message.plain("Letter");
+            case LEGAL -> Message.plain("Legal");
+            case CARD -> Message.of(Paper.class, "paper.the.cards.own.size");
         };
     }
 

@@ -9,6 +9,7 @@ import org.drillwright.print.command.write.Parts;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PngPictures;
+import org.drillwright.wording.Message;
 
 /** Cards as pictures in a folder, one for each side of each card. */
 final class Pictures implements Product {
@@ -62,8 +63,13 @@ final class Pictures implements Product {
     }
 
     @Override
-    public String said() {
-        return shown + ": " + Count.of(files.size(), "picture") + " of cards of size "
-                + choices.size().word() + ", at " + resolution + " dots an inch.";
+    public Message said() {
+        return Message.of(
+                Pictures.class,
+                "pictures.of.cards.of.size",
+                shown,
+                Count.of(files.size(), "picture"),
+                choices.size().word(),
+                resolution);
     }
 }

@@ -1,6 +1,7 @@
 package org.drillwright.print.command.printing;
 
 import java.util.List;
+import org.drillwright.wording.Message;
 
 /** What comes of laid cards: documents or pictures. Nothing is in its place before all of it is whole. */
 public interface Product {
@@ -15,5 +16,5 @@ public interface Product {
     void discard();
 
     /** What was made, for who printed it: {@code cards.pdf: 16 cards of size a6, …}. */
-    String said();
+    Message said();
 }

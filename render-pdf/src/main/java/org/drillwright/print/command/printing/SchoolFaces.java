@@ -11,6 +11,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.UnusableFont;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** The family that a school's cards are set in: its own files, if {@code school.yaml} names them. */
 public final class SchoolFaces {
@@ -32,7 +33,8 @@ public final class SchoolFaces {
             return Family.of(bytes(folder.root(), regular), bytes(folder.root(), bold));
         } catch (UnusableFont why) {
             String files = regular.equals(bold) ? "'" + regular + "'" : "'" + regular + "' and '" + bold + "'";
-            throw new CannotRun("The font " + files + " of school.yaml cannot be used: " + why.getMessage() + ".");
+            throw new CannotRun(
+                    Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml", files, why.getMessage()));
         }
     }
 
@@ -40,19 +42,19 @@ public final class SchoolFaces {
         try {
             Path file = root.resolve(name).toRealPath();
             if (!file.startsWith(root.toRealPath()) || !Files.isRegularFile(file)) {
-                throw new CannotRun("The font '" + name + "' of school.yaml is not a file in the school's folder.");
+                throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml2", name));
             }
             try (InputStream in = Files.newInputStream(file)) {
                 byte[] bytes = in.readNBytes(MOST + 1);
                 if (bytes.length > MOST) {
-                    throw new CannotRun("The font '" + name + "' of school.yaml is larger than 32 MB.");
+                    throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml3", name));
                 }
                 return bytes;
             }
         } catch (IOException problem) {
-            throw new CannotRun("The font '" + name + "' of school.yaml cannot be read", problem);
+            throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml4", name), problem);
         } catch (InvalidPathException problem) {
-            throw new CannotRun("'" + name + "' of school.yaml cannot be the name of a file.");
+            throw new CannotRun(Message.of(SchoolFaces.class, "school-faces.of.schoolyaml.cannot.be", name));
         }
     }
 }

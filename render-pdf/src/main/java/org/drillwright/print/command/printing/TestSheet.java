@@ -14,6 +14,7 @@ import org.drillwright.print.pdf.Contents;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.PdfWriter;
+import org.drillwright.wording.Message;
 
 /** The sheet by which one measures how far a printer prints backs beside their place. */
 public final class TestSheet {
@@ -32,6 +33,9 @@ public final class TestSheet {
                 .bytes(
                         pages,
                         Contents.PLAIN,
-                        new DocumentInfo("Test sheet", school.language().locale()));
+                        new DocumentInfo(
+                                Message.of(TestSheet.class, "test-sheet.test.sheet")
+                                        .in(school.language().locale()),
+                                school.language().locale()));
     }
 }

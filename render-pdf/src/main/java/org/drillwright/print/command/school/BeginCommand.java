@@ -10,11 +10,13 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.drills.NewCommand;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.write.SchoolSkeleton;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.school.DrillFiles;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,11 +47,12 @@ public final class BeginCommand implements Callable<Integer> {
         Path folder = school.folder()
                 .map(named -> Locations.existing(run.here(), named)
                         .filter(Files::isDirectory)
-                        .orElseThrow(() -> new CannotRun("There is no folder '" + named + "'.")))
+                        .orElseThrow(() -> new CannotRun(
+                                Message.of(BeginCommand.class, "begin-command.there.is.no.folder", named))))
                 .orElse(run.here());
         Path file = folder.resolve(DrillFiles.SETTINGS);
         TextFile.create(file, SchoolSkeleton.of(String.join(" ", name), sheet, language));
-        run.out().println("Written: " + file);
+        run.out().println(run.said(Message.of(NewCommand.class, "written", file)));
         return Exit.DONE;
     }
 }

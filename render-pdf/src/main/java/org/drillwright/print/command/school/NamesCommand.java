@@ -10,6 +10,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.school.SchoolNames;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -49,7 +50,7 @@ public final class NamesCommand implements Callable<Integer> {
                     .forEach(run.data()::println);
             return Exit.DONE;
         } catch (IOException problem) {
-            throw new CannotRun("The folder cannot be read", problem);
+            throw new CannotRun(Message.of(NamesCommand.class, "names-command.the.folder.cannot.be"), problem);
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
+import org.drillwright.print.command.drills.NewCommand;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
@@ -18,6 +19,7 @@ import org.drillwright.print.command.write.TextFile;
 import org.drillwright.schema.JsonSchema;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.TermFolder;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -59,7 +61,9 @@ public final class SchemaCommand implements Callable<Integer> {
     public Integer call() {
         Optional<Path> file = out.map(this::place);
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
-        if (kind == Kind.DRILL && Schools.isRefused(folder, run.err(), run, "No schema was made")) {
+        if (kind == Kind.DRILL
+                && Schools.isRefused(
+                        folder, run.err(), run, Message.of(SchemaCommand.class, "schema-command.no.schema.was.made"))) {
             return Exit.MATERIAL;
         }
         String schema = switch (kind) {
@@ -73,7 +77,7 @@ public final class SchemaCommand implements Callable<Integer> {
             run.data().print(schema);
         } else {
             TextFile.write(file.get(), schema);
-            run.out().println("Written: " + file.get());
+            run.out().println(run.said(Message.of(NewCommand.class, "written", file.get())));
         }
         return Exit.DONE;
     }
@@ -90,12 +94,13 @@ public final class SchemaCommand implements Callable<Integer> {
 
     private Path place(String named) {
         Path file = Locations.path(run.here(), named)
-                .orElseThrow(() -> new CannotRun("There can be no file '" + named + "'."));
+                .orElseThrow(
+                        () -> new CannotRun(Message.of(SchemaCommand.class, "schema-command.there.can.be.no", named)));
         if (!file.toString().toLowerCase(Locale.ROOT).endsWith(ENDING)) {
-            throw new CannotRun("'" + named + "' does not end in " + ENDING + ".");
+            throw new CannotRun(Message.of(SchemaCommand.class, "schema-command.does.not.end.in", named, ENDING));
         }
         if (Files.isDirectory(file)) {
-            throw new CannotRun("'" + named + "' is a folder; name a file in it.");
+            throw new CannotRun(Message.of(SchemaCommand.class, "schema-command.is.a.folder.name", named));
         }
         return file;
     }

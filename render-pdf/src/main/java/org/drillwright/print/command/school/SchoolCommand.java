@@ -9,6 +9,7 @@ import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.report.TextReport;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 
 /** Shows the settings in force. */
@@ -28,10 +29,10 @@ public final class SchoolCommand implements Callable<Integer> {
         SchoolFolder folder = Schools.open(run, new SchoolSearch(run).find(school.folder(), List.of()));
         if (Schools.isUnjudged(folder)) {
             run.out().print(TextReport.of(folder.folderFindings(), run.paint(), run.language()));
-            run.out().println("No settings are in force until these are corrected.");
+            run.out().println(run.said(Message.of(SchoolCommand.class, "school-command.no.settings.are.in")));
             return Exit.MATERIAL;
         }
-        run.out().print(SettingsTable.of(folder));
+        run.out().print(SettingsTable.of(folder, run.language()));
         return Exit.DONE;
     }
 }

@@ -1,6 +1,8 @@
 package org.drillwright.print.command.school;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.drillwright.model.DrillSet;
@@ -14,6 +16,8 @@ import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.SourceFile;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** The settings in force as a table: the key, its value, and where that comes from. */
 final class SettingsTable {
@@ -23,38 +27,51 @@ final class SettingsTable {
 
     private final SchoolFolder folder;
     private final School school;
+    private final Locale language;
     private final StringBuilder table = new StringBuilder();
 
-    private SettingsTable(SchoolFolder folder) {
+    private SettingsTable(SchoolFolder folder, Locale language) {
+        this.language = language;
         this.folder = folder;
         this.school = folder.school();
     }
 
-    static String of(SchoolFolder folder) {
-        SettingsTable table = new SettingsTable(folder);
+    static String of(SchoolFolder folder, Locale language) {
+        SettingsTable table = new SettingsTable(folder, language);
         table.table
-                .append("The school in ")
-                .append(folder.root())
-                .append(" has ")
-                .append(Count.of(folder.entries().size(), "drill"))
-                .append(".\n\n");
+                .append(Message.of(
+                                SettingsTable.class,
+                                "settings-table.the.school.in",
+                                folder.root(),
+                                Count.of(folder.entries().size(), "drill"))
+                        .in(language))
+                .append("\n\n");
         table.fill();
         return table.table.toString();
     }
 
     private void fill() {
-        row("name", school.name().isEmpty() ? "(none)" : school.name());
+        row("name", school.name().isEmpty() ? said("settings-table.none") : school.name());
         school.levels()
                 .forEach(level -> item(
                         "levels",
                         school.levels().indexOf(level),
-                        level.name() + ": turns " + level.turns().word() + ", blades "
-                                + level.blades().word()));
+                        Message.of(
+                                        SettingsTable.class,
+                                        "settings-table.turns.blades",
+                                        level.name(),
+                                        level.turns().word(),
+                                        level.blades().word())
+                                .in(language)));
         sets();
         map("gear", school.gear());
         row("works-on", String.join(", ", school.fundamentals()));
         map("words", school.words());
-        row("parries", school.parries().isEmpty() ? "as built in" : "some rows replaced");
+        row(
+                "parries",
+                school.parries().isEmpty()
+                        ? said("settings-table.as.built.in")
+                        : said("settings-table.some.rows.replaced"));
         row("card", school.card().word());
         row("sheet", school.sheet().word());
         row("language", school.language().word());
@@ -71,7 +88,7 @@ final class SettingsTable {
                 folder.habits()
                         .hall()
                         .map(hall -> hall.length() / 100.0 + " x " + hall.width() / 100.0 + " m")
-                        .orElse("(none)"));
+                        .orElse(said("settings-table.none")));
         blocks();
         row("initials", folder.habits().initials() ? "yes" : "no");
     }
@@ -79,7 +96,7 @@ final class SettingsTable {
     private void blocks() {
         List<OwnBlock> blocks = folder.habits().blocks();
         if (blocks.isEmpty()) {
-            row("blocks", "(none)");
+            row("blocks", said("settings-table.none"));
         }
         for (int at = 0; at < blocks.size(); at++) {
             OwnBlock block = blocks.get(at);
@@ -91,13 +108,20 @@ final class SettingsTable {
         }
     }
 
-    private static String seconds(Timing timing) {
-        return "seconds: opening " + timing.opening().toSeconds() + ", warm-up "
-                + timing.warmUp().toSeconds() + ", closing " + timing.closing().toSeconds() + ", changeover "
-                + timing.changeover().toSeconds() + ", swap " + timing.swap().toSeconds() + ", change "
-                + timing.change().toSeconds() + ", reset " + timing.reset().toSeconds() + ", explain-new "
-                + timing.explainNew().toSeconds() + ", explain-known "
-                + timing.explainKnown().toSeconds();
+    private String seconds(Timing timing) {
+        return Message.of(
+                        SettingsTable.class,
+                        "settings-table.seconds.opening.warmup.closing",
+                        timing.opening().toSeconds(),
+                        timing.warmUp().toSeconds(),
+                        timing.closing().toSeconds(),
+                        timing.changeover().toSeconds(),
+                        timing.swap().toSeconds(),
+                        timing.change().toSeconds(),
+                        timing.reset().toSeconds(),
+                        timing.explainNew().toSeconds(),
+                        timing.explainKnown().toSeconds())
+                .in(language);
     }
 
     private static String font(SchoolFont font) {
@@ -110,25 +134,34 @@ final class SettingsTable {
 
     private void sets() {
         if (school.sets().isEmpty()) {
-            row("sets", "(none; each level counts as one)");
+            row("sets", said("settings-table.none.each.level.counts"));
         }
         for (DrillSet set : school.sets()) {
             keyed(
                     "sets",
                     set.name(),
-                    set.isListed() ? Count.of(set.drills().size(), "drill") : "every drill" + named(set));
+                    (set.isListed() ? Count.of(set.drills().size(), "drill") : every(set)).in(language));
         }
     }
 
-    private static String named(DrillSet set) {
-        return set.level().map(level -> " of level " + level).orElse("")
-                + set.weapon().map(weapon -> " for " + weapon.word()).orElse("")
-                + set.tag().map(tag -> " with the tag " + tag).orElse("");
+    private static Message every(DrillSet set) {
+        List<Message> which = new ArrayList<>();
+        set.level().ifPresent(level -> which.add(Message.of(SettingsTable.class, "settings-table.of.level", level)));
+        set.weapon()
+                .ifPresent(weapon ->
+                        which.add(Message.of(SettingsTable.class, "settings-table.for.weapon", Terms.of(weapon))));
+        set.tag().ifPresent(tag -> which.add(Message.of(SettingsTable.class, "settings-table.with.the.tag", tag)));
+        Message every = Message.of(SettingsTable.class, "settings-table.every.drill");
+        return which.stream().reduce(every, Message::then);
+    }
+
+    private String said(String key) {
+        return Message.of(SettingsTable.class, key).in(language);
     }
 
     private void map(String key, Map<String, ?> values) {
         if (values.isEmpty()) {
-            row(key, "(none)");
+            row(key, said("settings-table.none"));
         }
         new TreeMap<>(values).forEach((name, value) -> keyed(key, name, plain(value)));
     }

@@ -17,6 +17,7 @@ import org.drillwright.reading.Term;
 import org.drillwright.reading.TermKind;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** What somebody who looks words up is told: how they are read, and how else that is said, in each language. */
 final class WordsAnswer {
@@ -28,74 +29,93 @@ final class WordsAnswer {
 
     private final TurnReader reader;
     private final boolean all;
+    private final Locale language;
     private final List<String> lines = new ArrayList<>();
     private boolean cut;
 
-    private WordsAnswer(TurnReader reader, boolean all) {
+    private WordsAnswer(TurnReader reader, boolean all, Locale language) {
+        this.language = language;
         this.reader = reader;
         this.all = all;
     }
 
     /** @param all whether every word of a term is told, or only as many as fit a line */
-    static String of(TurnReader reader, String words, boolean all) {
-        WordsAnswer answer = new WordsAnswer(reader, all);
+    static String of(TurnReader reader, String words, boolean all, Locale language) {
+        WordsAnswer answer = new WordsAnswer(reader, all, language);
         answer.reading(words);
         answer.terms(reader.terms(words));
         return answer.text();
     }
 
     /** Every term with every word. */
-    static String ofAll(TurnReader reader) {
-        WordsAnswer answer = new WordsAnswer(reader, true);
+    static String ofAll(TurnReader reader, Locale language) {
+        WordsAnswer answer = new WordsAnswer(reader, true, language);
         reader.glossary().items().forEach(answer::term);
         return answer.text();
     }
 
     /** A short way in: the names of the terms, and what can be asked. */
-    static String wayIn(TurnReader reader) {
-        WordsAnswer answer = new WordsAnswer(reader, false);
-        answer.lines.add("Ask about a word, several words or a whole turn, in " + answer.languages() + ":");
-        answer.lines.add("  drillwright words octave");
-        answer.lines.add("  drillwright words \"parry of octave\"");
-        answer.lines.add("  drillwright words \"Extend to the high inside line and lunge.\"");
+    static String wayIn(TurnReader reader, Locale language) {
+        WordsAnswer answer = new WordsAnswer(reader, false, language);
+        answer.say(Message.of(WordsAnswer.class, "words-answer.ask.about.a.word", answer.languages()));
+        for (String example : List.of("word", "words", "turn")) {
+            answer.lines.add("  drillwright words "
+                    + Message.of(WordsAnswer.class, "words-answer.example." + example)
+                            .in(language));
+        }
         answer.lines.add("");
-        answer.lines.add("These are the terms; each has many words, and --all lists them.");
+        answer.say(Message.of(WordsAnswer.class, "words-answer.these.are.the.terms"));
         Map<TermKind, List<String>> byKind = new TreeMap<>();
         reader.glossary()
                 .items()
                 .forEach(item -> byKind.computeIfAbsent(item.term().kind(), kind -> new ArrayList<>())
                         .add(item.term().id()));
-        byKind.forEach((kind, ids) -> answer.paragraph(kind.word() + ": " + String.join(", ", ids)));
+        byKind.forEach((kind, ids) -> answer.paragraph(kind(kind).in(language) + ": " + String.join(", ", ids)));
         return answer.text();
     }
 
-    private String languages() {
-        List<String> names = reader.tags().stream().map(WordsAnswer::language).toList();
-        int last = names.size() - 1;
-        return last < 1 ? String.join("", names) : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
+    private Message languages() {
+        return Message.any(
+                reader.tags().stream().map(this::language).map(Message::plain).toList());
     }
 
-    private static String language(String tag) {
-        return Locale.forLanguageTag(tag).getDisplayLanguage(Locale.ENGLISH);
+    private String language(String tag) {
+        return Locale.forLanguageTag(tag).getDisplayLanguage(language);
+    }
+
+    private static Message kind(TermKind kind) {
+        return Message.of(WordsAnswer.class, "words-answer.kind." + kind.name().toLowerCase(Locale.ROOT));
+    }
+
+    private void say(Message sentence) {
+        lines.add(sentence.in(language));
     }
 
     private void reading(String words) {
         Utterance read = reader.read(words);
         read.unread().forEach(span -> unread(words, span));
-        read.open().forEach(span -> lines.add("'" + part(words, span) + "' leaves it open."));
+        read.open()
+                .forEach(span -> say(Message.of(WordsAnswer.class, "words-answer.leaves.it.open", part(words, span))));
         read.readings()
-                .forEach(two -> lines.add(
-                        "'" + part(words, two.span()) + "' can mean " + two.one() + " or " + two.other() + "."));
+                .forEach(two -> say(Message.of(
+                        WordsAnswer.class,
+                        "words-answer.can.mean.or",
+                        part(words, two.span()),
+                        two.one(),
+                        two.other())));
         if (isKnown(read)) {
-            String what = read.unread().isEmpty() ? "'" + words + "'" : "The rest";
-            lines.add(what + " is read, in " + language(reader.tag(words)) + ", as:");
+            Message what = read.unread().isEmpty()
+                    ? Message.of(WordsAnswer.class, "words-answer.quoted", words)
+                    : Message.of(WordsAnswer.class, "words-answer.the.rest");
+            say(Message.of(WordsAnswer.class, "words-answer.is.read.in.as", what, language(reader.tag(words))));
             reader.tags().forEach(tag -> labelled(tag, reader.said(read, tag)));
         }
         read.others().stream()
                 .filter(OtherReading::asLikely)
                 .map(other -> reader.said(other.utterance(), reader.tags().get(0)))
                 .distinct()
-                .forEach(other -> paragraph("It could also be: " + other));
+                .forEach(other -> paragraph(Message.of(WordsAnswer.class, "words-answer.it.could.also.be", other)
+                        .in(language)));
     }
 
     /** Whether anything of it is understood. */
@@ -105,10 +125,11 @@ final class WordsAnswer {
     }
 
     private void unread(String words, Span span) {
-        String near = reader.meant(words, span)
-                .map(word -> " Did you mean '" + word + "'?")
-                .orElse("");
-        lines.add("'" + part(words, span) + "' is not understood." + near);
+        Message near = reader.meant(words, span)
+                .map(word -> Message.of(WordsAnswer.class, "words-answer.did.you.mean", word))
+                .orElse(Message.NONE);
+        say(Message.of(WordsAnswer.class, "words-answer.is.not.understood", part(words, span))
+                .then(near));
     }
 
     private static String part(String words, Span span) {
@@ -126,7 +147,7 @@ final class WordsAnswer {
         cut |= told.size() > MOST_TERMS;
         if (cut && !all) {
             lines.add("");
-            lines.add("--all lists the rest.");
+            say(Message.of(WordsAnswer.class, "words-answer.all.lists.the.rest"));
         }
     }
 
@@ -134,7 +155,11 @@ final class WordsAnswer {
         if (!lines.isEmpty()) {
             lines.add("");
         }
-        lines.add("Words for " + item.term().id() + " (" + item.term().kind().word() + "):");
+        say(Message.of(
+                WordsAnswer.class,
+                "words-answer.words.for",
+                item.term().id(),
+                kind(item.term().kind())));
         for (String tag : reader.tags()) {
             List<String> words = item.in(tag);
             if (!words.isEmpty()) {
@@ -145,7 +170,11 @@ final class WordsAnswer {
 
     /** As many words as a line holds, and how many are left. */
     private String inALine(List<String> words) {
-        int room = TextColumn.WIDTH - label("").length() - " and 100 more".length();
+        int room = TextColumn.WIDTH
+                - label("").length()
+                - Message.of(WordsAnswer.class, "words-answer.and.more", "", 100)
+                        .in(language)
+                        .length();
         String shown = words.get(0);
         int count = 1;
         while (count < words.size() && shown.length() + 2 + words.get(count).length() <= room) {
@@ -153,7 +182,10 @@ final class WordsAnswer {
             count++;
         }
         cut |= count < words.size();
-        return count < words.size() ? shown + " and " + (words.size() - count) + " more" : shown;
+        return count < words.size()
+                ? Message.of(WordsAnswer.class, "words-answer.and.more", shown, words.size() - count)
+                        .in(language)
+                : shown;
     }
 
     private String label(String tag) {

@@ -2,7 +2,6 @@ package org.drillwright.print.command.school;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Exit;
@@ -12,6 +11,7 @@ import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Settings;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -41,22 +41,25 @@ public final class WordsCommand implements Callable<Integer> {
                         .map(School::words)
                         .orElse(Map.of()));
         if (term.isEmpty()) {
-            run.out().print(all ? WordsAnswer.ofAll(reader) : WordsAnswer.wayIn(reader));
+            run.out()
+                    .print(all ? WordsAnswer.ofAll(reader, run.language()) : WordsAnswer.wayIn(reader, run.language()));
             return Exit.DONE;
         }
         String words = String.join(" ", term);
         if (reader.terms(words).isEmpty() && !WordsAnswer.isKnown(reader.read(words))) {
-            run.out().println(unknown(reader, words));
+            run.out().println(run.said(unknown(reader, words)));
             return Exit.MATERIAL;
         }
-        run.out().print(WordsAnswer.of(reader, words, all));
+        run.out().print(WordsAnswer.of(reader, words, all, run.language()));
         return Exit.DONE;
     }
 
-    private static String unknown(TurnReader reader, String words) {
-        Optional<String> nearest = reader.meant(words, new Span(0, words.length()));
-        return "'" + words + "' is not a known fencing term."
-                + nearest.map(near -> " Did you mean '" + near + "'?").orElse("")
-                + " A school can add its own words in school.yaml, under 'words'.";
+    private static Message unknown(TurnReader reader, String words) {
+        Message near = reader.meant(words, new Span(0, words.length()))
+                .map(one -> Message.of(WordsCommand.class, "words-command.did.you.mean", one))
+                .orElse(Message.NONE);
+        return Message.of(WordsCommand.class, "words-command.is.not.a.known", words)
+                .then(near)
+                .then(Message.of(WordsCommand.class, "words-command.a.school.can.add"));
     }
 }

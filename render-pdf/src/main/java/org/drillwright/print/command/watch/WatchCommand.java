@@ -13,6 +13,7 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -43,7 +44,7 @@ public final class WatchCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (port < 0 || port > PORTS) {
-            throw new CannotRun("A port is a number from 0 to " + PORTS + ", not " + port + ".");
+            throw new CannotRun(Message.of(WatchCommand.class, "watch-command.a.port.is.a", PORTS, port));
         }
         List<String> named = drill.map(List::of).orElse(List.of());
         Path root = new SchoolSearch(run).find(school.folder(), named);
@@ -67,9 +68,9 @@ public final class WatchCommand implements Callable<Integer> {
         run.out().println(address);
         if (run.terminal()) {
             if (!noBrowser && !run.opener().open(address)) {
-                run.out().println("No browser could be opened; open this address yourself.");
+                run.out().println(run.said(Message.of(WatchCommand.class, "watch-command.no.browser.could.be")));
             }
-            run.out().println("Save a drill and the page is updated. Press Enter here to end.");
+            run.out().println(run.said(Message.of(WatchCommand.class, "watch-command.save.a.drill.and")));
         }
         run.out().flush();
     }

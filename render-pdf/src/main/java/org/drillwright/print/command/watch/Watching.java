@@ -11,6 +11,7 @@ import org.drillwright.print.command.saves.Watcher;
 import org.drillwright.print.command.watch.page.Pages;
 import org.drillwright.print.command.watch.web.LoopbackServer;
 import org.drillwright.print.command.watch.web.News;
+import org.drillwright.wording.Message;
 
 /** A folder being watched and its page being served, until closed. */
 public final class Watching implements AutoCloseable {
@@ -36,7 +37,7 @@ public final class Watching implements AutoCloseable {
         try {
             return Desk.open(root);
         } catch (IOException problem) {
-            throw new CannotRun("The folder " + root + " cannot be read", problem);
+            throw new CannotRun(Message.of(Watching.class, "watching.the.folder.cannot.be", root), problem);
         }
     }
 
@@ -44,10 +45,9 @@ public final class Watching implements AutoCloseable {
         try {
             return LoopbackServer.open(port, pages, news);
         } catch (BindException taken) {
-            throw new CannotRun(
-                    "Port " + port + " is taken, or you may not use it; without --port any free one" + " is used.");
+            throw new CannotRun(Message.of(Watching.class, "watching.port.is.taken.or", port));
         } catch (IOException problem) {
-            throw new CannotRun("The page cannot be served", problem);
+            throw new CannotRun(Message.of(Watching.class, "watching.the.page.cannot.be"), problem);
         }
     }
 

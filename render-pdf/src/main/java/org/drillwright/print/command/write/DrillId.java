@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Set;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.wording.Message;
 
 /** Makes a drill's id of its title: small letters, digits and hyphens, a name that every system can keep. */
 final class DrillId {
@@ -18,7 +19,7 @@ final class DrillId {
     static String of(String title) {
         String id = hyphenated(withoutAccents(title.toLowerCase(Locale.ROOT)));
         if (id.isEmpty()) {
-            throw new CannotRun("A title needs a letter or a digit, because the file is named after it.");
+            throw new CannotRun(Message.of(DrillId.class, "drill-id.a.title.needs.a"));
         }
         boolean taken = DEVICES.contains(id) || id.matches("(com|lpt)\\d") || id.equals("school");
         return taken ? id + "-drill" : id;

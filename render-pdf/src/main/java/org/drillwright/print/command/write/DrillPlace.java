@@ -8,6 +8,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** Where a new drill goes: into the folder named like its level, or into the school's own. */
 public final class DrillPlace {
@@ -19,8 +20,8 @@ public final class DrillPlace {
                 .filter(entry -> folded(DrillFiles.id(entry.file())).equals(folded(skeleton.id())))
                 .findFirst()
                 .ifPresent(entry -> {
-                    throw new CannotRun("There is already a drill '" + skeleton.id() + "': " + entry.file()
-                            + ". It was left alone; choose another title.");
+                    throw new CannotRun(Message.of(
+                            DrillPlace.class, "drill-place.there.is.already.a", skeleton.id(), entry.file()));
                 });
         Path folder = Locations.existing(school.root(), skeleton.level().name())
                 .filter(Files::isDirectory)

@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.record.RecordReader;
+import org.drillwright.wording.Message;
 
 /** Reads a file that this program keeps, such as its records: never a pipe that has no end, never more than a bound. */
 public final class HeldFile {
@@ -18,17 +19,17 @@ public final class HeldFile {
             return new byte[0];
         }
         if (!Files.isRegularFile(file)) {
-            throw new CannotRun("'" + file + "' is not a file that can be read; it was left alone.");
+            throw new CannotRun(Message.of(HeldFile.class, "held-file.is.not.a.file", file));
         }
         try (var in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(RecordReader.MOST_BYTES + 1);
             if (bytes.length > RecordReader.MOST_BYTES) {
-                throw new CannotRun("'" + file + "' is larger than " + RecordReader.MOST_BYTES / (1024 * 1024)
-                        + " MiB; it was left alone. Rename it, and a new one is begun.");
+                throw new CannotRun(Message.of(
+                        HeldFile.class, "held-file.is.larger.than.mib", file, RecordReader.MOST_BYTES / (1024 * 1024)));
             }
             return bytes;
         } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
+            throw new CannotRun(Message.of(HeldFile.class, "held-file.cannot.be.read", file), problem);
         }
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.phone.PhonePage;
+import org.drillwright.wording.Message;
 
 /** Puts a whole file in its place: written beside it first, then moved, so that nobody ever sees half of it. */
 public final class OutputFile {
@@ -17,15 +18,18 @@ public final class OutputFile {
      * @param said in a sentence: is not …
      * @param beginning of each such file, a character to a byte
      */
-    private record Kind(String said, String beginning) {
+    private record Kind(Message said, String beginning) {
 
-        static final Kind PDF = new Kind("a PDF", "%PDF");
-        static final Kind PNG = new Kind("a PNG", "\u0089PNG");
-        static final Kind CALENDAR =
-                new Kind("a calendar of this program", "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Drillwright//");
-        static final Kind SVG =
-                new Kind("a picture of this program", "<svg xmlns=\"http://www.w3.org/2000/svg\" xml:lang=\"");
-        static final Kind PAGE = new Kind("a page of this program", PhonePage.BEGINNING);
+        static final Kind PDF = new Kind(Message.of(OutputFile.class, "output-file.a.pdf"), "%PDF");
+        static final Kind PNG = new Kind(Message.of(OutputFile.class, "output-file.a.png"), "\u0089PNG");
+        static final Kind CALENDAR = new Kind(
+                Message.of(OutputFile.class, "output-file.a.calendar.of.this"),
+                "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Drillwright//");
+        static final Kind SVG = new Kind(
+                Message.of(OutputFile.class, "output-file.a.picture.of.this"),
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" xml:lang=\"");
+        static final Kind PAGE =
+                new Kind(Message.of(OutputFile.class, "output-file.a.page.of.this"), PhonePage.BEGINNING);
 
         /** By the ending of the name. */
         static Kind of(Path file) {
@@ -80,10 +84,10 @@ public final class OutputFile {
             Kind kind = Kind.of(target);
             if (Files.isRegularFile(target) && Files.size(target) > 0 && !kind.isOf(target)) {
                 throw new CannotRun(
-                        "'" + target + "' already exists and is not " + kind.said() + "; it was left alone.");
+                        Message.of(OutputFile.class, "output-file.already.exists.and.is", target, kind.said()));
             }
         } catch (IOException problem) {
-            throw new CannotRun("'" + target + "' cannot be replaced", problem);
+            throw new CannotRun(Message.of(OutputFile.class, "output-file.cannot.be.replaced", target), problem);
         }
     }
 
@@ -98,7 +102,7 @@ public final class OutputFile {
         try {
             return Part.write(target, bytes, number);
         } catch (IOException problem) {
-            throw new CannotRun("'" + target + "' cannot be written", problem);
+            throw new CannotRun(Message.of(OutputFile.class, "output-file.cannot.be.written", target), problem);
         }
     }
 
@@ -112,16 +116,17 @@ public final class OutputFile {
     }
 
     /** The new file keeps a name of its own beside the old one. */
-    private String kept(Path beside, IOException held) {
+    private Message kept(Path beside, IOException held) {
         String name = String.valueOf(target.getFileName());
         Path renamed = target.resolveSibling(name.replaceFirst("(\\.\\w+)?$", "-new$1"));
-        String refused = new CannotRun("'" + target + "' could not be replaced", held).getMessage()
-                + " Is it open in another program? ";
+        Message refused = new CannotRun(Message.of(OutputFile.class, "output-file.could.not.be.replaced", target), held)
+                .message();
+        Message open = Message.of(OutputFile.class, "output-file.is.it.open");
         try {
             move.move(beside, renamed);
-            return refused + "The new file is '" + renamed + "'.";
+            return refused.then(open).then(Message.of(OutputFile.class, "output-file.the.new.file.is", renamed));
         } catch (IOException again) {
-            return refused + "The new file is '" + beside + "'.";
+            return refused.then(open).then(Message.of(OutputFile.class, "output-file.the.new.file.is", beside));
         }
     }
 }

@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.folder.Locations;
+import org.drillwright.wording.Message;
 
 /**
  * A file in the making. It lies beside its place under a name that no other process uses, and is moved once all of it
@@ -32,16 +33,16 @@ final class Part {
     /** Refuses a place that can't be that of a file, and says which. */
     static void mustTakeAFile(Path target) {
         if (String.valueOf(target.getFileName()).getBytes(StandardCharsets.UTF_8).length > LONGEST) {
-            throw new CannotRun("'" + target + "' cannot be written: its name is too long.");
+            throw new CannotRun(Message.of(Part.class, "part.cannot.be.written.its", target));
         }
         if (Files.isDirectory(target)) {
-            throw new CannotRun("'" + target + "' is a folder; name a file in it.");
+            throw new CannotRun(Message.of(Part.class, "part.is.a.folder.name", target));
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw new CannotRun("'" + target + "' is a device or a pipe and was left alone; name a file.");
+            throw new CannotRun(Message.of(Part.class, "part.is.a.device.or", target));
         }
         if (Files.isSymbolicLink(target) && Files.notExists(target)) {
-            throw new CannotRun("'" + target + "' is a broken link; it was left alone. Name a file.");
+            throw new CannotRun(Message.of(Part.class, "part.is.a.broken.link", target));
         }
     }
 

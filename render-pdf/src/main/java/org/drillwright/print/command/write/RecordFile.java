@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.function.Function;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.record.Added;
+import org.drillwright.wording.Message;
 
 /**
  * A file to which lines are added and nothing else: what it held is never written again, so nothing can happen to it.
@@ -58,7 +59,7 @@ public final class RecordFile {
             }
             return added;
         } catch (IOException problem) {
-            throw new CannotRun("Nothing was recorded: '" + file + "' cannot be written", problem);
+            throw new CannotRun(Message.of(RecordFile.class, "record-file.nothing.was.recorded.cannot", file), problem);
         }
     }
 
@@ -104,6 +105,6 @@ public final class RecordFile {
         } catch (InterruptedException hurried) {
             Thread.currentThread().interrupt();
         }
-        throw new CannotRun("Nothing was recorded: another program is writing '" + file + "'. Run this again.");
+        throw new CannotRun(Message.of(RecordFile.class, "record-file.nothing.was.recorded.another", file));
     }
 }

@@ -4,6 +4,7 @@ import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.read.ReadingLimits;
+import org.drillwright.wording.Message;
 
 /** The settings that a school begins with: its name and what it prints on; the rest is as in any school. */
 public final class SchoolSkeleton {
@@ -35,7 +36,8 @@ public final class SchoolSkeleton {
     public static String of(String name, SheetSize sheet, Language language) {
         String clean = name.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
         if (clean.isEmpty() || clean.length() > ReadingLimits.SHORT_TEXT) {
-            throw new CannotRun("A school's name has from 1 to " + ReadingLimits.SHORT_TEXT + " characters.");
+            throw new CannotRun(
+                    Message.of(SchoolSkeleton.class, "school-skeleton.a.schools.name.has", ReadingLimits.SHORT_TEXT));
         }
         return TEXT.replace("{sheet}", sheet.word())
                 .replace("{language}", language.word())

@@ -10,6 +10,7 @@ import org.drillwright.model.School;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.read.ReadingLimits;
 import org.drillwright.source.Nearest;
+import org.drillwright.wording.Message;
 
 /**
  * A short drill that is whole and keeps the rules of its level, to be changed into another.
@@ -23,7 +24,7 @@ public record Skeleton(String id, Level level, String text) {
     public static Skeleton of(School school, String title, Optional<String> level, boolean solo) {
         String clean = title.replaceAll("[\\p{Cc}\\p{Cf}\\s]+", " ").strip();
         if (clean.length() > ReadingLimits.SHORT_TEXT) {
-            throw new CannotRun("A title has at most " + ReadingLimits.SHORT_TEXT + " characters.");
+            throw new CannotRun(Message.of(Skeleton.class, "skeleton.a.title.has.at", ReadingLimits.SHORT_TEXT));
         }
         Level chosen = level.map(name -> named(school, name)).orElseGet(() -> fitting(school, solo));
         String text = template(chosen, solo)
@@ -37,12 +38,11 @@ public record Skeleton(String id, Level level, String text) {
         return school.level(name).orElseThrow(() -> new CannotRun(unknown(school, name)));
     }
 
-    private static String unknown(School school, String name) {
+    private static Message unknown(School school, String name) {
         var names = school.levels().stream().map(Level::name).toList();
-        return "The school has no level '" + name + "'"
-                + Nearest.to(name, names)
-                        .map(near -> "; did you mean '" + near + "'?")
-                        .orElse("; it has " + String.join(", ", names) + ".");
+        return Nearest.to(name, names)
+                .map(near -> Message.of(Skeleton.class, "skeleton.no.level.near", name, near))
+                .orElse(Message.of(Skeleton.class, "skeleton.no.level", name, Message.words(names)));
     }
 
     private static Level fitting(School school, boolean solo) {

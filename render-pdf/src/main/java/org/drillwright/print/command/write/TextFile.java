@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.wording.Message;
 
 /** Puts a text in a file's place: written beside it first, then moved, so that the old text stays whole until then. */
 public final class TextFile {
@@ -23,7 +24,7 @@ public final class TextFile {
             Path target = Part.followed(file);
             place(target, text, () -> {});
         } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be written and was left as it is", problem);
+            throw new CannotRun(Message.of(TextFile.class, "text-file.cannot.be.written.and", file), problem);
         }
     }
 
@@ -42,7 +43,7 @@ public final class TextFile {
                 }
             });
         } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be written and was left as it is", problem);
+            throw new CannotRun(Message.of(TextFile.class, "text-file.cannot.be.written.and", file), problem);
         }
     }
 
@@ -59,13 +60,12 @@ public final class TextFile {
             }
             replace(file, before, mark + text);
         } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
+            throw new CannotRun(Message.of(TextFile.class, "text-file.cannot.be.read", file), problem);
         }
     }
 
     private static CannotRun changed(Path file) {
-        return new CannotRun(
-                "'" + file + "' was changed by another program just now, and was left as it is." + " Run this again.");
+        return new CannotRun(Message.of(TextFile.class, "text-file.was.changed.by.another", file));
     }
 
     /** Writes a new file, all of it or nothing; one that is there is left alone. */
@@ -78,9 +78,9 @@ public final class TextFile {
                 Part.discard(part);
             }
         } catch (FileAlreadyExistsException there) {
-            throw new CannotRun("'" + file + "' already exists; it was left alone.");
+            throw new CannotRun(Message.of(TextFile.class, "text-file.already.exists.it.was", file));
         } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be written", problem);
+            throw new CannotRun(Message.of(TextFile.class, "text-file.cannot.be.written", file), problem);
         }
     }
 

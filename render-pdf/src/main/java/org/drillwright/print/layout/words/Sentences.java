@@ -1,44 +1,54 @@
 package org.drillwright.print.layout.words;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.model.CardSize;
+import org.drillwright.wording.Message;
 
 /** What is said of problems, each written once. */
 public final class Sentences {
 
     private Sentences() {}
 
-    public static String lacking(int codePoint) {
+    public static Message lacking(int codePoint) {
         String name = Character.getName(codePoint);
-        return String.format(
-                Locale.ROOT,
-                "The character U+%04X (%s) cannot be printed: the card's typeface does not have it.",
-                codePoint,
-                name == null ? "not assigned" : name);
+        String point = String.format(Locale.ROOT, "U+%04X", codePoint);
+        return name == null
+                ? Message.of(Sentences.class, "lacking.unassigned", point)
+                : Message.of(Sentences.class, "lacking", point, name);
+    }
+
+    /**
+     * All that proposes a larger card.
+     *
+     * @param any stands for what is told besides
+     */
+    public static List<Message> proposing(String larger, String any) {
+        return List.of(
+                Message.of(Sentences.class, "many.cards.larger", any, any, larger),
+                Message.of(Sentences.class, "many.sheets.larger", any, any, larger),
+                Message.of(Sentences.class, "too.long.larger", any, larger));
     }
 
     /** @param larger the smallest size that needs no more cards than are handy, if any */
-    public static String manyCards(int cards, CardSize size, Optional<CardSize> larger) {
-        return "It needs " + cards + (size.isForTheWall() ? " sheets" : " cards") + " of size " + size.word()
-                + ", as type is never made smaller: split the drill"
-                + larger.map(other -> ", or choose size " + other.word() + ", the smallest that needs "
-                                + (size.isForTheWall() ? "no more than two." : "only one."))
-                        .orElse("; no size that can be read from as far needs fewer.");
+    public static Message manyCards(int cards, CardSize size, Optional<CardSize> larger) {
+        String key = size.isForTheWall() ? "many.sheets" : "many.cards";
+        return larger.map(other -> Message.of(Sentences.class, key + ".larger", cards, size.word(), other.word()))
+                .orElseGet(() -> Message.of(Sentences.class, key, cards, size.word()));
     }
 
-    public static String broken(String word) {
-        return "'" + word + "' is wider than its column and has to be broken.";
+    public static Message broken(String word) {
+        return Message.of(Sentences.class, "broken", word);
     }
 
     /** @param larger the smallest size that holds it, if any */
-    public static String tooLong(CardSize size, Optional<CardSize> larger) {
-        return "One part of it alone is longer than a card of size " + size.word() + ": shorten it"
-                + larger.map(other -> ", or choose size " + other.word() + ", the smallest that holds it.")
-                        .orElse("; no size that can be read from as far holds it.");
+    public static Message tooLong(CardSize size, Optional<CardSize> larger) {
+        return larger.map(other -> Message.of(Sentences.class, "too.long.larger", size.word(), other.word()))
+                .orElseGet(() -> Message.of(Sentences.class, "too.long", size.word()));
     }
 
-    public static String backTooLong(CardSize size) {
-        return "Its pictures do not fit on the back of a card of size " + size.word() + ": the back stays blank.";
+    public static Message backTooLong(CardSize size) {
+        return Message.of(Sentences.class, "back.too.long", size.word());
     }
 }

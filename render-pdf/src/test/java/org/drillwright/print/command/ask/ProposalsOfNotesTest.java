@@ -61,12 +61,14 @@ class ProposalsOfNotesTest {
 
     @Test
     void aLargerCard() {
-        String many = Sentences.manyCards(3, CardSize.A7, Optional.of(CardSize.A5));
+        String many =
+                Sentences.manyCards(3, CardSize.A7, Optional.of(CardSize.A5)).english();
         assertEquals(
                 List.of("--card=a7 --back=none", "--card=a5 --back=none"),
                 printed(many, "print cards\nall\nA7\nnothing\n\nquit\n"));
         assertEquals(List.of("--card=a7 --back=none"), printed(many, "print cards\nall\nA7\nnothing\nkeep\nquit\n"));
-        String tooLong = Sentences.tooLong(CardSize.A7, Optional.of(CardSize.INDEX_4X6));
+        String tooLong =
+                Sentences.tooLong(CardSize.A7, Optional.of(CardSize.INDEX_4X6)).english();
         assertEquals(
                 List.of("--card=a7 --back=none", "--card=4x6 --back=none"),
                 printed(tooLong, "print cards\nall\nA7\nnothing\n\nquit\n"));
@@ -76,6 +78,8 @@ class ProposalsOfNotesTest {
     void anotherBack() {
         assertEquals(
                 List.of("--card=a6 --back=pictures", "--card=a6 --back=safety"),
-                printed(Sentences.backTooLong(CardSize.A6), "print cards\nall\n1\npictures\nconduct\nquit\n"));
+                printed(
+                        Sentences.backTooLong(CardSize.A6).english(),
+                        "print cards\nall\n1\npictures\nconduct\nquit\n"));
     }
 }

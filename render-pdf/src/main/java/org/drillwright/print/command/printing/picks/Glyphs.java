@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
 import org.drillwright.model.School;
 import org.drillwright.print.layout.CardLayout;
@@ -21,6 +20,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /**
  * Finds what cannot be printed in drill after drill, and says it once: which characters the typeface lacks, and that
@@ -30,8 +30,7 @@ public final class Glyphs {
 
     private static final String RULE = ReadingRule.UNPRINTABLE.id();
 
-    private static final String NAME_A_FONT =
-            "Give a TrueType font that has them in school.yaml ('font: ours.ttf'), or write it differently.";
+    private static final Message NAME_A_FONT = Message.of(Glyphs.class, "glyphs.give.a.truetype.font");
 
     /** More characters than this need not be named: the font is not for their script. */
     private static final int NAMED = 5;
@@ -40,7 +39,7 @@ public final class Glyphs {
     private final Coverage coverage;
     private final Cause lacking = new Cause();
     private final Cause shaped = new Cause();
-    private final Map<String, Finding> settings = new LinkedHashMap<>();
+    private final Map<Message, Finding> settings = new LinkedHashMap<>();
 
     public Glyphs(Typefaces faces) {
         this.faces = faces;
@@ -96,7 +95,7 @@ public final class Glyphs {
         if (cause.first.isEmpty()) {
             int at = Math.max(0, words.text().indexOf(codePoint));
             Span place = words.span(at, at + Character.charCount(codePoint));
-            cause.first.add(new Finding(RULE, Severity.ERROR, drill.file(), place, "", ""));
+            cause.first.add(new Finding(RULE, Severity.ERROR, drill.file(), place, Message.NONE, Message.NONE));
         }
     }
 
@@ -104,36 +103,42 @@ public final class Glyphs {
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>(settings.values());
         for (Finding first : lacking.first) {
-            String what = "The cards' typeface lacks " + named() + where(lacking) + ".";
+            Message what = where("lacks", lacking, named());
             findings.add(said(first, what, NAME_A_FONT));
         }
         for (Finding first : shaped.first) {
-            String what = "Words in a script that cannot be set cannot be printed" + where(shaped) + ".";
-            findings.add(said(
-                    first,
-                    what,
-                    "Of the right-to-left scripts Hebrew and Arabic are supported, without points, with any"
-                            + " font that has it."));
+            Message what = where("shaped", shaped, Message.NONE);
+            findings.add(said(first, what, Message.of(Glyphs.class, "glyphs.of.the.righttoleft.scripts")));
         }
         return findings;
     }
 
-    private static Finding said(Finding at, String what, String wayOut) {
+    private static Finding said(Finding at, Message what, Message wayOut) {
         return new Finding(at.rule(), at.severity(), at.file(), at.span(), what, wayOut);
     }
 
-    private String named() {
+    private Message named() {
+        List<Message> names =
+                lacking.characters.stream().limit(NAMED).map(Glyphs::name).toList();
         int more = lacking.characters.size() - NAMED;
-        return lacking.characters.stream().limit(NAMED).map(Glyphs::name).collect(Collectors.joining(", "))
-                + (more > 0 ? " and " + more + " more" : "");
+        return more > 0
+                ? Message.of(Glyphs.class, "glyphs.and.more", Message.listed(names), more)
+                : Message.listed(names);
     }
 
-    private static String name(int codePoint) {
+    private static Message name(int codePoint) {
         String name = Character.getName(codePoint);
-        return String.format(Locale.ROOT, "U+%04X (%s)", codePoint, name == null ? "not assigned" : name);
+        return Message.of(
+                Glyphs.class,
+                "glyphs.character",
+                String.format(Locale.ROOT, "U+%04X", codePoint),
+                name == null ? Message.of(Glyphs.class, "glyphs.not.assigned") : name);
     }
 
-    private static String where(Cause cause) {
-        return cause.drills.size() < 2 ? "" : "; they stand in " + cause.drills.size() + " drills";
+    /** What is lacking, and in how many drills if in more than one. */
+    private static Message where(String key, Cause cause, Message characters) {
+        return cause.drills.size() < 2
+                ? Message.of(Glyphs.class, "glyphs." + key, characters)
+                : Message.of(Glyphs.class, "glyphs." + key + ".in", characters, cause.drills.size());
     }
 }

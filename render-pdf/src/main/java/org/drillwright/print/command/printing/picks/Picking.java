@@ -15,6 +15,7 @@ import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.source.Nearest;
+import org.drillwright.wording.Message;
 
 /** Picks drills by set, by name, or all of a school, each with its place in its set. */
 public final class Picking {
@@ -127,16 +128,16 @@ public final class Picking {
                     set.name().equals(set.level().orElse(""))
                                     && set.tag().isEmpty()
                                     && set.weapon().isEmpty()
-                            ? "No drill in this folder is at level '" + name + "'."
-                            : "The set '" + name + "' has no drills: none in this folder has everything it asks for.");
+                            ? Message.of(Picking.class, "picking.no.drill.in.this", name)
+                            : Message.of(Picking.class, "picking.the.set.has.no", name));
         }
         return set;
     }
 
-    private String unknown(String name) {
-        String known = "The school has no set '" + name + "'; it has " + String.join(", ", names()) + ".";
+    private Message unknown(String name) {
+        Message known = Message.of(Picking.class, "picking.the.school.has.no", name, Message.words(names()));
         return Nearest.to(name, names())
-                .map(near -> "The school has no set '" + name + "'; did you mean '" + near + "'?")
+                .map(near -> Message.of(Picking.class, "picking.the.school.has.no2", name, near))
                 .orElse(known);
     }
 
@@ -157,7 +158,10 @@ public final class Picking {
     private String title(String of) {
         String name = school.school().name();
         if (name.isEmpty()) {
-            return of.isEmpty() ? "Drill cards" : of;
+            return of.isEmpty()
+                    ? Message.of(Picking.class, "picking.drill.cards")
+                            .in(school.school().language().locale())
+                    : of;
         }
         return of.isEmpty() ? name : name + ": " + of;
     }

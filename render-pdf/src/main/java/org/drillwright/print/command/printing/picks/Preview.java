@@ -11,6 +11,7 @@ import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.source.Finding;
+import org.drillwright.wording.Message;
 
 /**
  * A drill's cards as they would be printed now, marked as a draft if it has errors.
@@ -19,7 +20,7 @@ import org.drillwright.source.Finding;
  * @param lacking characters that cannot be printed, each at its place
  * @param remarks what else there is to say about the cards, in sentences
  */
-public record Preview(List<Frame> cards, List<Finding> lacking, List<String> remarks) {
+public record Preview(List<Frame> cards, List<Finding> lacking, List<Message> remarks) {
 
     public Preview {
         cards = List.copyOf(cards);

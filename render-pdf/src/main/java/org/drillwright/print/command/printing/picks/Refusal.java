@@ -10,6 +10,7 @@ import org.drillwright.report.Columns;
 import org.drillwright.report.TextReport;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Gathers why drills are not printed, shows the findings behind it, and says how to go on. */
 public final class Refusal {
@@ -18,7 +19,7 @@ public final class Refusal {
     private final boolean draft;
     private final Set<String> faulty = new LinkedHashSet<>();
     private final Set<String> lost = new LinkedHashSet<>();
-    private final List<String> sentences = new ArrayList<>();
+    private final List<Message> sentences = new ArrayList<>();
 
     public Refusal(Invocation run, boolean draft) {
         this.run = run;
@@ -36,7 +37,7 @@ public final class Refusal {
         }
         for (String id : picks.absent()) {
             lost.add(id);
-            sentences.add("'" + id + "' is listed in a set, but there is no such drill in the folder.");
+            sentences.add(Message.of(Refusal.class, "refusal.is.listed.in.a", id));
         }
     }
 
@@ -50,7 +51,7 @@ public final class Refusal {
         for (Problem problem : problems) {
             if (problem.kind() == Problem.Kind.NOT_PRINTED) {
                 lost.add(problem.drill());
-                sentences.add(problem.drill() + ": " + problem.sentence());
+                sentences.add(Message.of(Refusal.class, "of.drill", problem.drill(), problem.sentence()));
             }
         }
     }
@@ -70,17 +71,17 @@ public final class Refusal {
 
     /** Says what was left out, if anything, and how to go on; whether nothing was. */
     public boolean close() {
-        sentences.forEach(run.out()::println);
+        sentences.forEach(sentence -> run.out().println(run.said(sentence)));
         if (faulty.isEmpty() && lost.isEmpty()) {
             return true;
         }
         if (draft) {
-            run.out().println("Not printed: " + Columns.shown(String.join(", ", lost)) + ".");
-        } else {
-            run.out().println("Nothing was printed, because of: " + names() + ".");
             run.out()
-                    .println("Correct what is shown above, or print with --draft: drills with errors are then"
-                            + " marked DRAFT, and what cannot be printed at all is left out.");
+                    .println(run.said(
+                            Message.of(Refusal.class, "refusal.not.printed", Columns.shown(String.join(", ", lost)))));
+        } else {
+            run.out().println(run.said(Message.of(Refusal.class, "refusal.nothing.was.printed.because", names())));
+            run.out().println(run.said(Message.of(Refusal.class, "refusal.correct.what.is.shown")));
         }
         return false;
     }

@@ -12,6 +12,7 @@ import org.drillwright.print.command.desk.Snapshot;
 import org.drillwright.report.Columns;
 import org.drillwright.report.Tally;
 import org.drillwright.source.SourceFile;
+import org.drillwright.wording.Message;
 
 /** A drill for the page: the author's lines, what was found in them, and the phrase. */
 final class DrillJson {
@@ -31,7 +32,13 @@ final class DrillJson {
             json.writeNumberField(
                     "cards", sheet.preview().map(cards -> cards.cards().size()).orElse(0));
             json.writeStringField("size", school.school().card().word());
-            Json.texts("remarks", sheet.preview().map(cards -> cards.remarks()).orElse(List.of()), json);
+            Json.texts(
+                    "remarks",
+                    sheet.preview().stream()
+                            .flatMap(cards -> cards.remarks().stream())
+                            .map(Message::english)
+                            .toList(),
+                    json);
             if (sheet.subject().isPresent()) {
                 drill(sheet.subject().get(), json);
                 reel(new Reel(sheet.pictures()), json);

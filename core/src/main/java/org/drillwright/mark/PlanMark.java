@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.source.Fingerprint;
+import org.drillwright.wording.Message;
 
 /**
  * A short mark of what a plan says, such as {@code K7QM-J}: four signs, or five where another plan of the same folder has
@@ -69,7 +70,7 @@ public record PlanMark(String signs) {
     }
 
     /** What is wrong with what somebody wrote for a mark: a part of a sentence. */
-    public static String wrongWith(String written) {
+    public static Message wrongWith(String written) {
         String signs = written.toUpperCase(Locale.ROOT).replaceAll("[\\s\\u00A0\\p{Pd}]+", "");
         String strange = signs.codePoints()
                 .filter(sign -> ALPHABET.indexOf(sign) < 0)
@@ -77,11 +78,11 @@ public record PlanMark(String signs) {
                 .limit(1)
                 .collect(Collectors.joining());
         if (!strange.isEmpty()) {
-            return "'" + strange + "' stands in no mark of a plan";
+            return Message.of(PlanMark.class, "plan.strange", strange);
         }
         return signs.length() == SHORT + 1 || signs.length() == LONG + 1
-                ? "one of its signs is wrong, or two are swapped"
-                : "a mark has 5 signs, such as K7QM-J";
+                ? Message.of(PlanMark.class, "plan.wrong")
+                : Message.of(PlanMark.class, "plan.length");
     }
 
     /** As it is printed: {@code K7QM-J}. */

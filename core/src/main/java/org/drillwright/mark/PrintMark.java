@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.source.Fingerprint;
+import org.drillwright.wording.Message;
 
 /**
  * A short mark of what a card says, such as {@code 7K3M-P9RX}: cards that say the same have the same mark, and a changed
@@ -57,12 +58,12 @@ public record PrintMark(String signs) {
     }
 
     /** What is wrong with what somebody wrote for a mark: one sentence. */
-    public static String wrongWith(String written) {
+    public static Message wrongWith(String written) {
         String signs = bare(written);
         String strange = strange(signs);
         return strange.isEmpty()
-                ? "A mark has " + LENGTH + " signs; '" + written + "' has " + signs.length() + "."
-                : "'" + strange + "' stands in no mark; its signs are " + String.join(" ", ALPHABET.split("")) + ".";
+                ? Message.of(PrintMark.class, "card.length", LENGTH, written, signs.length())
+                : Message.of(PrintMark.class, "card.strange", strange, String.join(" ", ALPHABET.split("")));
     }
 
     private static String bare(String written) {

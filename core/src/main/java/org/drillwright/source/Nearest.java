@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.drillwright.wording.Message;
 
 /** Finds the known word that a mistyped one was probably meant to be. */
 public final class Nearest {
@@ -15,6 +16,21 @@ public final class Nearest {
     private static final int MIDDLING = 7;
 
     private Nearest() {}
+
+    /** That a word is not known where it stands. */
+    public static Message unknown(String word) {
+        return Message.of(Nearest.class, "unknown.here", word);
+    }
+
+    /** Asks whether another word was meant. */
+    public static Message meant(String word) {
+        return Message.of(Nearest.class, "did.you.mean", word);
+    }
+
+    /** Asks for the nearest of the known words, if one is near enough. */
+    public static Optional<Message> meant(String word, Collection<String> known) {
+        return to(word, known).map(Nearest::meant);
+    }
 
     /**
      * The nearest of the known words, if it is near enough: a third of the letters may differ (insertions, deletions,

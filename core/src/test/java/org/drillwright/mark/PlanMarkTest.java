@@ -31,7 +31,7 @@ class PlanMarkTest {
             })
     void what_is_wrong_is_said(String typed, String said) {
         assertEquals(Optional.empty(), PlanMark.read(typed));
-        assertEquals(said, PlanMark.wrongWith(typed));
+        assertEquals(said, PlanMark.wrongWith(typed).english());
     }
 
     /** Every wrong sign and every swap of two different signs, in marks of both lengths. */

@@ -132,7 +132,8 @@ class PrintMarkTest {
     @Test
     void whatIsNoneIsSaidToBeNone() {
         assertEquals(Optional.empty(), PrintMark.read("7K3M"));
-        assertEquals("A mark has 8 signs; '7K3M' has 4.", PrintMark.wrongWith("7K3M"));
-        assertTrue(PrintMark.wrongWith("0K3M-P9RX").startsWith("'0' stands in no mark"));
+        assertEquals(
+                "A mark has 8 signs; '7K3M' has 4.", PrintMark.wrongWith("7K3M").english());
+        assertTrue(PrintMark.wrongWith("0K3M-P9RX").english().startsWith("'0' stands in no mark"));
     }
 }

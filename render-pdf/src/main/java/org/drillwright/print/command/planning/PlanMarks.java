@@ -84,7 +84,8 @@ final class PlanMarks {
     Kept named(String typed) {
         Optional<PlanMark> mark = PlanMark.read(typed);
         String wrong = mark.map(sure -> "No plan " + sure.shown() + " of " + tonight.named() + " was printed here")
-                .orElseGet(() -> "'" + typed + "' is not the mark of a plan: " + PlanMark.wrongWith(typed));
+                .orElseGet(() -> "'" + typed + "' is not the mark of a plan: "
+                        + PlanMark.wrongWith(typed).english());
         return mark.flatMap(plans::of).orElseThrow(() -> new CannotRun(wrong + "; " + printed()));
     }
 

@@ -42,7 +42,7 @@ public final class Hover {
         Optional<String> judged = Rules.text(rule).map(Hover::told);
         return judged.or(() -> Stream.of(ReadingRule.values())
                 .filter(one -> one.id().equals(rule))
-                .map(ReadingRule::why)
+                .map(one -> one.asks().then(one.why()).english())
                 .findFirst());
     }
 

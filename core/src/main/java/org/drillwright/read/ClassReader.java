@@ -28,6 +28,7 @@ import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * Reads what is asked for one class.
@@ -158,10 +159,8 @@ public final class ClassReader {
                 .error(
                         ReadingRule.UNKNOWN_WORD.id(),
                         nodes.places().field(at).map(Field::key).orElse(Span.at(0)),
-                        "'" + drill + "' is unknown here.",
-                        Nearest.to(drill, drills)
-                                .map(near -> "Did you mean '" + near + "'?")
-                                .orElse("Settings go with the drills of this folder, by id."));
+                        Nearest.unknown(drill),
+                        Nearest.meant(drill, drills).orElse(Message.of(ClassReader.class, "settings.of.drills")));
     }
 
     private static Wanted wanted(String drill, Keys keys) {

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
@@ -33,9 +34,9 @@ final class DashTooMany {
         findings.error(
                 ReadingRule.WRONG_KIND.id(),
                 item,
-                "A dash begins a new count, but this one has no leader; the count above has only a leader.",
-                "If it is one count, leave a dash only before its first key. "
-                        + Mend.advice(original, original.replaceFirst("-", " ")));
+                Message.of(DashTooMany.class, "dash.too.many"),
+                Message.of(DashTooMany.class, "dash.too.many.way")
+                        .then(Mend.advice(original, original.replaceFirst("-", " "))));
     }
 
     private static Set<String> keys(Node item) {

@@ -12,6 +12,7 @@ import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 import org.drillwright.table.TableText;
+import org.drillwright.wording.Message;
 
 /**
  * A file's bytes as text.
@@ -25,16 +26,16 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
 
     /** Reads bytes as UTF-8; a byte order mark is passed over with a note. */
     public static FileText decode(String name, byte[] bytes) {
-        Optional<String> foreign = ForeignFormat.recognise(bytes);
+        Optional<Message> foreign = ForeignFormat.recognise(bytes);
         if (bytes.length > ReadingLimits.FILE_BYTES) {
-            return tooLarge(name, "A drill is a page or two of text: put each drill in a file of its own.");
+            return tooLarge(name, Message.of(FileText.class, "too.large.drill"));
         }
         if (foreign.isPresent()) {
             return refused(
                     name,
                     RULE,
-                    "This is " + foreign.get() + ", not plain text.",
-                    "Open it in the program it came from and save it as plain text (UTF-8), ending in .yaml.");
+                    Message.of(FileText.class, "foreign.text", foreign.get()),
+                    Message.of(FileText.class, "foreign.text.way"));
         }
         return decodeText(name, bytes);
     }
@@ -42,7 +43,7 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
     /** Reads the bytes of a table, in whatever way a spreadsheet wrote its text. */
     static FileText table(String name, byte[] bytes) {
         if (bytes.length > ReadingLimits.FILE_BYTES) {
-            return tooLarge(name, "A roster has one line for each person: leave out everything else.");
+            return tooLarge(name, Message.of(FileText.class, "too.large.roster"));
         }
         TableText table = TableText.of(bytes);
         Findings findings = new Findings(new SourceFile(name, table.text()));
@@ -52,25 +53,25 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
             findings.error(
                     RULE,
                     new Span(lost, lost + 1),
-                    "The bytes here are not text.",
-                    "Save the table again as CSV UTF-8, and retype this word.");
+                    Message.of(FileText.class, "no.text"),
+                    Message.of(FileText.class, "no.text.way"));
         }
         ForeignFormat.recognise(table.text().getBytes(StandardCharsets.ISO_8859_1))
                 .ifPresent(foreign -> findings.error(
                         RULE,
                         Span.at(0),
-                        "This is " + foreign + ", not a table.",
-                        "Open it in the program it came from and save it as CSV (UTF-8)."));
+                        Message.of(FileText.class, "foreign.table", foreign),
+                        Message.of(FileText.class, "foreign.table.way")));
         HiddenCharacters.report(findings);
         return new FileText(findings.file(), findings.list(), !findings.hasError());
     }
 
-    private static FileText tooLarge(String name, String wayOut) {
-        String what = "This file is larger than " + ReadingLimits.FILE_BYTES / 1024 + " KiB.";
+    private static FileText tooLarge(String name, Message wayOut) {
+        Message what = Message.of(FileText.class, "too.large", ReadingLimits.FILE_BYTES / 1024);
         return refused(name, ReadingRule.SEVERAL_IN_ONE_FILE.id(), what, wayOut);
     }
 
-    private static FileText refused(String name, String rule, String what, String wayOut) {
+    private static FileText refused(String name, String rule, Message what, Message wayOut) {
         Findings findings = new Findings(new SourceFile(name, ""));
         findings.error(rule, Span.at(0), what, wayOut);
         return new FileText(findings.file(), findings.list(), false);
@@ -88,15 +89,15 @@ public record FileText(SourceFile file, List<Finding> findings, boolean usable) 
             findings.note(
                     RULE,
                     Span.at(0),
-                    "The file begins with an invisible mark (a byte order mark).",
-                    "It was ignored; saving as 'UTF-8' rather than 'UTF-8 with BOM' leaves it out.");
+                    Message.of(FileText.class, "byte.order.mark"),
+                    Message.of(FileText.class, "byte.order.mark.way"));
         }
         if (result.isError()) {
             findings.error(
                     RULE,
                     Span.at(file.text().length()),
-                    "The text is not UTF-8 from here on.",
-                    "Save the file again with the encoding UTF-8; nothing after this point was read.");
+                    Message.of(FileText.class, "not.utf8"),
+                    Message.of(FileText.class, "not.utf8.way"));
             return new FileText(file, findings.list(), false);
         }
         HiddenCharacters.report(findings);

@@ -3,6 +3,7 @@ package org.drillwright.read;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** Refuses characters that cannot be seen but change what is read or shown. */
 final class HiddenCharacters {
@@ -42,8 +43,8 @@ final class HiddenCharacters {
         findings.error(
                 ReadingRule.NOT_PLAIN_TEXT.id(),
                 span,
-                String.format("There is a hidden character here (U+%04X, %s).", point, nature(point)),
-                "Delete it and retype the word.");
+                Message.of(HiddenCharacters.class, "hidden.character", String.format("U+%04X", point), nature(point)),
+                Message.of(HiddenCharacters.class, "hidden.character.way"));
     }
 
     private static boolean isHidden(int point) {
@@ -67,13 +68,13 @@ final class HiddenCharacters {
                 || (point <= 0xFFFF && Character.isSurrogate((char) point));
     }
 
-    private static String nature(int point) {
+    private static Message nature(int point) {
         if (turnsDirection(point)) {
-            return "it reverses the direction of the text";
+            return Message.of(HiddenCharacters.class, "hidden.turns");
         }
         if (endsLine(point)) {
-            return "it ends a line";
+            return Message.of(HiddenCharacters.class, "hidden.ends.line");
         }
-        return Character.isISOControl(point) ? "a control character" : "not a character in any script";
+        return Message.of(HiddenCharacters.class, Character.isISOControl(point) ? "hidden.control" : "hidden.none");
     }
 }

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.source.SourceFile;
+import org.drillwright.wording.Message;
 
 /** Slips that show only beside the lines around: a line too far in or out, and a dash that is missing. */
 final class IndentSlips {
@@ -64,7 +65,7 @@ final class IndentSlips {
                         .map(more -> new Mend(
                                 number,
                                 count.start(2),
-                                "A count begins with a dash, not with its number.",
+                                Message.of(IndentSlips.class, "slip.numbered"),
                                 count.group(1) + " ".repeat(more) + "- " + key + count.group(4))));
     }
 
@@ -73,7 +74,7 @@ final class IndentSlips {
         boolean titleIsThere = IntStream.rangeClosed(1, file.lineCount()).anyMatch(at -> text(at).startsWith("title"));
         boolean heads = number == 1 && !titleIsThere && keys.isOfTheFile("title");
         return heads && !line.contains(":") && !line.startsWith("#")
-                ? Stream.of(new Mend(number, 0, "This line has no key. Is it the title?", "title: " + line.strip()))
+                ? Stream.of(new Mend(number, 0, Message.of(IndentSlips.class, "slip.title"), "title: " + line.strip()))
                 : Stream.empty();
     }
 
@@ -88,7 +89,7 @@ final class IndentSlips {
                 ? Stream.of(new Mend(
                         number,
                         line.length(),
-                        "The list that begins on line " + above + " with '[' is never closed.",
+                        Message.of(IndentSlips.class, "slip.list.left.open", above),
                         line.stripTrailing().replaceFirst(",$", "") + "]"))
                 : Stream.empty();
     }
@@ -108,18 +109,18 @@ final class IndentSlips {
         return Stream.of(new Mend(
                 number,
                 item.end(1),
-                "The line 'steps:' is missing before the first count.",
+                Message.of(IndentSlips.class, "slip.no.steps"),
                 "steps:\n" + (line.startsWith(" ") ? line : "  " + line)));
     }
 
-    private static String said(String line) {
+    private static Message said(String line) {
         String indent = Mend.indent(line);
         if (indent.contains("\t")) {
-            return "This line begins with a tab; YAML needs spaces.";
+            return Message.of(IndentSlips.class, "slip.tab.in.front");
         }
         return indent.contains("\u00a0")
-                ? "There is a no-break space here; it looks like a space, but YAML does not accept it as one."
-                : "This line is not lined up with the lines it belongs to.";
+                ? Message.of(IndentSlips.class, "slip.no.break.space")
+                : Message.of(IndentSlips.class, "slip.not.lined.up");
     }
 
     /** A key that its count has already, or the first under a key whose other items have dashes. */
@@ -137,7 +138,7 @@ final class IndentSlips {
                 .map(dash -> new Mend(
                         number,
                         column,
-                        "A dash is missing here: each item of a list begins with one.",
+                        Message.of(IndentSlips.class, "slip.missing.dash"),
                         " ".repeat(dash) + "- " + content));
     }
 
@@ -195,7 +196,7 @@ final class IndentSlips {
                 return Optional.of(new Mend(
                         number,
                         Mend.indent(line).length(),
-                        "A sentence that continues on a new line must be indented further than its key.",
+                        Message.of(IndentSlips.class, "slip.continued"),
                         " ".repeat(key.start(3) + 2) + content));
             }
         }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.drillwright.wording.Message;
 
 /** Slips that show in a line by itself: what to look for, what to say, and how the line would look mended. */
 final class LineSlips {
@@ -70,7 +71,7 @@ final class LineSlips {
             return Optional.empty();
         }
         return Optional.of(new Mend(
-                number, at, "There is a tab here; YAML needs spaces.", line.replaceAll("[ \\t]*\\t[ \\t]*", " ")));
+                number, at, Message.of(LineSlips.class, "slip.tab"), line.replaceAll("[ \\t]*\\t[ \\t]*", " ")));
     }
 
     private Optional<Mend> noBreakSpace(int number, String line) {
@@ -81,7 +82,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 odd.end() - 1,
-                "There is a no-break space here; it looks like a space, but YAML does not accept it as one.",
+                Message.of(LineSlips.class, "slip.no.break.space"),
                 line.replace('\u00a0', ' ')));
     }
 
@@ -94,7 +95,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 dash.start(2),
-                "A list item begins with a plain hyphen, not with '" + dash.group(2) + "'.",
+                Message.of(LineSlips.class, "slip.other.dash", dash.group(2)),
                 dash.group(1) + "- " + dash.group(4)));
     }
 
@@ -104,7 +105,10 @@ final class LineSlips {
             return Optional.empty();
         }
         return Optional.of(new Mend(
-                number, dash.end(1), "A space is missing after the dash.", dash.group(1) + " " + dash.group(2)));
+                number,
+                dash.end(1),
+                Message.of(LineSlips.class, "slip.tight.dash"),
+                dash.group(1) + " " + dash.group(2)));
     }
 
     private Optional<Mend> stars(int number, String line) {
@@ -117,7 +121,7 @@ final class LineSlips {
                 .map(key -> new Mend(
                         number,
                         bold.start(2) - 1,
-                        "A key is written without marks for bold type.",
+                        Message.of(LineSlips.class, "slip.bold"),
                         (bold.group(1) + key + ": " + bold.group(3)).stripTrailing()));
     }
 
@@ -129,14 +133,20 @@ final class LineSlips {
         }
         String text = slashes ? line.strip().substring(2).strip() : line.strip();
         return Optional.of(new Mend(
-                number, Mend.indent(line).length(), "A remark begins with '#'.", Mend.indent(line) + "# " + text));
+                number,
+                Mend.indent(line).length(),
+                Message.of(LineSlips.class, "slip.remark"),
+                Mend.indent(line) + "# " + text));
     }
 
     private Optional<Mend> dashAtTheEdge(int number, String line) {
         Matcher dash = Pattern.compile("^- +([a-z-]+)(:.*)$").matcher(line);
         return dash.matches() && keys.isOfTheFile(dash.group(1))
                 ? Optional.of(new Mend(
-                        number, 0, "The key '" + dash.group(1) + "' takes no dash.", dash.group(1) + dash.group(2)))
+                        number,
+                        0,
+                        Message.of(LineSlips.class, "slip.dash.before.key", dash.group(1)),
+                        dash.group(1) + dash.group(2)))
                 : Optional.empty();
     }
 
@@ -145,8 +155,7 @@ final class LineSlips {
         if (!comma.matches()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Mend(number, comma.end(1), "No comma is needed at the end of this line.", comma.group(1)));
+        return Optional.of(new Mend(number, comma.end(1), Message.of(LineSlips.class, "slip.comma"), comma.group(1)));
     }
 
     private Optional<Mend> quoteInList(int number, String line) {
@@ -157,14 +166,15 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 line.indexOf('"'),
-                "A quotation mark is opened in this list and never closed.",
+                Message.of(LineSlips.class, "slip.quote.in.list"),
                 value.group(1) + value.group(2).replace("\"", "")));
     }
 
     private Optional<Mend> bracketBeforeDashes(int number, String line) {
         Matcher open = Pattern.compile("^(\\s*([\\w-]+):) *\\[\\s*$").matcher(line);
         return open.matches() && keys.isList(open.group(2))
-                ? Optional.of(new Mend(number, open.end(1), "A list with dashes takes no bracket.", open.group(1)))
+                ? Optional.of(new Mend(
+                        number, open.end(1), Message.of(LineSlips.class, "slip.bracket.before.dashes"), open.group(1)))
                 : Optional.empty();
     }
 
@@ -177,7 +187,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2) + first + 1,
-                "This list is closed once more often than it was opened.",
+                Message.of(LineSlips.class, "slip.bracket.too.many"),
                 value.group(1) + value.group(2).substring(0, first + 1)));
     }
 
@@ -189,7 +199,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 list.start(3),
-                "A list with dashes begins on the line below its key.",
+                Message.of(LineSlips.class, "slip.list.in.line"),
                 list.group(1) + list.group(2) + ":\n" + list.group(1) + "  " + list.group(3)));
     }
 
@@ -206,7 +216,7 @@ final class LineSlips {
                 .map(key -> new Mend(
                         number,
                         two.start(5),
-                        "The key '" + two.group(5) + "' needs a line of its own.",
+                        Message.of(LineSlips.class, "slip.key.in.sentence", two.group(5)),
                         two.group(1) + two.group(2) + two.group(3) + two.group(4) + "\n" + two.group(1)
                                 + " ".repeat(two.group(2).length()) + key + ": " + two.group(6)));
     }
@@ -222,7 +232,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2),
-                "YAML needs straight quotation marks, not curly ones.",
+                Message.of(LineSlips.class, "slip.curly.quotes"),
                 value.group(1) + Mend.quoted(whole.matches() ? whole.group(1) : value.group(2))));
     }
 
@@ -239,7 +249,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2),
-                "A quotation mark is opened here and never closed.",
+                Message.of(LineSlips.class, "slip.open.quote"),
                 value.group(1)
                         + Mend.quoted(rest.stripTrailing().replaceFirst("[\"'\u201c\u201d\u2018\u2019\u00bb]$", ""))));
     }
@@ -259,8 +269,8 @@ final class LineSlips {
                 number,
                 value.start(2) + quote.start(2),
                 around
-                        ? "The quotation ends here, at the same mark inside the text."
-                        : "There is text after the closing quotation mark.",
+                        ? Message.of(LineSlips.class, "slip.quote.inside")
+                        : Message.of(LineSlips.class, "slip.behind.quote"),
                 value.group(1) + Mend.quoted(around ? text.substring(1, text.length() - 1) : text)));
     }
 
@@ -277,7 +287,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2),
-                "A list is opened here with '[' and never closed.",
+                Message.of(LineSlips.class, "slip.open.list"),
                 value.group(1) + value.group(2) + "]"));
     }
 
@@ -289,7 +299,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2),
-                "Text that begins with '" + value.group(2).charAt(0) + "' has a special meaning in YAML.",
+                Message.of(LineSlips.class, "slip.special.sign", value.group(2).charAt(0)),
                 value.group(1) + Mend.quoted(value.group(2))));
     }
 
@@ -304,7 +314,7 @@ final class LineSlips {
         return Optional.of(new Mend(
                 number,
                 value.start(2) + (colon.find() ? colon.start() : 0),
-                "A sentence with a colon in it needs quotation marks round the whole text.",
+                Message.of(LineSlips.class, "slip.colon.in.sentence"),
                 value.group(1) + Mend.quoted(value.group(2))));
     }
 
@@ -315,7 +325,10 @@ final class LineSlips {
             return Optional.empty();
         }
         return Optional.of(new Mend(
-                number, tight.start(2), "A space is missing after the colon.", tight.group(1) + ": " + tight.group(2)));
+                number,
+                tight.start(2),
+                Message.of(LineSlips.class, "slip.tight.colon"),
+                tight.group(1) + ": " + tight.group(2)));
     }
 
     private Optional<Mend> missingColon(int number, String line) {
@@ -328,7 +341,7 @@ final class LineSlips {
                 .map(key -> new Mend(
                         number,
                         word.end(2),
-                        "A colon is missing after '" + word.group(2) + "'.",
+                        Message.of(LineSlips.class, "slip.missing.colon", word.group(2)),
                         (word.group(1) + key + ": " + word.group(4)).stripTrailing()));
     }
 
@@ -339,6 +352,9 @@ final class LineSlips {
             return Optional.empty();
         }
         return Optional.of(new Mend(
-                number, sign + 1, "Everything after ' #' is lost.", value.group(1) + Mend.quoted(value.group(2))));
+                number,
+                sign + 1,
+                Message.of(LineSlips.class, "slip.lost.remark"),
+                value.group(1) + Mend.quoted(value.group(2))));
     }
 }

@@ -4,6 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
@@ -42,8 +43,8 @@ final class LostText {
         findings.error(
                 RULE,
                 span,
-                "The words '" + sign.group() + "' are lost: text cannot begin with '"
-                        + sign.group().charAt(0) + "' in YAML.",
+                Message.of(
+                        LostText.class, "lost.words", sign.group(), sign.group().charAt(0)),
                 mended(text.substring(span.start(), span.end()).strip(), span, findings));
     }
 
@@ -65,14 +66,16 @@ final class LostText {
             findings.warning(
                     RULE,
                     new Span(remark.start(1), remark.end(1)),
-                    "Everything after ' #' is left out: '" + remark.group(1) + "'.",
-                    "If it is a remark, give it a line of its own. If it belongs to the text: "
-                            + mended(scalar.getValue() + " " + remark.group(1), span, findings));
+                    Message.of(LostText.class, "lost.remark", remark.group(1)),
+                    Message.of(
+                            LostText.class,
+                            "lost.remark.way",
+                            mended(scalar.getValue() + " " + remark.group(1), span, findings)));
         }
     }
 
     /** The line with the text between quotes; a text of several lines comes together in one. */
-    private static String mended(String whole, Span span, Findings findings) {
+    private static Message mended(String whole, Span span, Findings findings) {
         int number = findings.file().position(span.start()).line();
         Span line = findings.file().line(number);
         String before = findings.file().text().substring(line.start(), span.start());

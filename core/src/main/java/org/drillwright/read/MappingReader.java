@@ -19,12 +19,12 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -83,13 +83,14 @@ final class MappingReader implements Keys {
                 .error(
                         ReadingRule.KEY_TWICE.id(),
                         again,
-                        "'" + key + "' is here a second time (first on line " + first + ").",
+                        Message.of(MappingReader.class, "key.twice", key, first),
                         isCount()
-                                ? "Is the dash that begins a count missing? " + dashed(again)
-                                : "Keep one of the two.");
+                                ? Message.of(MappingReader.class, "key.twice.count")
+                                        .then(dashed(again))
+                                : Message.of(MappingReader.class, "keep.one"));
     }
 
-    private String dashed(Span key) {
+    private Message dashed(Span key) {
         Span line = findings().file().line(lineOf(key));
         String original = findings().file().slice(line);
         String indent = Mend.indent(original);
@@ -146,8 +147,8 @@ final class MappingReader implements Keys {
                 .error(
                         ReadingRule.KEY_MISSING.id(),
                         Span.at(span.start()),
-                        "'" + key + "' is missing.",
-                        "Add a line '" + key + ": …'.");
+                        Message.of(MappingReader.class, "key.missing", key),
+                        Message.of(MappingReader.class, "key.missing.way", key));
     }
 
     @Override
@@ -216,25 +217,23 @@ final class MappingReader implements Keys {
 
     /** Reports a word that is not among those known here. */
     private void unknownWord(FieldPath at, String written, Collection<String> known) {
-        Optional<String> nearest = Nearest.to(Plain.fold(written), known);
+        Optional<Message> nearest = Nearest.meant(Plain.fold(written), known);
         findings()
                 .error(
                         ReadingRule.UNKNOWN_WORD.id(),
                         reader.places().span(at),
-                        "'" + written + "' is unknown here.",
-                        nearest.map(word -> "Did you mean '" + word + "'?")
-                                .filter(near -> known.size() > TOLD)
-                                .orElseGet(() -> nearest.map(word -> "Did you mean '" + word + "'? ")
-                                                .orElse("")
-                                        + told(known)));
+                        Nearest.unknown(written),
+                        nearest.filter(near -> known.size() > TOLD)
+                                .orElseGet(() -> nearest.orElse(Message.NONE).then(told(known))));
     }
 
     /** The first of them; nobody reads hundreds of drills in a finding. */
-    private static String told(Collection<String> known) {
+    private static Message told(Collection<String> known) {
         int more = known.size() - TOLD;
-        return "Known: "
-                + known.stream().limit(TOLD).collect(Collectors.joining(", "))
-                + (more > 0 ? " and " + more + " more." : ".");
+        Message first = Message.words(known.stream().limit(TOLD).toList());
+        return more > 0
+                ? Message.of(MappingReader.class, "known.and.more", first, more)
+                : Message.of(MappingReader.class, "known", first);
     }
 
     @Override
@@ -249,7 +248,10 @@ final class MappingReader implements Keys {
                 return OptionalInt.of(number);
             }
         }
-        wrong(key, "a whole number from " + least + " to " + most, "Write only figures, such as " + (least + 1) + ".");
+        wrong(
+                key,
+                Message.of(MappingReader.class, "needs.whole.number", key, least, most),
+                Message.of(MappingReader.class, "needs.whole.number.way", least + 1));
         return OptionalInt.empty();
     }
 
@@ -264,7 +266,7 @@ final class MappingReader implements Keys {
                 return Optional.of(duration);
             }
         }
-        written.ifPresent(text -> wrong(key, "a number of seconds above 0", "Write only figures, such as 2 or 1.5."));
+        written.ifPresent(text -> wrong(key, "needs.seconds"));
         return Optional.empty();
     }
 
@@ -277,7 +279,7 @@ final class MappingReader implements Keys {
                 return OptionalInt.of(metres.movePointRight(2).intValueExact());
             }
         }
-        written.ifPresent(text -> wrong(key, "a length in metres", "Write only figures, such as 18 or 9.5."));
+        written.ifPresent(text -> wrong(key, "needs.metres"));
         return OptionalInt.empty();
     }
 
@@ -290,7 +292,7 @@ final class MappingReader implements Keys {
         if (written.isPresent() && List.of("false", "no").contains(written.get())) {
             return Optional.of(false);
         }
-        written.ifPresent(text -> wrong(key, "'true' or 'false'", "Write one of these two words."));
+        written.ifPresent(text -> wrong(key, "needs.yes.or.no"));
         return Optional.empty();
     }
 
@@ -300,7 +302,7 @@ final class MappingReader implements Keys {
         try {
             return written.map(LocalDate::parse);
         } catch (DateTimeParseException problem) {
-            wrong(key, "a date", "Write year, month and day in figures, such as 2026-09-01.");
+            wrong(key, "needs.date");
             return Optional.empty();
         }
     }
@@ -311,17 +313,17 @@ final class MappingReader implements Keys {
         if (written.isPresent() && TIME.matcher(written.get()).matches()) {
             return Optional.of(LocalTime.parse(written.get()));
         }
-        written.ifPresent(text -> wrong(key, "a time of day", "Write hours and minutes, such as \"19:00\"."));
+        written.ifPresent(text -> wrong(key, "needs.time"));
         return Optional.empty();
     }
 
-    private void wrong(String key, String wanted, String wayOut) {
-        findings()
-                .error(
-                        ReadingRule.WRONG_KIND.id(),
-                        reader.places().span(path.key(key)),
-                        "'" + key + "' needs " + wanted + ".",
-                        wayOut);
+    /** @param words key of what is said of it; the way out stands under {@code words.way} */
+    private void wrong(String key, String words) {
+        wrong(key, Message.of(MappingReader.class, words, key), Message.of(MappingReader.class, words + ".way"));
+    }
+
+    private void wrong(String key, Message what, Message wayOut) {
+        findings().error(ReadingRule.WRONG_KIND.id(), reader.places().span(path.key(key)), what, wayOut);
     }
 
     @Override

@@ -2,7 +2,7 @@ package org.drillwright.read;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
+import org.drillwright.wording.Message;
 
 /**
  * A slip in one line of a file, and the line as it should be.
@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
  * @param what one sentence on the slip
  * @param mended the whole line with its indent; several where the line has to be parted
  */
-record Mend(int line, int column, String what, String mended) {
+record Mend(int line, int column, Message what, String mended) {
 
     private static final Pattern INDENT = Pattern.compile("^[\\s\u00a0]*");
 
@@ -20,27 +20,32 @@ record Mend(int line, int column, String what, String mended) {
     private static final int WRITTEN_OUT = 400;
 
     /** The advice to write a line so; says how many spaces stand in front where those are what changes. */
-    static String advice(String original, String mended) {
-        if (mended.contains("\n")) {
-            return "Write two lines: "
-                    + mended.lines()
-                            .map(line -> "'" + line.strip() + "' " + spaces(line))
-                            .collect(Collectors.joining(", and "))
-                    + ".";
+    static Message advice(String original, String mended) {
+        int parted = mended.indexOf('\n');
+        if (parted >= 0) {
+            return Message.of(
+                    Mend.class, "write.two", line(mended.substring(0, parted)), line(mended.substring(parted + 1)));
         }
-        String where = indent(original).equals(indent(mended)) ? "" : ", " + spaces(mended);
-        return "Write" + where + ": " + shown(mended.strip());
+        String line = shown(mended.strip());
+        return indent(original).equals(indent(mended))
+                ? Message.of(Mend.class, "write", line)
+                : indented("write", indent(mended).length(), line);
+    }
+
+    private static Message line(String line) {
+        return indented("line", indent(line).length(), line.strip());
+    }
+
+    private static Message indented(String key, int spaces, String line) {
+        return spaces == 0
+                ? Message.of(Mend.class, key + ".bare", line)
+                : Message.counted(Mend.class, key + ".indented", spaces, line);
     }
 
     private static String shown(String line) {
         return line.codePointCount(0, line.length()) <= WRITTEN_OUT
                 ? line
                 : line.substring(0, line.offsetByCodePoints(0, WRITTEN_OUT)) + "…";
-    }
-
-    private static String spaces(String line) {
-        int spaces = indent(line).length();
-        return "with " + (spaces == 0 ? "no space" : spaces == 1 ? "1 space" : spaces + " spaces") + " in front";
     }
 
     static String indent(String line) {

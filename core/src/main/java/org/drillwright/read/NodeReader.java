@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +19,7 @@ import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -29,6 +31,23 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 final class NodeReader {
 
     private static final Written NO_WORDS = Written.asItStands("", 0);
+
+    private static final Message WRITE_COUNT = Message.of(NodeReader.class, "write.count");
+
+    /** What stands somewhere, or should stand there. */
+    private enum Kind {
+        TEXT,
+        LIST,
+        /** As it is asked for. */
+        KEYS,
+        /** The same as it is found. */
+        GROUP,
+        REFERENCE;
+
+        Message said() {
+            return Message.of(NodeReader.class, "kind." + name().toLowerCase(Locale.ROOT));
+        }
+    }
 
     private final YamlDocument document;
     private final Findings findings;
@@ -122,8 +141,8 @@ final class NodeReader {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
                     span(key),
-                    "A key must be a word.",
-                    "Write a key and a colon, as in 'title: Parry of quarte'.");
+                    Message.of(NodeReader.class, "key.no.word"),
+                    Message.of(NodeReader.class, "key.no.word.way"));
             return Optional.empty();
         }
         LostText.report(key, span(key), findings);
@@ -134,7 +153,7 @@ final class NodeReader {
     /** A text: brought to normal form, its ends trimmed, empty or over-long ones reported. */
     Optional<String> text(FieldPath path, Span key, Node node, int longest) {
         if (!(node instanceof ScalarNode scalar)) {
-            wrongKind(path, key, node, "a text");
+            wrongKind(path, key, node, Kind.TEXT);
             return Optional.empty();
         }
         Written words = trimmed(Normal.form(written(scalar)));
@@ -143,8 +162,8 @@ final class NodeReader {
             findings.error(
                     ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
-                    "There is nothing after '" + shown(key) + "'.",
-                    "Write what belongs here, or delete the key.");
+                    Message.of(NodeReader.class, "nothing.after", shown(key)),
+                    Message.of(NodeReader.class, "nothing.after.text"));
             return Optional.empty();
         }
         if (HiddenCharacters.report(words, findings)) {
@@ -154,8 +173,8 @@ final class NodeReader {
             findings.error(
                     ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     words.span(longest, words.text().length()),
-                    "This text has " + words.text().length() + " characters; at most " + longest + " are allowed here.",
-                    "Shorten it, or move the rest to 'note'.");
+                    Message.of(NodeReader.class, "text.too.long", words.text().length(), longest),
+                    Message.of(NodeReader.class, "text.too.long.way"));
             return Optional.empty();
         }
         return Optional.of(words.text());
@@ -164,7 +183,7 @@ final class NodeReader {
     /** The items of a list; empty, with a finding, if it is no list. */
     List<Node> items(FieldPath path, Span key, Node node, int most) {
         if (!(node instanceof SequenceNode sequence)) {
-            wrongKind(path, key, node, "a list");
+            wrongKind(path, key, node, Kind.LIST);
             return List.of();
         }
         note(path, key, node, NO_WORDS);
@@ -172,8 +191,12 @@ final class NodeReader {
             findings.error(
                     ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
-                    "This list has " + sequence.getValue().size() + " items; at most " + most + " are allowed.",
-                    "Split it into several files.");
+                    Message.of(
+                            NodeReader.class,
+                            "list.too.long",
+                            sequence.getValue().size(),
+                            most),
+                    Message.of(NodeReader.class, "list.too.long.way"));
             return List.of();
         }
         return sequence.getValue();
@@ -182,7 +205,7 @@ final class NodeReader {
     /** A mapping; empty, with a finding, if it is none. */
     Optional<MappingReader> mapping(FieldPath path, Span key, Node node) {
         if (!(node instanceof MappingNode mapping)) {
-            wrongKind(path, key, node, "keys with values");
+            wrongKind(path, key, node, Kind.KEYS);
             return Optional.empty();
         }
         note(path, key, node, NO_WORDS);
@@ -206,8 +229,8 @@ final class NodeReader {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
                     key,
-                    "This value is a reference ('*') to another place in the file; references are not read.",
-                    "Write the value out here.");
+                    Message.of(NodeReader.class, "reference"),
+                    Message.of(NodeReader.class, "reference.way"));
             return;
         }
         LostText.report(node, span(node), findings);
@@ -230,57 +253,67 @@ final class NodeReader {
         return words.slice(from, to);
     }
 
-    private void wrongKind(FieldPath path, Span key, Node node, String wanted) {
+    private void wrongKind(FieldPath path, Span key, Node node, Kind wanted) {
         fields.put(paths.once(path), new Field(key, span(node), NO_WORDS));
         if (isNothing(node)) {
             findings.error(
                     ReadingRule.TEXT_EMPTY_OR_TOO_LONG.id(),
                     key,
-                    "There is nothing after '" + shown(key) + "'.",
+                    Message.of(NodeReader.class, "nothing.after", shown(key)),
                     path.text().equals("steps")
-                            ? "Write the counts below it. The first one begins: - leader: …"
-                            : "Write " + wanted + " here, or delete the key.");
+                            ? Message.of(NodeReader.class, "nothing.after.steps")
+                            : Message.of(NodeReader.class, "nothing.after.kind", wanted.said()));
             return;
         }
         findings.error(
                 ReadingRule.WRONG_KIND.id(),
                 key,
-                (isItem(path) ? "This item" : "'" + shown(key) + "'") + " needs " + wanted + ", but this is "
-                        + kind(node) + ".",
+                isItem(path)
+                        ? Message.of(
+                                NodeReader.class,
+                                "item.needs.kind",
+                                wanted.said(),
+                                kind(node).said())
+                        : Message.of(
+                                NodeReader.class,
+                                "needs.kind",
+                                shown(key),
+                                wanted.said(),
+                                kind(node).said()),
                 hint(path, node, wanted));
     }
 
-    private String hint(FieldPath path, Node node, String wanted) {
+    private Message hint(FieldPath path, Node node, Kind wanted) {
         SourceFile file = findings.file();
         Span line = file.line(file.position(span(node).start()).line());
         String original = file.slice(line);
         String before = file.text().substring(line.start(), span(node).start());
         String written = file.slice(span(node)).strip().replaceAll("\\s+", " ");
-        if (wanted.equals("a list")) {
+        if (wanted == Kind.LIST) {
             if (isNumbered(node)) {
-                return "A count begins with a dash, not with its number. "
-                        + Mend.advice(original, Mend.indent(original) + "-");
+                return Message.of(NodeReader.class, "slip.numbered")
+                        .then(Mend.advice(original, Mend.indent(original) + "-"));
             }
             boolean below = before.isBlank();
             return below
                             || (node.getNodeId() == NodeId.mapping && !written.startsWith("{"))
                             || path.text().equals("steps")
-                    ? "Each item of a list begins with a dash. " + dashed(original)
+                    ? Message.of(NodeReader.class, "item.dash").then(dashed(original))
                     : Mend.advice(original, before + "[" + written.replaceAll("^[\\[({]+|[\\])}]+$", "") + "]");
         }
-        if (wanted.equals("a text") && keys().isWord(path) && written.matches("\\[[^,\\[\\]]*\\]")) {
-            return "One word is needed, without brackets. "
-                    + Mend.advice(
+        if (wanted == Kind.TEXT && keys().isWord(path) && written.matches("\\[[^,\\[\\]]*\\]")) {
+            return Message.of(NodeReader.class, "one.word")
+                    .then(Mend.advice(
                             original,
-                            before + written.substring(1, written.length() - 1).strip());
+                            before + written.substring(1, written.length() - 1).strip()));
         }
-        if (wanted.equals("a text")) {
-            return "Text that contains a colon, or begins with '[', '{' or a dash, needs quotation marks. "
-                    + Mend.advice(original, before + Mend.quoted(written));
+        if (wanted == Kind.TEXT) {
+            return Message.of(NodeReader.class, "text.needs.quotes")
+                    .then(Mend.advice(original, before + Mend.quoted(written)));
         }
         return path.text().startsWith("steps/")
-                ? "A count says who does what. Write: - leader: …"
-                : "Write a key and a colon, then the value, on the lines below it.";
+                ? Message.of(NodeReader.class, "count.says").then(WRITE_COUNT)
+                : Message.of(NodeReader.class, "key.and.value");
     }
 
     private static boolean isNumbered(Node node) {
@@ -290,13 +323,13 @@ final class NodeReader {
                 && key.getValue().matches("\\d+");
     }
 
-    private static String dashed(String original) {
+    private static Message dashed(String original) {
         String indent = Mend.indent(original);
         String text = original.strip()
                 .replaceFirst("^[*\u2022\u00b7\u2010-\u2015\u2212]\\s*", "")
                 .replaceFirst(",$", "");
         String out = text.startsWith("-") ? indent : indent.substring(Math.min(2, indent.length()));
-        return !text.startsWith("steps:") ? Mend.advice(original, out + "- " + text) : "Write: - leader: …";
+        return !text.startsWith("steps:") ? Mend.advice(original, out + "- " + text) : WRITE_COUNT;
     }
 
     private static String oneLine(String text) {
@@ -319,12 +352,12 @@ final class NodeReader {
                 && scalar.getValue().isEmpty();
     }
 
-    private static String kind(Node node) {
+    private static Kind kind(Node node) {
         return switch (node.getNodeId()) {
-            case scalar -> "a text";
-            case sequence -> "a list";
-            case mapping -> "a group of keys";
-            case anchor -> "a reference";
+            case scalar -> Kind.TEXT;
+            case sequence -> Kind.LIST;
+            case mapping -> Kind.GROUP;
+            case anchor -> Kind.REFERENCE;
         };
     }
 }

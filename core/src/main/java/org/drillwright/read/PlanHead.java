@@ -3,6 +3,7 @@ package org.drillwright.read;
 import java.util.Optional;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** Reads what all kept plans begin with: their form and their marks. */
 record PlanHead(NodeReader nodes) {
@@ -17,8 +18,8 @@ record PlanHead(NodeReader nodes) {
             error(
                     key,
                     keys,
-                    "This plan was saved by a later version of Drillwright (its form is " + form + ").",
-                    "Read it with that version.");
+                    Message.of(PlanHead.class, "plan.later.form", form),
+                    Message.of(PlanHead.class, "plan.later.form.way"));
         }
     }
 
@@ -29,18 +30,18 @@ record PlanHead(NodeReader nodes) {
             error(
                     key,
                     keys,
-                    "'" + written.get() + "' is not the mark of a plan: " + PlanMark.wrongWith(written.get()) + ".",
-                    "The mark is at the foot of the sheet.");
+                    Message.of(PlanHead.class, "plan.no.mark", written.get(), PlanMark.wrongWith(written.get())),
+                    Message.of(PlanHead.class, "plan.no.mark.way"));
         }
         return mark;
     }
 
     /** A value that this program didn't write so. */
-    void wrong(String key, Keys keys, String what) {
-        error(key, keys, what, "Plan files are not edited by hand; plan the term again if this one is spoilt.");
+    void wrong(String key, Keys keys, Message what) {
+        error(key, keys, what, Message.of(PlanHead.class, "plan.by.hand"));
     }
 
-    private void error(String key, Keys keys, String what, String wayOut) {
+    private void error(String key, Keys keys, Message what, Message wayOut) {
         Span at = nodes.places().span(keys.path().key(key));
         nodes.findings().error(ReadingRule.PLAN_SPOILT.id(), at, what, wayOut);
     }

@@ -12,6 +12,7 @@ import org.drillwright.plan.published.Publication;
 import org.drillwright.plan.published.PublishedClass;
 import org.drillwright.plan.published.PublishedTerm;
 import org.drillwright.plan.published.PublishedText;
+import org.drillwright.wording.Message;
 
 /** Reads a plan of a term that was published; whether its mark fits what it says is for the caller to ask. */
 public final class PublishedReader {
@@ -52,7 +53,7 @@ public final class PublishedReader {
         try {
             return Instant.parse(written);
         } catch (DateTimeException wrong) {
-            head.wrong("published", keys, "This isn't a time in the form used in these files.");
+            head.wrong("published", keys, Message.of(PublishedReader.class, "plan.no.time"));
             return Instant.EPOCH;
         }
     }
@@ -61,7 +62,7 @@ public final class PublishedReader {
         try {
             return keys.text("zone", ReadingLimits.SHORT_TEXT).map(ZoneId::of);
         } catch (DateTimeException unknown) {
-            head.wrong("zone", keys, "This time zone is unknown.");
+            head.wrong("zone", keys, Message.of(PublishedReader.class, "plan.no.zone"));
             return Optional.empty();
         }
     }

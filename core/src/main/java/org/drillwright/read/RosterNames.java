@@ -12,11 +12,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.drillwright.plan.roster.Apart;
 import org.drillwright.record.History;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** The names of a roster as they are read: each one's own, and all that are spoken of there. */
 final class RosterNames {
@@ -52,24 +54,27 @@ final class RosterNames {
             findings.error(
                     ReadingRule.IDS_TOO_ALIKE.id(),
                     span,
-                    "'" + name + "' means whoever teaches, so it can't be a name.",
-                    "Write the person's own name or initials.");
+                    Message.of(RosterNames.class, "name.instructor", name),
+                    Message.of(RosterNames.class, "name.instructor.way"));
         }
         if (name.lines().count() > 1) {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
                     span,
-                    "This name has a line break in it.",
-                    "Write the name on one line; sheets and the record give each person one line.");
+                    Message.of(RosterNames.class, "name.line.break"),
+                    Message.of(RosterNames.class, "name.line.break.way"));
         }
         Span first = taken.putIfAbsent(name, span);
         if (first != null) {
             findings.error(
                     ReadingRule.IDS_TOO_ALIKE.id(),
                     span,
-                    "There is a '" + name + "' already (line "
-                            + findings.file().position(first.start()).line() + ").",
-                    "Make the two names differ, for instance by an initial.");
+                    Message.of(
+                            RosterNames.class,
+                            "name.taken",
+                            name,
+                            findings.file().position(first.start()).line()),
+                    Message.of(RosterNames.class, "name.taken.way"));
         }
     }
 
@@ -87,12 +92,12 @@ final class RosterNames {
                         ReadingRule.UNKNOWN_WORD.id(),
                         spoken.span(),
                         other.equals(spoken.pair().one())
-                                ? "Nobody can be kept apart from themselves."
-                                : "There is no '" + other + "' on this roster.",
+                                ? Message.of(RosterNames.class, "apart.self")
+                                : Message.of(RosterNames.class, "apart.unknown", other),
                         Nearest.to(other, taken.keySet())
                                 .filter(near -> !near.equals(other))
-                                .map(near -> "Did you mean '" + near + "'?")
-                                .orElse("Write the name as it is on the roster."));
+                                .map(Nearest::meant)
+                                .orElse(Message.of(RosterNames.class, "apart.unknown.way")));
             }
         }
         return apart.stream().map(Spoken::pair).toList();
@@ -107,8 +112,8 @@ final class RosterNames {
             findings.error(
                     ReadingRule.IDS_TOO_ALIKE.id(),
                     span,
-                    "'" + old + "' is given as a former name of " + first.now() + " already.",
-                    "A name belongs to one person: keep it for one of the two.");
+                    Message.of(RosterNames.class, "former.taken", old, first.now()),
+                    Message.of(RosterNames.class, "former.taken.way"));
             return first;
         });
     }
@@ -126,12 +131,19 @@ final class RosterNames {
                 findings.error(
                         ReadingRule.IDS_TOO_ALIKE.id(),
                         one.span(),
-                        "It isn't clear who is meant: " + String.join(" was ", passed) + " was " + now + ".",
-                        "Delete one of these former names.");
+                        Message.of(RosterNames.class, "former.ring", ring(passed, now)),
+                        Message.of(RosterNames.class, "former.ring.way"));
             }
             present.put(old, now);
         });
         return present;
+    }
+
+    private static Message ring(Set<String> passed, String now) {
+        return Stream.concat(passed.stream(), Stream.of(now))
+                .map(Message::plain)
+                .reduce((one, next) -> Message.of(RosterNames.class, "former.was", one, next))
+                .orElse(Message.NONE);
     }
 
     static void warnUnlessKnown(String drill, Collection<String> drills, Span span, Findings findings) {
@@ -140,14 +152,12 @@ final class RosterNames {
         }
     }
 
-    static String unknownDrill(String drill) {
-        return "There is no drill '" + drill + "' in this folder.";
+    static Message unknownDrill(String drill) {
+        return Message.of(RosterNames.class, "no.drill", drill);
     }
 
-    static String wayOut(String drill, Collection<String> drills) {
-        return Nearest.to(drill, drills)
-                .map(near -> "Did you mean '" + near + "'?")
-                .orElse("It counts again once the drill is back.");
+    static Message wayOut(String drill, Collection<String> drills) {
+        return Nearest.meant(drill, drills).orElse(Message.of(RosterNames.class, "no.drill.way"));
     }
 
     static Optional<DayOfWeek> day(String word) {

@@ -24,6 +24,7 @@ import org.drillwright.table.NameColumns;
 import org.drillwright.table.Repeated;
 import org.drillwright.table.TableSettings;
 import org.drillwright.table.TableWords;
+import org.drillwright.wording.Message;
 
 /**
  * A roster as a table: one line a person under a heading of keys. In a cell that holds several, drills and days stand
@@ -36,7 +37,7 @@ final class RosterTable {
                     Stream.of("role", "level", "hand", "skill", "knows", "days", "away", "solo", "apart", "was"))
             .toList();
 
-    private static final String AS_TEXT = "Format the column as text in the spreadsheet, and retype the name.";
+    private static final Message AS_TEXT = Message.of(RosterTable.class, "damaged.way");
 
     private static final String BETWEEN_WORDS = "[\\s,;]+";
 
@@ -63,8 +64,8 @@ final class RosterTable {
             findings.error(
                     ReadingRule.KEY_MISSING.id(),
                     Span.at(0),
-                    "This table is empty.",
-                    "Begin it with a heading row, such as: name,level,hand,knows");
+                    Message.of(RosterTable.class, "table.empty"),
+                    Message.of(RosterTable.class, "table.empty.way"));
             return Optional.empty();
         }
         Heading heading = Heading.of(table, FIELDS, settings);
@@ -77,13 +78,10 @@ final class RosterTable {
         findings.error(
                 ReadingRule.UNKNOWN_WORD.id(),
                 span,
-                "'" + word + "' is unknown here.",
-                Nearest.to(word, known)
-                                .map(near -> "Did you mean '" + near + "'? ")
-                                .orElse("")
-                        + "Known: "
-                        + String.join(", ", known)
-                        + ".");
+                Nearest.unknown(word),
+                Nearest.meant(word, known)
+                        .orElse(Message.NONE)
+                        .then(Message.of(RosterTable.class, "known", Message.words(known))));
     }
 
     private Roster roster(List<CsvLine> lines) {
@@ -95,11 +93,15 @@ final class RosterTable {
                 findings.error(
                         ReadingRule.WRONG_KIND.id(),
                         line.place(heading.width()),
-                        "This line has more cells than the heading.",
-                        "Put text that contains a comma in double quotation marks.");
+                        Message.of(RosterTable.class, "too.many.cells"),
+                        Message.of(RosterTable.class, "too.many.cells.way"));
             }
             if (name.isEmpty()) {
-                findings.error(ReadingRule.KEY_MISSING.id(), line.span(), "This line has no name.", "Write a name.");
+                findings.error(
+                        ReadingRule.KEY_MISSING.id(),
+                        line.span(),
+                        Message.of(RosterTable.class, "no.name"),
+                        Message.of(RosterTable.class, "no.name.way"));
                 continue;
             }
             undamaged(name, named.place(line));
@@ -116,11 +118,11 @@ final class RosterTable {
     }
 
     private void unknownDrill(String drill, CsvLine line) {
-        Optional<String> damage = Damage.of(drill);
+        Optional<Message> damage = Damage.of(drill);
         unknown.add(
                 ReadingRule.UNKNOWN_WORD.id(),
                 place(line, "knows"),
-                damage.map(what -> "'" + drill + "' is not a drill: a spreadsheet has made " + what + " out of a name.")
+                damage.map(what -> Message.of(RosterTable.class, "drill.damaged", drill, what))
                         .orElseGet(() -> RosterNames.unknownDrill(drill)),
                 () -> damage.isPresent() ? AS_TEXT : RosterNames.wayOut(drill, drills));
     }
@@ -130,7 +132,7 @@ final class RosterTable {
                 .ifPresent(what -> findings.error(
                         ReadingRule.UNKNOWN_WORD.id(),
                         span,
-                        "'" + name + "' looks wrong for a name: a spreadsheet has made " + what + " out of it.",
+                        Message.of(RosterTable.class, "name.damaged", name, what),
                         AS_TEXT));
     }
 
@@ -190,8 +192,8 @@ final class RosterTable {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
                     place(line, "skill"),
-                    "'skill' needs a whole number from 0 to 99.",
-                    "Write only figures, or leave the cell empty.");
+                    Message.of(RosterTable.class, "needs.whole.number", "skill", 0, 99),
+                    Message.of(RosterTable.class, "needs.whole.number.or.nothing"));
         }
         return OptionalInt.empty();
     }

@@ -14,6 +14,7 @@ import org.drillwright.read.TermReader.Mention;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** What a term names, noted while it is read, and told where it is unknown or doesn't fit once all of it was read. */
 final class TermMentions {
@@ -93,33 +94,30 @@ final class TermMentions {
         zones.forEach(zone -> error(
                 nodes,
                 zone.at(),
-                "'" + zone.name() + "' is not a known time zone.",
-                "Write the continent and city, such as Europe/London, or leave the line out."));
+                Message.of(TermMentions.class, "no.zone", zone.name()),
+                Message.of(TermMentions.class, "no.zone.way")));
         crowded.forEach(group -> error(
                 nodes,
                 group.at(),
-                "This group is taught " + group.name() + " drills; at most " + TermReader.MOST_DRILLS
-                        + " can be planned.",
-                "List only this term's drills, or split the group in two."));
-        unknown(nodes, people, roster, "This name isn't on the roster.");
-        unknown(nodes, taught, known.keySet(), "There is no drill and no set of that name.");
+                Message.of(TermMentions.class, "group.crowded", group.name(), TermReader.MOST_DRILLS),
+                Message.of(TermMentions.class, "group.crowded.way")));
+        unknown(nodes, people, roster, Message.of(TermMentions.class, "not.on.roster"));
+        unknown(nodes, taught, known.keySet(), Message.of(TermMentions.class, "no.drill.or.set"));
         Set<String> all =
                 read.stream().flatMap(group -> group.drills().stream()).collect(Collectors.toSet());
-        unknown(nodes, drills, all, "Give a drill that one of the groups is taught.");
+        unknown(nodes, drills, all, Message.of(TermMentions.class, "not.taught"));
         twice(nodes);
         days(nodes);
     }
 
-    private static void unknown(NodeReader nodes, List<Mention> named, Collection<String> known, String otherwise) {
+    private static void unknown(NodeReader nodes, List<Mention> named, Collection<String> known, Message otherwise) {
         for (Mention mention : named) {
             if (!known.contains(mention.name())) {
                 error(
                         nodes,
                         mention.at(),
-                        "'" + mention.name() + "' is unknown here.",
-                        Nearest.to(mention.name(), known)
-                                .map(near -> "Did you mean '" + near + "'?")
-                                .orElse(otherwise));
+                        Nearest.unknown(mention.name()),
+                        Nearest.meant(mention.name(), known).orElse(otherwise));
             }
         }
     }
@@ -131,8 +129,8 @@ final class TermMentions {
                 error(
                         nodes,
                         group.at(),
-                        "Two groups are called '" + group.name() + "'.",
-                        "Give one of them another name.");
+                        Message.of(TermMentions.class, "groups.alike", group.name()),
+                        Message.of(TermMentions.class, "groups.alike.way"));
             }
         }
         Set<String> people = new HashSet<>();
@@ -141,8 +139,9 @@ final class TermMentions {
                 error(
                         nodes,
                         one.person().at(),
-                        one.person().name() + " is listed a second time.",
-                        "Groups are taught at the same time, so each person belongs in only one, once.");
+                        Message.of(
+                                TermMentions.class, "listed.twice", one.person().name()),
+                        Message.of(TermMentions.class, "listed.twice.way"));
             }
         }
         List<FieldPath> open = groups.stream()
@@ -154,8 +153,8 @@ final class TermMentions {
                 .forEach(at -> error(
                         nodes,
                         at,
-                        "A second group lists nobody.",
-                        "Only one group can take everybody else: list the people of this one."));
+                        Message.of(TermMentions.class, "second.open.group"),
+                        Message.of(TermMentions.class, "second.open.group.way")));
     }
 
     private void days(NodeReader nodes) {
@@ -166,8 +165,8 @@ final class TermMentions {
                 error(
                         nodes,
                         day.at().key("key"),
-                        "Two classes have the key '" + day.key() + "'.",
-                        "A key identifies a class for good, so each has its own; keep it when the class is moved.");
+                        Message.of(TermMentions.class, "class.key.twice", day.key()),
+                        Message.of(TermMentions.class, "class.key.twice.way"));
             }
             Optional<LocalDate> before = last;
             if (before.isPresent()
@@ -175,8 +174,8 @@ final class TermMentions {
                 error(
                         nodes,
                         day.at().key("date"),
-                        "This date isn't after the one before it, " + before.get() + ".",
-                        "Put the classes in date order; a class that was moved takes its key with it.");
+                        Message.of(TermMentions.class, "date.order", before.get()),
+                        Message.of(TermMentions.class, "date.order.way"));
             }
             last = day.date().or(() -> before);
         }
@@ -189,11 +188,11 @@ final class TermMentions {
                         .warning(
                                 ReadingRule.WRONG_KIND.id(),
                                 nodes.places().span(day.at()),
-                                "No class of this term is before the exam.",
-                                "Is the date right? There is no class left to prepare for it."));
+                                Message.of(TermMentions.class, "exam.first"),
+                                Message.of(TermMentions.class, "exam.first.way")));
     }
 
-    private static void error(NodeReader nodes, FieldPath at, String what, String wayOut) {
+    private static void error(NodeReader nodes, FieldPath at, Message what, Message wayOut) {
         Span span = nodes.places().span(at);
         nodes.findings().error(ReadingRule.UNKNOWN_WORD.id(), span, what, wayOut);
     }

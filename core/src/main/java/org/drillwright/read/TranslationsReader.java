@@ -6,6 +6,7 @@ import java.util.Map;
 import org.drillwright.model.Translations;
 import org.drillwright.model.Translations.Entry;
 import org.drillwright.source.FieldPath;
+import org.drillwright.wording.Message;
 
 /**
  * Reads a school's translations into one language.
@@ -67,8 +68,8 @@ public final class TranslationsReader {
                                 ReadingRule.KEY_TWICE.id(),
                                 nodes.places()
                                         .span(FieldPath.of("texts").item(at).key("to")),
-                                "This text was translated before, and otherwise: '" + before + "'.",
-                                "Keep the better of the two.");
+                                Message.of(TranslationsReader.class, "translated.before", before),
+                                Message.of(TranslationsReader.class, "translated.before.way"));
             }
         }
     }

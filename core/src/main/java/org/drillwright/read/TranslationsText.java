@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +17,7 @@ import org.drillwright.source.Field;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * The text of a file of translations in which texts are asked for: what stands there stays letter for letter, what is missing
@@ -23,20 +25,21 @@ import org.drillwright.source.Span;
  */
 public final class TranslationsText {
 
-    private static final String BEGIN = """
-            # Words of your drills in another language. Write the translation behind 'to:', in quotes if it holds a colon; what
-            # has none is printed as it stands behind 'from:'. Texts that no drill has any more are marked 'unused: true' and
-            # kept. The remark above each text says where it stands first.
-            texts:
-            """;
+    /** The remark above all texts. */
+    private static final Message BEGIN = Message.of(TranslationsText.class, "translations.begin");
 
     private static final String KEYS = "texts";
 
     private TranslationsText() {}
 
-    /** A new file. */
-    public static String of(Map<String, String> wanted) {
-        return BEGIN + items(wanted, "  ");
+    /**
+     * A new file.
+     *
+     * @param wanted texts without a translation, each with where it stands
+     * @param language of the remarks in it
+     */
+    public static String of(Map<String, Message> wanted, Locale language) {
+        return BEGIN.in(language) + KEYS + ":\n" + items(wanted, "  ", language);
     }
 
     /**
@@ -44,13 +47,15 @@ public final class TranslationsText {
      *
      * @param wanted texts without a translation, each with where it stands
      * @param used all texts that the drills have, with one or without
+     * @param language of the remarks that are added
      * @return nothing if the file is laid out so that nothing can be put into it without changing what is there
      */
-    public static Optional<String> with(ReadTranslations read, Map<String, String> wanted, Set<String> used) {
+    public static Optional<String> with(
+            ReadTranslations read, Map<String, Message> wanted, Set<String> used, Locale language) {
         List<Entry> before = read.translations().entries();
         List<String> there =
                 before.stream().map(entry -> Translations.plain(entry.from())).toList();
-        Map<String, String> fresh = new LinkedHashMap<>(wanted);
+        Map<String, Message> fresh = new LinkedHashMap<>(wanted);
         fresh.keySet().removeAll(there);
         List<Edit> edits = new ArrayList<>();
         List<Entry> after = new ArrayList<>();
@@ -72,7 +77,7 @@ public final class TranslationsText {
                     + edit.words()
                     + text.substring(edit.span().end());
         }
-        String whole = fresh.isEmpty() ? text : ended(text, before) + items(fresh, indent(read));
+        String whole = fresh.isEmpty() ? text : ended(text, before) + items(fresh, indent(read), language);
         return Optional.of(whole).filter(made -> isReadAs(made, after));
     }
 
@@ -123,10 +128,10 @@ public final class TranslationsText {
         return headed ? ended : ended + KEYS + ":\n";
     }
 
-    private static String items(Map<String, String> wanted, String indent) {
+    private static String items(Map<String, Message> wanted, String indent, Locale language) {
         return wanted.entrySet().stream()
-                .map(one -> indent + "# " + one.getValue() + "\n" + indent + "- from: " + YamlLines.scalar(one.getKey())
-                        + "\n" + indent + "  to:\n")
+                .map(one -> indent + "# " + one.getValue().in(language) + "\n" + indent + "- from: "
+                        + YamlLines.scalar(one.getKey()) + "\n" + indent + "  to:\n")
                 .collect(Collectors.joining());
     }
 

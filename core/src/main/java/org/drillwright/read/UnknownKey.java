@@ -1,11 +1,14 @@
 package org.drillwright.read;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
+import org.drillwright.source.Nearest;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** Says of a key that nobody asked for what it may have been meant to be, and where it belongs. */
 record UnknownKey(String key, Span at, FieldPath around, FileKeys keys) {
@@ -26,8 +29,8 @@ record UnknownKey(String key, Span at, FieldPath around, FileKeys keys) {
         findings.error(
                 ReadingRule.UNKNOWN_KEY.id(),
                 at,
-                "The key '" + key + "' is unknown here.",
-                meant.map(known -> "Did you mean '" + known + "'? " + written(known, findings.file()))
+                Message.of(UnknownKey.class, "key.unknown", key),
+                meant.map(known -> Nearest.meant(known).then(written(known, findings.file())))
                         .orElseGet(() -> unless(asked)));
     }
 
@@ -36,12 +39,13 @@ record UnknownKey(String key, Span at, FieldPath around, FileKeys keys) {
         return SCHOOL.key(written).filter(SCHOOL::isOfTheFile);
     }
 
-    private String unless(Collection<String> asked) {
-        return (ofTheSchool(key).isPresent() ? "It is a setting of the school: write it in school.yaml. " : "")
-                + "Known here: " + String.join(", ", asked) + ".";
+    private Message unless(Collection<String> asked) {
+        Message school =
+                ofTheSchool(key).isPresent() ? Message.of(UnknownKey.class, "key.of.the.school") : Message.NONE;
+        return school.then(Message.of(UnknownKey.class, "known.here", Message.words(List.copyOf(asked))));
     }
 
-    private String written(String known, SourceFile file) {
+    private Message written(String known, SourceFile file) {
         Span line = line(file);
         String original = file.slice(line);
         int start = at.start() - line.start();
@@ -60,10 +64,7 @@ record UnknownKey(String key, Span at, FieldPath around, FileKeys keys) {
         findings.error(
                 ReadingRule.UNKNOWN_KEY.id(),
                 at,
-                "'" + key + "' is indented too "
-                        + (tooFarOut
-                                ? "little: it belongs to what is above it."
-                                : "far: it is a key of the file itself."),
+                Message.of(UnknownKey.class, tooFarOut ? "indent.too.little" : "indent.too.far", key),
                 Mend.advice(original, " ".repeat(spaces) + original.strip()));
     }
 

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -49,9 +50,8 @@ final class YamlDocument {
             findings.error(
                     ReadingRule.BROKEN_YAML.id(),
                     Span.at(0),
-                    "Lists and keys are nested more than " + ReadingLimits.DEPTH
-                            + " deep, or refer to one another too often.",
-                    "Nothing in this file was read. Start again from a drill that can be read.");
+                    Message.of(YamlDocument.class, "nested", ReadingLimits.DEPTH),
+                    Message.of(YamlDocument.class, "nested.way"));
         }
         return Optional.empty();
     }
@@ -63,8 +63,8 @@ final class YamlDocument {
         findings.error(
                 ReadingRule.BROKEN_YAML.id(),
                 escape.find() ? new Span(escape.start(), escape.end()) : Span.at(0),
-                "The number behind '\\U' is not that of any character. Nothing in this file was read.",
-                "Type the character itself.");
+                Message.of(YamlDocument.class, "escape"),
+                Message.of(YamlDocument.class, "escape.way"));
     }
 
     /** Where the library stops in a text; nowhere if it reads all of it, or stops for another reason than its form. */
@@ -95,8 +95,8 @@ final class YamlDocument {
             findings.error(
                     ReadingRule.SEVERAL_IN_ONE_FILE.id(),
                     Span.at(0),
-                    "This file is empty, or has nothing but remarks in it.",
-                    "Write a drill in it, or delete it.");
+                    Message.of(YamlDocument.class, "empty.file"),
+                    Message.of(YamlDocument.class, "empty.file.way"));
             return Optional.empty();
         }
         YamlDocument document = new YamlDocument(offsets, composer.getNode(), keys);
@@ -104,16 +104,16 @@ final class YamlDocument {
             findings.error(
                     ReadingRule.WRONG_KIND.id(),
                     document.span(document.root),
-                    "The file has no keys at the left edge.",
-                    "Begin each line with a key and a colon, as in 'title: Parry of quarte'.");
+                    Message.of(YamlDocument.class, "no.keys"),
+                    Message.of(YamlDocument.class, "no.keys.way"));
             return Optional.empty();
         }
         if (composer.checkNode()) {
             findings.error(
                     ReadingRule.SEVERAL_IN_ONE_FILE.id(),
                     Span.at(document.offsets.offset(composer.getNode().getStartMark())),
-                    "A second document begins here (after a line of '---').",
-                    "Delete the line '---', or put each document in a file of its own.");
+                    Message.of(YamlDocument.class, "second.document"),
+                    Message.of(YamlDocument.class, "second.document.way"));
             return Optional.empty();
         }
         return Optional.of(document);

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.drillwright.source.Findings;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -20,7 +21,7 @@ import org.yaml.snakeyaml.error.MarkedYAMLException;
  */
 final class YamlSlip {
 
-    private static final String NOT_READ = " Nothing in this file was read.";
+    private static final Message NOT_READ = Message.of(YamlSlip.class, "nothing.read");
     private static final int FAR = 60;
 
     private final SourceFile file;
@@ -119,7 +120,7 @@ final class YamlSlip {
         findings.error(
                 ReadingRule.BROKEN_YAML.id(),
                 new Span(start, line.end()),
-                mend.what() + NOT_READ,
+                mend.what().then(NOT_READ),
                 Mend.advice(text(mend.line()), mend.mended()));
     }
 
@@ -129,7 +130,7 @@ final class YamlSlip {
         findings.error(
                 ReadingRule.BROKEN_YAML.id(),
                 new Span(line.start() + Mend.indent(text(number)).length(), line.end()),
-                "This line does not fit with those before it." + NOT_READ,
-                "Look here and on the line before for a missing colon, quotation mark or dash, or for a wrong indent.");
+                Message.of(YamlSlip.class, "slip.unknown").then(NOT_READ),
+                Message.of(YamlSlip.class, "slip.unknown.way"));
     }
 }

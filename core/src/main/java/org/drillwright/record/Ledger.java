@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * Counts the lines of a record in the order of the file. A batch counts once it is whole, and only once, so that files of
@@ -48,8 +49,8 @@ final class Ledger {
             findings.warning(
                     RecordRule.BATCH_BROKEN.id(),
                     at,
-                    "This line ends a batch that isn't above it.",
-                    "The lines of a batch stay together and in order. This one changes nothing.");
+                    Message.of(Ledger.class, "batch.end.alone"),
+                    Message.of(Ledger.class, "batch.end.alone.way"));
         }
         if (ended.isEmpty()) {
             giveUp();
@@ -72,8 +73,8 @@ final class Ledger {
             findings.warning(
                     RecordRule.LINE_TWICE.id(),
                     at,
-                    "An earlier line of the record already says this.",
-                    "It was counted once.");
+                    Message.of(Ledger.class, "said.already"),
+                    Message.of(Ledger.class, "counted.once"));
             return;
         }
         loose.add(line);
@@ -106,11 +107,10 @@ final class Ledger {
         open.ifPresent(one -> findings.warning(
                 RecordRule.BATCH_BROKEN.id(),
                 one.at(),
-                "This batch of " + one.wanted() + (one.wanted() == 1 ? " line" : " lines")
-                        + " is incomplete: none of it was counted.",
+                Message.counted(Ledger.class, "batch.incomplete", one.wanted()),
                 one.batch().named().isEmpty()
-                        ? "Record the class once more."
-                        : "To record it again: record " + one.batch().named()));
+                        ? Message.of(Ledger.class, "record.once.more")
+                        : Message.of(Ledger.class, "record.again", one.batch().named())));
         open = Optional.empty();
     }
 
@@ -122,8 +122,8 @@ final class Ledger {
                 findings.warning(
                         RecordRule.TAKES_BACK_NOTHING.id(),
                         at,
-                        "This takes back something that isn't in the record.",
-                        "It changes nothing; if another line was meant, write it exactly as that one.");
+                        Message.of(Ledger.class, "takes.back.nothing"),
+                        Message.of(Ledger.class, "takes.back.nothing.way"));
             }
         });
         Map<Entry, Integer> left = new HashMap<>();

@@ -12,11 +12,12 @@ import org.drillwright.table.CsvLine;
 import org.drillwright.table.Heading;
 import org.drillwright.table.Repeated;
 import org.drillwright.table.TableText;
+import org.drillwright.wording.Message;
 
 /** Reads the lines of a record one by one into its ledger. */
 final class LineReader {
 
-    private static final String NOT_COUNTED = "It wasn't counted.";
+    private static final Message NOT_COUNTED = Message.of(LineReader.class, "not.counted");
 
     private final Findings findings;
     private final Heading heading;
@@ -75,20 +76,18 @@ final class LineReader {
         if (!line.ended()) {
             doubt(
                     line,
-                    "The last line has no line break: writing it was cut short.",
-                    "It wasn't counted. If it's complete, add a line break after it; if it isn't, the next"
-                            + " entry begins on a new line.");
+                    Message.of(LineReader.class, "line.cut.short"),
+                    Message.of(LineReader.class, "line.cut.short.way"));
         } else if (line.span().length() > RecordReader.MOST_LINE) {
-            doubt(line, "This line has more than " + RecordReader.MOST_LINE + " characters.", NOT_COUNTED);
+            doubt(line, Message.of(LineReader.class, "line.too.long", RecordReader.MOST_LINE), NOT_COUNTED);
         } else if (findings.file().slice(line.span()).contains(TableText.NO_TEXT)) {
-            doubt(line, "This line is damaged: some of its bytes are not text.", NOT_COUNTED);
+            doubt(line, Message.of(LineReader.class, "line.damaged"), NOT_COUNTED);
         } else if (leavesQuoteOpen(line)) {
-            doubt(line, "A quotation mark in this line has no partner.", NOT_COUNTED);
+            doubt(line, Message.of(LineReader.class, "line.quote.open"), NOT_COUNTED);
         } else if (hasWrongLength(line)) {
             doubt(
                     line,
-                    "This line has " + line.cells().size() + " cells; a line of the record has " + heading.width()
-                            + ".",
+                    Message.counted(LineReader.class, "line.cells", line.cells().size(), heading.width()),
                     NOT_COUNTED);
         } else if (!dates.isOpen(line)) {
             counted(line);
@@ -111,7 +110,7 @@ final class LineReader {
         return quotes % 2 != 0;
     }
 
-    private void doubt(CsvLine line, String what, String wayOut) {
+    private void doubt(CsvLine line, Message what, Message wayOut) {
         findings.warning(RecordRule.LINE_BROKEN.id(), line.span(), what, wayOut);
     }
 
@@ -155,11 +154,8 @@ final class LineReader {
             repeated.add(
                     RecordRule.WRONG_WORD.id(),
                     line.place(heading.column(RecordReader.EVENT)),
-                    "'" + cell(line, RecordReader.EVENT) + "' is not an event of the record.",
-                    "Events are: attended, worked with, signed off, each of which can be taken back ('taken"
-                            + " back: attended'); renamed, left, returned; and, for two who train on their own,"
-                            + " agreed, kept, came late, did not come, called off, worked minutes 45, led"
-                            + " first. The line wasn't counted.");
+                    Message.of(LineReader.class, "no.event", cell(line, RecordReader.EVENT)),
+                    Message.of(LineReader.class, "no.event.way"));
         }
         if (date.isEmpty() || event.isEmpty() || !complete(line, event.get())) {
             return Optional.empty();
@@ -196,9 +192,9 @@ final class LineReader {
                 && cell(line, RecordReader.WITH).isEmpty();
         if (lacksPerson || lacksDrill || lacksPartner) {
             String lacking = lacksPerson
-                    ? "who"
-                    : lacksDrill ? "which drill" : event == Event.RENAMED ? "the new name" : "with whom";
-            doubt(line, "This line doesn't say " + lacking + ": '" + event.word() + "' needs it.", NOT_COUNTED);
+                    ? "lacks.who"
+                    : lacksDrill ? "lacks.drill" : event == Event.RENAMED ? "lacks.new.name" : "lacks.partner";
+            doubt(line, Message.of(LineReader.class, lacking, event.word()), NOT_COUNTED);
             return false;
         }
         return true;

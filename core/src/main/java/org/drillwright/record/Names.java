@@ -9,6 +9,7 @@ import org.drillwright.source.Span;
 import org.drillwright.table.Damage;
 import org.drillwright.table.Repeated;
 import org.drillwright.table.Unseen;
+import org.drillwright.wording.Message;
 
 /** The names that a record may speak of: of people, or of drills. */
 final class Names {
@@ -41,22 +42,22 @@ final class Names {
         if (name.isEmpty() || known.containsKey(name)) {
             return Optional.of(known.getOrDefault(name, name));
         }
-        Optional<String> damage = Damage.of(name);
+        Optional<Message> damage = Damage.of(name);
         if (damage.isPresent()) {
             repeated.add(
                     RecordRule.UNKNOWN_NAME.id(),
                     place,
-                    "'" + name + "' is not a " + kind + ": a spreadsheet has made " + damage.get() + " out of a name.",
-                    "It wasn't counted. Format the column as text in the spreadsheet, and retype the name.");
+                    Message.of(Names.class, kind + ".damaged", name, damage.get()),
+                    Message.of(Names.class, "damaged.way"));
             return Optional.empty();
         }
         repeated.add(
                 RecordRule.UNKNOWN_NAME.id(),
                 place,
-                "There is no " + kind + " '" + name + "' now.",
-                () -> Nearest.to(name, known.values())
-                        .map(near -> "Did you mean '" + near + "'? The line was kept as it is.")
-                        .orElse("The line was kept; it counts again once the name is back."));
+                Message.of(Names.class, "no." + kind, name),
+                () -> Nearest.meant(name, known.values())
+                        .map(meant -> meant.then(Message.of(Names.class, "line.kept")))
+                        .orElse(Message.of(Names.class, "line.kept.until")));
         return Optional.of(name);
     }
 }

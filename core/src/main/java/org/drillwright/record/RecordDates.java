@@ -15,7 +15,9 @@ import org.drillwright.source.Span;
 import org.drillwright.table.CsvLine;
 import org.drillwright.table.DateColumn;
 import org.drillwright.table.DateOrder;
+import org.drillwright.table.Heading;
 import org.drillwright.table.Repeated;
+import org.drillwright.wording.Message;
 
 /** The days of a record, and what has to be said of the way in which they are written. */
 final class RecordDates {
@@ -58,8 +60,8 @@ final class RecordDates {
             repeated.add(
                     RecordRule.WRONG_WORD.id(),
                     line.place(column),
-                    "'" + cell + "' is not a date.",
-                    "Write year, month and day in figures, such as 2026-09-01. The line wasn't counted.");
+                    Message.of(RecordDates.class, "no.date", cell),
+                    Message.of(RecordDates.class, "no.date.way"));
         }
         return day;
     }
@@ -84,13 +86,15 @@ final class RecordDates {
                 .ifPresent(cell -> findings.warning(
                         RecordRule.WRONG_WORD.id(),
                         place(cell),
-                        "'" + cell + "' may be "
-                                + DateColumn.counted(cell)
-                                        .map(LocalDate::toString)
-                                        .orElse("") + ", but spreadsheets count days in two ways. "
-                                + notCounted(lines(counted)),
-                        "Format the column as a date in the spreadsheet, preferably as 2026-09-01, and save the"
-                                + " table again."));
+                        Message.of(
+                                        RecordDates.class,
+                                        "date.counted",
+                                        cell,
+                                        DateColumn.counted(cell)
+                                                .map(LocalDate::toString)
+                                                .orElse(""))
+                                .then(notCounted(lines(counted))),
+                        Message.of(RecordDates.class, "date.counted.way")));
     }
 
     private void report(String cell, Findings findings) {
@@ -99,36 +103,40 @@ final class RecordDates {
                 findings.note(
                         RecordRule.WRONG_WORD.id(),
                         place(cell),
-                        "The dates were read " + dates.orders().get(0).words() + ": '" + cell + "' as "
-                                + dates.date(cell).map(LocalDate::toString).orElse("") + ".",
-                        "Settle it once and for all: " + wayToSay() + ".");
+                        Message.of(
+                                RecordDates.class,
+                                "dates.taken",
+                                dates.orders().get(0).words(),
+                                cell,
+                                dates.date(cell).map(LocalDate::toString).orElse("")),
+                        Message.of(RecordDates.class, "dates.taken.way", wayToSay()));
             case ASKED ->
                 findings.warning(
                         RecordRule.WRONG_WORD.id(),
                         place(cell),
-                        "'" + cell + "' could be " + dates.readings(cell) + ". " + notCounted(lines(open)),
-                        "Say which: " + wayToSay() + ".");
+                        Message.of(RecordDates.class, "date.asked", cell, dates.readings(cell))
+                                .then(notCounted(lines(open))),
+                        Message.of(RecordDates.class, "date.asked.way", wayToSay()));
             case MIXED ->
                 findings.warning(
                         RecordRule.WRONG_WORD.id(),
                         place(cell),
-                        "No single order of day and month fits all these dates. " + notCounted(lines(open)),
-                        "Write the year first in all of them, such as 2026-09-01, or say how most are written: "
-                                + wayToSay() + ".");
+                        Message.of(RecordDates.class, "dates.mixed").then(notCounted(lines(open))),
+                        Message.of(RecordDates.class, "dates.mixed.way", wayToSay()));
             default -> {}
         }
     }
 
-    private static String notCounted(int lines) {
-        return lines == 1 ? "This line wasn't counted." : "None of these " + lines + " lines was counted.";
+    private static Message notCounted(int lines) {
+        return Message.of(RecordDates.class, lines == 1 ? "lines.not.counted.one" : "lines.not.counted.other", lines);
     }
 
-    private String wayToSay() {
+    private Message wayToSay() {
         List<DateOrder> orders =
                 dates.orders().isEmpty() ? List.of(DateOrder.DAY_FIRST, DateOrder.MONTH_FIRST) : dates.orders();
-        return orders.stream()
-                        .map(order -> "tables: {dates: " + order.word() + "}")
-                        .collect(Collectors.joining(" or "))
-                + " in school.yaml";
+        return Heading.inSchool(orders.stream()
+                .map(order -> Message.plain("tables: {dates: " + order.word() + "}"))
+                .reduce(DateColumn::or)
+                .orElse(Message.NONE));
     }
 }

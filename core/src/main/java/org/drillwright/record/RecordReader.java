@@ -8,6 +8,7 @@ import org.drillwright.table.CsvLine;
 import org.drillwright.table.CsvTable;
 import org.drillwright.table.Heading;
 import org.drillwright.table.TableText;
+import org.drillwright.wording.Message;
 
 /**
  * Reads a record, also one that a spreadsheet has saved. A line that cannot be read counts for nothing and is a warning: the
@@ -47,8 +48,8 @@ public final class RecordReader {
             findings.error(
                     RecordRule.UNREADABLE.id(),
                     Span.at(0),
-                    "This record is larger than " + MOST_BYTES / (1024 * 1024) + " MiB. None of it was read.",
-                    "Rename it; a new one is begun with the next class.");
+                    Message.of(RecordReader.class, "too.large", MOST_BYTES / (1024 * 1024)),
+                    Message.of(RecordReader.class, "too.large.way"));
             return ReadHistory.nothing(findings.list());
         }
         return new RecordReader(name, TableText.of(bytes), around).read();
@@ -67,8 +68,8 @@ public final class RecordReader {
             findings.error(
                     RecordRule.UNREADABLE.id(),
                     table.heading().span(),
-                    "The first line of the record isn't its heading.",
-                    "It should be: " + String.join(",", COLUMNS) + ". Nothing in this file was read.");
+                    Message.of(RecordReader.class, "no.heading"),
+                    Message.of(RecordReader.class, "no.heading.way", String.join(",", COLUMNS)));
         }
         heading.report(RecordRule.UNREADABLE.id(), findings);
         if (!findings.hasError()) {

@@ -1,31 +1,25 @@
 package org.drillwright.record;
 
+import org.drillwright.wording.Message;
+
 /** What is looked at in a record. */
 public enum RecordRule {
-    UNREADABLE(
-            "record-unreadable",
-            "The record is a plain text table under its own heading. Whatever cannot be read as one is not counted."),
-    LINE_BROKEN(
-            "record-line-broken",
-            "A line gives a day, a drill and what was done. Nobody knows what half a line meant, so it is not"
-                    + " counted."),
-    BATCH_BROKEN(
-            "record-batch-broken",
-            "The lines of one class stay together. A class recorded in part has to be recorded again in full."),
-    LINE_TWICE("record-line-twice", "Something recorded twice was done only once."),
-    TAKES_BACK_NOTHING(
-            "record-takes-back-nothing",
-            "A line that takes back another is written exactly as that one; otherwise both stay."),
-    UNKNOWN_NAME(
-            "record-unknown-name", "A name that fits no person or drill: its lines count again once the name is back."),
-    WRONG_WORD(
-            "record-wrong-word",
-            "Dates and words that can be read in two ways, or not at all, would be counted for the wrong day or"
-                    + " not at all.");
+    UNREADABLE("record-unreadable", "record-unreadable.why"),
+    LINE_BROKEN("record-line-broken", "record-line-broken.why"),
+    BATCH_BROKEN("record-batch-broken", "record-batch-broken.why"),
+    LINE_TWICE("record-line-twice"),
+    TAKES_BACK_NOTHING("record-takes-back-nothing"),
+    UNKNOWN_NAME("record-unknown-name"),
+    WRONG_WORD("record-wrong-word");
 
     private final String id;
     private final String why;
 
+    RecordRule(String id) {
+        this(id, "");
+    }
+
+    /** @param why key of the words; empty if there are none */
     RecordRule(String id, String why) {
         this.id = id;
         this.why = why;
@@ -36,8 +30,13 @@ public enum RecordRule {
         return id;
     }
 
-    /** One or two sentences on why it is looked at. */
-    public String why() {
-        return why;
+    /** One sentence: what holds, or what would happen otherwise. */
+    public Message asks() {
+        return Message.of(RecordRule.class, id + ".asks");
+    }
+
+    /** One sentence more on why it is looked at; may be empty. */
+    public Message why() {
+        return why.isEmpty() ? Message.NONE : Message.of(RecordRule.class, why);
     }
 }

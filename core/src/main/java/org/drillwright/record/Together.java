@@ -1,16 +1,15 @@
 package org.drillwright.record;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.drillwright.wording.Message;
 
 /**
  * What two who train on their own tell of it, each for themselves: whether they met, and who led first. They are equals; of
@@ -93,7 +92,7 @@ public final class Together {
      * How many of their last appointments two have kept, as words; nothing if that is fewer than half of them, or if there
      * was none.
      */
-    public Optional<String> kept(String one, String other, LocalDate today) {
+    public Optional<Message> kept(String one, String other, LocalDate today) {
         List<Outcome> counted = days(one, other).stream()
                 .sorted(Comparator.reverseOrder())
                 .map(day -> outcome(one, other, day, today))
@@ -103,14 +102,14 @@ public final class Together {
         int kept = (int) counted.stream().filter(Outcome.KEPT::equals).count();
         return counted.isEmpty() || kept * 2 < counted.size()
                 ? Optional.empty()
-                : Optional.of("kept " + kept + " of the last " + counted.size() + " together");
+                : Optional.of(Message.of(Together.class, "together.kept", kept, counted.size()));
     }
 
     /**
      * How long two worked together lately, as words; nothing if neither tells of it. Where they tell a day differently the
      * shorter time counts.
      */
-    public Optional<String> minutes(String one, String other, LocalDate today) {
+    public Optional<Message> minutes(String one, String other, LocalDate today) {
         Map<LocalDate, Integer> minutes = new HashMap<>();
         for (Entry entry : of(one, other)) {
             boolean lately = !entry.date().isAfter(today)
@@ -122,16 +121,19 @@ public final class Together {
             }
         }
         int sum = minutes.values().stream().mapToInt(Integer::intValue).sum();
-        return sum == 0 ? Optional.empty() : Optional.of(sum + " minutes together in the last " + WEEKS + " weeks");
+        return sum == 0 ? Optional.empty() : Optional.of(Message.of(Together.class, "together.minutes", sum, WEEKS));
     }
 
     /** The days that the two remember differently, one sentence each; they count nowhere. */
-    public List<String> differing(String one, String other, LocalDate today) {
+    public List<Message> differing(String one, String other, LocalDate today) {
         return days(one, other).stream()
                 .filter(day -> outcome(one, other, day, today) == Outcome.DIFFERENT)
-                .map(day -> one + " and " + other + " remember " + day.getDayOfMonth() + " "
-                        + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " differently; ask them.")
+                .map(day -> Message.of(Together.class, "together.differing", one, other, words(day)))
                 .toList();
+    }
+
+    private static Message words(LocalDate day) {
+        return Message.counted(Together.class, "day." + day.getMonthValue(), day.getDayOfMonth());
     }
 
     /** Who leads first next: whoever did on fewer drills; of two with equally many whoever's last turn is older. */

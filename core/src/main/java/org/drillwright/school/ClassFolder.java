@@ -28,6 +28,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * The people of a school, its classes and its record, as they lie beside its drills.
@@ -112,8 +113,8 @@ public final class ClassFolder {
                 Severity.WARNING,
                 new SourceFile(DrillFiles.name(more), ""),
                 Span.at(0),
-                "This roster wasn't read, because there is also " + DrillFiles.name(first) + ".",
-                "Keep one of the two.");
+                Message.of(ClassFolder.class, "roster.second", DrillFiles.name(first)),
+                Message.of(ClassFolder.class, "roster.second.way"));
     }
 
     private static List<String> ids(SchoolFolder school) {

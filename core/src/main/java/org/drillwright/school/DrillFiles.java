@@ -98,8 +98,7 @@ public final class DrillFiles {
                 } else if (found.size() < ReadingLimits.DRILLS) {
                     found.add(new DrillFile(file, shown(root, file), Optional.of(Stamp.of(attributes))));
                 } else {
-                    throw new IOException("it contains more than " + ReadingLimits.DRILLS
-                            + " drill files, so it is probably not the folder you mean");
+                    throw new TooManyDrills();
                 }
                 return FileVisitResult.CONTINUE;
             }

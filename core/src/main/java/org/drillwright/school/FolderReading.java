@@ -33,6 +33,7 @@ import org.drillwright.source.Places;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** One opening of one folder, the first or another one. */
 final class FolderReading {
@@ -102,20 +103,20 @@ final class FolderReading {
             noteOnSettings(
                     ReadingRule.IDS_TOO_ALIKE,
                     source,
-                    "This file was read as the school's settings.",
-                    "Rename it to " + DrillFiles.SETTINGS + ", so that every computer finds it.");
+                    Message.of(FolderReading.class, "settings.other.name"),
+                    Message.of(FolderReading.class, "settings.other.name.way", DrillFiles.SETTINGS));
         }
         if (reading.value().isEmpty()) {
             noteOnSettings(
                     ReadingRule.BROKEN_YAML,
                     source,
-                    "The drills were read, but not judged.",
-                    "Correct the settings first; the rules depend on them.");
+                    Message.of(FolderReading.class, "not.judged"),
+                    Message.of(FolderReading.class, "not.judged.way"));
         }
         return reading.value();
     }
 
-    private void noteOnSettings(ReadingRule rule, SourceFile source, String what, String wayOut) {
+    private void noteOnSettings(ReadingRule rule, SourceFile source, Message what, Message wayOut) {
         folderFindings.add(new Finding(rule.id(), Severity.NOTE, source, Span.at(0), what, wayOut));
     }
 
@@ -140,8 +141,8 @@ final class FolderReading {
                 Severity.ERROR,
                 new SourceFile(name, ""),
                 Span.at(0),
-                "This file could not be opened.",
-                "Is it still there, and do you have permission to read it?");
+                Message.of(FolderReading.class, "unopened"),
+                Message.of(FolderReading.class, "unopened.way"));
         return new Reading<>(Optional.empty(), List.of(finding));
     }
 
@@ -210,8 +211,8 @@ final class FolderReading {
                     Severity.NOTE,
                     source,
                     Span.at(0),
-                    "This file ends in .yml; it was read as if it ended in .yaml.",
-                    "Rename it, so that all drills have the same ending."));
+                    Message.of(FolderReading.class, "ends.in.yml"),
+                    Message.of(FolderReading.class, "ends.in.yml.way")));
         }
         return new Entry(known.file().path(), name, known.subject(), all);
     }

@@ -10,12 +10,12 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** Finds what has the name of a file that a school may have, and is none: a folder, a pipe, a link that leads nowhere. */
 final class OddFiles {
 
-    private static final String WHAT =
-            "This is not a file that can be read: it is a folder, a device, or a link to no file.";
+    private static final Message WHAT = Message.of(OddFiles.class, "odd");
 
     private OddFiles() {}
 
@@ -34,10 +34,8 @@ final class OddFiles {
                 root,
                 odd,
                 Severity.NOTE,
-                one
-                        ? "This is a link or a device, not a file; it was not read."
-                        : "This and " + (odd.size() - 1) + " more are links or devices, not files; they were not read.",
-                "Put the file itself here; links are not followed.");
+                one ? Message.of(OddFiles.class, "link") : Message.counted(OddFiles.class, "link.and", odd.size() - 1),
+                Message.of(OddFiles.class, "link.way"));
     }
 
     /** One warning of all folders that could not be looked into. */
@@ -48,13 +46,13 @@ final class OddFiles {
                 closed,
                 Severity.WARNING,
                 one
-                        ? "This folder could not be opened; nothing in it was read."
-                        : "This folder and " + (closed.size() - 1)
-                                + " more could not be opened; nothing in them was read.",
-                "Do you have permission to open it? If there are no drills in it, keep it elsewhere.");
+                        ? Message.of(OddFiles.class, "closed")
+                        : Message.counted(OddFiles.class, "closed.and", closed.size() - 1),
+                Message.of(OddFiles.class, "closed.way"));
     }
 
-    private static Optional<Finding> told(Path root, List<Path> places, Severity severity, String what, String wayOut) {
+    private static Optional<Finding> told(
+            Path root, List<Path> places, Severity severity, Message what, Message wayOut) {
         return places.stream()
                 .findFirst()
                 .map(first -> new Finding(
@@ -71,7 +69,7 @@ final class OddFiles {
     }
 
     static boolean isOdd(Finding finding) {
-        return finding.what().english().equals(WHAT);
+        return finding.what().equals(WHAT);
     }
 
     private static Finding finding(String name) {
@@ -81,6 +79,6 @@ final class OddFiles {
                 new SourceFile(name, ""),
                 Span.at(0),
                 WHAT,
-                "Put the file itself here, or remove this.");
+                Message.of(OddFiles.class, "odd.way"));
     }
 }

@@ -21,6 +21,7 @@ import org.drillwright.source.Fingerprint;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** Plans that were printed, a file each, named by day and mark and never written again. */
 final class PlanFiles {
@@ -93,26 +94,23 @@ final class PlanFiles {
         if (kept.plan().fits(kept.mark())) {
             plans.add(kept);
         } else {
-            findings.add(changed(
-                    shown,
-                    "printed as " + kept.mark().shown(),
-                    "Move it out of this folder; the class can then be recorded with --as."));
+            findings.add(changed(shown, "plan.printed.changed", kept.mark()));
         }
     }
 
     /**
      * A plan whose mark doesn't fit any more.
      *
-     * @param was what it was
+     * @param key of its words: what it was; the way out stands under {@code key.way}
      */
-    static Finding changed(String shown, String was, String wayOut) {
+    static Finding changed(String shown, String key, PlanMark mark) {
         return new Finding(
                 ReadingRule.PLAN_SPOILT.id(),
                 Severity.ERROR,
                 new SourceFile(shown, ""),
                 Span.at(0),
-                "This plan is no longer what was " + was + ": somebody has changed it.",
-                wayOut);
+                Message.of(PlanFiles.class, key, mark.shown()),
+                Message.of(PlanFiles.class, key + ".way"));
     }
 
     static Map<String, String> figures(Path root, Path klass) throws IOException {

@@ -8,7 +8,6 @@ import org.drillwright.read.ReadingRule;
 import org.drillwright.record.RecordRule;
 import org.drillwright.report.RuleHelp;
 import org.drillwright.source.Severity;
-import org.drillwright.wording.Message;
 
 /** What reading and the rules say of themselves, for reports. */
 public final class RuleHelps {
@@ -19,19 +18,12 @@ public final class RuleHelps {
     public static List<RuleHelp> all() {
         return Stream.concat(
                         Stream.concat(
-                                Stream.of(ReadingRule.values()).map(rule -> of(rule.id(), rule.why())),
-                                Stream.of(RecordRule.values()).map(rule -> of(rule.id(), rule.why()))),
+                                Stream.of(ReadingRule.values())
+                                        .map(rule -> new RuleHelp(rule.id(), Severity.ERROR, rule.asks(), rule.why())),
+                                Stream.of(RecordRule.values())
+                                        .map(rule -> new RuleHelp(rule.id(), Severity.ERROR, rule.asks(), rule.why()))),
                         Rules.texts().stream().map(RuleHelps::of))
                 .toList();
-    }
-
-    private static RuleHelp of(String id, String why) {
-        int end = why.indexOf('.') + 1;
-        return new RuleHelp(
-                id,
-                Severity.ERROR,
-                Message.plain(why.substring(0, end)),
-                Message.plain(why.substring(end).strip()));
     }
 
     private static RuleHelp of(RuleText rule) {

@@ -12,6 +12,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** Finds drills whose ids are one on another computer: they differ by capitals, by normal form, or not at all. */
 final class SameIds {
@@ -40,9 +41,8 @@ final class SameIds {
                 Severity.ERROR,
                 entry.subject().map(Subject::file).orElseGet(() -> new SourceFile(entry.name(), "")),
                 Span.at(0),
-                "This drill has the same id as " + first.name()
-                        + ", or one that differs only in capitals or the form of accents.",
-                "Rename one of the two files."));
+                Message.of(SameIds.class, "same.id", first.name()),
+                Message.of(SameIds.class, "same.id.way")));
         return new SchoolFolder.Entry(entry.file(), entry.name(), entry.subject(), findings);
     }
 }

@@ -134,10 +134,7 @@ public final class TermFolder {
         if (plan.term().fits(plan.mark())) {
             plans.add(plan);
         } else {
-            findings.add(PlanFiles.changed(
-                    shown,
-                    "published as " + plan.mark().shown(),
-                    "Move it out of this folder, or restore the file as it was."));
+            findings.add(PlanFiles.changed(shown, "plan.published.changed", plan.mark()));
         }
     }
 

@@ -23,6 +23,7 @@ import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 import org.drillwright.translation.Interpreter;
 import org.drillwright.translation.Rendering;
+import org.drillwright.wording.Message;
 
 /** A school's words in other languages: a file for each, named as the language is. */
 public final class TranslationFolder {
@@ -93,8 +94,8 @@ public final class TranslationFolder {
                 Severity.ERROR,
                 new SourceFile(DrillFiles.shownFrom(school.root(), file), ""),
                 Span.at(0),
-                "This folder holds words in other languages, and no language is called so: the file was not read.",
-                "Its files are " + known + ". A drill belongs into another folder.");
+                Message.of(TranslationFolder.class, "no.language"),
+                Message.of(TranslationFolder.class, "no.language.way", known));
     }
 
     /** Turns whose translation is not what was checked. */
@@ -103,7 +104,7 @@ public final class TranslationFolder {
             return List.of();
         }
         Interpreter interpreter = new Interpreter(school.school(), into, read.translations());
-        Map<String, String> unlike = new LinkedHashMap<>();
+        Map<String, Message> unlike = new LinkedHashMap<>();
         school.entries().stream()
                 .flatMap(entry -> entry.subject().stream())
                 .map(interpreter::render)
@@ -112,16 +113,19 @@ public final class TranslationFolder {
         List<Finding> findings = new ArrayList<>();
         List<Translations.Entry> entries = read.translations().entries();
         for (int at = 0; at < entries.size(); at++) {
-            String why = unlike.get(Translations.plain(entries.get(at).from()));
+            Message why = unlike.get(Translations.plain(entries.get(at).from()));
             if (why != null && entries.get(at).isFilled()) {
                 findings.add(new Finding(
                         ReadingRule.TRANSLATION_UNLIKE.id(),
                         Severity.WARNING,
                         read.file(),
                         read.places().span(FieldPath.of("texts").item(at).key("to")),
-                        why + ", so cards do not use this translation of '"
-                                + entries.get(at).from() + "'.",
-                        "Say the same in words that are read ('drillwright words' shows how), or leave it empty."));
+                        Message.of(
+                                TranslationFolder.class,
+                                "translation.unlike",
+                                why,
+                                entries.get(at).from()),
+                        Message.of(TranslationFolder.class, "translation.unlike.way")));
             }
         }
         return findings;

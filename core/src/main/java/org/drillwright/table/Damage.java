@@ -3,6 +3,7 @@ package org.drillwright.table;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.drillwright.wording.Message;
 
 /** What spreadsheets make of a word that looks like a date or a number: it can be seen, but not undone. */
 public final class Damage {
@@ -14,15 +15,15 @@ public final class Damage {
 
     private Damage() {}
 
-    /** What a name that is not known seems to have become; nothing if it is just a name. */
-    public static Optional<String> of(String cell) {
+    /** What a name that is not known seems to have become, as an object; nothing if it is just a name. */
+    public static Optional<Message> of(String cell) {
         if (NUMBER.matcher(cell).matches()) {
-            return Optional.of("a number");
+            return Optional.of(Message.of(Damage.class, "damage.number"));
         }
         if (isMonth(DAY_MONTH.matcher(cell)) || isMonth(MONTH_YEAR.matcher(cell))) {
-            return Optional.of("a date");
+            return Optional.of(Message.of(Damage.class, "damage.date"));
         }
-        return ERROR.matcher(cell).matches() ? Optional.of("an error") : Optional.empty();
+        return ERROR.matcher(cell).matches() ? Optional.of(Message.of(Damage.class, "damage.error")) : Optional.empty();
     }
 
     private static boolean isMonth(Matcher cell) {

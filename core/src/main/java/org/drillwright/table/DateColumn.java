@@ -18,6 +18,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.drillwright.wording.Message;
 
 /**
  * A column of dates, read as a whole: one cell alone doesn't say which of its figures is the month. Cells that begin with a
@@ -169,10 +170,20 @@ public final class DateColumn {
     }
 
     /** What a cell says in each of the orders that are left, for a sentence: '3 April 2026' as 2026-04-03. */
-    public String readings(String cell) {
+    public Message readings(String cell) {
         return orders.stream()
-                .flatMap(order -> order.read(cell).map(day -> day + " (" + order.words() + ")").stream())
-                .collect(Collectors.joining(" or "));
+                .flatMap(order ->
+                        order
+                                .read(cell)
+                                .map(day -> Message.of(DateColumn.class, "date.read", day, order.words()))
+                                .stream())
+                .reduce(DateColumn::or)
+                .orElse(Message.NONE);
+    }
+
+    /** One of two. */
+    public static Message or(Message one, Message other) {
+        return Message.of(DateColumn.class, "or", one, other);
     }
 
     private static Optional<LocalDate> certain(String cell) {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.drillwright.wording.Message;
 
 /** In which order the figures of a date stand. */
 public enum DateOrder {
@@ -36,8 +37,8 @@ public enum DateOrder {
     }
 
     /** The same in a sentence. */
-    public String words() {
-        return word.replace('-', ' ');
+    public Message words() {
+        return Message.of(DateOrder.class, "order." + word);
     }
 
     /** Whether a cell is written in one of these orders. */

@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
+import org.drillwright.wording.Message;
 
 /** Which column of a table holds which field, as its first line says, in any order and in one of several languages. */
 public final class Heading {
@@ -107,16 +109,40 @@ public final class Heading {
     }
 
     /** The headings as they stand, for a sentence. */
-    public String shown() {
-        return IntStream.range(0, width)
-                .mapToObj(at -> "'" + words(at) + "'")
-                .filter(words -> !words.equals("''"))
-                .collect(Collectors.joining(", "));
+    public Message shown() {
+        return quoted(IntStream.range(0, width).mapToObj(this::words).filter(words -> !words.isEmpty()));
+    }
+
+    private static Message quoted(Stream<String> words) {
+        return Message.listed(words.map(Heading::quoted).toList());
+    }
+
+    private static Message quoted(String words) {
+        return Message.of(Heading.class, "quoted", words);
     }
 
     /** How to say in the settings under which heading a field stands. */
-    public static String wayToSay(String field, String heading) {
-        return "tables: {columns: {" + field + ": \"" + heading + "\"}} in school.yaml";
+    public static Message wayToSay(String field, String heading) {
+        return inSchool(Message.plain("tables: {columns: {" + field + ": \"" + heading + "\"}}"));
+    }
+
+    /** What is to be written into the settings. */
+    public static Message inSchool(Message setting) {
+        return Message.of(Heading.class, "in.school.yaml", setting);
+    }
+
+    /** That two columns could be a field. */
+    static Message two(String field, String one, String other) {
+        return Message.of(Heading.class, "two.columns", name(field), one, other);
+    }
+
+    /** Asks which of several columns is a field. */
+    static Message sayWhich(String field, String heading) {
+        return Message.of(Heading.class, "say.which", wayToSay(field, heading));
+    }
+
+    private static Message name(String field) {
+        return Message.of(Heading.class, "field." + field);
     }
 
     /** Tells of headings that stand for one field together, that are slips, that are missing; and names the others once. */
@@ -126,11 +152,10 @@ public final class Heading {
                 findings.error(
                         rule,
                         table.heading().place(places.get(1)),
-                        "Two columns could be the " + field.replace('-', ' ') + ": '" + words(places.get(0)) + "' and '"
-                                + words(places.get(1)) + "'.",
+                        two(field, words(places.get(0)), words(places.get(1))),
                         words(places.get(0)).equals(words(places.get(1)))
-                                ? "Keep one of the two, or rename one."
-                                : "Say which: " + wayToSay(field, words(places.get(1))) + ".");
+                                ? Message.of(Heading.class, "two.columns.alike")
+                                : sayWhich(field, words(places.get(1))));
             }
         });
         settings.columns().forEach((field, heading) -> {
@@ -138,9 +163,8 @@ public final class Heading {
                 findings.error(
                         rule,
                         table.heading().span(),
-                        "According to school.yaml the " + field.replace('-', ' ') + " is in column '" + heading
-                                + "', but there is no such column.",
-                        "The columns are " + shown() + ".");
+                        Message.of(Heading.class, "no.such.column", name(field), heading),
+                        Message.of(Heading.class, "columns.are", shown()));
             }
         });
         Set<String> known = fields.stream()
@@ -152,8 +176,8 @@ public final class Heading {
                         near -> findings.error(
                                 rule,
                                 table.heading().place(at),
-                                "'" + words(at) + "' is unknown here.",
-                                "Did you mean '" + near + "'? Known: " + String.join(", ", fields) + "."),
+                                Nearest.unknown(words(at)),
+                                Nearest.meant(near).then(Message.of(Heading.class, "known", Message.words(fields)))),
                         () -> left.add(at)));
         note(left, rule, findings);
     }
@@ -167,19 +191,16 @@ public final class Heading {
         if (filled.isEmpty() || columns.isEmpty()) {
             return;
         }
-        String names = filled.stream()
-                .map(at -> words(at).isEmpty() ? "one without a heading" : "'" + words(at) + "'")
-                .collect(Collectors.joining(", "));
+        Message names = Message.listed(filled.stream()
+                .map(at -> words(at).isEmpty() ? Message.of(Heading.class, "column.untitled") : quoted(words(at)))
+                .toList());
         findings.note(
                 rule,
                 table.heading().place(filled.get(0)),
-                filled.size() == 1
-                        ? "This column was ignored: " + names + "."
-                        : "These columns were ignored: " + names + ".",
-                "The columns read were: "
-                        + columns.keySet().stream()
-                                .map(field -> "'" + words(column(field)) + "'")
-                                .collect(Collectors.joining(", "))
-                        + ".");
+                Message.counted(Heading.class, "column.ignored", filled.size(), names),
+                Message.of(
+                        Heading.class,
+                        "columns.read",
+                        quoted(columns.keySet().stream().map(field -> words(column(field))))));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * The columns in which the names of people stand: a whole name in one, or its two parts in two. What is called just 'name',
@@ -46,9 +47,8 @@ public record NameColumns(List<Integer> columns) {
             findings.error(
                     rule,
                     table.heading().place(heading.column(FULL)),
-                    "Two columns could be the name: '" + table.heading().cell(heading.column(NAME)) + "' and '" + full
-                            + "'.",
-                    "Say which: " + Heading.wayToSay(NAME, full) + ".");
+                    Heading.two(NAME, table.heading().cell(heading.column(NAME)), full),
+                    Heading.sayWhich(NAME, full));
             return Optional.empty();
         }
         Optional<String> only = FIELDS.stream().filter(heading::has).findFirst();
@@ -56,10 +56,11 @@ public record NameColumns(List<Integer> columns) {
             findings.error(
                     rule,
                     table.heading().span(),
-                    "No column is called 'name'. The first line is: " + heading.shown() + ".",
-                    "If one of them has the names: "
-                            + Heading.wayToSay(NAME, table.heading().cell(0))
-                            + ". If this is not a heading, write one above it, such as: name,level,hand,knows");
+                    Message.of(NameColumns.class, "no.name", heading.shown()),
+                    Message.of(
+                            NameColumns.class,
+                            "no.name.way",
+                            Heading.wayToSay(NAME, table.heading().cell(0))));
         }
         return only.map(field -> columns(heading, field));
     }

@@ -5,20 +5,21 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** What is wrong in many lines alike, told once: in the first of them, with how many there are. */
 public final class Repeated {
 
-    private record Told(String rule, Span first, Supplier<String> wayOut, int count) {}
+    private record Told(String rule, Span first, Supplier<Message> wayOut, int count) {}
 
-    private final Map<String, Told> told = new LinkedHashMap<>();
+    private final Map<Message, Told> told = new LinkedHashMap<>();
 
-    public void add(String rule, Span span, String what, String wayOut) {
+    public void add(String rule, Span span, Message what, Message wayOut) {
         add(rule, span, what, () -> wayOut);
     }
 
     /** @param wayOut asked for once, however many lines there are */
-    public void add(String rule, Span span, String what, Supplier<String> wayOut) {
+    public void add(String rule, Span span, Message what, Supplier<Message> wayOut) {
         told.merge(
                 what,
                 new Told(rule, span, wayOut, 1),
@@ -30,7 +31,7 @@ public final class Repeated {
         told.forEach((what, one) -> findings.warning(
                 one.rule(),
                 one.first(),
-                what + (one.count() > 1 ? " It is on " + one.count() + " lines." : ""),
+                one.count() > 1 ? what.then(Message.of(Repeated.class, "on.lines", one.count())) : what,
                 one.wayOut().get()));
     }
 }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * A table's bytes as text.
@@ -129,14 +130,14 @@ public record TableText(String text, Form form) {
             findings.error(
                     rule,
                     Span.at(0),
-                    "This is a workbook, not a plain text table.",
-                    "Open it in the spreadsheet and save it as CSV (UTF-8).");
+                    Message.of(TableText.class, "workbook"),
+                    Message.of(TableText.class, "workbook.way"));
         } else if (form != Form.UTF_8) {
             findings.note(
                     rule,
                     Span.at(0),
-                    "This file isn't UTF-8; it was read as " + form.word() + ".",
-                    "If a name looks wrong, save the table again as CSV UTF-8.");
+                    Message.of(TableText.class, "not.utf8", form.word()),
+                    Message.of(TableText.class, "not.utf8.way"));
         }
     }
 }

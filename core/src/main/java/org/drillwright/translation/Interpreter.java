@@ -19,6 +19,7 @@ import org.drillwright.model.Turn;
 import org.drillwright.notation.MeasureCue;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.FieldPath;
+import org.drillwright.wording.Message;
 
 /**
  * Says drills in another language. A turn is said by the grammar from what was read, or as the school has translated it,
@@ -78,9 +79,9 @@ public final class Interpreter {
         private final Map<FieldPath, Language> apart = new LinkedHashMap<>();
         private final List<FieldPath> staying = new ArrayList<>();
         private final List<FieldPath> curtailed = new ArrayList<>();
-        private final Map<String, String> wanted = new LinkedHashMap<>();
+        private final Map<String, Message> wanted = new LinkedHashMap<>();
         private final Set<String> used = new LinkedHashSet<>();
-        private final Map<String, String> unlike = new LinkedHashMap<>();
+        private final Map<String, Message> unlike = new LinkedHashMap<>();
         private int turns;
 
         One(Subject subject, Language from) {
@@ -132,7 +133,7 @@ public final class Interpreter {
                 FieldPath place = FieldPath.of("gear").item(at);
                 said.add(own.of(item)
                         .or(() -> UsualWords.standard().of(item, from, into))
-                        .orElseGet(() -> free(place, "gear", item)));
+                        .orElseGet(() -> free(place, Message.plain("gear"), item)));
             }
             return said;
         }
@@ -142,7 +143,7 @@ public final class Interpreter {
             String plain = Translations.plain(name);
             used.add(plain);
             if (isUnknown(name)) {
-                wanted.putIfAbsent(plain, key + " of " + drill.id());
+                wanted.putIfAbsent(plain, ofThis(Message.plain(key)));
             }
             return word(name);
         }
@@ -150,32 +151,41 @@ public final class Interpreter {
         private List<String> list(String key, List<String> texts) {
             List<String> said = new ArrayList<>();
             for (int at = 0; at < texts.size(); at++) {
-                said.add(free(FieldPath.of(key).item(at), key, texts.get(at)));
+                said.add(free(FieldPath.of(key).item(at), Message.plain(key), texts.get(at)));
             }
             return said;
         }
 
         private String free(String key, String text) {
-            return free(FieldPath.of(key), key, text);
+            return free(FieldPath.of(key), Message.plain(key), text);
         }
 
         /** Words that nothing reads: as the school has translated them, or as they are. */
-        private String free(FieldPath place, String key, String text) {
+        private String free(FieldPath place, Message where, String text) {
             if (same || text.isBlank()) {
                 return text;
             }
             Optional<String> said = own.of(text);
             used.add(Translations.plain(text));
             if (said.isEmpty()) {
-                wanted.putIfAbsent(Translations.plain(text), key + " of " + drill.id());
+                wanted.putIfAbsent(Translations.plain(text), ofThis(where));
                 apart.put(place, from);
             }
             return said.orElse(text);
         }
 
+        private Message ofThis(Message where) {
+            return Message.of(Interpreter.class, "of.drill", where, drill.id());
+        }
+
+        /** A key of a count. */
+        private Message at(int at, String key) {
+            return Message.of(Interpreter.class, "at.count", subject.count(at), key);
+        }
+
         private String part(String name, String text) {
             Utterance read = subject.script().part(name);
-            return turn(FieldPath.of(name), name, text, text, read, Optional.empty());
+            return turn(FieldPath.of(name), Message.plain(name), text, text, read, Optional.empty());
         }
 
         private List<Step> steps() {
@@ -188,21 +198,20 @@ public final class Interpreter {
 
         private Step step(int at, Step step) {
             FieldPath place = Subject.stepPath(at);
-            String where = "count " + subject.count(at);
             return new Step(
                     step.number(),
-                    free(place.key("call"), where + ", call", step.call()),
+                    free(place.key("call"), at(at, "call"), step.call()),
                     side(at, Side.LEADER, step),
                     side(at, Side.FOLLOWER, step),
-                    distance(place.key("distance"), where + ", distance", step.distance()),
-                    free(place.key("safety"), where + ", safety", step.safety()),
-                    free(place.key("note"), where + ", note", step.note()));
+                    distance(place.key("distance"), at(at, "distance"), step.distance()),
+                    free(place.key("safety"), at(at, "safety"), step.safety()),
+                    free(place.key("note"), at(at, "note"), step.note()));
         }
 
         /** In a solo drill the caller's words are free. */
         private Optional<Turn> side(int at, Side side, Step step) {
             FieldPath place = Subject.stepPath(at).key(side.word());
-            String where = "count " + subject.count(at) + ", " + side.word();
+            Message where = at(at, side.word());
             boolean callers = drill.form() == Form.SOLO && side == Side.LEADER;
             return step.turn(side)
                     .map(turn -> callers
@@ -211,7 +220,7 @@ public final class Interpreter {
         }
 
         /** A caller's words may be those of the other language already. */
-        private Turn called(FieldPath place, String where, Turn turn) {
+        private Turn called(FieldPath place, Message where, Turn turn) {
             boolean there = isRead(turn.say(), into) && !isRead(turn.say(), from);
             return there ? turn : Turn.of(free(place, where, turn.say()));
         }
@@ -220,7 +229,7 @@ public final class Interpreter {
             return subject.reader().read(text, language.word()).isRead();
         }
 
-        private Turn side(FieldPath place, String where, Turn turn, Utterance read, Side side) {
+        private Turn side(FieldPath place, Message where, Turn turn, Utterance read, Side side) {
             String said = turn(place, where, turn.say(), turn.read(), read, Optional.of(side));
             return said.equals(turn.say()) ? turn : Turn.of(said);
         }
@@ -233,7 +242,7 @@ public final class Interpreter {
          * @param side whose turn it is; empty of what is told to both
          */
         private String turn(
-                FieldPath place, String where, String text, String carrying, Utterance read, Optional<Side> side) {
+                FieldPath place, Message where, String text, String carrying, Utterance read, Optional<Side> side) {
             if (text.isBlank()) {
                 return text;
             }
@@ -247,12 +256,12 @@ public final class Interpreter {
             Optional<String> given = own.of(text);
             Optional<String> translated = given.filter(words -> whole && says(words, read, side));
             if (given.isPresent() && translated.isEmpty()) {
-                unlike.put(plain, whole ? readAs(given.get()) : "The turn itself was not read whole");
+                unlike.put(plain, whole ? readAs(given.get()) : Message.of(Interpreter.class, "turn.not.read"));
             }
             Optional<String> grammar = whole ? grammar(read, side) : Optional.empty();
             boolean shorter = translated.isEmpty() && tellsMore(carrying, read);
             if (whole && given.isEmpty() && (grammar.isEmpty() || shorter)) {
-                wanted.putIfAbsent(plain, where + " of " + drill.id());
+                wanted.putIfAbsent(plain, ofThis(where));
             }
             if (translated.isEmpty() && grammar.isEmpty()) {
                 staying.add(place);
@@ -273,11 +282,11 @@ public final class Interpreter {
             return text.strip().split("[\\s'’-]+").length;
         }
 
-        private String readAs(String words) {
+        private Message readAs(String words) {
             Utterance read = subject.reader().read(words, into.word());
             return read.isRead()
-                    ? "This is read as '" + subject.reader().said(read, from.word()) + "'"
-                    : "This could not be read whole";
+                    ? Message.of(Interpreter.class, "read.as", subject.reader().said(read, from.word()))
+                    : Message.of(Interpreter.class, "not.read");
         }
 
         private Optional<String> grammar(Utterance read, Optional<Side> side) {
@@ -289,7 +298,7 @@ public final class Interpreter {
             return Same.says(subject.reader().read(words, into.word()), meant, side);
         }
 
-        private String distance(FieldPath place, String where, String text) {
+        private String distance(FieldPath place, Message where, String text) {
             Optional<MeasureCue> cue = subject.reader().cue(text, from.word());
             return same
                     ? text

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
 import org.drillwright.source.FieldPath;
+import org.drillwright.wording.Message;
 
 /**
  * A drill said in another language.
@@ -29,9 +30,9 @@ public record Rendering(
         List<FieldPath> staying,
         List<FieldPath> curtailed,
         int turns,
-        Map<String, String> wanted,
+        Map<String, Message> wanted,
         Set<String> used,
-        Map<String, String> unlike) {
+        Map<String, Message> unlike) {
 
     public Rendering {
         apart = Map.copyOf(apart);

@@ -33,13 +33,13 @@ final class RulesPage {
         line("# What is asked of a file");
         line("");
         for (ReadingRule rule : ReadingRule.values()) {
-            line("- **" + rule.id() + "**: " + rule.why());
+            line("- **" + rule.id() + "**: " + rule.asks().then(rule.why()));
         }
         line("");
         line("# What is checked in the record");
         line("");
         for (RecordRule rule : RecordRule.values()) {
-            line("- **" + rule.id() + "**: " + rule.why());
+            line("- **" + rule.id() + "**: " + rule.asks().then(rule.why()));
         }
         line("");
         line("# What rules were called before");

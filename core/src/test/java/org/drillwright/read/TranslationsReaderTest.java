@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.drillwright.model.Translations.Entry;
 import org.drillwright.source.Finding;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 class TranslationsReaderTest {
@@ -39,10 +41,10 @@ class TranslationsReaderTest {
                 .orElseThrow(() -> new AssertionError(read(text).findings()));
     }
 
-    private static Map<String, String> wanted(String... texts) {
-        Map<String, String> wanted = new LinkedHashMap<>();
+    private static Map<String, Message> wanted(String... texts) {
+        Map<String, Message> wanted = new LinkedHashMap<>();
         for (String text : texts) {
-            wanted.put(text, "note of somewhere");
+            wanted.put(text, Message.plain("note of somewhere"));
         }
         return wanted;
     }
@@ -84,7 +86,8 @@ class TranslationsReaderTest {
     @Test
     void aNewFileIsReadAsWhatIsAskedFor() {
         String text = TranslationsText.of(
-                wanted("Plain words.", "With \"quotes\" and a \\", "- a dash: and a colon # no remark"));
+                wanted("Plain words.", "With \"quotes\" and a \\", "- a dash: and a colon # no remark"),
+                Locale.ENGLISH);
         assertEquals(
                 List.of("Plain words.", "With \"quotes\" and a \\", "- a dash: and a colon # no remark"),
                 whole(text).translations().entries().stream().map(Entry::from).toList());
@@ -96,14 +99,15 @@ class TranslationsReaderTest {
         String more = TranslationsText.with(
                         whole(FILE),
                         wanted("Lunge", "Parry"),
-                        Set.of("Lunge", "Softly: let the blade bend.", "At the mark", "Parry"))
+                        Set.of("Lunge", "Softly: let the blade bend.", "At the mark", "Parry"),
+                        Locale.ENGLISH)
                 .orElseThrow();
         assertEquals(FILE + "  # note of somewhere\n  - from: Parry\n    to:\n", more);
     }
 
     @Test
     void whatNoDrillHasIsMarkedAndComesBack() {
-        String marked = TranslationsText.with(whole(FILE), Map.of(), Set.of("At the mark"))
+        String marked = TranslationsText.with(whole(FILE), Map.of(), Set.of("At the mark"), Locale.ENGLISH)
                 .orElseThrow();
         assertEquals(
                 List.of(true, true, false),
@@ -113,7 +117,10 @@ class TranslationsReaderTest {
         assertTrue(marked.contains("to: Fente\n    unused: true\n"), marked);
         assertTrue(marked.contains("# a good one"), marked);
         String again = TranslationsText.with(
-                        whole(marked), Map.of(), Set.of("Lunge", "Softly: let the blade bend.", "At the mark"))
+                        whole(marked),
+                        Map.of(),
+                        Set.of("Lunge", "Softly: let the blade bend.", "At the mark"),
+                        Locale.ENGLISH)
                 .orElseThrow();
         assertTrue(whole(again).translations().entries().stream().noneMatch(Entry::unused), again);
         assertEquals(Optional.of("Fente"), whole(again).translations().of("Lunge"));
@@ -124,12 +131,14 @@ class TranslationsReaderTest {
     void whatCannotBeAddedToIsLeftAlone() {
         assertEquals(
                 Optional.empty(),
-                TranslationsText.with(whole("texts: [{from: a, to: b}]\n"), wanted("c"), Set.of("a", "c")));
+                TranslationsText.with(
+                        whole("texts: [{from: a, to: b}]\n"), wanted("c"), Set.of("a", "c"), Locale.ENGLISH));
     }
 
     @Test
     void aFileWithoutAnEndOfItsLastLineIsAddedTo() {
-        String more = TranslationsText.with(whole("texts:\n- from: a\n  to: b"), wanted("c"), Set.of("a", "c"))
+        String more = TranslationsText.with(
+                        whole("texts:\n- from: a\n  to: b"), wanted("c"), Set.of("a", "c"), Locale.ENGLISH)
                 .orElseThrow();
         assertEquals("texts:\n- from: a\n  to: b\n# note of somewhere\n- from: c\n  to:\n", more);
     }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.lexicon.Spelling;
@@ -132,7 +133,7 @@ class InterpreterTest {
                         "Masks stay on.",
                         "Bend both knees over the feet."),
                 one.wanted().keySet());
-        assertEquals("title of parry", one.wanted().get("Parry and riposte"));
+        assertEquals("title of parry", String.valueOf(one.wanted().get("Parry and riposte")));
         assertTrue(one.used().contains("To answer at once."));
         assertTrue(one.apart().containsKey(FieldPath.of("title")));
         assertTrue(!one.apart().containsKey(FieldPath.of("purpose")));
@@ -158,7 +159,9 @@ class InterpreterTest {
                         "Stop it!", "This is read as 'Parry sixte.'",
                         "Recover on guard in sixte.", "This could not be read whole",
                         "Riposte straight, or disengage.", "The turn itself was not read whole"),
-                one.unlike());
+                one.unlike().entrySet().stream()
+                        .collect(Collectors.toMap(
+                                Map.Entry::getKey, unlike -> unlike.getValue().english())));
     }
 
     @Test

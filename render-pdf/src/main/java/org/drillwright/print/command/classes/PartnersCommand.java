@@ -64,6 +64,7 @@ public final class PartnersCommand implements Callable<Integer> {
                                             together.kept(person.name(), other.name(), today),
                                             together.minutes(person.name(), other.name(), today))
                                     .flatMap(Optional::stream)
+                                    .map(run::said)
                                     .toList()));
             run.out().print(PartnersText.of(person.name(), partners.of(person), lately));
         }

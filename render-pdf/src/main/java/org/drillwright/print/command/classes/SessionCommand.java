@@ -130,8 +130,9 @@ public final class SessionCommand implements Callable<Integer> {
             run.out().print(SessionText.of(session, timing, drills));
         }
         together.minutes(one.name(), other.name(), LocalDate.now(run.clock()))
-                .ifPresent(words -> run.out().println("The two have had " + words + "."));
-        together.differing(one.name(), other.name(), LocalDate.now(run.clock())).forEach(run.out()::println);
+                .ifPresent(words -> run.out().println("The two have had " + run.said(words) + "."));
+        together.differing(one.name(), other.name(), LocalDate.now(run.clock()))
+                .forEach(differing -> run.out().println(run.said(differing)));
         if (worked && !session.blocks().isEmpty()) {
             return tell(opened, turns(session));
         }

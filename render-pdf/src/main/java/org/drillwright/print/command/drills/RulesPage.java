@@ -22,13 +22,13 @@ final class RulesPage {
         page.append("What a file needs before a drill can be read\n\n");
         for (ReadingRule rule : ReadingRule.values()) {
             page.append(paint.place(rule.id())).append('\n');
-            indented(page, rule.why());
+            indented(page, rule.asks().then(rule.why()).in(language));
             page.append('\n');
         }
         page.append("What is checked in the record\n\n");
         for (RecordRule rule : RecordRule.values()) {
             page.append(paint.place(rule.id())).append('\n');
-            indented(page, rule.why());
+            indented(page, rule.asks().then(rule.why()).in(language));
             page.append('\n');
         }
         page.append("What is checked in a drill, and in a school as a whole\n\n");

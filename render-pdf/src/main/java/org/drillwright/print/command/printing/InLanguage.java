@@ -189,12 +189,12 @@ public final class InLanguage {
     public void listMissing() {
         Interpreter known = interpreter.orElseThrow(
                 () -> new CannotRun(Message.of(InLanguage.class, "in-language.listmissing.goes.with.in")));
-        Map<String, String> wanted = new LinkedHashMap<>();
+        Map<String, Message> wanted = new LinkedHashMap<>();
         Set<String> used = new LinkedHashSet<>();
         new Picking(folder).names().forEach(name -> {
             used.add(Translations.plain(name));
             if (known.isUnknown(name)) {
-                wanted.putIfAbsent(Translations.plain(name), "a set's name");
+                wanted.putIfAbsent(Translations.plain(name), Message.of(InLanguage.class, "in-language.set.name"));
             }
         });
         List<Subject> drills = folder.entries().stream()
@@ -208,13 +208,13 @@ public final class InLanguage {
         write(wanted, used);
     }
 
-    private void write(Map<String, String> wanted, Set<String> used) {
+    private void write(Map<String, Message> wanted, Set<String> used) {
         TranslationFolder translations = new TranslationFolder(folder);
         Language language = into.orElseThrow();
         Path file = translations.file(language);
         String shown = translations.shown(language);
         Optional<ReadTranslations> there = own.flatMap(Reading::value);
-        Map<String, String> fresh = new LinkedHashMap<>(wanted);
+        Map<String, Message> fresh = new LinkedHashMap<>(wanted);
         there.ifPresent(read -> read.translations().entries().stream()
                 .map(entry -> Translations.plain(entry.from()))
                 .forEach(fresh::remove));
@@ -230,8 +230,8 @@ public final class InLanguage {
             return;
         }
         String text = there.isEmpty()
-                ? TranslationsText.of(fresh)
-                : TranslationsText.with(there.get(), fresh, used)
+                ? TranslationsText.of(fresh, run.language())
+                : TranslationsText.with(there.get(), fresh, used, run.language())
                         .orElseThrow(
                                 () -> new CannotRun(Message.of(InLanguage.class, "in-language.is.laid.out.so", shown)));
         if (there.isPresent() && text.equals(there.get().file().text())) {

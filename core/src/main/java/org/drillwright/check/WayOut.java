@@ -9,7 +9,7 @@ import org.drillwright.wording.Message;
 public final class WayOut {
 
     /** Where nothing plays that a rule could name. */
-    public static final WayOut NONE = new WayOut(Message.NONE, Message.NONE, List.of());
+    public static final WayOut NONE = new WayOut(Message.none(), Message.none(), List.of());
 
     private final Message words;
     private final Message condition;

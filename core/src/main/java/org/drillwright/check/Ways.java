@@ -119,6 +119,6 @@ public final class Ways {
         boolean changes = leaves == Leaves.PARTNERS_TURN || leaves == Leaves.FAULTS_OF_BOTH;
         return changes
                 ? Message.of(Ways.class, "partners.turn", Terms.of(fault.by().other()))
-                : Message.NONE;
+                : Message.none();
     }
 }

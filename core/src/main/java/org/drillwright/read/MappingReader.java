@@ -224,7 +224,7 @@ final class MappingReader implements Keys {
                         reader.places().span(at),
                         Nearest.unknown(written),
                         nearest.filter(near -> known.size() > TOLD)
-                                .orElseGet(() -> nearest.orElse(Message.NONE).then(told(known))));
+                                .orElseGet(() -> nearest.orElse(Message.none()).then(told(known))));
     }
 
     /** The first of them; nobody reads hundreds of drills in a finding. */

@@ -44,6 +44,6 @@ public enum ReadingRule {
 
     /** One sentence more on why it is demanded; may be empty. */
     public Message why() {
-        return why.isEmpty() ? Message.NONE : Message.of(ReadingRule.class, why);
+        return why.isEmpty() ? Message.none() : Message.of(ReadingRule.class, why);
     }
 }

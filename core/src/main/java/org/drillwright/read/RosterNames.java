@@ -143,7 +143,7 @@ final class RosterNames {
         return Stream.concat(passed.stream(), Stream.of(now))
                 .map(Message::plain)
                 .reduce((one, next) -> Message.of(RosterNames.class, "former.was", one, next))
-                .orElse(Message.NONE);
+                .orElse(Message.none());
     }
 
     static void warnUnlessKnown(String drill, Collection<String> drills, Span span, Findings findings) {

@@ -80,7 +80,7 @@ final class RosterTable {
                 span,
                 Nearest.unknown(word),
                 Nearest.meant(word, known)
-                        .orElse(Message.NONE)
+                        .orElse(Message.none())
                         .then(Message.of(RosterTable.class, "known", Message.words(known))));
     }
 

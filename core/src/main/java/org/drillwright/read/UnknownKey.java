@@ -41,7 +41,7 @@ record UnknownKey(String key, Span at, FieldPath around, FileKeys keys) {
 
     private Message unless(Collection<String> asked) {
         Message school =
-                ofTheSchool(key).isPresent() ? Message.of(UnknownKey.class, "key.of.the.school") : Message.NONE;
+                ofTheSchool(key).isPresent() ? Message.of(UnknownKey.class, "key.of.the.school") : Message.none();
         return school.then(Message.of(UnknownKey.class, "known.here", Message.words(List.copyOf(asked))));
     }
 

@@ -137,6 +137,6 @@ final class RecordDates {
         return Heading.inSchool(orders.stream()
                 .map(order -> Message.plain("tables: {dates: " + order.word() + "}"))
                 .reduce(DateColumn::or)
-                .orElse(Message.NONE));
+                .orElse(Message.none()));
     }
 }

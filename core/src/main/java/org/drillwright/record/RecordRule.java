@@ -37,6 +37,6 @@ public enum RecordRule {
 
     /** One sentence more on why it is looked at; may be empty. */
     public Message why() {
-        return why.isEmpty() ? Message.NONE : Message.of(RecordRule.class, why);
+        return why.isEmpty() ? Message.none() : Message.of(RecordRule.class, why);
     }
 }

@@ -78,7 +78,7 @@ public final class SarifReport {
         TreeSet<String> found = new TreeSet<>();
         findings.forEach(finding -> found.add(finding.rule()));
         found.removeAll(told);
-        found.forEach(id -> all.add(new RuleHelp(id, Severity.ERROR, Message.plain(id), Message.NONE)));
+        found.forEach(id -> all.add(new RuleHelp(id, Severity.ERROR, Message.plain(id), Message.none())));
         return all;
     }
 

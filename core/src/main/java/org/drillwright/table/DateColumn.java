@@ -178,7 +178,7 @@ public final class DateColumn {
                                 .map(day -> Message.of(DateColumn.class, "date.read", day, order.words()))
                                 .stream())
                 .reduce(DateColumn::or)
-                .orElse(Message.NONE);
+                .orElse(Message.none());
     }
 
     /** One of two. */

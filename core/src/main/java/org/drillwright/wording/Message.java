@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 public sealed interface Message {
 
     /** Nothing at all. */
-    Message NONE = new Plain("");
+    static Message none() {
+        return Plain.NOTHING;
+    }
 
     /** In the words of a language; in English where there are none. */
     default String in(Locale language) {
@@ -33,7 +35,7 @@ public sealed interface Message {
 
     /** Words that are the same in every language: what somebody wrote, a key of a file, a command. */
     static Message plain(String words) {
-        return words.isEmpty() ? NONE : new Plain(words);
+        return words.isEmpty() ? none() : new Plain(words);
     }
 
     /**
@@ -108,6 +110,9 @@ public sealed interface Message {
 
     /** See {@link #plain}. */
     record Plain(String words) implements Message {
+
+        private static final Plain NOTHING = new Plain("");
+
         @Override
         public String in(Locale language, String form) {
             return words;
@@ -149,7 +154,11 @@ public sealed interface Message {
     record Counted(Class<?> room, String key, long count, List<Object> values) implements Message {
         @Override
         public String in(Locale language, String form) {
-            String number = Bundle.in(Message.class, language).wanted("one").equals("0-1") && count == 0 || count == 1
+            String number = count == 1
+                            || (count == 0
+                                    && Bundle.in(Message.class, language)
+                                            .wanted("one")
+                                            .equals("0-1"))
                     ? ".one"
                     : ".other";
             return new Worded(room, key + number, values).in(language, form);

@@ -68,10 +68,10 @@ class MessageTest {
     @Test
     void nothing_joined_to_something_leaves_no_gap() {
         Message said = Message.plain("So it is.");
-        assertEquals(said, Message.NONE.then(said));
+        assertEquals(said, Message.none().then(said));
         assertEquals(said, said.then(Message.plain("")));
         assertEquals("So it is. So it is.", said.then(said).english());
-        assertTrue(Message.NONE.sentence().isEmpty());
+        assertTrue(Message.none().sentence().isEmpty());
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.wording.Bundle;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 
 /** The help of every command and option, from a file; its language is asked for when it is shown, for an option may tell it. */
@@ -60,7 +61,7 @@ final class HelpWords extends ResourceBundle {
     }
 
     @Override
-    protected Object handleGetObject(String key) {
+    protected @Nullable Object handleGetObject(String key) {
         Bundle words = in(language.get());
         int exits = key.indexOf(EXITS);
         Optional<String> found = exits < 0

@@ -127,7 +127,7 @@ final class WordsAnswer {
     private void unread(String words, Span span) {
         Message near = reader.meant(words, span)
                 .map(word -> Message.of(WordsAnswer.class, "words-answer.did.you.mean", word))
-                .orElse(Message.NONE);
+                .orElse(Message.none());
         say(Message.of(WordsAnswer.class, "words-answer.is.not.understood", part(words, span))
                 .then(near));
     }

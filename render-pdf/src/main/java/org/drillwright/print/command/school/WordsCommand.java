@@ -57,7 +57,7 @@ public final class WordsCommand implements Callable<Integer> {
     private static Message unknown(TurnReader reader, String words) {
         Message near = reader.meant(words, new Span(0, words.length()))
                 .map(one -> Message.of(WordsCommand.class, "words-command.did.you.mean", one))
-                .orElse(Message.NONE);
+                .orElse(Message.none());
         return Message.of(WordsCommand.class, "words-command.is.not.a.known", words)
                 .then(near)
                 .then(Message.of(WordsCommand.class, "words-command.a.school.can.add"));

@@ -95,7 +95,7 @@ public final class Glyphs {
         if (cause.first.isEmpty()) {
             int at = Math.max(0, words.text().indexOf(codePoint));
             Span place = words.span(at, at + Character.charCount(codePoint));
-            cause.first.add(new Finding(RULE, Severity.ERROR, drill.file(), place, Message.NONE, Message.NONE));
+            cause.first.add(new Finding(RULE, Severity.ERROR, drill.file(), place, Message.none(), Message.none()));
         }
     }
 
@@ -107,7 +107,7 @@ public final class Glyphs {
             findings.add(said(first, what, NAME_A_FONT));
         }
         for (Finding first : shaped.first) {
-            Message what = where("shaped", shaped, Message.NONE);
+            Message what = where("shaped", shaped, Message.none());
             findings.add(said(first, what, Message.of(Glyphs.class, "glyphs.of.the.righttoleft.scripts")));
         }
         return findings;

@@ -34,7 +34,7 @@ public final class SchoolFaces {
         } catch (UnusableFont why) {
             String files = regular.equals(bold) ? "'" + regular + "'" : "'" + regular + "' and '" + bold + "'";
             throw new CannotRun(
-                    Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml", files, why.getMessage()));
+                    Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml", files, String.valueOf(why.getMessage())));
         }
     }
 

@@ -3,6 +3,8 @@ package org.drillwright.terms;
 import java.util.Locale;
 import org.drillwright.model.Side;
 import org.drillwright.model.Weapon;
+import org.drillwright.notation.Action.ParryKind;
+import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
@@ -10,8 +12,9 @@ import org.drillwright.notation.Target;
 import org.drillwright.wording.Message;
 
 /**
- * The trade's terms as messages. The plain form is the bare word; a gap may ask for another: {@code the} (with its article, as
- * the subject), {@code acc} (the same as an object), {@code of} (whose), {@code to} (to whom), {@code at} (of a measure: where).
+ * The trade's terms as messages. The plain form is the bare word; a gap may ask for another: {@code the} or {@code a} (with its article,
+ * as the subject), {@code acc} (the same as an object), {@code of} (whose), {@code to} (to whom), {@code at} (of a measure: where), {@code in} and {@code into} (of a
+ * line: where, and whither), {@code de} (of a position: which, as in a parry of quarte).
  * A language need only have those that its own words ask for.
  */
 public final class Terms {
@@ -40,6 +43,14 @@ public final class Terms {
 
     public static Message of(Weapon weapon) {
         return term("weapon", weapon);
+    }
+
+    public static Message of(ParryKind kind) {
+        return term("parry", kind);
+    }
+
+    public static Message of(Path path) {
+        return term("path", path);
     }
 
     private static Message term(String kind, Enum<?> one) {

@@ -73,6 +73,11 @@ public sealed interface Message {
         return new Listed("any", some);
     }
 
+    /** The same without a comma, where only a few are named: {@code quarte or circular sixte}. */
+    static Message or(List<Message> some) {
+        return new Listed("or", some);
+    }
+
     /** All of which are meant: {@code quarte, sixte and octave}. */
     static Message all(List<Message> some) {
         return new Listed("all", some);

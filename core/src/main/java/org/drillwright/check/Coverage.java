@@ -1,9 +1,8 @@
 package org.drillwright.check;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Count;
@@ -11,6 +10,7 @@ import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Question;
 import org.drillwright.source.FieldPath;
+import org.drillwright.wording.Message;
 
 /**
  * Which counts of a drill could be judged, and what around them could not.
@@ -38,7 +38,7 @@ public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
      * @param unknown what is not known for it
      * @param words those that were not read, as they are written
      */
-    public record End(String part, List<String> unknown, List<String> words) {
+    public record End(String part, List<Message> unknown, List<String> words) {
 
         public End {
             unknown = List.copyOf(unknown);
@@ -50,14 +50,17 @@ public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
      * A count that could not be judged.
      *
      * @param step numbered from 0
-     * @param unknown what was asked and not known
+     * @param unknown what was asked and not known, in the order of its English words
      * @param since where the first of it became unknown, in words; may be empty
      * @param words those of its turns that were not read, as they are written
      */
-    public record Gap(int step, Set<String> unknown, String since, List<String> words) {
+    public record Gap(int step, List<Message> unknown, Message since, List<String> words) {
 
         public Gap {
-            unknown = Set.copyOf(unknown);
+            unknown = unknown.stream()
+                    .distinct()
+                    .sorted(Comparator.comparing(Message::english))
+                    .toList();
             words = List.copyOf(words);
         }
     }
@@ -66,8 +69,8 @@ public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
         List<Gap> gaps = new ArrayList<>();
         List<Count> counts = subject.replay().counts();
         for (int step = 0; step < counts.size(); step++) {
-            Set<String> unknown = new LinkedHashSet<>(subject.unknownThroughout());
-            String since = "";
+            List<Message> unknown = new ArrayList<>(subject.unknownThroughout());
+            Message since = Message.NONE;
             List<String> words = new ArrayList<>();
             for (Side side : Side.values()) {
                 Unread unread = Unread.in(subject, step, side);
@@ -78,7 +81,7 @@ public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
                 for (Question question : played.asked()) {
                     if (!question.known()) {
                         since = since.isEmpty() && !question.since().equals(Fact.HERE) ? question.since() : since;
-                        unknown.add("the " + question.part());
+                        unknown.add(question.words());
                     }
                 }
             }
@@ -96,9 +99,10 @@ public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
             if (read.isRead()) {
                 continue;
             }
-            List<String> unknown = new ArrayList<>(List.of(part.equals("start") ? "how they stand" : "what is done"));
+            List<Message> unknown = new ArrayList<>(
+                    List.of(Message.of(Coverage.class, part.equals("start") ? "unknown.stand" : "unknown.done")));
             if (!part.equals("start") && !Intent.isSaluteByBoth(read)) {
-                unknown.add("whether both salute");
+                unknown.add(Message.of(Coverage.class, "unknown.salute"));
             }
             String text = subject.words(FieldPath.of(part)).text();
             ends.add(new End(part, unknown, Unread.words(read, text)));

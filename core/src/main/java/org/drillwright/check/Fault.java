@@ -5,6 +5,7 @@ import org.drillwright.phrase.Attempt;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.phrase.State;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * A refusal in its place.
@@ -15,7 +16,7 @@ import org.drillwright.source.Span;
  * @param attempt plays the drill with something else done here
  * @param span the words in the file
  */
-public record Fault(Refusal refusal, Side by, String where, State before, Attempt attempt, Span span) {
+public record Fault(Refusal refusal, Side by, Message where, State before, Attempt attempt, Span span) {
 
     /** For what a rule would name instead. */
     public Ways ways() {

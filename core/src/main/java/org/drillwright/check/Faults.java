@@ -14,9 +14,11 @@ import org.drillwright.phrase.Rehearsal;
 import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.Spot;
 import org.drillwright.phrase.State;
+import org.drillwright.phrase.Where;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** All refusals of a drill's replay, each in its place, in the order in which they came. */
 final class Faults {
@@ -43,7 +45,7 @@ final class Faults {
     }
 
     private void addCount(int step, Count count) {
-        String where = "count " + subject.count(step);
+        Message where = Where.count(subject.count(step));
         for (Played played : count.moves()) {
             add(step, played, subject.turnWords(step, played.move().by()), where);
         }
@@ -63,10 +65,10 @@ final class Faults {
     }
 
     private void addAll(int part, List<Played> moves, String name) {
-        moves.forEach(played -> add(part, played, subject.words(FieldPath.of(name)), "the " + name));
+        moves.forEach(played -> add(part, played, subject.words(FieldPath.of(name)), Where.part(name)));
     }
 
-    private void add(int part, Played played, Written told, String where) {
+    private void add(int part, Played played, Written told, Message where) {
         Move move = played.move();
         Spot spot = new Spot(
                 part, move.by(), move.parts().stream().map(Clause::span).toList());
@@ -75,7 +77,7 @@ final class Faults {
         }
     }
 
-    private void add(Refusal refusal, Spot spot, String where, State before, Span span) {
+    private void add(Refusal refusal, Spot spot, Message where, State before, Span span) {
         Attempt attempt = new Attempt(replay, words, spot, refusal);
         faults.add(new Fault(refusal, spot.by(), where, before, attempt, span));
     }

@@ -26,6 +26,7 @@ import org.drillwright.source.Places;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /**
  * What a rule looks at: a drill with its places, what its words were read as, and the school around it. The drill is
@@ -287,10 +288,10 @@ public final class Subject {
     }
 
     /** What all counts rest on and could not be read, in words. */
-    List<String> unknownThroughout() {
+    List<Message> unknownThroughout() {
         return Stream.of("form", "weapon", "hands")
                 .filter(this::isLost)
-                .map(key -> "the " + key)
+                .map(key -> Message.of(Subject.class, "unknown." + key))
                 .toList();
     }
 

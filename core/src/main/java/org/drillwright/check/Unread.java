@@ -10,6 +10,8 @@ import org.drillwright.notation.Clause;
 import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Written;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /**
  * What of a text was not read, and what that leaves open.
@@ -17,7 +19,7 @@ import org.drillwright.source.Written;
  * @param unknown what is not known for it, in words
  * @param words the words, as they are written
  */
-record Unread(List<String> unknown, List<String> words) {
+record Unread(List<Message> unknown, List<String> words) {
 
     private static final Unread NONE = new Unread(List.of(), List.of());
 
@@ -46,25 +48,29 @@ record Unread(List<String> unknown, List<String> words) {
                 .toList();
     }
 
-    private static List<String> unknown(Utterance turn, Side side) {
+    private static List<Message> unknown(Utterance turn, Side side) {
         Set<Doubt> doubts = EnumSet.noneOf(Doubt.class);
         turn.clauses().forEach(clause -> doubts.addAll(clause.doubts()));
         boolean whole = doubts.isEmpty() || turn.clauses().stream().anyMatch(Unread::isNoAction);
-        List<String> unknown = new ArrayList<>();
+        List<Message> unknown = new ArrayList<>();
         if (whole || doubts.contains(Doubt.DONE)) {
-            unknown.add("what the " + side.word() + " does");
+            unknown.add(of("unknown.what", side));
         }
         for (Doubt doubt : doubts) {
             switch (doubt) {
                 case DONE -> {}
-                case MANNER -> unknown.add("how the " + side.word() + " does it");
-                case STEPS -> unknown.add("how the " + side.word() + " steps");
-                case WHO -> unknown.add("who does it");
-                case MASK -> unknown.add("whether the " + side.word() + "'s mask is on");
-                case CHOICE -> unknown.add("which of several things the " + side.word() + " does");
+                case MANNER -> unknown.add(of("unknown.manner", side));
+                case STEPS -> unknown.add(of("unknown.steps", side));
+                case WHO -> unknown.add(Message.of(Unread.class, "unknown.who"));
+                case MASK -> unknown.add(of("unknown.mask", side));
+                case CHOICE -> unknown.add(of("unknown.choice", side));
             }
         }
         return unknown;
+    }
+
+    private static Message of(String key, Side side) {
+        return Message.of(Unread.class, key, Terms.of(side));
     }
 
     private static boolean isNoAction(Clause clause) {

@@ -13,6 +13,7 @@ import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.State;
 import org.drillwright.source.Finding;
+import org.drillwright.wording.Message;
 
 /** A drill as it was played, in plain text. */
 public final class Explanation {
@@ -95,12 +96,12 @@ public final class Explanation {
         line(coverage.counts() - coverage.gaps().size() + " of " + coverage.counts() + " counts were judged.");
         for (Coverage.Gap gap : coverage.gaps()) {
             line("  Not judged: count " + subject.count(gap.step()) + ", unknown: "
-                    + gap.unknown().stream().sorted().collect(Collectors.joining(", "))
-                    + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")")
+                    + Message.listed(gap.unknown()).english()
+                    + (gap.since().isEmpty() ? "" : " (since " + gap.since().english() + ")")
                     + (gap.words().isEmpty() ? "" : "; not read: '" + String.join("', '", gap.words()) + "'"));
         }
         for (Coverage.End end : coverage.ends()) {
-            line("  Not judged: the " + end.part() + ", unknown: " + String.join(", ", end.unknown())
+            line("  Not judged: the " + end.part() + ", unknown: " + Message.listed(end.unknown()).english()
                     + (end.words().isEmpty() ? "" : "; not read: '" + String.join("', '", end.words()) + "'"));
         }
     }

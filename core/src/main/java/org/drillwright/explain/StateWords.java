@@ -44,7 +44,7 @@ public final class StateWords {
 
     /** The measure and the contact. */
     public static String shared(State state) {
-        return state.measure().words() + "; " + blades(state);
+        return state.measure().words().english() + "; " + blades(state);
     }
 
     private static String blades(State state) {
@@ -75,6 +75,6 @@ public final class StateWords {
     }
 
     private static String unknown(Fact<?> fact) {
-        return "unknown since " + (fact.since().isEmpty() ? "the beginning" : fact.since());
+        return "unknown since " + (fact.since().isEmpty() ? "the beginning" : fact.since().english());
     }
 }

@@ -8,6 +8,7 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Line;
+import org.drillwright.wording.Message;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -211,7 +212,7 @@ final class CountOrder {
      *
      * @param where the count in words
      */
-    State before(Move move, State state, String where) {
+    State before(Move move, State state, Message where) {
         Move answer = (move.by() == Side.LEADER ? follower : leader).peek();
         if (slips(move, state)) {
             return state.with(move.by(), begin.of(move.by())).withEngagement(begin.engagement());

@@ -8,6 +8,7 @@ import org.drillwright.notation.Action.Reply;
 import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Line;
+import org.drillwright.wording.Message;
 
 /** Plays what meets an attack: parries, evasions, and touches taken on purpose. */
 final class Defence {
@@ -86,7 +87,7 @@ final class Defence {
             }
             judge.judge(attack);
         } else {
-            ledger.asks("parry", true, "");
+            ledger.asks("parry", true, Message.NONE);
         }
         State met = hand(state, parry, attack.role(), !attack.meant());
         return attack.meant() ? afterContact(met, parry) : afterFeint(met);
@@ -122,7 +123,7 @@ final class Defence {
     /** Whether blades met on a feint is shown only by what follows; the hand was looking for the blade. */
     private State afterFeint(State state) {
         return state.with(moment.by(), state.of(moment.by()).withReach())
-                .withEngagement(Fact.unknown("a parry drawn by a feint"));
+                .withEngagement(Fact.unknown(Where.DRAWN_PARRY));
     }
 
     private State afterContact(State state, Action.Parry parry) {

@@ -2,6 +2,7 @@ package org.drillwright.phrase;
 
 import java.util.Optional;
 import java.util.function.Function;
+import org.drillwright.wording.Message;
 
 /**
  * A part of the state that is either known or not.
@@ -9,16 +10,16 @@ import java.util.function.Function;
  * @param value what is known
  * @param since where it became unknown, in words; empty if it is known
  */
-public record Fact<T>(Optional<T> value, String since) {
+public record Fact<T>(Optional<T> value, Message since) {
 
     /** It is the turn itself that does not say it. */
-    public static final String HERE = "here";
+    public static final Message HERE = Where.HERE;
 
     public static <T> Fact<T> of(T value) {
-        return new Fact<>(Optional.of(value), "");
+        return new Fact<>(Optional.of(value), Message.NONE);
     }
 
-    public static <T> Fact<T> unknown(String since) {
+    public static <T> Fact<T> unknown(Message since) {
         return new Fact<>(Optional.empty(), since);
     }
 
@@ -36,9 +37,9 @@ public record Fact<T>(Optional<T> value, String since) {
     }
 
     /** Known only where the change gives something; else unknown since here. */
-    public <R> Fact<R> flatMap(Function<T, Optional<R>> change, String here) {
+    public <R> Fact<R> flatMap(Function<T, Optional<R>> change, Message here) {
         Optional<R> changed = value.flatMap(change);
-        return new Fact<>(changed, changed.isPresent() ? "" : since.isEmpty() ? here : since);
+        return new Fact<>(changed, changed.isPresent() ? Message.NONE : since.isEmpty() ? here : since);
     }
 
     @Override

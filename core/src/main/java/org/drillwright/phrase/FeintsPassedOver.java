@@ -9,6 +9,7 @@ import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
+import org.drillwright.wording.Message;
 
 /**
  * Tells which parry of a count belongs not to the feint that comes first but to the stroke behind it. A feint opens the line
@@ -44,7 +45,7 @@ final class FeintsPassedOver {
      *
      * @param where the count in words
      */
-    State drawn(State state, Move parry, Move stroke, String where) {
+    State drawn(State state, Move parry, Move stroke, Message where) {
         Fencer fencer = state.of(parry.by());
         boolean comesBack = waits(state, parry, stroke)
                 && named(parry.action())

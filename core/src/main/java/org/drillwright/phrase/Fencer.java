@@ -3,6 +3,7 @@ package org.drillwright.phrase;
 import java.util.Optional;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
+import org.drillwright.wording.Message;
 
 /**
  * One of the two, as far as rules look at a person.
@@ -32,7 +33,7 @@ public record Fencer(
         return new Fencer(
                 Fact.of(Feet.STANDING),
                 false,
-                Fact.unknown("the beginning"),
+                Fact.unknown(Where.BEGINNING),
                 Fact.of(false),
                 Fact.of(false),
                 Fact.of(Optional.empty()),
@@ -73,7 +74,7 @@ public record Fencer(
     }
 
     /** The hand leaves its line open, nobody knows how. */
-    Fencer open(String since) {
+    Fencer open(Message since) {
         return new Fencer(
                 feet,
                 gained,
@@ -94,12 +95,12 @@ public record Fencer(
     }
 
     /** Where the hand is is known, and not whether the arm is out. */
-    Fencer armUnknown(String since) {
+    Fencer armUnknown(Message since) {
         return new Fencer(feet, gained, hand, covers, Fact.unknown(since), Fact.unknown(since), reaching, masked);
     }
 
     /** All that the hand does is unknown. */
-    Fencer handUnknown(String since) {
+    Fencer handUnknown(Message since) {
         return new Fencer(
                 feet,
                 gained,

@@ -30,7 +30,7 @@ final class Footwork {
         int shift = half ? 0 : -step.foot().halfSteps() / 2 * step.times();
         State from = state;
         if (shift != 0 && state.of(by).isLunged()) {
-            ledger.refuse(new Refusal.NotRecovered(shift < 0 ? "goes forward" : "goes back"));
+            ledger.refuse(new Refusal.NotRecovered(shift < 0 ? Refusal.Onward.GOES_FORWARD : Refusal.Onward.GOES_BACK));
             from = state.with(by, state.of(by).withFeet(Fact.of(Feet.ON_GUARD))).with(Range.UNKNOWN);
         }
         if (step.foot() == Action.Foot.GAIN) {
@@ -50,7 +50,7 @@ final class Footwork {
         Side by = moment.by();
         Fencer fencer = state.of(by);
         if (fencer.isLunged()) {
-            ledger.refuse(new Refusal.NotRecovered("lunges again"));
+            ledger.refuse(new Refusal.NotRecovered(Refusal.Onward.LUNGES_AGAIN));
             return state.with(Range.UNKNOWN);
         }
         if (moment.othersLunge()) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
 import org.drillwright.notation.Position;
+import org.drillwright.wording.Message;
 
 /**
  * The sabre guard of tierce covers the flank (Waite 1880, p. 41), and yet the cut to the flank at who stands in it, parried in
@@ -22,7 +23,7 @@ final class GuardAtSabre {
      *
      * @param where the count in words
      */
-    State opened(State state, Move answer, String where) {
+    State opened(State state, Move answer, Message where) {
         Fencer fencer = state.of(answer.by());
         boolean inGuard = setting.isSabre()
                 && answer.action() instanceof Action.Parry parry

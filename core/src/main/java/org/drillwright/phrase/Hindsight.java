@@ -93,7 +93,7 @@ final class Hindsight {
                 .filter(attack -> !attack.isKnown())
                 .findFirst()
                 .map(attack -> Fact.<Boolean>unknown(attack.since()))
-                .orElseGet(() -> doubted || open ? Fact.unknown("words not read") : Fact.of(false));
+                .orElseGet(() -> doubted || open ? Fact.unknown(Where.WORDS_NOT_READ) : Fact.of(false));
     }
 
     /** What is under way at a side before and behind each move of a count. */

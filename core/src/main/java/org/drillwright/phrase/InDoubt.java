@@ -9,16 +9,17 @@ import org.drillwright.notation.Clause;
 import org.drillwright.notation.Doubt;
 import org.drillwright.notation.Utterance;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** Makes unknown what unread words leave open about a move that was played. */
 final class InDoubt {
 
     private final State before;
     private final Side by;
-    private final String where;
+    private final Message where;
 
     /** @param before the state in which the move began */
-    InDoubt(State before, Side by, String where) {
+    InDoubt(State before, Side by, Message where) {
         this.before = before;
         this.by = by;
         this.where = where;
@@ -38,7 +39,7 @@ final class InDoubt {
     }
 
     /** Of masks that are off it is not known, where words that may put them on were not read. */
-    static State masksPerhapsOn(State state, String where) {
+    static State masksPerhapsOn(State state, Message where) {
         State next = state;
         for (Side side : Side.values()) {
             if (next.of(side).masked().is(false)) {

@@ -2,6 +2,7 @@ package org.drillwright.phrase;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.drillwright.wording.Message;
 
 /** What is refused and what is asked while one move is played. */
 final class Ledger {
@@ -14,8 +15,8 @@ final class Ledger {
     }
 
     /** Notes that a rule needs to know something; answers whether it is known. */
-    boolean asks(String part, boolean known, String since) {
-        asked.add(new Question(part, known, known ? "" : since));
+    boolean asks(String part, boolean known, Message since) {
+        asked.add(new Question(part, known, known ? Message.NONE : since));
         return known;
     }
 

@@ -56,7 +56,7 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
             return new LeftUnmet(gone, Optional.empty());
         }
         if (isUnread(turns.getOrDefault(side, Utterance.NOTHING))) {
-            return new LeftUnmet(end.withAttackOn(side, Fact.unknown("words not read")), Optional.empty());
+            return new LeftUnmet(end.withAttackOn(side, Fact.unknown(Where.WORDS_NOT_READ)), Optional.empty());
         }
         if (stepsBack(side, played)) {
             boolean tooShort = end.measure().most() <= attack.get().reach()

@@ -1,6 +1,7 @@
 package org.drillwright.phrase;
 
 import org.drillwright.model.Side;
+import org.drillwright.wording.Message;
 
 /**
  * When a move is played.
@@ -14,14 +15,14 @@ import org.drillwright.model.Side;
  */
 record Moment(
         Side by,
-        String where,
+        Message where,
         boolean othersLunge,
         Fact<Boolean> attacked,
         boolean footFirst,
         Fact<Boolean> lungesNext) {
 
     /** A move on its own, of which nothing is told before or behind. */
-    static Moment alone(Side by, String where, boolean othersLunge, Fact<Boolean> attacked) {
+    static Moment alone(Side by, Message where, boolean othersLunge, Fact<Boolean> attacked) {
         return new Moment(by, where, othersLunge, attacked, false, Fact.of(false));
     }
 

@@ -95,7 +95,7 @@ public final class Possible {
 
     private Optional<Open> open(Move move) {
         Moment moment =
-                Moment.alone(move.by(), "here", state.of(move.by().other()).isLunged(), Fact.unknown("here"));
+                Moment.alone(move.by(), Fact.HERE, state.of(move.by().other()).isLunged(), Fact.unknown(Fact.HERE));
         Outcome outcome = Play.play(state, move, setting, moment);
         boolean idle = move.isAssault()
                 && outcome.next()

@@ -1,6 +1,8 @@
 package org.drillwright.phrase;
 
 import org.drillwright.notation.Measure;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /**
  * The measure as far as it is known: the foot actions that it takes to touch, 0 being an extension, below 0 close.
@@ -49,25 +51,22 @@ public record Range(int least, int most) {
         return least <= other.most && other.least <= most;
     }
 
-    /** The measure in a word, such as {@code lunge distance}. */
-    public String words() {
+    /** The measure in words, such as {@code lunge distance}; with the form {@code at}, where that is. */
+    public Message words() {
         if (!isKnown()) {
-            return "an unknown distance";
+            return Message.of(Range.class, "range.unknown");
         }
         if (isExact()) {
-            return named(Measure.of(least));
+            return Terms.of(Measure.of(least));
         }
         if (least >= Measure.OUT.steps()) {
-            return "out of distance";
+            return Terms.of(Measure.OUT);
         }
         if (far(least)) {
-            return named(Measure.of(most)) + (most < 0 ? "" : " or nearer");
+            Message nearest = Terms.of(Measure.of(most));
+            return most < 0 ? nearest : Message.of(Range.class, "range.nearer", nearest);
         }
-        return named(Measure.of(least)) + " or further away";
-    }
-
-    private static String named(Measure measure) {
-        return measure == Measure.OUT ? "out of distance" : measure.word() + " distance";
+        return Message.of(Range.class, "range.further", Terms.of(Measure.of(least)));
     }
 
     @Override

@@ -138,8 +138,15 @@ public sealed interface Refusal {
     record AcrossTheBlades(Line contact, Line named, boolean beaten, boolean sure, boolean opposition)
             implements Refusal {}
 
+    /** What needs a recovery first. */
+    enum Onward {
+        GOES_FORWARD,
+        GOES_BACK,
+        LUNGES_AGAIN
+    }
+
     /** Somebody on the lunge does what needs a recovery first. */
-    record NotRecovered(String what) implements Refusal {}
+    record NotRecovered(Onward what) implements Refusal {}
 
     /** The arm goes out from a lunge that was made without it. */
     record FootBeforeHand() implements Refusal {}

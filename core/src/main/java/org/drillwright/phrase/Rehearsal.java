@@ -12,6 +12,7 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
 import org.drillwright.notation.Utterance;
+import org.drillwright.wording.Message;
 
 /** Plays a whole drill: opening, start, count after count, closing. */
 public final class Rehearsal {
@@ -76,25 +77,25 @@ public final class Rehearsal {
 
     private Replay play() {
         List<Played> opening = new ArrayList<>();
-        State opened = together(State.atAttention(), words.opening(), "the opening", opening);
+        State opened = together(State.atAttention(), words.opening(), Where.OPENING, opening);
         State start = new StartState(setting, words.start()).from(opened);
         List<Count> counts = new ArrayList<>();
         State state = start;
         for (int at = 0; at < words.counts().size(); at++) {
             Map<Side, Utterance> next =
                     at + 1 < words.counts().size() ? words.counts().get(at + 1) : Map.of();
-            Count count = count(state, words.counts().get(at), next, "count " + (at + 1));
+            Count count = count(state, words.counts().get(at), next, Where.count(at + 1));
             counts.add(count);
             state = count.end();
         }
         List<Played> closing = new ArrayList<>();
-        together(state, words.closing(), "the closing", closing);
+        together(state, words.closing(), Where.CLOSING, closing);
         List<Count> judged = setting.partner() ? Hindsight.of(counts) : counts;
         return new Replay(setting, opening, opened, start, judged, closing);
     }
 
     /** Words that concern both unless they name one. */
-    private State together(State from, Utterance utterance, String where, List<Played> played) {
+    private State together(State from, Utterance utterance, Message where, List<Played> played) {
         State state = from;
         for (Clause clause : InDoubt.clauses(utterance)) {
             for (Side side : clause.subject().map(List::of).orElse(List.of(Side.values()))) {
@@ -113,7 +114,7 @@ public final class Rehearsal {
         return state;
     }
 
-    private static State masksUnknown(State state, String where) {
+    private static State masksUnknown(State state, Message where) {
         State next = state;
         for (Side side : Side.values()) {
             next = next.with(side, next.of(side).withMask(Fact.unknown(where)));
@@ -121,7 +122,7 @@ public final class Rehearsal {
         return next;
     }
 
-    private Count count(State begin, Map<Side, Utterance> turns, Map<Side, Utterance> next, String where) {
+    private Count count(State begin, Map<Side, Utterance> turns, Map<Side, Utterance> next, Message where) {
         CountOrder order =
                 new CountOrder(begin, moves(begin, turns, Side.LEADER), moves(begin, turns, Side.FOLLOWER), setting);
         List<Played> alone = new ArrayList<>();
@@ -155,7 +156,7 @@ public final class Rehearsal {
     }
 
     /** Whether a turn holds a lunge; words that were not read may be one. */
-    private static Fact<Boolean> lunges(Utterance turn, String where) {
+    private static Fact<Boolean> lunges(Utterance turn, Message where) {
         List<Clause> clauses = InDoubt.clauses(turn);
         boolean doubted =
                 clauses.stream().anyMatch(clause -> !clause.isCertain() || clause.action() instanceof Action.Unread);
@@ -191,7 +192,7 @@ public final class Rehearsal {
         }
     }
 
-    private static Fact<Boolean> attacks(Move move, String where) {
+    private static Fact<Boolean> attacks(Move move, Message where) {
         return move.isInDoubt() ? Fact.unknown(where) : Fact.of(move.isAssault());
     }
 

@@ -178,18 +178,18 @@ final class Sighting {
         if (state.engagement().value().get().isPresent()) {
             return contact();
         }
-        return state.of(by).hand().flatMap(position -> setting.lineOf(position).map(setting::across), "the guard");
+        return state.of(by).hand().flatMap(position -> setting.lineOf(position).map(setting::across), Where.GUARD);
     }
 
     private Fact<Line> contact() {
-        return state.engagement().flatMap(blades -> blades.map(one -> one.lineOf(by.other())), "the blades");
+        return state.engagement().flatMap(blades -> blades.map(one -> one.lineOf(by.other())), Where.BLADES);
     }
 
     private Fact<Line> left() {
         return state.changed()
                 .filter(change -> change.by() != by)
-                .map(change -> change.left().flatMap(blades -> blades.map(one -> one.lineOf(by.other())), "the blades"))
-                .orElseGet(() -> Fact.unknown("the blades"));
+                .map(change -> change.left().flatMap(blades -> blades.map(one -> one.lineOf(by.other())), Where.BLADES))
+                .orElseGet(() -> Fact.unknown(Where.BLADES));
     }
 
     /** A straight riposte stays in the line of the parry (Technical Rules t.11.1), seen from the other body. */
@@ -200,7 +200,7 @@ final class Sighting {
                                 .flatMap(Parried::position)
                                 .flatMap(setting::lineOf)
                                 .map(setting::across),
-                        "the parry");
+                        Where.PARRY);
     }
 
     /** A target that the weapon's rules leave out (t.77, t.97). */

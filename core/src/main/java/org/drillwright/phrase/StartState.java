@@ -10,11 +10,12 @@ import org.drillwright.notation.Position;
 import org.drillwright.notation.Stance;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.StartWords.Part;
+import org.drillwright.wording.Message;
 
 /** The state in which the first count begins: what the opening leads to, with the measure and the contact of start. */
 final class StartState {
 
-    private static final String WHERE = "the start";
+    private static final Message WHERE = Where.START;
 
     private final Setting setting;
     private final StartWords words;

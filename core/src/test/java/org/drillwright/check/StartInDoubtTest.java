@@ -80,7 +80,7 @@ class StartInDoubtTest {
         for (Fault fault : subject.faults()) {
             if (!(fault.refusal() instanceof Refusal.FromTheOtherSide)) {
                 refused.add(
-                        new Refused(fault.where(), fault.refusal().getClass().getSimpleName()));
+                        new Refused(fault.where().english(), fault.refusal().getClass().getSimpleName()));
             }
         }
         return refused;

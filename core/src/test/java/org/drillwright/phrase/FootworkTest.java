@@ -62,21 +62,21 @@ class FootworkTest implements Staged {
                 L Lunge.
                 F Hold.
                 > L sixte closed, lunge | F sixte closed | at ?
-                ! L NotRecovered[what=lunges again]
+                ! L NotRecovered[what=LUNGES_AGAIN]
                 = On guard in sixte, blades apart, at lunge distance.
                 L Lunge.
                 F Hold.
                 L Advance.
                 F Hold.
                 > L sixte closed | F sixte closed | at ?
-                ! L NotRecovered[what=goes forward]
+                ! L NotRecovered[what=GOES_FORWARD]
                 = On guard in sixte, blades apart, at lunge distance.
                 L Lunge.
                 F Hold.
                 L Retreat.
                 F Hold.
                 > L sixte closed | F sixte closed | at ?
-                ! L NotRecovered[what=goes back]
+                ! L NotRecovered[what=GOES_BACK]
                 = On guard in sixte, blades apart, at advance-lunge distance.
                 L Lunge.
                 F Lunge.

@@ -21,14 +21,14 @@ class RangeTest {
         "OUT, out of distance"
     })
     void is_said_in_the_words_of_the_cards(Measure measure, String words) {
-        assertEquals(words, Range.of(measure).words());
+        assertEquals(words, Range.of(measure).words().english());
         assertTrue(Range.of(measure).isKnown());
     }
 
     @Test
     void who_steps_in_from_out_of_distance_is_at_advance_and_lunge_or_further_off() {
         Range nearer = Range.of(Measure.OUT).shift(-1);
-        assertEquals("advance-lunge distance or further away", nearer.words());
+        assertEquals("advance-lunge distance or further away", nearer.words().english());
         assertTrue(nearer.meets(Range.of(Measure.OUT)));
         assertTrue(nearer.meets(Range.exactly(2)));
         assertFalse(nearer.meets(Range.exactly(1)));
@@ -38,9 +38,9 @@ class RangeTest {
     @Test
     void who_steps_back_from_close_distance_is_at_extension_or_still_nearer() {
         assertEquals(
-                "extension distance or nearer", Range.of(Measure.CLOSE).shift(1).words());
-        assertEquals("close distance", Range.of(Measure.CLOSE).shift(-1).words());
-        assertEquals("out of distance", Range.of(Measure.OUT).shift(1).words());
+                "extension distance or nearer", Range.of(Measure.CLOSE).shift(1).words().english());
+        assertEquals("close distance", Range.of(Measure.CLOSE).shift(-1).words().english());
+        assertEquals("out of distance", Range.of(Measure.OUT).shift(1).words().english());
     }
 
     @Test
@@ -58,7 +58,7 @@ class RangeTest {
     void nothing_is_known_of_the_unknown() {
         assertFalse(Range.UNKNOWN.isKnown());
         assertFalse(Range.UNKNOWN.isExact());
-        assertEquals("an unknown distance", Range.UNKNOWN.words());
+        assertEquals("an unknown distance", Range.UNKNOWN.words().english());
         assertTrue(Range.UNKNOWN.meets(Range.exactly(1)));
     }
 }

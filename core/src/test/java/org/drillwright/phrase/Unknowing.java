@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
+import org.drillwright.wording.Message;
 
 /**
  * One way of knowing less about a state.
@@ -15,7 +16,7 @@ import org.drillwright.notation.Position;
  */
 record Unknowing(String part, UnaryOperator<State> change) {
 
-    private static final String HERE = "here";
+    private static final Message HERE = Where.HERE;
 
     static final List<Unknowing> ALL = all();
 

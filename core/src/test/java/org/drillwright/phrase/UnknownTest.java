@@ -50,7 +50,7 @@ class UnknownTest {
             Replay replay = sample.subject().replay();
             for (Played played : moves(replay)) {
                 tried++;
-                Moment moment = Moment.alone(played.move().by(), "here", false, Fact.unknown("here"));
+                Moment moment = Moment.alone(played.move().by(), Fact.HERE, false, Fact.unknown(Fact.HERE));
                 State less = unknowing.change().apply(played.before());
                 List<Refusal> before = refusals(played.before(), played, replay.setting(), moment);
                 List<Refusal> after = refusals(less, played, replay.setting(), moment);
@@ -75,7 +75,7 @@ class UnknownTest {
         int faults = 0;
         for (Replay replay : RIGHT_AND_WRONG) {
             for (Played played : moves(replay)) {
-                Moment moment = Moment.alone(played.move().by(), "here", false, Fact.of(false));
+                Moment moment = Moment.alone(played.move().by(), Fact.HERE, false, Fact.of(false));
                 Outcome full = Play.play(played.before(), played.move(), replay.setting(), moment);
                 Outcome less =
                         Play.play(unknowing.change().apply(played.before()), played.move(), replay.setting(), moment);

@@ -123,7 +123,7 @@ record Wider(State state, Setting setting, Set<Side> struck) {
         actions.forEach(action -> parts.add(new Clause(action, Optional.empty(), Span.at(0), Clause.Join.BEGINS)));
         Move move = new Move(by, parts);
         boolean othersLunge = state.of(by.other()).isLunged();
-        Moment moment = Moment.alone(by, "here", othersLunge, Fact.of(struck.contains(by)));
+        Moment moment = Moment.alone(by, Fact.HERE, othersLunge, Fact.of(struck.contains(by)));
         Outcome outcome = Play.play(state, move, setting, moment);
         boolean idle = move.isAssault()
                 && outcome.next().attackOn(by.other()).filter(Attack::meant).isEmpty();

@@ -63,8 +63,8 @@ class LibraryTest {
         Subject drill = Example.drill("parry-of-quarte");
         // play
         Count first = drill.replay().counts().get(0);
-        String before = first.begin().measure().words();
-        String after = first.end().measure().words();
+        String before = first.begin().measure().words().english();
+        String after = first.end().measure().words().english();
         boolean refused =
                 first.moves().stream().anyMatch(move -> !move.refusals().isEmpty());
         // end

@@ -18,6 +18,7 @@ import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Refusal;
+import org.drillwright.phrase.Where;
 import org.drillwright.source.Severity;
 import org.drillwright.wording.Message;
 
@@ -137,7 +138,7 @@ public final class AttackUnanswered extends RefusalRule {
     }
 
     private static Fact<Line> line(Fault fault) {
-        return fault.before().attackOn(fault.by()).map(Attack::line).orElseGet(() -> Fact.unknown("the attack"));
+        return fault.before().attackOn(fault.by()).map(Attack::line).orElseGet(() -> Fact.unknown(Where.ATTACK));
     }
 
     /** The parries that may meet the attack; any, where it is not known where it comes. */

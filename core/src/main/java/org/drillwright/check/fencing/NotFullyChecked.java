@@ -1,19 +1,18 @@
 package org.drillwright.check.fencing;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
+import org.drillwright.phrase.Where;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Every count could be judged. */
 public final class NotFullyChecked implements Rule {
-
-    private static final String WAY_OUT = " Say it in fencing terms.";
 
     private static final RuleText TEXT = new RuleText(
             "not-fully-checked",
@@ -52,8 +51,10 @@ public final class NotFullyChecked implements Rule {
             findings.warning(
                     TEXT.id(),
                     subject.span(FieldPath.of(end.part())),
-                    "Not fully checked: the " + end.part() + ".",
-                    "Unknown here: " + String.join(", ", end.unknown()) + "." + unread(end.words()) + WAY_OUT);
+                    said("part", Where.part(end.part())),
+                    said("unknown", Message.listed(end.unknown()))
+                            .then(unread(end.words()))
+                            .then(said("say")));
         }
     }
 
@@ -62,21 +63,26 @@ public final class NotFullyChecked implements Rule {
         if (gaps.isEmpty()) {
             return;
         }
-        String counts = gaps.stream()
+        List<String> counts = gaps.stream()
                 .map(gap -> Integer.toString(subject.count(gap.step())))
-                .collect(Collectors.joining(", "));
+                .toList();
         Coverage.Gap first = gaps.get(0);
+        Message unknown = Message.listed(first.unknown());
         findings.warning(
                 TEXT.id(),
                 subject.spanInStep(first.step(), ""),
-                "Not fully checked: count" + (gaps.size() == 1 ? " " : "s ") + counts + ".",
-                "Unknown here: " + first.unknown().stream().sorted().collect(Collectors.joining(", "))
-                        + (first.since().isEmpty() ? "" : " (since " + first.since() + ")") + "."
-                        + unread(first.words()) + WAY_OUT);
+                Message.counted(NotFullyChecked.class, "not-fully-checked.count", gaps.size(), Message.words(counts)),
+                (first.since().isEmpty() ? said("unknown", unknown) : said("unknown.since", unknown, first.since()))
+                        .then(unread(first.words()))
+                        .then(said("say")));
     }
 
-    private static String unread(List<String> words) {
-        List<String> quoted = words.stream().map(word -> "'" + word + "'").toList();
-        return quoted.isEmpty() ? "" : " Not read: " + String.join(", ", quoted) + ".";
+    private static Message unread(List<String> words) {
+        List<Message> quoted = words.stream().map(word -> said("quoted", word)).toList();
+        return quoted.isEmpty() ? Message.NONE : said("not-read", Message.listed(quoted));
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(NotFullyChecked.class, "not-fully-checked." + key, values);
     }
 }

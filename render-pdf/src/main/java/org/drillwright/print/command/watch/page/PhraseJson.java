@@ -18,6 +18,7 @@ import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.State;
+import org.drillwright.wording.Message;
 
 /** The phrase for the page: how it begins, count after count, how it ends. */
 final class PhraseJson {
@@ -103,11 +104,11 @@ final class PhraseJson {
     }
 
     private void gap(Coverage.Gap gap) throws IOException {
-        String unknown = gap.unknown().stream().sorted().collect(Collectors.joining(", "));
+        String unknown = Message.listed(gap.unknown()).english();
         json.writeStringField(
                 "unknown",
                 unknown
-                        + (gap.since().isEmpty() ? "" : " (since " + gap.since() + ")")
+                        + (gap.since().isEmpty() ? "" : " (since " + gap.since().english() + ")")
                         + (gap.words().isEmpty() ? "" : "; not read: '" + String.join("', '", gap.words()) + "'"));
     }
 

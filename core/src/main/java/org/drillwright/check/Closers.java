@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Action.ParryKind;
@@ -20,6 +19,7 @@ import org.drillwright.phrase.Change;
 import org.drillwright.phrase.ParryTravel;
 import org.drillwright.phrase.Setting;
 import org.drillwright.phrase.State;
+import org.drillwright.terms.Terms;
 import org.drillwright.wording.Message;
 
 /** Names the parries that would close a line from where a hand stands, and what each would be called. */
@@ -38,17 +38,15 @@ public final class Closers {
     public static WayOut sentence(Setting setting, Fault fault, Line line) {
         if (isHeld(fault)) {
             return fault.ways()
-                    .or("a ceding parry", changes(setting, fault, line))
-                    .told(cedes ->
-                            Message.plain("The " + fault.by().word() + "'s blade is held: a ceding parry answers it."));
+                    .or(Message.NONE, changes(setting, fault, line))
+                    .told(cedes -> Message.of(Closers.class, "closers.held", Terms.of(fault.by())));
         }
         Ways ways = fault.ways();
         parries(setting, fault, line).forEach((name, parry) -> ways.or(name, Change.instead(parry)));
-        String from =
-                hand(fault).map(position -> "From " + position.word() + ", ").orElse("");
-        return ways.told(names -> Message.plain(Sentence.capital(
-                from + names.stream().map(Message::english).collect(Collectors.joining(" or ")) + " would close it",
-                ".")));
+        return ways.told(names -> hand(fault)
+                .map(position -> Message.of(Closers.class, "closers.from", Terms.of(position), Message.or(names)))
+                .orElseGet(() -> Message.of(Closers.class, "closers.close", Message.or(names)))
+                .capital());
     }
 
     /** Whether most schools teach a position. */
@@ -83,12 +81,12 @@ public final class Closers {
      * What may close a line from where the hand stands, by its name; whether it does is shown by playing. A hand that stays where
      * it is meets nothing, unless the arm has been out.
      */
-    private static Map<String, Action> parries(Setting setting, Fault fault, Line line) {
-        Map<String, Action> parries = new LinkedHashMap<>();
+    private static Map<Message, Action> parries(Setting setting, Fault fault, Line line) {
+        Map<Message, Action> parries = new LinkedHashMap<>();
         if (isHeld(fault)) {
             Stream.of(Position.values())
                     .filter(position -> setting.parries().row(position).firm())
-                    .forEach(position -> parries.put(position.word(), parry(fault, position, ParryKind.CEDING)));
+                    .forEach(position -> parries.put(Terms.of(position), parry(fault, position, ParryKind.CEDING)));
             return parries;
         }
         Optional<Position> hand = hand(fault);
@@ -96,13 +94,13 @@ public final class Closers {
         for (Position position : setting.parries().closing(line)) {
             boolean stays = !out && hand.equals(Optional.of(position));
             if (!stays && isUsual(setting, position)) {
-                parries.put(
-                        position.word() + called(setting, hand, position), parry(fault, position, ParryKind.UNSTATED));
+                parries.put(called(setting, hand, position), parry(fault, position, ParryKind.UNSTATED));
             }
         }
         hand.filter(position -> circles(setting, position, line))
-                .ifPresent(position ->
-                        parries.put("circular " + position.word(), parry(fault, position, ParryKind.CIRCULAR)));
+                .ifPresent(position -> parries.put(
+                        Message.of(Closers.class, "closers.circular", Terms.of(position)),
+                        parry(fault, position, ParryKind.CIRCULAR)));
         return parries;
     }
 
@@ -114,11 +112,11 @@ public final class Closers {
                 fault.before().of(fault.by()).isLunged());
     }
 
-    private static String called(Setting setting, Optional<Position> hand, Position to) {
+    private static Message called(Setting setting, Optional<Position> hand, Position to) {
         return hand.flatMap(from -> ParryTravel.kind(setting, from, to))
                 .filter(kind -> kind != ParryKind.UNSTATED)
-                .map(kind -> " (a " + kind.words() + ")")
-                .orElse("");
+                .map(kind -> Message.of(Closers.class, "closers.kind", Terms.of(to), Terms.of(kind)))
+                .orElse(Terms.of(to));
     }
 
     private static boolean circles(Setting setting, Position hand, Line line) {

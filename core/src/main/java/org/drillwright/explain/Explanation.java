@@ -2,7 +2,6 @@ package org.drillwright.explain;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Side;
@@ -101,7 +100,8 @@ public final class Explanation {
                     + (gap.words().isEmpty() ? "" : "; not read: '" + String.join("', '", gap.words()) + "'"));
         }
         for (Coverage.End end : coverage.ends()) {
-            line("  Not judged: the " + end.part() + ", unknown: " + Message.listed(end.unknown()).english()
+            line("  Not judged: the " + end.part() + ", unknown: "
+                    + Message.listed(end.unknown()).english()
                     + (end.words().isEmpty() ? "" : "; not read: '" + String.join("', '", end.words()) + "'"));
         }
     }

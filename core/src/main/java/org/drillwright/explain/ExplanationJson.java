@@ -92,7 +92,9 @@ public final class ExplanationJson {
         for (Side side : Side.values()) {
             fencer(side.word(), state.of(side));
         }
-        text("measure", state.measure().isKnown() ? Optional.of(state.measure().words().english()) : Optional.empty());
+        text(
+                "measure",
+                state.measure().isKnown() ? Optional.of(state.measure().words().english()) : Optional.empty());
         text(
                 "blades",
                 state.engagement()

@@ -75,6 +75,7 @@ public final class StateWords {
     }
 
     private static String unknown(Fact<?> fact) {
-        return "unknown since " + (fact.since().isEmpty() ? "the beginning" : fact.since().english());
+        return "unknown since "
+                + (fact.since().isEmpty() ? "the beginning" : fact.since().english());
     }
 }

@@ -88,9 +88,9 @@ public sealed interface Message {
         return new Listed("listed", some);
     }
 
-    /** Side by side, with a semicolon between two. */
-    static Message apart(List<Message> some) {
-        return new Listed("semicolons", some);
+    /** Side by side as clauses of one sentence, with a semicolon between two. */
+    static Message clauses(List<Message> some) {
+        return new Listed("clauses", some);
     }
 
     /** Words of one's own, as {@link #listed}. */

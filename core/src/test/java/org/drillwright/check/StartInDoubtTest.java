@@ -79,8 +79,8 @@ class StartInDoubtTest {
         Set<Refused> refused = new HashSet<>();
         for (Fault fault : subject.faults()) {
             if (!(fault.refusal() instanceof Refusal.FromTheOtherSide)) {
-                refused.add(
-                        new Refused(fault.where().english(), fault.refusal().getClass().getSimpleName()));
+                refused.add(new Refused(
+                        fault.where().english(), fault.refusal().getClass().getSimpleName()));
             }
         }
         return refused;

@@ -38,7 +38,8 @@ class RangeTest {
     @Test
     void who_steps_back_from_close_distance_is_at_extension_or_still_nearer() {
         assertEquals(
-                "extension distance or nearer", Range.of(Measure.CLOSE).shift(1).words().english());
+                "extension distance or nearer",
+                Range.of(Measure.CLOSE).shift(1).words().english());
         assertEquals("close distance", Range.of(Measure.CLOSE).shift(-1).words().english());
         assertEquals("out of distance", Range.of(Measure.OUT).shift(1).words().english());
     }

@@ -12,20 +12,14 @@ import org.drillwright.notation.Aim;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** Between blades that touch nothing goes straight to the other side. */
 public final class AcrossTheBlades extends RefusalRule {
 
     public AcrossTheBlades() {
-        super(new RuleText(
-                "across-the-blades",
-                Severity.ERROR,
-                false,
-                "While the blades touch, a straight thrust stays on the side of contact; to reach the other"
-                        + " side, disengage, cut over, or beat the blade away first.",
-                "A straight thrust goes in the line of the engagement (Warford 1884, p. 17-19); to reach the"
-                        + " other side it would have to go through the partner's blade.",
-                """
+        super(RuleText.of(AcrossTheBlades.class, "across-the-blades", Severity.ERROR, false, """
                         start: On guard in sixte, engaged, at lunge distance.
                         steps:
                           - leader: Thrust straight to the high inside line with a lunge.
@@ -36,8 +30,7 @@ public final class AcrossTheBlades extends RefusalRule {
                           - leader: Recover on guard in sixte, engaged.
                             follower: Return to guard in sixte, engaged.
                             distance: lunge
-                        """,
-                """
+                        """, """
                         start: On guard in sixte, engaged, at lunge distance.
                         steps:
                           - leader: Disengage to the high inside line and lunge.
@@ -55,31 +48,45 @@ public final class AcrossTheBlades extends RefusalRule {
         if (!(fault.refusal() instanceof Refusal.AcrossTheBlades across)) {
             return Sentence.none();
         }
-        String touch = (across.beaten() ? "The beat meets the blade in " : "The blades touch in ")
-                + Sentence.the(across.contact()) + ", and this goes to " + Sentence.the(across.named());
         if (!across.sure()) {
             return Sentence.warning(
-                    touch + ", and the turn does not say how it passes the blade.",
-                    ways(fault, "say 'by disengage'", "say 'by cut-over'"));
+                    touch(across, "unsaid"),
+                    ways(
+                            fault,
+                            Message.of(AcrossTheBlades.class, "across-the-blades.say-disengage"),
+                            Message.of(AcrossTheBlades.class, "across-the-blades.say-cut-over")));
         }
         return across.opposition()
                 ? Sentence.error(
-                        touch + ": a hit with opposition stays on the side of the blade it opposes.",
+                        touch(across, "opposition"),
                         fault.ways()
-                                .or("hit in the line of contact", Change.at(Aim.at(across.contact())))
+                                .or(
+                                        Message.of(AcrossTheBlades.class, "across-the-blades.in-contact"),
+                                        Change.at(Aim.at(across.contact())))
                                 .sentence())
                 : Sentence.error(
-                        touch + ": one blade would have to go through the other.",
-                        ways(fault, "disengage", "cut over"));
+                        touch(across, "through"),
+                        ways(
+                                fault,
+                                Message.of(AcrossTheBlades.class, "across-the-blades.disengage"),
+                                Message.of(AcrossTheBlades.class, "across-the-blades.cut-over")));
+    }
+
+    private static Message touch(Refusal.AcrossTheBlades across, String fault) {
+        return Message.of(
+                AcrossTheBlades.class,
+                "across-the-blades." + (across.beaten() ? "beat." : "touch.") + fault,
+                Terms.of(across.contact()),
+                Terms.of(across.named()));
     }
 
     /** Those ways round the blade or past it that play. */
-    private static WayOut ways(Fault fault, String disengage, String cutOver) {
+    private static WayOut ways(Fault fault, Message disengage, Message cutOver) {
         Action beat = new Action.OnBlade(Action.Contact.BEAT, Optional.empty(), Aim.UNSTATED);
         return fault.ways()
                 .or(disengage, Change.along(Action.Path.DISENGAGE))
                 .or(cutOver, Change.along(Action.Path.CUT_OVER))
-                .or("beat the blade away first", Change.before(beat))
+                .or(Message.of(AcrossTheBlades.class, "across-the-blades.beat-first"), Change.before(beat))
                 .sentence();
     }
 }

@@ -8,23 +8,17 @@ import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Ways;
 import org.drillwright.notation.Aim;
-import org.drillwright.notation.Position;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** An attack goes where the blade does not stand. */
 public final class AttackIntoClosedLine extends RefusalRule {
 
     public AttackIntoClosedLine() {
-        super(new RuleText(
-                "attack-into-closed-line",
-                Severity.ERROR,
-                false,
-                "An attack goes to a line that the partner's blade does not close.",
-                "A thrust into a closed line is stopped by the blade waiting there, and teaches fencers to run"
-                        + " on to it (Waite 1880, p. 19-20, 57).",
-                """
+        super(RuleText.of(AttackIntoClosedLine.class, "attack-into-closed-line", Severity.ERROR, false, """
                         steps:
                           - leader: Extend to the high outside line and lunge.
                         #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
@@ -34,8 +28,7 @@ public final class AttackIntoClosedLine extends RefusalRule {
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: lunge
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry quarte.
@@ -52,13 +45,17 @@ public final class AttackIntoClosedLine extends RefusalRule {
         if (!(fault.refusal() instanceof Refusal.ClosedLine closed)) {
             return Sentence.none();
         }
-        String by = closed.guard()
-                .map(Position::word)
-                .map(position -> "the " + fault.by().other().word() + " is in " + position + ", which closes it")
-                .orElse("the " + fault.by().other().word() + "'s blade is in contact there and closes it");
+        Message line = Terms.of(closed.line());
+        Message other = Terms.of(fault.by().other());
+        Message what = closed.guard()
+                .map(position -> Message.of(
+                        AttackIntoClosedLine.class, "attack-into-closed-line.guard", line, other, Terms.of(position)))
+                .orElseGet(
+                        () -> Message.of(AttackIntoClosedLine.class, "attack-into-closed-line.contact", line, other));
         Ways ways = fault.ways();
-        closed.open().forEach(line -> ways.or(Sentence.the(line), Change.at(Aim.at(line))));
+        closed.open().forEach(open -> ways.or(Terms.of(open), Change.at(Aim.at(open))));
         return Sentence.error(
-                "This goes to " + Sentence.the(closed.line()) + ", but " + by + ".", ways.sentence("Aim for "));
+                what,
+                ways.sentence(lines -> Message.of(AttackIntoClosedLine.class, "attack-into-closed-line.aim", lines)));
     }
 }

@@ -2,7 +2,6 @@ package org.drillwright.check.fencing;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.drillwright.check.Closers;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
@@ -20,6 +19,7 @@ import org.drillwright.phrase.Fact;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.phrase.Where;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
 import org.drillwright.wording.Message;
 
 /** Each attack is met: parried, evaded, or received on purpose. */
@@ -29,15 +29,7 @@ public final class AttackUnanswered extends RefusalRule {
     private static final Action HOLDS = new Action.Answer(Action.Reply.HOLD, Stance.UNSTATED);
 
     public AttackUnanswered() {
-        super(new RuleText(
-                "attack-unanswered",
-                Severity.ERROR,
-                true,
-                "Every attack is parried, evaded, or received on purpose ('take the touch') on the same count;"
-                        + " an attacker who is stopped may take the touch on the next count. Nobody takes a"
-                        + " touch that does not come.",
-                "A fencer who does not know that a touch is coming is hit unprepared.",
-                """
+        super(RuleText.of(AttackUnanswered.class, "attack-unanswered", Severity.ERROR, true, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Bend the arm.
@@ -51,8 +43,7 @@ public final class AttackUnanswered extends RefusalRule {
                             follower: Take the touch.
                         #             ^^^^^^^^^^^^^^
                             distance: lunge
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Take the touch.
@@ -67,65 +58,76 @@ public final class AttackUnanswered extends RefusalRule {
     @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         Refusal refusal = fault.refusal();
+        Message by = Terms.of(fault.by());
         if (refusal instanceof Refusal.Unanswered unanswered) {
-            String line = unanswered
+            Message what = unanswered
                     .line()
                     .value()
-                    .map(one -> " in " + Sentence.the(one))
-                    .orElse("");
+                    .map(line -> Message.of(AttackUnanswered.class, "attack-unanswered.unmet.line", by, Terms.of(line)))
+                    .orElseGet(() -> Message.of(AttackUnanswered.class, "attack-unanswered.unmet", by));
             return Sentence.error(
-                    "The attack" + line + " is not met by the " + fault.by().word() + ".",
+                    what,
                     fault.ways()
-                            .or("parry it", parries(fault, subject))
-                            .or("evade it", Change.also(new Action.Evade(Action.Displacement.UNSTATED)))
-                            .or("write 'take the touch'", Change.also(TAKES))
+                            .or(
+                                    Message.of(AttackUnanswered.class, "attack-unanswered.parry-it"),
+                                    parries(fault, subject))
+                            .or(
+                                    Message.of(AttackUnanswered.class, "attack-unanswered.evade-it"),
+                                    Change.also(new Action.Evade(Action.Displacement.UNSTATED)))
+                            .or(Message.of(AttackUnanswered.class, "attack-unanswered.write-take"), Change.also(TAKES))
                             .sentence()
                             .and(closers(fault, subject)));
         }
         if (refusal instanceof Refusal.NotOwnedTo hit) {
-            String comes = switch (hit.arrival()) {
-                case PAST_THE_PARRY -> "The attack gets past the parry";
-                case STOP_HIT -> "A stop hit arrives";
-                case POINT_IN_LINE -> "The step runs on to the point in line";
+            Message what = switch (hit.arrival()) {
+                case PAST_THE_PARRY -> Message.of(AttackUnanswered.class, "attack-unanswered.past-the-parry", by);
+                case STOP_HIT -> Message.of(AttackUnanswered.class, "attack-unanswered.stop-hit", by);
+                case POINT_IN_LINE -> Message.of(AttackUnanswered.class, "attack-unanswered.point-in-line", by);
             };
             Action owns = new Action.Aside(Action.Trifle.ACKNOWLEDGE);
             return Sentence.warning(
-                    comes + ", and the " + fault.by().word() + " does not acknowledge it.",
+                    what,
                     fault.ways()
-                            .or("here", Change.also(owns))
-                            .or("on the next count", Change.nearby(1, owns))
-                            .told(places -> Message.plain("If it is meant to land, write 'acknowledge the touch' "
-                                    + places.stream().map(Message::english).collect(Collectors.joining(" or "))
-                                    + ".")));
+                            .or(Message.of(AttackUnanswered.class, "attack-unanswered.here"), Change.also(owns))
+                            .or(Message.of(AttackUnanswered.class, "attack-unanswered.next"), Change.nearby(1, owns))
+                            .told(places -> Message.of(
+                                    AttackUnanswered.class, "attack-unanswered.acknowledge", Message.or(places))));
         }
         if (refusal instanceof Refusal.RetreatTooShort retreat) {
-            String back = retreat.more() == 1 ? "go back one more step" : "go back " + retreat.more() + " more steps";
             return Sentence.error(
-                    "This retreat does not get out of reach: it ends at "
-                            + retreat.measure().words() + ".",
+                    Message.of(
+                            AttackUnanswered.class,
+                            "attack-unanswered.retreat",
+                            retreat.measure().words()),
                     fault.ways()
-                            .or(back, Change.also(new Action.Step(Action.Foot.RETREAT, retreat.more())))
-                            .or("parry", parries(fault, subject))
+                            .or(
+                                    Message.counted(AttackUnanswered.class, "attack-unanswered.back", retreat.more()),
+                                    Change.also(new Action.Step(Action.Foot.RETREAT, retreat.more())))
+                            .or(Message.of(AttackUnanswered.class, "attack-unanswered.parry"), parries(fault, subject))
                             .sentence());
         }
         if (refusal instanceof Refusal.HoldUnderAttack) {
             return Sentence.warning(
-                    "An attack is on its way, and the " + fault.by().word() + " only holds.", takenOnPurpose(fault));
+                    Message.of(AttackUnanswered.class, "attack-unanswered.holds", by), takenOnPurpose(fault));
         }
         if (refusal instanceof Refusal.HandDeceived) {
             return Sentence.warning(
-                    "The riposte goes round the " + fault.by().word() + "'s hand and arrives.", takenOnPurpose(fault));
+                    Message.of(AttackUnanswered.class, "attack-unanswered.hand-deceived", by), takenOnPurpose(fault));
         }
         if (refusal instanceof Refusal.NothingToTake) {
             return Sentence.error(
-                    "No touch comes to the " + fault.by().word() + " here or on the count before.",
+                    Message.of(AttackUnanswered.class, "attack-unanswered.nothing-to-take", by),
                     fault.ways()
                             .or(
-                                    "write a touch into the "
-                                            + fault.by().other().word() + "'s turn",
+                                    Message.of(
+                                            AttackUnanswered.class,
+                                            "attack-unanswered.write-touch",
+                                            Terms.of(fault.by().other())),
                                     Change.partnerTouches(
                                             subject.replay().setting().lines()))
-                            .or("hold here", Change.instead(HOLDS))
+                            .or(
+                                    Message.of(AttackUnanswered.class, "attack-unanswered.hold-here"),
+                                    Change.instead(HOLDS))
                             .sentence());
         }
         return Sentence.none();
@@ -133,8 +135,8 @@ public final class AttackUnanswered extends RefusalRule {
 
     private static WayOut takenOnPurpose(Fault fault) {
         return fault.ways()
-                .or("take it", Change.also(TAKES))
-                .told(takes -> Message.plain("If the touch is taken on purpose, say so: 'take the touch'."));
+                .or(Message.NONE, Change.also(TAKES))
+                .told(takes -> Message.of(AttackUnanswered.class, "attack-unanswered.say-taken"));
     }
 
     private static Fact<Line> line(Fault fault) {

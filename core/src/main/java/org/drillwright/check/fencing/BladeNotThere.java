@@ -17,23 +17,14 @@ import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.phrase.Setting;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** What is done to the partner's blade finds it there. */
 public final class BladeNotThere extends RefusalRule {
 
     public BladeNotThere() {
-        super(new RuleText(
-                "blade-not-there",
-                Severity.ERROR,
-                false,
-                "A bind, croisé, envelopment, press or glide begins with the blades in contact or takes the"
-                        + " blade of an extended arm; a beat is made at the height of the blade and, if the"
-                        + " blades touch, on the side of contact; a change of engagement leaves one engagement"
-                        + " for another; a ceding parry gives way to a blade that takes it.",
-                "You cannot lead or leave a blade that is not there (L'Abbat 1734, ch. IX, XIX; the ceding"
-                        + " parry: common"
-                        + " practice, no source).",
-                """
+        super(RuleText.of(BladeNotThere.class, "blade-not-there", Severity.ERROR, false, """
                         steps:
                           - leader: Bind the blade to the low outside line and lunge.
                         #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
@@ -59,8 +50,7 @@ public final class BladeNotThere extends RefusalRule {
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: extension to lunge
-                        """,
-                """
+                        """, """
                         start: On guard in quarte, engaged, at lunge distance.
                         opening: Salute. Masks on. On guard in quarte, engaged.
                         steps:
@@ -88,56 +78,71 @@ public final class BladeNotThere extends RefusalRule {
         Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.NoBladeToTake none) {
             return Sentence.error(
-                    "The blades are apart, so there is no blade to "
-                            + none.contact().map(BladeNotThere::verb).orElse("glide along") + ".",
+                    Message.of(
+                            BladeNotThere.class,
+                            "blade-not-there.apart."
+                                    + none.contact().map(BladeNotThere::key).orElse("glide")),
                     fault.ways()
-                            .or("engage first", Change.before(on(Action.Contact.ENGAGE, Optional.empty())))
+                            .or(
+                                    Message.of(BladeNotThere.class, "blade-not-there.engage-first"),
+                                    Change.before(on(Action.Contact.ENGAGE, Optional.empty())))
                             .sentence());
         }
         if (refusal instanceof Refusal.NoEngagementToChange) {
             return Sentence.error(
-                    "The blades are apart, so there is no engagement to change.",
+                    Message.of(BladeNotThere.class, "blade-not-there.no-engagement"),
                     fault.ways()
-                            .or("write 'engage'", Change.each(BladeNotThere::engaged))
-                            .or("engage first", Change.before(on(Action.Contact.ENGAGE, Optional.empty())))
+                            .or(
+                                    Message.of(BladeNotThere.class, "blade-not-there.write-engage"),
+                                    Change.each(BladeNotThere::engaged))
+                            .or(
+                                    Message.of(BladeNotThere.class, "blade-not-there.engage-first"),
+                                    Change.before(on(Action.Contact.ENGAGE, Optional.empty())))
                             .sentence());
         }
         if (refusal instanceof Refusal.ChangesToItself same) {
             return Sentence.error(
-                    "The blades are already engaged in " + same.position().word() + ".",
+                    Message.of(BladeNotThere.class, "blade-not-there.already", Terms.of(same.position())),
                     where(
-                            "change to",
+                            "change-to",
                             Action.Contact.CHANGE_ENGAGEMENT,
                             subject.replay().setting(),
                             fault));
         }
         if (refusal instanceof Refusal.BeatsElsewhere beat) {
             return Sentence.error(
-                    "A beat in " + beat.at().word() + " cannot meet the blade, which is in "
-                            + Sentence.the(beat.blade()) + ".",
-                    where("beat in", Action.Contact.BEAT, subject.replay().setting(), fault));
+                    Message.of(
+                            BladeNotThere.class,
+                            "blade-not-there.beat-elsewhere",
+                            Terms.of(beat.at()),
+                            Terms.of(beat.blade())),
+                    where("beat-in", Action.Contact.BEAT, subject.replay().setting(), fault));
         }
         if (refusal instanceof Refusal.FromTheOtherSide other) {
             return Sentence.warning(
-                    "The blades touch in " + Sentence.the(other.blade()) + ", and the turn does not say how a "
-                            + (other.contact() == Action.Contact.PRESS ? "press" : "beat") + " in "
-                            + other.at().word() + " gets to the other side of the blade.",
+                    Message.of(
+                            BladeNotThere.class,
+                            "blade-not-there.other-side."
+                                    + (other.contact() == Action.Contact.PRESS ? "press" : "beat"),
+                            Terms.of(other.blade()),
+                            Terms.of(other.at())),
                     fault.ways()
                             .or(
-                                    "change the engagement to " + other.at().word() + " first",
+                                    Message.of(
+                                            BladeNotThere.class, "blade-not-there.change-first", Terms.of(other.at())),
                                     Change.before(on(Action.Contact.CHANGE_ENGAGEMENT, Optional.of(other.at()))))
                             .sentence());
         }
         return refusal instanceof Refusal.NothingToCedeTo
                 ? Sentence.error(
-                        "No blade takes the " + fault.by().word() + "'s blade here, so there is nothing to cede to.",
+                        Message.of(BladeNotThere.class, "blade-not-there.nothing-to-cede", Terms.of(fault.by())),
                         fault.ways()
                                 .or(
-                                        "leave out 'ceding'",
+                                        Message.of(BladeNotThere.class, "blade-not-there.leave-ceding"),
                                         Change.parriedAs(Action.ParryKind.UNSTATED),
                                         Change.without(action -> action.isReply(Action.Reply.YIELD)))
                                 .or(
-                                        "begin the attack with a press or a bind",
+                                        Message.of(BladeNotThere.class, "blade-not-there.press-or-bind"),
                                         Change.partnerFirst(on(Action.Contact.PRESS, Optional.empty())),
                                         Change.partnerFirst(on(Action.Contact.BIND, Optional.empty())))
                                 .sentence())
@@ -155,23 +160,23 @@ public final class BladeNotThere extends RefusalRule {
     }
 
     /** The positions in which it may be done instead. */
-    private static WayOut where(String does, Action.Contact contact, Setting setting, Fault fault) {
+    private static WayOut where(String key, Action.Contact contact, Setting setting, Fault fault) {
         Ways ways = fault.ways();
         Stream.of(Position.values())
                 .filter(position -> Closers.isUsual(setting, position))
                 .forEach(position -> ways.or(
-                        position.word(),
+                        Terms.of(position),
                         Change.each(action -> action instanceof Action.OnBlade onBlade && onBlade.contact() == contact
                                 ? new Action.OnBlade(contact, Optional.of(position), onBlade.aim())
                                 : action)));
-        return ways.sentence(Sentence.capital(does, " "));
+        return ways.sentence(positions -> Message.of(BladeNotThere.class, "blade-not-there." + key, positions));
     }
 
-    private static String verb(Action.Contact contact) {
+    private static String key(Action.Contact contact) {
         return switch (contact) {
             case PRESS -> "press";
             case BIND -> "bind";
-            case CROISE -> "take in croisé";
+            case CROISE -> "croise";
             case ENVELOP -> "envelop";
             default -> "take";
         };

@@ -13,19 +13,13 @@ import org.drillwright.notation.Stance;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Two lunges never meet in one count. */
 public final class BothLungeAtOnce extends RefusalRule {
 
     public BothLungeAtOnce() {
-        super(new RuleText(
-                "both-lunge-at-once",
-                Severity.ERROR,
-                true,
-                "Two lunges never meet on one count, unless the level's turns are free and a caution says that"
-                        + " both lunge.",
-                "Two fencers who lunge together meet at twice the speed, and blades break.",
-                """
+        super(RuleText.of(BothLungeAtOnce.class, "both-lunge-at-once", Severity.ERROR, true, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Lunge to the high inside line and take the touch.
@@ -35,8 +29,7 @@ public final class BothLungeAtOnce extends RefusalRule {
                           - leader: Recover on guard in sixte.
                             follower: Recover on guard in sixte.
                             distance: close to lunge
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry quarte.
@@ -59,13 +52,14 @@ public final class BothLungeAtOnce extends RefusalRule {
         if (warned && subject.level().turns() == Level.Turns.FREE) {
             return Sentence.none();
         }
-        String alone = "give the second lunge a count of its own, while the first fencer recovers";
         Action takes = new Action.Answer(Action.Reply.RECEIVE, Stance.UNSTATED);
         return Sentence.error(
-                "Both lunge on " + fault.where() + ".",
+                Message.of(BothLungeAtOnce.class, "both-lunge-at-once.both", fault.where()),
                 fault.ways()
-                        .or(alone, Change.onItsOwn())
-                        .or("take the touch here, and " + alone, Change.onItsOwn(takes))
+                        .or(Message.of(BothLungeAtOnce.class, "both-lunge-at-once.alone"), Change.onItsOwn())
+                        .or(
+                                Message.of(BothLungeAtOnce.class, "both-lunge-at-once.take-and-alone"),
+                                Change.onItsOwn(takes))
                         .told(ways -> ways.get(0).sentence()));
     }
 }

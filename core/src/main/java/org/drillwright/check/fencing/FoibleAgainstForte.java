@@ -8,26 +8,20 @@ import org.drillwright.notation.Action;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** A blade is taken with the forte upon the foible, never the other way about. */
 public final class FoibleAgainstForte implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "foible-against-forte",
-            Severity.ERROR,
-            false,
-            "Where a turn says which part of the blade is used, the forte takes the foible.",
-            "A blade is strong near the guard and gives way near the point: the foible cannot hold a forte, and"
-                    + " a hand that tries is pushed aside (common practice, no source).",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(FoibleAgainstForte.class, "foible-against-forte", Severity.ERROR, false, """
             start: On guard in quarte, blades engaged, at lunge distance.
             steps:
               - leader: Take the forte of his blade with your foible.
             #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
                 follower: Yield the blade.
                 distance: lunge
-            """,
-            """
+            """, """
             start: On guard in quarte, blades engaged, at lunge distance.
             steps:
               - leader: Take the foible of his blade with your forte.
@@ -48,8 +42,8 @@ public final class FoibleAgainstForte implements Rule {
                     .forEach(clause -> findings.error(
                             TEXT.id(),
                             words.span(clause.span()),
-                            "The foible cannot take the forte.",
-                            "Take the partner's foible, near the point, with your forte, near the guard."));
+                            Message.of(FoibleAgainstForte.class, "foible-against-forte.what"),
+                            Message.of(FoibleAgainstForte.class, "foible-against-forte.way")));
         }
     }
 }

@@ -9,19 +9,13 @@ import org.drillwright.check.Subject;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** The arm goes out before the foot. */
 public final class FootBeforeHand extends RefusalRule {
 
     public FootBeforeHand() {
-        super(new RuleText(
-                "foot-before-hand",
-                Severity.ERROR,
-                false,
-                "The arm extends before the lunge or with it, never on a later count.",
-                "An attack begins with the arm (Technical Rules t.9.1, t.83.2); a foot that lands first brings"
-                        + " the body within reach without a threat (Waite 1880, p. 23-24).",
-                """
+        super(RuleText.of(FootBeforeHand.class, "foot-before-hand", Severity.ERROR, false, """
                         steps:
                           - leader: Lunge.
                             follower: Hold on guard.
@@ -34,8 +28,7 @@ public final class FootBeforeHand extends RefusalRule {
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: extension to lunge
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Extend the arm to the high inside line.
                             follower: Hold on guard.
@@ -55,9 +48,11 @@ public final class FootBeforeHand extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         return fault.refusal() instanceof Refusal.FootBeforeHand
                 ? Sentence.error(
-                        "The arm extends on " + fault.where() + ", after the foot has lunged.",
+                        Message.of(FootBeforeHand.class, "foot-before-hand.after", fault.where()),
                         fault.ways()
-                                .or("lunge here, with the arm, not before it", Change.lungedHere())
+                                .or(
+                                        Message.of(FootBeforeHand.class, "foot-before-hand.lunge-here"),
+                                        Change.lungedHere())
                                 .sentence())
                 : Sentence.none();
     }

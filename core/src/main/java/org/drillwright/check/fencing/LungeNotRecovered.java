@@ -1,5 +1,6 @@
 package org.drillwright.check.fencing;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
@@ -11,20 +12,14 @@ import org.drillwright.notation.Stance;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
 import org.drillwright.wording.Message;
 
 /** Nobody does from the lunge what needs a recovery. */
 public final class LungeNotRecovered extends RefusalRule {
 
     public LungeNotRecovered() {
-        super(new RuleText(
-                "lunge-not-recovered",
-                Severity.ERROR,
-                false,
-                "Nobody advances, retreats or lunges again from a lunge without recovering, and nobody recovers"
-                        + " without having lunged.",
-                "From the lunge the feet can only recover, backward or forward.",
-                """
+        super(RuleText.of(LungeNotRecovered.class, "lunge-not-recovered", Severity.ERROR, false, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry quarte.
@@ -35,8 +30,7 @@ public final class LungeNotRecovered extends RefusalRule {
                             follower: Recover from the lunge on guard in sixte.
                         #             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
                             distance: extension to lunge
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry quarte.
@@ -52,23 +46,32 @@ public final class LungeNotRecovered extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         if (fault.refusal() instanceof Refusal.NothingToRecover) {
             return Sentence.warning(
-                    "The " + fault.by().word() + " is not in a lunge, so there is nothing to recover from.",
+                    Message.of(LungeNotRecovered.class, "lunge-not-recovered.nothing", Terms.of(fault.by())),
                     fault.ways()
-                            .or("write 'return to guard'", Change.each(LungeNotRecovered::returned))
+                            .or(
+                                    Message.of(LungeNotRecovered.class, "lunge-not-recovered.write-return"),
+                                    Change.each(LungeNotRecovered::returned))
                             .sentence());
         }
         if (!(fault.refusal() instanceof Refusal.NotRecovered still)) {
             return Sentence.none();
         }
         return Sentence.error(
-                "The " + fault.by().word() + " " + still.what() + " from the lunge without recovering.",
+                Message.of(
+                        LungeNotRecovered.class,
+                        "lunge-not-recovered."
+                                + still.what().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                        Terms.of(fault.by())),
                 fault.ways()
-                        .or("forward", recovered(Action.Way.FORWARD))
-                        .or("back", recovered(Action.Way.BACK))
-                        .told(ways -> Message.plain(
-                                ways.size() > 1
-                                        ? "Recover first, forward or back."
-                                        : "Recover " + ways.get(0) + " first.")));
+                        .or(
+                                Message.of(LungeNotRecovered.class, "lunge-not-recovered.first.forward"),
+                                recovered(Action.Way.FORWARD))
+                        .or(
+                                Message.of(LungeNotRecovered.class, "lunge-not-recovered.first.back"),
+                                recovered(Action.Way.BACK))
+                        .told(ways -> ways.size() > 1
+                                ? Message.of(LungeNotRecovered.class, "lunge-not-recovered.first.either")
+                                : ways.get(0)));
     }
 
     private static Change recovered(Action.Way way) {

@@ -11,18 +11,14 @@ import org.drillwright.notation.Action;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** No point goes to a person whose mask is off. */
 public final class MaskOffInReach extends RefusalRule {
 
     public MaskOffInReach() {
-        super(new RuleText(
-                "mask-off-in-reach",
-                Severity.ERROR,
-                true,
-                "No point or edge is aimed at anybody whose mask is off; masks come off only out of distance.",
-                "No practice without masks (Warford 1884, p. 6; Technical Rules t.20.2).",
-                """
+        super(RuleText.of(MaskOffInReach.class, "mask-off-in-reach", Severity.ERROR, true, """
                         opening: Salute. On guard in sixte.
                         steps:
                           - leader: Extend to the high inside line and lunge.
@@ -33,8 +29,7 @@ public final class MaskOffInReach extends RefusalRule {
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: lunge
-                        """,
-                """
+                        """, """
                         opening: Salute. Masks on. On guard in sixte.
                         """));
     }
@@ -50,21 +45,26 @@ public final class MaskOffInReach extends RefusalRule {
             Action mask = new Action.Mask(true);
             return first
                     ? Sentence.error(
-                            stroke(unmasked, subject) + " is aimed at the "
-                                    + unmasked.who().word() + ", whose mask is off.",
+                            Message.of(
+                                    MaskOffInReach.class,
+                                    "mask-off-in-reach." + stroke(unmasked, subject),
+                                    Terms.of(unmasked.who())),
                             fault.ways()
                                     .or(
-                                            "write 'Masks on' into the opening, before coming on guard",
+                                            Message.of(MaskOffInReach.class, "mask-off-in-reach.write-on"),
                                             Change.openedBy(mask))
                                     .sentence())
                     : Sentence.none();
         }
         if (fault.refusal() instanceof Refusal.MaskOffInReach reach) {
             return Sentence.error(
-                    "Masks come off at " + reach.measure().words() + ".",
+                    Message.of(
+                            MaskOffInReach.class,
+                            "mask-off-in-reach.comes-off",
+                            reach.measure().words()),
                     fault.ways()
                             .or(
-                                    "step back out of distance first: 'Step back out of distance. Masks off.'",
+                                    Message.of(MaskOffInReach.class, "mask-off-in-reach.step-back"),
                                     Change.before(new Action.Withdraw()))
                             .told(steps -> steps.get(0).capital()));
         }
@@ -74,6 +74,6 @@ public final class MaskOffInReach extends RefusalRule {
     /** At sabre a stroke of which nothing is said may be either. */
     private static String stroke(Refusal.Unmasked unmasked, Subject subject) {
         boolean sabre = subject.drill().weapon() == Weapon.SABRE;
-        return unmasked.edge() ? "An edge" : sabre ? "A stroke" : "A point";
+        return unmasked.edge() ? "edge" : sabre ? "stroke" : "point";
     }
 }

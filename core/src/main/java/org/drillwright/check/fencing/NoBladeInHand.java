@@ -11,20 +11,13 @@ import org.drillwright.notation.Clause;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** Blade work needs a weapon. */
 public final class NoBladeInHand implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "no-blade-in-hand",
-            Severity.ERROR,
-            false,
-            "A drill whose weapon is 'none' has no blade work: no stroke, no parry, nothing done to a blade; a"
-                    + " bare arm may extend.",
-            "The gear list and the cautions follow from the weapon, and a blade it does not name is forgotten"
-                    + " in both (common"
-                    + " practice, no source).",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(NoBladeInHand.class, "no-blade-in-hand", Severity.ERROR, false, """
             weapon: none
             gear: []
             steps:
@@ -32,8 +25,7 @@ public final class NoBladeInHand implements Rule {
             #           ^^^^^^^^^^^^^^^
                 follower: Hold on guard.
                 distance: lunge
-            """,
-            """
+            """, """
             weapon: none
             gear: []
             start: On guard, at lunge distance.
@@ -66,8 +58,8 @@ public final class NoBladeInHand implements Rule {
             first.ifPresent(clause -> findings.error(
                     TEXT.id(),
                     words.span(clause.span()),
-                    "This is blade work, and the drill's weapon is 'none'.",
-                    "Name the weapon, or let it be done by the hand or the feet alone."));
+                    Message.of(NoBladeInHand.class, "no-blade-in-hand.what"),
+                    Message.of(NoBladeInHand.class, "no-blade-in-hand.way")));
         }
     }
 

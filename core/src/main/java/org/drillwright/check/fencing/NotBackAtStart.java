@@ -16,18 +16,14 @@ import org.drillwright.phrase.Ground;
 import org.drillwright.phrase.State;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** The last count leaves both where the first began. */
 public final class NotBackAtStart implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "not-back-at-start",
-            Severity.WARNING,
-            false,
-            "The last count leaves both where the first began: steps forward and back cancel out, half steps"
-                    + " included, and so do those of a class that moves without partners.",
-            "Otherwise the drill cannot be repeated without a shuffle of feet in between.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(NotBackAtStart.class, "not-back-at-start", Severity.WARNING, false, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte.
@@ -38,8 +34,7 @@ public final class NotBackAtStart implements Rule {
                 follower: Riposte straight to the high inside line.
                 distance: extension
                 safety: Stop the point on the jacket.
-            """,
-            """
+            """, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte.
@@ -61,32 +56,37 @@ public final class NotBackAtStart implements Rule {
         if (last < 0) {
             return;
         }
-        List<String> differences =
+        List<Message> differences =
                 differences(subject, subject.replay().start(), subject.replay().end());
         if (!differences.isEmpty()) {
             findings.warning(
                     TEXT.id(),
                     subject.spanInStep(last, ""),
-                    "After the last count " + String.join("; ", differences) + ".",
-                    "Add what brings both back to the start, or accept this with a reason.");
+                    Message.of(NotBackAtStart.class, "not-back-at-start.after", Message.clauses(differences)),
+                    Message.of(NotBackAtStart.class, "not-back-at-start.way"));
         }
     }
 
-    private static List<String> differences(Subject subject, State start, State end) {
-        List<String> differences = new ArrayList<>();
+    private static List<Message> differences(Subject subject, State start, State end) {
+        List<Message> differences = new ArrayList<>();
         for (Side side : Side.values()) {
             if (!subject.isPartnerDrill() && side == Side.LEADER) {
                 continue;
             }
-            String who = subject.isPartnerDrill() ? "the " + side.word() : "the class";
+            Message who = subject.isPartnerDrill()
+                    ? Terms.of(side)
+                    : Message.of(NotBackAtStart.class, "not-back-at-start.class");
             feet(who, start, end, side).ifPresent(differences::add);
             hand(who, start, end, side).ifPresent(differences::add);
         }
         if (start.measure().isExact()
                 && end.measure().isKnown()
                 && !start.measure().meets(end.measure())) {
-            differences.add("the distance is " + end.measure().words() + ", not "
-                    + start.measure().words());
+            differences.add(Message.of(
+                    NotBackAtStart.class,
+                    "not-back-at-start.distance",
+                    end.measure().words(),
+                    start.measure().words()));
         }
         blades(start, end).ifPresent(differences::add);
         ground(subject, start, end).ifPresent(differences::add);
@@ -94,12 +94,11 @@ public final class NotBackAtStart implements Rule {
     }
 
     /** Steps that do not add up, where no measure shows it: of a class alone, or of two after half steps. */
-    private static Optional<String> ground(Subject subject, State start, State end) {
+    private static Optional<Message> ground(Subject subject, State start, State end) {
         OptionalInt follower = Ground.gained(subject.replay(), Side.FOLLOWER);
         if (!subject.isPartnerDrill()) {
             return follower.isPresent() && follower.getAsInt() != 0
-                    ? Optional.of(
-                            "the class is " + steps(follower.getAsInt(), "forward of", "behind") + " where it began")
+                    ? Optional.of(steps(follower.getAsInt(), "class.forward", "class.behind"))
                     : Optional.empty();
         }
         OptionalInt leader = Ground.gained(subject.replay(), Side.LEADER);
@@ -107,40 +106,45 @@ public final class NotBackAtStart implements Rule {
         boolean unmeasured = start.measure().isKnown() && !end.measure().isKnown();
         int closed = counted ? leader.getAsInt() + follower.getAsInt() : 0;
         return counted && unmeasured && closed != 0
-                ? Optional.of(
-                        "the two are " + steps(closed, "closer together than", "further apart than") + " at the start")
+                ? Optional.of(steps(closed, "closer", "further"))
                 : Optional.empty();
     }
 
-    /** Half steps in words. */
-    private static String steps(int halves, String above, String below) {
+    /** A difference of half steps in words. */
+    private static Message steps(int halves, String above, String below) {
         int size = Math.abs(halves);
-        String whole = size / 2 == 0 ? "" : size / 2 == 1 ? "a step" : size / 2 + " steps";
-        String half = size % 2 == 0 ? "" : "half a step";
-        String told = whole.isEmpty() || half.isEmpty() ? whole + half : whole + " and a half";
-        return told + " " + (halves > 0 ? above : below);
+        Message steps = size == 1
+                ? Message.of(NotBackAtStart.class, "not-back-at-start.half")
+                : Message.counted(
+                        NotBackAtStart.class,
+                        "not-back-at-start." + (size % 2 == 0 ? "steps" : "steps-half"),
+                        size / 2);
+        return Message.of(NotBackAtStart.class, "not-back-at-start." + (halves > 0 ? above : below), steps);
     }
 
-    private static Optional<String> feet(String who, State start, State end, Side side) {
+    private static Optional<Message> feet(Message who, State start, State end, Side side) {
         boolean onGuard = start.of(side).feet().is(Feet.ON_GUARD);
         return onGuard && end.of(side).feet().is(Feet.LUNGED)
-                ? Optional.of(who + " is still in the lunge")
+                ? Optional.of(Message.of(NotBackAtStart.class, "not-back-at-start.in-lunge", who))
                 : Optional.empty();
     }
 
-    private static Optional<String> hand(String who, State start, State end, Side side) {
+    private static Optional<Message> hand(Message who, State start, State end, Side side) {
         Fact<Position> first = start.of(side).hand();
         Fact<Position> last = end.of(side).hand();
         boolean differs = first.isKnown() && last.isKnown() && !first.equals(last);
         boolean lunged = end.of(side).feet().is(Feet.LUNGED);
         return differs && !lunged
-                ? Optional.of(who + "'s hand is in "
-                        + last.value().map(Position::word).orElse("") + ", not in "
-                        + first.value().map(Position::word).orElse(""))
+                ? Optional.of(Message.of(
+                        NotBackAtStart.class, "not-back-at-start.hand", who, position(last), position(first)))
                 : Optional.empty();
     }
 
-    private static Optional<String> blades(State start, State end) {
+    private static Message position(Fact<Position> hand) {
+        return hand.value().map(Terms::of).orElse(Message.NONE);
+    }
+
+    private static Optional<Message> blades(State start, State end) {
         Fact<Optional<Engagement>> first = start.engagement();
         Fact<Optional<Engagement>> last = end.engagement();
         boolean known = first.isKnown() && last.isKnown();
@@ -149,6 +153,9 @@ public final class NotBackAtStart implements Rule {
         if (!known || touched == touch) {
             return Optional.empty();
         }
-        return Optional.of(touch ? "the blades touch, but were apart" : "the blades are apart, but touched");
+        return Optional.of(
+                touch
+                        ? Message.of(NotBackAtStart.class, "not-back-at-start.touch")
+                        : Message.of(NotBackAtStart.class, "not-back-at-start.apart"));
     }
 }

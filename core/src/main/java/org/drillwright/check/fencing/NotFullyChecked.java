@@ -14,21 +14,14 @@ import org.drillwright.wording.Message;
 /** Every count could be judged. */
 public final class NotFullyChecked implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "not-fully-checked",
-            Severity.WARNING,
-            false,
-            "Everything the rules ask about is known: the words, lines, distance and masks of each count, and"
-                    + " the start, opening and closing.",
-            "Silence is not approval: what could not be judged is listed, so that somebody looks at it.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(NotFullyChecked.class, "not-fully-checked", Severity.WARNING, false, """
             steps:
               - leader: Wobble gracefully.
             #   ^^^^^^^^^^^^^^^^^^^^^^^^^^
                 follower: Hold on guard.
                 distance: lunge
-            """,
-            """
+            """, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte.

@@ -10,19 +10,14 @@ import org.drillwright.notation.Action;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** Who renews an attack has made one. */
 public final class NothingToRenew extends RefusalRule {
 
     public NothingToRenew() {
-        super(new RuleText(
-                "nothing-to-renew",
-                Severity.ERROR,
-                false,
-                "A remise, redoublement or reprise follows an attack by the same fencer that did not touch.",
-                "That is what the words mean (Technical Rules t.13): each is a new action by the fencer who has"
-                        + " just attacked, and a touch ends the phrase.",
-                """
+        super(RuleText.of(NothingToRenew.class, "nothing-to-renew", Severity.ERROR, false, """
                         steps:
                           - leader: Remise to the high inside line with a lunge.
                         #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
@@ -32,8 +27,7 @@ public final class NothingToRenew extends RefusalRule {
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: extension to lunge
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry quarte.
@@ -56,10 +50,11 @@ public final class NothingToRenew extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         return fault.refusal() instanceof Refusal.NothingToRenew none
                 ? Sentence.error(
-                        "The " + fault.by().word() + " has no failed attack to renew here, so this is not a "
-                                + word(none.role()) + ".",
+                        Message.of(NothingToRenew.class, "nothing-to-renew." + word(none.role()), Terms.of(fault.by())),
                         fault.ways()
-                                .or("call it an attack", Change.as(Action.Role.ATTACK))
+                                .or(
+                                        Message.of(NothingToRenew.class, "nothing-to-renew.call-attack"),
+                                        Change.as(Action.Role.ATTACK))
                                 .sentence())
                 : Sentence.none();
     }

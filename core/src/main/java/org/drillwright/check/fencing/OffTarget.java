@@ -13,20 +13,14 @@ import org.drillwright.notation.Target;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** A touch goes to the weapon's target. */
 public final class OffTarget extends RefusalRule {
 
     public OffTarget() {
-        super(new RuleText(
-                "off-target",
-                Severity.ERROR,
-                false,
-                "A touch is on the target of its weapon: the trunk at foil, above the hips at sabre, anywhere at"
-                        + " épée.",
-                "Anything else is off target under the rules (Technical Rules t.77, t.91, t.97), and less well"
-                        + " protected.",
-                """
+        super(RuleText.of(OffTarget.class, "off-target", Severity.ERROR, false, """
                         weapon: sabre
                         gear: [sabre mask, jacket, underarm protector, sabre glove]
                         start: On guard in tierce, blades apart, at lunge distance.
@@ -40,8 +34,7 @@ public final class OffTarget extends RefusalRule {
                           - leader: Recover on guard in tierce.
                             follower: Advance on guard in tierce.
                             distance: lunge
-                        """,
-                """
+                        """, """
                         weapon: sabre
                         gear: [sabre mask, jacket, underarm protector, sabre glove]
                         start: On guard in tierce, blades apart, at lunge distance.
@@ -65,11 +58,14 @@ public final class OffTarget extends RefusalRule {
         Ways ways = fault.ways();
         for (Target target : List.of(Target.HEAD, Target.CHEST, Target.SHOULDER, Target.FLANK, Target.BELLY)) {
             Aim aim = new Aim(Optional.empty(), Optional.empty(), Optional.of(target));
-            ways.or("the " + target.word(), Change.at(aim));
+            ways.or(Terms.of(target), Change.at(aim));
         }
         return Sentence.error(
-                "The " + off.target().word() + " is not a target at "
-                        + subject.drill().weapon().word() + ".",
-                ways.sentence("Choose a place on the target: "));
+                Message.of(
+                        OffTarget.class,
+                        "off-target.what",
+                        Terms.of(off.target()),
+                        Terms.of(subject.drill().weapon())),
+                ways.sentence(places -> Message.of(OffTarget.class, "off-target.choose", places)));
     }
 }

@@ -9,21 +9,17 @@ import org.drillwright.phrase.Fact;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** The opening leads to the guard that the start states. */
 public final class OpeningLeadsElsewhere implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "opening-leads-elsewhere",
-            Severity.WARNING,
-            false,
-            "The opening brings each of the two into the guard given in 'start'.",
-            "An assistant reads the opening out, and the class then stands as it was told, not as 'start' says.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(OpeningLeadsElsewhere.class, "opening-leads-elsewhere", Severity.WARNING, false, """
             opening: Salute. Masks on. On guard in quarte.
             #        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-            """,
-            """
+            """, """
             opening: Salute. Masks on. On guard in sixte.
             """);
 
@@ -41,12 +37,19 @@ public final class OpeningLeadsElsewhere implements Rule {
                 findings.warning(
                         TEXT.id(),
                         subject.span(FieldPath.of("opening")),
-                        "The opening leaves the " + side.word() + " in "
-                                + opened.value().map(Position::word).orElse("") + ", but 'start' says "
-                                + start.value().map(Position::word).orElse("") + ".",
-                        "Name the same guard in both.");
+                        Message.of(
+                                OpeningLeadsElsewhere.class,
+                                "opening-leads-elsewhere.what",
+                                Terms.of(side),
+                                position(opened),
+                                position(start)),
+                        Message.of(OpeningLeadsElsewhere.class, "opening-leads-elsewhere.way"));
                 return;
             }
         }
+    }
+
+    private static Message position(Fact<Position> hand) {
+        return hand.value().map(Terms::of).orElse(Message.NONE);
     }
 }

@@ -1,7 +1,6 @@
 package org.drillwright.check.fencing;
 
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.drillwright.check.Closers;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
@@ -21,21 +20,14 @@ import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.phrase.Setting;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** A parry ends closing the line that is attacked. */
 public final class ParryMisses extends RefusalRule {
 
     public ParryMisses() {
-        super(new RuleText(
-                "parry-misses",
-                Severity.ERROR,
-                false,
-                "A parry ends in a position that closes the line of the attack; a circular parry starts and"
-                        + " ends in the same position and meets an attack in the other line at that height. No"
-                        + " high parry meets an attack to the foot, and no low parry one to the chest.",
-                "A parry that closes another line lets the point in (Technical Rules t.14; Warford 1884, p."
-                        + " 10-17).",
-                """
+        super(RuleText.of(ParryMisses.class, "parry-misses", Severity.ERROR, false, """
                         weapon: epee
                         steps:
                           - leader: Extend to the high inside line and lunge.
@@ -54,8 +46,7 @@ public final class ParryMisses extends RefusalRule {
                           - leader: Recover on guard in sixte.
                             follower: Return to guard in sixte.
                             distance: lunge
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Circular parry of sixte.
@@ -79,35 +70,49 @@ public final class ParryMisses extends RefusalRule {
         Setting setting = subject.replay().setting();
         Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.ParryMisses miss) {
-            String what = closes(setting, miss.position()) + ", but the attack arrives in "
-                    + Sentence.the(miss.attacked()) + ".";
+            Position position = miss.position();
+            Message what = Message.of(
+                    ParryMisses.class,
+                    "parry-misses.closes",
+                    Terms.of(position),
+                    closed(setting, position),
+                    Terms.of(miss.attacked()));
             WayOut out = Closers.sentence(setting, fault, miss.attacked());
             return miss.firm()
                     ? Sentence.error(what, out)
-                    : Sentence.warning(what + " Schools differ about this position.", out);
+                    : Sentence.warning(what.then(Message.of(ParryMisses.class, "parry-misses.differ")), out);
         }
         if (refusal instanceof Refusal.CircleElsewhere circle) {
             return Sentence.error(
-                    "A circular parry of " + circle.position().word() + " starts in "
-                            + circle.position().word() + ", but the hand is in "
-                            + circle.from().word() + ".",
+                    Message.of(
+                            ParryMisses.class,
+                            "parry-misses.circle-elsewhere",
+                            Terms.of(circle.position()),
+                            Terms.of(circle.from())),
                     Closers.sentence(setting, fault, circle.attacked()));
         }
         if (refusal instanceof Refusal.CircleNotNeeded circle) {
             return Sentence.error(
-                    "The attack arrives in " + Sentence.the(circle.attacked()) + ", which "
-                            + circle.position().word()
-                            + " closes without a circle; a circular parry meets an attack in the"
-                            + " other line of the same height.",
+                    Message.of(
+                            ParryMisses.class,
+                            "parry-misses.circle-not-needed",
+                            Terms.of(circle.attacked()),
+                            Terms.of(circle.position())),
                     fault.ways()
-                            .or("leave out the circle", Change.parriedAs(ParryKind.UNSTATED))
+                            .or(
+                                    Message.of(ParryMisses.class, "parry-misses.leave-circle"),
+                                    Change.parriedAs(ParryKind.UNSTATED))
                             .sentence()
                             .and(Closers.sentence(setting, fault, circle.attacked())));
         }
         if (refusal instanceof Refusal.ParryAtOtherHeight other) {
             boolean low = other.attacked() == Height.LOW;
             return Sentence.error(
-                    closes(setting, other.position()) + ", but the attack arrives " + (low ? "low." : "high."),
+                    Message.of(
+                            ParryMisses.class,
+                            low ? "parry-misses.low" : "parry-misses.high",
+                            Terms.of(other.position()),
+                            closed(setting, other.position())),
                     atHeight(setting, fault, other.attacked()));
         }
         return sayWarning(setting, fault);
@@ -123,7 +128,7 @@ public final class ParryMisses extends RefusalRule {
                     .isPresent();
             if (there && Closers.isUsual(setting, position)) {
                 ways.or(
-                        "parry " + position.word(),
+                        Message.of(ParryMisses.class, "parry-misses.parry", Terms.of(position)),
                         Change.instead(
                                 new Action.Parry(Optional.of(position), ParryKind.UNSTATED, Aim.UNSTATED, false)));
             }
@@ -131,7 +136,7 @@ public final class ParryMisses extends RefusalRule {
         Aim arm = new Aim(Optional.empty(), Optional.empty(), Optional.of(Target.FOREARM));
         Action stop = new Action.Strike(Action.Role.STOP, Action.Path.UNSTATED, arm, false, false, false, false);
         return ways.or(
-                        "draw the target away and hit the arm",
+                        Message.of(ParryMisses.class, "parry-misses.draw-away"),
                         Change.instead(new Action.Evade(Action.Displacement.UNSTATED), stop))
                 .sentence();
     }
@@ -140,26 +145,38 @@ public final class ParryMisses extends RefusalRule {
         Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.CircleWanted circle) {
             return Sentence.warning(
-                    "The hand is in " + circle.position().word() + " already, and the attack arrives in "
-                            + Sentence.the(circle.attacked()) + ": only the circular parry meets it from there.",
+                    Message.of(
+                            ParryMisses.class,
+                            "parry-misses.circle-wanted",
+                            Terms.of(circle.position()),
+                            Terms.of(circle.attacked())),
                     fault.ways()
                             .or(
-                                    "write 'circular parry of "
-                                            + circle.position().word() + "'",
+                                    Message.of(
+                                            ParryMisses.class,
+                                            "parry-misses.write-circular",
+                                            Terms.of(circle.position())),
                                     Change.parriedAs(ParryKind.CIRCULAR))
                             .sentence());
         }
         if (refusal instanceof Refusal.KindDiffers kind) {
             return Sentence.warning(
-                    "From " + kind.from().word() + " to " + kind.to().word() + " is a "
-                            + kind.is().words() + ", not a " + kind.called().words() + ".",
+                    Message.of(
+                            ParryMisses.class,
+                            "parry-misses.kind",
+                            Terms.of(kind.from()),
+                            Terms.of(kind.to()),
+                            Terms.of(kind.is()),
+                            Terms.of(kind.called())),
                     fault.ways()
-                            .or("leave out the kind of parry", Change.parriedAs(ParryKind.UNSTATED))
-                            .or("use the right name", Change.parriedAs(kind.is()))
+                            .or(
+                                    Message.of(ParryMisses.class, "parry-misses.leave-kind"),
+                                    Change.parriedAs(ParryKind.UNSTATED))
+                            .or(Message.of(ParryMisses.class, "parry-misses.right-name"), Change.parriedAs(kind.is()))
                             .sentence());
         }
         if (refusal instanceof Refusal.NothingToParry) {
-            return Sentence.warning("There is no attack to parry here.", metOrMoved(setting, fault));
+            return Sentence.warning(Message.of(ParryMisses.class, "parry-misses.nothing"), metOrMoved(setting, fault));
         }
         return Sentence.none();
     }
@@ -168,9 +185,12 @@ public final class ParryMisses extends RefusalRule {
     private static WayOut metOrMoved(Setting setting, Fault fault) {
         return fault.ways()
                 .or(
-                        "write an attack into the " + fault.by().other().word() + "'s turn",
+                        Message.of(
+                                ParryMisses.class,
+                                "parry-misses.write-attack",
+                                Terms.of(fault.by().other())),
                         Change.partnerTouches(setting.lines()))
-                .or("write 'move the hand' instead of 'parry'", Change.each(ParryMisses::moved))
+                .or(Message.of(ParryMisses.class, "parry-misses.write-move"), Change.each(ParryMisses::moved))
                 .sentence();
     }
 
@@ -180,11 +200,11 @@ public final class ParryMisses extends RefusalRule {
                 : action;
     }
 
-    private static String closes(Setting setting, Position position) {
-        String lines = setting.parries().row(position).lines().stream()
+    /** The lines that a position closes. */
+    private static Message closed(Setting setting, Position position) {
+        return Message.or(setting.parries().row(position).lines().stream()
                 .sorted()
-                .map(Line::words)
-                .collect(Collectors.joining(" or the "));
-        return Sentence.capital(position) + " closes the " + lines;
+                .map(Terms::of)
+                .toList());
     }
 }

@@ -10,18 +10,13 @@ import org.drillwright.notation.Action;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** At sabre the rear foot does not pass the front one. */
 public final class RearFootPasses extends RefusalRule {
 
     public RearFootPasses() {
-        super(new RuleText(
-                "rear-foot-passes",
-                Severity.ERROR,
-                false,
-                "At sabre nobody crosses the feet going forward, and there is no flèche.",
-                "The rules forbid it (Technical Rules t.101.5).",
-                """
+        super(RuleText.of(RearFootPasses.class, "rear-foot-passes", Severity.ERROR, false, """
                         weapon: sabre
                         gear: [sabre mask, jacket, underarm protector, sabre glove]
                         start: On guard in tierce, blades apart, out of distance.
@@ -34,8 +29,7 @@ public final class RearFootPasses extends RefusalRule {
                           - leader: Retreat.
                             follower: Advance.
                             distance: out
-                        """,
-                """
+                        """, """
                         weapon: sabre
                         gear: [sabre mask, jacket, underarm protector, sabre glove]
                         start: On guard in tierce, blades apart, out of distance.
@@ -54,10 +48,14 @@ public final class RearFootPasses extends RefusalRule {
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         return fault.refusal() instanceof Refusal.RearFootPasses
                 ? Sentence.error(
-                        "At sabre the rear foot may not pass the front one.",
+                        Message.of(RearFootPasses.class, "rear-foot-passes.what"),
                         fault.ways()
-                                .or("advance instead", Change.each(RearFootPasses::advanced))
-                                .or("lunge instead", Change.each(RearFootPasses::lunged))
+                                .or(
+                                        Message.of(RearFootPasses.class, "rear-foot-passes.advance"),
+                                        Change.each(RearFootPasses::advanced))
+                                .or(
+                                        Message.of(RearFootPasses.class, "rear-foot-passes.lunge"),
+                                        Change.each(RearFootPasses::lunged))
                                 .sentence())
                 : Sentence.none();
     }

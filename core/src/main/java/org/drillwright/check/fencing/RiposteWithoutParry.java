@@ -10,19 +10,14 @@ import org.drillwright.notation.Action;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** A riposte follows one's own parry. */
 public final class RiposteWithoutParry extends RefusalRule {
 
     public RiposteWithoutParry() {
-        super(new RuleText(
-                "riposte-without-parry",
-                Severity.ERROR,
-                false,
-                "A riposte follows the fencer's own parry; a counter-riposte follows the parry of a riposte.",
-                "That is what the word means (Technical Rules t.9.1); a riposte without a parry is an attack"
-                        + " into an attack.",
-                """
+        super(RuleText.of(RiposteWithoutParry.class, "riposte-without-parry", Severity.ERROR, false, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Retreat.
@@ -36,8 +31,7 @@ public final class RiposteWithoutParry extends RefusalRule {
                           - leader: Recover on guard in sixte.
                             follower: Recover forward on guard in sixte.
                             distance: lunge
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry quarte.
@@ -60,22 +54,33 @@ public final class RiposteWithoutParry extends RefusalRule {
         }
         return none.counter()
                 ? Sentence.error(
-                        "A counter-riposte follows the parry of a riposte, and the "
-                                + fault.by().word() + " has parried none.",
+                        Message.of(RiposteWithoutParry.class, "riposte-without-parry.counter", Terms.of(fault.by())),
                         fault.ways()
-                                .or("parry the riposte first", Change.parries(Change::before))
                                 .or(
-                                        "parry the riposte on the count before",
+                                        Message.of(RiposteWithoutParry.class, "riposte-without-parry.riposte-first"),
+                                        Change.parries(Change::before))
+                                .or(
+                                        Message.of(RiposteWithoutParry.class, "riposte-without-parry.riposte-before"),
                                         Change.parries(parry -> Change.nearby(-1, parry)))
-                                .or("call it a riposte", Change.as(Action.Role.RIPOSTE))
-                                .or("call it an attack", Change.as(Action.Role.ATTACK))
+                                .or(
+                                        Message.of(RiposteWithoutParry.class, "riposte-without-parry.call-riposte"),
+                                        Change.as(Action.Role.RIPOSTE))
+                                .or(
+                                        Message.of(RiposteWithoutParry.class, "riposte-without-parry.call-attack"),
+                                        Change.as(Action.Role.ATTACK))
                                 .sentence())
                 : Sentence.error(
-                        "The " + fault.by().word() + " has not parried, so this is not a riposte.",
+                        Message.of(RiposteWithoutParry.class, "riposte-without-parry.riposte", Terms.of(fault.by())),
                         fault.ways()
-                                .or("parry first", Change.parries(Change::before))
-                                .or("parry on the count before", Change.parries(parry -> Change.nearby(-1, parry)))
-                                .or("call it an attack", Change.as(Action.Role.ATTACK))
+                                .or(
+                                        Message.of(RiposteWithoutParry.class, "riposte-without-parry.parry-first"),
+                                        Change.parries(Change::before))
+                                .or(
+                                        Message.of(RiposteWithoutParry.class, "riposte-without-parry.parry-before"),
+                                        Change.parries(parry -> Change.nearby(-1, parry)))
+                                .or(
+                                        Message.of(RiposteWithoutParry.class, "riposte-without-parry.call-attack"),
+                                        Change.as(Action.Role.ATTACK))
                                 .sentence());
     }
 }

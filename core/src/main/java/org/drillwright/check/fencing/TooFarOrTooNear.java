@@ -18,21 +18,14 @@ import org.drillwright.notation.Stance;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
 import org.drillwright.wording.Message;
 
 /** A touch is made within the measure. */
 public final class TooFarOrTooNear extends RefusalRule {
 
     public TooFarOrTooNear() {
-        super(new RuleText(
-                "too-far-or-too-near",
-                Severity.ERROR,
-                true,
-                "A touch is within reach of the distance the footwork has left: nobody is touched by the arm"
-                        + " alone from lunge distance or after a step out of reach, and nobody steps on to a"
-                        + " lunge that already reaches or to where the partner is standing.",
-                "A fencer who cannot reach leans, throws the arm or runs; one who is too close bends the blade hard.",
-                """
+        super(RuleText.of(TooFarOrTooNear.class, "too-far-or-too-near", Severity.ERROR, true, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry quarte with a retreat.
@@ -64,8 +57,7 @@ public final class TooFarOrTooNear extends RefusalRule {
                         #             ^^^^^^^
                             distance: lunge
                             safety: Stop the point on the jacket.
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Extend to the high inside line and lunge.
                             follower: Parry quarte with a retreat.
@@ -84,36 +76,52 @@ public final class TooFarOrTooNear extends RefusalRule {
     @Override
     protected Optional<Sentence> say(Fault fault, Subject subject) {
         if (fault.refusal() instanceof Refusal.OutOfReach reach) {
-            String how = reach.lunges() ? "even with the lunge it ends at " : "it is made at ";
-            return Sentence.error("This cannot touch: " + how + reach.measure().words() + ".", nearer(fault, subject));
+            Message measure = reach.measure().words();
+            Message what = reach.lunges()
+                    ? Message.of(TooFarOrTooNear.class, "too-far-or-too-near.lunges", measure)
+                    : Message.of(TooFarOrTooNear.class, "too-far-or-too-near.made", measure);
+            return Sentence.error(what, nearer(fault, subject));
         }
         if (fault.refusal() instanceof Refusal.LungeTooClose) {
             return Sentence.warning(
-                    "This riposte lunges from extension distance, where the arm alone reaches; a lunge from so"
-                            + " close bends the blade hard.",
+                    Message.of(TooFarOrTooNear.class, "too-far-or-too-near.close"),
                     fault.ways()
-                            .or("leave out the lunge", Change.without(Action.Lunge.class::isInstance))
+                            .or(
+                                    Message.of(TooFarOrTooNear.class, "too-far-or-too-near.leave-lunge"),
+                                    Change.without(Action.Lunge.class::isInstance))
                             .sentence());
         }
         if (fault.refusal() instanceof Refusal.NoRoom) {
             return Sentence.error(
-                    "There is no room for this: it ends where the "
-                            + fault.by().other().word() + " is standing.",
+                    Message.of(
+                            TooFarOrTooNear.class,
+                            "too-far-or-too-near.no-room",
+                            Terms.of(fault.by().other())),
                     fault.ways()
-                            .or("leave out the steps", Change.without(Action.Step.class::isInstance))
-                            .or("leave out the lunge", Change.without(Action.Lunge.class::isInstance))
                             .or(
-                                    "let the " + fault.by().other().word() + " step back",
+                                    Message.of(TooFarOrTooNear.class, "too-far-or-too-near.leave-steps"),
+                                    Change.without(Action.Step.class::isInstance))
+                            .or(
+                                    Message.of(TooFarOrTooNear.class, "too-far-or-too-near.leave-lunge"),
+                                    Change.without(Action.Lunge.class::isInstance))
+                            .or(
+                                    Message.of(
+                                            TooFarOrTooNear.class,
+                                            "too-far-or-too-near.let-back",
+                                            Terms.of(fault.by().other())),
                                     Change.partnerFirst(new Action.Step(Action.Foot.RETREAT, 1)))
                             .sentence());
         }
         if (fault.refusal() instanceof Refusal.RunsOn) {
             return Sentence.error(
-                    "The " + fault.by().word() + " steps on to the point of a lunge that would reach without"
-                            + " that step.",
+                    Message.of(TooFarOrTooNear.class, "too-far-or-too-near.runs-on", Terms.of(fault.by())),
                     fault.ways()
-                            .or("leave out the step", Change.without(Action.Step.class::isInstance))
-                            .or("parry with the step", Change.parries(Change::also))
+                            .or(
+                                    Message.of(TooFarOrTooNear.class, "too-far-or-too-near.leave-step"),
+                                    Change.without(Action.Step.class::isInstance))
+                            .or(
+                                    Message.of(TooFarOrTooNear.class, "too-far-or-too-near.parry-step"),
+                                    Change.parries(Change::also))
                             .sentence());
         }
         return Sentence.none();
@@ -129,21 +137,33 @@ public final class TooFarOrTooNear extends RefusalRule {
         boolean takes = fault.before().attackOn(fault.by()).isPresent();
         Ways ways = fault.ways();
         if (takes) {
-            ways.or("do not go back", Change.without(away))
-                    .or("let the " + fault.by().other().word() + " lunge", Change.partnerAlso(lunge));
-        } else {
-            ways.or("add a lunge", Change.with(lunge))
-                    .or("advance first", Change.before(advance))
+            ways.or(Message.of(TooFarOrTooNear.class, "too-far-or-too-near.not-back"), Change.without(away))
                     .or(
-                            "recover forward first, and lunge",
+                            Message.of(
+                                    TooFarOrTooNear.class,
+                                    "too-far-or-too-near.let-lunge",
+                                    Terms.of(fault.by().other())),
+                            Change.partnerAlso(lunge));
+        } else {
+            ways.or(Message.of(TooFarOrTooNear.class, "too-far-or-too-near.add-lunge"), Change.with(lunge))
+                    .or(Message.of(TooFarOrTooNear.class, "too-far-or-too-near.advance-first"), Change.before(advance))
+                    .or(
+                            Message.of(TooFarOrTooNear.class, "too-far-or-too-near.recover-first"),
                             (words, spot) -> Change.with(lunge)
                                     .made(Change.before(recover).made(words, spot), spot))
-                    .or("let the " + fault.by().other().word() + " stay", Change.partnerWithout(away));
+                    .or(
+                            Message.of(
+                                    TooFarOrTooNear.class,
+                                    "too-far-or-too-near.let-stay",
+                                    Terms.of(fault.by().other())),
+                            Change.partnerWithout(away));
         }
         Map<Message, Change> starts = new LinkedHashMap<>();
         for (int steps = subject.replay().start().measure().least() - 1; steps >= 0; steps--) {
             Measure measure = Measure.of(steps);
-            starts.put(Message.plain("begin at " + measure.word() + " distance"), Change.begunAt(measure));
+            starts.put(
+                    Message.of(TooFarOrTooNear.class, "too-far-or-too-near.begin", Terms.of(measure)),
+                    Change.begunAt(measure));
         }
         return ways.orFirst(starts).sentence();
     }

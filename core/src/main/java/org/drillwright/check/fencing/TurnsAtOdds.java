@@ -11,20 +11,14 @@ import org.drillwright.notation.Stance;
 import org.drillwright.phrase.Change;
 import org.drillwright.phrase.Refusal;
 import org.drillwright.source.Severity;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** The two turns of a count say the same of the blades. */
 public final class TurnsAtOdds extends RefusalRule {
 
     public TurnsAtOdds() {
-        super(new RuleText(
-                "turns-at-odds",
-                Severity.ERROR,
-                false,
-                "Where both turns of a count say how the blades end up, they agree: touching in the same line"
-                        + " for both, or apart for both.",
-                "Blades touch for both or for neither (L'Abbat 1734, ch. XXII), and two fencers told different"
-                        + " things wait for each other.",
-                """
+        super(RuleText.of(TurnsAtOdds.class, "turns-at-odds", Severity.ERROR, false, """
                         steps:
                           - leader: Come on guard in sixte, blades engaged.
                             follower: Come on guard in sixte, blades apart.
@@ -33,8 +27,7 @@ public final class TurnsAtOdds extends RefusalRule {
                           - leader: Return to guard in sixte, blades apart.
                             follower: Return to guard in sixte, blades apart.
                             distance: lunge
-                        """,
-                """
+                        """, """
                         steps:
                           - leader: Come on guard in sixte, blades engaged.
                             follower: Come on guard in sixte, blades engaged.
@@ -52,23 +45,27 @@ public final class TurnsAtOdds extends RefusalRule {
         }
         boolean both = words.theirs().engaged().equals(words.own().engaged());
         return Sentence.error(
-                "The partner's turn has " + blades(words.theirs(), both) + " on " + fault.where() + ", but this"
-                        + " turn has "
-                        + blades(words.own(), both) + ".",
+                Message.of(
+                        TurnsAtOdds.class,
+                        "turns-at-odds.what",
+                        blades(words.theirs(), both),
+                        blades(words.own(), both),
+                        fault.where()),
                 fault.ways()
                         .or(
-                                "write here as well: " + blades(words.theirs(), true),
+                                Message.of(TurnsAtOdds.class, "turns-at-odds.write", blades(words.theirs(), true)),
                                 Change.each(action -> stated(action, words.theirs())))
                         .sentence());
     }
 
-    private static String blades(Stance stance, boolean naming) {
-        boolean touch = stance.engaged().equals(Optional.of(true));
-        String where = stance.engagement()
+    private static Message blades(Stance stance, boolean naming) {
+        if (!stance.engaged().equals(Optional.of(true))) {
+            return Message.of(TurnsAtOdds.class, "turns-at-odds.apart");
+        }
+        return stance.engagement()
                 .filter(position -> naming)
-                .map(position -> " in " + position.word())
-                .orElse("");
-        return touch ? "the blades engaged" + where : "the blades apart";
+                .map(position -> Message.of(TurnsAtOdds.class, "turns-at-odds.engaged-in", Terms.of(position)))
+                .orElseGet(() -> Message.of(TurnsAtOdds.class, "turns-at-odds.engaged"));
     }
 
     /** The same, with what the other's turn says of the blades. */

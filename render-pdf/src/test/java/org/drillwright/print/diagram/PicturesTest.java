@@ -153,7 +153,10 @@ class PicturesTest {
         Seen seen = picture(Example.drill(id), number);
         Range measure = scene.moment().measure();
         boolean drawn = scene.partner() && measure.isKnown();
-        assertEquals(drawn ? Math.max(0, Math.min(3, measure.least())) : 0, seen.count("foot action"), measure.words().english());
+        assertEquals(
+                drawn ? Math.max(0, Math.min(3, measure.least())) : 0,
+                seen.count("foot action"),
+                measure.words().english());
         assertEquals(scene.partner() ? 1 : 0, seen.count("measure"));
     }
 

@@ -128,7 +128,7 @@ public final class InLanguage {
                     stay,
                     Count.of(turns, "turn"),
                     written(),
-                    Message.apart(staying)));
+                    Message.clauses(staying)));
         }
         int shorter = printed.values().stream()
                 .mapToInt(one -> one.curtailed().size())

@@ -93,7 +93,7 @@ class EveryWordTest {
             String text = Files.readString(source);
             Matcher said = SAID.matcher(text);
             while (said.find()) {
-                Optional<Properties> words = wordsOf(source, text, said.group(2));
+                Optional<Properties> words = wordsOf(text, said.group(2));
                 String key = said.group(3) + (said.group(1).equals("counted") ? ".other" : "");
                 if (words.isEmpty() || words.get().getProperty(key) == null) {
                     missing.add(source.getFileName() + ": " + key);
@@ -134,7 +134,7 @@ class EveryWordTest {
                 || text.contains("\"" + key.replaceFirst("\\..*", "") + "\"");
     }
 
-    private static Optional<Properties> wordsOf(Path source, String text, String type) throws IOException {
+    private static Optional<Properties> wordsOf(String text, String type) throws IOException {
         Matcher imported = Pattern.compile("import ([\\w.]+)\\." + type + ";").matcher(text);
         Matcher own = Pattern.compile("package ([\\w.]+);").matcher(text);
         String room = imported.find() ? imported.group(1) : own.find() ? own.group(1) : "";

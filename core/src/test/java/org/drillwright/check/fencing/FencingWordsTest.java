@@ -46,7 +46,7 @@ class FencingWordsTest {
             foot-before-hand | fr | Le bras s’allonge au temps 2, après que le pied s’est fendu.
             foot-before-hand | it | Il braccio si distende al tempo 2, dopo che il piede è già in affondo.
             foot-before-hand | es | El brazo se extiende en el tiempo 2, después de que el pie haya ido a fondo.
-            foot-before-hand | de | Der Arm streckt sich auf Zahl 2, nachdem der Fuß schon ausgefallen ist.
+            foot-before-hand | de | Der Arm streckt sich auf Zahl 2, nachdem der Fuß schon im Ausfall steht.
             mask-off-in-reach | fr | Une pointe vise le suiveur, qui n’a pas son masque.
             mask-off-in-reach | it | Una punta è rivolta al compagno, che è senza maschera.
             mask-off-in-reach | es | Una punta va dirigida al seguidor, que no lleva la careta.

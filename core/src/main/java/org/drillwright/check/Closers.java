@@ -38,7 +38,7 @@ public final class Closers {
     public static WayOut sentence(Setting setting, Fault fault, Line line) {
         if (isHeld(fault)) {
             return fault.ways()
-                    .or(Message.NONE, changes(setting, fault, line))
+                    .or(Message.none(), changes(setting, fault, line))
                     .told(cedes -> Message.of(Closers.class, "closers.held", Terms.of(fault.by())));
         }
         Ways ways = fault.ways();

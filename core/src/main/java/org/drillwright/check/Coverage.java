@@ -70,7 +70,7 @@ public record Coverage(int counts, List<Gap> gaps, List<End> ends) {
         List<Count> counts = subject.replay().counts();
         for (int step = 0; step < counts.size(); step++) {
             List<Message> unknown = new ArrayList<>(subject.unknownThroughout());
-            Message since = Message.NONE;
+            Message since = Message.none();
             List<String> words = new ArrayList<>();
             for (Side side : Side.values()) {
                 Unread unread = Unread.in(subject, step, side);

@@ -87,7 +87,7 @@ final class Defence {
             }
             judge.judge(attack);
         } else {
-            ledger.asks("parry", true, Message.NONE);
+            ledger.asks("parry", true, Message.none());
         }
         State met = hand(state, parry, attack.role(), !attack.meant());
         return attack.meant() ? afterContact(met, parry) : afterFeint(met);

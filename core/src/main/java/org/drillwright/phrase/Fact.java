@@ -16,7 +16,7 @@ public record Fact<T>(Optional<T> value, Message since) {
     public static final Message HERE = Where.HERE;
 
     public static <T> Fact<T> of(T value) {
-        return new Fact<>(Optional.of(value), Message.NONE);
+        return new Fact<>(Optional.of(value), Message.none());
     }
 
     public static <T> Fact<T> unknown(Message since) {
@@ -39,7 +39,7 @@ public record Fact<T>(Optional<T> value, Message since) {
     /** Known only where the change gives something; else unknown since here. */
     public <R> Fact<R> flatMap(Function<T, Optional<R>> change, Message here) {
         Optional<R> changed = value.flatMap(change);
-        return new Fact<>(changed, changed.isPresent() ? Message.NONE : since.isEmpty() ? here : since);
+        return new Fact<>(changed, changed.isPresent() ? Message.none() : since.isEmpty() ? here : since);
     }
 
     @Override

@@ -16,7 +16,7 @@ final class Ledger {
 
     /** Notes that a rule needs to know something; answers whether it is known. */
     boolean asks(String part, boolean known, Message since) {
-        asked.add(new Question(part, known, known ? Message.NONE : since));
+        asked.add(new Question(part, known, known ? Message.none() : since));
         return known;
     }
 

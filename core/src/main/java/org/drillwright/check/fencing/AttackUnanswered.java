@@ -135,7 +135,7 @@ public final class AttackUnanswered extends RefusalRule {
 
     private static WayOut takenOnPurpose(Fault fault) {
         return fault.ways()
-                .or(Message.NONE, Change.also(TAKES))
+                .or(Message.none(), Change.also(TAKES))
                 .told(takes -> Message.of(AttackUnanswered.class, "attack-unanswered.say-taken"));
     }
 

@@ -141,7 +141,7 @@ public final class NotBackAtStart implements Rule {
     }
 
     private static Message position(Fact<Position> hand) {
-        return hand.value().map(Terms::of).orElse(Message.NONE);
+        return hand.value().map(Terms::of).orElse(Message.none());
     }
 
     private static Optional<Message> blades(State start, State end) {

@@ -72,7 +72,7 @@ public final class NotFullyChecked implements Rule {
 
     private static Message unread(List<String> words) {
         List<Message> quoted = words.stream().map(word -> said("quoted", word)).toList();
-        return quoted.isEmpty() ? Message.NONE : said("not-read", Message.listed(quoted));
+        return quoted.isEmpty() ? Message.none() : said("not-read", Message.listed(quoted));
     }
 
     private static Message said(String key, Object... values) {

@@ -50,6 +50,6 @@ public final class OpeningLeadsElsewhere implements Rule {
     }
 
     private static Message position(Fact<Position> hand) {
-        return hand.value().map(Terms::of).orElse(Message.NONE);
+        return hand.value().map(Terms::of).orElse(Message.none());
     }
 }

@@ -125,7 +125,7 @@ class FencingWordsTest {
     @MethodSource("written")
     void what_is_to_be_written_is_read(String key, List<Action> meant) {
         for (Language language : others()) {
-            String said = Message.of(ParryMisses.class, key, Message.NONE).in(language.locale());
+            String said = Message.of(ParryMisses.class, key, Message.none()).in(language.locale());
             assertEquals(meant, read(said, language), said);
         }
     }

@@ -103,6 +103,11 @@ public sealed interface Message {
         return isEmpty() ? next : next.isEmpty() ? this : new Listed("then", List.of(this, next));
     }
 
+    /** What somebody wrote, in the language's quotation marks. */
+    static Message quoted(String words) {
+        return Message.of(Message.class, "quoted", words);
+    }
+
     /** With a capital at its beginning. */
     default Message capital() {
         return isEmpty() ? this : new Capital(this);

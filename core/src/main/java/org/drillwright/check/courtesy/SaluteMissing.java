@@ -8,21 +8,16 @@ import org.drillwright.notation.Utterance;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** A drill begins and ends with a salute by both (Technical Rules t.1, t.122). */
 public final class SaluteMissing implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "salute-missing",
-            Severity.ERROR,
-            false,
-            "The opening and the closing each include a salute by both.",
-            "The salute opens and closes the exercise; it is due before and after (Technical Rules t.122).",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(SaluteMissing.class, "salute-missing", Severity.ERROR, false, """
             closing: Step back out of distance. Masks off.
             #        ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-            """,
-            """
+            """, """
             closing: Step back out of distance. Masks off. Salute your partner.
             """);
 
@@ -49,30 +44,23 @@ public final class SaluteMissing implements Rule {
             findings.error(
                     TEXT.id(),
                     subject.span(path),
-                    "The drill has no " + end + ", so there is no salute at its " + side(end) + ".",
-                    "Add a line: " + end + ": " + usual(end, subject));
+                    Message.of(SaluteMissing.class, "salute-missing.no-" + end),
+                    Message.of(SaluteMissing.class, "salute-missing.add", end, usual(end, subject)));
         } else {
             findings.error(
                     TEXT.id(),
                     subject.span(path),
-                    Intent.salutes(words).isEmpty()
-                            ? "The " + end + " has no salute."
-                            : "In the " + end + " only one side salutes.",
-                    "Write: " + end + ": "
-                            + (end.equals("opening")
-                                    ? "Salute. " + subject.words(path).text()
-                                    : subject.words(path).text() + " Salute."));
+                    Message.of(
+                            SaluteMissing.class,
+                            "salute-missing." + end + (Intent.salutes(words).isEmpty() ? "" : ".one")),
+                    Message.of(
+                            SaluteMissing.class,
+                            "salute-missing." + end + ".way",
+                            subject.words(path).text()));
         }
     }
 
-    private static String side(String end) {
-        return end.equals("opening") ? "beginning" : "end";
-    }
-
-    private static String usual(String end, Subject subject) {
-        if (!subject.isPartnerDrill()) {
-            return end.equals("opening") ? "Salute. On guard." : "Stand at attention. Salute.";
-        }
-        return end.equals("opening") ? "Salute. Masks on. On guard." : "Step back out of distance. Masks off. Salute.";
+    private static Message usual(String end, Subject subject) {
+        return Message.of(SaluteMissing.class, (subject.isPartnerDrill() ? "usual." : "usual.solo.") + end);
     }
 }

@@ -11,22 +11,17 @@ import org.drillwright.source.FormerRules;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** What a drill accepts are rules that can be accepted. */
 public final class AcceptWithoutEffect implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "accept-without-effect",
-            Severity.ERROR,
-            false,
-            "The rules listed under 'accept' exist and are not about safety, and each has a reason.",
-            "An acceptance that does nothing would be relied on; a safety rule is not to be argued away.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(AcceptWithoutEffect.class, "accept-without-effect", Severity.ERROR, false, """
             accept:
               safety-note-missing: the partners know each other
             # ^^^^^^^^^^^^^^^^^^^
-            """,
-            """
+            """, """
             accept:
               not-back-at-start: the next drill goes on from here
             """);
@@ -46,22 +41,22 @@ public final class AcceptWithoutEffect implements Rule {
                 findings.error(
                         TEXT.id(),
                         span,
-                        "There is no rule '" + id + "'.",
+                        Message.of(AcceptWithoutEffect.class, "accept-without-effect.unknown", id),
                         Nearest.to(id, Rules.ids())
-                                .map(known -> "Did you mean '" + known + "'?")
-                                .orElse("'check --rules' lists them."));
+                                .map(Nearest::meant)
+                                .orElse(Message.of(AcceptWithoutEffect.class, "accept-without-effect.unknown.way")));
             } else if (rule.get().safety()) {
                 findings.error(
                         TEXT.id(),
                         span,
-                        "'" + written + "' is a safety rule and cannot be accepted away.",
-                        "Take this line out and correct what the rule finds.");
+                        Message.of(AcceptWithoutEffect.class, "accept-without-effect.safety", written),
+                        Message.of(AcceptWithoutEffect.class, "accept-without-effect.safety.way"));
             } else if (!id.equals(written)) {
                 findings.note(
                         TEXT.id(),
                         span,
-                        "The rule '" + written + "' is called '" + id + "' now.",
-                        "Write the new name; the old one still works until the next release.");
+                        Message.of(AcceptWithoutEffect.class, "accept-without-effect.former", written, id),
+                        Message.of(AcceptWithoutEffect.class, "accept-without-effect.former.way"));
             }
         }
     }

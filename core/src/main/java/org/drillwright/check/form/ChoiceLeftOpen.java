@@ -8,27 +8,20 @@ import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** No turn leaves something open where turns are not free. */
 public final class ChoiceLeftOpen implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "choice-left-open",
-            Severity.ERROR,
-            false,
-            "Unless the level's turns are free, no turn says 'or', 'either', 'if', 'may', 'try', 'maybe' or"
-                    + " 'when ready'.",
-            "On each count each partner does the one thing written; a choice leaves the other guessing with a"
-                    + " blade coming.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(ChoiceLeftOpen.class, "choice-left-open", Severity.ERROR, false, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte or sixte.
             #                          ^^
                 distance: lunge
                 safety: Arrive softly and let the blade bend.
-            """,
-            """
+            """, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte.
@@ -64,9 +57,12 @@ public final class ChoiceLeftOpen implements Rule {
             findings.error(
                     TEXT.id(),
                     words.span(choice),
-                    "'" + words.text().substring(choice.start(), choice.end()) + "' leaves count " + subject.count(step)
-                            + " open.",
-                    "Write the one thing to do, and make the alternative a drill of its own.");
+                    Message.of(
+                            ChoiceLeftOpen.class,
+                            "choice-left-open.what",
+                            words.text().substring(choice.start(), choice.end()),
+                            subject.count(step)),
+                    Message.of(ChoiceLeftOpen.class, "choice-left-open.way"));
         }
     }
 }

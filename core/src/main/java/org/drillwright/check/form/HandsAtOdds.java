@@ -11,21 +11,16 @@ import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** What the start or the opening says of right and left hands is what the drill is played with. */
 public final class HandsAtOdds implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "hands-at-odds",
-            Severity.ERROR,
-            false,
-            "The hands described in the start or the opening agree with 'hands' ('same' if it is not given).",
-            "Against an opposite hand, inside and outside change places, and every line would be judged wrongly.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(HandsAtOdds.class, "hands-at-odds", Severity.ERROR, false, """
             start: One right-handed, one left-handed, on guard in quarte, blades apart, at lunge distance.
             #      ^^^^^^^^^^^^^^^^
-            """,
-            """
+            """, """
             start: Both right-handed, on guard in sixte, blades apart, at lunge distance.
             """);
 
@@ -48,12 +43,11 @@ public final class HandsAtOdds implements Rule {
                 .ifPresent(clause -> findings.error(
                         TEXT.id(),
                         words.span(clause.span()),
-                        played == Hands.SAME
-                                ? "One fencer is left-handed here, but the drill is played with both hands on"
-                                        + " the same side."
-                                : "Both use the same hand here, but the drill is played with opposite hands.",
-                        played == Hands.SAME
-                                ? "Write 'hands: opposite'."
-                                : "Leave out 'hands: opposite', or say that one of them is left-handed."));
+                        Message.of(
+                                HandsAtOdds.class,
+                                played == Hands.SAME ? "hands-at-odds.opposite" : "hands-at-odds.alike"),
+                        Message.of(
+                                HandsAtOdds.class,
+                                played == Hands.SAME ? "hands-at-odds.opposite.way" : "hands-at-odds.alike.way")));
     }
 }

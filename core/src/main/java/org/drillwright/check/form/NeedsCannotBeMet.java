@@ -15,22 +15,16 @@ import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** The drills that a drill builds on exist, go round in no circle, and are of no higher level. */
 public final class NeedsCannotBeMet implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "needs-cannot-be-met",
-            Severity.ERROR,
-            false,
-            "The drills named under 'needs' and 'variant-of' exist, do not go round in a circle, and are not of"
-                    + " a higher level.",
-            "The teaching order and the choice of partners are built on them.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(NeedsCannotBeMet.class, "needs-cannot-be-met", Severity.ERROR, false, """
             needs: [no-such-drill]
             #       ^^^^^^^^^^^^^
-            """,
-            """
+            """, """
             needs: []
             """);
 
@@ -59,16 +53,24 @@ public final class NeedsCannotBeMet implements Rule {
             findings.error(
                     TEXT.id(),
                     span,
-                    "These needs go round in a circle: " + String.join(" needs ", way) + ".",
-                    "Take out one of them.");
+                    Message.of(NeedsCannotBeMet.class, "needs-cannot-be-met.circle", circle(way)),
+                    Message.of(NeedsCannotBeMet.class, "needs-cannot-be-met.circle.way"));
         } else if (subject.school().rank(needed.level())
                 > subject.school().rank(subject.drill().level())) {
             findings.error(
                     TEXT.id(),
                     span,
-                    "'" + id + "' is at level '" + needed.level() + "', higher than this drill's.",
-                    "Raise this drill's level, or take out the need.");
+                    Message.of(NeedsCannotBeMet.class, "needs-cannot-be-met.higher", id, needed.level()),
+                    Message.of(NeedsCannotBeMet.class, "needs-cannot-be-met.higher.way"));
         }
+    }
+
+    /** {@code one needs other needs one}. */
+    private static Message circle(List<String> way) {
+        return way.stream()
+                .map(Message::plain)
+                .reduce((before, next) -> Message.of(NeedsCannotBeMet.class, "needs-cannot-be-met.needs", before, next))
+                .orElse(Message.NONE);
     }
 
     private static boolean judgeExists(Subject subject, String id, Span span, Findings findings) {
@@ -81,10 +83,10 @@ public final class NeedsCannotBeMet implements Rule {
         findings.error(
                 TEXT.id(),
                 span,
-                "There is no drill '" + id + "' in this folder.",
+                Message.of(NeedsCannotBeMet.class, "needs-cannot-be-met.unknown", id),
                 Nearest.to(id, subject.others().keySet())
-                        .map(known -> "Did you mean '" + known + "'?")
-                        .orElse("A drill goes by the name of its file, without the ending."));
+                        .map(Nearest::meant)
+                        .orElse(Message.of(NeedsCannotBeMet.class, "needs-cannot-be-met.unknown.way")));
         return false;
     }
 

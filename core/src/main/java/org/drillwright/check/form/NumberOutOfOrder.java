@@ -6,17 +6,13 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Written numbers run from 1 without a gap. */
 public final class NumberOutOfOrder implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "number-out-of-order",
-            Severity.ERROR,
-            false,
-            "If counts are numbered, they run 1, 2, 3 without a gap.",
-            "The class moves on the number it hears; a number that is missing or repeated stops the class.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(NumberOutOfOrder.class, "number-out-of-order", Severity.ERROR, false, """
             steps:
               - number: 1
                 leader: Advance.
@@ -28,8 +24,7 @@ public final class NumberOutOfOrder implements Rule {
                 follower: Hold on guard.
                 distance: lunge to advance-lunge
             start: On guard in sixte, blades apart, at advance-lunge distance.
-            """,
-            """
+            """, """
             steps:
               - number: 1
                 leader: Advance.
@@ -56,8 +51,8 @@ public final class NumberOutOfOrder implements Rule {
                 findings.error(
                         TEXT.id(),
                         subject.span(Subject.stepPath(step).key("number")),
-                        "This count should be number " + expected + ", but " + number.getAsInt() + " is written.",
-                        "Write 'number: " + expected + "', or leave all numbers out.");
+                        Message.of(NumberOutOfOrder.class, "number-out-of-order.what", expected, number.getAsInt()),
+                        Message.of(NumberOutOfOrder.class, "number-out-of-order.way", expected));
             }
         }
     }

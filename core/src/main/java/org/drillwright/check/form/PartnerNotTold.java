@@ -11,25 +11,21 @@ import org.drillwright.notation.Utterance;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** What one turn tells of the other rank, that rank's own turn has, too. */
 public final class PartnerNotTold implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "partner-not-told",
-            Severity.WARNING,
-            false,
-            "Whatever a turn asks of the other side is also in the other side's own turn.",
-            "Each fencer goes by their own turn; one who hears both expects them to agree. Common practice, no source.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(PartnerNotTold.class, "partner-not-told", Severity.WARNING, false, """
             steps:
               - leader: Leaders, extend to the high inside line and lunge; followers, retreat.
             #                                                                         ^^^^^^^
                 follower: Parry quarte.
                 distance: lunge
                 safety: Arrive softly and let the blade bend.
-            """,
-            """
+            """, """
             steps:
               - leader: Leaders, extend to the high inside line and lunge; followers, parry quarte.
                 follower: Parry quarte.
@@ -67,9 +63,7 @@ public final class PartnerNotTold implements Rule {
         missing.ifPresent(clause -> findings.warning(
                 TEXT.id(),
                 words.span(clause.span()),
-                "This is asked of the " + other.word() + ", and the " + other.word() + "'s own turn on count "
-                        + subject.count(step) + " does not say it.",
-                "Write it in the " + other.word() + "'s turn, or leave it out here. Only the " + other.word()
-                        + "'s own turn was played."));
+                Message.of(PartnerNotTold.class, "partner-not-told.what", Terms.of(other), subject.count(step)),
+                Message.of(PartnerNotTold.class, "partner-not-told.way", Terms.of(other))));
     }
 }

@@ -17,25 +17,20 @@ import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** What is printed does not contradict what is read. */
 public final class SayUnlikeMeans implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "say-unlike-means",
-            Severity.WARNING,
-            false,
-            "Where the words of 'say' can be read, they ask for the same thing as 'means'.",
-            "The card shows 'say', the rules judge 'means'; if they differ, what is taught is not what was checked.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(SayUnlikeMeans.class, "say-unlike-means", Severity.WARNING, false, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: {say: "Parez sixte", means: "Parry quarte"}
             #                    ^^^^^^^^^^^
                 distance: lunge
                 safety: Arrive softly and let the blade bend.
-            """,
-            """
+            """, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: {say: "Parez quarte", means: "Parry quarte"}
@@ -73,8 +68,8 @@ public final class SayUnlikeMeans implements Rule {
             findings.warning(
                     TEXT.id(),
                     say.whole(),
-                    "'say' and 'means' do not ask for the same thing.",
-                    "Compare the two and correct one of them.");
+                    Message.of(SayUnlikeMeans.class, "say-unlike-means.what"),
+                    Message.of(SayUnlikeMeans.class, "say-unlike-means.way"));
         }
     }
 

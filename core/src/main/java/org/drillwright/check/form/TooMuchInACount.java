@@ -14,25 +14,20 @@ import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** No turn asks for more than its level allows. */
 public final class TooMuchInACount implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "too-much-in-a-count",
-            Severity.ERROR,
-            false,
-            "A turn asks for one action, or for one action and what is joined to it, as the level's 'turns' allow.",
-            "A second action within the count falls at a moment nobody has called.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(TooMuchInACount.class, "too-much-in-a-count", Severity.ERROR, false, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte and riposte to the high inside line.
             #                              ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
                 distance: lunge
                 safety: Arrive softly and let the blade bend.
-            """,
-            """
+            """, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte with a retreat.
@@ -93,11 +88,10 @@ public final class TooMuchInACount implements Rule {
         findings.error(
                 TEXT.id(),
                 words.span(first.span()),
-                "This turn asks for a second thing: '" + asked + "'.",
-                allowed == Level.Turns.ONE
-                        ? "At this level a count has one action: give this one a count of its own."
-                        : "Give it a count of its own; only parts of one action may be joined, such as 'extend"
-                                + " and lunge'.");
+                Message.of(TooMuchInACount.class, "too-much-in-a-count.what", asked),
+                Message.of(
+                        TooMuchInACount.class,
+                        allowed == Level.Turns.ONE ? "too-much-in-a-count.way.one" : "too-much-in-a-count.way.joined"));
         return true;
     }
 }

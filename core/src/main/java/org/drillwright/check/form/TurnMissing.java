@@ -10,23 +10,19 @@ import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** Each count has something for both sides. */
 public final class TurnMissing implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "turn-missing",
-            Severity.ERROR,
-            false,
-            "Every count says what each of the two does; 'hold' and 'wait' will do, silence will not.",
-            "A fencer who is told nothing does whatever comes to mind.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(TurnMissing.class, "turn-missing", Severity.ERROR, false, """
             steps:
               - leader: Advance.
             #   ^^^^^^^^^^^^^^^^
                 distance: advance-lunge to lunge
-            """,
-            """
+            """, """
             steps:
               - leader: Advance.
                 follower: Hold on guard.
@@ -49,8 +45,8 @@ public final class TurnMissing implements Rule {
             findings.error(
                     TEXT.id(),
                     subject.keySpan(FieldPath.of("steps")),
-                    "The drill has no counts.",
-                    "Write at least one: - leader: …");
+                    Message.of(TurnMissing.class, "turn-missing.no-counts"),
+                    Message.of(TurnMissing.class, "turn-missing.no-counts.way"));
         }
         for (Subject.Place turn : subject.turns()) {
             if (drill.steps().get(turn.step()).turn(turn.side()).isEmpty()) {
@@ -64,17 +60,19 @@ public final class TurnMissing implements Rule {
         findings.error(
                 TEXT.id(),
                 subject.spanInStep(step, ""),
-                "Count " + subject.count(step) + " has nothing for the " + side.word() + ".",
+                Message.of(TurnMissing.class, "turn-missing.what", subject.count(step), Terms.of(side)),
                 callersWord
-                        ? "Write what the caller says: 'leader: " + call(subject.printedWords(step, Side.FOLLOWER))
-                                + "'."
-                        : "Write what the " + side.word() + " does, even if it is '" + side.word() + ": Hold.'.");
+                        ? Message.of(
+                                TurnMissing.class,
+                                "turn-missing.caller",
+                                call(subject.printedWords(step, Side.FOLLOWER)))
+                        : Message.of(TurnMissing.class, "turn-missing.way", Terms.of(side), side.word()));
     }
 
     /** The class's own words as a call, where they are one short sentence. */
-    private static String call(Written turn) {
+    private static Message call(Written turn) {
         String words = turn.text().strip().replaceFirst("[.!]$", "");
         boolean callable = words.matches("[\\p{L}\\p{M}' -]{1,30}");
-        return (callable ? words : "One") + "!";
+        return callable ? Message.plain(words + "!") : Message.of(TurnMissing.class, "turn-missing.call");
     }
 }

@@ -7,25 +7,20 @@ import org.drillwright.notation.TwoReadings;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** No turn can be read two ways. */
 public final class TurnReadTwoWays implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "turn-read-two-ways",
-            Severity.WARNING,
-            false,
-            "No turn can be read two ways.",
-            "What the program can read two ways, a partner in the hall can take two ways as well.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(TurnReadTwoWays.class, "turn-read-two-ways", Severity.WARNING, false, """
             steps:
               - leader: Swat the blade, disengage and lunge.
             #           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
                 follower: Take the touch.
                 distance: lunge
                 safety: Arrive softly and let the blade bend.
-            """,
-            """
+            """, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte.
@@ -49,8 +44,8 @@ public final class TurnReadTwoWays implements Rule {
                 findings.warning(
                         TEXT.id(),
                         words.span(open.span()),
-                        "This can be read as '" + open.one() + "' and as '" + open.other() + "'.",
-                        "Say which: {say: \"…\", means: \"" + open.one() + "\"}.");
+                        Message.of(TurnReadTwoWays.class, "turn-read-two-ways.what", open.one(), open.other()),
+                        Message.of(TurnReadTwoWays.class, "turn-read-two-ways.way", open.one()));
             }
         }
     }

@@ -9,28 +9,23 @@ import org.drillwright.notation.Utterance;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
+import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** Words that are not known are shown, with the nearest that are. */
 public final class WordsUnread implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "words-unread",
-            Severity.NOTE,
-            false,
-            "Words that could not be read are shown, with the nearest known term.",
-            "What is not read is not judged; a school can add its own words in school.yaml.",
-            """
+    private static final RuleText TEXT = RuleText.of(WordsUnread.class, "words-unread", Severity.NOTE, false, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quatre.
             #                   ^^^^^^
                 distance: lunge
                 safety: Arrive softly and let the blade bend.
-            """,
-            """
+            """, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte.
@@ -61,7 +56,7 @@ public final class WordsUnread implements Rule {
     }
 
     private static void report(Subject subject, Written words, Utterance read, Findings findings) {
-        String rest = read.unread().isEmpty() ? "" : rest(subject, words, read);
+        Message rest = read.unread().isEmpty() ? Message.NONE : rest(subject, words, read);
         for (Span unread : read.stretchesUnread(words.text())) {
             String word = words.text().substring(unread.start(), unread.end());
             Optional<Slip> slip = slip(subject, words, read, unread);
@@ -69,15 +64,22 @@ public final class WordsUnread implements Rule {
             findings.note(
                     TEXT.id(),
                     words.span(unread),
-                    "'" + word + "' could not be read."
-                            + slip.map(one -> " Did you mean '" + one.meant() + "'"
-                                            + (whole ? "" : " for '" + one.word() + "'") + "?")
-                                    .orElse("")
-                            + rest,
-                    "To add it, write in school.yaml: words: {" + word.toLowerCase(Locale.ROOT) + ": "
-                            + slip.filter(one -> whole).map(Slip::meant).orElse("…")
-                            + "}, with a fencing term of the same meaning after the colon.");
-            rest = "";
+                    Message.of(WordsUnread.class, "words-unread.what", word)
+                            .then(slip.map(one -> whole
+                                            ? Nearest.meant(one.meant())
+                                            : Message.of(
+                                                    WordsUnread.class,
+                                                    "words-unread.meant-for",
+                                                    one.meant(),
+                                                    one.word()))
+                                    .orElse(Message.NONE))
+                            .then(rest),
+                    Message.of(
+                            WordsUnread.class,
+                            "words-unread.way",
+                            word.toLowerCase(Locale.ROOT),
+                            slip.filter(one -> whole).map(Slip::meant).orElse("…")));
+            rest = Message.NONE;
         }
     }
 
@@ -97,9 +99,9 @@ public final class WordsUnread implements Rule {
         return Optional.empty();
     }
 
-    private static String rest(Subject subject, Written words, Utterance read) {
+    private static Message rest(Subject subject, Written words, Utterance read) {
         TurnReader reader = subject.reader();
         String said = reader.said(read, reader.tag(words.text()));
-        return said.isEmpty() ? "" : " The rest is read as: " + said;
+        return said.isEmpty() ? Message.NONE : Message.of(WordsUnread.class, "words-unread.rest", said);
     }
 }

@@ -11,17 +11,13 @@ import org.drillwright.notation.Clause;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Written;
+import org.drillwright.wording.Message;
 
 /** A level without blade work crosses no blades and points at nobody. */
 public final class BeyondTheLevel implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "beyond-the-level",
-            Severity.ERROR,
-            true,
-            "At a level whose blades are 'none', no blades cross and no point is aimed at anybody.",
-            "People who cannot yet control the point follow calls, each on their own.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(BeyondTheLevel.class, "beyond-the-level", Severity.ERROR, true, """
             level: beginner
             form: partner
             steps:
@@ -29,8 +25,7 @@ public final class BeyondTheLevel implements Rule {
             #           ^^^^^^^^^^^^^^^
                 follower: Hold on guard.
                 distance: lunge
-            """,
-            """
+            """, """
             level: beginner
             form: partner
             steps:
@@ -74,8 +69,10 @@ public final class BeyondTheLevel implements Rule {
         findings.error(
                 TEXT.id(),
                 words.span(clause.span()),
-                "The level '" + subject.level().name() + "' has no blade work with a partner.",
-                "Have the class do it on a call, without a partner, or give the drill a level whose blades are"
-                        + " not 'none'.");
+                Message.of(
+                        BeyondTheLevel.class,
+                        "beyond-the-level.what",
+                        subject.level().name()),
+                Message.of(BeyondTheLevel.class, "beyond-the-level.way"));
     }
 }

@@ -1,8 +1,10 @@
 package org.drillwright.check.safety;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.drillwright.check.Intent;
 import org.drillwright.check.Rule;
@@ -11,23 +13,15 @@ import org.drillwright.check.Subject;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** The gear is listed and covers what the drill makes necessary. */
 public final class GearMissing implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "gear-missing",
-            Severity.ERROR,
-            true,
-            "Gear is listed item by item and covers everything the drill calls for.",
-            "A point aimed at a person calls for mask, jacket and glove; touches call for the underarm"
-                    + " protector too (Technical"
-                    + " Rules t.20.2, t.64.5; the rest common practice, no source).",
-            """
+    private static final RuleText TEXT = RuleText.of(GearMissing.class, "gear-missing", Severity.ERROR, true, """
             gear: [mask, jacket, glove]
             #     ^^^^^^^^^^^^^^^^^^^^^
-            """,
-            """
+            """, """
             gear: [mask, jacket, underarm protector, glove]
             """);
 
@@ -47,9 +41,10 @@ public final class GearMissing implements Rule {
             findings.error(
                     TEXT.id(),
                     subject.keySpan(path),
-                    "No gear is listed.",
-                    "Add a line: gear: [" + String.join(", ", words(needed(subject))) + "]"
-                            + (needed(subject).isEmpty() ? ", or what is worn and brought." : ""));
+                    Message.of(GearMissing.class, "gear-missing.none"),
+                    needed(subject).isEmpty()
+                            ? Message.of(GearMissing.class, "gear-missing.none.any")
+                            : Message.of(GearMissing.class, "gear-missing.none.way", listed(needed(subject))));
             return;
         }
         GearList list = new GearList(gear, subject.school().words());
@@ -58,13 +53,14 @@ public final class GearMissing implements Rule {
                 .filter(piece -> !list.has(piece) && list.unclear(piece).isEmpty())
                 .toList();
         if (!missing.isEmpty()) {
-            List<String> whole = new ArrayList<>(gear);
-            whole.addAll(words(missing));
+            List<Message> whole =
+                    new ArrayList<>(gear.stream().map(Message::plain).toList());
+            missing.forEach(piece -> whole.add(piece.words()));
             findings.error(
                     TEXT.id(),
                     subject.span(path),
-                    "Missing from the gear: " + String.join(", ", words(missing)) + ".",
-                    "Write: gear: [" + String.join(", ", whole) + "]");
+                    Message.of(GearMissing.class, "gear-missing.what", listed(missing)),
+                    Message.of(GearMissing.class, "gear-missing.way", Message.listed(whole)));
         }
     }
 
@@ -78,16 +74,22 @@ public final class GearMissing implements Rule {
                 findings.warning(
                         TEXT.id(),
                         subject.span(FieldPath.of("gear")),
-                        "Not judged: '" + unclear.item() + "' was not counted as the " + piece.words() + ", because '"
-                                + String.join("', '", unclear.words()) + "' was not understood.",
-                        "List the piece as '" + piece.words() + "', and put anything else about it in a caution.");
+                        Message.of(
+                                GearMissing.class,
+                                "gear-missing.unclear",
+                                unclear.item(),
+                                piece.words(),
+                                Message.listed(unclear.words().stream()
+                                        .map(Message::quoted)
+                                        .toList())),
+                        Message.of(GearMissing.class, "gear-missing.unclear.way", piece.words()));
             }
         }
     }
 
     /**
-     * The pieces that the drill's own list must be given, as far as there is one answer: none if the list is the school's, and
-     * none that it speaks of already.
+     * The pieces that the drill's own list must be given, in the drill's language, as far as there is one answer: none if the
+     * list is the school's, and none that it speaks of already.
      */
     public static List<String> toAdd(Subject subject) {
         if (subject.isLost("gear")) {
@@ -98,14 +100,15 @@ public final class GearMissing implements Rule {
             return List.of();
         }
         GearList list = new GearList(own, subject.school().words());
-        return words(
-                needed(subject).stream().filter(piece -> !list.speaksOf(piece)).toList());
+        Locale tongue = Locale.forLanguageTag(subject.tongue());
+        return needed(subject).stream()
+                .filter(piece -> !list.speaksOf(piece))
+                .map(piece -> piece.words().in(tongue))
+                .toList();
     }
 
-    private static List<String> words(Iterable<GearPiece> pieces) {
-        List<String> words = new ArrayList<>();
-        pieces.forEach(piece -> words.add(piece.words()));
-        return words;
+    private static Message listed(Collection<GearPiece> pieces) {
+        return Message.listed(pieces.stream().map(GearPiece::words).toList());
     }
 
     private static Set<GearPiece> needed(Subject subject) {

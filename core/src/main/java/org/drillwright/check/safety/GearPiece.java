@@ -1,22 +1,21 @@
 package org.drillwright.check.safety;
 
+import java.util.Locale;
+import org.drillwright.wording.Message;
+
 /**
  * A piece of gear that a phrase can make necessary (Technical Rules t.20.2, t.64.5). A mask and a glove are those of the
  * drill's weapon: that the sabre has its own is said on no list in the hall (common practice, no source).
  */
 enum GearPiece {
-    MASK("mask"),
-    JACKET("jacket"),
-    UNDERARM_PROTECTOR("underarm protector"),
-    GLOVE("glove");
+    MASK,
+    JACKET,
+    UNDERARM_PROTECTOR,
+    GLOVE;
 
-    private final String words;
-
-    GearPiece(String words) {
-        this.words = words;
-    }
-
-    String words() {
-        return words;
+    /** As a list of gear has it. */
+    Message words() {
+        return Message.of(
+                GearPiece.class, "piece." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

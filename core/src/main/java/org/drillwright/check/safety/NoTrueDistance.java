@@ -13,25 +13,20 @@ import org.drillwright.reading.TurnReader;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Each count has a distance cue that names a measure. */
 public final class NoTrueDistance implements Rule {
 
-    private static final RuleText TEXT = new RuleText(
-            "no-true-distance",
-            Severity.ERROR,
-            false,
-            "Every count has a distance cue, and it names a distance that occurs on that count.",
-            "Distance is what makes a drill work; it is the first thing to drift and the first thing to look at.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(NoTrueDistance.class, "no-true-distance", Severity.ERROR, false, """
             steps:
               - leader: Advance.
                 follower: Hold on guard.
                 distance: lange
             #             ^^^^^
             start: On guard in sixte, blades apart, at advance-lunge distance.
-            """,
-            """
+            """, """
             steps:
               - leader: Advance.
                 follower: Hold on guard.
@@ -56,13 +51,18 @@ public final class NoTrueDistance implements Rule {
                 findings.error(
                         TEXT.id(),
                         subject.spanInStep(step, "distance"),
-                        "Count " + subject.count(step) + " has no distance cue.",
+                        Message.of(NoTrueDistance.class, "no-true-distance.none", subject.count(step)),
                         subject.isPartnerDrill()
-                                ? "Add a line such as 'distance: " + names.said(Measure.LUNGE) + "'. Known: "
-                                        + String.join(", ", names.known()) + "."
-                                : "Add a line 'distance: " + names.said(Measure.OUT)
-                                        + "', or the distance to the mark. Known: "
-                                        + String.join(", ", names.known()) + ".");
+                                ? Message.of(
+                                        NoTrueDistance.class,
+                                        "no-true-distance.none.way",
+                                        names.said(Measure.LUNGE),
+                                        Message.words(names.known()))
+                                : Message.of(
+                                        NoTrueDistance.class,
+                                        "no-true-distance.none.solo",
+                                        names.said(Measure.OUT),
+                                        Message.words(names.known())));
                 continue;
             }
             Optional<MeasureCue> cue = names.read(written);
@@ -73,10 +73,14 @@ public final class NoTrueDistance implements Rule {
                 findings.error(
                         TEXT.id(),
                         subject.spanInStep(step, "distance"),
-                        "'" + written + "' is not a distance.",
-                        nearest.map(word -> "Did you mean '" + word + "'? ").orElse("") + "Known: "
-                                + String.join(", ", names.known()) + ", or two of them as in '"
-                                + names.said(new MeasureCue(Measure.EXTENSION, Measure.LUNGE)) + "'.");
+                        Message.of(NoTrueDistance.class, "no-true-distance.unknown", written),
+                        nearest.map(Nearest::meant)
+                                .orElse(Message.NONE)
+                                .then(Message.of(
+                                        NoTrueDistance.class,
+                                        "no-true-distance.unknown.way",
+                                        Message.words(names.known()),
+                                        names.said(new MeasureCue(Measure.EXTENSION, Measure.LUNGE)))));
             }
         }
     }
@@ -146,9 +150,13 @@ public final class NoTrueDistance implements Rule {
             findings.warning(
                     TEXT.id(),
                     subject.spanInStep(step, "distance"),
-                    "Count " + subject.count(step) + " begins at " + begin.words() + " and ends at " + end.words()
-                            + ".",
-                    "Write the distance an assistant should see there, or correct the steps before it.");
+                    Message.of(
+                            NoTrueDistance.class,
+                            "no-true-distance.other",
+                            subject.count(step),
+                            begin.words(),
+                            end.words()),
+                    Message.of(NoTrueDistance.class, "no-true-distance.other.way"));
         }
     }
 

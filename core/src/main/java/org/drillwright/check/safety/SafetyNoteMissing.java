@@ -12,27 +12,22 @@ import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Each count on which a point or an edge can arrive says how it arrives softly. */
 public final class SafetyNoteMissing implements Rule {
 
     private static final Pattern SAYS_ANYTHING = Pattern.compile("[\\p{L}\\p{N}]");
 
-    private static final RuleText TEXT = new RuleText(
-            "safety-note-missing",
-            Severity.ERROR,
-            true,
-            "Each count on which a point or an edge can arrive has a safety note, and not the same one on every count.",
-            "The assistant reads the note out on that very count; nobody hears one that never changes.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(SafetyNoteMissing.class, "safety-note-missing", Severity.ERROR, true, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte.
                 distance: lunge
                 safety: "-"
             #           ^^^
-            """,
-            """
+            """, """
             steps:
               - leader: Extend to the high inside line and lunge.
                 follower: Parry quarte.
@@ -66,8 +61,8 @@ public final class SafetyNoteMissing implements Rule {
             findings.warning(
                     TEXT.id(),
                     subject.spanInStep(firstWith.values().iterator().next(), "safety"),
-                    "Every count has the same safety note.",
-                    "Say for each count what can go wrong on it.");
+                    Message.of(SafetyNoteMissing.class, "safety-note-missing.same"),
+                    Message.of(SafetyNoteMissing.class, "safety-note-missing.same.way"));
         }
     }
 
@@ -81,14 +76,12 @@ public final class SafetyNoteMissing implements Rule {
     private static void judgeNote(Subject subject, int step, Findings findings) {
         String note = subject.drill().steps().get(step).safety();
         if (!SAYS_ANYTHING.matcher(note).find()) {
-            boolean written = !note.isEmpty();
+            String what = note.isEmpty() ? "safety-note-missing.none" : "safety-note-missing.empty";
             findings.error(
                     TEXT.id(),
                     subject.spanInStep(step, "safety"),
-                    "A point or an edge can arrive on count " + subject.count(step) + ", and "
-                            + (written ? "its safety note says nothing." : "it has no safety note."),
-                    (written ? "Write words such as '" : "Add a line such as '")
-                            + "safety: Arrive softly and let the blade bend upward.'");
+                    Message.of(SafetyNoteMissing.class, what, subject.count(step)),
+                    Message.of(SafetyNoteMissing.class, what + ".way"));
         }
     }
 

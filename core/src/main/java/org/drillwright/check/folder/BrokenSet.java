@@ -15,23 +15,17 @@ import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** The drills that a set lists exist, each once. */
 public final class BrokenSet implements FolderRule {
 
-    private static final RuleText TEXT = new RuleText(
-            "broken-set",
-            Severity.ERROR,
-            false,
-            "Every drill listed in a set is in the folder, and is listed only once.",
-            "An assistant gets the set as it is printed, and a missing card is missed in the hall.",
-            """
+    private static final RuleText TEXT = RuleText.of(BrokenSet.class, "broken-set", Severity.ERROR, false, """
             sets:
               spring:
                 drills: [parry-of-quarte, parry-of-quart]
             #                             ^^^^^^^^^^^^^^
-            """,
-            """
+            """, """
             sets:
               spring:
                 drills: [parry-of-quarte]
@@ -69,11 +63,10 @@ public final class BrokenSet implements FolderRule {
                         file,
                         folder.places()
                                 .span(FieldPath.of("sets").key(set.name()).key("tag")),
-                        "The set '" + set.name() + "' takes the drills tagged '" + tag + "', but no drill has"
-                                + " that tag.",
+                        Message.of(BrokenSet.class, "broken-set.tag", set.name(), tag),
                         Nearest.to(tag, tags)
-                                .map(near -> "Did you mean '" + near + "'?")
-                                .orElse("Write 'tags: [" + tag + "]' in the drills that belong to it."))));
+                                .map(Nearest::meant)
+                                .orElse(Message.of(BrokenSet.class, "broken-set.tag.way", tag)))));
     }
 
     /** What no drill belongs to is printed as nothing at all. */
@@ -85,8 +78,8 @@ public final class BrokenSet implements FolderRule {
             findings.add(error(
                     file,
                     folder.places().span(FieldPath.of("sets").key(set.name())),
-                    "The set '" + set.name() + "' has no drills.",
-                    "No drill has everything it asks for. Take the set out, or write a drill for it."));
+                    Message.of(BrokenSet.class, "broken-set.empty", set.name()),
+                    Message.of(BrokenSet.class, "broken-set.empty.way")));
         }
     }
 
@@ -98,25 +91,22 @@ public final class BrokenSet implements FolderRule {
             Span span = folder.places()
                     .span(FieldPath.of("sets").key(set.name()).key("drills").item(at));
             if (!known.contains(id) && !folder.unread().contains(id)) {
-                String hint = Nearest.to(id, known)
-                        .map(near -> "Did you mean '" + near + "'?")
-                        .orElse("Take it out, or write that drill.");
-                findings.add(error(
-                        file,
-                        span,
-                        "The set '" + set.name() + "' lists '" + id + "', which is not in this folder.",
-                        hint));
+                Message hint = Nearest.to(id, known)
+                        .map(Nearest::meant)
+                        .orElse(Message.of(BrokenSet.class, "broken-set.unknown.way"));
+                findings.add(
+                        error(file, span, Message.of(BrokenSet.class, "broken-set.unknown", set.name(), id), hint));
             } else if (again) {
                 findings.add(error(
                         file,
                         span,
-                        "The set '" + set.name() + "' lists '" + id + "' twice.",
-                        "Take one of the two out."));
+                        Message.of(BrokenSet.class, "broken-set.twice", set.name(), id),
+                        Message.of(BrokenSet.class, "broken-set.twice.way")));
             }
         }
     }
 
-    private static Finding error(SourceFile file, Span span, String what, String wayOut) {
+    private static Finding error(SourceFile file, Span span, Message what, Message wayOut) {
         return new Finding(TEXT.id(), Severity.ERROR, file, span, what, wayOut);
     }
 }

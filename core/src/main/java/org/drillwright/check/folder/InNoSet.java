@@ -16,23 +16,16 @@ import org.drillwright.model.Shelves;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** If some drills of a level are in sets, every drill of that level is in one. */
 public final class InNoSet implements FolderRule {
 
-    private static final RuleText TEXT = new RuleText(
-            "in-no-set",
-            Severity.NOTE,
-            false,
-            "If some drills of a level are in sets, every drill of that level is in one.",
-            "A set written as a list doesn't grow by itself: a new drill is left out when the set is printed,"
-                    + " and nobody notices.",
-            """
+    private static final RuleText TEXT = RuleText.of(InNoSet.class, "in-no-set", Severity.NOTE, false, """
             # sets: {intermediate: {drills: [straight-thrust]}}
             level: intermediate
             #      ^^^^^^^^^^^^
-            """,
-            """
+            """, """
             # sets: {intermediate: {drills: [straight-thrust, this-drill]}}
             level: intermediate
             """);
@@ -60,7 +53,7 @@ public final class InNoSet implements FolderRule {
                                 Severity.NOTE,
                                 subject.file(),
                                 subject.span(FieldPath.of("level")),
-                                "This drill is in no set, so it isn't printed with any.",
+                                Message.of(InNoSet.class, "in-no-set.what"),
                                 wayOut(subject.drill().id(), set))));
             }
         }
@@ -77,8 +70,8 @@ public final class InNoSet implements FolderRule {
     }
 
     /** How a drill comes into a list. */
-    public static String wayOut(String id, DrillSet list) {
-        return "To have it in '" + list.name() + "', add '- " + id + "' to that set's list in school.yaml.";
+    public static Message wayOut(String id, DrillSet list) {
+        return Message.of(InNoSet.class, "in-no-set.way", list.name(), id);
     }
 
     private static long ofLevel(String level, DrillSet set, Shelves shelves) {

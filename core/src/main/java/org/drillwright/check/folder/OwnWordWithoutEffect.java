@@ -10,23 +10,19 @@ import org.drillwright.reading.OwnWordFlaw;
 import org.drillwright.reading.TurnReader;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
+import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Each of a school's own words can be read as what it is said to mean, and is not read so already. */
 public final class OwnWordWithoutEffect implements FolderRule {
 
-    private static final RuleText TEXT = new RuleText(
-            "own-word-without-effect",
-            Severity.ERROR,
-            false,
-            "Each of the school's own words stands for known words, and would not be read that way without its entry.",
-            "An entry that does nothing misleads: its author believes that the word is understood.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(OwnWordWithoutEffect.class, "own-word-without-effect", Severity.ERROR, false, """
             words:
               stick it: extnd
             # ^^^^^^^^
-            """,
-            """
+            """, """
             words:
               stick it: extend
             """);
@@ -55,27 +51,28 @@ public final class OwnWordWithoutEffect implements FolderRule {
         return findings;
     }
 
-    private static String what(OwnWordFlaw flaw, String say, String means) {
+    private static Message what(OwnWordFlaw flaw, String say, String means) {
         return switch (flaw) {
-            case EMPTY -> "There are no words in '" + say + ": " + means + "'.";
-            case MEANING_UNKNOWN -> "'" + means + "' contains unknown words, so '" + say + "' means nothing.";
-            case NO_CHANGE -> "'" + say + "' is read as '" + means + "' without this entry.";
-            case MANNER ->
-                "'" + say + "' says how a thing is done, whatever the thing; it cannot mean '" + means + "'.";
+            case EMPTY -> Message.of(OwnWordWithoutEffect.class, "own-word-without-effect.empty", say, means);
+            case MEANING_UNKNOWN ->
+                Message.of(OwnWordWithoutEffect.class, "own-word-without-effect.unknown", means, say);
+            case NO_CHANGE -> Message.of(OwnWordWithoutEffect.class, "own-word-without-effect.no-change", say, means);
+            case MANNER -> Message.of(OwnWordWithoutEffect.class, "own-word-without-effect.manner", say, means);
         };
     }
 
-    private static String wayOut(OwnWordFlaw flaw, TurnReader reader, String means) {
+    private static Message wayOut(OwnWordFlaw flaw, TurnReader reader, String means) {
         return switch (flaw) {
-            case EMPTY -> "Write your own word, a colon, and words listed by 'drillwright words'.";
+            case EMPTY -> Message.of(OwnWordWithoutEffect.class, "own-word-without-effect.empty.way");
             case MEANING_UNKNOWN ->
                 reader.read(means).unread().stream()
                         .flatMap(unread -> reader.meant(means, unread).stream())
                         .findFirst()
-                        .map(near -> "Did you mean '" + near + "'? 'drillwright words' lists the known words.")
-                        .orElse("Write words listed by 'drillwright words'.");
-            case NO_CHANGE -> "Delete the line.";
-            case MANNER -> "Delete the line, or choose another word for the action.";
+                        .map(near -> Nearest.meant(near)
+                                .then(Message.of(OwnWordWithoutEffect.class, "own-word-without-effect.unknown.list")))
+                        .orElse(Message.of(OwnWordWithoutEffect.class, "own-word-without-effect.unknown.way"));
+            case NO_CHANGE -> Message.of(OwnWordWithoutEffect.class, "own-word-without-effect.no-change.way");
+            case MANNER -> Message.of(OwnWordWithoutEffect.class, "own-word-without-effect.manner.way");
         };
     }
 }

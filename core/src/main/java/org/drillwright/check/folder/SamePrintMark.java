@@ -12,24 +12,18 @@ import org.drillwright.mark.PrintMark;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** No two drills have the same print mark. */
 public final class SamePrintMark implements FolderRule {
 
-    private static final RuleText TEXT = new RuleText(
-            "same-print-mark",
-            Severity.ERROR,
-            false,
-            "No two drills have the same print mark.",
-            "The mark at the foot of a card tells you which drill it is and whether it is current; it can do so"
-                    + " for only one drill.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(SamePrintMark.class, "same-print-mark", Severity.ERROR, false, """
             # a second file with the same words
             title: Guards by name
             #      ^^^^^^^^^^^^^^
             steps: []
-            """,
-            """
+            """, """
             title: Guards by name, sabre
             steps: []
             """);
@@ -51,8 +45,11 @@ public final class SamePrintMark implements FolderRule {
                         Severity.ERROR,
                         subject.file(),
                         subject.span(FieldPath.of("title")),
-                        "This drill has the same print mark as " + first.drill().id() + ".",
-                        "Change any word printed on its card, and it gets another."));
+                        Message.of(
+                                SamePrintMark.class,
+                                "same-print-mark.what",
+                                first.drill().id()),
+                        Message.of(SamePrintMark.class, "same-print-mark.way")));
             }
         }
         return findings;

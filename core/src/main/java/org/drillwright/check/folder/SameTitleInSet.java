@@ -16,21 +16,16 @@ import org.drillwright.model.Shelves;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** No two drills of a set have the same title. */
 public final class SameTitleInSet implements FolderRule {
 
-    private static final RuleText TEXT = new RuleText(
-            "same-title-in-set",
-            Severity.ERROR,
-            false,
-            "No two drills of one set have the same title.",
-            "On the ring, two cards with the same title cannot be told apart.",
-            """
+    private static final RuleText TEXT =
+            RuleText.of(SameTitleInSet.class, "same-title-in-set", Severity.ERROR, false, """
             title: Parry of quarte
             #      ^^^^^^^^^^^^^^^
-            """,
-            """
+            """, """
             title: Parry of quarte with a retreat
             """);
 
@@ -77,9 +72,12 @@ public final class SameTitleInSet implements FolderRule {
                     Severity.ERROR,
                     subject.file(),
                     subject.span(FieldPath.of("title")),
-                    "In the set '" + set.name() + "' another drill has this title: "
-                            + first.drill().id() + ".",
-                    "Say in the title what sets this one apart."));
+                    Message.of(
+                            SameTitleInSet.class,
+                            "same-title-in-set.what",
+                            set.name(),
+                            first.drill().id()),
+                    Message.of(SameTitleInSet.class, "same-title-in-set.way")));
         }
     }
 }

@@ -13,24 +13,18 @@ import org.drillwright.check.TurnWords;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** No two drills are the same, turn for turn. */
 public final class TwinDrills implements FolderRule {
 
-    private static final RuleText TEXT = new RuleText(
-            "twin-drills",
-            Severity.ERROR,
-            false,
-            "No two drills have the same start, weapon, hands and turns.",
-            "A copy that was never changed would be taught as something new.",
-            """
+    private static final RuleText TEXT = RuleText.of(TwinDrills.class, "twin-drills", Severity.ERROR, false, """
             steps:
             #^^^^
               - leader: Advance.
                 follower: Retreat.
                 distance: out
-            """,
-            """
+            """, """
             steps:
               - leader: Advance.
                 follower: Hold on guard.
@@ -71,8 +65,9 @@ public final class TwinDrills implements FolderRule {
                     Severity.ERROR,
                     subject.file(),
                     subject.keySpan(FieldPath.of("steps")),
-                    "All turns are the same as in " + first.drill().id() + ".",
-                    "Change what you copied it to change, or delete it."));
+                    Message.of(
+                            TwinDrills.class, "twin-drills.what", first.drill().id()),
+                    Message.of(TwinDrills.class, "twin-drills.way")));
         }
     }
 }

@@ -77,7 +77,7 @@ final class Sets {
         if (run.terminal() && new Questions(run).yes(Message.of(Sets.class, "sets.add.it.to.the", set.name()))) {
             add(id, set);
         } else {
-            run.out().println(InNoSet.wayOut(id, set));
+            run.out().println(run.said(InNoSet.wayOut(id, set)));
         }
     }
 

@@ -33,6 +33,7 @@ import org.drillwright.source.FieldPath;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 import org.drillwright.tidy.Scalars;
+import org.drillwright.wording.Message;
 
 /** What may be written at a place of a file: keys, words, drills, and the turns that the played phrase leaves open. */
 public final class Completion {
@@ -88,7 +89,7 @@ public final class Completion {
             ofDrill();
         }
         form.ifPresent(known -> {
-            known.shape(at).ifPresent(shape -> words(shape).forEach(word -> word(word, "")));
+            known.shape(at).ifPresent(shape -> words(shape).forEach(word -> word(word, Message.NONE)));
             if (kind != FileKind.DRILL || !STEP.matcher(at.text()).matches()) {
                 known.offered(at).forEach(this::word);
             }
@@ -108,15 +109,15 @@ public final class Completion {
                 .ifPresent(group -> group.keys().forEach(this::key));
         form.map(known -> known.chosen(cursor.path()))
                 .orElse(Map.of())
-                .forEach((key, told) -> add(Offer.Kind.KEY, key, "", told, key + ": "));
+                .forEach((key, told) -> add(Offer.Kind.KEY, key, Message.NONE, told, key + ": "));
     }
 
     private void key(String key, Shape value) {
         if (!cursor.siblings().contains(key)) {
             boolean deep = value instanceof Shape.Group || value instanceof Shape.Items;
-            String told =
-                    form.flatMap(known -> known.told(cursor.path().key(key))).orElse("");
-            add(Offer.Kind.KEY, key, "", told, key + (deep ? ":" : ": "));
+            Message told =
+                    form.flatMap(known -> known.told(cursor.path().key(key))).orElse(Message.NONE);
+            add(Offer.Kind.KEY, key, Message.NONE, told, key + (deep ? ":" : ": "));
         }
     }
 
@@ -127,9 +128,9 @@ public final class Completion {
         return shape == Shape.Value.YES_OR_NO ? List.of("yes", "no") : List.of();
     }
 
-    private void word(String word, String told) {
+    private void word(String word, Message told) {
         if (offers.stream().noneMatch(offer -> offer.label().equals(word))) {
-            add(Offer.Kind.WORD, word, "", told, written(word));
+            add(Offer.Kind.WORD, word, Message.NONE, told, written(word));
         }
     }
 
@@ -142,8 +143,8 @@ public final class Completion {
                 .forEach(drill -> add(
                         Offer.Kind.DRILL,
                         drill.id(),
-                        drill.title(),
-                        drill.purpose(),
+                        Message.plain(drill.title()),
+                        Message.plain(drill.purpose()),
                         written(drill.id()) + (asKeys ? ": " : "")));
     }
 
@@ -187,7 +188,7 @@ public final class Completion {
     }
 
     private void turn(String words) {
-        add(Offer.Kind.TURN, words, "", "", written(words));
+        add(Offer.Kind.TURN, words, Message.NONE, Message.NONE, written(words));
     }
 
     /** What a class may do on its own, as orders of the drill's language. */
@@ -211,10 +212,16 @@ public final class Completion {
 
     /** The measures of the drill's language, that of the count first. */
     private void distances(Subject drill, int step) {
-        NoTrueDistance.toWrite(drill, step).ifPresent(cue -> add(Offer.Kind.WORD, cue, "as played", "", written(cue)));
+        NoTrueDistance.toWrite(drill, step)
+                .ifPresent(cue -> add(
+                        Offer.Kind.WORD,
+                        cue,
+                        Message.of(Completion.class, "offer.played"),
+                        Message.NONE,
+                        written(cue)));
         Stream.of(Measure.values())
                 .map(measure -> drill.reader().cue(new MeasureCue(measure, measure), drill.tongue()))
-                .forEach(word -> word(word, ""));
+                .forEach(word -> word(word, Message.NONE));
     }
 
     /** How other drills of the school have it, those of the most drills first. */
@@ -228,7 +235,12 @@ public final class Completion {
                 .forEach(text -> texts.merge(text, 1, Integer::sum));
         texts.entrySet().stream()
                 .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
-                .forEach(text -> add(Offer.Kind.TURN, text.getKey(), "as elsewhere", "", written(text.getKey())));
+                .forEach(text -> add(
+                        Offer.Kind.TURN,
+                        text.getKey(),
+                        Message.of(Completion.class, "offer.elsewhere"),
+                        Message.NONE,
+                        written(text.getKey())));
     }
 
     private void guards(Subject drill) {
@@ -242,7 +254,7 @@ public final class Completion {
         return Scalars.of(text, cursor.bracketed(), true);
     }
 
-    private void add(Offer.Kind kind, String label, String detail, String told, String text) {
+    private void add(Offer.Kind kind, String label, Message detail, Message told, String text) {
         offers.add(new Offer(kind, label, detail, told, edit(text)));
     }
 

@@ -15,6 +15,7 @@ import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolTexts;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * A drill's name in the files of its school, and another name for it. What is on record, and the plans that were kept, are
@@ -44,14 +45,14 @@ public final class DrillRename {
     }
 
     /** Why a drill cannot have another name: one sentence; empty if it can. */
-    public static Optional<String> refusal(SchoolFolder school, String now) {
+    public static Optional<Message> refusal(SchoolFolder school, String now) {
         if (now.length() > ReadingLimits.SHORT_TEXT || NO_NAME.matcher(now).matches() || now.equals("school")) {
-            return Optional.of("'" + now + "' cannot be a file name on every computer.");
+            return Optional.of(Message.of(DrillRename.class, "rename.no-file", now));
         }
         return school.entries().stream()
                 .map(entry -> entry.name().replaceFirst(".*/", "").replaceFirst("\\.[^.]*$", ""))
                 .filter(id -> folded(id).equals(folded(now)))
-                .map(id -> "There is already a drill '" + id + "'.")
+                .map(id -> Message.of(DrillRename.class, "rename.taken", id))
                 .findFirst();
     }
 

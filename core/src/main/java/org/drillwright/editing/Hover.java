@@ -18,6 +18,7 @@ import org.drillwright.school.FileKind;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.Finding;
 import org.drillwright.source.SourceFile;
+import org.drillwright.wording.Message;
 
 /** What is told of the words under the pointer: what was found in them, how they were read, what their key is for. */
 public final class Hover {
@@ -34,20 +35,21 @@ public final class Hover {
                         && offset <= finding.span().end())
                 .sorted(Comparator.comparingInt(finding -> finding.span().length()))
                 .forEach(finding -> why(finding.rule())
-                        .ifPresent(why -> told.add(new Told(finding.span(), finding.rule(), List.of(why)))));
+                        .ifPresent(why ->
+                                told.add(new Told(finding.span(), Message.plain(finding.rule()), List.of(why)))));
         return told.stream().distinct().toList();
     }
 
-    private static Optional<String> why(String rule) {
-        Optional<String> judged = Rules.text(rule).map(Hover::told);
+    private static Optional<Message> why(String rule) {
+        Optional<Message> judged = Rules.text(rule).map(Hover::told);
         return judged.or(() -> Stream.of(ReadingRule.values())
                 .filter(one -> one.id().equals(rule))
-                .map(one -> one.asks().then(one.why()).english())
+                .map(one -> one.asks().then(one.why()))
                 .findFirst());
     }
 
-    private static String told(RuleText rule) {
-        return rule.asks().then(rule.why()).english();
+    private static Message told(RuleText rule) {
+        return rule.asks().then(rule.why());
     }
 
     /** How the words of a drill at an offset were read, and how they leave the two. */
@@ -86,6 +88,7 @@ public final class Hover {
     public static Optional<Told> key(SourceFile file, FileForm form, int offset) {
         return Spot.at(file, offset)
                 .flatMap(spot -> form.told(spot.path())
-                        .map(told -> new Told(spot.span(), spot.path().text(), List.of(told))));
+                        .map(told ->
+                                new Told(spot.span(), Message.plain(spot.path().text()), List.of(told))));
     }
 }

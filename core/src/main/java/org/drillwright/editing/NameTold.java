@@ -10,6 +10,8 @@ import org.drillwright.plan.roster.Roster;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** Tells of a drill or of somebody where only the name stands. */
 final class NameTold {
@@ -21,16 +23,18 @@ final class NameTold {
                 .flatMap(Entry::subject)
                 .map(Subject::drill)
                 .map(drill -> {
-                    List<String> lines = new ArrayList<>();
-                    lines.add(drill.level() + ", " + drill.form().word() + ", "
-                            + drill.weapon().word());
+                    List<Message> lines = new ArrayList<>();
+                    lines.add(Message.listed(List.of(
+                            Message.plain(drill.level()),
+                            Message.of(NameTold.class, "form." + drill.form().word()),
+                            Terms.of(drill.weapon()))));
                     if (!drill.purpose().isEmpty()) {
-                        lines.add(drill.purpose());
+                        lines.add(Message.plain(drill.purpose()));
                     }
                     if (!drill.needs().isEmpty()) {
-                        lines.add("needs " + String.join(", ", drill.needs()));
+                        lines.add(Message.of(NameTold.class, "drill.needs", Message.words(drill.needs())));
                     }
-                    return new Told(named.span(), drill.title(), lines);
+                    return new Told(named.span(), Message.plain(drill.title()), lines);
                 });
     }
 
@@ -42,33 +46,36 @@ final class NameTold {
             return roster.people().stream()
                     .filter(person -> person.name().equals(now))
                     .findFirst()
-                    .map(person -> new Told(named.span(), now, lines(person, named.id())))
+                    .map(person -> new Told(named.span(), Message.plain(now), lines(person, named.id())))
                     .or(() -> roster.assistants().contains(now)
-                            ? Optional.of(new Told(named.span(), now, List.of("assists")))
+                            ? Optional.of(new Told(
+                                    named.span(),
+                                    Message.plain(now),
+                                    List.of(Message.of(NameTold.class, "person.assists"))))
                             : Optional.empty());
         } catch (IOException unreadable) {
             return Optional.empty();
         }
     }
 
-    private static List<String> lines(Person person, String called) {
-        List<String> lines = new ArrayList<>();
+    private static List<Message> lines(Person person, String called) {
+        List<Message> lines = new ArrayList<>();
         if (!called.equals(person.name())) {
-            lines.add("was " + called);
+            lines.add(Message.of(NameTold.class, "person.was", called));
         }
-        person.level().ifPresent(lines::add);
-        person.hand().ifPresent(hand -> lines.add(hand.word() + " hand"));
+        person.level().map(Message::plain).ifPresent(lines::add);
+        person.hand().ifPresent(hand -> lines.add(Message.of(NameTold.class, "person.hand." + hand.word())));
         if (person.skill().isPresent()) {
-            lines.add("skill " + person.skill().getAsInt());
+            lines.add(Message.of(NameTold.class, "person.skill", person.skill().getAsInt()));
         }
         if (!person.knows().isEmpty()) {
-            lines.add("drills known by the roster: " + person.knows().size());
+            lines.add(Message.of(NameTold.class, "person.knows", person.knows().size()));
         }
         if (person.away()) {
-            lines.add("away");
+            lines.add(Message.of(NameTold.class, "person.away"));
         }
         if (person.solo()) {
-            lines.add("does only solo work");
+            lines.add(Message.of(NameTold.class, "person.solo"));
         }
         return lines;
     }

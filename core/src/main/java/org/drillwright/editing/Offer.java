@@ -1,6 +1,7 @@
 package org.drillwright.editing;
 
 import org.drillwright.mend.Edit;
+import org.drillwright.wording.Message;
 
 /**
  * Something that may be written where somebody writes.
@@ -10,7 +11,7 @@ import org.drillwright.mend.Edit;
  * @param told one or two sentences on it; may be empty
  * @param edit what writing it does
  */
-public record Offer(Kind kind, String label, String detail, String told, Edit edit) {
+public record Offer(Kind kind, String label, Message detail, Message told, Edit edit) {
 
     /** What it is. */
     public enum Kind {

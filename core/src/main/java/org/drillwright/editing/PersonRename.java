@@ -14,6 +14,7 @@ import org.drillwright.school.FileKind;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolTexts;
 import org.drillwright.source.SourceFile;
+import org.drillwright.wording.Message;
 
 /**
  * Somebody's name in the files of a school, and another name for them. The roster keeps the old one beside it, so that what is
@@ -51,23 +52,22 @@ public final class PersonRename {
     }
 
     /** Why somebody cannot have another name: one sentence; empty if they can. */
-    public static Optional<String> refusal(SchoolFolder school, String old, String now) throws IOException {
+    public static Optional<Message> refusal(SchoolFolder school, String old, String now) throws IOException {
         if (now.isBlank()) {
-            return Optional.of("A new name can't be empty.");
+            return Optional.of(Message.of(PersonRename.class, "person.empty"));
         }
         Optional<Roster> roster = ClassFolder.open(school).roster();
         if (roster.isEmpty()) {
-            return Optional.of("Mend the roster first.");
+            return Optional.of(Message.of(PersonRename.class, "person.roster"));
         }
         if (!roster.get().names().contains(old)) {
-            return Optional.of("There is no '" + old + "' on the roster.");
+            return Optional.of(Message.of(PersonRename.class, "person.unknown", old));
         }
         if (roster(school).isEmpty()) {
-            return Optional.of(
-                    "This roster is a table; use 'drillwright roster --rename', which tells the record as well.");
+            return Optional.of(Message.of(PersonRename.class, "person.table"));
         }
         return roster.get().names().contains(now) || roster.get().former().containsKey(now)
-                ? Optional.of("There is, or was, a '" + now + "' on the roster already.")
+                ? Optional.of(Message.of(PersonRename.class, "person.taken", now))
                 : Optional.empty();
     }
 

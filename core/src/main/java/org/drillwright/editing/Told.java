@@ -2,6 +2,7 @@ package org.drillwright.editing;
 
 import java.util.List;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * What an author is told at a place.
@@ -10,7 +11,7 @@ import org.drillwright.source.Span;
  * @param heading one sentence or a name
  * @param lines what is told below it
  */
-public record Told(Span span, String heading, List<String> lines) {
+public record Told(Span span, Message heading, List<Message> lines) {
 
     public Told {
         lines = List.copyOf(lines);

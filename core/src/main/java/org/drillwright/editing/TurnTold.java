@@ -8,7 +8,6 @@ import org.drillwright.explain.EndWords;
 import org.drillwright.explain.StateWords;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
-import org.drillwright.notation.Line;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.AttackEnd;
@@ -18,12 +17,14 @@ import org.drillwright.phrase.Played;
 import org.drillwright.phrase.State;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Span;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** Tells how a text of a drill was read, and how it leaves the two. */
 final class TurnTold {
 
     private final Subject subject;
-    private final List<String> lines = new ArrayList<>();
+    private final List<Message> lines = new ArrayList<>();
 
     private TurnTold(Subject subject) {
         this.subject = subject;
@@ -40,7 +41,9 @@ final class TurnTold {
             Played played = count.moves().get(at);
             if (played.move().by() == side) {
                 after = played.after();
-                AttackEnd.of(count, at).map(EndWords::of).ifPresent(end -> told.lines.add("The attack: " + end + "."));
+                AttackEnd.of(count, at)
+                        .map(end -> Message.of(TurnTold.class, "attack.end", EndWords.of(end)))
+                        .ifPresent(told.lines::add);
             }
         }
         told.state(after);
@@ -56,24 +59,24 @@ final class TurnTold {
         return new Told(span, told.said(read), told.lines);
     }
 
-    private String said(Utterance read) {
+    private Message said(Utterance read) {
         String said = subject.reader().said(read, subject.tongue());
-        return said.isEmpty() ? "Nothing that is played." : said;
+        return said.isEmpty() ? Message.of(TurnTold.class, "read.nothing") : Message.plain(said);
     }
 
     private void unread(Utterance read, String text) {
-        List<String> words = read.unread().stream()
-                .map(span -> text.substring(span.start(), span.end()))
+        List<Message> words = read.unread().stream()
+                .map(span -> Message.quoted(text.substring(span.start(), span.end())))
                 .toList();
         if (!words.isEmpty()) {
-            lines.add("Not read: '" + String.join("', '", words) + "'.");
+            lines.add(Message.of(TurnTold.class, "read.not", Message.listed(words)));
         }
     }
 
     private void state(State state) {
         for (Side side : Side.values()) {
             if (subject.isPartnerDrill() || side == Side.FOLLOWER) {
-                lines.add(side.word() + ": " + StateWords.of(state.of(side)));
+                lines.add(Message.of(TurnTold.class, "stands", Terms.of(side), StateWords.of(state.of(side))));
             }
         }
         if (subject.isPartnerDrill()) {
@@ -82,31 +85,32 @@ final class TurnTold {
         }
     }
 
-    private static Optional<String> threat(State state) {
+    private static Optional<Message> threat(State state) {
         for (Side side : Side.values()) {
             Optional<Attack> attack = state.attackOn(side).filter(Attack::meant);
             if (attack.isPresent()) {
-                String line = attack.get()
+                Message attacker = Terms.of(side.other());
+                return Optional.of(attack.get()
                         .line()
                         .value()
-                        .map(Line::words)
-                        .map(words -> " to the " + words)
-                        .orElse("");
-                return Optional.of("The " + side.other().word() + " has the attack" + line + "; the " + side.word()
-                        + " has yet to answer it.");
+                        .map(line ->
+                                Message.of(TurnTold.class, "threat.line", attacker, Terms.of(side), Terms.of(line)))
+                        .orElse(Message.of(TurnTold.class, "threat", attacker, Terms.of(side)))
+                        .capital());
             }
         }
         return Optional.empty();
     }
 
-    private static Optional<String> riposte(State state) {
+    private static Optional<Message> riposte(State state) {
         return state.parried()
                 .value()
                 .flatMap(known -> known)
-                .map(parried -> "The " + parried.by().word() + " has parried and may " + next(parried) + ".");
+                .map(parried -> Message.of(TurnTold.class, next(parried), Terms.of(parried.by()))
+                        .capital());
     }
 
     private static String next(Parried parried) {
-        return parried.against() == Action.Role.ATTACK ? "riposte" : "counter-riposte";
+        return parried.against() == Action.Role.ATTACK ? "may.riposte" : "may.counter-riposte";
     }
 }

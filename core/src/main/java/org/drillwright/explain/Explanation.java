@@ -11,7 +11,9 @@ import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Replay;
 import org.drillwright.phrase.State;
+import org.drillwright.phrase.Where;
 import org.drillwright.source.Finding;
+import org.drillwright.terms.Terms;
 import org.drillwright.wording.Message;
 
 /** A drill as it was played, in plain text. */
@@ -20,62 +22,78 @@ public final class Explanation {
     private final Subject subject;
     private final Replay replay;
     private final CountFindings findings;
+    private final Locale language;
     private final StringBuilder text = new StringBuilder();
 
-    private Explanation(Subject subject) {
+    private Explanation(Subject subject, Locale language) {
+        this.language = language;
         this.subject = subject;
         this.replay = subject.replay();
         this.findings = CountFindings.of(subject);
     }
 
-    /** The whole phrase, count by count. */
-    public static String text(Subject subject) {
-        return new Explanation(subject).write();
+    /** The whole phrase, count by count, in a language. */
+    public static String text(Subject subject, Locale language) {
+        return new Explanation(subject, language).write();
     }
 
     private String write() {
         line(subject.drill().title() + " (" + subject.drill().id() + ")");
         line("");
-        line("Opening");
+        line(Message.of(Explanation.class, "opening"));
         moves(replay.opening());
-        line("Start");
+        line(Message.of(Explanation.class, "start"));
         state(replay.start());
         for (int step = 0; step < replay.counts().size(); step++) {
             count(step, replay.counts().get(step));
         }
-        line("Closing");
+        line(Message.of(Explanation.class, "closing"));
         moves(replay.closing());
         coverage();
         return text.toString();
     }
 
     private void count(int step, Count count) {
-        line("Count " + subject.count(step));
+        line(Message.of(Explanation.class, "count", subject.count(step)));
         for (Side side : Side.values()) {
             String words = subject.turnWords(step, side).text();
-            line("  " + side.word() + "'s turn: " + (words.isEmpty() ? "nothing" : words));
+            line(
+                    "  ",
+                    Message.of(
+                            Explanation.class,
+                            "turn",
+                            Terms.of(side),
+                            words.isEmpty() ? Message.of(Explanation.class, "turn.none") : words));
         }
         for (int at = 0; at < count.moves().size(); at++) {
             Played played = count.moves().get(at);
-            String end =
-                    AttackEnd.of(count, at).map(one -> "; " + EndWords.of(one)).orElse("");
-            line("  " + played.move().by().word() + ": " + words(played, subject) + end);
+            line("  ", AttackEnd.of(count, at).map(end -> move(played, end)).orElse(move(played)));
         }
         findings.in(step).forEach(this::finding);
         state(count.end());
     }
 
     private void finding(Finding finding) {
-        line("  ! " + finding.severity().name().toLowerCase(Locale.ROOT) + " " + finding.rule() + ": "
-                + finding.what().english());
+        Message severity =
+                Message.of(Explanation.class, "severity." + finding.severity().word());
+        line("  ", Message.of(Explanation.class, "finding", severity, finding.rule(), finding.what()));
     }
 
     private void moves(List<Played> moves) {
-        moves.forEach(played -> line("  " + played.move().by().word() + ": " + words(played, subject)));
+        moves.forEach(played -> line("  ", move(played)));
+    }
+
+    private Message move(Played played) {
+        return Message.of(Explanation.class, "move", Terms.of(played.move().by()), words(played, subject));
+    }
+
+    private Message move(Played played, AttackEnd end) {
+        return Message.of(
+                Explanation.class, "move.end", Terms.of(played.move().by()), words(played, subject), EndWords.of(end));
     }
 
     /** A move as it was read, in the words of the trade. */
-    public static String words(Played played, Subject subject) {
+    public static Message words(Played played, Subject subject) {
         return ActionWords.of(
                 played.move().parts().stream().map(Clause::action).distinct().toList(), subject);
     }
@@ -83,27 +101,50 @@ public final class Explanation {
     private void state(State state) {
         for (Side side : Side.values()) {
             if (subject.isPartnerDrill() || side == Side.FOLLOWER) {
-                line("    = " + side.word() + ": " + StateWords.of(state.of(side)));
+                line("    = ", Message.of(Explanation.class, "move", Terms.of(side), StateWords.of(state.of(side))));
             }
         }
-        line("    = " + StateWords.shared(state));
+        line("    = ", StateWords.shared(state));
     }
 
     private void coverage() {
         Coverage coverage = subject.coverage();
         line("");
-        line(coverage.counts() - coverage.gaps().size() + " of " + coverage.counts() + " counts were judged.");
+        line(Message.of(
+                Explanation.class, "judged", coverage.counts() - coverage.gaps().size(), coverage.counts()));
         for (Coverage.Gap gap : coverage.gaps()) {
-            line("  Not judged: count " + subject.count(gap.step()) + ", unknown: "
-                    + Message.listed(gap.unknown()).english()
-                    + (gap.since().isEmpty() ? "" : " (since " + gap.since().english() + ")")
-                    + (gap.words().isEmpty() ? "" : "; not read: '" + String.join("', '", gap.words()) + "'"));
+            line("  ", Message.of(Explanation.class, "gap.count", subject.count(gap.step()), unknown(gap)));
         }
         for (Coverage.End end : coverage.ends()) {
-            line("  Not judged: the " + end.part() + ", unknown: "
-                    + Message.listed(end.unknown()).english()
-                    + (end.words().isEmpty() ? "" : "; not read: '" + String.join("', '", end.words()) + "'"));
+            Message unknown = unread(Message.listed(end.unknown()), end.words());
+            line("  ", Message.of(Explanation.class, "gap.part", Where.part(end.part()), unknown));
         }
+    }
+
+    /** What is not known of a count that could not be judged, since when, and which words were not read. */
+    public static Message unknown(Coverage.Gap gap) {
+        Message unknown = Message.listed(gap.unknown());
+        Message told =
+                gap.since().isEmpty() ? unknown : Message.of(Explanation.class, "unknown.since", unknown, gap.since());
+        return unread(told, gap.words());
+    }
+
+    private static Message unread(Message unknown, List<String> words) {
+        return words.isEmpty()
+                ? unknown
+                : Message.of(
+                        Explanation.class,
+                        "unknown.unread",
+                        unknown,
+                        Message.listed(words.stream().map(Message::quoted).toList()));
+    }
+
+    private void line(Message line) {
+        line("", line);
+    }
+
+    private void line(String indent, Message line) {
+        line(indent + line.in(language));
     }
 
     private void line(String line) {

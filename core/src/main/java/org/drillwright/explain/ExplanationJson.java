@@ -16,6 +16,7 @@ import org.drillwright.phrase.Played;
 import org.drillwright.phrase.State;
 import org.drillwright.source.Finding;
 import org.drillwright.source.FormerRules;
+import org.drillwright.wording.Message;
 
 /** A drill as it was played, for programs; an unknown part is null. The form is described on the page of formats. */
 public final class ExplanationJson {
@@ -25,16 +26,19 @@ public final class ExplanationJson {
     private static final JsonFactory FACTORY = new JsonFactory();
 
     private final JsonGenerator json;
+    private final Locale language;
 
-    private ExplanationJson(JsonGenerator json) {
+    private ExplanationJson(JsonGenerator json, Locale language) {
+        this.language = language;
         this.json = json;
     }
 
-    public static String of(Subject subject) {
+    /** @param language of the sentences; the words of the state are the same in all */
+    public static String of(Subject subject, Locale language) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             json.useDefaultPrettyPrinter();
-            new ExplanationJson(json).write(subject);
+            new ExplanationJson(json, language).write(subject);
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
         }
@@ -64,8 +68,8 @@ public final class ExplanationJson {
             Played played = count.moves().get(at);
             json.writeStartObject();
             json.writeStringField("by", played.move().by().word());
-            json.writeStringField("read", Explanation.words(played, subject));
-            text("fate", AttackEnd.of(count, at).map(EndWords::of));
+            json.writeStringField("read", Explanation.words(played, subject).in(language));
+            text("fate", AttackEnd.of(count, at).map(EndWords::of).map(Message::english));
             json.writeNumberField("refused", played.refusals().size());
             json.writeEndObject();
         }
@@ -79,7 +83,7 @@ public final class ExplanationJson {
                 json.writeStringField("was", was.get());
             }
             json.writeStringField("severity", finding.severity().name().toLowerCase(Locale.ROOT));
-            json.writeStringField("what", finding.what().english());
+            json.writeStringField("what", finding.what().in(language));
             json.writeEndObject();
         }
         json.writeEndArray();

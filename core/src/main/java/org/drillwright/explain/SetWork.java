@@ -24,6 +24,8 @@ import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.phrase.Range;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /**
  * What some drills work, as they were played, and what they never touch. Fundamentals are those that a drill states;
@@ -56,7 +58,7 @@ public record SetWork(Map<Theme, List<Item>> items, int counts, int unjudged) {
      * @param words as it is said
      * @param drills the ids of those that work it, in the set's order
      */
-    public record Item(String key, String words, List<String> drills) {
+    public record Item(String key, Message words, List<String> drills) {
         public Item {
             drills = List.copyOf(drills);
         }
@@ -102,8 +104,8 @@ public record SetWork(Map<Theme, List<Item>> items, int counts, int unjudged) {
         return new SetWork(items, counts, unjudged);
     }
 
-    private record Gathered(String key, String words, List<String> drills) {
-        static Gathered of(String key, String words) {
+    private record Gathered(String key, Message words, List<String> drills) {
+        static Gathered of(String key, Message words) {
             return new Gathered(key, words, new ArrayList<>());
         }
 
@@ -121,24 +123,25 @@ public record SetWork(Map<Theme, List<Item>> items, int counts, int unjudged) {
         return switch (theme) {
             case FUNDAMENTALS ->
                 school.fundamentals().stream()
-                        .map(word -> Gathered.of(word, word))
+                        .map(word -> Gathered.of(word, Message.plain(word)))
                         .toList();
             case LINES ->
                 Stream.of(Line.values())
                         .filter(line -> line.height().isPresent() ? thrusting : sabre)
-                        .map(line -> Gathered.of(key(line), line.words()))
+                        .map(line -> Gathered.of(key(line), Terms.of(line)))
                         .toList();
             case PARRIES ->
                 Stream.of(Position.values())
-                        .map(position -> Gathered.of(position.word(), position.word()))
+                        .map(position -> Gathered.of(position.word(), Terms.of(position)))
                         .toList();
             case MEASURES ->
                 Stream.of(Measure.values())
-                        .map(measure -> Gathered.of(measure.word(), measure.word()))
+                        .map(measure ->
+                                Gathered.of(measure.word(), Message.of(SetWork.class, "measure." + measure.word())))
                         .toList();
             case HANDS ->
                 Stream.of(Hands.values())
-                        .map(hands -> Gathered.of(hands.word(), hands.word() + " hands"))
+                        .map(hands -> Gathered.of(hands.word(), Message.of(SetWork.class, "hands." + hands.word())))
                         .toList();
         };
     }

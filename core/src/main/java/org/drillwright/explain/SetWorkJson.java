@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.explain.SetWork.Item;
 import org.drillwright.explain.SetWork.Theme;
 
@@ -23,8 +24,9 @@ public final class SetWorkJson {
      *
      * @param set the set's name; empty for the whole school
      * @param drills the ids of the set's drills
+     * @param language of the words; the keys are the same in all
      */
-    public static String of(SetWork work, String set, List<String> drills) {
+    public static String of(SetWork work, String set, List<String> drills, Locale language) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             json.useDefaultPrettyPrinter();
@@ -37,7 +39,7 @@ public final class SetWorkJson {
                 for (Item item : work.of(theme)) {
                     json.writeStartObject();
                     json.writeStringField("key", item.key());
-                    json.writeStringField("words", item.words());
+                    json.writeStringField("words", item.words().in(language));
                     texts(json, "drills", item.drills());
                     json.writeEndObject();
                 }

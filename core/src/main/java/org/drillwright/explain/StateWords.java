@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.drillwright.model.Side;
-import org.drillwright.notation.Line;
-import org.drillwright.notation.Position;
 import org.drillwright.phrase.Engagement;
 import org.drillwright.phrase.Fact;
+import org.drillwright.phrase.Feet;
 import org.drillwright.phrase.Fencer;
 import org.drillwright.phrase.State;
+import org.drillwright.phrase.Where;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** Says a state in words; what is unknown is said so, with since when. */
 public final class StateWords {
@@ -17,65 +19,69 @@ public final class StateWords {
     private StateWords() {}
 
     /** How one of the two stands. */
-    public static String of(Fencer fencer) {
-        List<String> parts = new ArrayList<>();
-        parts.add(fact(
-                fencer.feet().map(feet -> feet.name().toLowerCase(Locale.ROOT).replace('_', ' ')), "feet"));
-        parts.add(fact(fencer.hand().map(Position::word), "hand"));
+    public static Message of(Fencer fencer) {
+        List<Message> parts = new ArrayList<>();
+        parts.add(fact(fencer.feet().map(StateWords::feet), "unknown.feet"));
+        parts.add(fact(fencer.hand().map(Terms::of), "unknown.hand"));
         if (fencer.extended().is(true)) {
-            parts.add("arm extended"
-                    + fencer.point()
-                            .value()
-                            .flatMap(line -> line)
-                            .map(Line::words)
-                            .map(line -> " to the " + line)
-                            .orElse(""));
+            parts.add(fencer.point()
+                    .value()
+                    .flatMap(line -> line)
+                    .map(line -> Message.of(StateWords.class, "arm.extended.to", Terms.of(line)))
+                    .orElse(Message.of(StateWords.class, "arm.extended")));
         } else if (!fencer.extended().isKnown()) {
-            parts.add("arm " + unknown(fencer.extended()));
+            parts.add(unknown(fencer.extended(), "unknown.arm"));
         }
         if (fencer.covers().is(false) && !fencer.extended().is(true)) {
-            parts.add("closes nothing");
+            parts.add(Message.of(StateWords.class, "closes.nothing"));
         }
         if (!fencer.masked().is(true)) {
-            parts.add(fencer.masked().is(false) ? "mask off" : "mask " + unknown(fencer.masked()));
+            parts.add(
+                    fencer.masked().is(false)
+                            ? Message.of(StateWords.class, "mask.off")
+                            : unknown(fencer.masked(), "unknown.mask"));
         }
-        return String.join(", ", parts);
+        return Message.listed(parts);
+    }
+
+    private static Message feet(Feet feet) {
+        return Message.of(
+                StateWords.class, "feet." + feet.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     /** The measure and the contact. */
-    public static String shared(State state) {
-        return state.measure().words().english() + "; " + blades(state);
+    public static Message shared(State state) {
+        return Message.of(StateWords.class, "shared", state.measure().words(), blades(state));
     }
 
-    private static String blades(State state) {
+    private static Message blades(State state) {
         if (!state.engagement().isKnown()) {
-            return "contact of the blades " + unknown(state.engagement());
+            return unknown(state.engagement(), "unknown.contact");
         }
         return state.engagement()
                 .value()
                 .flatMap(blades -> blades)
                 .map(StateWords::contact)
-                .orElse("blades apart");
+                .orElse(Message.of(StateWords.class, "blades.apart"));
     }
 
-    private static String contact(Engagement engagement) {
-        String holder =
-                engagement.holder().map(side -> ", held by the " + side.word()).orElse("");
+    private static Message contact(Engagement engagement) {
+        Message line = Terms.of(engagement.lineOf(Side.LEADER));
         boolean one = engagement.leader() == engagement.follower();
-        return "blades touch in the " + engagement.lineOf(Side.LEADER).words()
-                + (one
-                        ? ""
-                        : " of the leader, the "
-                                + engagement.lineOf(Side.FOLLOWER).words() + " of the follower")
-                + holder;
+        Message touch = one
+                ? Message.of(StateWords.class, "blades.touch", line)
+                : Message.of(StateWords.class, "blades.touch.each", line, Terms.of(engagement.lineOf(Side.FOLLOWER)));
+        return engagement
+                .holder()
+                .map(side -> Message.of(StateWords.class, "blades.held", touch, Terms.of(side)))
+                .orElse(touch);
     }
 
-    private static String fact(Fact<String> fact, String part) {
-        return fact.value().orElseGet(() -> part + " " + unknown(fact));
+    private static Message fact(Fact<Message> fact, String unknown) {
+        return fact.value().orElseGet(() -> unknown(fact, unknown));
     }
 
-    private static String unknown(Fact<?> fact) {
-        return "unknown since "
-                + (fact.since().isEmpty() ? "the beginning" : fact.since().english());
+    private static Message unknown(Fact<?> fact, String key) {
+        return Message.of(StateWords.class, key, fact.since().isEmpty() ? Where.part("beginning") : fact.since());
     }
 }

@@ -13,6 +13,7 @@ import org.drillwright.read.DrillReader;
 import org.drillwright.read.ReadDrill;
 import org.drillwright.read.Reading;
 import org.drillwright.source.Finding;
+import org.drillwright.wording.Message;
 
 /** A drill's file with another text, put to the rules in the same school. */
 final class Draft {
@@ -33,7 +34,7 @@ final class Draft {
     }
 
     /** An edit as a way to mend what it mends; none if it mends nothing. */
-    Optional<Fix> fix(String title, Edit edit, boolean onlyOne) {
+    Optional<Fix> fix(Message title, Edit edit, boolean onlyOne) {
         return mends(Edit.apply(subject.file().text(), List.of(edit)))
                 .map(mended -> new Fix(title, mended, edit, onlyOne));
     }

@@ -2,6 +2,7 @@ package org.drillwright.mend;
 
 import java.util.List;
 import org.drillwright.source.Finding;
+import org.drillwright.wording.Message;
 
 /**
  * A way to mend something that was found.
@@ -10,7 +11,7 @@ import org.drillwright.source.Finding;
  * @param mended what it mends of what was found
  * @param onlyOne whether it is the one right answer
  */
-public record Fix(String title, List<Finding> mended, Edit edit, boolean onlyOne) {
+public record Fix(Message title, List<Finding> mended, Edit edit, boolean onlyOne) {
 
     public Fix {
         mended = List.copyOf(mended);

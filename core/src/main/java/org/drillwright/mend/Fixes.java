@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.drillwright.check.Remedy;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Suggestions;
@@ -13,14 +11,13 @@ import org.drillwright.model.Side;
 import org.drillwright.phrase.Attempt.Otherwise;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Finding;
+import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;
 import org.drillwright.tidy.Scalars;
+import org.drillwright.wording.Message;
 
 /** Ways to mend what was found, each as an edit of the text: those of a drill were played, or at least judged, with it made. */
 public final class Fixes {
-
-    /** What every rule says that knows the word that was meant, and what the word was that stands there. */
-    private static final Pattern MEANT = Pattern.compile("Did you mean '([^']+)'\\?");
 
     private final Subject subject;
     private final Draft draft;
@@ -46,20 +43,19 @@ public final class Fixes {
 
     /** The word that was meant, in place of the one that was found; none where none is named. */
     public static Optional<Fix> meant(Finding finding) {
-        Matcher meant = MEANT.matcher(finding.words().english());
-        if (!meant.find()) {
-            return Optional.empty();
-        }
         String written = finding.file().slice(finding.span());
-        String word = meant.group(1);
-        boolean whole = finding.what().english().contains("'" + unquoted(written) + "'");
-        return whole && !word.equals(unquoted(written))
-                ? Optional.of(new Fix(
-                        "Change to '" + word + "'",
+        return Nearest.askedIn(finding.words())
+                .filter(word -> isNamed(unquoted(written), finding) && !word.equals(unquoted(written)))
+                .map(word -> new Fix(
+                        Message.of(Fixes.class, "change", word),
                         List.of(finding),
                         new Edit(finding.span(), quotedAs(written, word)),
-                        false))
-                : Optional.empty();
+                        false));
+    }
+
+    /** Whether a finding is about a word as a whole. */
+    private static boolean isNamed(String word, Finding finding) {
+        return finding.what().parts().anyMatch(part -> String.valueOf(part).equals(word));
     }
 
     private static String unquoted(String written) {
@@ -78,7 +74,10 @@ public final class Fixes {
         boolean read = subject.reader().read(words).actions().equals(turn.actions());
         Span span = subject.turnWords(turn.step(), turn.side()).whole();
         return read && span.length() > 0
-                ? draft.fix("Change to '" + words + "'", new Edit(value(span), inLine(words, turn.step())), false)
+                ? draft.fix(
+                        Message.of(Fixes.class, "change", words),
+                        new Edit(value(span), inLine(words, turn.step())),
+                        false)
                 : Optional.empty();
     }
 
@@ -95,7 +94,7 @@ public final class Fixes {
         FieldPath path = Subject.stepPath(step);
         Side other = side.other();
         return page.keyAfter(path, List.of("number", "call", other.word()), side.word() + ": " + inLine(words, step))
-                .flatMap(edit -> draft.fix("Add '" + side.word() + ": " + words + "'", edit, false));
+                .flatMap(edit -> draft.fix(Message.of(Fixes.class, "add", side.word(), words), edit, false));
     }
 
     private String inLine(String words, int step) {

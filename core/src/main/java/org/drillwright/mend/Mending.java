@@ -10,6 +10,7 @@ import org.drillwright.check.safety.NoTrueDistance;
 import org.drillwright.model.Step;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.FormerRules;
+import org.drillwright.wording.Message;
 
 /**
  * Mends what has just one right answer: the numbers of the counts, a distance cue that the phrase leaves no doubt about, pieces
@@ -63,15 +64,22 @@ public final class Mending {
         FieldPath path = Subject.stepPath(step).key("number");
         String right = Integer.toString(step + 1);
         return wrong
-                ? draft.fix("Change the number to " + right, new Edit(subject.span(path), right), true)
+                ? draft.fix(
+                        Message.of(Mending.class, "change.number", right), new Edit(subject.span(path), right), true)
                 : Optional.empty();
     }
 
     private Optional<Fix> distance(int step) {
         boolean missing = subject.drill().steps().get(step).distance().isEmpty();
-        String title = missing ? "Add 'distance: " : "Change the distance to '";
+
         return NoTrueDistance.toWrite(subject, step)
-                .flatMap(cue -> distance(step, cue).flatMap(edit -> draft.fix(title + cue + "'", edit, true)));
+                .flatMap(cue -> distance(step, cue).flatMap(edit -> draft.fix(distance(missing, cue), edit, true)));
+    }
+
+    private static Message distance(boolean missing, String cue) {
+        return missing
+                ? Message.of(Mending.class, "add", "distance", cue)
+                : Message.of(Mending.class, "change.distance", cue);
     }
 
     private Optional<Edit> distance(int step, String cue) {
@@ -86,14 +94,18 @@ public final class Mending {
     private Optional<Fix> renamed(String rule) {
         String now = FormerRules.now(rule);
         Edit edit = new Edit(subject.keySpan(FieldPath.of("accept").key(rule)), now);
-        return now.equals(rule) ? Optional.empty() : draft.fix("Change to '" + now + "', its new name", edit, true);
+        return now.equals(rule)
+                ? Optional.empty()
+                : draft.fix(Message.of(Mending.class, "change.new-name", now), edit, true);
     }
 
     private Optional<Fix> gear() {
         List<String> pieces = GearMissing.toAdd(subject);
         return pieces.isEmpty()
                 ? Optional.empty()
-                : gear(pieces).flatMap(edit -> draft.fix("Add to the gear: " + String.join(", ", pieces), edit, true));
+                : gear(pieces)
+                        .flatMap(edit ->
+                                draft.fix(Message.of(Mending.class, "add.gear", Message.words(pieces)), edit, true));
     }
 
     private Optional<Edit> gear(List<String> pieces) {

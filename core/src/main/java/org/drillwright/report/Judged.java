@@ -1,8 +1,8 @@
 package org.drillwright.report;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.drillwright.wording.Message;
 
 /**
  * How much of the material could be judged.
@@ -33,11 +33,14 @@ public record Judged(int counts, List<Gap> gaps, List<String> unread) {
             parts = List.copyOf(parts);
         }
 
-        @Override
-        public String toString() {
-            return drill + ": "
-                    + Stream.concat(parts.stream(), counts.stream().map(String::valueOf))
-                            .collect(Collectors.joining(", "));
+        private Message words() {
+            Stream<Message> around = parts.stream().map(part -> Message.of(Judged.class, "part." + part));
+            Stream<Message> numbers = counts.stream().map(String::valueOf).map(Message::plain);
+            return Message.of(
+                    Judged.class,
+                    "judged.gap",
+                    drill,
+                    Message.listed(Stream.concat(around, numbers).toList()));
         }
     }
 
@@ -49,28 +52,32 @@ public record Judged(int counts, List<Gap> gaps, List<String> unread) {
      * What was judged and what was not, such as {@code 34 counts: 31 judged, 3 not (disengage-from-sixte: 2, 5, 6)}, with no
      * full stop behind it. That all is judged is said only if there is a count, and nothing was left out anywhere.
      */
-    public String sentence() {
-        String sentence = counted();
-        return unread.isEmpty() ? sentence : sentence + ". Not judged at all: " + named();
+    public Message sentence() {
+        Message counted = counted();
+        return unread.isEmpty() ? counted : Message.of(Judged.class, "judged.unread", counted, named());
     }
 
-    private String named() {
-        String first = unread.stream().limit(NAMED).map(Columns::shown).collect(Collectors.joining(", "));
+    private Message named() {
+        Message first =
+                Message.words(unread.stream().limit(NAMED).map(Columns::shown).toList());
         int more = unread.size() - NAMED;
-        return more > 0 ? first + " and " + more + " more" : first;
+        return more > 0 ? Message.of(Judged.class, "judged.more", first, more) : first;
     }
 
-    private String counted() {
+    private Message counted() {
         if (counts == 0) {
-            return "There is no count to judge";
+            return Message.of(Judged.class, "judged.none");
         }
-        String all = counts + (counts == 1 ? " count" : " counts") + ": ";
+
         if (gaps.isEmpty()) {
-            return all + (unread.isEmpty() ? "all judged" : counts + " judged");
+            return Message.counted(Judged.class, unread.isEmpty() ? "judged.all" : "judged.those", counts);
         }
-        String named = String.join("; ", gaps.stream().map(Gap::toString).toList());
+        Message named = gaps.stream()
+                .map(Gap::words)
+                .reduce((before, next) -> Message.of(Judged.class, "judged.gaps", before, next))
+                .orElseThrow();
         return notJudged() == 0
-                ? all + counts + " judged, but not the text around them (" + named + ")"
-                : all + (counts - notJudged()) + " judged, " + notJudged() + " not (" + named + ")";
+                ? Message.counted(Judged.class, "judged.around", counts, named)
+                : Message.counted(Judged.class, "judged.part", counts, counts - notJudged(), notJudged(), named);
     }
 }

@@ -165,7 +165,7 @@ public final class SarifReport {
         json.writeArrayFieldStart("toolExecutionNotifications");
         json.writeStartObject();
         json.writeStringField("level", "note");
-        message("message", judged.sentence() + ".");
+        message("message", judged.sentence().in(language) + ".");
         json.writeEndObject();
         json.writeEndArray();
         json.writeEndObject();

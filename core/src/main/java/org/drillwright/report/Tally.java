@@ -3,6 +3,7 @@ package org.drillwright.report;
 import java.util.List;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /**
  * What a run looked at and found.
@@ -25,13 +26,18 @@ public record Tally(int drills, long errors, long warnings, long notes) {
                 .count();
     }
 
-    /** One sentence, such as {@code 30 drills: 3 errors, 1 warning, no notes}. */
-    public String sentence() {
-        return many(drills, "drill") + ": " + many(errors, "error") + ", " + many(warnings, "warning") + ", "
-                + many(notes, "note");
+    /** One sentence, such as {@code 30 drills: 3 errors, 1 warning, no notes}, with no full stop behind it. */
+    public Message sentence() {
+        return Message.of(
+                Tally.class,
+                "tally",
+                many("drills", drills),
+                many("errors", errors),
+                many("warnings", warnings),
+                many("notes", notes));
     }
 
-    private static String many(long number, String noun) {
-        return (number == 0 ? "no" : Long.toString(number)) + " " + noun + (number == 1 ? "" : "s");
+    private static Message many(String what, long number) {
+        return number == 0 ? Message.of(Tally.class, what + ".none") : Message.counted(Tally.class, what, number);
     }
 }

@@ -33,7 +33,8 @@ public final class TextReport {
                         words.text("place", Columns.shown(finding.file().name()), position.line(), position.column())))
                 .append(": ")
                 .append(paint.severity(
-                        finding.severity(), words.text(finding.severity().word())))
+                        finding.severity(),
+                        words.text("severity." + finding.severity().word())))
                 .append(" (")
                 .append(finding.rule())
                 .append(")\n");

@@ -11,6 +11,7 @@ import org.drillwright.read.SchoolReader;
 import org.drillwright.read.Shape;
 import org.drillwright.read.TermReader;
 import org.drillwright.source.FieldPath;
+import org.drillwright.wording.Message;
 
 /** What a kind of file may hold, and what its author is told of it and offered, looked up by the way to a value. */
 public final class FileForm {
@@ -72,17 +73,17 @@ public final class FileForm {
     }
 
     /** What the value at a place is for. */
-    public Optional<String> told(FieldPath path) {
+    public Optional<Message> told(FieldPath path) {
         return find(path).flatMap(found -> hints.tells(found.path()));
     }
 
     /** Texts that may be taken over as the value at a place, each with what it stands for, if that is told. */
-    public Map<String, String> offered(FieldPath path) {
+    public Map<String, Message> offered(FieldPath path) {
         return find(path).map(found -> hints.offers(found.path())).orElse(Map.of());
     }
 
     /** Keys that the author may choose for what stands at a place, with what each is for. */
-    public Map<String, String> chosen(FieldPath path) {
+    public Map<String, Message> chosen(FieldPath path) {
         return find(path).map(found -> hints.keys(found.path())).orElse(Map.of());
     }
 

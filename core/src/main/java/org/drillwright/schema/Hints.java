@@ -1,13 +1,13 @@
 package org.drillwright.schema;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.drillwright.wording.Bundle;
+import org.drillwright.wording.Message;
 
 /**
  * What an editor shows beside a key and offers behind it.
@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param keys keys that may be taken over, by the path of what holds them, each with what it is for
  */
 public record Hints(
-        Map<String, String> told, Map<String, Map<String, String>> offered, Map<String, Map<String, String>> keys) {
+        Map<String, Message> told, Map<String, Map<String, Message>> offered, Map<String, Map<String, Message>> keys) {
 
     public Hints {
         keys = Map.copyOf(keys);
@@ -26,40 +26,40 @@ public record Hints(
         offered = Map.copyOf(offered);
     }
 
-    /** The descriptions that lie beside this class. */
-    static Map<String, String> load(String name) {
-        try (InputStream in = Hints.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("no " + name);
-            }
-            Map<String, String> told = new LinkedHashMap<>();
-            new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .forEach(line ->
-                            told.put(line.substring(0, line.indexOf(": ")), line.substring(line.indexOf(": ") + 2)));
-            return told;
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
-        }
+    /**
+     * What each key of a kind of file is for, by its path.
+     *
+     * @param kind with a full stop behind it: what the words of this room begin with
+     */
+    static Map<String, Message> load(String kind) {
+        return Bundle.in(Hints.class, Locale.ENGLISH).keys().stream()
+                .filter(key -> key.startsWith(kind))
+                .collect(Collectors.toMap(key -> key.substring(kind.length()), key -> Message.of(Hints.class, key)));
     }
 
-    public Optional<String> tells(String path) {
+    public Optional<Message> tells(String path) {
         return Optional.ofNullable(told.get(path));
     }
 
-    public Map<String, String> keys(String path) {
+    public Map<String, Message> keys(String path) {
         return keys.getOrDefault(path, Map.of());
     }
 
-    public Map<String, String> offers(String path) {
+    public Map<String, Message> offers(String path) {
         return offered.getOrDefault(path, Map.of());
     }
 
     /** Texts of which nothing is told, in their order. */
-    static Map<String, String> untold(Collection<String> texts) {
-        Map<String, String> offered = new LinkedHashMap<>();
-        texts.forEach(text -> offered.put(text, ""));
+    static Map<String, Message> untold(Collection<String> texts) {
+        Map<String, Message> offered = new LinkedHashMap<>();
+        texts.forEach(text -> offered.put(text, Message.NONE));
+        return offered;
+    }
+
+    /** Texts each with its title, which somebody wrote. */
+    static Map<String, Message> titled(Map<String, String> titles) {
+        Map<String, Message> offered = new LinkedHashMap<>();
+        titles.forEach((text, title) -> offered.put(text, Message.plain(title)));
         return offered;
     }
 }

@@ -26,12 +26,14 @@ import org.drillwright.read.Shape;
 import org.drillwright.read.TermReader;
 import org.drillwright.reading.TermKind;
 import org.drillwright.reading.TurnReader;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /**
  * Schemas for editors, in figures and letters of ASCII alone, so that no console spoils them.
  *
  * <pre>{@code
- * String schema = JsonSchema.drill(School.DEFAULT, List.of());
+ * String schema = JsonSchema.drill(School.DEFAULT, Map.of(), Locale.ENGLISH);
  * }</pre>
  */
 public final class JsonSchema {
@@ -49,41 +51,41 @@ public final class JsonSchema {
      * @param school whose levels and fundamentals the drill may name
      * @param drills that it may refer to, each with its title
      */
-    public static String drill(School school, Map<String, String> drills) {
-        return text("drill", "A drill", new DrillReader(school).shape(), hintsOfDrill(drills));
+    public static String drill(School school, Map<String, String> drills, Locale language) {
+        return text("drill", new DrillReader(school).shape(), hintsOfDrill(drills), language);
     }
 
     /** @param drills that a drill may refer to, each with its title */
     static Hints hintsOfDrill(Map<String, String> drills) {
-        Map<String, Map<String, String>> offered = new HashMap<>();
-        Map<String, String> turns = Hints.untold(turns(TurnReader.standard()));
+        Map<String, Map<String, Message>> offered = new HashMap<>();
+        Map<String, Message> turns = Hints.untold(turns(TurnReader.standard()));
         offered.put("steps/*/leader", turns);
         offered.put("steps/*/follower", turns);
         offered.put("steps/*/leader/means", turns);
         offered.put("steps/*/follower/means", turns);
         offered.put("steps/*/distance", distances());
-        offered.put("needs/*", drills);
-        offered.put("variant-of", drills);
+        offered.put("needs/*", Hints.titled(drills));
+        offered.put("variant-of", Hints.titled(drills));
         offered.put(
                 "gear/*",
                 Hints.untold(List.of("mask", "jacket", "underarm protector", "glove", "sabre mask", "sabre glove")));
-        return new Hints(Hints.load("drill.keys"), offered, Map.of("accept", acceptable()));
+        return new Hints(Hints.load("drill."), offered, Map.of("accept", acceptable()));
     }
 
     /** The schema of a school's settings. */
-    public static String school() {
-        return text("school", "A school's settings", SchoolReader.shape(), hintsOfSchool());
+    public static String school(Locale language) {
+        return text("school", SchoolReader.shape(), hintsOfSchool(), language);
     }
 
     static Hints hintsOfSchool() {
-        Map<String, Map<String, String>> offered = new HashMap<>();
-        Map<String, Map<String, String>> keys = new HashMap<>();
+        Map<String, Map<String, Message>> offered = new HashMap<>();
+        Map<String, Map<String, Message>> keys = new HashMap<>();
         offered.put("words/*", Hints.untold(terms()));
         for (Weapon weapon : Weapon.values()) {
             keys.put("parries/" + weapon.word(), positions());
             offered.put("parries/" + weapon.word() + "/*", Hints.untold(lines()));
         }
-        return new Hints(Hints.load("school.keys"), offered, keys);
+        return new Hints(Hints.load("school."), offered, keys);
     }
 
     /**
@@ -92,19 +94,19 @@ public final class JsonSchema {
      * @param people who may stand in it
      * @param taught drills and sets that a group may be taught, each with its title
      */
-    public static String term(List<String> people, Map<String, String> taught) {
-        return text("term", "A term", TermReader.shape(), hintsOfTerm(people, taught));
+    public static String term(List<String> people, Map<String, String> taught, Locale language) {
+        return text("term", TermReader.shape(), hintsOfTerm(people, taught), language);
     }
 
     static Hints hintsOfTerm(List<String> people, Map<String, String> taught) {
-        Map<String, String> names = Hints.untold(people);
-        Map<String, Map<String, String>> offered = Map.of(
+        Map<String, Message> names = Hints.untold(people);
+        Map<String, Map<String, Message>> offered = Map.of(
                 "groups/*/people/*", names,
                 "dates/*/away/*", names,
-                "groups/*/drills/*", taught,
-                "fundamentals/drills/*", taught,
-                "exam/drills/*", taught);
-        return new Hints(Hints.load("term.keys"), offered, Map.of());
+                "groups/*/drills/*", Hints.titled(taught),
+                "fundamentals/drills/*", Hints.titled(taught),
+                "exam/drills/*", Hints.titled(taught));
+        return new Hints(Hints.load("term."), offered, Map.of());
     }
 
     /**
@@ -113,12 +115,15 @@ public final class JsonSchema {
      * @param reader the school's own, which knows its drills, sets and people
      * @param drills that it may name, each with its title
      */
-    public static String ofAClass(ClassReader reader, Map<String, String> drills) {
-        return text("class", "A class", reader.shape(), hintsOfClass(drills));
+    public static String ofAClass(ClassReader reader, Map<String, String> drills, Locale language) {
+        return text("class", reader.shape(), hintsOfClass(drills), language);
     }
 
     static Hints hintsOfClass(Map<String, String> drills) {
-        return new Hints(Hints.load("class.keys"), Map.of("drills/*", drills), Map.of("settings", drills));
+        return new Hints(
+                Hints.load("class."),
+                Map.of("drills/*", Hints.titled(drills)),
+                Map.of("settings", Hints.titled(drills)));
     }
 
     /**
@@ -128,14 +133,14 @@ public final class JsonSchema {
      * @param people who may be kept apart
      * @param taught drills and sets that somebody may know, each with its title
      */
-    public static String roster(RosterReader reader, List<String> people, Map<String, String> taught) {
-        return text("roster", "A roster", reader.shape(), hintsOfRoster(people, taught));
+    public static String roster(RosterReader reader, List<String> people, Map<String, String> taught, Locale language) {
+        return text("roster", reader.shape(), hintsOfRoster(people, taught), language);
     }
 
     static Hints hintsOfRoster(List<String> people, Map<String, String> taught) {
-        Map<String, Map<String, String>> offered =
-                Map.of("people/*/knows/*", taught, "people/*/apart/*", Hints.untold(people));
-        return new Hints(Hints.load("roster.keys"), offered, Map.of());
+        Map<String, Map<String, Message>> offered =
+                Map.of("people/*/knows/*", Hints.titled(taught), "people/*/apart/*", Hints.untold(people));
+        return new Hints(Hints.load("roster."), offered, Map.of());
     }
 
     private static List<String> terms() {
@@ -152,18 +157,18 @@ public final class JsonSchema {
     }
 
     /** The rules whose warnings can be accepted. */
-    private static Map<String, String> acceptable() {
-        Map<String, String> rules = new LinkedHashMap<>();
+    private static Map<String, Message> acceptable() {
+        Map<String, Message> rules = new LinkedHashMap<>();
         Rules.texts().stream()
                 .filter(rule -> !rule.safety())
-                .forEach(rule -> rules.put(rule.id(), "Your reason for accepting this warning: " + rule.asks()));
+                .forEach(rule -> rules.put(rule.id(), Message.of(JsonSchema.class, "accepting", rule.asks())));
         return rules;
     }
 
-    private static Map<String, String> positions() {
-        Map<String, String> positions = new LinkedHashMap<>();
+    private static Map<String, Message> positions() {
+        Map<String, Message> positions = new LinkedHashMap<>();
         for (Position position : Position.values()) {
-            positions.put(position.word(), "The line " + position.word() + " closes in this school.");
+            positions.put(position.word(), Message.of(JsonSchema.class, "closes", Terms.of(position)));
         }
         return positions;
     }
@@ -178,35 +183,26 @@ public final class JsonSchema {
                 .toList();
     }
 
-    private static Map<String, String> distances() {
-        Map<String, String> distances = new LinkedHashMap<>();
+    private static Map<String, Message> distances() {
+        Map<String, Message> distances = new LinkedHashMap<>();
         for (Measure measure : Measure.values()) {
-            distances.put(measure.word(), told(measure));
+            distances.put(measure.word(), Message.of(JsonSchema.class, "distance." + measure.word()));
         }
-        distances.put("advance-lunge to lunge", "The count begins at the one distance and ends at the other.");
-        distances.put("lunge to advance-lunge", "The count begins at the one distance and ends at the other.");
+        Message both = Message.of(JsonSchema.class, "distance.both");
+        distances.put("advance-lunge to lunge", both);
+        distances.put("lunge to advance-lunge", both);
         return distances;
     }
 
-    private static String told(Measure measure) {
-        return switch (measure) {
-            case CLOSE -> "Nearer than the extended arm.";
-            case EXTENSION -> "Extending the arm reaches.";
-            case LUNGE -> "A lunge reaches.";
-            case ADVANCE_LUNGE -> "An advance and a lunge reach.";
-            case OUT -> "Farther than an advance and a lunge reach.";
-        };
-    }
-
-    private static String text(String name, String title, Shape.Group shape, Hints hints) {
+    private static String text(String name, Shape.Group shape, Hints hints, Locale language) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             json.useDefaultPrettyPrinter();
-            SchemaWriter writer = new SchemaWriter(json, hints);
+            SchemaWriter writer = new SchemaWriter(json, hints, language);
             json.writeStartObject();
             writer.put("$schema", DIALECT);
             writer.put("$id", "urn:drillwright:" + name);
-            writer.put("title", title);
+            writer.put("title", Message.of(JsonSchema.class, "title." + name));
             writer.members(shape);
             json.writeEndObject();
         } catch (IOException problem) {

@@ -8,12 +8,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.read.Shape;
 import org.drillwright.tidy.Scalars;
+import org.drillwright.wording.Message;
 
 /** Writes shapes as schemas, each with what is told of its path. */
 final class SchemaWriter {
@@ -32,8 +34,10 @@ final class SchemaWriter {
 
     private final JsonGenerator json;
     private final Hints hints;
+    private final Locale language;
 
-    SchemaWriter(JsonGenerator json, Hints hints) {
+    SchemaWriter(JsonGenerator json, Hints hints, Locale language) {
+        this.language = language;
         this.json = json;
         this.hints = hints;
     }
@@ -66,7 +70,7 @@ final class SchemaWriter {
      * Texts that may be taken over. Examples or an enumeration would be told whole wherever somebody points, so they stand in
      * a member of their own that editors know; what each is stands in a schema that only that text meets.
      */
-    private void offers(Map<String, String> offers, boolean listed) {
+    private void offers(Map<String, Message> offers, boolean listed) {
         if (offers.isEmpty()) {
             return;
         }
@@ -81,7 +85,7 @@ final class SchemaWriter {
                 put("description", offer.getValue());
             }
         });
-        List<Map.Entry<String, String>> told = offers.entrySet().stream()
+        List<Map.Entry<String, Message>> told = offers.entrySet().stream()
                 .filter(offer -> !offer.getValue().isEmpty())
                 .toList();
         if (!told.isEmpty()) {
@@ -132,9 +136,9 @@ final class SchemaWriter {
             if (word.known().size() <= FEW && !listed) {
                 ways.add(() -> values("enum", word.known().stream().map(SchemaWriter::value)));
             } else {
-                Map<String, String> offers = new LinkedHashMap<>();
+                Map<String, Message> offers = new LinkedHashMap<>();
                 word.known()
-                        .forEach(known -> offers.put(known, hints.offers(path).getOrDefault(known, "")));
+                        .forEach(known -> offers.put(known, hints.offers(path).getOrDefault(known, Message.NONE)));
                 offers(offers, listed);
                 if (word.known().stream().map(SchemaWriter::value).anyMatch(value -> !(value instanceof String))) {
                     ways.add(() -> values(
@@ -156,8 +160,10 @@ final class SchemaWriter {
             return null;
         }
 
-        private String unknown(Shape.Word word) {
-            return word.known().size() <= FEW ? "One of: " + String.join(", ", word.known()) + "." : "Not known here.";
+        private Message unknown(Shape.Word word) {
+            return word.known().size() <= FEW
+                    ? Message.of(SchemaWriter.class, "wanted.one-of", Message.words(word.known()))
+                    : Message.of(SchemaWriter.class, "wanted.known");
         }
 
         @Override
@@ -167,7 +173,7 @@ final class SchemaWriter {
             put("maximum", whole.most());
             pattern(
                     Patterns.whole(whole.least(), whole.most()),
-                    "A whole number from " + whole.least() + " to " + whole.most() + ".");
+                    Message.of(SchemaWriter.class, "wanted.whole", whole.least(), whole.most()));
             return null;
         }
 
@@ -180,21 +186,21 @@ final class SchemaWriter {
                     types("number", "string");
                     put("exclusiveMinimum", 0);
                     put("maximum", HOUR);
-                    pattern(pattern, "Seconds above 0, " + HOUR + " at most.");
+                    pattern(pattern, Message.of(SchemaWriter.class, "wanted.seconds", HOUR));
                 }
                 case METRES -> metres("minimum", pattern);
                 case METRES_ABOVE_0 -> metres("exclusiveMinimum", pattern);
                 case YES_OR_NO -> {
                     types("boolean", "string");
-                    pattern(pattern, "true or false.");
+                    pattern(pattern, Message.of(SchemaWriter.class, "wanted.yes-or-no"));
                 }
                 case DATE -> {
                     put("type", "string");
-                    pattern(pattern, "A day such as 2026-09-14.");
+                    pattern(pattern, Message.of(SchemaWriter.class, "wanted.day"));
                 }
                 case TIME -> {
                     put("type", "string");
-                    pattern(pattern, "A time such as \"19:00\".");
+                    pattern(pattern, Message.of(SchemaWriter.class, "wanted.time"));
                 }
             }
             return null;
@@ -204,7 +210,7 @@ final class SchemaWriter {
             types("number", "string");
             put(least, 0);
             put("exclusiveMaximum", KILOMETRE);
-            pattern(pattern, "Metres, under " + KILOMETRE + ".");
+            pattern(pattern, Message.of(SchemaWriter.class, "wanted.metres", KILOMETRE));
         }
 
         @Override
@@ -243,7 +249,7 @@ final class SchemaWriter {
         }
 
         /** A key of the author's own choosing that is worth offering. */
-        private void suggested(String key, String told) {
+        private void suggested(String key, Message told) {
             member(key, () -> {
                 if (!told.isEmpty()) {
                     put("description", told);
@@ -279,7 +285,7 @@ final class SchemaWriter {
     }
 
     /** @param told what an editor that knows the member says in place of the pattern */
-    private void pattern(String pattern, String told) {
+    private void pattern(String pattern, Message told) {
         put("pattern", pattern);
         put("patternErrorMessage", told);
     }
@@ -306,6 +312,10 @@ final class SchemaWriter {
 
     private void name(String key) {
         attempt(() -> json.writeFieldName(key));
+    }
+
+    void put(String key, Message value) {
+        put(key, value.in(language));
     }
 
     void put(String key, String value) {

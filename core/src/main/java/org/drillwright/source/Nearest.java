@@ -27,6 +27,16 @@ public final class Nearest {
         return Message.of(Nearest.class, "did.you.mean", word);
     }
 
+    /** The word that is asked about in a message, as {@link #meant(String)} asks; none if none is. */
+    public static Optional<String> askedIn(Message message) {
+        return message.parts()
+                .filter(Message.Worded.class::isInstance)
+                .map(Message.Worded.class::cast)
+                .filter(said -> said.room() == Nearest.class && said.key().equals("did.you.mean"))
+                .map(said -> String.valueOf(said.values().get(0)))
+                .findFirst();
+    }
+
     /** Asks for the nearest of the known words, if one is near enough. */
     public static Optional<Message> meant(String word, Collection<String> known) {
         return to(word, known).map(Nearest::meant);

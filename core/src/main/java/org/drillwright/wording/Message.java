@@ -33,6 +33,20 @@ public sealed interface Message {
     /** Whether it says nothing. */
     boolean isEmpty();
 
+    /** What it is made of, at any depth: itself, and the messages, strings and numbers in its gaps. */
+    default Stream<Object> parts() {
+        List<?> within = this instanceof Worded worded
+                ? worded.values()
+                : this instanceof Counted counted
+                        ? counted.values()
+                        : this instanceof Listed listed
+                                ? listed.some()
+                                : this instanceof Capital capital ? List.of(capital.of()) : List.of();
+        return Stream.concat(
+                Stream.of(this),
+                within.stream().flatMap(part -> part instanceof Message said ? said.parts() : Stream.of(part)));
+    }
+
     /** Words that are the same in every language: what somebody wrote, a key of a file, a command. */
     static Message plain(String words) {
         return words.isEmpty() ? none() : new Plain(words);

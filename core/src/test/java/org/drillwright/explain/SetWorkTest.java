@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drillwright.check.Subject;
@@ -63,8 +64,8 @@ class SetWorkTest {
     @Test
     void everyFieldIsDescribed() throws IOException {
         String page = Files.readString(Path.of("..", "core", "docs", "coverage.md"));
-        Matcher field =
-                Pattern.compile("\"(\\w+)\" :").matcher(SetWorkJson.of(work("training"), "training", List.of()));
+        Matcher field = Pattern.compile("\"(\\w+)\" :")
+                .matcher(SetWorkJson.of(work("training"), "training", List.of(), Locale.ENGLISH));
         while (field.find()) {
             String name = field.group(1);
             assertTrue(page.contains("`" + name + "`") || page.contains("." + name + "`"), name);
@@ -79,7 +80,7 @@ class SetWorkTest {
         for (Theme theme : List.of(Theme.LINES, Theme.PARRIES, Theme.HANDS)) {
             assertEquals(work.of(theme), work.never(theme), theme.word());
         }
-        String text = SetWorkText.of(work, 14);
+        String text = SetWorkText.of(work, 14, Locale.ENGLISH);
         assertTrue(text.contains("  hands: same hands, opposite hands\n"), text);
     }
 }

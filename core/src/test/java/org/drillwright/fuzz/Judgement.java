@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -112,10 +113,10 @@ final class Judgement {
     }
 
     private void theExplanationIsWhole() {
-        String text = Explanation.text(subject);
-        assertEquals(text, Explanation.text(subject));
+        String text = Explanation.text(subject, Locale.ENGLISH);
+        assertEquals(text, Explanation.text(subject, Locale.ENGLISH));
         assertFalse(text.contains("Optional["), text);
-        JsonNode json = json(ExplanationJson.of(subject));
+        JsonNode json = json(ExplanationJson.of(subject, Locale.ENGLISH));
         int counts = subject.drill().steps().size();
         assertEquals(counts, json.path("counts").size());
         assertEquals(counts, subject.coverage().counts());

@@ -14,7 +14,7 @@ class JudgedTest {
     private static final Judged.Gap BOTH = new Judged.Gap("c", List.of(1), List.of("start", "closing"));
 
     private static String sentence(int counts, List<Judged.Gap> gaps, List<String> unread) {
-        return new Judged(counts, gaps, unread).sentence();
+        return new Judged(counts, gaps, unread).sentence().english();
     }
 
     @Test

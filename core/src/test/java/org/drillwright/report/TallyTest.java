@@ -8,8 +8,14 @@ class TallyTest {
 
     @Test
     void numbers_and_nouns_agree() {
-        assertEquals("30 drills: 3 errors, 1 warning, no notes", new Tally(30, 3, 1, 0).sentence());
-        assertEquals("1 drill: no errors, no warnings, 2 notes", new Tally(1, 0, 0, 2).sentence());
-        assertEquals("no drills: 1 error, 2 warnings, 1 note", new Tally(0, 1, 2, 1).sentence());
+        assertEquals(
+                "30 drills: 3 errors, 1 warning, no notes",
+                new Tally(30, 3, 1, 0).sentence().english());
+        assertEquals(
+                "1 drill: no errors, no warnings, 2 notes",
+                new Tally(1, 0, 0, 2).sentence().english());
+        assertEquals(
+                "no drills: 1 error, 2 warnings, 1 note",
+                new Tally(0, 1, 2, 1).sentence().english());
     }
 }

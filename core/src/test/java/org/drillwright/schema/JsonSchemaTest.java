@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -65,7 +66,8 @@ class JsonSchemaTest {
     @Test
     void takes_the_example_term_and_no_mistyped_one() throws IOException {
         var schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
-                .getSchema(Verdicts.JSON.readTree(JsonSchema.term(List.of("Ash"), Map.of("parry", "A parry"))));
+                .getSchema(Verdicts.JSON.readTree(
+                        JsonSchema.term(List.of("Ash"), Map.of("parry", "A parry"), Locale.ENGLISH)));
         String text = Files.readString(DRILLS.resolve("terms/winter.yaml"));
         assertEquals(Set.of(), schema.validate(Verdicts.seen(text)));
         assertTrue(
@@ -92,7 +94,8 @@ class JsonSchemaTest {
             """)
     void takes_a_class_and_refuses_slips(boolean right, String text) throws JsonProcessingException {
         var schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
-                .getSchema(Verdicts.JSON.readTree(JsonSchema.ofAClass(CLASSES, Map.of("parry", "A parry"))));
+                .getSchema(Verdicts.JSON.readTree(
+                        JsonSchema.ofAClass(CLASSES, Map.of("parry", "A parry"), Locale.ENGLISH)));
         assertEquals(right, schema.validate(Verdicts.seen(text)).isEmpty());
         assertEquals(
                 right,
@@ -104,8 +107,8 @@ class JsonSchemaTest {
     @Test
     void takes_the_example_roster_and_refuses_slips() throws IOException {
         var schema = JsonSchemaFactory.getInstance(VersionFlag.V202012)
-                .getSchema(
-                        Verdicts.JSON.readTree(JsonSchema.roster(ROSTERS, List.of("Ash"), Map.of("parry", "A parry"))));
+                .getSchema(Verdicts.JSON.readTree(
+                        JsonSchema.roster(ROSTERS, List.of("Ash"), Map.of("parry", "A parry"), Locale.ENGLISH)));
         String text = Files.readString(DRILLS.resolve("roster.yaml"));
         assertEquals(Set.of(), schema.validate(Verdicts.seen(text)));
         for (String slip :
@@ -121,11 +124,11 @@ class JsonSchemaTest {
         var dialect = JsonSchemaFactory.getInstance(VersionFlag.V202012)
                 .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         for (String schema : List.of(
-                JsonSchema.drill(School.DEFAULT, Map.of("a", "A")),
-                JsonSchema.school(),
-                JsonSchema.term(List.of("Ash"), Map.of("a", "A")),
-                JsonSchema.ofAClass(CLASSES, Map.of("a", "A")),
-                JsonSchema.roster(ROSTERS, List.of("Ash"), Map.of("a", "")))) {
+                JsonSchema.drill(School.DEFAULT, Map.of("a", "A"), Locale.ENGLISH),
+                JsonSchema.school(Locale.ENGLISH),
+                JsonSchema.term(List.of("Ash"), Map.of("a", "A"), Locale.ENGLISH),
+                JsonSchema.ofAClass(CLASSES, Map.of("a", "A"), Locale.ENGLISH),
+                JsonSchema.roster(ROSTERS, List.of("Ash"), Map.of("a", ""), Locale.ENGLISH))) {
             assertEquals(Set.of(), dialect.validate(Verdicts.JSON.readTree(schema)));
             assertTrue(schema.chars().allMatch(unit -> unit < 0x80), "letters of ASCII alone");
         }
@@ -136,11 +139,11 @@ class JsonSchemaTest {
     void tells_of_every_key() {
         assertEquals(
                 paths(new DrillReader(School.DEFAULT).shape()),
-                Hints.load("drill.keys").keySet());
-        assertEquals(paths(SchoolReader.shape()), Hints.load("school.keys").keySet());
-        assertEquals(paths(TermReader.shape()), Hints.load("term.keys").keySet());
-        assertEquals(paths(CLASSES.shape()), Hints.load("class.keys").keySet());
-        assertEquals(paths(ROSTERS.shape()), Hints.load("roster.keys").keySet());
+                Hints.load("drill.").keySet());
+        assertEquals(paths(SchoolReader.shape()), Hints.load("school.").keySet());
+        assertEquals(paths(TermReader.shape()), Hints.load("term.").keySet());
+        assertEquals(paths(CLASSES.shape()), Hints.load("class.").keySet());
+        assertEquals(paths(ROSTERS.shape()), Hints.load("roster.").keySet());
     }
 
     private static Set<String> paths(Shape.Group shape) {
@@ -184,7 +187,7 @@ class JsonSchemaTest {
                 Optional.empty(),
                 School.DEFAULT.classLength(),
                 School.DEFAULT.count());
-        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(school, Map.of("one", "The first")));
+        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(school, Map.of("one", "The first"), Locale.ENGLISH));
         assertEquals(Verdicts.JSON.readTree("[1, \"blue (a+b)\"]"), schema.at("/properties/level/anyOf/0/enum"));
         JsonNode need = schema.at("/properties/needs/items/defaultSnippets/0");
         assertEquals("one", need.path("label").asText());
@@ -198,7 +201,7 @@ class JsonSchemaTest {
 
     @Test
     void offers_terms_and_rules() throws JsonProcessingException {
-        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(School.DEFAULT, Map.of()));
+        JsonNode schema = Verdicts.JSON.readTree(JsonSchema.drill(School.DEFAULT, Map.of(), Locale.ENGLISH));
         JsonNode step = schema.at("/properties/steps/items/properties");
         assertTrue(
                 step.at("/distance/defaultSnippets").findValuesAsText("label").contains("lunge"));
@@ -218,14 +221,15 @@ class JsonSchemaTest {
         Map<String, String> many = new TreeMap<>();
         IntStream.range(0, 500).forEach(number -> many.put("drill-" + number, "The drill " + number));
         for (String text : List.of(
-                JsonSchema.drill(School.DEFAULT, many),
-                JsonSchema.school(),
-                JsonSchema.term(List.copyOf(many.keySet()), many),
-                JsonSchema.ofAClass(new ClassReader(School.DEFAULT, Roster.EMPTY, many.keySet()), many),
+                JsonSchema.drill(School.DEFAULT, many, Locale.ENGLISH),
+                JsonSchema.school(Locale.ENGLISH),
+                JsonSchema.term(List.copyOf(many.keySet()), many, Locale.ENGLISH),
+                JsonSchema.ofAClass(new ClassReader(School.DEFAULT, Roster.EMPTY, many.keySet()), many, Locale.ENGLISH),
                 JsonSchema.roster(
                         new RosterReader(School.DEFAULT, List.copyOf(many.keySet())),
                         List.copyOf(many.keySet()),
-                        many))) {
+                        many,
+                        Locale.ENGLISH))) {
             JsonNode schema = Verdicts.JSON.readTree(text);
             assertEquals(List.of(), schema.findValues("examples"));
             schema.findValues("enum").forEach(words -> assertTrue(words.size() <= 12, words.toString()));

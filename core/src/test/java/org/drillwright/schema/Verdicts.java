@@ -9,6 +9,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion.VersionFlag;
 import com.networknt.schema.ValidationMessage;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.drillwright.model.School;
@@ -25,9 +26,10 @@ public final class Verdicts {
 
     private static final DrillReader READER = new DrillReader(School.DEFAULT);
     private static final JsonSchemaFactory FACTORY = JsonSchemaFactory.getInstance(VersionFlag.V202012);
-    private static final JsonSchema DRILL =
-            FACTORY.getSchema(org.drillwright.schema.JsonSchema.drill(School.DEFAULT, Map.of("a-drill", "A drill")));
-    private static final JsonSchema SCHOOL = FACTORY.getSchema(org.drillwright.schema.JsonSchema.school());
+    private static final JsonSchema DRILL = FACTORY.getSchema(
+            org.drillwright.schema.JsonSchema.drill(School.DEFAULT, Map.of("a-drill", "A drill"), Locale.ENGLISH));
+    private static final JsonSchema SCHOOL =
+            FACTORY.getSchema(org.drillwright.schema.JsonSchema.school(Locale.ENGLISH));
 
     private Verdicts() {}
 

@@ -162,7 +162,7 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
 
     private String said(Theme theme, Item item) {
         return switch (theme) {
-            case FUNDAMENTALS -> item.words();
+            case FUNDAMENTALS -> item.key();
             case LINES -> Said.line(item.key(), labels.language());
             case PARRIES -> Said.position(item.key(), labels.language());
             case MEASURES -> Said.measure(item.key(), labels.language());

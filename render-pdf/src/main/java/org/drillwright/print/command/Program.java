@@ -179,7 +179,7 @@ public final class Program {
             case "schema" -> new SchemaCommand(run, school);
             case "tidy" -> new TidyCommand(run, school);
             case "watch" -> new WatchCommand(run, school);
-            case "language-server" -> new LanguageServerCommand(StandardStreams::bytes);
+            case "language-server" -> new LanguageServerCommand(run, school, StandardStreams::bytes);
             case "handout" -> new HandoutCommand(run, school);
             case "booklet" -> new BookletCommand(run, school);
             case "coverage" -> new CoverageCommand(run, school);

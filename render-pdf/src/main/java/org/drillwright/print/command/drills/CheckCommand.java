@@ -127,8 +127,8 @@ public final class CheckCommand implements Callable<Integer> {
                 if (suggest) {
                     run.out().print(Proposals.text(selection, run.language()));
                 }
-                run.out().println(tally.sentence() + "." + verdict(tally));
-                run.out().println(judged.sentence() + ".");
+                run.out().println(run.said(tally.sentence()) + "." + verdict(tally));
+                run.out().println(run.said(judged.sentence()) + ".");
             }
             case LINE ->
                 run.data().print(LineReport.of(FromHere.named(findings, folder.root(), run.here()), run.language()));

@@ -61,7 +61,7 @@ public final class CoverageCommand implements Callable<Integer> {
         SetWork work = SetWork.of(drills, folder.school());
         if (json || format == TextFormat.JSON) {
             List<String> ids = drills.stream().map(drill -> drill.drill().id()).toList();
-            run.data().print(SetWorkJson.of(work, set.orElse(""), ids));
+            run.data().print(SetWorkJson.of(work, set.orElse(""), ids, run.language()));
         } else {
             Message count = Count.of(drills.size(), "drill");
             run.out()
@@ -70,7 +70,7 @@ public final class CoverageCommand implements Callable<Integer> {
                                     .orElse(Message.of(
                                             CoverageCommand.class, "coverage-command.the.whole.school", count)))
                             + "\n");
-            run.out().print(SetWorkText.of(work, drills.size()));
+            run.out().print(SetWorkText.of(work, drills.size(), run.language()));
         }
         return unread(picks);
     }

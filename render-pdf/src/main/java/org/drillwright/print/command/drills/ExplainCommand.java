@@ -57,9 +57,9 @@ public final class ExplainCommand implements Callable<Integer> {
 
     private void tell(Subject subject) {
         if (json || format == TextFormat.JSON) {
-            run.data().print(ExplanationJson.of(subject));
+            run.data().print(ExplanationJson.of(subject, run.language()));
         } else {
-            run.out().print(Explanation.text(subject));
+            run.out().print(Explanation.text(subject, run.language()));
         }
     }
 }

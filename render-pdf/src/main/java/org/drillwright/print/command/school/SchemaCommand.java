@@ -67,10 +67,11 @@ public final class SchemaCommand implements Callable<Integer> {
             return Exit.MATERIAL;
         }
         String schema = switch (kind) {
-            case DRILL -> JsonSchema.drill(folder.school(), folder.titles());
-            case SCHOOL -> JsonSchema.school();
+            case DRILL -> JsonSchema.drill(folder.school(), folder.titles(), run.language());
+            case SCHOOL -> JsonSchema.school(run.language());
             case TERM -> term(folder);
-            case CLASS -> JsonSchema.ofAClass(PlannedClasses.open(folder).classReader(), folder.titles());
+            case CLASS ->
+                JsonSchema.ofAClass(PlannedClasses.open(folder).classReader(), folder.titles(), run.language());
             case ROSTER -> roster(folder);
         };
         if (file.isEmpty()) {
@@ -82,14 +83,15 @@ public final class SchemaCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
-    private static String term(SchoolFolder folder) {
+    private String term(SchoolFolder folder) {
         TermFolder terms = PlannedClasses.terms(folder);
-        return JsonSchema.term(terms.people(), terms.titles());
+        return JsonSchema.term(terms.people(), terms.titles(), run.language());
     }
 
-    private static String roster(SchoolFolder folder) {
+    private String roster(SchoolFolder folder) {
         TermFolder terms = PlannedClasses.terms(folder);
-        return JsonSchema.roster(PlannedClasses.open(folder).rosterReader(), terms.people(), terms.titles());
+        return JsonSchema.roster(
+                PlannedClasses.open(folder).rosterReader(), terms.people(), terms.titles(), run.language());
     }
 
     private Path place(String named) {

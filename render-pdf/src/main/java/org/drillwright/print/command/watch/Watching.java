@@ -5,6 +5,7 @@ import java.net.BindException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.desk.Desk;
 import org.drillwright.print.command.saves.Watcher;
@@ -24,11 +25,16 @@ public final class Watching implements AutoCloseable {
         this.watcher = watcher;
     }
 
-    /** @param port 0 for any that is free */
-    public static Watching start(Path root, int port) {
+    /**
+     * Begins to watch a folder.
+     *
+     * @param port 0 for any that is free
+     * @param language in which the page speaks of what it finds
+     */
+    public static Watching start(Path root, int port, Locale language) {
         News news = new News();
         Desk desk = desk(root);
-        LoopbackServer server = server(port, new Pages(desk), news);
+        LoopbackServer server = server(port, new Pages(desk, language), news);
         Watcher watcher = Watcher.start(root, () -> desk.look().ifPresent(change -> news.tell(Pages.news(change))));
         return new Watching(server, watcher);
     }

@@ -12,6 +12,7 @@ import java.net.Socket;
 import java.net.http.HttpHeaders;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.drillwright.print.command.SchoolFiles;
 import org.drillwright.print.command.console.CannotRun;
@@ -203,7 +204,8 @@ class ServedTest {
     void aPortThatIsTakenIsSaidInASentence() throws Exception {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             CannotRun said = assertThrows(
-                    CannotRun.class, () -> Watching.start(temporary.resolve("school"), taken.getLocalPort()));
+                    CannotRun.class,
+                    () -> Watching.start(temporary.resolve("school"), taken.getLocalPort(), Locale.ENGLISH));
             assertTrue(said.getMessage().contains("is taken"), said.getMessage());
         }
     }

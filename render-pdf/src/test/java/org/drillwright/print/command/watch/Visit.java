@@ -10,6 +10,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -23,7 +24,7 @@ final class Visit implements AutoCloseable {
     private final BlockingQueue<String> news = new LinkedBlockingQueue<>();
 
     Visit(Path root) {
-        this.watching = Watching.start(root, 0);
+        this.watching = Watching.start(root, 0, Locale.ENGLISH);
     }
 
     String address() {

@@ -2,6 +2,7 @@ package org.drillwright.print.command.editor.protocol;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.editing.Offer;
 import org.drillwright.editing.Symbol;
 import org.drillwright.mend.Edit;
@@ -18,7 +19,7 @@ import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /** Plain values as the protocol writes them. */
-record Answers(Positions positions) {
+record Answers(Positions positions, Locale language) {
 
     TextEdit edit(Edit edit) {
         return new TextEdit(positions.range(edit.span()), edit.text());
@@ -33,10 +34,10 @@ record Answers(Positions positions) {
             item.setSortText(String.format("%04d", items.size()));
             item.setTextEdit(Either.forLeft(edit(offer.edit())));
             if (!offer.detail().isEmpty()) {
-                item.setDetail(offer.detail());
+                item.setDetail(offer.detail().in(language));
             }
             if (!offer.told().isEmpty()) {
-                item.setDocumentation(offer.told());
+                item.setDocumentation(offer.told().in(language));
             }
             items.add(item);
         }
@@ -53,10 +54,10 @@ record Answers(Positions positions) {
     }
 
     CodeAction action(Fix fix) {
-        CodeAction action = new CodeAction(fix.title());
+        CodeAction action = new CodeAction(fix.title().in(language));
         action.setKind(CodeActionKind.QuickFix);
         action.setDiagnostics(fix.mended().stream()
-                .map(finding -> Publishing.diagnostic(finding, positions))
+                .map(finding -> Publishing.diagnostic(finding, positions, language))
                 .toList());
         if (fix.onlyOne()) {
             action.setIsPreferred(true);
@@ -70,7 +71,7 @@ record Answers(Positions positions) {
 
     private DocumentSymbol symbol(Symbol symbol) {
         return new DocumentSymbol(
-                symbol.label(),
+                symbol.label().in(language),
                 symbol.parts().isEmpty() ? SymbolKind.String : SymbolKind.Event,
                 positions.range(symbol.whole().to(symbol.name())),
                 positions.range(symbol.name()),

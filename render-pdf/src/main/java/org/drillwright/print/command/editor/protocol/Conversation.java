@@ -1,9 +1,11 @@
 package org.drillwright.print.command.editor.protocol;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.drillwright.print.command.editor.workspace.Workspace;
+import org.drillwright.wording.Message;
 import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
@@ -26,12 +28,12 @@ final class Conversation implements AutoCloseable {
     private final Publishing publishing;
     private final CompletableFuture<Boolean> ended = new CompletableFuture<>();
     private volatile Stage stage = Stage.NOT_BEGUN;
-    private volatile Manner manner = Manner.of(Optional.empty());
+    private volatile Manner manner = Manner.of(Optional.empty(), Locale.ENGLISH);
 
     Conversation(Supplier<LanguageClient> client) {
         this.client = client;
         this.workspace = new Workspace(this::saved);
-        this.publishing = new Publishing(workspace, client);
+        this.publishing = new Publishing(workspace, client, () -> manner.language());
     }
 
     private void saved() {
@@ -99,8 +101,8 @@ final class Conversation implements AutoCloseable {
     }
 
     /** Says one sentence in the editor's own place for it. */
-    void tell(String sentence) {
-        client.get().showMessage(new MessageParams(MessageType.Info, sentence));
+    void tell(Message sentence) {
+        client.get().showMessage(new MessageParams(MessageType.Info, sentence.in(manner.language())));
     }
 
     void publish() {

@@ -16,6 +16,7 @@ import org.drillwright.editing.Told;
 import org.drillwright.print.command.editor.workspace.Document;
 import org.drillwright.print.command.editor.workspace.Workspace;
 import org.drillwright.tidy.Tidy;
+import org.drillwright.wording.Message;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionParams;
@@ -148,8 +149,7 @@ final class DrillDocuments implements TextDocumentService {
     public CompletableFuture<Either<List<CompletionItem>, CompletionList>> completion(CompletionParams asked) {
         return at(
                 asked,
-                (page, offset) ->
-                        Optional.of(Either.forLeft(new Answers(page.positions()).items(page.offers(offset)))));
+                (page, offset) -> Optional.of(Either.forLeft(answers(page).items(page.offers(offset)))));
     }
 
     @Override
@@ -158,7 +158,7 @@ final class DrillDocuments implements TextDocumentService {
                 || asked.getContext().getOnly().stream()
                         .anyMatch(only -> kind.equals(only) || kind.startsWith(only + "."));
         return of(asked.getTextDocument(), page -> {
-            Answers answers = new Answers(page.positions());
+            Answers answers = answers(page);
             List<Either<Command, CodeAction>> actions = new ArrayList<>();
             if (wanted.test(CodeActionKind.QuickFix)) {
                 page.fixes(page.positions().span(asked.getRange())).forEach(fix -> {
@@ -169,7 +169,8 @@ final class DrillDocuments implements TextDocumentService {
             }
             if (wanted.test(CodeActionKind.SourceFixAll)) {
                 page.mended().ifPresent(text -> {
-                    CodeAction action = new CodeAction("Correct everything with only one answer");
+                    CodeAction action = new CodeAction(Message.of(DrillDocuments.class, "correct.all")
+                            .in(conversation.manner().language()));
                     action.setKind(CodeActionKind.SourceFixAll);
                     action.setEdit(here(asked.getTextDocument(), answers.rewritten(text)));
                     actions.add(Either.forRight(action));
@@ -188,15 +189,14 @@ final class DrillDocuments implements TextDocumentService {
             DocumentSymbolParams asked) {
         return of(
                 asked.getTextDocument(),
-                page -> Optional.of(new Answers(page.positions())
-                        .symbols(page.outline()).stream()
-                                .map(Either::<SymbolInformation, DocumentSymbol>forRight)
-                                .toList()));
+                page -> Optional.of(answers(page).symbols(page.outline()).stream()
+                        .map(Either::<SymbolInformation, DocumentSymbol>forRight)
+                        .toList()));
     }
 
     @Override
     public CompletableFuture<List<FoldingRange>> foldingRange(FoldingRangeRequestParams asked) {
-        return of(asked.getTextDocument(), page -> Optional.of(new Answers(page.positions()).folds(page.outline())));
+        return of(asked.getTextDocument(), page -> Optional.of(answers(page).folds(page.outline())));
     }
 
     @Override
@@ -205,10 +205,10 @@ final class DrillDocuments implements TextDocumentService {
                 asked.getTextDocument(),
                 page -> page.tidied().map(outcome -> {
                     if (outcome instanceof Tidy.Tidied tidied) {
-                        return new Answers(page.positions()).rewritten(tidied.text());
+                        return answers(page).rewritten(tidied.text());
                     }
                     if (outcome instanceof Tidy.LeftAlone left) {
-                        conversation.tell(left.why());
+                        conversation.tell(Message.plain(left.why()));
                     }
                     return List.of();
                 }));
@@ -271,6 +271,10 @@ final class DrillDocuments implements TextDocumentService {
                             renaming.leftOf(page, named.id()).forEach(conversation::tell);
                             return edit;
                         })));
+    }
+
+    private Answers answers(Page page) {
+        return new Answers(page.positions(), conversation.manner().language());
     }
 
     /** An answer about a text that is open; nothing of any other. */

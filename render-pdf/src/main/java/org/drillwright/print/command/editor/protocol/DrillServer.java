@@ -1,8 +1,10 @@
 package org.drillwright.print.command.editor.protocol;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import org.drillwright.print.command.console.VersionText;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
@@ -32,8 +34,11 @@ final class DrillServer implements LanguageServer {
     private final Conversation conversation;
     private final DrillDocuments documents;
     private final DrillFolders folders;
+    private final Function<Optional<Locale>, Locale> language;
 
-    DrillServer(Conversation conversation) {
+    /** @param language what is spoken, by what the editor itself speaks, if it says so */
+    DrillServer(Conversation conversation, Function<Optional<Locale>, Locale> language) {
+        this.language = language;
         this.conversation = conversation;
         this.documents = new DrillDocuments(conversation, conversation.workspace());
         this.folders = new DrillFolders(conversation, conversation.workspace());
@@ -41,7 +46,8 @@ final class DrillServer implements LanguageServer {
 
     @Override
     public CompletableFuture<InitializeResult> initialize(InitializeParams asked) {
-        conversation.begin(Manner.of(Optional.ofNullable(asked.getCapabilities())));
+        Optional<Locale> editors = Optional.ofNullable(asked.getLocale()).map(Locale::forLanguageTag);
+        conversation.begin(Manner.of(Optional.ofNullable(asked.getCapabilities()), language.apply(editors)));
         return CompletableFuture.completedFuture(
                 new InitializeResult(capabilities(), new ServerInfo("drillwright", VersionText.number())));
     }

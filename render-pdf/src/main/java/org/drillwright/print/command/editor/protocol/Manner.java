@@ -1,6 +1,7 @@
 package org.drillwright.print.command.editor.protocol;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillwright.editing.Told;
@@ -18,11 +19,12 @@ import org.eclipse.lsp4j.WorkspaceEditCapabilities;
  *
  * @param markdown whether it shows Markdown
  * @param renames whether it renames files when it is told to
+ * @param language in which it is told
  */
-record Manner(boolean markdown, boolean renames) {
+record Manner(boolean markdown, boolean renames, Locale language) {
 
     /** @param told at the beginning; an editor that tells nothing is taken to do nothing of it */
-    static Manner of(Optional<ClientCapabilities> told) {
+    static Manner of(Optional<ClientCapabilities> told, Locale language) {
         ClientCapabilities client = told.orElseGet(ClientCapabilities::new);
         Optional<List<String>> formats = Optional.ofNullable(client.getTextDocument())
                 .map(TextDocumentClientCapabilities::getHover)
@@ -34,7 +36,8 @@ record Manner(boolean markdown, boolean renames) {
                 formats.filter(known -> known.contains(MarkupKind.MARKDOWN)).isPresent(),
                 operations
                         .filter(known -> known.contains(ResourceOperationKind.Rename))
-                        .isPresent());
+                        .isPresent(),
+                language);
     }
 
     MarkupContent content(List<Told> told) {
@@ -44,12 +47,13 @@ record Manner(boolean markdown, boolean renames) {
     }
 
     private String text(Told told) {
+        String heading = told.heading().in(language);
+        List<String> lines =
+                told.lines().stream().map(line -> line.in(language)).toList();
         return markdown
-                ? "**" + escaped(told.heading()) + "**\n\n"
-                        + told.lines().stream()
-                                .map(line -> "- " + escaped(line))
-                                .collect(Collectors.joining("\n"))
-                : told.heading() + "\n" + String.join("\n", told.lines());
+                ? "**" + escaped(heading) + "**\n\n"
+                        + lines.stream().map(line -> "- " + escaped(line)).collect(Collectors.joining("\n"))
+                : heading + "\n" + String.join("\n", lines);
     }
 
     /** Signs that Markdown would take for its own (CommonMark 2.4). */

@@ -2,6 +2,7 @@ package org.drillwright.print.command.editor.protocol;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -21,9 +22,11 @@ final class Publishing {
 
     private final Workspace workspace;
     private final Supplier<LanguageClient> client;
+    private final Supplier<Locale> language;
     private final Map<String, List<Diagnostic>> shown = new HashMap<>();
 
-    Publishing(Workspace workspace, Supplier<LanguageClient> client) {
+    Publishing(Workspace workspace, Supplier<LanguageClient> client, Supplier<Locale> language) {
+        this.language = language;
         this.workspace = workspace;
         this.client = client;
     }
@@ -46,15 +49,15 @@ final class Publishing {
         }
     }
 
-    private static List<Diagnostic> diagnostics(Workspace.Opened opened) {
+    private List<Diagnostic> diagnostics(Workspace.Opened opened) {
         Positions positions = new Positions(opened.document().text());
         return opened.school().findings(opened.document()).stream()
-                .map(finding -> diagnostic(finding, positions))
+                .map(finding -> diagnostic(finding, positions, language.get()))
                 .toList();
     }
 
-    static Diagnostic diagnostic(Finding finding, Positions positions) {
-        String message = (finding.what().english() + "\n" + finding.wayOut().english()).strip();
+    static Diagnostic diagnostic(Finding finding, Positions positions, Locale language) {
+        String message = (finding.what().in(language) + "\n" + finding.wayOut().in(language)).strip();
         return new Diagnostic(
                 positions.range(finding.span()), message, severity(finding.severity()), SOURCE, finding.rule());
     }

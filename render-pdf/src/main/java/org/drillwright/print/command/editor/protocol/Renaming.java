@@ -17,6 +17,7 @@ import org.drillwright.school.ClassFiles;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolTexts;
 import org.drillwright.source.SourceFile;
+import org.drillwright.wording.Message;
 import org.eclipse.lsp4j.RenameFile;
 import org.eclipse.lsp4j.ResourceOperation;
 import org.eclipse.lsp4j.SnippetTextEdit;
@@ -32,7 +33,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 /** Gives a drill another name: its file, and wherever the files of its school name it. */
 final class Renaming {
 
-    private static final String UNREADABLE = "A file of the school could not be read; nothing was renamed.";
+    private static final Message UNREADABLE = Message.of(Renaming.class, "unreadable");
 
     private final Workspace workspace;
     private final Manner manner;
@@ -46,10 +47,12 @@ final class Renaming {
     WorkspaceEdit edit(Page page, String old, String now) {
         SchoolFolder school = page.school().folder();
         Optional<Path> file = page.file(old);
-        Optional<String> refusal = old.equals(now)
+        Optional<Message> refusal = old.equals(now)
                 ? Optional.empty()
                 : DrillRename.refusal(school, now)
-                        .or(() -> file.isEmpty() ? Optional.of("There is no drill '" + old + "'.") : Optional.empty());
+                        .or(() -> file.isEmpty()
+                                ? Optional.of(Message.of(Renaming.class, "no-drill", old))
+                                : Optional.empty());
         refusal.ifPresent(why -> {
             throw refused(why);
         });
@@ -70,8 +73,9 @@ final class Renaming {
         return changes;
     }
 
-    private static ResponseErrorException refused(String why) {
-        return new ResponseErrorException(new ResponseError(ResponseErrorCode.RequestFailed, why, null));
+    private ResponseErrorException refused(Message why) {
+        return new ResponseErrorException(
+                new ResponseError(ResponseErrorCode.RequestFailed, why.in(manner.language()), null));
     }
 
     /** The edits alone, for an editor that renames the file by itself. */
@@ -88,7 +92,8 @@ final class Renaming {
         SchoolTexts.of(school).forEach(text -> texts.put(text.file(), text.text()));
         Map<String, List<TextEdit>> written = new LinkedHashMap<>();
         edits.forEach((file, own) -> {
-            Answers answers = new Answers(new Positions(texts.getOrDefault(file, new SourceFile("", ""))));
+            Answers answers =
+                    new Answers(new Positions(texts.getOrDefault(file, new SourceFile("", ""))), manner.language());
             written.put(
                     uri(file),
                     own.stream().map((Edit edit) -> answers.edit(edit)).toList());
@@ -99,16 +104,16 @@ final class Renaming {
     /** What gives somebody another name: in the roster, which keeps the old one beside it, in classes and terms. */
     WorkspaceEdit person(SchoolFolder school, String old, String now) {
         try {
-            Optional<String> refusal = PersonRename.refusal(school, old, now);
+            Optional<Message> refusal = PersonRename.refusal(school, old, now);
             if (refusal.isPresent()) {
                 throw refused(refusal.get());
             }
             PersonRename.Renamed renamed = PersonRename.of(school, old, now)
-                    .orElseThrow(() -> refused("The new name could not be written into the roster."));
+                    .orElseThrow(() -> refused(Message.of(Renaming.class, "roster.unwritten")));
             Map<String, List<TextEdit>> edits = new LinkedHashMap<>();
             edits.put(
                     uri(renamed.roster().file()),
-                    new Answers(new Positions(renamed.roster().text())).rewritten(renamed.text()));
+                    new Answers(new Positions(renamed.roster().text()), manner.language()).rewritten(renamed.text()));
             edits.putAll(edits(school, renamed.edits()));
             return manner.renames() ? new WorkspaceEdit(changes(edits)) : new WorkspaceEdit(edits);
         } catch (IOException unreadable) {
@@ -117,10 +122,9 @@ final class Renaming {
     }
 
     /** What still has somebody's old name afterwards. */
-    List<String> leftOf(Page page, String old) {
+    List<Message> leftOf(Page page, String old) {
         return names(page.school().root().resolve(ClassFiles.RECORD), old)
-                ? List.of("In " + ClassFiles.RECORD + " they are still called '" + old
-                        + "', which the roster knows as their name from before.")
+                ? List.of(Message.of(Renaming.class, "left.person", ClassFiles.RECORD, old))
                 : List.of();
     }
 
@@ -145,17 +149,16 @@ final class Renaming {
     }
 
     /** What still has the old name afterwards, a sentence for each. */
-    List<String> left(Page page, String old, String now) {
-        List<String> left = new ArrayList<>();
+    List<Message> left(Page page, String old, String now) {
+        List<Message> left = new ArrayList<>();
         if (!manner.renames()) {
             page.file(old)
                     .map(file -> String.valueOf(renamed(file, now).getFileName()))
-                    .ifPresent(name ->
-                            left.add("Your editor cannot rename files: rename the drill's own file to " + name + "."));
+                    .ifPresent(name -> left.add(Message.of(Renaming.class, "left.file", name)));
         }
         for (String file : List.of(ClassFiles.RECORD, ClassFiles.ROSTER_TABLE)) {
             if (names(page.school().root().resolve(file), old)) {
-                left.add("In " + file + " the drill is still called '" + old + "'.");
+                left.add(Message.of(Renaming.class, "left.drill", file, old));
             }
         }
         return left;

@@ -2,7 +2,10 @@ package org.drillwright.print.command.editor.protocol;
 
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.services.LanguageClient;
@@ -15,12 +18,16 @@ public final class Session {
 
     private Session() {}
 
-    /** Talks until the end; whether the editor took its leave as the protocol asks. */
-    public static boolean hold(InputStream in, OutputStream out) {
+    /**
+     * Talks until the end; whether the editor took its leave as the protocol asks.
+     *
+     * @param language what is spoken, by what the editor itself speaks, if it says so
+     */
+    public static boolean hold(InputStream in, OutputStream out, Function<Optional<Locale>, Locale> language) {
         LOG.setLevel(Level.OFF);
         CompletableFuture<LanguageClient> client = new CompletableFuture<>();
         try (Conversation conversation = new Conversation(client::join)) {
-            Wire wire = new Wire(in, out, new DrillServer(conversation));
+            Wire wire = new Wire(in, out, new DrillServer(conversation, language));
             client.complete(wire.client());
             Thread listening = new Thread(
                     () -> {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
@@ -19,7 +20,7 @@ final class DrillJson {
 
     private DrillJson() {}
 
-    static String of(Snapshot school, Sheet sheet) {
+    static String of(Snapshot school, Sheet sheet, Locale language) {
         return Json.of(json -> {
             json.writeStringField("name", sheet.name());
             json.writeNumberField("revision", sheet.revision());
@@ -27,7 +28,7 @@ final class DrillJson {
             json.writeBooleanField("stale", sheet.isStale());
             json.writeBooleanField("unsettled", sheet.isUnsettled());
             tally(sheet.tally(), json);
-            Json.findings("findings", sheet.findings(), json);
+            Json.findings("findings", sheet.findings(), language, json);
             Json.texts("lines", lines(sheet.text()), json);
             json.writeNumberField(
                     "cards", sheet.preview().map(cards -> cards.cards().size()).orElse(0));
@@ -40,7 +41,7 @@ final class DrillJson {
                             .toList(),
                     json);
             if (sheet.subject().isPresent()) {
-                drill(sheet.subject().get(), json);
+                drill(sheet.subject().get(), language, json);
                 reel(new Reel(sheet.pictures()), json);
             } else {
                 json.writeStringField("title", "");
@@ -77,7 +78,7 @@ final class DrillJson {
                 .toList();
     }
 
-    private static void drill(Subject subject, JsonGenerator json) throws IOException {
+    private static void drill(Subject subject, Locale language, JsonGenerator json) throws IOException {
         Coverage coverage = subject.coverage();
         Duration tempo = subject.drill().tempo().orElse(subject.school().count());
         json.writeStringField("title", subject.drill().title());
@@ -87,6 +88,6 @@ final class DrillJson {
         json.writeBooleanField("ownTempo", subject.drill().tempo().isPresent());
         json.writeNumberField("counts", coverage.counts());
         json.writeNumberField("notJudged", coverage.gaps().size());
-        new PhraseJson(subject, coverage, json).write();
+        new PhraseJson(subject, coverage, json, language).write();
     }
 }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.drillwright.report.Columns;
 import org.drillwright.source.Finding;
@@ -54,7 +55,7 @@ final class Json {
     }
 
     /** Findings, each with its place in code points and the line it begins in. */
-    static void findings(String field, List<Finding> findings, JsonGenerator json) throws IOException {
+    static void findings(String field, List<Finding> findings, Locale language, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart(field);
         for (Finding finding : findings) {
             Position start = finding.position();
@@ -69,8 +70,8 @@ final class Json {
             json.writeNumberField("endColumn", end.column());
             json.writeStringField(
                     "text", Columns.shown(finding.file().slice(finding.file().line(start.line()))));
-            json.writeStringField("what", finding.what().english());
-            json.writeStringField("wayOut", finding.wayOut().english());
+            json.writeStringField("what", finding.what().in(language));
+            json.writeStringField("wayOut", finding.wayOut().in(language));
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -1,5 +1,6 @@
 package org.drillwright.print.command.watch.page;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.print.command.desk.Change;
 import org.drillwright.print.command.desk.Desk;
@@ -20,8 +21,11 @@ public final class Pages implements Site {
     private static final String FONT = "font/ttf";
 
     private final Desk desk;
+    private final Locale language;
 
-    public Pages(Desk desk) {
+    /** @param language in which it speaks of what it finds */
+    public Pages(Desk desk, Locale language) {
+        this.language = language;
         this.desk = desk;
     }
 
@@ -34,12 +38,12 @@ public final class Pages implements Site {
     public Optional<Answer> answer(String path, Query query) {
         Snapshot school = desk.now();
         return switch (path) {
-            case "/school" -> Optional.of(Answer.json(SchoolJson.of(school)));
+            case "/school" -> Optional.of(Answer.json(SchoolJson.of(school, language)));
             case "/words" -> Optional.of(Answer.json(WordsJson.of(school.school())));
             case "/example" -> Optional.of(Answer.plain(example(school)));
             case "/font/regular" -> Optional.of(Answer.of(FONT, school.faces().file(Face.REGULAR)));
             case "/font/bold" -> Optional.of(Answer.of(FONT, school.faces().file(Face.BOLD)));
-            case "/drill" -> sheet(school, query).map(sheet -> Answer.json(DrillJson.of(school, sheet)));
+            case "/drill" -> sheet(school, query).map(sheet -> Answer.json(DrillJson.of(school, sheet, language)));
             case "/card" ->
                 sheet(school, query)
                         .flatMap(sheet -> new Frames(school).card(sheet, number(query)))

@@ -3,6 +3,7 @@ package org.drillwright.print.command.watch.page;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.drillwright.check.Coverage;
@@ -27,8 +28,10 @@ final class PhraseJson {
     private final Drill drill;
     private final Map<Integer, Coverage.Gap> gaps;
     private final JsonGenerator json;
+    private final Locale language;
 
-    PhraseJson(Subject subject, Coverage coverage, JsonGenerator json) {
+    PhraseJson(Subject subject, Coverage coverage, JsonGenerator json, Locale language) {
+        this.language = language;
         this.subject = subject;
         this.drill = subject.drill();
         this.gaps = coverage.gaps().stream().collect(Collectors.toMap(Coverage.Gap::step, gap -> gap));
@@ -58,7 +61,7 @@ final class PhraseJson {
     private void end(List<Played> moves, State state) throws IOException {
         json.writeArrayFieldStart("read");
         for (Played played : moves) {
-            read(played, "");
+            read(played, Message.NONE);
         }
         json.writeEndArray();
         standing(state);
@@ -76,7 +79,7 @@ final class PhraseJson {
         for (int at = 0; at < count.moves().size(); at++) {
             read(
                     count.moves().get(at),
-                    AttackEnd.of(count, at).map(EndWords::of).orElse(""));
+                    AttackEnd.of(count, at).map(EndWords::of).orElse(Message.NONE));
         }
         json.writeEndArray();
         if (gaps.containsKey(number)) {
@@ -95,32 +98,27 @@ final class PhraseJson {
         text("note", step.note());
     }
 
-    private void read(Played played, String fate) throws IOException {
+    private void read(Played played, Message fate) throws IOException {
         json.writeStartObject();
         json.writeStringField("by", played.move().by().word());
-        json.writeStringField("words", Explanation.words(played, subject));
-        json.writeStringField("fate", fate);
+        json.writeStringField("words", Explanation.words(played, subject).in(language));
+        json.writeStringField("fate", fate.in(language));
         json.writeEndObject();
     }
 
     private void gap(Coverage.Gap gap) throws IOException {
-        String unknown = Message.listed(gap.unknown()).english();
-        json.writeStringField(
-                "unknown",
-                unknown
-                        + (gap.since().isEmpty() ? "" : " (since " + gap.since().english() + ")")
-                        + (gap.words().isEmpty() ? "" : "; not read: '" + String.join("', '", gap.words()) + "'"));
+        json.writeStringField("unknown", Explanation.unknown(gap).in(language));
     }
 
     private void standing(State state) throws IOException {
         json.writeObjectFieldStart("standing");
         for (Side side : Side.values()) {
             if (subject.isPartnerDrill() || side == Side.FOLLOWER) {
-                text(side.word(), StateWords.of(state.of(side)));
+                text(side.word(), StateWords.of(state.of(side)).in(language));
             }
         }
         if (subject.isPartnerDrill()) {
-            text("between", StateWords.shared(state));
+            text("between", StateWords.shared(state).in(language));
         }
         json.writeEndObject();
     }

@@ -2,6 +2,7 @@ package org.drillwright.print.command.watch.page;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.Locale;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Level;
 import org.drillwright.print.command.desk.Change;
@@ -14,15 +15,15 @@ final class SchoolJson {
 
     private SchoolJson() {}
 
-    static String of(Snapshot school) {
+    static String of(Snapshot school, Locale language) {
         return Json.of(json -> {
             json.writeNumberField("version", school.version());
             json.writeStringField("name", school.school().name());
             json.writeStringField("folder", school.place());
             json.writeStringField("trouble", school.trouble().orElse(""));
             json.writeBooleanField("judged", !school.isUnjudged());
-            json.writeStringField("tally", school.tally().sentence());
-            Json.findings("findings", school.folderFindings(), json);
+            json.writeStringField("tally", school.tally().sentence().in(language));
+            Json.findings("findings", school.folderFindings(), language, json);
             Json.names("renamed", school.renamed(), json);
             Json.texts(
                     "levels", school.school().levels().stream().map(Level::name).toList(), json);

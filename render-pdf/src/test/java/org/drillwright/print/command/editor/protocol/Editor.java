@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -65,7 +66,8 @@ final class Editor implements LanguageClient, AutoCloseable {
         PipedInputStream in = new PipedInputStream(toServer, 1 << 16);
         PipedOutputStream out = new PipedOutputStream();
         PipedInputStream fromServer = new PipedInputStream(out, 1 << 16);
-        this.end = CompletableFuture.supplyAsync(() -> Session.hold(in, out));
+        this.end =
+                CompletableFuture.supplyAsync(() -> Session.hold(in, out, editors -> editors.orElse(Locale.ENGLISH)));
         Launcher<LanguageServer> launcher = LSPLauncher.createClientLauncher(this, fromServer, toServer);
         var unused = launcher.startListening();
         this.server = launcher.getRemoteProxy();
@@ -73,8 +75,14 @@ final class Editor implements LanguageClient, AutoCloseable {
 
     /** One that has greeted the server. */
     static Editor greeted(ClientCapabilities can) throws IOException {
+        return greeted(can, "en");
+    }
+
+    /** One that has greeted the server, and said what it speaks itself. */
+    static Editor greeted(ClientCapabilities can, String locale) throws IOException {
         Editor editor = new Editor();
         InitializeParams greeting = new InitializeParams();
+        greeting.setLocale(locale);
         greeting.setCapabilities(can);
         editor.answer(editor.server.initialize(greeting));
         return editor;

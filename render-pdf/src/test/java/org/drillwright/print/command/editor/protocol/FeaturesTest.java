@@ -28,6 +28,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What an author has of the server, in the example school; each expectation is read off the drill's words by hand. */
 class FeaturesTest {
@@ -80,6 +82,26 @@ class FeaturesTest {
         editor.replaceAll(editor.applied(
                 ways.get(0).getEdit().getChanges().values().iterator().next()));
         assertEquals(List.of(), editor.findings());
+    }
+
+    /** The sentences were written by hand, in the words of the five languages' own halls. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            fr | Il n’y a pas d’exercice « countr-riposte » dans ce dossier. | Remplacer par « counter-riposte »
+            it | In questa cartella non c’è nessun esercizio «countr-riposte». | Cambiare in «counter-riposte»
+            es | En esta carpeta no hay ningún ejercicio «countr-riposte». | Cambiar a «counter-riposte»
+            de-AT | In diesem Ordner gibt es keine Übung „countr-riposte“. | In „counter-riposte“ ändern
+            """)
+    void whatIsFoundIsSaidInTheEditorsLanguage(String locale, String said, String title) throws IOException {
+        try (Editor speaking = Editor.greeted(new ClientCapabilities(), locale)) {
+            speaking.open(school.resolve(DRILL));
+            speaking.findings();
+            speaking.type("[counter-riposte", "[countr-riposte");
+            String found = speaking.findings().get(0).getMessage().getLeft().replace('\u00a0', ' ');
+            assertTrue(found.startsWith(said), found);
+            assertEquals(
+                    title, speaking.actions("countr-riposte").get(0).getTitle().replace('\u00a0', ' '));
+        }
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,7 +40,7 @@ class WireTest {
 
         static Talk of(InputStream said) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            boolean sound = Session.hold(said, out);
+            boolean sound = Session.hold(said, out, editors -> Locale.ENGLISH);
             try {
                 return new Talk(sound, read(out.toByteArray()));
             } catch (IOException unreadable) {

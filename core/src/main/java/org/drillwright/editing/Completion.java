@@ -89,7 +89,7 @@ public final class Completion {
             ofDrill();
         }
         form.ifPresent(known -> {
-            known.shape(at).ifPresent(shape -> words(shape).forEach(word -> word(word, Message.NONE)));
+            known.shape(at).ifPresent(shape -> words(shape).forEach(word -> word(word, Message.none())));
             if (kind != FileKind.DRILL || !STEP.matcher(at.text()).matches()) {
                 known.offered(at).forEach(this::word);
             }
@@ -109,15 +109,15 @@ public final class Completion {
                 .ifPresent(group -> group.keys().forEach(this::key));
         form.map(known -> known.chosen(cursor.path()))
                 .orElse(Map.of())
-                .forEach((key, told) -> add(Offer.Kind.KEY, key, Message.NONE, told, key + ": "));
+                .forEach((key, told) -> add(Offer.Kind.KEY, key, Message.none(), told, key + ": "));
     }
 
     private void key(String key, Shape value) {
         if (!cursor.siblings().contains(key)) {
             boolean deep = value instanceof Shape.Group || value instanceof Shape.Items;
             Message told =
-                    form.flatMap(known -> known.told(cursor.path().key(key))).orElse(Message.NONE);
-            add(Offer.Kind.KEY, key, Message.NONE, told, key + (deep ? ":" : ": "));
+                    form.flatMap(known -> known.told(cursor.path().key(key))).orElse(Message.none());
+            add(Offer.Kind.KEY, key, Message.none(), told, key + (deep ? ":" : ": "));
         }
     }
 
@@ -130,7 +130,7 @@ public final class Completion {
 
     private void word(String word, Message told) {
         if (offers.stream().noneMatch(offer -> offer.label().equals(word))) {
-            add(Offer.Kind.WORD, word, Message.NONE, told, written(word));
+            add(Offer.Kind.WORD, word, Message.none(), told, written(word));
         }
     }
 
@@ -188,7 +188,7 @@ public final class Completion {
     }
 
     private void turn(String words) {
-        add(Offer.Kind.TURN, words, Message.NONE, Message.NONE, written(words));
+        add(Offer.Kind.TURN, words, Message.none(), Message.none(), written(words));
     }
 
     /** What a class may do on its own, as orders of the drill's language. */
@@ -217,11 +217,11 @@ public final class Completion {
                         Offer.Kind.WORD,
                         cue,
                         Message.of(Completion.class, "offer.played"),
-                        Message.NONE,
+                        Message.none(),
                         written(cue)));
         Stream.of(Measure.values())
                 .map(measure -> drill.reader().cue(new MeasureCue(measure, measure), drill.tongue()))
-                .forEach(word -> word(word, Message.NONE));
+                .forEach(word -> word(word, Message.none()));
     }
 
     /** How other drills of the school have it, those of the most drills first. */
@@ -239,7 +239,7 @@ public final class Completion {
                         Offer.Kind.TURN,
                         text.getKey(),
                         Message.of(Completion.class, "offer.elsewhere"),
-                        Message.NONE,
+                        Message.none(),
                         written(text.getKey())));
     }
 

@@ -52,7 +52,7 @@ public record Hints(
     /** Texts of which nothing is told, in their order. */
     static Map<String, Message> untold(Collection<String> texts) {
         Map<String, Message> offered = new LinkedHashMap<>();
-        texts.forEach(text -> offered.put(text, Message.NONE));
+        texts.forEach(text -> offered.put(text, Message.none()));
         return offered;
     }
 

@@ -138,7 +138,7 @@ final class SchemaWriter {
             } else {
                 Map<String, Message> offers = new LinkedHashMap<>();
                 word.known()
-                        .forEach(known -> offers.put(known, hints.offers(path).getOrDefault(known, Message.NONE)));
+                        .forEach(known -> offers.put(known, hints.offers(path).getOrDefault(known, Message.none())));
                 offers(offers, listed);
                 if (word.known().stream().map(SchemaWriter::value).anyMatch(value -> !(value instanceof String))) {
                     ways.add(() -> values(

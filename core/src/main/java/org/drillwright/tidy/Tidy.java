@@ -8,6 +8,7 @@ import org.drillwright.read.ReadDrill;
 import org.drillwright.read.Reading;
 import org.drillwright.read.SourceTree;
 import org.drillwright.source.SourceFile;
+import org.drillwright.wording.Message;
 
 /** Lays out drill files in the one way that the page of formats describes. */
 public final class Tidy {
@@ -30,7 +31,7 @@ public final class Tidy {
     }
 
     /** @param why one sentence */
-    public record LeftAlone(String why) implements Outcome {}
+    public record LeftAlone(Message why) implements Outcome {}
 
     public Tidy(DrillReader reader) {
         this.reader = reader;
@@ -45,13 +46,13 @@ public final class Tidy {
     public Outcome of(String id, String name, byte[] bytes) {
         Reading<ReadDrill> reading = reader.read(id, name, bytes);
         if (reading.value().isEmpty() || !reading.findings().isEmpty()) {
-            return new LeftAlone("It has findings; 'check' shows them.");
+            return new LeftAlone(Message.of(Tidy.class, "findings"));
         }
         ReadDrill drill = reading.value().get();
         Optional<String> text = SourceTree.of(drill.file()).map(tree -> laidOut(drill.file(), tree));
         return text.filter(tidied -> isSame(drill.drill(), tidied))
                 .<Outcome>map(tidied -> new Tidied(drill.file(), tidied))
-                .orElseGet(() -> new LeftAlone("It is written in a way that could not be tidied."));
+                .orElseGet(() -> new LeftAlone(Message.of(Tidy.class, "strange")));
     }
 
     private String laidOut(SourceFile file, SourceTree.Entries tree) {

@@ -82,12 +82,7 @@ public sealed interface Message {
         return new Listed("either", some);
     }
 
-    /** Any of which will do: {@code quarte, sixte or octave}. */
-    static Message any(List<Message> some) {
-        return new Listed("any", some);
-    }
-
-    /** The same without a comma, where only a few are named: {@code quarte or circular sixte}. */
+    /** The same without a comma before the last: {@code quarte or circular sixte}. */
     static Message or(List<Message> some) {
         return new Listed("or", some);
     }

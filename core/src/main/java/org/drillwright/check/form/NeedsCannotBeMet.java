@@ -70,7 +70,7 @@ public final class NeedsCannotBeMet implements Rule {
         return way.stream()
                 .map(Message::plain)
                 .reduce((before, next) -> Message.of(NeedsCannotBeMet.class, "needs-cannot-be-met.needs", before, next))
-                .orElse(Message.NONE);
+                .orElse(Message.none());
     }
 
     private static boolean judgeExists(Subject subject, String id, Span span, Findings findings) {

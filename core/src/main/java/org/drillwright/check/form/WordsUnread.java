@@ -56,7 +56,7 @@ public final class WordsUnread implements Rule {
     }
 
     private static void report(Subject subject, Written words, Utterance read, Findings findings) {
-        Message rest = read.unread().isEmpty() ? Message.NONE : rest(subject, words, read);
+        Message rest = read.unread().isEmpty() ? Message.none() : rest(subject, words, read);
         for (Span unread : read.stretchesUnread(words.text())) {
             String word = words.text().substring(unread.start(), unread.end());
             Optional<Slip> slip = slip(subject, words, read, unread);
@@ -72,14 +72,14 @@ public final class WordsUnread implements Rule {
                                                     "words-unread.meant-for",
                                                     one.meant(),
                                                     one.word()))
-                                    .orElse(Message.NONE))
+                                    .orElse(Message.none()))
                             .then(rest),
                     Message.of(
                             WordsUnread.class,
                             "words-unread.way",
                             word.toLowerCase(Locale.ROOT),
                             slip.filter(one -> whole).map(Slip::meant).orElse("…")));
-            rest = Message.NONE;
+            rest = Message.none();
         }
     }
 
@@ -102,6 +102,6 @@ public final class WordsUnread implements Rule {
     private static Message rest(Subject subject, Written words, Utterance read) {
         TurnReader reader = subject.reader();
         String said = reader.said(read, reader.tag(words.text()));
-        return said.isEmpty() ? Message.NONE : Message.of(WordsUnread.class, "words-unread.rest", said);
+        return said.isEmpty() ? Message.none() : Message.of(WordsUnread.class, "words-unread.rest", said);
     }
 }

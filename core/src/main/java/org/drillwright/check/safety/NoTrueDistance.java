@@ -75,7 +75,7 @@ public final class NoTrueDistance implements Rule {
                         subject.spanInStep(step, "distance"),
                         Message.of(NoTrueDistance.class, "no-true-distance.unknown", written),
                         nearest.map(Nearest::meant)
-                                .orElse(Message.NONE)
+                                .orElse(Message.none())
                                 .then(Message.of(
                                         NoTrueDistance.class,
                                         "no-true-distance.unknown.way",

@@ -75,7 +75,7 @@ final class WordsAnswer {
     }
 
     private Message languages() {
-        return Message.any(
+        return Message.or(
                 reader.tags().stream().map(this::language).map(Message::plain).toList());
     }
 

@@ -208,7 +208,7 @@ final class DrillDocuments implements TextDocumentService {
                         return answers(page).rewritten(tidied.text());
                     }
                     if (outcome instanceof Tidy.LeftAlone left) {
-                        conversation.tell(Message.plain(left.why()));
+                        conversation.tell(left.why());
                     }
                     return List.of();
                 }));

@@ -61,7 +61,7 @@ final class PhraseJson {
     private void end(List<Played> moves, State state) throws IOException {
         json.writeArrayFieldStart("read");
         for (Played played : moves) {
-            read(played, Message.NONE);
+            read(played, Message.none());
         }
         json.writeEndArray();
         standing(state);
@@ -79,7 +79,7 @@ final class PhraseJson {
         for (int at = 0; at < count.moves().size(); at++) {
             read(
                     count.moves().get(at),
-                    AttackEnd.of(count, at).map(EndWords::of).orElse(Message.NONE));
+                    AttackEnd.of(count, at).map(EndWords::of).orElse(Message.none()));
         }
         json.writeEndArray();
         if (gaps.containsKey(number)) {

@@ -6,10 +6,11 @@ package org.drillwright.record;
  * @param text the lines as they are written; empty for none
  * @param told how many facts they tell
  * @param takenBack how many they take back
+ * @param again whether the same class was on record already
  */
-public record Added(String text, int told, int takenBack) {
+public record Added(String text, int told, int takenBack, boolean again) {
 
-    static final Added NOTHING = new Added("", 0, 0);
+    static final Added NOTHING = new Added("", 0, 0, false);
 
     /** Whether the record tells all of it already. */
     public boolean isNothing() {

@@ -11,6 +11,8 @@ import java.util.List;
  * @param worked who was there and who worked with whom: all of it, once for each time
  * @param signedOff who knows a drill now; these are only added
  * @param notSignedOff sign-offs of that day that are taken back
+ * @param signsOnly whether only sign-offs were told: then what is on record of the class holds, and what was worked is
+ *     added only if nothing is
  */
 public record ClassTold(
         LocalDate date,
@@ -18,7 +20,8 @@ public record ClassTold(
         String plan,
         List<Entry> worked,
         List<Entry> signedOff,
-        List<Entry> notSignedOff) {
+        List<Entry> notSignedOff,
+        boolean signsOnly) {
 
     public ClassTold {
         worked = List.copyOf(worked);

@@ -28,6 +28,11 @@ final class Net {
         return this;
     }
 
+    /** Whether no fact stands. */
+    boolean isEmpty() {
+        return counts.values().stream().noneMatch(count -> count > 0);
+    }
+
     int of(Entry entry) {
         return counts.getOrDefault(entry.plain(), 0);
     }

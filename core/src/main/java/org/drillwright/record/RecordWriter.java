@@ -22,7 +22,13 @@ public final class RecordWriter {
         List<Batch> before = read.batches().stream()
                 .filter(batch -> batch.isOf(told.date(), told.named()))
                 .toList();
-        List<RecordLine> lines = lines(read, before, told);
+        Net stands = new Net();
+        before.stream()
+                .flatMap(batch -> batch.lines().stream())
+                .filter(line -> line.entry().event() != Event.SIGNED_OFF)
+                .forEach(stands::add);
+        boolean again = !stands.isEmpty();
+        List<RecordLine> lines = lines(read, stands, again && told.signsOnly(), told);
         if (lines.isEmpty()) {
             return Added.NOTHING;
         }
@@ -32,7 +38,7 @@ public final class RecordWriter {
         lines.forEach(line -> rows.add(line.cells()));
         rows.add(end(told, BatchWords.last(id)));
         int back = (int) lines.stream().filter(RecordLine::takenBack).count();
-        return new Added(read.form().appended(rows), lines.size() - back, back);
+        return new Added(read.form().appended(rows), lines.size() - back, back, again);
     }
 
     /** What to append to a file so that it tells these facts, one line each, of no class. */
@@ -43,23 +49,13 @@ public final class RecordWriter {
                 .filter(entry -> stands.of(entry) <= 0)
                 .map(entry -> RecordLine.told(entry).cells())
                 .toList();
-        return rows.isEmpty() ? Added.NOTHING : new Added(read.form().appended(rows), rows.size(), 0);
+        return rows.isEmpty() ? Added.NOTHING : new Added(read.form().appended(rows), rows.size(), 0, false);
     }
 
-    private static List<RecordLine> lines(ReadHistory read, List<Batch> before, ClassTold told) {
-        Net stands = new Net();
-        before.stream()
-                .flatMap(batch -> batch.lines().stream())
-                .filter(line -> line.entry().event() != Event.SIGNED_OFF)
-                .forEach(stands::add);
-        Net wanted = Net.of(told.worked());
-        read.loose().stream()
-                .filter(line -> !line.takenBack() && wanted.of(line.entry()) > 0)
-                .forEach(line -> wanted.add(RecordLine.takenBack(line.entry())));
+    /** @param stands what the class's batches tell and don't take back */
+    private static List<RecordLine> lines(ReadHistory read, Net stands, boolean signsOnly, ClassTold told) {
+        List<RecordLine> lines = signsOnly ? new ArrayList<>() : worked(read, stands, told);
         Net known = Net.of(read.history().entries());
-        List<RecordLine> lines = new ArrayList<>();
-        wanted.beyond(stands).forEach(entry -> lines.add(RecordLine.told(entry)));
-        stands.beyond(wanted).forEach(entry -> lines.add(RecordLine.takenBack(entry)));
         told.signedOff().stream()
                 .distinct()
                 .filter(entry -> known.of(entry) <= 0)
@@ -68,6 +64,17 @@ public final class RecordWriter {
                 .distinct()
                 .filter(entry -> known.of(entry) > 0)
                 .forEach(entry -> lines.add(RecordLine.takenBack(entry)));
+        return lines;
+    }
+
+    private static List<RecordLine> worked(ReadHistory read, Net stands, ClassTold told) {
+        Net wanted = Net.of(told.worked());
+        read.loose().stream()
+                .filter(line -> !line.takenBack() && wanted.of(line.entry()) > 0)
+                .forEach(line -> wanted.add(RecordLine.takenBack(line.entry())));
+        List<RecordLine> lines = new ArrayList<>();
+        wanted.beyond(stands).forEach(entry -> lines.add(RecordLine.told(entry)));
+        stands.beyond(wanted).forEach(entry -> lines.add(RecordLine.takenBack(entry)));
         return lines;
     }
 

@@ -45,7 +45,8 @@ public final class RecordTarget {
                 entries.stream()
                         .filter(entry -> entry.event() == Event.SIGNED_OFF)
                         .toList(),
-                List.of());
+                List.of(),
+                /* signsOnly= */ false);
     }
 
     public static void fuzzerTestOneInput(byte[] bytes) {

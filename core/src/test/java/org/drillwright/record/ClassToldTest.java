@@ -101,13 +101,25 @@ class ClassToldTest {
     @Test
     void a_sign_off_is_only_added_and_taken_back_only_by_name() {
         Entry signed = Entry.signedOff(Told.DAY, "Ash", "thrust");
-        ClassTold with = new ClassTold(Told.DAY, "tonight", "none", entries("Ash"), List.of(signed), List.of());
+        ClassTold with = new ClassTold(Told.DAY, "tonight", "none", entries("Ash"), List.of(signed), List.of(), false);
         String record = RecordWriter.appended(Told.read(""), with).text();
         assertEquals("", Told.appended(record, entries("Ash")));
-        ClassTold back = new ClassTold(Told.DAY, "tonight", "none", entries("Ash"), List.of(), List.of(signed));
+        ClassTold back = new ClassTold(Told.DAY, "tonight", "none", entries("Ash"), List.of(), List.of(signed), false);
         String more = RecordWriter.appended(Told.read(record), back).text();
         assertEquals("2026-09-14,Ash,thrust,taken back: signed off,\n", Told.bare(more));
         assertEquals(counted(entries("Ash")), stands(record + more));
+    }
+
+    @Test
+    void a_sign_off_by_itself_leaves_what_was_worked_as_it_stands() {
+        Entry signed = Entry.signedOff(Told.DAY, "Ash", "thrust");
+        ClassTold only =
+                new ClassTold(Told.DAY, "tonight", "none", entries("Ash Bo Ash-Bo"), List.of(signed), List.of(), true);
+        assertEquals(4, RecordWriter.appended(Told.read(""), only).told(), "nothing stood yet: all of the class");
+        String corrected = Told.appended("", entries("Ash Cy Ash-Cy"));
+        Added more = RecordWriter.appended(Told.read(corrected), only);
+        assertEquals("2026-09-14,Ash,thrust,signed off,\n", Told.bare(more.text()));
+        assertTrue(more.again());
     }
 
     @Test

@@ -21,7 +21,8 @@ final class Told {
     }
 
     static Added added(String text, String named, List<Entry> worked) {
-        return RecordWriter.appended(read(text), new ClassTold(DAY, named, "none", worked, List.of(), List.of()));
+        return RecordWriter.appended(
+                read(text), new ClassTold(DAY, named, "none", worked, List.of(), List.of(), false));
     }
 
     static ReadHistory read(String text) {

@@ -52,7 +52,7 @@ class RecordCommandTest {
                 files.run("record", "tonight").out());
         assertTrue(files.run("progress", "--format", "csv").out().contains("\nriposte,intermediate,known,known\n"));
         assertEquals(
-                "record.csv: 0 lines added, 3 lines taken back.\n",
+                "record.csv: 3 lines taken back.\n",
                 files.run("record", "tonight", "--take-back").out());
     }
 
@@ -118,6 +118,26 @@ class RecordCommandTest {
         assertTrue(Files.notExists(folder.resolve("record.csv")));
     }
 
+    /** Four people, two rounds of two pairs. */
+    @Test
+    void aSignOffTheDayAfterLeavesWhatWasCorrected() throws IOException {
+        PlanFiles files = printed(2, 2);
+        files.run("record", "tonight", "--skipped", "2");
+        String corrected = files.read("record.csv");
+        assertEquals(
+                "record.csv: 1 line added.\n",
+                files.run("record", "tonight", "--signed-off", "New0", "riposte")
+                        .out());
+        assertTrue(files.read("record.csv").startsWith(corrected));
+        Trial anew = files.run("record", "tonight");
+        assertTrue(anew.out().startsWith("record.csv: 2 lines added, as "), anew.out());
+        assertTrue(
+                anew.out()
+                        .endsWith(" Of what was said of this class before, only what this command repeats still"
+                                + " counts.\n"),
+                anew.out());
+    }
+
     @Test
     void aChangedCopyIsRecordedAsOne() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 2, 2);
@@ -165,6 +185,8 @@ class RecordCommandTest {
                 "record tonight --plan none --without --dry-run | Missing required parameter for option '--without' (NAME)",
                 "record tonight --plan none --without | Missing required parameter for option '--without' (NAME)",
                 "record tonight --plan none --skipped 3 | --skipped needs a round from 1 to 2.",
+                "record tonight --plan none --from-round 2 --with New0 | New0 has a place in the plan before round 2, too."
+                        + " If New0 came only then: --without New0 --from-round 2 --with New0.",
                 "record tonight --plan none --from-round 9 --without New0 | --from-round needs a round from 1 to 2."
             })
     void whatCannotBeRecordedIsOneLine(String arguments, String said) {

@@ -128,7 +128,14 @@ public final class RecordCommand implements Callable<Integer> {
                 recorded.mark(),
                 worked.entries(day),
                 signs(signedOff, day, people, tonight),
-                signs(notSignedOff, day, people, tonight));
+                signs(notSignedOff, day, people, tonight),
+                signsOnly());
+    }
+
+    /** Somebody who only signs off doesn't say anew what was worked. */
+    private boolean signsOnly() {
+        boolean signs = !signedOff.isEmpty() || !notSignedOff.isEmpty();
+        return signs && !options.isAnything() && mark.isEmpty() && copy.isEmpty() && !takeBack;
     }
 
     private static Set<String> names(Worked worked) {
@@ -158,10 +165,20 @@ public final class RecordCommand implements Callable<Integer> {
             run.out().println("The record already says all of this.");
             return Exit.DONE;
         }
+        List<String> counts = new ArrayList<>();
+        if (lines.told() > 0) {
+            counts.add(Count.of(lines.told(), "line") + " added");
+        }
+        if (lines.takenBack() > 0) {
+            counts.add(Count.of(lines.takenBack(), "line") + " taken back");
+        }
+        boolean anew = lines.again() && !signsOnly() && !takeBack;
         run.out()
-                .println(ClassFiles.RECORD + ": " + Count.of(lines.told(), "line") + " added"
-                        + (lines.takenBack() > 0 ? ", " + Count.of(lines.takenBack(), "line") + " taken back" : "")
-                        + of(recorded) + ".");
+                .println(ClassFiles.RECORD + ": " + String.join(", ", counts)
+                        + (lines.again() && signsOnly() ? "" : of(recorded)) + "."
+                        + (anew
+                                ? " Of what was said of this class before, only what this command repeats still counts."
+                                : ""));
         tonight.kept().all().stream()
                 .filter(kept -> kept.mark().shown().equals(recorded.mark()))
                 .flatMap(kept -> new SincePrinted(tonight, kept).changes().stream())

@@ -55,6 +55,7 @@ final class WorkedOptions {
         for (RoundByRound.Stage stage : stages) {
             for (String name : stage.with()) {
                 String person = people.anybody(name);
+                mustHaveBeenGone(person, stage.fromRound(), worked);
                 worked = people.teaches(person) ? worked : worked.with(person);
             }
         }
@@ -67,6 +68,17 @@ final class WorkedOptions {
                     "--rounds needs a number from 0 to " + plan.rounds().size() + ".");
         }
         return rounds.isPresent() ? worked.first(rounds.get()) : worked;
+    }
+
+    /** Whoever comes in a later round wasn't there before; the plan may say otherwise. */
+    private static void mustHaveBeenGone(String person, int from, Worked worked) {
+        boolean there = worked.rounds().stream()
+                .filter(round -> round.number() < from)
+                .anyMatch(round -> round.groupOf(person).isPresent());
+        if (there) {
+            throw new CannotRun(person + " has a place in the plan before round " + from + ", too. If " + person
+                    + " came only then: --without " + person + " --from-round " + from + " --with " + person + ".");
+        }
     }
 
     private static Worked swapped(Worked worked, List<String> swap, People people) {

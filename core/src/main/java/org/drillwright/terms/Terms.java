@@ -1,6 +1,7 @@
 package org.drillwright.terms;
 
 import java.util.Locale;
+import org.drillwright.model.Language;
 import org.drillwright.model.Side;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action.ParryKind;
@@ -51,6 +52,10 @@ public final class Terms {
 
     public static Message of(Path path) {
         return term("path", path);
+    }
+
+    public static Message of(Language language) {
+        return Message.of(Terms.class, "language." + language.word());
     }
 
     private static Message term(String kind, Enum<?> one) {

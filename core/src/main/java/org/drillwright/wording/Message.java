@@ -1,5 +1,7 @@
 package org.drillwright.wording;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -75,6 +77,11 @@ public sealed interface Message {
                 key,
                 count,
                 Stream.concat(Stream.of((Object) count), Stream.of(more)).toList());
+    }
+
+    /** A day as it stands in a sentence; one that is typed into a file or behind an option is written as files write it. */
+    static Message day(LocalDate date) {
+        return new Day(date);
     }
 
     /** Between which one may choose: {@code quarte, sixte, or octave}. */
@@ -181,6 +188,25 @@ public sealed interface Message {
                     ? ".one"
                     : ".other";
             return new Worded(room, key + number, values).in(language, form);
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return false;
+        }
+
+        @Override
+        public String toString() {
+            return english();
+        }
+    }
+
+    /** See {@link #day}. */
+    record Day(LocalDate date) implements Message {
+        @Override
+        public String in(Locale language, String form) {
+            String pattern = Bundle.in(Message.class, language).wanted(date.getDayOfMonth() == 1 ? "day.first" : "day");
+            return DateTimeFormatter.ofPattern(pattern, language).format(date);
         }
 
         @Override

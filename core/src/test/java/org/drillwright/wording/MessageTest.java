@@ -3,6 +3,7 @@ package org.drillwright.wording;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.drillwright.model.Side;
@@ -32,6 +33,22 @@ class MessageTest {
         Locale locale = Locale.forLanguageTag(language);
         assertEquals(either, Message.either(POSITIONS).in(locale));
         assertEquals(all, Message.all(POSITIONS).in(locale));
+    }
+
+    /** The first of a month as French and Italian write it; from memory. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    en | 2026-12-02            | 2027-01-01
+                    fr | 2 décembre 2026       | 1er janvier 2027
+                    it | 2 dicembre 2026       | 1º gennaio 2027
+                    es | 2 de diciembre de 2026 | 1 de enero de 2027
+                    de | 2. Dezember 2026      | 1. Januar 2027
+                    pl | 2026-12-02            | 2027-01-01
+                    """)
+    void a_day_is_written_as_the_language_writes_it(String language, String second, String first) {
+        Locale locale = Locale.forLanguageTag(language);
+        assertEquals(second, Message.day(LocalDate.of(2026, 12, 2)).in(locale));
+        assertEquals(first, Message.day(LocalDate.of(2027, 1, 1)).in(locale));
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import org.drillwright.plan.kept.Absence;
 import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.planning.People;
+import org.drillwright.wording.Message;
 
 /** For which rounds people of a plan were gone, after what was said of them round by round. */
 record Absences(KeptPlan plan, People people, List<RoundByRound.Stage> stages) {
@@ -25,11 +26,11 @@ record Absences(KeptPlan plan, People people, List<RoundByRound.Stage> stages) {
                         .flatMap(round -> round.groups().stream())
                         .anyMatch(group -> group.everyone().contains(person));
         if (!isIn) {
-            throw new CannotRun(person + " isn't in this class, so nobody was without.");
+            throw new CannotRun(Message.of(Absences.class, "not.in.class", person));
         }
         Optional<String> instead = gone.instead().map(people::anybody);
         if (instead.filter(person::equals).isPresent()) {
-            throw new CannotRun("--instead needs somebody other than " + person + ".");
+            throw new CannotRun(Message.of(Absences.class, "instead.other", person));
         }
         return new Absence(
                 person,

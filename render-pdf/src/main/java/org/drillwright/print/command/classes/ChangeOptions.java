@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.planning.Change;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Option;
 
 /** Who came late or left early; may be given again for a later round. */
@@ -23,13 +24,13 @@ final class ChangeOptions {
     List<Change> changes() {
         RoundByRound typed = new RoundByRound(said);
         typed.withoutRound().ifPresent(option -> {
-            throw new CannotRun(option + " needs the round before it: --from-round N " + option + " NAME.");
+            throw new CannotRun(Message.of(ChangeOptions.class, "round.before", option));
         });
         List<Change> changes = new ArrayList<>();
         int last = 1;
         for (RoundByRound.Stage stage : typed.stages()) {
             if (stage.fromRound() < last) {
-                throw new CannotRun("--from-round needs a round from " + last + " on.");
+                throw new CannotRun(Message.of(ChangeOptions.class, "round.from", last));
             }
             last = stage.fromRound();
             changes.add(new Change(

@@ -17,6 +17,7 @@ import org.drillwright.print.command.planning.Wall;
 import org.drillwright.print.sheet.HallSheet;
 import org.drillwright.tell.HallJson;
 import org.drillwright.tell.HallText;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,10 +47,8 @@ public final class HallCommand implements Callable<Integer> {
     }
 
     private int told(Tonight tonight, Optional<SheetFile> file) {
-        LaneLayout layout = tonight.plan()
-                .lanes()
-                .orElseThrow(() -> new CannotRun("The class has no hall; write one in it or in school.yaml,"
-                        + " such as 'hall: {length: 18, width: 10}'."));
+        LaneLayout layout =
+                tonight.plan().lanes().orElseThrow(() -> new CannotRun(Message.of(HallCommand.class, "no.hall")));
         Shown shown = Wall.of(tonight, Optional.empty()).shown(List.of());
         PairingPlan pairs = shown.plan();
         Floor floor = Floor.of(layout, places(pairs));

@@ -25,6 +25,7 @@ import org.drillwright.print.sheet.wall.EveningSheet;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.record.History;
 import org.drillwright.tell.ClassHead;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -73,8 +74,8 @@ public final class PacketCommand implements Callable<Integer> {
                 "Packet for " + ClassHead.date(tonight.plan()),
                 faces -> pages(tonight, shown.plan(), mark, faces));
         shown.standing().remarks().forEach(run.out()::println);
-        kept.ifPresent(one -> run.out().println(wall.sentence(shown, one)));
-        run.out().println("The cards: cards --class " + named);
+        kept.ifPresent(one -> run.out().println(run.said(wall.sentence(shown, one))));
+        run.out().println(run.said(Message.of(PacketCommand.class, "the.cards", named)));
         return Tonight.isShort(shown.plan()) ? Exit.MATERIAL : Exit.DONE;
     }
 

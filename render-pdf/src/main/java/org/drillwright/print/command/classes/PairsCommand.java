@@ -28,6 +28,7 @@ import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.PairsJson;
 import org.drillwright.tell.PairsText;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -138,24 +139,25 @@ public final class PairsCommand implements Callable<Integer> {
     private void mustGoTogether() {
         boolean byRound = by == WallForm.ROUND;
         if (out.isEmpty() && (slips || byRound || html)) {
-            throw new CannotRun((html ? "--html needs a page" : (slips ? "--slips" : "--by") + " needs a PDF")
-                    + " to write into: --out FILE.");
+            throw new CannotRun(
+                    html
+                            ? Message.of(PairsCommand.class, "html.needs.page")
+                            : Message.of(PairsCommand.class, "needs.pdf", slips ? "--slips" : "--by"));
         }
         if (html && (slips || byRound || named.sheet.isPresent())) {
-            throw new CannotRun((slips ? "--slips" : byRound ? "--by" : "--sheet")
-                    + " is for paper; leave it out, or leave out --html.");
+            throw new CannotRun(
+                    Message.of(PairsCommand.class, "for.paper", slips ? "--slips" : byRound ? "--by" : "--sheet"));
         }
         if (slips && byRound) {
-            throw new CannotRun("--by is for the wall, --slips for people's hands: print one, then the other.");
+            throw new CannotRun(Message.of(PairsCommand.class, "wall.or.slips"));
         }
         boolean isPage = out.filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".html"))
                 .isPresent();
         if (html && !isPage) {
-            throw new CannotRun("With --html the file's name ends in .html, so that a phone knows what it is; '"
-                    + out.orElse("") + "' does not.");
+            throw new CannotRun(Message.of(PairsCommand.class, "html.ending", out.orElse("")));
         }
         if (isPage && !html) {
-            throw new CannotRun("'" + out.orElse("") + "' is the name of a page: say --html, too, or write a .pdf.");
+            throw new CannotRun(Message.of(PairsCommand.class, "page.name", out.orElse("")));
         }
     }
 
@@ -169,14 +171,16 @@ public final class PairsCommand implements Callable<Integer> {
         PairingPlan plan = shown.plan();
         if ((output.isPresent() || keep) && plan.rounds().size() == plan.firstPlanned()) {
             run.err()
-                    .println("Nothing was " + (keep ? "kept" : "printed")
-                            + ": the lesson has no rounds of partners left to plan. See: lesson " + named.name);
+                    .println(run.said(
+                            keep
+                                    ? Message.of(PairsCommand.class, "nothing.kept", named.name)
+                                    : Message.of(PairsCommand.class, "nothing.printed", named.name)));
             return Exit.MATERIAL;
         }
         if (output.isPresent()) {
             print(tonight, shown, wall, output.get());
         } else if (keep) {
-            run.out().println(wall.sentence(shown, wall.keep(shown)));
+            run.out().println(run.said(wall.sentence(shown, wall.keep(shown))));
         } else {
             List<WalkChoice> choices = shown.pairing().map(Pairing::choices).orElse(List.of());
             named.tell(
@@ -192,8 +196,7 @@ public final class PairsCommand implements Callable<Integer> {
         String one = people.name(why.get(0));
         String other = people.name(why.get(1));
         shown.pairing()
-                .orElseThrow(() -> new CannotRun("The reason can no longer be given: since " + shown.mark()
-                        + " was printed the files have changed, and the plan would be different now."))
+                .orElseThrow(() -> new CannotRun(Message.of(PairsCommand.class, "reason.gone", shown.mark())))
                 .why(one, other)
                 .forEach(run.out()::println);
         return Exit.DONE;
@@ -206,7 +209,7 @@ public final class PairsCommand implements Callable<Integer> {
         shown.plan().facts().forEach(run.out()::println);
         shown.plan().verdict().ifPresent(verdict -> run.out().println(verdict.sentence()));
         shown.standing().remarks().forEach(run.out()::println);
-        run.out().println(wall.sentence(shown, kept));
+        run.out().println(run.said(wall.sentence(shown, kept)));
     }
 
     private List<Frame> pages(Tonight tonight, PairingPlan plan, String mark, Typefaces faces) {

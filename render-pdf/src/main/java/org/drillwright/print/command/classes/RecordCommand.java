@@ -20,13 +20,13 @@ import org.drillwright.print.command.planning.RecordAdding;
 import org.drillwright.print.command.planning.Recorded;
 import org.drillwright.print.command.planning.SincePrinted;
 import org.drillwright.print.command.planning.Tonight;
-import org.drillwright.print.command.printing.Count;
 import org.drillwright.record.Added;
 import org.drillwright.record.ClassTold;
 import org.drillwright.record.Entry;
 import org.drillwright.record.RecordWriter;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.source.Nearest;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -74,7 +74,7 @@ public final class RecordCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (mark.isPresent() && copy.isPresent()) {
-            throw new CannotRun("Give --plan or --as, not both.");
+            throw new CannotRun(Message.of(RecordCommand.class, "plan.or.as"));
         }
         ClassRun opened = ClassRun.open(run, school.folder(), List.of(named));
         return opened.tonight(named).flatMap(this::recorded).orElse(Exit.MATERIAL);
@@ -82,7 +82,7 @@ public final class RecordCommand implements Callable<Integer> {
 
     private Optional<Integer> recorded(Tonight tonight) {
         if (tonight.classes().isRecordBroken()) {
-            run.err().println("Nothing was recorded: correct " + ClassFiles.RECORD + " first, or rename it.");
+            run.err().println(run.said(Message.of(RecordCommand.class, "record.first", ClassFiles.RECORD)));
             return Optional.empty();
         }
         LocalDate day = date.orElse(tonight.plan().brief().date());
@@ -96,8 +96,8 @@ public final class RecordCommand implements Callable<Integer> {
     private void mustBePast(LocalDate day) {
         LocalDate today = LocalDate.now(run.clock());
         if (day.isAfter(today)) {
-            throw new CannotRun(day + " is still to come; today is " + today
-                    + ". Nothing was recorded. If it was worked" + " on another day: --date " + today + ".");
+            throw new CannotRun(
+                    Message.of(RecordCommand.class, "to.come", Message.day(day), Message.day(today), today));
         }
     }
 
@@ -162,48 +162,48 @@ public final class RecordCommand implements Callable<Integer> {
         }
         Added lines = record.add(read -> RecordWriter.appended(read, told));
         if (lines.isNothing()) {
-            run.out().println("The record already says all of this.");
+            run.out().println(run.said(Message.of(RecordCommand.class, "nothing.new")));
             return Exit.DONE;
         }
-        List<String> counts = new ArrayList<>();
+        List<Message> said = new ArrayList<>();
         if (lines.told() > 0) {
-            counts.add(Count.of(lines.told(), "line") + " added");
+            said.add(Message.counted(RecordCommand.class, "lines.added", lines.told()));
         }
         if (lines.takenBack() > 0) {
-            counts.add(Count.of(lines.takenBack(), "line") + " taken back");
+            said.add(Message.counted(RecordCommand.class, "lines.back", lines.takenBack()));
+        }
+        if (!(lines.again() && signsOnly())) {
+            said.addAll(of(recorded));
         }
         boolean anew = lines.again() && !signsOnly() && !takeBack;
         run.out()
-                .println(ClassFiles.RECORD + ": " + String.join(", ", counts)
-                        + (lines.again() && signsOnly() ? "" : of(recorded)) + "."
-                        + (anew
-                                ? " Of what was said of this class before, only what this command repeats still counts."
-                                : ""));
+                .println(run.said(Message.of(RecordCommand.class, "recorded", ClassFiles.RECORD, Message.listed(said))
+                        .then(anew ? Message.of(RecordCommand.class, "recorded.anew") : Message.none())));
         tonight.kept().all().stream()
                 .filter(kept -> kept.mark().shown().equals(recorded.mark()))
                 .flatMap(kept -> new SincePrinted(tonight, kept).changes().stream())
-                .forEach(run.out()::println);
+                .forEach(change -> run.out().println(run.said(change)));
         return Exit.DONE;
     }
 
     /** What was taken for what happened. */
-    private String of(Recorded recorded) {
+    private List<Message> of(Recorded recorded) {
         if (takeBack) {
-            return "";
+            return List.of();
         }
         if (recorded.changed()) {
-            return ", as the changed copy of " + recorded.mark() + " has it";
+            return List.of(Message.of(RecordCommand.class, "as.copy", recorded.mark()));
         }
-        String plan = recorded.mark().equals(Recorded.NONE)
-                ? ", as it would be planned now"
-                : ", as " + recorded.mark() + " was printed";
-        return plan + (options.isAnything() ? ", with what you said" : "");
+        Message plan = recorded.mark().equals(Recorded.NONE)
+                ? Message.of(RecordCommand.class, "as.planned")
+                : Message.of(RecordCommand.class, "as.printed", recorded.mark());
+        return options.isAnything() ? List.of(plan, Message.of(RecordCommand.class, "as.you.said")) : List.of(plan);
     }
 
     private void mustBeIn(KeptPlan plan, String drill) {
         boolean planned = plan.rounds().stream().anyMatch(round -> round.drill().equals(drill));
         if (!planned) {
-            throw new CannotRun("'" + drill + "' has no partner round in the plan of " + named + ".");
+            throw new CannotRun(Message.of(RecordCommand.class, "no.partner.round", drill, named));
         }
     }
 
@@ -212,9 +212,8 @@ public final class RecordCommand implements Callable<Integer> {
         if (known.contains(typed)) {
             return typed;
         }
-        String said = "There is no drill '" + typed + "'";
         throw new CannotRun(Nearest.to(typed, known)
-                .map(near -> said + "; did you mean '" + near + "'?")
-                .orElse(said + "."));
+                .map(near -> Message.of(RecordCommand.class, "no.drill.near", typed, near))
+                .orElseGet(() -> Message.of(RecordCommand.class, "no.drill", typed)));
     }
 }

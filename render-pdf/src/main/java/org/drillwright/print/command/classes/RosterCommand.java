@@ -24,6 +24,7 @@ import org.drillwright.record.Entry;
 import org.drillwright.record.RecordWriter;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.source.SourceFile;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -54,10 +55,10 @@ public final class RosterCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (renamed.isEmpty() && left.isEmpty() && back.isEmpty()) {
-            throw new CannotRun("Say what has changed: --rename NAME NEW, --left NAME, or --back NAME.");
+            throw new CannotRun(Message.of(RosterCommand.class, "what.changed"));
         }
         if (renamed.size() > 2) {
-            throw new CannotRun("Rename one person at a time.");
+            throw new CannotRun(Message.of(RosterCommand.class, "one.at.a.time"));
         }
         ClassRun opened = ClassRun.open(run, school.folder(), List.of());
         return opened.roster().map(roster -> told(opened, roster)).orElse(Exit.MATERIAL);
@@ -65,30 +66,30 @@ public final class RosterCommand implements Callable<Integer> {
 
     private int told(ClassRun opened, Roster roster) {
         if (opened.classes().isRecordBroken()) {
-            run.err().println("Nothing was changed: correct " + ClassFiles.RECORD + " first, or rename it.");
+            run.err().println(run.said(Message.of(RosterCommand.class, "roster.same", ClassFiles.RECORD)));
             return Exit.MATERIAL;
         }
         LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
         List<Entry> facts = new ArrayList<>();
-        List<String> said = new ArrayList<>();
+        List<Message> said = new ArrayList<>();
         Optional<Rename> rename = rename(opened, roster);
         rename.ifPresent(one -> {
             facts.add(Entry.renamed(day, one.old(), one.now()));
-            said.add(one.old() + " is " + one.now() + " since " + day + ".");
+            said.add(Message.of(RosterCommand.class, "renamed", one.old(), one.now(), Message.day(day)));
         });
         left.ifPresent(typed -> {
             String person = new People(roster).name(typed);
             facts.add(Entry.left(day, person));
-            said.add(person + " left on " + day + ".");
+            said.add(Message.of(RosterCommand.class, "left", person, Message.day(day)));
         });
         back.ifPresent(typed -> {
             String person = opened.classes().members().gone().contains(typed) ? typed : new People(roster).name(typed);
             facts.add(Entry.returned(day, person));
-            said.add(person + " has been back since " + day + ".");
+            said.add(Message.of(RosterCommand.class, "back", person, Message.day(day)));
         });
         new RecordAdding(opened.classes()).add(read -> RecordWriter.told(read, facts));
         rename.ifPresent(one -> one.roster().run());
-        said.forEach(run.out()::println);
+        said.forEach(one -> run.out().println(run.said(one)));
         return Exit.DONE;
     }
 
@@ -107,29 +108,32 @@ public final class RosterCommand implements Callable<Integer> {
         String old = new People(roster).name(renamed.get(0));
         if (!isNew || now.isEmpty()) {
             throw new CannotRun(
-                    now.isEmpty() ? "A new name can't be empty." : "There is a '" + now + "' on the roster already.");
+                    now.isEmpty()
+                            ? Message.of(RosterCommand.class, "name.empty")
+                            : Message.of(RosterCommand.class, "name.taken", now));
         }
         try {
             Path file = opened.classes()
                     .rosterFile()
-                    .orElseThrow(() -> new CannotRun("There is no roster in this folder."));
+                    .orElseThrow(() -> new CannotRun(Message.of(RosterCommand.class, "no.roster")));
             return Optional.of(rename(opened, file, old, now));
         } catch (IOException problem) {
-            throw new CannotRun("The roster cannot be read", problem);
+            throw new CannotRun(Message.of(RosterCommand.class, "roster.unreadable"), problem);
         }
     }
 
     private static Rename rename(ClassRun opened, Path file, String old, String now) throws IOException {
         String name = String.valueOf(file.getFileName());
-        String again =
-                "Write '" + now + "' instead of '" + old + "' there yourself, and run this again: then it is recorded.";
+        Message yourself = Message.of(RosterCommand.class, "rename.yourself", now, old);
         byte[] before = Files.readAllBytes(file);
         SourceFile source = new SourceFile(name, new String(before, StandardCharsets.UTF_8));
         if (!Arrays.equals(source.text().getBytes(StandardCharsets.UTF_8), before)) {
-            throw new CannotRun(name + " isn't UTF-8, and was left as it is. " + again);
+            throw new CannotRun(
+                    Message.of(RosterCommand.class, "roster.encoding", name).then(yourself));
         }
         String text = RosterRename.of(opened.classes().rosterReader(), source, old, now)
-                .orElseThrow(() -> new CannotRun("The new name could not be written into " + name + ". " + again));
+                .orElseThrow(() -> new CannotRun(
+                        Message.of(RosterCommand.class, "not.renamed", name).then(yourself)));
         return new Rename(old, now, () -> TextFile.replace(file, before, text));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Stack;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.IParameterConsumer;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -83,8 +84,7 @@ final class RoundByRound {
                 case WITH -> last.with().add(word.value());
                 case INSTEAD -> {
                     if (!before.equals(WITHOUT)) {
-                        throw new CannotRun(
-                                "--instead needs the person replaced before it: --without NAME --instead NAME.");
+                        throw new CannotRun(Message.of(RoundByRound.class, "instead.before"));
                     }
                     Gone gone = last.without().remove(last.without().size() - 1);
                     last.without().add(new Gone(gone.name(), Optional.of(word.value())));
@@ -100,7 +100,7 @@ final class RoundByRound {
         try {
             return Integer.parseInt(typed);
         } catch (NumberFormatException none) {
-            throw new CannotRun(FROM + " needs the number of a round, not '" + typed + "'.");
+            throw new CannotRun(Message.of(RoundByRound.class, "round.number", FROM, typed));
         }
     }
 }

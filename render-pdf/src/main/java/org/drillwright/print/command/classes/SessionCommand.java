@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.drillwright.model.Drill;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.partner.TwoSession;
@@ -24,7 +23,6 @@ import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.RecordAdding;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TeachingOrder;
-import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.sheet.SessionSheet;
 import org.drillwright.record.Added;
 import org.drillwright.record.Entry;
@@ -33,6 +31,7 @@ import org.drillwright.record.RecordWriter;
 import org.drillwright.record.Together;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.tell.SessionText;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -79,7 +78,7 @@ public final class SessionCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (minutes < 1 || minutes > 1000) {
-            throw new CannotRun("--minutes needs a number from 1 to 1000.");
+            throw new CannotRun(Message.of(SessionCommand.class, "minutes"));
         }
         Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
         ClassRun opened = ClassRun.open(run, school.folder(), List.of());
@@ -91,10 +90,10 @@ public final class SessionCommand implements Callable<Integer> {
         Person one = people.person(named.get(0));
         Person other = people.person(named.get(1));
         if (one.equals(other)) {
-            throw new CannotRun("A session needs two people.");
+            throw new CannotRun(Message.of(SessionCommand.class, "two.people"));
         }
         if (roster.areApart(one.name(), other.name())) {
-            run.err().println(one.name() + " and " + other.name() + " are kept apart: the roster says so.");
+            run.err().println(run.said(Message.of(SessionCommand.class, "apart", one.name(), other.name())));
             return Exit.MATERIAL;
         }
         if (tell.isPresent()) {
@@ -130,7 +129,7 @@ public final class SessionCommand implements Callable<Integer> {
             run.out().print(SessionText.of(session, timing, drills));
         }
         together.minutes(one.name(), other.name(), LocalDate.now(run.clock()))
-                .ifPresent(words -> run.out().println("The two have had " + run.said(words) + "."));
+                .ifPresent(words -> run.out().println(run.said(Message.of(SessionCommand.class, "had", words))));
         together.differing(one.name(), other.name(), LocalDate.now(run.clock()))
                 .forEach(differing -> run.out().println(run.said(differing)));
         if (worked && !session.blocks().isEmpty()) {
@@ -147,8 +146,10 @@ public final class SessionCommand implements Callable<Integer> {
         return TOLD.stream()
                 .filter(event -> event.word().equalsIgnoreCase(word.strip()))
                 .findFirst()
-                .orElseThrow(() -> new CannotRun("--tell needs one of: "
-                        + TOLD.stream().map(Event::word).collect(Collectors.joining(", ")) + "."));
+                .orElseThrow(() -> new CannotRun(Message.of(
+                        SessionCommand.class,
+                        "tell",
+                        Message.words(TOLD.stream().map(Event::word).toList()))));
     }
 
     private List<Entry> turns(TwoSession session) {
@@ -164,15 +165,19 @@ public final class SessionCommand implements Callable<Integer> {
 
     private int tell(ClassRun opened, List<Entry> facts) {
         if (opened.classes().isRecordBroken()) {
-            run.err().println("Nothing was recorded: correct " + ClassFiles.RECORD + " first, or rename it.");
+            run.err().println(run.said(Message.of(SessionCommand.class, "record.first", ClassFiles.RECORD)));
             return Exit.MATERIAL;
         }
         Added added = new RecordAdding(opened.classes()).add(read -> RecordWriter.told(read, facts));
         run.out()
-                .println(
+                .println(run.said(
                         added.isNothing()
-                                ? "The record already says this."
-                                : ClassFiles.RECORD + ": " + Count.of(added.told(), "line") + " added.");
+                                ? Message.of(SessionCommand.class, "nothing.new.session")
+                                : Message.of(
+                                        SessionCommand.class,
+                                        "recorded",
+                                        ClassFiles.RECORD,
+                                        Message.counted(SessionCommand.class, "lines.added", added.told()))));
         return Exit.DONE;
     }
 }

@@ -26,6 +26,7 @@ import org.drillwright.school.SchoolFolder;
 import org.drillwright.tell.TermJson;
 import org.drillwright.tell.TermText;
 import org.drillwright.tell.calendar.TermCalendar;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -84,7 +85,7 @@ public final class TermCommand implements Callable<Integer> {
 
     private OutputFile events(String name) {
         if (!name.toLowerCase(Locale.ROOT).endsWith(ENDING)) {
-            throw new CannotRun("'" + name + "' does not end in " + ENDING + ".");
+            throw new CannotRun(Message.of(TermCommand.class, "ending", name, ENDING));
         }
         OutputFile file = new OutputFile(Locations.file(run.here(), name));
         file.mustBeFree();
@@ -99,9 +100,9 @@ public final class TermCommand implements Callable<Integer> {
         if (format == TextFormat.JSON) {
             run.data().print(TermJson.of(term.plan(), mark, term.line().size()));
         } else if (file.isEmpty() && events.isEmpty()) {
-            run.out().print(TermText.of(term.plan(), term.standing(), why));
+            run.out().print(TermText.of(term.plan(), run.said(term.standing()), why));
         } else {
-            run.out().println(term.standing());
+            run.out().println(run.said(term.standing()));
         }
         return term.plan().groups().stream().allMatch(group -> group.missing() == 0) ? Exit.DONE : Exit.MATERIAL;
     }
@@ -122,14 +123,13 @@ public final class TermCommand implements Callable<Integer> {
     /** Only what was published: a calendar is told of each change once, and of nothing that was only looked at. */
     private void write(TermRun term, OutputFile file) {
         if (term.line().isEmpty()) {
-            throw new CannotRun("No plan of " + term.plan().named() + " was published yet, so there is nothing"
-                    + " for a calendar. --publish publishes this one.");
+            throw new CannotRun(
+                    Message.of(TermCommand.class, "unpublished", term.plan().named()));
         }
         String text =
                 TermCalendar.of(term.line(), term.opened().folder().school().name(), term::title);
         file.write(text.getBytes(StandardCharsets.UTF_8));
-        run.out()
-                .println(calendar.orElse("") + ": the classes as published by "
-                        + term.line().get(term.line().size() - 1).mark().shown() + ".");
+        String mark = term.line().get(term.line().size() - 1).mark().shown();
+        run.out().println(run.said(Message.of(TermCommand.class, "calendar", calendar.orElse(""), mark)));
     }
 }

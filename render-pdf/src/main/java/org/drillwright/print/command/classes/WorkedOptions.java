@@ -8,6 +8,7 @@ import org.drillwright.plan.kept.Worked;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.planning.People;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Option;
 
 /** What really happened, where that isn't what was printed. */
@@ -64,8 +65,8 @@ final class WorkedOptions {
         worked = worked.skipping(skipped);
         if (rounds.isPresent()
                 && (rounds.get() < 0 || rounds.get() > plan.rounds().size())) {
-            throw new CannotRun(
-                    "--rounds needs a number from 0 to " + plan.rounds().size() + ".");
+            throw new CannotRun(Message.of(
+                    WorkedOptions.class, "rounds.number", plan.rounds().size()));
         }
         return rounds.isPresent() ? worked.first(rounds.get()) : worked;
     }
@@ -87,11 +88,11 @@ final class WorkedOptions {
         Round round = worked.rounds().stream()
                 .filter(each -> String.valueOf(each.number()).equals(swap.get(0)))
                 .findFirst()
-                .orElseThrow(() -> new CannotRun("--swap needs the number of a round first, from 1 to "
-                        + worked.rounds().size() + ", then two names."));
+                .orElseThrow(() -> new CannotRun(
+                        Message.of(WorkedOptions.class, "swap", worked.rounds().size())));
         for (String name : List.of(one, other)) {
             if (round.groupOf(name).isEmpty()) {
-                throw new CannotRun(name + " has no place with a partner in round " + round.number() + " of the plan.");
+                throw new CannotRun(Message.of(WorkedOptions.class, "no.place", name, round.number()));
             }
         }
         return worked.swapped(round.number(), one, other);
@@ -99,8 +100,11 @@ final class WorkedOptions {
 
     static void mustBeARound(int number, KeptPlan plan, String option) {
         if (number < 1 || number > Math.max(1, plan.rounds().size())) {
-            throw new CannotRun(option + " needs a round from 1 to "
-                    + Math.max(1, plan.rounds().size()) + ".");
+            throw new CannotRun(Message.of(
+                    WorkedOptions.class,
+                    "round.to",
+                    option,
+                    Math.max(1, plan.rounds().size())));
         }
     }
 }

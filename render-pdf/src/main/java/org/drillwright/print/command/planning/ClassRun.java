@@ -29,6 +29,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Fingerprint;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /** Opens the school for planning. What has errors is told, and planned is nothing. */
 public final class ClassRun {
@@ -72,7 +73,7 @@ public final class ClassRun {
         }
         show(classes.findings());
         if (classes.roster().isEmpty()) {
-            run.err().println("Nothing was planned: correct the roster first.");
+            run.err().println(run.said(Message.of(ClassRun.class, "roster.first")));
         }
         return classes.roster();
     }
@@ -91,11 +92,10 @@ public final class ClassRun {
                 .orElseThrow(() -> new CannotRun(unknown(named)));
     }
 
-    private String unknown(String named) {
-        String said = "There is no class '" + named + "' in the folder " + ClassFiles.CLASSES + " of the school";
+    private Message unknown(String named) {
         return Nearest.to(named, classes.names())
-                .map(near -> said + "; did you mean '" + near + "'?")
-                .orElse(said + ".");
+                .map(near -> Message.of(ClassRun.class, "no.class.near", named, ClassFiles.CLASSES, near))
+                .orElseGet(() -> Message.of(ClassRun.class, "no.class", named, ClassFiles.CLASSES));
     }
 
     private Optional<ClassBrief> brief(Path file) {
@@ -103,11 +103,11 @@ public final class ClassRun {
             Reading<ClassBrief> reading = classes.read(file);
             show(reading.findings());
             if (reading.value().isEmpty()) {
-                run.err().println("Nothing was planned: correct the class first.");
+                run.err().println(run.said(Message.of(ClassRun.class, "class.first")));
             }
             return reading.value();
         } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
+            throw new CannotRun(Message.of(ClassRun.class, "unreadable", file), problem);
         }
     }
 
@@ -125,7 +125,7 @@ public final class ClassRun {
         }
         if (!errors.isEmpty() || !wished.absent().isEmpty()) {
             show(errors);
-            run.err().println("Nothing was planned: a drill of this class has errors. Correct it, or take it out.");
+            run.err().println(run.said(Message.of(ClassRun.class, "drill.errors")));
             return Optional.empty();
         }
         ClassPlan plan = ClassPlan.of(folder.school(), roster, brief, classes.history(), wished);
@@ -138,14 +138,14 @@ public final class ClassRun {
             ReadPlans kept = classes.plans(named, plan.brief().date());
             show(kept.findings());
             if (kept.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR)) {
-                run.err().println("Nothing was planned: a printed plan can't be read. Correct its file, or move it.");
+                run.err().println(run.said(Message.of(ClassRun.class, "plan.unreadable")));
                 return Optional.empty();
             }
             Map<String, String> figures = new LinkedHashMap<>(classes.figures(file));
             figures.put("record", Fingerprint.figures(past(plan), FIGURES));
             return Optional.of(new Tonight(folder, classes, named, figures, roster, plan, kept.plans()));
         } catch (IOException problem) {
-            throw new CannotRun("The plans of " + named + " cannot be read", problem);
+            throw new CannotRun(Message.of(ClassRun.class, "plans.unreadable", named), problem);
         }
     }
 
@@ -163,7 +163,7 @@ public final class ClassRun {
     }
 
     /** Says why nothing was planned. */
-    void say(String sentence) {
-        run.err().println(sentence);
+    void say(Message sentence) {
+        run.err().println(run.said(sentence));
     }
 }

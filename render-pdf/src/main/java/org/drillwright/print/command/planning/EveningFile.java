@@ -13,6 +13,7 @@ import org.drillwright.print.pdf.Family;
 import org.drillwright.print.phone.EveningDrill;
 import org.drillwright.print.phone.EveningPage;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** A kept plan's page for phones. */
 public final class EveningFile {
@@ -38,10 +39,9 @@ public final class EveningFile {
         Family faces = SchoolFaces.of(folder);
         byte[] page = new EveningPage(folder.school(), kept, names, id -> drill(id, tonight), faces::file).write();
         file.write(page);
-        run.out()
-                .println(shown + ": the evening of " + kept.plan().here().size() + " people, one page of "
-                        + Math.max(1, page.length / KILOBYTE)
-                        + " kB. Send it to the phones and open it there; it needs no network.");
+        int people = kept.plan().here().size();
+        int size = Math.max(1, page.length / KILOBYTE);
+        run.out().println(run.said(Message.of(EveningFile.class, "evening", shown, people, size)));
     }
 
     private static EveningDrill drill(String id, Tonight tonight) {

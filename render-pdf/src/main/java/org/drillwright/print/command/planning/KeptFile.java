@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.read.ReadingLimits;
+import org.drillwright.wording.Message;
 
 /** Writes the file of a plan that is kept: once, and never again. */
 final class KeptFile {
@@ -15,13 +16,12 @@ final class KeptFile {
     /**
      * Leaves a file of that name as it is: its name is that of what it says.
      *
-     * @param what a plan, as the beginning of a sentence
      * @param wayOut if it is larger than what is read
      */
-    static void write(Path file, String text, String what, String wayOut) {
+    static void write(Path file, String text, Message wayOut) {
         if (text.getBytes(StandardCharsets.UTF_8).length > ReadingLimits.FILE_BYTES) {
-            throw new CannotRun(what + " can't be kept: it would be larger than " + ReadingLimits.FILE_BYTES / 1024
-                    + " KiB. " + wayOut);
+            throw new CannotRun(Message.of(KeptFile.class, "too.large", ReadingLimits.FILE_BYTES / 1024)
+                    .then(wayOut));
         }
         if (Files.notExists(file)) {
             TextFile.create(file, text);

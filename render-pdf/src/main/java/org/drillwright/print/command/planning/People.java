@@ -6,6 +6,7 @@ import org.drillwright.plan.roster.Roster;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.record.History;
 import org.drillwright.source.Nearest;
+import org.drillwright.wording.Message;
 
 /** Finds people by their names as they are typed: capitals don't matter, and a beginning is enough if only one has it. */
 public record People(Roster roster) {
@@ -46,12 +47,10 @@ public record People(Roster roster) {
             return begun.get(0);
         }
         if (begun.size() > 1 && !typed.isBlank()) {
-            throw new CannotRun(
-                    "'" + typed + "' is the beginning of more than one name: " + String.join(", ", begun) + ".");
+            throw new CannotRun(Message.of(People.class, "ambiguous", typed, Message.words(begun)));
         }
-        String said = "There is nobody called '" + typed + "' on the roster";
         throw new CannotRun(Nearest.to(typed, names)
-                .map(near -> said + "; did you mean '" + near + "'?")
-                .orElse(said + "."));
+                .map(near -> Message.of(People.class, "nobody.near", typed, near))
+                .orElseGet(() -> Message.of(People.class, "nobody", typed)));
     }
 }

@@ -9,13 +9,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.kept.Kept;
 import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.kept.KeptPlans;
 import org.drillwright.plan.kept.KeptText;
+import org.drillwright.plan.pair.Round;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.wording.Message;
 
 /** The plans of tonight's class that were printed, by their marks. */
 final class PlanMarks {
@@ -45,62 +46,80 @@ final class PlanMarks {
         return heads.stream().findFirst();
     }
 
-    private String twoHeads(Kept one, Kept other) {
-        return "Two plans of " + tonight.named() + " were printed independently: " + told(one) + " and "
-                + told(other) + "; " + difference(one.plan(), other.plan()) + ". Say which is in force: --plan "
-                + one.mark().shown() + ".";
+    private Message twoHeads(Kept one, Kept other) {
+        String named = tonight.named();
+        String mark = one.mark().shown();
+        List<Round> rounds = one.plan().rounds();
+        if (rounds.equals(other.plan().rounds())) {
+            return Message.of(PlanMarks.class, "two.plans.alike", named, told(one), told(other), mark);
+        }
+        int from = same(rounds, other.plan().rounds()) + 1;
+        return Message.of(PlanMarks.class, "two.plans", named, told(one), told(other), from, mark);
     }
 
-    private static String difference(KeptPlan one, KeptPlan other) {
+    /** How many rounds are the same in both before the first that isn't. */
+    private static int same(List<Round> one, List<Round> other) {
         int same = 0;
-        int both = Math.min(one.rounds().size(), other.rounds().size());
-        while (same < both && one.rounds().get(same).equals(other.rounds().get(same))) {
+        int both = Math.min(one.size(), other.size());
+        while (same < both && one.get(same).equals(other.get(same))) {
             same++;
         }
-        return same == one.rounds().size() && same == other.rounds().size()
-                ? "their rounds are the same"
-                : "they differ from round " + (same + 1) + " onwards";
+        return same;
     }
 
-    private String told(Kept kept) {
-        return kept.mark().shown() + " (" + time(kept) + kept.plan().here().size() + " people)";
+    private Message told(Kept kept) {
+        String mark = kept.mark().shown();
+        int people = kept.plan().here().size();
+        return time(kept)
+                .map(time -> Message.of(PlanMarks.class, "plan.at", mark, time, people))
+                .orElseGet(() -> Message.of(PlanMarks.class, "plan", mark, people));
     }
 
     /** When it was printed, as its file tells. */
-    private String time(Kept kept) {
+    private Optional<String> time(Kept kept) {
         try {
             LocalTime time = Files.getLastModifiedTime(
                             tonight.classes().planFile(kept.plan().date(), kept.mark()))
                     .toInstant()
                     .atZone(ZoneId.systemDefault())
                     .toLocalTime();
-            return String.format(Locale.ROOT, "%02d:%02d, ", time.getHour(), time.getMinute());
+            return Optional.of(String.format(Locale.ROOT, "%02d:%02d", time.getHour(), time.getMinute()));
         } catch (IOException unknown) {
-            return "";
+            return Optional.empty();
         }
     }
 
     /** The plan whose mark somebody typed. */
     Kept named(String typed) {
         Optional<PlanMark> mark = PlanMark.read(typed);
-        String wrong = mark.map(sure -> "No plan " + sure.shown() + " of " + tonight.named() + " was printed here")
-                .orElseGet(() -> "'" + typed + "' is not the mark of a plan: "
-                        + PlanMark.wrongWith(typed).english());
-        return mark.flatMap(plans::of).orElseThrow(() -> new CannotRun(wrong + "; " + printed()));
+        return mark.flatMap(plans::of)
+                .orElseThrow(() ->
+                        new CannotRun(mark.map(sure -> notAmong(sure.shown())).orElseGet(() -> noMark(typed))));
     }
 
-    private String printed() {
-        String day = "for " + tonight.plan().brief().date() + " ";
+    private Message notAmong(String mark) {
+        Message day = Message.day(tonight.plan().brief().date());
         return plans.all().isEmpty()
-                ? day + "none was."
-                : "printed " + day + plans.all().stream().map(this::told).collect(Collectors.joining(", ")) + ".";
+                ? Message.of(PlanMarks.class, "not.among.none", mark, tonight.named(), day)
+                : Message.of(PlanMarks.class, "not.among", mark, tonight.named(), day, printed());
+    }
+
+    private Message noMark(String typed) {
+        Message day = Message.day(tonight.plan().brief().date());
+        return plans.all().isEmpty()
+                ? Message.of(PlanMarks.class, "no.mark.none", typed, PlanMark.wrongWith(typed), day)
+                : Message.of(PlanMarks.class, "no.mark", typed, PlanMark.wrongWith(typed), day, printed());
+    }
+
+    private Message printed() {
+        return Message.listed(plans.all().stream().map(this::told).toList());
     }
 
     /** Writes a plan down under a mark that no other plan of the folder has. */
     Kept keep(KeptPlan plan, Map<String, String> madeFrom) {
         Kept kept = new Kept(free(plan), plan, madeFrom);
         Path file = tonight.classes().planFile(plan.date(), kept.mark());
-        KeptFile.write(file, KeptText.file(kept), "This plan", "Split the class into two.");
+        KeptFile.write(file, KeptText.file(kept), Message.of(PlanMarks.class, "split.class"));
         return kept;
     }
 
@@ -109,7 +128,7 @@ final class PlanMarks {
         try {
             return tonight.classes().isTaken(mark) ? plan.mark(PlanMark.LONG) : mark;
         } catch (IOException problem) {
-            throw new CannotRun("The plans of " + tonight.named() + " cannot be read", problem);
+            throw new CannotRun(Message.of(PlanMarks.class, "plans.unreadable", tonight.named()), problem);
         }
     }
 }

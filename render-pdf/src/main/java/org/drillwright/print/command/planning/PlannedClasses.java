@@ -16,6 +16,7 @@ import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.TermFolder;
 import org.drillwright.school.TranslationFolder;
 import org.drillwright.source.Finding;
+import org.drillwright.wording.Message;
 
 /** A school's roster, classes and record. */
 public final class PlannedClasses {
@@ -26,7 +27,7 @@ public final class PlannedClasses {
         try {
             return ClassFolder.open(folder);
         } catch (IOException problem) {
-            throw new CannotRun("The people and classes of " + folder.root() + " cannot be read", problem);
+            throw new CannotRun(Message.of(PlannedClasses.class, "people.unreadable", folder.root()), problem);
         }
     }
 
@@ -60,7 +61,7 @@ public final class PlannedClasses {
         try {
             return TermFolder.open(folder, classes);
         } catch (IOException problem) {
-            throw new CannotRun("The terms of " + folder.root() + " cannot be read", problem);
+            throw new CannotRun(Message.of(PlannedClasses.class, "terms.unreadable", folder.root()), problem);
         }
     }
 
@@ -88,7 +89,7 @@ public final class PlannedClasses {
                             .filter(finding -> wanted.test(finding.file().name()))
                             .toList();
         } catch (IOException problem) {
-            throw new CannotRun("The classes of " + folder.root() + " cannot be read", problem);
+            throw new CannotRun(Message.of(PlannedClasses.class, "classes.unreadable", folder.root()), problem);
         }
     }
 }

@@ -6,6 +6,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.text.Coverage;
 import org.drillwright.print.text.Typefaces;
+import org.drillwright.wording.Message;
 
 /** Looks for characters that the typeface lacks: a name must not lose letters in print. */
 final class Printable {
@@ -33,12 +34,10 @@ final class Printable {
         List<Integer> missing = coverage.missing(text);
         if (!missing.isEmpty()) {
             int first = missing.get(0);
-            throw new CannotRun("'" + text + "' can't be printed: "
-                    + (Coverage.isShaped(first)
-                            ? "letters of this script can't be set. Write it in other letters."
-                            : "the typeface has no " + String.format("U+%04X", first)
-                                    + ". Write it in letters it has, name a font that has it in school.yaml, or use"
-                                    + " --initials."));
+            throw new CannotRun(
+                    Coverage.isShaped(first)
+                            ? Message.of(Printable.class, "unprintable.script", text)
+                            : Message.of(Printable.class, "unprintable", text, String.format("U+%04X", first)));
         }
     }
 }

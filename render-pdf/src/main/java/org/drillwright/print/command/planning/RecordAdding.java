@@ -7,6 +7,8 @@ import org.drillwright.record.Added;
 import org.drillwright.record.ReadHistory;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.school.ClassFolder;
+import org.drillwright.table.TableText;
+import org.drillwright.wording.Message;
 
 /** Adds lines to a school's record, made of what it holds at that moment. */
 public final class RecordAdding {
@@ -32,8 +34,11 @@ public final class RecordAdding {
     private ReadHistory open(byte[] bytes) {
         ReadHistory read = classes.record(bytes);
         if (!read.form().takesLines()) {
-            throw new CannotRun("Nothing was recorded: " + ClassFiles.RECORD + " is "
-                    + read.form().text().word() + ". Save it again as CSV UTF-8; its contents are kept.");
+            TableText.Form form = read.form().text();
+            throw new CannotRun(
+                    form == TableText.Form.WORKBOOK
+                            ? Message.of(RecordAdding.class, "record.workbook", ClassFiles.RECORD)
+                            : Message.of(RecordAdding.class, "record.form", ClassFiles.RECORD, form.word()));
         }
         return read;
     }

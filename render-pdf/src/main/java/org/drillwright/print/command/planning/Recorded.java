@@ -15,6 +15,7 @@ import org.drillwright.read.PlanReader;
 import org.drillwright.read.Reading;
 import org.drillwright.read.ReadingLimits;
 import org.drillwright.report.TextReport;
+import org.drillwright.wording.Message;
 
 /**
  * The plan that is recorded: the one that was printed, unless somebody says otherwise.
@@ -35,9 +36,11 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
         }
         Kept kept = Wall.of(tonight, mark)
                 .start()
-                .orElseThrow(() -> new CannotRun("No plan of " + tonight.named() + " for "
-                        + tonight.plan().brief().date() + " was printed, so it isn't known who worked with"
-                        + " whom. To record the plan as made now: --plan none."));
+                .orElseThrow(() -> new CannotRun(Message.of(
+                        Recorded.class,
+                        "not.printed",
+                        tonight.named(),
+                        Message.day(tonight.plan().brief().date()))));
         return new Recorded(kept.plan(), kept.mark().shown(), false);
     }
 
@@ -63,11 +66,11 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
     public static Optional<Recorded> copy(Invocation run, Tonight tonight, String typed) {
         Path file = Locations.existing(run.here(), typed)
                 .filter(Files::isRegularFile)
-                .orElseThrow(() -> new CannotRun("There is no file '" + typed + "'."));
+                .orElseThrow(() -> new CannotRun(Message.of(Recorded.class, "no.file", typed)));
         Reading<Kept> reading = PlanReader.read(typed, bytes(file));
         run.err().print(TextReport.of(reading.findings(), run.paint(), run.language()));
         if (reading.value().isEmpty()) {
-            run.err().println("Nothing was recorded: correct the copy first.");
+            run.err().println(run.said(Message.of(Recorded.class, "copy.first")));
         }
         return reading.value().map(kept -> copied(kept, tonight, typed));
     }
@@ -76,11 +79,17 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
         KeptPlan plan = kept.plan();
         LocalDate date = tonight.plan().brief().date();
         if (!plan.named().equals(tonight.named()) || !plan.date().equals(date)) {
-            throw new CannotRun("'" + typed + "' is a plan of " + plan.named() + " for " + plan.date() + ", not of "
-                    + tonight.named() + " for " + date + "; nothing was recorded.");
+            throw new CannotRun(Message.of(
+                    Recorded.class,
+                    "other.plan",
+                    typed,
+                    plan.named(),
+                    Message.day(plan.date()),
+                    tonight.named(),
+                    Message.day(date)));
         }
         plan.fault().ifPresent(fault -> {
-            throw new CannotRun(fault + " of '" + typed + "'; nothing was recorded.");
+            throw new CannotRun(Message.of(Recorded.class, "faulty", fault, typed));
         });
         return new Recorded(plan, kept.mark().shown(), !plan.fits(kept.mark()));
     }
@@ -89,7 +98,7 @@ public record Recorded(KeptPlan plan, String mark, boolean changed) {
         try (var in = Files.newInputStream(file)) {
             return in.readNBytes(ReadingLimits.FILE_BYTES + 1);
         } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
+            throw new CannotRun(Message.of(Recorded.class, "unreadable", file), problem);
         }
     }
 }

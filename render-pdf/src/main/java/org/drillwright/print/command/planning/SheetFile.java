@@ -18,6 +18,7 @@ import org.drillwright.print.pdf.PdfWriter;
 import org.drillwright.print.svg.SvgWriter;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** A sheet's PDF. */
 public final class SheetFile {
@@ -48,17 +49,17 @@ public final class SheetFile {
         Family faces = SchoolFaces.of(folder);
         List<Frame> pages = laid.apply(faces);
         Printable.check(pages, faces);
-        String said = shown + ": " + title + ", " + pages.size() + (pages.size() == 1 ? " page" : " pages");
+        int count = pages.size();
+        Locale language = folder.school().language().locale();
         if (isPicture()) {
-            pictures(title, pages, new SvgWriter(faces, Locale.ENGLISH));
+            pictures(title, pages, new SvgWriter(faces, language), language);
             run.out()
-                    .println(said
-                            + (pages.size() == 1
-                                    ? "."
-                                    : ", each in a file of its own, to " + numbered(pages.size()) + "."));
+                    .println(run.said(
+                            Message.counted(SheetFile.class, "pictures", count, shown, title, numbered(count))));
         } else {
-            file.write(new PdfWriter(faces).bytes(pages, Contents.PLAIN, new DocumentInfo(title, Locale.ENGLISH)));
-            run.out().println(said + ". Print at 100 % (actual size).");
+            DocumentInfo info = new DocumentInfo(title, language);
+            file.write(new PdfWriter(faces).bytes(pages, Contents.PLAIN, info));
+            run.out().println(run.said(Message.counted(SheetFile.class, "pdf", count, shown, title)));
         }
     }
 
@@ -67,13 +68,16 @@ public final class SheetFile {
     }
 
     /** The first page in the file itself, the others beside it. */
-    private void pictures(String title, List<Frame> pages, SvgWriter writer) {
+    private void pictures(String title, List<Frame> pages, SvgWriter writer, Locale language) {
         List<OutputFile> files = IntStream.rangeClosed(1, pages.size())
                 .mapToObj(page -> page == 1 ? file : new OutputFile(Locations.file(run.here(), numbered(page))))
                 .toList();
         files.forEach(OutputFile::mustBeFree);
         for (int page = 0; page < pages.size(); page++) {
-            String name = pages.size() == 1 ? title : title + ", page " + (page + 1);
+            String name = pages.size() == 1
+                    ? title
+                    : Message.of(SheetFile.class, "picture.page", title, page + 1)
+                            .in(language);
             files.get(page).write(writer.write(pages.get(page), name).getBytes(StandardCharsets.UTF_8));
         }
     }

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.drillwright.plan.kept.Kept;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.record.History;
+import org.drillwright.wording.Message;
 
 /** What has become of the people and drills of a plan since it was printed. */
 public final class SincePrinted {
@@ -30,42 +30,47 @@ public final class SincePrinted {
                         && !tonight.classes().members().gone().contains(name))
                 .toList();
         if (!strange.isEmpty()) {
-            boolean one = strange.size() == 1;
-            throw new CannotRun(String.join(", ", strange) + " of " + mark + (one ? " isn't" : " aren't")
-                    + " on the roster now. Write " + (one ? "that name" : "those names")
-                    + " there again, or edit a copy of the plan and record that: record " + tonight.named()
-                    + " --as FILE.");
+            throw new CannotRun(Message.counted(
+                    SincePrinted.class, "strange", strange.size(), Message.words(strange), mark, tonight.named()));
         }
     }
 
     /** What is to be known, one sentence each. */
-    public List<String> changes() {
-        List<String> changes = new ArrayList<>();
+    public List<Message> changes() {
+        List<Message> changes = new ArrayList<>();
+        String mark = kept.mark().shown();
         List<String> files = kept.changedSince(tonight.figures());
         if (!files.isEmpty()) {
-            changes.add("Changed since " + kept.mark().shown() + " was printed: "
-                    + files.stream().map(file -> "the " + file).collect(Collectors.joining(", ")) + ".");
+            List<Message> named = files.stream()
+                    .map(file -> Message.of(SincePrinted.class, "file." + file))
+                    .toList();
+            changes.add(Message.of(SincePrinted.class, "changed.since", mark, Message.listed(named)));
         }
         new TreeMap<>(kept.plan().cards()).forEach((drill, card) -> {
             String now = tonight.card(drill).orElse("");
             if (!now.equals(card)) {
                 changes.add(
-                        drill + " had the card " + card + " when " + kept.mark().shown() + " was printed; "
-                                + (now.isEmpty() ? "there is no such drill now." : "its card is " + now + " now."));
+                        now.isEmpty()
+                                ? Message.of(SincePrinted.class, "card.gone", drill, card, mark)
+                                : Message.of(SincePrinted.class, "card.changed", drill, card, mark, now));
             }
         });
         kept.plan().rounds().forEach(round -> round.groups().forEach(group -> parted(round, group, changes)));
         return changes;
     }
 
-    private void parted(Round round, Group group, List<String> changes) {
+    private void parted(Round round, Group group, List<Message> changes) {
         List<String> all = group.everyone();
         for (int one = 0; one < all.size(); one++) {
             for (String other : all.subList(one + 1, all.size())) {
                 if (tonight.roster().areApart(all.get(one), other)) {
-                    changes.add("Attention: " + all.get(one) + " and " + other + " are kept apart now, but "
-                            + kept.mark().shown() + " puts them together in round " + round.number()
-                            + ". Print it again: --from-round " + round.number() + ".");
+                    changes.add(Message.of(
+                            SincePrinted.class,
+                            "apart.now",
+                            all.get(one),
+                            other,
+                            kept.mark().shown(),
+                            round.number()));
                 }
             }
         }

@@ -30,6 +30,7 @@ import org.drillwright.school.TermFolder;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 
 /**
  * A term that was read and planned, and its plans that were published.
@@ -58,11 +59,10 @@ public record TermRun(
                 .orElseThrow(() -> new CannotRun(unknown(terms, named)));
     }
 
-    private static String unknown(TermFolder terms, String named) {
-        String said = "There is no term '" + named + "' in the folder " + ClassFiles.TERMS + " of the school";
+    private static Message unknown(TermFolder terms, String named) {
         return Nearest.to(named, terms.names())
-                .map(near -> said + "; did you mean '" + near + "'?")
-                .orElse(said + ".");
+                .map(near -> Message.of(TermRun.class, "no.term.near", named, ClassFiles.TERMS, near))
+                .orElseGet(() -> Message.of(TermRun.class, "no.term", named, ClassFiles.TERMS));
     }
 
     private static Optional<TermRun> planned(
@@ -71,7 +71,7 @@ public record TermRun(
             Reading<Term> reading = terms.read(file);
             opened.show(reading.findings());
             if (reading.value().isEmpty()) {
-                opened.say("Nothing was planned: correct the term first.");
+                opened.say(Message.of(TermRun.class, "term.first"));
                 return Optional.empty();
             }
             String named = DrillFiles.id(file);
@@ -79,7 +79,7 @@ public record TermRun(
             Publications plans = terms.published(named, findings);
             opened.show(findings);
             if (findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR)) {
-                opened.say("Nothing was planned: a published plan can't be read. Correct its file, or move it.");
+                opened.say(Message.of(TermRun.class, "published.unreadable"));
                 return Optional.empty();
             }
             Optional<Publication> head = head(named, plans);
@@ -93,7 +93,7 @@ public record TermRun(
                     .plan(named, head.map(Publication::term));
             return Optional.of(new TermRun(opened, terms, plan, plans, head));
         } catch (IOException problem) {
-            throw new CannotRun("'" + file + "' cannot be read", problem);
+            throw new CannotRun(Message.of(TermRun.class, "unreadable", file), problem);
         }
     }
 
@@ -105,11 +105,13 @@ public record TermRun(
     private static Optional<Publication> head(String named, Publications plans) {
         List<Publication> heads = plans.heads();
         if (heads.size() > 1) {
-            throw new CannotRun("Two plans of " + named + " were published independently: "
-                    + heads.get(0).mark().shown() + " and "
-                    + heads.get(1).mark().shown()
-                    + ". Move the file of the one that is no longer in force out of the folder " + ClassFiles.TERMS
-                    + "/plans.");
+            throw new CannotRun(Message.of(
+                    TermRun.class,
+                    "two.published",
+                    named,
+                    heads.get(0).mark().shown(),
+                    heads.get(1).mark().shown(),
+                    ClassFiles.TERMS + "/plans"));
         }
         return heads.stream().findFirst();
     }
@@ -134,11 +136,12 @@ public record TermRun(
     }
 
     /** How the plan stands to what was published. */
-    public String standing() {
-        return head.map(published -> printed().isPresent()
-                        ? "Published as " + published.mark().shown() + "."
-                        : "Not published yet: " + published.mark().shown() + " is in force, and says something else.")
-                .orElse("Not published yet.");
+    public Message standing() {
+        return head.map(published -> published.mark().shown())
+                .map(mark -> printed().isPresent()
+                        ? Message.of(TermRun.class, "published", mark)
+                        : Message.of(TermRun.class, "not.published.other", mark))
+                .orElseGet(() -> Message.of(TermRun.class, "not.published"));
     }
 
     /** Keeps the plan as the one that holds; the same plan is kept once. */
@@ -150,7 +153,7 @@ public record TermRun(
         Publication published = new Publication(free(said), now, said);
         Path file = terms.planFile(plan.named(), published.mark());
         String text = PublishedText.file(published);
-        KeptFile.write(file, text, "This plan", "Split the term into two.");
+        KeptFile.write(file, text, Message.of(TermRun.class, "split.term"));
         List<Publication> all = new ArrayList<>(plans.all());
         all.add(published);
         return new TermRun(opened, terms, plan, new Publications(all), Optional.of(published));
@@ -161,7 +164,7 @@ public record TermRun(
         try {
             return terms.isTaken(mark) ? said.mark(PlanMark.LONG) : mark;
         } catch (IOException problem) {
-            throw new CannotRun("The plans of " + plan.named() + " cannot be read", problem);
+            throw new CannotRun(Message.of(TermRun.class, "plans.unreadable", plan.named()), problem);
         }
     }
 }

@@ -14,6 +14,7 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.PairingRequest;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.print.command.console.CannotRun;
+import org.drillwright.wording.Message;
 
 /**
  * What hangs on the wall, and what follows from it. What was printed holds: it is planned anew only where nothing of it
@@ -99,13 +100,11 @@ public final class Wall {
             return shown(found.get());
         }
         int worked = kept.plan().worked();
-        throw new CannotRun((worked == 1 ? "Round 1 is worked: " : "Rounds 1 to " + worked + " are worked: ")
-                + kept.mark().shown() + " was printed after. --from-round needs a round from " + (worked + 1) + " on"
-                + kept.plan()
-                        .after()
-                        .map(before -> ", or --plan " + before.shown() + " the plan before it")
-                        .orElse("")
-                + ".");
+        String mark = kept.mark().shown();
+        throw new CannotRun(kept.plan()
+                .after()
+                .map(before -> Message.counted(Wall.class, "worked.after", worked, mark, worked + 1, before.shown()))
+                .orElseGet(() -> Message.counted(Wall.class, "worked", worked, mark, worked + 1)));
     }
 
     /** The rounds of a printed plan from one on, found anew for the same people. */
@@ -150,7 +149,7 @@ public final class Wall {
     }
 
     private static CannotRun noSuchRound(int round, int rounds) {
-        return new CannotRun("There is no round " + round + ": the class has " + rounds + ".");
+        return new CannotRun(Message.of(Wall.class, "no.round", round, rounds));
     }
 
     private PairingRequest changed(PairingRequest request, Change change, List<Round> played) {
@@ -165,7 +164,7 @@ public final class Wall {
                     || request.helpers().contains(name)
                     || start.filter(kept -> kept.plan().names().contains(name)).isPresent();
             if (!here) {
-                throw new CannotRun(name + " isn't in this class, so the class can't go on without them.");
+                throw new CannotRun(Message.of(Wall.class, "not.here", name));
             }
         }
         return request.after(played, tonight.roster(), without, with);
@@ -182,8 +181,10 @@ public final class Wall {
         Optional<Kept> head = chosen && marks.heads() > 1 ? start : marks.head();
         Optional<Kept> hangs = head.filter(kept -> kept.plan().rounds().equals(plan.rounds()));
         KeptPlan said = hangs.map(Kept::plan).orElseGet(() -> said(tonight, plan, head.map(Kept::mark), helpers));
-        List<String> remarks =
-                head.map(kept -> new SincePrinted(tonight, kept).changes()).orElse(List.of());
+        List<String> remarks = head.stream()
+                .flatMap(kept -> new SincePrinted(tonight, kept).changes().stream())
+                .map(Message::english)
+                .toList();
         return new Shown(
                 plan, pairing, said, hangs, new Standing(hangs.map(Kept::mark), head.map(Kept::mark), remarks));
     }
@@ -218,15 +219,14 @@ public final class Wall {
     }
 
     /** What to say once a plan was kept. */
-    public String sentence(Shown shown, Kept kept) {
-        PlanMark mark = kept.mark();
+    public Message sentence(Shown shown, Kept kept) {
+        String mark = kept.mark().shown();
         if (shown.printed().isPresent()) {
-            return "Nothing changed: " + mark.shown() + " is still the one on the wall.";
+            return Message.of(Wall.class, "still.hangs", mark);
         }
-        return "Kept as " + mark.shown()
-                + kept.plan()
-                        .after()
-                        .map(before -> "; it takes the place of " + before.shown() + ": take that one down.")
-                        .orElse(".");
+        return kept.plan()
+                .after()
+                .map(before -> Message.of(Wall.class, "kept.instead", mark, before.shown()))
+                .orElseGet(() -> Message.of(Wall.class, "kept", mark));
     }
 }

@@ -42,7 +42,7 @@ public final class IdentifyCommand implements Callable<Integer> {
                 folder, run.out(), run, Message.of(IdentifyCommand.class, "identify-command.the.mark.was.not"))) {
             return Exit.MATERIAL;
         }
-        run.out().println(new Told(folder, new PrintsFile(folder.root()).read(run)).of(mark));
+        run.out().println(run.said(new Told(folder, new PrintsFile(folder.root()).read(run)).of(mark)));
         return Exit.DONE;
     }
 }

@@ -13,7 +13,6 @@ import org.drillwright.print.booklet.Booklet;
 import org.drillwright.print.booklet.Entry;
 import org.drillwright.print.booklet.PageGrid;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.printing.SchoolFaces;
@@ -76,10 +75,7 @@ public final class BookletRun {
         Booklet all = book(picks.title(), printable, labels);
         List<String> tooLong = all.tooLong(grid, labels, faces);
         tooLong.forEach(id -> refusal.weigh(List.of(new Problem(
-                Problem.Kind.NOT_PRINTED,
-                id,
-                "",
-                Message.plain("One part of it alone is longer than a page of the booklet: shorten it.")))));
+                Problem.Kind.NOT_PRINTED, id, "", Message.of(BookletRun.class, "part.too.long")))));
         List<Pick> whole =
                 printable.stream().filter(pick -> !tooLong.contains(pick.id())).toList();
         if (refusal.stops(whole.size())) {
@@ -94,24 +90,43 @@ public final class BookletRun {
     }
 
     private void write(Booklet book, List<Frame> pages, Whole document) {
-        String said = document.shown() + ": " + Count.of(book.entries().size(), "drill") + ", "
-                + Count.of(pages.size(), "page");
-        String paper = Paper.of(sheet).title().english();
+        Message drills =
+                Message.counted(BookletRun.class, "drills", book.entries().size());
+        Message count = Message.counted(BookletRun.class, "pages", pages.size());
+        Message paper = Paper.of(sheet).title();
         if (binding != Binding.FOLDED) {
             document.write(pages, new Contents(chapters(book), false));
-            String each = binding == Binding.LARGE ? ", one to a sheet of " + paper : ", two to a sheet of " + paper;
-            run.out().println(said + each + ". Print at 100 % (actual size).");
+            run.out()
+                    .println(run.said(
+                            binding == Binding.LARGE
+                                    ? Message.of(
+                                            BookletRun.class, "booklet.large", document.shown(), drills, count, paper)
+                                    : Message.of(
+                                            BookletRun.class,
+                                            "booklet.single",
+                                            document.shown(),
+                                            drills,
+                                            count,
+                                            paper)));
             return;
         }
         Gathering gathering = Gathering.of(pages);
         document.write(gathering.sides(), new Contents(chapters(book), false, gathering.order()));
-        int sheets = gathering.sides().size() / 2;
-        String fold = sheets == gathering.sheets()
-                ? "fold them one inside the other"
-                : "fold each " + gathering.sheets() + " of them one inside the other";
+        int all = gathering.sides().size() / 2;
+        Message sheets = Message.counted(BookletRun.class, "sheets", all, paper);
         run.out()
-                .println(said + ", on " + Count.of(sheets, "sheet") + " of " + paper
-                        + ". Print on both sides at 100 % (actual size), turned over the short edge; " + fold + ".");
+                .println(run.said(
+                        all == gathering.sheets()
+                                ? Message.of(
+                                        BookletRun.class, "booklet.folded", document.shown(), drills, count, sheets)
+                                : Message.of(
+                                        BookletRun.class,
+                                        "booklet.folded.each",
+                                        document.shown(),
+                                        drills,
+                                        count,
+                                        sheets,
+                                        gathering.sheets())));
     }
 
     private Booklet book(String title, List<Pick> picks, Labels labels) {

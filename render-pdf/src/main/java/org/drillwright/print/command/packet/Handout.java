@@ -8,7 +8,6 @@ import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.printing.Choices;
-import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.printing.LaidCard;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.printing.Product;
@@ -66,8 +65,8 @@ final class Handout implements Product {
                 cards.stream().map(LaidCard::leaf).toList(),
                 plan);
         if (!packet.fits()) {
-            throw new CannotRun("A card of size " + choices.size().word() + " is larger than a sheet of " + size.word()
-                    + ": choose another --card or --sheet.");
+            throw new CannotRun(
+                    Message.of(Handout.class, "card.too.large", choices.size().word(), size.word()));
         }
         List<Frame> all = packet.pages(Sheet.upright(size), labels, document.faces());
         pages = all.size();
@@ -94,10 +93,19 @@ final class Handout implements Product {
 
     @Override
     public Message said() {
-        return Message.plain(document.shown() + ": a cover, the safety card, "
-                + Count.of(cards.size(), "card") + " of size " + choices.size().word()
-                + " and a table to sign, on " + Count.of(pages / 2, "sheet") + " of "
-                + Paper.of(size).title()
-                + ". Print on both sides at 100 % (actual size).");
+        return Message.of(
+                        Handout.class,
+                        "handout",
+                        document.shown(),
+                        Message.counted(
+                                Handout.class,
+                                "cards",
+                                cards.size(),
+                                choices.size().word()),
+                        Message.counted(
+                                Handout.class,
+                                "sheets",
+                                pages / 2,
+                                Paper.of(size).title()));
     }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.printing.Count;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.picks.Pick;
@@ -18,6 +17,7 @@ import org.drillwright.print.pdf.Family;
 import org.drillwright.print.phone.PhoneDrill;
 import org.drillwright.print.phone.PhonePage;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /** Writes a set as a page for a phone. Without {@code draft} all of it is written, or nothing; with it, all that can be. */
 public final class PhoneRun {
@@ -50,10 +50,9 @@ public final class PhoneRun {
         OutputFile file = new OutputFile(target);
         file.mustBeFree();
         file.write(page);
-        run.out()
-                .println(shown + ": the safety card and " + Count.of(drills.size(), "drill") + ", one page of "
-                        + Math.max(1, page.length / KILOBYTE)
-                        + " kB. Send it to the phone and open it there; it needs no network.");
+        Message count = Message.counted(PhoneRun.class, "drills", drills.size());
+        int size = Math.max(1, page.length / KILOBYTE);
+        run.out().println(run.said(Message.of(PhoneRun.class, "phone", shown, count, size)));
         language.tell();
         return refusal.close();
     }

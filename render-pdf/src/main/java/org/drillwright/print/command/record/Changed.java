@@ -13,6 +13,7 @@ import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.print.command.printing.picks.Pick;
 import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.wording.Message;
 
 /** Which drills are to be printed again, and which cards they make stale. */
 public final class Changed {
@@ -45,14 +46,20 @@ public final class Changed {
     }
 
     /** The older cards of what is printed, a line each: to be taken off the rings. */
-    public List<String> recall(Picks printed) {
+    public List<Message> recall(Picks printed) {
         return drills(printed)
                 .flatMap(drill -> record.older(drill.id(), mark(drill)).stream().map(old -> line(old, drill)))
                 .toList();
     }
 
-    private static String line(Printed old, Drill drill) {
-        return old.mark().shown() + "  " + old.size().word() + "  " + drill.title() + ", printed on " + old.date();
+    private static Message line(Printed old, Drill drill) {
+        return Message.of(
+                Changed.class,
+                "old.card",
+                old.mark().shown(),
+                old.size().word(),
+                drill.title(),
+                Message.day(old.date()));
     }
 
     private PrintMark mark(Drill drill) {

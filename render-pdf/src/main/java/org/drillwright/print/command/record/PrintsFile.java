@@ -9,6 +9,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.write.HeldFile;
 import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.wording.Message;
 
 /** The file in a school's folder that says what was printed. */
 public final class PrintsFile {
@@ -25,14 +26,11 @@ public final class PrintsFile {
     public PrintRecord read(Invocation run) {
         PrintRecord.Reading reading = PrintRecord.read(text());
         if (reading instanceof PrintRecord.Reading.Foreign foreign) {
-            throw new CannotRun("Line " + foreign.line() + " of '" + file + "' is not a line of a print record ("
-                    + PrintRecord.HEAD + "); the file was left alone. Correct the line, or rename the file.");
+            throw new CannotRun(Message.of(PrintsFile.class, "foreign.line", foreign.line(), file, PrintRecord.HEAD));
         }
         PrintRecord.Reading.Done done = (PrintRecord.Reading.Done) reading;
         if (done.torn()) {
-            run.out()
-                    .println("note: the last line of " + NAME + " is incomplete and was ignored; its card"
-                            + " counts as not printed.");
+            run.out().println(run.said(Message.of(PrintsFile.class, "torn", NAME)));
         }
         return done.record();
     }
@@ -47,8 +45,7 @@ public final class PrintsFile {
         try {
             new OutputFile(file).write(bytes);
         } catch (CannotRun problem) {
-            throw new CannotRun("The cards are printed, but no note could be kept: " + problem.getMessage()
-                    + " They will be printed again next time.");
+            throw new CannotRun(Message.of(PrintsFile.class, "no.note", problem.message()));
         }
     }
 }

@@ -8,6 +8,7 @@ import org.drillwright.model.CardSize;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.picks.Picks;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Message;
 
 /**
  * Prints what has changed since it was last printed. The record is written after the cards are in their place: a crash
@@ -35,17 +36,17 @@ public final class Reprint {
     public boolean run(Picks all, LocalDate day, Predicate<Picks> print) {
         Picks picks = changed.of(all);
         if (picks.drills().isEmpty() && picks.absent().isEmpty()) {
-            run.out().println("Nothing to print: every card is the same as when it was last printed.");
+            run.out().println(run.said(Message.of(Reprint.class, "nothing")));
             return true;
         }
         if (!print.test(picks)) {
             return false;
         }
         file.add(record, changed.lines(picks, day));
-        List<String> recall = changed.recall(picks);
+        List<Message> recall = changed.recall(picks);
         if (!recall.isEmpty()) {
-            run.out().println("Take the older cards off the rings; their mark is at the foot:");
-            recall.forEach(line -> run.out().println("  " + line));
+            run.out().println(run.said(Message.of(Reprint.class, "take.off")));
+            recall.forEach(line -> run.out().println("  " + run.said(line)));
         }
         return true;
     }

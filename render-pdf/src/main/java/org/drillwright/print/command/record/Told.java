@@ -2,9 +2,7 @@ package org.drillwright.print.command.record;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
 import org.drillwright.mark.PrintMark;
 import org.drillwright.mark.PrintRecord;
@@ -18,7 +16,9 @@ import org.drillwright.read.Reading;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.TranslationFolder;
 import org.drillwright.source.Nearest;
+import org.drillwright.terms.Terms;
 import org.drillwright.translation.Interpreter;
+import org.drillwright.wording.Message;
 
 /** Tells by its mark which drill a card in the hand is, and whether it is current. */
 public final class Told {
@@ -32,28 +32,30 @@ public final class Told {
     }
 
     /** One sentence or two. */
-    public String of(PrintMark mark) {
+    public Message of(PrintMark mark) {
         List<Printed> printed = record.of(mark);
         return current(mark)
-                .map(drill -> named(drill) + ": this card is current." + when(printed))
+                .map(drill -> Message.of(Told.class, "current", drill.title(), drill.id())
+                        .then(when(printed)))
                 .or(() -> printed.isEmpty()
                         ? Optional.empty()
-                        : Optional.of(older(printed.get(printed.size() - 1)) + " Take it off the ring."))
+                        : Optional.of(
+                                older(printed.get(printed.size() - 1)).then(Message.of(Told.class, "take.it.off"))))
                 .or(() -> inAnotherLanguage(mark))
                 .orElseThrow(() -> unknown(mark));
     }
 
     /** A card that was made of a drill in another language, with the words that the school has in it now. */
-    private Optional<String> inAnotherLanguage(PrintMark mark) {
+    private Optional<Message> inAnotherLanguage(PrintMark mark) {
         return Language.all().stream()
                 .flatMap(language -> interpreter(language).stream()
                         .flatMap(interpreter -> folder.entries().stream()
                                 .flatMap(entry -> entry.subject().stream())
                                 .filter(drill ->
                                         interpreter.render(drill).drill().mark().equals(mark))
-                                .map(drill -> named(drill.drill()) + ", in "
-                                        + language.locale().getDisplayLanguage(Locale.ENGLISH)
-                                        + ": this card is current.")))
+                                .map(Subject::drill)
+                                .map(drill -> Message.of(
+                                        Told.class, "current.in", drill.title(), drill.id(), Terms.of(language)))))
                 .findFirst();
     }
 
@@ -74,35 +76,37 @@ public final class Told {
         return drills().stream().filter(drill -> mark(drill).equals(mark)).findFirst();
     }
 
-    private String older(Printed last) {
-        String on = ", printed on " + last.date() + " (" + last.size().word() + ").";
+    private Message older(Printed last) {
+        String size = last.size().word();
         return drills().stream()
                 .filter(drill -> drill.id().equals(last.drill()))
                 .findFirst()
-                .map(drill -> named(drill) + ": older version" + on + " The current mark is "
-                        + mark(drill).shown() + ".")
-                .orElseGet(() -> last.drill() + ": a drill that is no longer in the folder" + on);
+                .map(drill -> Message.of(
+                        Told.class,
+                        "older",
+                        drill.title(),
+                        drill.id(),
+                        Message.day(last.date()),
+                        size,
+                        mark(drill).shown()))
+                .orElseGet(() -> Message.of(Told.class, "gone", last.drill(), Message.day(last.date()), size));
     }
 
-    private static String when(List<Printed> printed) {
-        return printed.isEmpty()
-                ? ""
-                : " Printed on "
-                        + printed.stream()
-                                .map(line -> line.date() + " (" + line.size().word() + ")")
-                                .collect(Collectors.joining(", "))
-                        + ".";
+    private static Message when(List<Printed> printed) {
+        List<Message> days = printed.stream()
+                .map(line -> Message.of(
+                        Told.class, "day", Message.day(line.date()), line.size().word()))
+                .toList();
+        return days.isEmpty() ? Message.none() : Message.of(Told.class, "printed.on", Message.listed(days));
     }
 
     private CannotRun unknown(PrintMark mark) {
         List<String> known = drills().stream().map(drill -> mark(drill).signs()).toList();
-        String hint = Nearest.to(mark.signs(), known)
+        Message hint = Nearest.to(mark.signs(), known)
                 .flatMap(PrintMark::read)
-                .map(near -> " Is it " + near.shown() + "?")
-                .orElse("");
-        return new CannotRun("No drill of this school has the mark " + mark.shown()
-                + ", and the print record doesn't have it: an older version printed without --changed, or a"
-                + " typing error." + hint);
+                .map(near -> Message.of(Told.class, "is.it", near.shown()))
+                .orElse(Message.none());
+        return new CannotRun(Message.of(Told.class, "unknown", mark.shown()).then(hint));
     }
 
     private PrintMark mark(Drill drill) {
@@ -114,9 +118,5 @@ public final class Told {
                 .flatMap(entry -> entry.subject().stream())
                 .map(Subject::drill)
                 .toList();
-    }
-
-    private static String named(Drill drill) {
-        return drill.title() + " (" + drill.id() + ")";
     }
 }

@@ -6,18 +6,22 @@ import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.attendance.Presence;
 import org.drillwright.table.SpreadsheetCell;
 
-/** Who came, for a terminal and for a spreadsheet; in the order of the roster, whoever came more. */
+/** Who came, for a terminal and for a spreadsheet; in the order of the roster, whoever came more. How many came is told of all. */
 public final class AttendanceText {
 
     private AttendanceText() {}
 
-    public static String of(List<Presence> people, Attendance attendance) {
+    /** @param all whether these are all there are, so that their number is worth telling */
+    public static String of(List<Presence> people, Attendance attendance, boolean all) {
         Page page = new Page();
         if (attendance.held().isEmpty()) {
             return page.line("No class is on record yet.").toString();
         }
         for (Presence one : people) {
             page.wrapped(one.person() + ": ", sentence(one));
+        }
+        if (!all) {
+            return page.toString();
         }
         page.gap().line("People by class:");
         attendance
@@ -32,10 +36,13 @@ public final class AttendanceText {
             return "no class on record.";
         }
         List<String> parts = new ArrayList<>();
-        parts.add("came to " + one.came() + " of the last " + one.of());
+        parts.add(
+                one.of() == 1
+                        ? "came to the last class, their first on record"
+                        : "came to " + one.came() + " of the last " + one.of() + " classes");
         long weeks = one.weeks().get();
         if (one.came() < one.of() && weeks > 0) {
-            parts.add(Page.counted(weeks, "week") + " since the last");
+            parts.add(Page.counted(weeks, "week") + " since their last");
         }
         if (!one.missed().isEmpty()) {
             parts.add("missed " + String.join(", ", one.missed()));

@@ -14,14 +14,35 @@ public final class PartnersText {
 
     private PartnersText() {}
 
-    /** @param lately what is to be said of the two together, by the other's name */
-    public static String of(String person, List<TrainingPartner> partners, Map<String, List<String>> lately) {
+    /**
+     * The nearest who have something to work on; then the names of those who haven't.
+     *
+     * @param most how many are told of; of any more, only how many there are
+     * @param lately what is to be said of the two together, by the other's name
+     */
+    public static String of(String person, List<TrainingPartner> partners, int most, Map<String, List<String>> lately) {
         Page page = new Page();
         page.line("Who could train with " + person + ", nearest first:");
-        partners.forEach(partner -> page.wrapped(
-                "  " + partner.name() + ": ", about(partner, lately.getOrDefault(partner.name(), List.of()))));
+        List<TrainingPartner> able =
+                partners.stream().filter(partner -> !partner.shared().isEmpty()).toList();
+        able.stream()
+                .limit(most)
+                .forEach(partner -> page.wrapped(
+                        "  " + partner.name() + ": ", about(partner, lately.getOrDefault(partner.name(), List.of()))));
+        if (able.size() > most) {
+            return page.line("  and " + (able.size() - most) + " more; partners NAME lists them all.")
+                    .toString();
+        }
         if (partners.isEmpty()) {
             page.line("  nobody: no day in common, away, solo, or kept apart.");
+        }
+        List<String> unable = partners.stream()
+                .filter(partner -> partner.shared().isEmpty())
+                .map(TrainingPartner::name)
+                .toList();
+        if (!unable.isEmpty()) {
+            page.wrapped(
+                    "  ", "No drill yet that both know and that suits their hands: " + String.join(", ", unable) + ".");
         }
         return page.toString();
     }

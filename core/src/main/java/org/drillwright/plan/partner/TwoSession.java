@@ -87,6 +87,10 @@ public record TwoSession(String one, String other, List<Block> blocks, Duration 
         if (chosen == 0) {
             return List.of("There isn't time for a drill besides the opening, warm-up and closing.");
         }
+        if (chosen == shared) {
+            return List.of(
+                    shared == 1 ? "The only drill that both know." : "All " + shared + " drills that both know.");
+        }
         return List.of(chosen + " of the " + shared + " drills that both know, the latest in teaching order.");
     }
 }

@@ -104,6 +104,11 @@ class TwoSessionTest {
                 List.of("2 of the 3 drills that both know, the latest in teaching order."),
                 session(ASH, BO, 31).facts());
         assertEquals(
+                List.of("All 3 drills that both know."), session(ASH, BO, 60).facts());
+        assertEquals(
+                List.of("The only drill that both know."),
+                session(ASH, BO.withHand(Hand.LEFT), 60).facts());
+        assertEquals(
                 List.of("There isn't time for a drill besides the opening, warm-up and closing."),
                 session(ASH, BO, 19).facts());
         assertEquals(

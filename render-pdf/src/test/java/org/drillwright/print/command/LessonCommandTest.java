@@ -1,6 +1,7 @@
 package org.drillwright.print.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -96,6 +97,17 @@ class LessonCommandTest {
         assertTrue(files.run("hall", "tonight", "--format", "json").out().contains("\"waves\" : 2"));
         // Two waves: 150 + 2 x 9 s.
         assertTrue(files.run("lesson", "tonight").out().replaceAll(" +", " ").contains("riposte 2:48"));
+    }
+
+    /** Eight, each with seven others: of everybody the nearest five, of one all. */
+    @Test
+    void ofManyPartnersTheNearestAreShown() {
+        PlanFiles files = PlanFiles.of(folder, 1, 7);
+        String all = files.run("partners").out();
+        assertEquals(8, all.split("and 2 more; partners NAME lists them all", -1).length - 1, all);
+        String one = files.run("partners", "Old0").out();
+        assertEquals(6, one.split(" 2 drills for both", -1).length - 1, one);
+        assertFalse(one.contains(" more;"), one);
     }
 
     @Test

@@ -245,9 +245,10 @@ class TermCommandTest {
         record.append("2026-08-05,Ash,,attended,\n2026-08-12,Ash,,attended,\n2026-08-19,Bo,riposte,worked with,Cy\n");
         PlanFiles files = school().with("record.csv", record.toString());
         assertEquals("""
-                Ash: came to 2 of the last 4; 2 weeks since the last; missed riposte.
-                Bo: came to 4 of the last 4.
-                Cy: came to 4 of the last 4.
+                Ash: came to 2 of the last 4 classes; 2 weeks since their last; missed
+                     riposte.
+                Bo: came to 4 of the last 4 classes.
+                Cy: came to 4 of the last 4 classes.
                 Dee: no class on record.
 
                 People by class:
@@ -256,6 +257,10 @@ class TermCommandTest {
                   2026-08-19  2
                   2026-08-26  2
                 """, files.run("attendance").out());
+        assertEquals(
+                "Bo: came to 4 of the last 4 classes.\n",
+                files.run("attendance", "Bo").out(),
+                "how many came isn't told of one");
         assertEquals("""
                 person,2026-08-05,2026-08-12,2026-08-19,2026-08-26
                 Ash,1,1,,

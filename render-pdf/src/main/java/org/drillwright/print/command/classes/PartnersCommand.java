@@ -28,6 +28,8 @@ import picocli.CommandLine.Parameters;
 @Command(name = "partners", sortOptions = false)
 public final class PartnersCommand implements Callable<Integer> {
 
+    private static final int NEAREST = 5;
+
     private final Invocation run;
     private final SchoolOption school;
 
@@ -66,7 +68,9 @@ public final class PartnersCommand implements Callable<Integer> {
                                     .flatMap(Optional::stream)
                                     .map(run::said)
                                     .toList()));
-            run.out().print(PartnersText.of(person.name(), partners.of(person), lately));
+            run.out()
+                    .print(PartnersText.of(
+                            person.name(), partners.of(person), named.isEmpty() ? NEAREST : Integer.MAX_VALUE, lately));
         }
         return Exit.DONE;
     }

@@ -79,13 +79,29 @@ class PairsCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0, 0", "0, 1, 0", "1, 0, 0", "1, 1, 0", "2, 0, 0", "0, 3, 0", "100, 100, 0"})
+    @CsvSource({"0, 1, 0", "1, 0, 0", "1, 1, 0", "2, 0, 0", "0, 3, 0", "100, 100, 0"})
     void anyNumberOfPeopleIsPlanned(int fresh, int knowing, int code) {
         PlanFiles files = PlanFiles.of(folder, fresh, knowing);
         Trial trial = files.run("pairs", "tonight");
         assertEquals(code, trial.code(), trial.out() + trial.err());
         assertEquals("", trial.err());
         assertEquals(trial, files.run("pairs", "tonight"));
+    }
+
+    @Test
+    void aClassToWhichNobodyComesIsNotPlanned() {
+        assertEquals(
+                "Nobody comes to tonight: there is nobody on the roster.\n",
+                PlanFiles.of(folder, 0, 0).run("pairs", "tonight").err());
+        PlanFiles files = PlanFiles.of(folder, 1, 1)
+                .with("classes/tonight.yaml", "date: 2026-08-26\ndrills: [riposte]\naway: [New0, Old0]\n");
+        Trial trial = files.run("pairs", "tonight", "--out", "wall.pdf");
+        assertEquals(2, trial.code());
+        assertEquals(
+                "Nobody comes to tonight: everybody on the roster is away or has left. See 'away' in the class and on"
+                        + " the roster.\n",
+                trial.err());
+        assertTrue(Files.notExists(folder.resolve("wall.pdf")));
     }
 
     @Test

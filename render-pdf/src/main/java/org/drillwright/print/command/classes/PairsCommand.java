@@ -161,7 +161,18 @@ public final class PairsCommand implements Callable<Integer> {
         }
     }
 
+    private void mustHavePeople(Tonight tonight) {
+        if (tonight.plan().here().isEmpty()) {
+            throw new CannotRun(
+                    "Nobody comes to " + named.name + ": "
+                            + (tonight.roster().people().isEmpty()
+                                    ? "there is nobody on the roster."
+                                    : "everybody on the roster is away or has left. See 'away' in the class and on the roster."));
+        }
+    }
+
     private int told(Tonight read, Optional<Output> output) {
+        mustHavePeople(read);
         Tonight tonight = walk.map(form -> read.moving(form.movement())).orElse(read);
         Wall wall = Wall.of(tonight, mark);
         Shown shown = wall.shown(changes.changes());

@@ -5,7 +5,7 @@ public enum Goal {
     EXAM("workings missing before the exam"),
     FUNDAMENTALS("weeks over the limit for fundamentals"),
     LATE("weeks by which reviews are late"),
-    EARLY("introductions, by value and class"),
+    EARLY("how early drills are new (value times class)"),
     CHANGED("changes to the published plan"),
     MISSED("introductions somebody is expected to miss");
 

@@ -51,11 +51,20 @@ public record ClassLoads(List<DrillLoad> loads, List<String> unmet) {
             for (String need : needs) {
                 if (drills.stream().noneMatch(other -> other.id().equals(need))) {
                     unmet.add(drill.id() + " needs " + need + ", which "
-                            + String.join(", ", strangers(need, here, knowledge)) + " can't do yet.");
+                            + cannot(strangers(need, here, knowledge), here) + " do yet.");
                 }
             }
         }
         return new ClassLoads(loads, unmet);
+    }
+
+    private static String cannot(List<String> strangers, List<Person> here) {
+        if (strangers.size() == here.size() && here.size() > 1) {
+            return "nobody here can";
+        }
+        int last = strangers.size() - 1;
+        return (last == 0 ? "" : String.join(", ", strangers.subList(0, last)) + " and ") + strangers.get(last)
+                + " can't";
     }
 
     private static Duration explain(Timing timing, int strangers, int here) {

@@ -126,17 +126,28 @@ final class Facts {
 
     List<String> sentences() {
         List<String> facts = new ArrayList<>();
-        watched.forEach(watch -> facts.add(watch.drill() + ": " + watch.sentence() + "."));
+        Map<List<String>, List<String>> drills = new LinkedHashMap<>();
+        watched.forEach(watch -> told(List.of(watch.sentence() + "."), watch.drill(), drills));
         for (Shortage shortage : shortages) {
-            facts.add(shortage.drill() + ": " + shortage.sentence());
-            shortage.choices().forEach(choice -> facts.add("Choice " + choice));
+            List<String> sentences = new ArrayList<>(List.of(shortage.sentence()));
+            shortage.choices().forEach(choice -> sentences.add("Choice " + choice));
+            told(sentences, shortage.drill(), drills);
         }
+        drills.forEach((sentences, of) -> {
+            facts.add(String.join(", ", of) + ": " + sentences.get(0));
+            facts.addAll(sentences.subList(1, sentences.size()));
+        });
         fairness(facts);
         bothNew(facts);
         hands(facts);
         repeats(facts);
         skills(facts);
         return facts;
+    }
+
+    /** What is the same for several drills is said once. */
+    private static void told(List<String> sentences, String drill, Map<List<String>, List<String>> drills) {
+        drills.computeIfAbsent(sentences, none -> new ArrayList<>()).add(drill);
     }
 
     private void fairness(List<String> facts) {

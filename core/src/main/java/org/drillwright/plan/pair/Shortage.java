@@ -48,11 +48,16 @@ public record Shortage(
                     + (helped() == 1 ? " and works with " + helper + ", in turn." : ".");
         }
         if (fresh > knowing) {
-            return fresh + " are new to this drill and " + counted(knowing, "knows", "know") + " it: at most "
-                    + counted(pairs(), "safe pair", "safe pairs") + "; " + counted(left(), "remains", "remain") + ".";
+            return fresh + " are new to this drill and "
+                    + (knowing == 0 ? "nobody knows" : counted(knowing, "knows", "know")) + " it: " + most() + "; "
+                    + counted(left(), "remains", "remain") + ".";
         }
-        return "With the people kept apart, at most " + counted(pairs(), "safe pair", "safe pairs") + " can be made of "
-                + (fresh + knowing) + " students; " + counted(left(), "remains", "remain") + ".";
+        return "With the people kept apart, " + most() + " can be made of " + (fresh + knowing) + " students; "
+                + counted(left(), "remains", "remain") + ".";
+    }
+
+    private String most() {
+        return pairs() == 0 ? "no safe pair" : "at most " + counted(pairs(), "safe pair", "safe pairs");
     }
 
     /** What can be done about it, one sentence for each choice that there is. */

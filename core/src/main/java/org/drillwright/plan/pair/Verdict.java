@@ -32,8 +32,13 @@ public record Verdict(Tally cost, Tally bound, boolean takesMore) {
         if (takesMore) {
             return "Helpers join the lines so that everyone can walk; the places are the best that were found.";
         }
-        return open().map(aim -> "At most " + above() + " above the bound in " + aim.words()
-                        + (aim == Aim.REPEATS ? "." : "; proved best in everything more important."))
-                .orElse("Proved best.");
+        return open().map(this::missed).orElse("Proved best.");
+    }
+
+    private String missed(Aim aim) {
+        String better = "another plan could be better by " + above() + " at most";
+        return aim == Aim.REPEATS
+                ? "In " + aim.words() + " " + better + "."
+                : "Proved best in everything more important than " + aim.words() + "; in that, " + better + ".";
     }
 }

@@ -104,8 +104,8 @@ final class Why {
                 at = round;
             }
         }
-        String round = "putting them together in round " + (plan.firstPlanned() + at + 1);
-        return best.map(tally -> "They could meet, but " + compared(round, tally))
+        String round = "Putting them together in round " + (plan.firstPlanned() + at + 1);
+        return best.map(tally -> "They could meet. " + compared(round, tally))
                 .orElse("If they worked together, no round could be filled with permitted pairs.");
     }
 
@@ -116,11 +116,12 @@ final class Why {
         }
         long more = tally.of(aim.get()) - solution.cost().of(aim.get());
         if (more < 0) {
-            return change + " would save " + -more + " in " + aim.get().words()
+            return change + " would be better by " + -more + " in " + aim.get().words()
                     + (plan.method().isWalked()
-                            ? ", but then people couldn't change over in one movement."
+                            ? ", but then people couldn't change over by walking."
                             : "; the search stopped before it found that.");
         }
-        return change + " would cost " + more + " more in " + aim.get().words() + ", everything else being equal.";
+        return change + " would be worse by " + more + " in " + aim.get().words()
+                + ", and no better in anything more important.";
     }
 }

@@ -29,7 +29,7 @@ public enum Aim {
     /** Learning: differences in level. */
     LEVEL(9, "differences in level"),
     /** Left against right in a drill that doesn't ask for it. */
-    HANDS(10, "hands");
+    HANDS(10, "pairs of a right and a left hand");
 
     public static final int COUNT = values().length;
 

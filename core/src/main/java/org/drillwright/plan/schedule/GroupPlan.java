@@ -62,8 +62,8 @@ public record GroupPlan(
                 break;
             }
         }
-        return "No better plan is known; at most "
-                + (plan.row().of(open) - plan.bound().row().of(open)) + " above the bound in " + open.words() + ".";
+        return "No better plan is known; another could be better in " + open.words() + ", by "
+                + (plan.row().of(open) - plan.bound().row().of(open)) + " at most.";
     }
 
     /** Why workings for the exam are missing, as a sentence; nothing if none are, or it isn't a matter of room. */

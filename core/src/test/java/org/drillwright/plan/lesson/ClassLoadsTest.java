@@ -60,6 +60,13 @@ class ClassLoadsTest {
     }
 
     @Test
+    void needs_that_nobody_meets_are_told_without_all_the_names() {
+        assertEquals(
+                List.of("parry needs salute, which nobody here can do yet."),
+                loads(drill("parry", "[salute]")).unmet());
+    }
+
+    @Test
     void needs_that_somebody_lacks_are_told_with_the_name() {
         assertEquals(
                 List.of("parry needs lunge, which Bo can't do yet."),

@@ -39,6 +39,19 @@ class FactsTest {
                 facts.stream().filter(fact -> fact.startsWith("Round ")).toList());
     }
 
+    @Test
+    void what_is_the_same_for_two_drills_is_said_once() {
+        assertEquals(
+                List.of("thrust, cut: 5 students is an odd number: one is left over in each round and works with the"
+                        + " instructor, in turn."),
+                Classes.of(0, 5)
+                        .drills("thrust", "cut")
+                        .training()
+                        .plan()
+                        .facts()
+                        .subList(0, 1));
+    }
+
     /** Two meet three times: the second meeting counts 1, the third 2 more. */
     @Test
     void those_who_meet_again_today_are_counted() {

@@ -38,7 +38,7 @@ class ShortageTest {
             value = {
                 "3 | 1 | 3 are new to this drill and 1 knows it: at most 1 safe pair; 2 remain.",
                 "6 | 2 | 6 are new to this drill and 2 know it: at most 2 safe pairs; 4 remain.",
-                "2 | 0 | 2 are new to this drill and 0 know it: at most 0 safe pairs; 2 remain."
+                "2 | 0 | 2 are new to this drill and nobody knows it: no safe pair; 2 remain."
             })
     void more_are_new_than_know_the_drill(int fresh, int knowing, String sentence) {
         assertEquals(sentence, shortage(fresh, knowing).sentence());
@@ -65,6 +65,7 @@ class ShortageTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "0 | 3 | 0 | With the people kept apart, no safe pair can be made of 3 students; 3 remain.",
                 "2 | 2 | 1 | With the people kept apart, at most 1 safe pair can be made of 4 students; 2 remain.",
                 "2 | 6 | 2 | With the people kept apart, at most 2 safe pairs can be made of 8 students; 4 remain."
             })

@@ -29,14 +29,15 @@ class VerdictTest {
         assertFalse(verdict.isProvedBest());
         assertEquals(Optional.of(Aim.REPEATS), verdict.open());
         assertEquals(3, verdict.above());
-        assertEquals("At most 3 above the bound in repeats today.", verdict.sentence());
+        assertEquals("In repeats today another plan could be better by 3 at most.", verdict.sentence());
     }
 
     @Test
     void what_is_more_important_and_equal_is_proved() {
         Verdict verdict = new Verdict(Tally.of(0, 0, 0, 0, 1, 0, 0, 0, 7, 0, 0), BOUND, false);
         assertEquals(
-                "At most 5 above the bound in repeats of past classes; proved best in everything more important.",
+                "Proved best in everything more important than repeats of past classes; in that, another plan could be"
+                        + " better by 5 at most.",
                 verdict.sentence());
     }
 }

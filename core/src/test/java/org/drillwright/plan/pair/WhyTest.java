@@ -54,8 +54,8 @@ class WhyTest {
                 .past(Entry.workedWith(LocalDate.of(2026, 9, 7), "B0", "thrust", "B1"))
                 .rounds(1);
         assertEquals(
-                List.of("They could meet, but putting them together in round 1 would cost 4 more in repeats of past"
-                        + " classes, everything else being equal."),
+                List.of("They could meet. Putting them together in round 1 would be worse by 4 in repeats of past"
+                        + " classes, and no better in anything more important."),
                 why(classes, "B0", "B1"));
     }
 
@@ -69,7 +69,7 @@ class WhyTest {
         assertEquals(
                 2,
                 why.stream()
-                        .filter(("They could meet, but putting them together in round 1 would be just as good (the"
+                        .filter(("They could meet. Putting them together in round 1 would be just as good (the"
                                 + " roster's order decided).")::equals)
                         .count());
     }
@@ -83,8 +83,8 @@ class WhyTest {
                 Person.named("Cy").withSkill(8),
                 Person.named("Dee").withSkill(9));
         assertEquals(
-                List.of("They could meet, but putting them together in round 1 would cost 96 more in the sum of squared"
-                        + " gaps in skill, everything else being equal."),
+                List.of("They could meet. Putting them together in round 1 would be worse by 96 in the sum of squared"
+                        + " gaps in skill, and no better in anything more important."),
                 why(Classes.of(people).training().rounds(1), "Ash", "Cy"));
     }
 

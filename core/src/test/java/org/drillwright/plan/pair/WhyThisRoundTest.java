@@ -57,8 +57,8 @@ class WhyThisRoundTest {
         assertEquals(
                 List.of(
                         "They work together in round 1.",
-                        "Round 1: separating them would cost 96 more in the sum of squared gaps in skill,"
-                                + " everything else being equal."),
+                        "Round 1: separating them would be worse by 96 in the sum of squared gaps in skill,"
+                                + " and no better in anything more important."),
                 why(Classes.of(people).training().rounds(1), "Ash", "Bo"));
     }
 
@@ -107,8 +107,8 @@ class WhyThisRoundTest {
         assertEquals(
                 List.of(
                         "Both are new to thrust, so neither could help the other.",
-                        "They could meet, but putting them together in round 2 would cost 4 more in repeats of past"
-                                + " classes, everything else being equal."),
+                        "They could meet. Putting them together in round 2 would be worse by 4 in repeats of past"
+                                + " classes, and no better in anything more important."),
                 why(Classes.of(people).drills("thrust", "cut").past(met(LAST, "A0", "A1")), "A0", "A1"));
     }
 
@@ -128,8 +128,8 @@ class WhyThisRoundTest {
         int dear = plan.rounds().get(0).joins("B0", "B3") ? 1 : 2;
         assertTrue(plan.rounds().get(dear - 1).joins("B0", "B3"));
         assertEquals(
-                List.of("They could meet, but putting them together in round " + dear
-                        + " would cost 1 more in repeats of past classes, everything else being equal."),
+                List.of("They could meet. Putting them together in round " + dear
+                        + " would be worse by 1 in repeats of past classes, and no better in anything more important."),
                 why(classes, "B0", "B1"));
     }
 
@@ -138,8 +138,8 @@ class WhyThisRoundTest {
         Classes classes =
                 Classes.of(0, 4).noInstructor().past(met(LAST, "B0", "B1")).rounds(2);
         assertEquals(
-                List.of("They could meet, but putting them together in round 1 would cost 4 more in repeats of past"
-                        + " classes, everything else being equal."),
+                List.of("They could meet. Putting them together in round 1 would be worse by 4 in repeats of past"
+                        + " classes, and no better in anything more important."),
                 why(classes, "B0", "B1"));
     }
 
@@ -151,8 +151,8 @@ class WhyThisRoundTest {
                 .rounds(2)
                 .played("B0-B2 B1-B3");
         assertEquals(
-                List.of("They could meet, but putting them together in round 2 would cost 4 more in repeats of past"
-                        + " classes, everything else being equal."),
+                List.of("They could meet. Putting them together in round 2 would be worse by 4 in repeats of past"
+                        + " classes, and no better in anything more important."),
                 why(classes, "B0", "B1"));
     }
 
@@ -184,9 +184,10 @@ class WhyThisRoundTest {
         Classes classes = Classes.of(0, 4).noInstructor().rounds(1);
         String change = classes.plan().rounds().get(0).joins("B0", "B1")
                 ? "Round 1: separating them"
-                : "They could meet, but putting them together in round 1";
+                : "They could meet. Putting them together in round 1";
         assertEquals(
-                List.of(change + " would save 3 in repeats of past classes; the search stopped before it found that."),
+                List.of(change
+                        + " would be better by 3 in repeats of past classes; the search stopped before it found that."),
                 whyOfADearTable(classes, 3));
     }
 
@@ -195,10 +196,10 @@ class WhyThisRoundTest {
         Classes classes = Classes.of(0, 4).noInstructor().walk().rounds(1);
         String change = classes.plan().rounds().get(0).joins("B0", "B1")
                 ? "Round 1: separating them"
-                : "They could meet, but putting them together in round 1";
+                : "They could meet. Putting them together in round 1";
         assertEquals(
-                List.of(change + " would save 3 in repeats of past classes, but then people couldn't change"
-                        + " over in one movement."),
+                List.of(change + " would be better by 3 in repeats of past classes, but then people couldn't change"
+                        + " over by walking."),
                 whyOfADearTable(classes, 3));
     }
 }

@@ -20,7 +20,7 @@ class AimTest {
         "WIDEST,the largest gap in skill,7",
         "PAST,repeats of past classes,8",
         "LEVEL,differences in level,9",
-        "HANDS,hands,10"
+        "HANDS,pairs of a right and a left hand,10"
     })
     void each_aim_has_its_words_and_its_rank(Aim aim, String words, int rank) {
         assertEquals(words, aim.words());

@@ -1,11 +1,8 @@
 package org.drillwright.record;
 
-import java.time.LocalDate;
 import java.util.Collection;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Supplier;
 import org.drillwright.table.TableSettings;
 
 /**
@@ -15,14 +12,8 @@ import org.drillwright.table.TableSettings;
  * @param former names that the roster says somebody had, each with the present one
  * @param drills the ids of the school's drills
  * @param tables what the school says of its tables
- * @param classes days on which there are classes; asked only where they could tell in which order a date stands
  */
-public record RecordAround(
-        Set<String> people,
-        Map<String, String> former,
-        Set<String> drills,
-        TableSettings tables,
-        Supplier<? extends Collection<LocalDate>> classes) {
+public record RecordAround(Set<String> people, Map<String, String> former, Set<String> drills, TableSettings tables) {
 
     public RecordAround {
         people = Set.copyOf(people);
@@ -32,6 +23,6 @@ public record RecordAround(
 
     /** A school of which only these are known. */
     public static RecordAround of(Collection<String> people, Collection<String> drills) {
-        return new RecordAround(Set.copyOf(people), Map.of(), Set.copyOf(drills), TableSettings.NONE, List::of);
+        return new RecordAround(Set.copyOf(people), Map.of(), Set.copyOf(drills), TableSettings.NONE);
     }
 }

@@ -36,7 +36,7 @@ final class RecordDates {
             counts.merge(line.cell(column), 1, Integer::sum);
             first.putIfAbsent(line.cell(column), line.place(column));
         }
-        this.dates = DateColumn.of(first.keySet(), around.tables().dates(), around.classes());
+        this.dates = DateColumn.of(first.keySet(), around.tables().dates());
         first.keySet().forEach(cell -> days.put(cell, dates.date(cell)));
         this.open = cells(dates::isOpen);
         this.counted = cells(cell -> DateColumn.counted(cell).isPresent());

@@ -99,12 +99,7 @@ public final class ClassFolder {
     }
 
     private static RecordAround around(SchoolFolder school, Roster roster) {
-        return new RecordAround(
-                Set.copyOf(roster.names()),
-                roster.former(),
-                Set.copyOf(ids(school)),
-                school.tables(),
-                () -> new ClassDays(school, roster, ids(school)).all());
+        return new RecordAround(Set.copyOf(roster.names()), roster.former(), Set.copyOf(ids(school)), school.tables());
     }
 
     private static Finding second(Path more, Path first) {

@@ -3,7 +3,6 @@ package org.drillwright.school;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,9 +28,6 @@ final class PlanFiles {
     /** Figures of a file in a plan's origin. */
     private static final int FIGURES = 8;
 
-    /** Characters of the day with which a plan's name begins. */
-    private static final int DAY = 10;
-
     private PlanFiles() {}
 
     static Path file(Path root, LocalDate date, PlanMark mark) {
@@ -41,21 +37,6 @@ final class PlanFiles {
     static boolean isTaken(Path root, PlanMark mark) throws IOException {
         return ClassFiles.plans(root).stream()
                 .anyMatch(file -> DrillFiles.name(file).endsWith("-" + mark.shown() + ".yaml"));
-    }
-
-    /** The days of all plans that are kept, as their names say. */
-    static List<LocalDate> days(Path root) throws IOException {
-        return ClassFiles.plans(root).stream()
-                .flatMap(file -> day(DrillFiles.name(file)).stream())
-                .toList();
-    }
-
-    private static Optional<LocalDate> day(String name) {
-        try {
-            return Optional.of(LocalDate.parse(name.substring(0, Math.min(DAY, name.length()))));
-        } catch (DateTimeParseException other) {
-            return Optional.empty();
-        }
     }
 
     private static Reading<Kept> read(Path root, Path file) throws IOException {

@@ -5,15 +5,13 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -32,7 +30,7 @@ public final class DateColumn {
         CERTAIN,
         /** The school's settings name their order. */
         TOLD,
-        /** One order was taken, for only in this one all are days, or days on which there are classes. */
+        /** One order was taken, for only in this one all are days, or the column's days of the week decide. */
         TAKEN,
         /** Several orders are left, and nothing decides. */
         ASKED,
@@ -48,8 +46,14 @@ public final class DateColumn {
     /** Day 0 of a spreadsheet, by which it counts days; some begin 1462 days later. */
     private static final LocalDate DAY_0 = LocalDate.of(1899, 12, 30);
 
-    /** Different days that are needed before days of the week decide. */
-    private static final int ENOUGH = 2;
+    /** Different days that are needed before they decide by falling on days of the week that are certain. */
+    private static final int ENOUGH = 3;
+
+    /** Different days that are needed before they decide by falling on one and the same day of the week. */
+    private static final int REGULAR = 4;
+
+    /** Days of the week on which the same cells fall in an order that is then left: more than most schools have classes on. */
+    private static final int SCATTERED = 3;
 
     private final State state;
     private final List<DateOrder> orders;
@@ -60,13 +64,12 @@ public final class DateColumn {
     }
 
     /**
-     * Looks at all cells of a column.
+     * Looks at all cells of a column, and at nothing else: whatever classes there are, it says the same.
      *
+     * @param column in the order in which they stand
      * @param told the order that the school's settings name
-     * @param classes days on which there are classes, asked for only where they could decide
      */
-    public static DateColumn of(
-            Collection<String> column, Optional<DateOrder> told, Supplier<? extends Collection<LocalDate>> classes) {
+    public static DateColumn of(Collection<String> column, Optional<DateOrder> told) {
         Set<String> open = column.stream().filter(DateOrder::isFigures).collect(Collectors.toSet());
         if (open.isEmpty()) {
             return new DateColumn(State.CERTAIN, List.of());
@@ -78,43 +81,49 @@ public final class DateColumn {
         if (possible.size() < 2) {
             return new DateColumn(possible.isEmpty() ? State.MIXED : State.TAKEN, possible);
         }
-        List<LocalDate> known = Stream.concat(
-                        classes.get().stream(), column.stream().flatMap(cell -> certain(cell).stream()))
-                .sorted()
-                .toList();
-        return decided(possible, open, known)
+        return decided(possible, column)
                 .map(order -> new DateColumn(State.TAKEN, List.of(order)))
                 .orElseGet(() -> new DateColumn(State.ASKED, possible));
     }
 
     /**
-     * The order in which all cells fall on days of the week on which there are classes, if it is only one. Classes up to the
-     * column's end count first; only if in no order all cells fall on their days, those of the week in which the next class
-     * is, and so on, week by week. So what was decided stays, whatever is planned for later weeks.
-     *
-     * @param known days of classes, the earliest first
+     * The order by days of the week, if they decide: cell by cell from the top, until they do. So what was decided stays,
+     * whatever is written below.
      */
-    private static Optional<DateOrder> decided(List<DateOrder> possible, Set<String> open, List<LocalDate> known) {
-        Map<DateOrder, List<LocalDate>> days = new EnumMap<>(DateOrder.class);
-        possible.forEach(order -> days.put(order, days(order, open)));
-        LocalDate end = days.values().stream()
-                .map(Collections::max)
-                .min(Comparator.naturalOrder())
-                .orElseThrow();
-        Set<DayOfWeek> weekdays = EnumSet.noneOf(DayOfWeek.class);
-        for (int at = 0; at < known.size(); at++) {
-            weekdays.add(known.get(at).getDayOfWeek());
-            if (at + 1 == known.size() || known.get(at + 1).isAfter(end)) {
-                List<DateOrder> fitting = possible.stream()
-                        .filter(order -> allOn(weekdays, days.getOrDefault(order, List.of())))
-                        .toList();
-                if (!fitting.isEmpty()) {
-                    return fitting.size() == 1 ? Optional.of(fitting.get(0)) : Optional.empty();
-                }
-                end = at + 1 == known.size() ? end : known.get(at + 1).plusDays(DayOfWeek.values().length - 1);
+    private static Optional<DateOrder> decided(List<DateOrder> possible, Collection<String> column) {
+        Map<DateOrder, Set<LocalDate>> days = new EnumMap<>(DateOrder.class);
+        Set<DayOfWeek> certain = EnumSet.noneOf(DayOfWeek.class);
+        for (String cell : column) {
+            certain(cell).map(LocalDate::getDayOfWeek).ifPresent(certain::add);
+            possible.forEach(order -> order.read(cell)
+                    .ifPresent(day ->
+                            days.computeIfAbsent(order, none -> new HashSet<>()).add(day)));
+            List<DateOrder> fitting = possible.stream()
+                    .filter(order -> isOn(certain, days.getOrDefault(order, Set.of())) || isRegular(order, days))
+                    .toList();
+            if (fitting.size() == 1) {
+                return Optional.of(fitting.get(0));
             }
         }
         return Optional.empty();
+    }
+
+    private static boolean isOn(Set<DayOfWeek> certain, Set<LocalDate> days) {
+        return days.size() >= ENOUGH && certain.containsAll(weekdays(days));
+    }
+
+    /** Whether days fall on one day of the week in an order, and in all others on many. */
+    private static boolean isRegular(DateOrder order, Map<DateOrder, Set<LocalDate>> days) {
+        Set<LocalDate> these = days.getOrDefault(order, Set.of());
+        return these.size() >= REGULAR
+                && weekdays(these).size() == 1
+                && days.entrySet().stream()
+                        .allMatch(other -> other.getKey() == order
+                                || weekdays(other.getValue()).size() >= SCATTERED);
+    }
+
+    private static Set<DayOfWeek> weekdays(Set<LocalDate> days) {
+        return days.stream().map(LocalDate::getDayOfWeek).collect(Collectors.toSet());
     }
 
     /** The orders in which each cell is a day; of those that say the same days only one. */
@@ -135,11 +144,6 @@ public final class DateColumn {
         return open.stream().flatMap(cell -> order.read(cell).stream()).toList();
     }
 
-    private static boolean allOn(Set<DayOfWeek> weekdays, List<LocalDate> days) {
-        return days.stream().distinct().count() >= ENOUGH
-                && days.stream().map(LocalDate::getDayOfWeek).allMatch(weekdays::contains);
-    }
-
     public State state() {
         return state;
     }
@@ -151,15 +155,18 @@ public final class DateColumn {
 
     /** The day that a cell says; nothing if it is none, or if that is still to be asked. */
     public Optional<LocalDate> date(String cell) {
-        return certain(cell)
-                .or(() -> state == State.ASKED || state == State.MIXED
-                        ? Optional.empty()
-                        : orders.stream().findFirst().flatMap(order -> order.read(cell)));
+        return certain(cell).or(() -> {
+            List<Optional<LocalDate>> said =
+                    orders.stream().map(order -> order.read(cell)).distinct().toList();
+            return said.size() == 1 ? said.get(0) : Optional.empty();
+        });
     }
 
     /** Whether a cell is a day, only in which order is not known. */
     public boolean isOpen(String cell) {
-        return (state == State.ASKED || state == State.MIXED) && DateOrder.isFigures(cell);
+        return (state == State.ASKED || state == State.MIXED)
+                && DateOrder.isFigures(cell)
+                && date(cell).isEmpty();
     }
 
     /** The day that a cell of five figures would be if it counts days as most spreadsheets do. */

@@ -160,18 +160,22 @@ class ClassFolderTest {
                         .toList());
     }
 
-    /** 3 April and 10 April 2026 are Fridays, 4 March and 4 October a Wednesday and a Sunday. */
+    /** 3 and 10 April 2026 are Fridays; 17 April can be no month. Classes on other days say nothing of what is on record. */
     @Test
-    void theDaysOfTheClassesSayHowTheDatesOfTheRecordAreWritten() throws IOException {
+    void theDatesOfTheRecordSayThemselvesHowTheyAreWritten() throws IOException {
+        String record =
+                "date;person;drill;event;with\n03/04/2026;Ash Fenwick;;attended;\n10/04/2026;Ash Fenwick;;attended;\n";
         write("roster.csv", "Vorname;Nachname\nAsh;Fenwick\n");
-        write(
-                "record.csv",
-                "date;person;drill;event;with\n03/04/2026;Ash Fenwick;;attended;\n10/04/2026;Ash Fenwick;;attended;\n");
-        assertEquals(0, open().history().entries().size());
-        write("classes/tonight.yaml", "date: 2026-09-04\ndrills: []\n");
+        write("record.csv", record);
+        for (String day : List.of("2026-04-03", "2026-03-04", "2026-10-04", "2026-09-04")) {
+            write("classes/" + day + ".yaml", "date: " + day + "\ndrills: []\n");
+            assertEquals(0, open().history().entries().size(), day);
+        }
+        write("record.csv", record + "17/04/2026;Ash Fenwick;;attended;\n");
         assertEquals(
-                List.of(LocalDate.of(2026, 4, 10), LocalDate.of(2026, 4, 3)),
+                List.of(LocalDate.of(2026, 4, 17), LocalDate.of(2026, 4, 10), LocalDate.of(2026, 4, 3)),
                 open().history().days());
+        write("record.csv", record);
         write("school.yaml", "tables: {dates: month-first, columns: {name: Nachname}}\n");
         assertEquals(
                 List.of(LocalDate.of(2026, 10, 4), LocalDate.of(2026, 3, 4)),

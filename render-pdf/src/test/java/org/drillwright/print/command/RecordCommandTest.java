@@ -185,7 +185,7 @@ class RecordCommandTest {
                 "record tonight --plan none --without --dry-run | Missing required parameter for option '--without' (NAME)",
                 "record tonight --plan none --without | Missing required parameter for option '--without' (NAME)",
                 "record tonight --plan none --skipped 3 | --skipped needs a round from 1 to 2.",
-                "record tonight --plan none --from-round 2 --with New0 | New0 has a place in the plan before round 2, too."
+                "record tonight --plan none --from-round 2 --with New0 | New0 has a place in round 1 too."
                         + " If New0 came only then: --without New0 --from-round 2 --with New0.",
                 "record tonight --plan none --from-round 9 --without New0 | --from-round needs a round from 1 to 2."
             })

@@ -5,24 +5,16 @@ import java.util.List;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.planning.Change;
 import org.drillwright.wording.Message;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 
 /** Who came late or left early; may be given again for a later round. */
 final class ChangeOptions {
 
-    private final List<RoundByRound.Word> said = new ArrayList<>();
-
-    @Option(names = RoundByRound.FROM, paramLabel = "N", parameterConsumer = RoundByRound.InOrder.class)
-    List<RoundByRound.Word> fromRound = said;
-
-    @Option(names = RoundByRound.WITHOUT, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
-    List<RoundByRound.Word> without = said;
-
-    @Option(names = RoundByRound.WITH, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
-    List<RoundByRound.Word> with = said;
+    @Mixin
+    StageOptions stages = new StageOptions();
 
     List<Change> changes() {
-        RoundByRound typed = new RoundByRound(said);
+        RoundByRound typed = stages.typed();
         typed.withoutRound().ifPresent(option -> {
             throw new CannotRun(Message.of(ChangeOptions.class, "round.before", option));
         });

@@ -9,6 +9,7 @@ import org.drillwright.plan.pair.Round;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.wording.Message;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What really happened, where that isn't what was printed. */
@@ -23,26 +24,22 @@ final class WorkedOptions {
     @Option(names = "--only", paramLabel = "DRILL")
     List<String> only = new ArrayList<>();
 
-    private final List<RoundByRound.Word> said = new ArrayList<>();
-
-    @Option(names = RoundByRound.FROM, paramLabel = "N", parameterConsumer = RoundByRound.InOrder.class)
-    List<RoundByRound.Word> fromRound = said;
-
-    @Option(names = RoundByRound.WITHOUT, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
-    List<RoundByRound.Word> without = said;
+    @Mixin
+    StageOptions stages = new StageOptions();
 
     @Option(names = RoundByRound.INSTEAD, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
-    List<RoundByRound.Word> instead = said;
-
-    @Option(names = RoundByRound.WITH, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
-    List<RoundByRound.Word> with = said;
+    List<RoundByRound.Word> instead = stages.said;
 
     @Option(names = "--swap", arity = "3", paramLabel = "ROUND NAME NAME", hideParamSyntax = true)
     List<String> swaps = new ArrayList<>();
 
     /** Whether anything was said. */
     boolean isAnything() {
-        return rounds.isPresent() || !skipped.isEmpty() || !only.isEmpty() || !said.isEmpty() || !swaps.isEmpty();
+        return rounds.isPresent()
+                || !skipped.isEmpty()
+                || !only.isEmpty()
+                || stages.typed().isAnything()
+                || !swaps.isEmpty();
     }
 
     /** What was worked of a plan. */
@@ -51,9 +48,9 @@ final class WorkedOptions {
         for (int at = 0; at + 2 < swaps.size(); at += 3) {
             worked = swapped(worked, swaps.subList(at, at + 3), people);
         }
-        List<RoundByRound.Stage> stages = new RoundByRound(said).stages();
-        worked = worked.after(new Absences(plan, people, stages).all());
-        for (RoundByRound.Stage stage : stages) {
+        List<RoundByRound.Stage> said = stages.typed().stages();
+        worked = worked.after(new Absences(plan, people, said).all());
+        for (RoundByRound.Stage stage : said) {
             for (String name : stage.with()) {
                 String person = people.anybody(name);
                 mustHaveBeenGone(person, stage.fromRound(), worked);
@@ -71,13 +68,13 @@ final class WorkedOptions {
         return rounds.isPresent() ? worked.first(rounds.get()) : worked;
     }
 
-    /** Whoever comes in a later round wasn't there before; the plan may say otherwise. */
+    /** Whoever comes wasn't there in the round before; the plan, with what was said of it, may have them there. */
     private static void mustHaveBeenGone(String person, int from, Worked worked) {
         boolean there = worked.rounds().stream()
-                .filter(round -> round.number() < from)
+                .filter(round -> round.number() == from - 1)
                 .anyMatch(round -> round.groupOf(person).isPresent());
         if (there) {
-            throw new CannotRun(person + " has a place in the plan before round " + from + ", too. If " + person
+            throw new CannotRun(person + " has a place in round " + (from - 1) + " too. If " + person
                     + " came only then: --without " + person + " --from-round " + from + " --with " + person + ".");
         }
     }

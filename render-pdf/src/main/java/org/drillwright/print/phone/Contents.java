@@ -2,6 +2,7 @@ package org.drillwright.print.phone;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.drillwright.print.layout.words.Label;
 
 /** The list of all cards, with a box to tick for each, and what comes of the ticks. */
@@ -29,7 +30,7 @@ final class Contents {
             row(drills.get(at), at + 1);
         }
         html.end("ul");
-        done();
+        new RecordPart(Word.DONE, Word.RECORD, Optional.empty(), 4).write(html, voice);
         return html.end("section").line().toString();
     }
 
@@ -59,29 +60,5 @@ final class Contents {
         String counts =
                 voice.number(Word.COUNTS_ONE, Word.COUNTS, drill.drill().steps().size());
         return (level.isEmpty() ? "" : level + "\u00A0· ") + weapon.toLowerCase(Locale.ROOT) + "\u00A0· " + counts;
-    }
-
-    private void done() {
-        html.start("div", "class", "done live", "id", "done", "hidden", "");
-        html.put("h3", voice.text(Word.DONE));
-        html.put("p", voice.text(Word.RECORD), "id", "record-how");
-        html.start(
-                "textarea",
-                "id",
-                "record",
-                "readonly",
-                "",
-                "rows",
-                "4",
-                "spellcheck",
-                "false",
-                "aria-labelledby",
-                "record-how");
-        html.end("textarea").start("p", "class", "pair");
-        html.put("button", voice.text(Word.COPY), "type", "button", "id", "copy");
-        html.put("button", voice.text(Word.CLEAR), "type", "button", "id", "clear")
-                .end("p");
-        html.put("p", "", "id", "copied", "role", "status");
-        html.put("p", voice.text(Word.STAYS), "id", "stays").end("div");
     }
 }

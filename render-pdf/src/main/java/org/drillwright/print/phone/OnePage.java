@@ -32,8 +32,14 @@ record OnePage(Voice voice, String title, String schemes, PhonePage.Cut cut) {
             UnicodeScript.GEORGIAN,
             UnicodeScript.HEBREW);
 
-    /** @param body the whole element, as markup of this program */
-    byte[] write(String body, String rules, String script) {
+    /**
+     * The whole file.
+     *
+     * @param body the whole element, as markup of this program
+     * @param own what its script does beyond what those of both pages do
+     */
+    byte[] write(String body, String rules, String own) {
+        String script = Resources.text("both.js") + own;
         String style = style(body, rules);
         Html page = new Html();
         page.markup(PhonePage.BEGINNING)

@@ -2,6 +2,7 @@ package org.drillwright.print.phone;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.pair.Round;
@@ -35,7 +36,7 @@ final class RoundsList {
         html.put("button", voice.text(Word.ALL_WORKED), "type", "button", "id", "all")
                 .end("p");
         otherwise();
-        done();
+        new RecordPart(Word.TO_RECORD, Word.RECORD_EVENING, Optional.of(Word.UNSAID), 5).write(html, voice);
         return html.end("section").line().toString();
     }
 
@@ -61,33 +62,6 @@ final class RoundsList {
                 .end("p")
                 .end("div")
                 .line();
-    }
-
-    private void done() {
-        html.start("div", "class", "part live", "id", "done", "hidden", "");
-        html.put("h3", voice.text(Word.TO_RECORD));
-        html.put("p", voice.text(Word.RECORD_EVENING), "id", "record-how");
-        html.put("p", voice.text(Word.UNSAID), "id", "unsaid", "class", "mind", "hidden", "");
-        html.start(
-                "textarea",
-                "id",
-                "record",
-                "readonly",
-                "",
-                "rows",
-                "5",
-                "dir",
-                "ltr",
-                "spellcheck",
-                "false",
-                "aria-labelledby",
-                "record-how");
-        html.end("textarea").start("p", "class", "pair");
-        html.put("button", voice.text(Word.COPY), "type", "button", "id", "copy");
-        html.put("button", voice.text(Word.CLEAR), "type", "button", "id", "clear")
-                .end("p");
-        html.put("p", "", "id", "copied", "role", "status");
-        html.put("p", voice.text(Word.STAYS), "id", "stays").end("div");
     }
 
     /** What is asked when a name in a round is tapped. */

@@ -1,10 +1,5 @@
-'use strict';
 (() => {
-  const root = document.documentElement;
-  const at = id => document.getElementById(id);
   const all = part => [...document.querySelectorAll(part)];
-  const fill = (form, ...values) => form.replace(/\{(\d)\}/g, (gap, number) => values[number]);
-  let words;
 
   /* What was ticked and said: rounds by number; people by the number the page gives them, others by their names. */
   const KINDS = {gone: 'gone', back: 'returned', instead: 'stoodIn', too: 'thereToo'};
@@ -92,6 +87,7 @@
       undo.setAttribute('aria-label', fill(words.undoSaid, told(one)));
       undo.addEventListener('click', () => {
         state.changes = state.changes.filter(other => other !== one);
+        state.changes = state.changes.filter(other => other.kind !== 'back' || isGone(other.who, other.round - 1));
         change();
         at('title-rounds').focus();
       });
@@ -181,20 +177,9 @@
     change();
   };
 
-  const copy = async () => {
-    at('record').select();
-    try {
-      await navigator.clipboard.writeText(at('record').value);
-      at('copied').textContent = words.copied;
-    } catch (refused) {
-      at('copied').textContent = words.copyYourself;
-    }
-  };
-
   const on = (id, event, done) => at(id).addEventListener(event, done);
 
   const start = () => {
-    words = document.body.dataset;
     boxes = all('[data-worked]').map(box => Number(box.dataset.worked));
     options = new Map([...at('other').options].filter(one => one.value).map(one => [Number(one.value), one]));
     state = kept();
@@ -234,7 +219,6 @@
       at('too').value = '';
       at('too').focus();
     });
-    on('copy', 'click', copy);
     on('clear', 'click', () => {
       state.worked = boxes.slice(0, Number(words.takenOver));
       state.changes = [];
@@ -253,15 +237,5 @@
     look();
   };
 
-  /* Before the page is seen, so that it does not jump; taken back if this browser can't do what follows. */
-  root.classList.add('scripted');
-  document.addEventListener('DOMContentLoaded', () => {
-    try {
-      start();
-    } catch (broken) {
-      root.classList.remove('scripted');
-      delete root.dataset.view;
-      throw broken;
-    }
-  });
+  begins(start);
 })();

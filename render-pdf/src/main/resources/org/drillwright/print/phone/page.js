@@ -1,14 +1,9 @@
-'use strict';
 (() => {
-  const root = document.documentElement;
-  const at = id => document.getElementById(id);
-  const fill = (words, ...values) => words.replace(/\{(\d)\}/g, (gap, number) => values[number]);
   const plain = words => words.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
   /* What is looked at: 'safety', 'drills', 'card' or 'play', and of the last two which card. */
   let view = '';
   let card = null;
-  let words;
 
   const look = () => {
     const [id, play] = location.hash.slice(1).split('.');
@@ -215,16 +210,6 @@
     return done;
   };
 
-  const copy = async () => {
-    at('record').select();
-    try {
-      await navigator.clipboard.writeText(at('record').value);
-      at('copied').textContent = words.copied;
-    } catch (refused) {
-      at('copied').textContent = words.copyYourself;
-    }
-  };
-
   const key = event => {
     if (view !== 'play' || event.altKey || event.ctrlKey || event.metaKey) {
       return;
@@ -243,7 +228,6 @@
   };
 
   const start = () => {
-    words = document.body.dataset;
     all = at('found').textContent;
     const before = kept();
     boxes().forEach(box => {
@@ -256,7 +240,6 @@
       keep(ticked());
       at('title-drills').focus();
     });
-    at('copy').addEventListener('click', copy);
     at('search').addEventListener('input', sieve);
     if (at('level')) {
       at('level').addEventListener('change', sieve);
@@ -273,15 +256,5 @@
     look();
   };
 
-  /* Before the page is seen, so that it does not jump; taken back if this browser can't do what follows. */
-  root.classList.add('scripted');
-  document.addEventListener('DOMContentLoaded', () => {
-    try {
-      start();
-    } catch (broken) {
-      root.classList.remove('scripted');
-      delete root.dataset.view;
-      throw broken;
-    }
-  });
+  begins(start);
 })();

@@ -361,6 +361,20 @@ class EveningBrowserTest {
         assertFalse(tab.at("done").isDisplayed());
     }
 
+    /** Gone from round 2, back in round 4; what says the first is taken back, and nothing is left of the second. */
+    @Test
+    void whoWasNeverGoneIsNotBackEither() {
+        gone("-dash", 2);
+        ask("-dash", 4);
+        tab.click(tab.at("returned"));
+        go("#rounds");
+        WebElement undo = browser.findElement(By.cssSelector("#changes li:first-child button"));
+        tab.script("arguments[0].scrollIntoView({block: 'center'})", undo);
+        tab.click(undo);
+        assertEquals(List.of(), browser.findElements(By.cssSelector("#changes li")));
+        assertFalse(tab.at("done").isDisplayed());
+    }
+
     @Test
     void whoStandsInIsShownAtBothPlaces() {
         instead("-dash", 2, "@home");

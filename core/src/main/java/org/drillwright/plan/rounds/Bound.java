@@ -144,16 +144,32 @@ final class Bound {
                 had.add((long) problem.hadBefore(kind, student));
             }
         }
-        return dealt(had, extras.stream().mapToInt(one -> count(kind, one)).sum());
+        return dealt(
+                had,
+                IntStream.range(0, problem.rounds())
+                        .map(round -> count(kind, round))
+                        .sum());
     }
 
-    private static int count(Aim kind, Extras extras) {
+    private int count(Aim kind, int round) {
+        Extras one = extras.get(round);
         return switch (kind) {
-            case TURNS -> extras.helpers();
-            case THREES -> extras.threes();
-            case BLANKS -> extras.blanks();
-            default -> 2 * Math.max(0, extras.watched() - extras.threes());
+            case TURNS -> one.helpers();
+            case THREES -> one.threes();
+            case BLANKS -> one.blanks();
+            default -> 2 * newPairs(round);
         };
+    }
+
+    /**
+     * Pairs of two who are new, those that a third joins among them: of the meetings of two who are new a third has one at
+     * most, and in each other pair there is somebody who knows the drill.
+     */
+    private int newPairs(int round) {
+        Extras one = extras.get(round);
+        int pairs = (problem.students() - one.threes() - one.helpers() - one.blanks()) / 2;
+        int knowing = problem.students() - problem.novices(round).cardinality();
+        return Math.max(0, Math.max(one.watched() - one.threes(), pairs - knowing));
     }
 
     private boolean isEverNew(int student) {

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.drillwright.plan.roster.BothNew;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -163,5 +164,18 @@ class BoundTest {
                 problem(3, 0, 1).cost(Aim.GAP, 0, 1, 4).cost(Aim.GAP, 0, 2, 5).cost(Aim.GAP, 1, 2, 6);
         assertEquals(4, bound(problem, Aim.GAP));
         assertEquals(4, bound(problem, Aim.WIDEST));
+    }
+
+    /**
+     * Six are new and one knows the drill, who takes two of them: in each round the four others are two pairs of two who are
+     * new. In three rounds that is twelve turns among six, two each, of which the second costs 1.
+     */
+    @Test
+    void who_knows_the_drill_is_in_one_group_only() {
+        Problem problem = new Problem(7, 0, Collections.nCopies(3, set(0, 1, 2, 3, 4, 5)))
+                .ways(/* thirds= */ true, BothNew.WANTED, 1);
+        List<Extras> extras = Extras.ofAll(problem);
+        assertEquals(new Extras(0, 1, 2, 0), extras.get(0));
+        assertEquals(6, Bound.byRounds(problem, extras).of(Aim.WATCHED));
     }
 }

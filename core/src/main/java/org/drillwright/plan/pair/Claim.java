@@ -4,9 +4,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
+import org.drillwright.plan.proof.LineSplits;
 import org.drillwright.plan.proof.Recount;
 import org.drillwright.plan.proof.WalkRecount;
+import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
+import org.drillwright.plan.rounds.Problem;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.walk.Walked;
 
@@ -57,7 +61,36 @@ final class Claim {
         if (!faults.isEmpty()) {
             throw new IllegalStateException("a plan that isn't walked as is said: " + faults);
         }
-        return new Verdict(solution.cost(), solution.bound(), walked.takesMore());
+        return new Verdict(
+                solution.cost(), solution.bound(), walked.takesMore(), isBestSplit(request, walked, rounds.size()));
+    }
+
+    /** Whether one line walks past the whole of the other once, and no others would have fewer past meetings. */
+    private static boolean isBestSplit(PairingRequest request, Walked walked, int rounds) {
+        List<Walk> walks = RoundMaker.walks(request, walked);
+        Solution solution = walked.solution();
+        Problem problem = solution.problem();
+        boolean once = walks.size() == 1
+                && walks.get(0).to() == rounds
+                && walks.get(0).length() == problem.rounds()
+                && 2 * problem.rounds() == problem.students()
+                && walks.get(0).people().size() == problem.students()
+                && request.helpers().stream().noneMatch(walks.get(0).people()::contains)
+                && IntStream.range(0, problem.rounds()).noneMatch(problem::isAsking);
+        if (!once
+                || solution.cost()
+                        .firstDifference(solution.bound())
+                        .filter(Aim.PAST::equals)
+                        .isEmpty()) {
+            return false;
+        }
+        LineSplits splits = new LineSplits(
+                problem.students(),
+                (one, other) -> IntStream.range(0, problem.rounds())
+                        .allMatch(round -> one.equals(other) || problem.permits(round, one, other)),
+                (one, other) -> (int) problem.cost(Aim.PAST, one, other));
+        return splits.least().stream()
+                .anyMatch(least -> least == solution.cost().of(Aim.PAST));
     }
 
     static List<WalkRecount.Line> lines(List<Walk> walks) {

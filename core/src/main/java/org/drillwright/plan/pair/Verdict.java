@@ -10,8 +10,10 @@ import org.drillwright.plan.rounds.Tally;
  * @param cost what its pairs cost
  * @param bound below which no plan is in which as many work with a helper; where the two are equal, the plan is proved best
  * @param takesMore whether more work with a helper than need be, so that a class can walk; then nothing is proved
+ * @param bestLines whether it walks in two lines, and no others in which everybody may meet everybody opposite have fewer
+ *     past meetings
  */
-public record Verdict(Tally cost, Tally bound, boolean takesMore) {
+public record Verdict(Tally cost, Tally bound, boolean takesMore, boolean bestLines) {
 
     public boolean isProvedBest() {
         return !takesMore && cost.compareTo(bound) == 0;
@@ -39,6 +41,9 @@ public record Verdict(Tally cost, Tally bound, boolean takesMore) {
         String better = "another plan could be better by " + above() + " at most";
         return aim == Aim.REPEATS
                 ? "In " + aim.words() + " " + better + "."
-                : "Proved best in everything more important than " + aim.words() + "; in that, " + better + ".";
+                : "Proved best in everything more important than " + aim.words() + "; in that, " + better
+                        + (bestLines
+                                ? "; of two lines in which everybody may work with everybody opposite, none are better."
+                                : ".");
     }
 }

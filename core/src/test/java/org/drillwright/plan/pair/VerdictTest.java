@@ -16,7 +16,7 @@ class VerdictTest {
 
     @Test
     void a_plan_that_costs_what_the_bound_says_is_proved_best() {
-        Verdict verdict = new Verdict(BOUND, BOUND, false);
+        Verdict verdict = new Verdict(BOUND, BOUND, false, false);
         assertTrue(verdict.isProvedBest());
         assertEquals(Optional.empty(), verdict.open());
         assertEquals(0, verdict.above());
@@ -25,7 +25,7 @@ class VerdictTest {
 
     @Test
     void a_plan_with_more_repeats_says_how_many_it_may_miss() {
-        Verdict verdict = new Verdict(Tally.of(0, 3, 0, 0, 1, 0, 0, 0, 0, 0, 0), BOUND, false);
+        Verdict verdict = new Verdict(Tally.of(0, 3, 0, 0, 1, 0, 0, 0, 0, 0, 0), BOUND, false, false);
         assertFalse(verdict.isProvedBest());
         assertEquals(Optional.of(Aim.REPEATS), verdict.open());
         assertEquals(3, verdict.above());
@@ -34,10 +34,20 @@ class VerdictTest {
 
     @Test
     void what_is_more_important_and_equal_is_proved() {
-        Verdict verdict = new Verdict(Tally.of(0, 0, 0, 0, 1, 0, 0, 0, 7, 0, 0), BOUND, false);
+        Verdict verdict = new Verdict(Tally.of(0, 0, 0, 0, 1, 0, 0, 0, 7, 0, 0), BOUND, false, false);
         assertEquals(
                 "Proved best in everything more important than repeats of past classes; in that, another plan could be"
                         + " better by 5 at most.",
+                verdict.sentence());
+    }
+
+    @Test
+    void of_two_lines_it_is_said_if_no_others_are_better() {
+        Verdict verdict = new Verdict(Tally.of(0, 0, 0, 0, 1, 0, 0, 0, 7, 0, 0), BOUND, false, true);
+        assertEquals(
+                "Proved best in everything more important than repeats of past classes; in that, another plan could be"
+                        + " better by 5 at most; of two lines in which everybody may work with everybody opposite, none"
+                        + " are better.",
                 verdict.sentence());
     }
 }

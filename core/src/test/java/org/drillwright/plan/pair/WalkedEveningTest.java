@@ -3,6 +3,7 @@ package org.drillwright.plan.pair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -13,6 +14,7 @@ import java.util.stream.Collectors;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
+import org.drillwright.record.Entry;
 import org.drillwright.tell.ChangeWords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,6 +66,27 @@ class WalkedEveningTest {
                 List.of("one forming", "nobody changes lines", "nobody meets again", "1"),
                 List.of(one.name(), one.effort(), one.price(), one.word()));
         assertTrue(one.usual());
+    }
+
+    /**
+     * Fay, Gus and Hal are one line with somebody else. Ash met Fay and Gus last week, Bo met Fay: with Ash in their line Bo
+     * meets Fay again, for 4; with Bo it would be two meetings, with anybody else three. Free, nobody need.
+     */
+    @Test
+    void of_the_lines_that_there_can_be_the_best_is_known() {
+        LocalDate lastWeek = LocalDate.of(2026, 9, 7);
+        Classes classes = evening(Set.of("Fay", "Gus", "Hal"), "P", "P", "Q", "Q")
+                .noInstructor()
+                .past(Entry.workedWith(lastWeek, "Ash", "R", "Fay"))
+                .past(Entry.workedWith(lastWeek, "Ash", "R", "Gus"))
+                .past(Entry.workedWith(lastWeek, "Bo", "R", "Fay"));
+        PairingPlan plan = classes.plan();
+        assertEquals(plan.walks().get(0).line("Fay"), plan.walks().get(0).line("Ash"));
+        assertEquals(
+                "Proved best in everything more important than repeats of past classes; in that, another plan could be"
+                        + " better by 4 at most; of two lines in which everybody may work with everybody opposite, none"
+                        + " are better.",
+                plan.verdict().orElseThrow().sentence());
     }
 
     /** Ash and Bo are new to Q too, and nobody is kept apart: five in one line, and two who help fill the other. */

@@ -88,6 +88,20 @@ class PairsCommandTest {
         assertEquals(trial, files.run("pairs", "tonight"));
     }
 
+    /** Twenty-four who walk as a ring for 14 rounds, all new to the one drill, which is named once: they fit on one sheet. */
+    @Test
+    void aClassNewToEverythingHasOneSheet() throws IOException {
+        Trial trial = PlanFiles.of(folder, 24, 0)
+                .with(
+                        "classes/tonight.yaml",
+                        "date: 2026-08-26\nminutes: 90\ndrills: [riposte]\nsettings: {riposte: {rounds: 14}}\n")
+                .run("pairs", "tonight", "--out", "wall.pdf");
+        assertEquals(0, trial.code(), trial.err());
+        assertTrue(trial.out().contains(", 1 page."), trial.out());
+        String text = pdf("wall.pdf").replaceAll("\\s+", " ");
+        assertTrue(text.contains(" New to all: pairs of two new by choice, 12 pairs under one pair of eyes."), text);
+    }
+
     @Test
     void aClassToWhichNobodyComesIsNotPlanned() {
         assertEquals(

@@ -7,6 +7,7 @@ import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.sheet.Feet;
@@ -88,8 +89,9 @@ public final class EveningSheet {
 
     /** That two new ones work together is no slip; and who watches them. */
     private List<String> byChoice(Spot spot) {
+        boolean one = pairs.rounds().stream().map(Round::drill).distinct().count() == 1;
         List<String> said = new ArrayList<>(pairs.watched().stream()
-                .map(watch -> Watching.choice(watch, notice.title().apply(watch.drill()), notice.wording()))
+                .map(watch -> Watching.choice(watch, one ? "" : notice.title().apply(watch.drill()), notice.wording()))
                 .toList());
         said.addAll(Watching.sentences(pairs, spot, names, notice.wording()));
         return said;

@@ -18,7 +18,11 @@ public final class Watching {
 
     private Watching() {}
 
-    /** That two new ones work together is no slip. */
+    /**
+     * That two new ones work together is no slip.
+     *
+     * @param title of the drill; empty where there is no other
+     */
     static String choice(Watch watch, String title, Words words) {
         List<Integer> counts = watch.posts().values().stream().sorted().toList();
         int least = counts.get(0);
@@ -30,7 +34,9 @@ public final class Watching {
                 ? most == 1 ? Word.EYES_ONE_PAIR : Word.EYES_ONE
                 : most == 1 ? Word.EYES_EACH_PAIR : Word.EYES_EACH;
         String pairs = least == most ? String.valueOf(least) : words.text(Word.OR, least, most);
-        return words.text(Word.CHOICE, title, who, words.text(eyes, pairs));
+        return title.isEmpty()
+                ? words.capitalised(words.text(Word.CHOICE_ONLY, who, words.text(eyes, pairs)))
+                : words.text(Word.CHOICE, title, who, words.text(eyes, pairs));
     }
 
     /** One sentence for all rounds in which the same watch the same places; none where nobody needs to. */

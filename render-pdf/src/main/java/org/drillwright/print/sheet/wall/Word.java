@@ -71,6 +71,7 @@ public enum Word {
     ALSO_POST,
     ALSO_POSTS,
     CHOICE,
+    CHOICE_ONLY,
     NEW_TO_ALL,
     SOME_NEW_ONE,
     SOME_NEW,

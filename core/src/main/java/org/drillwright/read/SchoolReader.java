@@ -91,17 +91,26 @@ public final class SchoolReader {
                 keys.seconds("seconds-a-count").orElse(usual.count()));
     }
 
-    /** One file for both cuts, or one for each. */
+    /** One file for both cuts, or one for each; and files for letters that these lack. */
     private static Optional<SchoolFont> font(Keys keys) {
         return keys.textOrGroup(
-                "font", ReadingLimits.SHORT_TEXT, file -> new SchoolFont(file, file), SchoolReader::cuts);
+                "font",
+                ReadingLimits.SHORT_TEXT,
+                file -> new SchoolFont(Optional.of(new SchoolFont.Cuts(file, file)), List.of()),
+                SchoolReader::fonts);
     }
 
-    private static SchoolFont cuts(Keys keys) {
-        String regular = keys.needed("regular", ReadingLimits.SHORT_TEXT);
-        String bold = keys.text("bold", ReadingLimits.SHORT_TEXT).orElse(regular);
+    private static SchoolFont fonts(Keys keys) {
+        Optional<String> regular = keys.text("regular", ReadingLimits.SHORT_TEXT);
+        Optional<String> bold = keys.text("bold", ReadingLimits.SHORT_TEXT);
+        List<String> also = keys.texts("also", ReadingLimits.SHORT_TEXT);
+        if (bold.isPresent()) {
+            keys.need("regular");
+        } else {
+            keys.needOneOf(List.of("also", "regular"));
+        }
         keys.finish();
-        return new SchoolFont(regular, bold);
+        return new SchoolFont(regular.map(file -> new SchoolFont.Cuts(file, bold.orElse(file))), also);
     }
 
     private static Duration minutes(Keys keys, Duration usual) {

@@ -66,7 +66,8 @@ class SchoolReaderTest {
                         CardSize.A5,
                         SheetSize.LETTER,
                         new Language("fr"),
-                        Optional.of(new SchoolFont("ours.ttf", "ours-bold.ttf")),
+                        Optional.of(new SchoolFont(
+                                Optional.of(new SchoolFont.Cuts("ours.ttf", "ours-bold.ttf")), List.of())),
                         Duration.ofMinutes(90),
                         Duration.ofMillis(1500)),
                 school);
@@ -75,7 +76,22 @@ class SchoolReaderTest {
     @Test
     void one_font_file_serves_for_both_cuts() {
         School school = read("font: ours.ttf\n").value().orElseThrow().school();
-        assertEquals(Optional.of(new SchoolFont("ours.ttf", "ours.ttf")), school.font());
+        assertEquals(
+                Optional.of(new SchoolFont(Optional.of(new SchoolFont.Cuts("ours.ttf", "ours.ttf")), List.of())),
+                school.font());
+    }
+
+    @Test
+    void fonts_of_other_scripts_stand_beside_the_usual_one() {
+        School school =
+                read("font: {also: [one.ttf, two.ttf]}\n").value().orElseThrow().school();
+        assertEquals(Optional.of(new SchoolFont(Optional.empty(), List.of("one.ttf", "two.ttf"))), school.font());
+    }
+
+    @Test
+    void a_bold_font_alone_sets_no_words() {
+        assertEquals(1, read("font: {bold: ours-bold.ttf}\n").findings().size());
+        assertEquals(1, read("font: {}\n").findings().size());
     }
 
     @Test

@@ -3,10 +3,12 @@ package org.drillwright.print.pdf;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
-import org.drillwright.print.text.Typeface;
+import org.drillwright.print.text.Shaped;
 
 /** One face as one document embeds it: only the glyphs that it uses. */
 final class EmbeddedFace {
@@ -15,9 +17,12 @@ final class EmbeddedFace {
 
     private final COSName name;
     private final PDType0Font font;
-    private final Typeface measures;
+    private final FontFace measures;
     private final int[] common = new int[COMMON];
     private final Map<Integer, Integer> rare = new HashMap<>();
+
+    /** What glyphs say that are the usual sign of no character, as their word was when they were first shown. */
+    private final Map<Integer, String> formed = new TreeMap<>();
 
     EmbeddedFace(PDDocument document, FontFace face, COSName name) throws IOException {
         this.font = PDType0Font.load(document, face.font(), true);
@@ -34,7 +39,7 @@ final class EmbeddedFace {
         return font;
     }
 
-    Typeface measures() {
+    FontFace measures() {
         return measures;
     }
 
@@ -58,5 +63,21 @@ final class EmbeddedFace {
             rare.put(codePoint, glyph);
         }
         return glyph;
+    }
+
+    /** Puts a glyph of a word that was shaped among those to be embedded. */
+    void glyph(Shaped.Glyph glyph) {
+        font.addGlyphsToSubset(Set.of(glyph.number()));
+        if (measures.letter(glyph.number()) == 0) {
+            formed.putIfAbsent(glyph.number(), glyph.says());
+        }
+    }
+
+    /** Leaves only what was shown in the font, and says what each of its glyphs stands for. */
+    void finish() throws IOException {
+        font.subset();
+        if (!formed.isEmpty()) {
+            UnicodeMap.add(formed, font);
+        }
     }
 }

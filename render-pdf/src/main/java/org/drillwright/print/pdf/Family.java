@@ -3,7 +3,9 @@ package org.drillwright.print.pdf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -20,17 +22,20 @@ public final class Family implements Typefaces {
 
     private static final String FOLDER = "/net/sf/jasperreports/fonts/dejavu/";
 
-    private final Map<Face, FontFace> faces = new EnumMap<>(Face.class);
+    /** A font without it is for another script: it comes in only where letters of that script stand. */
+    private static final int LATIN = 'a';
 
-    private Family(Function<Face, TrueTypeFont> file) {
+    private final Map<Face, FaceChain> faces = new EnumMap<>(Face.class);
+
+    private Family(Function<Face, List<FontFace>> fonts) {
         for (Face face : Face.values()) {
-            faces.put(face, new FontFace(file.apply(face)));
+            faces.put(face, new FaceChain(fonts.apply(face)));
         }
     }
 
     /** Held here, so that it is read when first asked for. */
     private static final class Shared {
-        private static final Family DEJAVU = new Family(Family::packed);
+        private static final Family DEJAVU = new Family(face -> List.of(new FontFace(packed(face))));
     }
 
     /**
@@ -42,14 +47,32 @@ public final class Family implements Typefaces {
     }
 
     /**
-     * A family of TrueType files.
+     * A family of TrueType files; what they lack is set in this program's own.
      *
      * @throws UnusableFont if one of them is no TrueType font, or forbids being embedded
      */
     public static Family of(byte[] regular, byte[] bold) throws UnusableFont {
-        TrueTypeFont upright = own(regular);
-        TrueTypeFont heavy = own(bold);
-        return new Family(face -> face == Face.BOLD ? heavy : upright);
+        FontFace upright = new FontFace(own(regular));
+        FontFace heavy = new FontFace(own(bold));
+        return new Family(face -> {
+            FontFace font = face == Face.BOLD ? heavy : upright;
+            FontFace packed = dejaVu().known(face).first();
+            return font.covers(LATIN) ? List.of(font, packed) : List.of(packed, font);
+        });
+    }
+
+    /**
+     * The same with a further TrueType file, which both cuts use for what they lack.
+     *
+     * @throws UnusableFont as {@link #of(byte[], byte[])}
+     */
+    public Family with(byte[] file) throws UnusableFont {
+        FontFace more = new FontFace(own(file));
+        return new Family(face -> {
+            List<FontFace> fonts = new ArrayList<>(known(face).fonts());
+            fonts.add(more);
+            return fonts;
+        });
     }
 
     @Override
@@ -59,7 +82,7 @@ public final class Family implements Typefaces {
 
     /** The file of a cut, as it was read. */
     public byte[] file(Face face) {
-        try (InputStream in = known(face).font().getOriginalData()) {
+        try (InputStream in = known(face).first().font().getOriginalData()) {
             return in.readAllBytes();
         } catch (IOException broken) {
             throw new UncheckedIOException("a font cannot be read", broken);
@@ -69,14 +92,14 @@ public final class Family implements Typefaces {
     /** The file of a cut with the glyphs of these characters only, so far as it has them. */
     public byte[] file(Face face, Set<Integer> codePoints) {
         try {
-            return FaceSubset.of(known(face).font(), codePoints);
+            return FaceSubset.of(known(face).first().font(), codePoints);
         } catch (IOException broken) {
             throw new UncheckedIOException("a font cannot be cut down", broken);
         }
     }
 
-    FontFace known(Face face) {
-        FontFace known = faces.get(face);
+    FaceChain known(Face face) {
+        FaceChain known = faces.get(face);
         if (known == null) {
             throw new IllegalStateException("no file for " + face);
         }

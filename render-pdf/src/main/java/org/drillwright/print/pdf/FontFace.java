@@ -3,15 +3,18 @@ package org.drillwright.print.pdf;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.HorizontalHeaderTable;
 import org.apache.fontbox.ttf.KerningSubtable;
 import org.apache.fontbox.ttf.KerningTable;
 import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
 import org.apache.fontbox.ttf.TrueTypeFont;
+import org.drillwright.print.text.Shaped;
 import org.drillwright.print.text.Typeface;
 
 /** A face measured from its file: advances, the {@code kern} table, the heights that it states. */
@@ -28,6 +31,8 @@ final class FontFace implements Typeface {
     private final double ascent;
     private final double descent;
     private final Map<Integer, Double> rareAdvances = new ConcurrentHashMap<>();
+    private final Map<String, Shaped> shaped = new ConcurrentHashMap<>();
+    private final AtomicReference<Shaper> shaper = new AtomicReference<>();
     private final float[] advances = new float[COMMON];
     private final float[] kernings = new float[COMMON * COMMON];
 
@@ -78,8 +83,13 @@ final class FontFace implements Typeface {
     }
 
     private double read(int codePoint) {
+        return advanceOf(glyphs.getGlyphId(codePoint));
+    }
+
+    /** How far a glyph moves the pen, whatever stands beside it. */
+    double advanceOf(int glyph) {
         try {
-            return font.getAdvanceWidth(glyphs.getGlyphId(codePoint)) / unitsPerEm;
+            return font.getAdvanceWidth(glyph) / unitsPerEm;
         } catch (IOException broken) {
             throw new UncheckedIOException("a glyph's width cannot be read", broken);
         }
@@ -119,5 +129,30 @@ final class FontFace implements Typeface {
     @Override
     public double descent() {
         return descent;
+    }
+
+    @Override
+    public double shapedWidth(String word) {
+        return shape(word).advance();
+    }
+
+    /** A word whose letters take form and place from one another. */
+    Shaped shape(String word) {
+        return shaped.computeIfAbsent(word, letters -> shaper().shape(letters));
+    }
+
+    private Shaper shaper() {
+        Shaper known = shaper.get();
+        if (known == null) {
+            known = Shaper.of(font, this::letter);
+            shaper.set(known);
+        }
+        return known;
+    }
+
+    /** The character that a glyph is the usual sign of; 0 if it is that of none. */
+    int letter(int glyph) {
+        List<Integer> letters = glyphs.getCharCodes(glyph);
+        return letters == null || letters.isEmpty() ? 0 : letters.get(0);
     }
 }

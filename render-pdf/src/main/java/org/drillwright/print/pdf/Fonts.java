@@ -1,7 +1,7 @@
 package org.drillwright.print.pdf;
 
 import java.io.IOException;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -15,7 +15,7 @@ final class Fonts {
     private final Family faces;
     private final PDResources resources = new PDResources();
     private final PDResources inForms = new PDResources();
-    private final Map<Face, EmbeddedFace> embedded = new EnumMap<>(Face.class);
+    private final Map<FontFace, EmbeddedFace> embedded = new LinkedHashMap<>();
 
     Fonts(PDDocument document, Family faces) {
         this.document = document;
@@ -32,14 +32,19 @@ final class Fonts {
         return inForms;
     }
 
-    EmbeddedFace face(Face face) throws IOException {
-        EmbeddedFace known = embedded.get(face);
+    /** A cut, in as many fonts as it takes. */
+    FaceChain face(Face face) {
+        return faces.known(face);
+    }
+
+    EmbeddedFace embedded(FontFace font) throws IOException {
+        EmbeddedFace known = embedded.get(font);
         if (known == null) {
-            COSName name = COSName.getPDFName(face.name());
-            known = new EmbeddedFace(document, faces.known(face), name);
+            COSName name = COSName.getPDFName("Font" + (embedded.size() + 1));
+            known = new EmbeddedFace(document, font, name);
             resources.put(name, known.font());
             inForms.put(name, known.font());
-            embedded.put(face, known);
+            embedded.put(font, known);
         }
         return known;
     }
@@ -47,7 +52,7 @@ final class Fonts {
     /** Puts only those glyphs into the file that its pages have shown. */
     void finish() throws IOException {
         for (EmbeddedFace face : embedded.values()) {
-            face.font().subset();
+            face.finish();
         }
     }
 }

@@ -55,12 +55,11 @@ final class MarkPen {
     }
 
     void text(Mark.Text text, String joint) throws IOException {
-        EmbeddedFace face = fonts.face(text.face());
         page.op("BT");
         grey(text.ink(), true);
-        page.put('/').word(face.name().getName()).number(text.size()).op("Tf");
         place(text);
-        Kerned.show(text.text(), joint, text.span().rightToLeft(), face, page);
+        boolean rightToLeft = text.span().rightToLeft();
+        Kerned.show(text.text(), joint, rightToLeft, fonts.face(text.face()), text.size(), fonts, page);
         page.op("ET");
     }
 

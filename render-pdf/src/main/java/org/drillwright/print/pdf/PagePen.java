@@ -97,7 +97,7 @@ final class PagePen {
         StringBuilder said = new StringBuilder();
         List<Box> boxes = new ArrayList<>();
         for (Mark.Text run : runs) {
-            Typeface face = fonts.face(run.face()).measures();
+            Typeface face = fonts.face(run.face());
             double high = face.ascent() * run.size();
             double width = face.width(run.text()) * run.size();
             boxes.add(onPage(

@@ -5,11 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.drillwright.print.frame.Face;
 
-/**
- * Which characters can be printed: those that every cut of the family has. Of scripts from right to left Hebrew and Arabic
- * are set, without points; others, and points that stand under or over letters, would need shaping that is not done here: they
- * count as not covered.
- */
+/** Which characters can be printed: those that every cut of the family has, in each form in which they are set. */
 public final class Coverage {
 
     private static final Set<Byte> RIGHT_TO_LEFT =
@@ -49,53 +45,11 @@ public final class Coverage {
         return RIGHT_TO_LEFT.contains(Character.getDirectionality(codePoint));
     }
 
-    /** Scripts whose letters change order or shape by what stands beside them; a font alone would set them wrongly. */
-    private static final Set<Character.UnicodeScript> REORDERED = Set.of(
-            Character.UnicodeScript.DEVANAGARI,
-            Character.UnicodeScript.BENGALI,
-            Character.UnicodeScript.GURMUKHI,
-            Character.UnicodeScript.GUJARATI,
-            Character.UnicodeScript.ORIYA,
-            Character.UnicodeScript.TAMIL,
-            Character.UnicodeScript.TELUGU,
-            Character.UnicodeScript.KANNADA,
-            Character.UnicodeScript.MALAYALAM,
-            Character.UnicodeScript.SINHALA,
-            Character.UnicodeScript.KHMER,
-            Character.UnicodeScript.MYANMAR,
-            Character.UnicodeScript.TIBETAN,
-            Character.UnicodeScript.MONGOLIAN);
-
-    /** Whether letters of a script that is not set, with any font: they would have to be joined or put in place. */
-    public static boolean isShaped(int codePoint) {
-        if (REORDERED.contains(Character.UnicodeScript.of(codePoint))) {
-            return true;
-        }
-        boolean hebrew = Character.UnicodeScript.of(codePoint) == Character.UnicodeScript.HEBREW;
-        boolean point = Character.getType(codePoint) == Character.NON_SPACING_MARK;
-        return point
-                ? hebrew || isArabic(codePoint)
-                : !hebrew
-                        && isRightToLeft(codePoint)
-                        && Joined.formsOf(codePoint).isEmpty();
-    }
-
-    private static boolean isArabic(int codePoint) {
-        return Character.UnicodeBlock.ARABIC.equals(Character.UnicodeBlock.of(codePoint));
-    }
-
     private boolean covers(int codePoint) {
-        if (codePoint == Wording.SOFT_HYPHEN || codePoint == Wording.BREAK_HERE) {
-            return true;
-        }
-        List<Integer> forms = Joined.formsOf(codePoint);
-        if (!forms.isEmpty()) {
-            return forms.stream().allMatch(this::hasGlyph);
-        }
-        if (isShaped(codePoint)) {
-            return false;
-        }
-        return hasGlyph(codePoint);
+        return codePoint == Wording.SOFT_HYPHEN
+                || codePoint == Wording.BREAK_HERE
+                || Stretch.isJoiner(codePoint)
+                || (hasGlyph(codePoint) && Joined.formsOf(codePoint).stream().allMatch(this::hasGlyph));
     }
 
     private boolean hasGlyph(int codePoint) {

@@ -21,9 +21,19 @@ public interface Typeface {
     /** How far letters fall below the baseline, as a positive number. */
     double descent();
 
+    /** The width of a word whose letters take form and place from one another. */
+    double shapedWidth(String word);
+
     /** The width of a run, kerned, its letters joined where they do. */
     default double width(String run) {
-        String text = Joined.of(run);
+        double width = 0;
+        for (Stretch stretch : Stretch.of(run)) {
+            width += stretch.shaped() ? shapedWidth(stretch.text()) : plainWidth(Joined.of(stretch.text()));
+        }
+        return width;
+    }
+
+    private double plainWidth(String text) {
         double width = 0;
         int before = -1;
         for (int at = 0; at < text.length(); ) {

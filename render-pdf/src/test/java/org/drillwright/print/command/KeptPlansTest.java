@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -66,11 +69,44 @@ class KeptPlansTest {
                 .with("roster.yaml", "people:\n  - {name: \u0910\u0936, knows: [riposte]}\n  - {name: Bo}\n");
         Trial trial = files.run("pairs", "tonight", "--out", "wall.pdf");
         assertEquals(2, trial.code());
-        assertTrue(trial.err().contains("can't be printed: letters of this script can't be set."), trial.err());
+        assertTrue(
+                trial.err()
+                        .contains(
+                                "can't be printed: the typeface has no U+0910. Name a font that has it in school.yaml"),
+                trial.err());
         assertTrue(Files.notExists(folder.resolve("classes/plans")));
         assertEquals(
                 0,
                 files.run("pairs", "tonight", "--html", "--out", "evening.html").code());
+    }
+
+    /** With a font for it the same name is printed, beside one in Latin letters. */
+    @Test
+    void aNameInAnotherScriptIsPrintedInAFontThatHasIt() throws IOException {
+        PlanFiles files = PlanFiles.of(folder, 0, 0)
+                .with(
+                        "roster.yaml",
+                        "people:\n  - {name: \u0936\u094D\u0930\u0947\u092F\u093E, knows: [riposte]}\n  - {name: Bo}\n")
+                .with("school.yaml", SchoolFiles.SETTINGS + "font: {also: [names.ttf]}\n");
+        try (InputStream font =
+                KeptPlansTest.class.getResourceAsStream("/org/drillwright/print/fonts/devanagari.ttf")) {
+            Files.copy(Objects.requireNonNull(font), folder.resolve("names.ttf"));
+        }
+        for (List<String> sheet : List.of(
+                List.of("pairs", "tonight"),
+                List.of("pairs", "tonight", "--slips"),
+                List.of("pairs", "tonight", "--by", "round"),
+                List.of("packet", "tonight"),
+                List.of("progress"))) {
+            List<String> arguments = new ArrayList<>(sheet);
+            arguments.addAll(List.of("--out", "sheet.pdf"));
+            Trial trial = files.run(arguments.toArray(String[]::new));
+            assertEquals(0, trial.code(), trial.err());
+            try (var document = Loader.loadPDF(folder.resolve("sheet.pdf").toFile())) {
+                String text = new PDFTextStripper().getText(document);
+                assertTrue(text.contains("Bo") && text.contains("\u092F"), sheet + text);
+            }
+        }
     }
 
     @Test

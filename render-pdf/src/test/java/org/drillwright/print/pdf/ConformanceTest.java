@@ -162,6 +162,13 @@ class ConformanceTest {
         }
     }
 
+    /** Devanagari in a font of its own, Lao, Hebrew with points. */
+    @Test
+    void wordsOfShapedLettersConform() throws Exception {
+        Family faces = Family.dejaVu().with(ShapedPdfTest.devanagari());
+        assertEquals(List.of(), failures(ShapedPdfTest.pdf("दीप्ति, श्रेया, ນ້ອຍ, שָׂרָה", faces)));
+    }
+
     @Test
     void aPictureConforms() throws Exception {
         Node figure = new Node.Figure(

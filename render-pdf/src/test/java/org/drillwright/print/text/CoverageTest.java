@@ -1,8 +1,6 @@
 package org.drillwright.print.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.drillwright.print.pdf.Family;
@@ -36,22 +34,23 @@ class CoverageTest {
         assertEquals(List.of(0x1F93A, 0x5251), coverage.missing("\uD83E\uDD3A a \u5251 b \u5251"));
     }
 
-    /** Saif, sword, in Hebrew letters and in Arabic ones; the same with points, which have their place; in Syriac. */
+    /** Saif, sword, in Hebrew letters and in Arabic ones; the same with points; in Syriac, which the font lacks. */
     @Test
-    void ofScriptsFromRightToLeftHebrewAndArabicWithoutPointsAreCovered() {
+    void lettersAreCoveredWithTheirPointsAndForms() {
         assertEquals(List.of(), coverage.missing("\u05E1\u05D9\u05E3"));
         assertEquals(List.of(), coverage.missing("\u0633\u064A\u0641"));
-        assertEquals(List.of(0x064E), coverage.missing("\u0633\u064E\u064A\u0641"));
+        assertEquals(List.of(), coverage.missing("\u0633\u064E\u064A\u0641"));
+        assertEquals(List.of(), coverage.missing("\u05E1\u05B7\u05D9\u05E3"));
         assertEquals(List.of(0x0723, 0x071D, 0x0726), coverage.missing("\u0723\u071D\u0726"));
-        assertEquals(List.of(0x05B7), coverage.missing("\u05E1\u05B7\u05D9\u05E3"));
     }
 
-    /** Devanagari and Khmer letters change their order (The Unicode Standard, sections 12.1 and 16.4), Chinese ones do not. */
+    /** A joiner between letters that it changes isn't lost, and has no glyph; between others it goes. */
     @Test
-    void lettersThatChangeTheirOrderAreNotSetWithAnyFont() {
-        assertTrue(Coverage.isShaped(0x0928));
-        assertTrue(Coverage.isShaped(0x1780));
-        assertFalse(Coverage.isShaped(0x5251));
+    void joinersStayWhereTheyDoSomething() {
+        assertEquals("\u0DC1\u0DCA\u200D\u0DBB\u0DD3", Wording.clean("\u0DC1\u0DCA\u200D\u0DBB\u0DD3"));
+        assertEquals("\u06CC\u200C\u0631", Wording.clean("\u06CC\u200C\u0631"));
+        assertEquals(List.of(), coverage.missing("\u06CC\u200C\u0631"));
+        assertEquals("ab", Wording.clean("a\u200Db"));
     }
 
     @Test

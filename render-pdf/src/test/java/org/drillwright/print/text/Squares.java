@@ -39,4 +39,9 @@ final class Squares implements Typefaces, Typeface {
     public double descent() {
         return 0.2;
     }
+
+    @Override
+    public double shapedWidth(String word) {
+        return word.codePointCount(0, word.length());
+    }
 }

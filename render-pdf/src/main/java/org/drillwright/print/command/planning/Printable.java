@@ -33,11 +33,8 @@ final class Printable {
     private void check(String text) {
         List<Integer> missing = coverage.missing(text);
         if (!missing.isEmpty()) {
-            int first = missing.get(0);
             throw new CannotRun(
-                    Coverage.isShaped(first)
-                            ? Message.of(Printable.class, "unprintable.script", text)
-                            : Message.of(Printable.class, "unprintable", text, String.format("U+%04X", first)));
+                    Message.of(Printable.class, "unprintable", text, String.format("U+%04X", missing.get(0))));
         }
     }
 }

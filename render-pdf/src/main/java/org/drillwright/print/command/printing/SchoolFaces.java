@@ -12,8 +12,10 @@ import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.UnusableFont;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
+import java.util.List;
+import java.util.stream.Stream;
 
-/** The family that a school's cards are set in: its own files, if {@code school.yaml} names them. */
+/** The family that what a school prints is set in: its own files, so far as {@code school.yaml} names them. */
 public final class SchoolFaces {
 
     /** Enough for any script that is set here, in bytes; fonts of all the world's characters have up to 20 million. */
@@ -27,15 +29,36 @@ public final class SchoolFaces {
         if (font.isEmpty()) {
             return Family.dejaVu();
         }
-        String regular = font.get().regular();
-        String bold = font.get().bold();
-        try {
-            return Family.of(bytes(folder.root(), regular), bytes(folder.root(), bold));
-        } catch (UnusableFont why) {
-            String files = regular.equals(bold) ? "'" + regular + "'" : "'" + regular + "' and '" + bold + "'";
-            throw new CannotRun(
-                    Message.of(SchoolFaces.class, "school-faces.the.font.of.schoolyaml", files, String.valueOf(why.getMessage())));
+        Family family = font.get().cuts().map(cuts -> own(folder.root(), cuts)).orElseGet(Family::dejaVu);
+        for (String file : font.get().also()) {
+            family = also(family, folder.root(), file);
         }
+        return family;
+    }
+
+    private static Family own(Path root, SchoolFont.Cuts cuts) {
+        try {
+            return Family.of(bytes(root, cuts.regular()), bytes(root, cuts.bold()));
+        } catch (UnusableFont why) {
+            throw refused(Stream.of(cuts.regular(), cuts.bold()).distinct().toList(), why);
+        }
+    }
+
+    private static Family also(Family family, Path root, String file) {
+        try {
+            return family.with(bytes(root, file));
+        } catch (UnusableFont why) {
+            throw refused(List.of(file), why);
+        }
+    }
+
+    private static CannotRun refused(List<String> files, UnusableFont why) {
+        return new CannotRun(Message.of(
+                SchoolFaces.class, "school-faces.the.font.of.schoolyaml", quoted(files), String.valueOf(why.getMessage())));
+    }
+
+    private static Message quoted(List<String> files) {
+        return Message.all(files.stream().map(Message::quoted).toList());
     }
 
     private static byte[] bytes(Path root, String name) {

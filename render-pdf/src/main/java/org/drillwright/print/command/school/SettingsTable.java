@@ -1,6 +1,7 @@
 package org.drillwright.print.command.school;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,6 +23,7 @@ import org.drillwright.wording.Message;
 /** The settings in force as a table: the key, its value, and where that comes from. */
 final class SettingsTable {
 
+    private static final String OWN_FONT = "DejaVu Sans Condensed";
     private static final int KEY = 16;
     private static final int VALUE = 40;
 
@@ -75,7 +77,7 @@ final class SettingsTable {
         row("card", school.card().word());
         row("sheet", school.sheet().word());
         row("language", school.language().word());
-        row("font", school.font().map(SettingsTable::font).orElse("DejaVu Sans Condensed"));
+        row("font", school.font().map(SettingsTable::font).orElse(OWN_FONT));
         row("class-minutes", Long.toString(school.classLength().toMinutes()));
         row("seconds-a-count", seconds());
         habits();
@@ -125,7 +127,11 @@ final class SettingsTable {
     }
 
     private static String font(SchoolFont font) {
-        return font.regular().equals(font.bold()) ? font.regular() : font.regular() + ", " + font.bold();
+        List<String> files = new ArrayList<>();
+        font.cuts()
+                .ifPresentOrElse(cuts -> files.addAll(List.of(cuts.regular(), cuts.bold())), () -> files.add(OWN_FONT));
+        files.addAll(font.also());
+        return String.join(", ", new LinkedHashSet<>(files));
     }
 
     private String seconds() {

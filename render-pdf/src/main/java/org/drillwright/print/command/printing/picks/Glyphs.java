@@ -22,10 +22,7 @@ import org.drillwright.source.Span;
 import org.drillwright.source.Written;
 import org.drillwright.wording.Message;
 
-/**
- * Finds what cannot be printed in drill after drill, and says it once: which characters the typeface lacks, and that
- * words in letters that join, other than Arabic ones, cannot be set.
- */
+/** Finds what cannot be printed in drill after drill, and says once which characters the typeface lacks. */
 public final class Glyphs {
 
     private static final String RULE = ReadingRule.UNPRINTABLE.id();
@@ -37,20 +34,17 @@ public final class Glyphs {
 
     private final Typefaces faces;
     private final Coverage coverage;
-    private final Cause lacking = new Cause();
-    private final Cause shaped = new Cause();
+    private final Set<Integer> lacking = new LinkedHashSet<>();
+    private final Set<String> drills = new LinkedHashSet<>();
+
+    /** Where the first of them stands. */
+    private final List<Finding> first = new ArrayList<>();
+
     private final Map<Message, Finding> settings = new LinkedHashMap<>();
 
     public Glyphs(Typefaces faces) {
         this.faces = faces;
         this.coverage = new Coverage(faces);
-    }
-
-    /** What stops drills, where it stands first and in which drills. */
-    private static final class Cause {
-        private final Set<Integer> characters = new LinkedHashSet<>();
-        private final Set<String> drills = new LinkedHashSet<>();
-        private final List<Finding> first = new ArrayList<>();
     }
 
     /** What of a pick can be printed as far as its words go; the rest is lost, and what stops it shown. */
@@ -89,38 +83,28 @@ public final class Glyphs {
     }
 
     private void note(Subject drill, Written words, int codePoint) {
-        Cause cause = Coverage.isShaped(codePoint) ? shaped : lacking;
-        cause.characters.add(codePoint);
-        cause.drills.add(drill.drill().id());
-        if (cause.first.isEmpty()) {
+        lacking.add(codePoint);
+        drills.add(drill.drill().id());
+        if (first.isEmpty()) {
             int at = Math.max(0, words.text().indexOf(codePoint));
             Span place = words.span(at, at + Character.charCount(codePoint));
-            cause.first.add(new Finding(RULE, Severity.ERROR, drill.file(), place, Message.none(), Message.none()));
+            first.add(new Finding(RULE, Severity.ERROR, drill.file(), place, Message.none(), Message.none()));
         }
     }
 
-    /** One for each cause, at the place where it stands first. */
+    /** What the typeface lacks, at the place where it stands first; and what of the settings it lacks. */
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>(settings.values());
-        for (Finding first : lacking.first) {
-            Message what = where("lacks", lacking, named());
-            findings.add(said(first, what, NAME_A_FONT));
-        }
-        for (Finding first : shaped.first) {
-            Message what = where("shaped", shaped, Message.none());
-            findings.add(said(first, what, Message.of(Glyphs.class, "glyphs.of.the.righttoleft.scripts")));
+        for (Finding place : first) {
+            findings.add(new Finding(
+                    place.rule(), place.severity(), place.file(), place.span(), what(), NAME_A_FONT));
         }
         return findings;
     }
 
-    private static Finding said(Finding at, Message what, Message wayOut) {
-        return new Finding(at.rule(), at.severity(), at.file(), at.span(), what, wayOut);
-    }
-
     private Message named() {
-        List<Message> names =
-                lacking.characters.stream().limit(NAMED).map(Glyphs::name).toList();
-        int more = lacking.characters.size() - NAMED;
+        List<Message> names = lacking.stream().limit(NAMED).map(Glyphs::name).toList();
+        int more = lacking.size() - NAMED;
         return more > 0
                 ? Message.of(Glyphs.class, "glyphs.and.more", Message.listed(names), more)
                 : Message.listed(names);
@@ -136,9 +120,9 @@ public final class Glyphs {
     }
 
     /** What is lacking, and in how many drills if in more than one. */
-    private static Message where(String key, Cause cause, Message characters) {
-        return cause.drills.size() < 2
-                ? Message.of(Glyphs.class, "glyphs." + key, characters)
-                : Message.of(Glyphs.class, "glyphs." + key + ".in", characters, cause.drills.size());
+    private Message what() {
+        return drills.size() < 2
+                ? Message.of(Glyphs.class, "glyphs.lacks", named())
+                : Message.of(Glyphs.class, "glyphs.lacks.in", named(), drills.size());
     }
 }

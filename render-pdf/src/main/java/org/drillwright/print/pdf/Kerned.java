@@ -18,7 +18,6 @@ final class Kerned {
     /** All of a run's letters up to here are single, in one font, and from left to right. */
     private static final int PLAIN = 0x0300;
 
-    private final FaceChain face;
     private final double size;
     private final Fonts fonts;
     private final Operators page;
@@ -29,12 +28,11 @@ final class Kerned {
     private boolean open;
     private EmbeddedFace inUse;
 
-    private Kerned(FaceChain face, double size, Fonts fonts, Operators page) throws IOException {
-        this.face = face;
+    private Kerned(FontFace font, double size, Fonts fonts, Operators page) throws IOException {
         this.size = size;
         this.fonts = fonts;
         this.page = page;
-        this.inUse = use(face.first());
+        this.inUse = use(font);
     }
 
     /**
@@ -44,7 +42,7 @@ final class Kerned {
     static void show(
             String run, String joint, boolean rightToLeft, FaceChain face, double size, Fonts fonts, Operators page)
             throws IOException {
-        Kerned kerned = new Kerned(face, size, fonts, page);
+        Kerned kerned = new Kerned(face.first(), size, fonts, page);
         String text = run + joint;
         if (!rightToLeft
                 && text.chars().allMatch(unit -> unit < PLAIN && face.first().covers(unit))) {

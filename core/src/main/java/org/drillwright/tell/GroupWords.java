@@ -1,11 +1,10 @@
 package org.drillwright.tell;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
-import org.drillwright.plan.pair.Round;
+import org.drillwright.plan.pair.Three;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.record.History;
 
@@ -50,32 +49,21 @@ public final class GroupWords {
 
     /** Who works with whom in a three, and how many repetitions end with those of the pairs. */
     public static List<String> threes(PairingPlan pairs, ToIntFunction<String> repetitions) {
-        List<String> said = new ArrayList<>();
-        for (boolean middle : new boolean[] {true, false}) {
-            pairs.rounds().stream()
-                    .filter(round -> round.groups().stream()
-                            .anyMatch(group -> group.kind() == Group.Kind.THREE
-                                    && group.middle().isPresent() == middle))
-                    .map(Round::drill)
-                    .distinct()
-                    .map(drill -> drill + ": " + three(repetitions.applyAsInt(drill), middle))
-                    .forEach(said::add);
-        }
-        return said;
+        return Three.of(pairs, repetitions).stream()
+                .map(three -> three.drill() + ": " + three(three))
+                .toList();
     }
 
-    /** The one in the middle works four turns of four, so twice as long; three alike three of which each counts one. */
-    private static String three(int repetitions, boolean middle) {
-        String turns = middle
+    private static String three(Three three) {
+        String turns = three.middle()
                 ? "in a three the middle one leads each of the others in turn, then each of them leads; whoever"
                         + " is waiting counts"
                 : "in a three the first leads the second, the second the third, the third the first; whoever is"
                         + " waiting counts";
-        long fewer = middle ? Math.round(repetitions / 2.0) : Math.round(repetitions * 2 / 3.0);
         return turns
-                + (fewer == 0 || fewer == repetitions
-                        ? middle ? ". It takes twice as long." : ". It takes half as long again."
-                        : ", " + fewer + (fewer == 1 ? " time" : " times") + " in each role, not " + repetitions
-                                + ", to finish with the others.");
+                + (three.canEndWithPairs()
+                        ? ", " + three.fewer() + (three.fewer() == 1 ? " time" : " times") + " in each role, not "
+                                + three.repetitions() + ", to finish with the others."
+                        : three.middle() ? ". It takes twice as long." : ". It takes half as long again.");
     }
 }

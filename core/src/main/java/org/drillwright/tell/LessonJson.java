@@ -6,6 +6,7 @@ import org.drillwright.plan.evening.CardNeed;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.lesson.DrillLoad;
 import org.drillwright.plan.lesson.LessonPlan;
+import org.drillwright.plan.lesson.Remark;
 
 /** A timed lesson for programs; times are whole seconds. */
 public final class LessonJson {
@@ -47,9 +48,9 @@ public final class LessonJson {
                 out.writeNumberField("number", need.number());
                 out.writeNumberField("count", need.count());
             });
-            JsonText.texts(json, "moved", lesson.moved());
-            JsonText.texts(json, "advice", lesson.advice());
-            JsonText.texts(json, "remarks", plan.remarks());
+            JsonText.texts(json, "moved", Remark.sentences(lesson.moved()));
+            JsonText.texts(json, "advice", Remark.sentences(lesson.advice()));
+            JsonText.texts(json, "remarks", Remark.sentences(plan.remarks()));
         });
     }
 }

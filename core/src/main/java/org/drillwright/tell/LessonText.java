@@ -8,6 +8,7 @@ import org.drillwright.plan.lesson.Block;
 import org.drillwright.plan.lesson.DrillLoad;
 import org.drillwright.plan.lesson.Lesson;
 import org.drillwright.plan.lesson.LessonPlan;
+import org.drillwright.plan.lesson.Remark;
 
 /** A timed lesson for a terminal. */
 public final class LessonText {
@@ -22,7 +23,7 @@ public final class LessonText {
         Page page = new Page();
         page.line(ClassHead.of(plan) + ".");
         page.line(sentence(lesson));
-        plan.remarks().forEach(remark -> page.wrapped("", remark));
+        plan.remarks().forEach(remark -> page.wrapped("", remark.sentence()));
         page.gap();
         lesson.blocks().forEach(block -> page.line(row(block, plan)));
         page.list(
@@ -30,8 +31,8 @@ public final class LessonText {
                 cards.stream()
                         .map(need -> plan.title(need.drill()) + ": " + need.sentence())
                         .toList());
-        page.list("Moved", lesson.moved());
-        page.list("To know", lesson.advice());
+        page.list("Moved", Remark.sentences(lesson.moved()));
+        page.list("To know", Remark.sentences(lesson.advice()));
         return page.toString();
     }
 

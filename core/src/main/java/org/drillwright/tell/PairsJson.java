@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.kept.Standing;
+import org.drillwright.plan.lesson.Remark;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Shortage;
@@ -51,7 +52,7 @@ public final class PairsJson {
             JsonText.objects(json, "shortages", pairs.shortages(), PairsJson::write);
             JsonText.objects(json, "byChoice", pairs.watched(), (watch, one) -> write(watch, names, one));
             JsonText.texts(json, "facts", pairs.facts());
-            JsonText.texts(json, "remarks", plan.remarks());
+            JsonText.texts(json, "remarks", Remark.sentences(plan.remarks()));
             JsonText.texts(json, "sincePrinted", standing.remarks());
         });
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.kept.Standing;
+import org.drillwright.plan.lesson.Remark;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
@@ -22,12 +23,14 @@ public final class PairsText {
         Page page = new Page();
         page.line(ClassHead.of(plan) + ", " + Page.counted(pairs.rounds().size(), "round") + " of partners.");
         page.line("The first name leads first.");
-        plan.remarks().forEach(remark -> page.wrapped("", remark));
+        plan.remarks().forEach(remark -> page.wrapped("", remark.sentence()));
         for (Round round : pairs.rounds()) {
             round(round, plan, pairs, names, page);
         }
         if (pairs.rounds().isEmpty()) {
-            page.list("There is no partner drill in this lesson", plan.lesson().advice());
+            page.list(
+                    "There is no partner drill in this lesson",
+                    Remark.sentences(plan.lesson().advice()));
         }
         page.list("Changing over", ChangeWords.of(pairs.changes()));
         choices(choices, page);

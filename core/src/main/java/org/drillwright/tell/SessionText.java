@@ -1,5 +1,6 @@
 package org.drillwright.tell;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.model.Drill;
@@ -26,7 +27,7 @@ public final class SessionText {
         }
         page.line("  last    Closing and salute, " + Clock.of(timing.closing()) + "; " + Clock.of(session.spare())
                 + " to spare");
-        page.list("To know", session.facts());
+        page.list("To know", List.of(session.fact()));
         return page.toString();
     }
 

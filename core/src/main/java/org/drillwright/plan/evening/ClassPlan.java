@@ -14,6 +14,7 @@ import org.drillwright.plan.lesson.DrillLoad;
 import org.drillwright.plan.lesson.Lesson;
 import org.drillwright.plan.lesson.LessonPlan;
 import org.drillwright.plan.lesson.OwnBlocks;
+import org.drillwright.plan.lesson.Remark;
 import org.drillwright.plan.pair.PairingRequest;
 import org.drillwright.plan.roster.ClassBrief;
 import org.drillwright.plan.roster.Knowledge;
@@ -30,7 +31,7 @@ import org.drillwright.record.History;
  * @param lanes of the hall, if one is named
  * @param waves how often a round of partners is worked because the lanes don't hold all at once, 1 or more
  * @param pairing for {@link org.drillwright.plan.pair.Pairing}; only drills for partners have rounds
- * @param remarks what the instructor should know before the lesson, one sentence each
+ * @param remarks what the instructor should know before the lesson
  */
 public record ClassPlan(
         ClassBrief brief,
@@ -40,7 +41,7 @@ public record ClassPlan(
         Optional<LaneLayout> lanes,
         int waves,
         PairingRequest pairing,
-        List<String> remarks) {
+        List<Remark> remarks) {
 
     public ClassPlan {
         here = List.copyOf(here);
@@ -92,18 +93,14 @@ public record ClassPlan(
                 .toList();
     }
 
-    private static List<String> remarks(
+    private static List<Remark> remarks(
             Wished wished, ClassLoads loads, int waves, ClassBrief brief, Optional<LaneLayout> lanes) {
-        List<String> remarks = new ArrayList<>(loads.unmet());
+        List<Remark> remarks = new ArrayList<>(loads.unmet());
         for (String id : wished.otherWeapon()) {
-            remarks.add(
-                    id + " isn't a drill for " + brief.weapon().orElseThrow().word() + ".");
+            remarks.add(new Remark.OtherWeapon(id, brief.weapon().orElseThrow()));
         }
-        lanes.filter(layout -> layout.count() == 0).ifPresent(layout -> remarks.add(layout.sentence()));
-        lanes.filter(layout -> waves > 1)
-                .ifPresent(layout -> remarks.add("The hall holds " + layout.count()
-                        + (layout.count() == 1 ? " pair" : " pairs") + " at once, so each round is worked in " + waves
-                        + " waves; the time allows for that."));
+        lanes.filter(layout -> layout.count() == 0).ifPresent(layout -> remarks.add(new Remark.NoLane(layout)));
+        lanes.filter(layout -> waves > 1).ifPresent(layout -> remarks.add(new Remark.Waves(layout.count(), waves)));
         return remarks;
     }
 

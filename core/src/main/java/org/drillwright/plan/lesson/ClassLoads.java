@@ -14,9 +14,9 @@ import org.drillwright.plan.roster.Timing;
  * What the drills of one class ask of its time.
  *
  * @param loads for {@link Lesson}, in the wished order
- * @param unmet needs that are neither known to everyone here nor taught in this class, one sentence each
+ * @param unmet needs that are neither known to everyone here nor taught in this class
  */
-public record ClassLoads(List<DrillLoad> loads, List<String> unmet) {
+public record ClassLoads(List<DrillLoad> loads, List<Remark> unmet) {
 
     public ClassLoads {
         loads = List.copyOf(loads);
@@ -33,7 +33,7 @@ public record ClassLoads(List<DrillLoad> loads, List<String> unmet) {
     public static ClassLoads of(
             School school, ClassBrief brief, List<Drill> drills, List<Person> here, Knowledge knowledge, int rounds) {
         List<DrillLoad> loads = new ArrayList<>();
-        List<String> unmet = new ArrayList<>();
+        List<Remark> unmet = new ArrayList<>();
         for (Drill drill : drills) {
             Duration explain = explain(
                     brief.timing(), strangers(drill.id(), here, knowledge).size(), here.size());
@@ -50,21 +50,13 @@ public record ClassLoads(List<DrillLoad> loads, List<String> unmet) {
                     needs));
             for (String need : needs) {
                 if (drills.stream().noneMatch(other -> other.id().equals(need))) {
-                    unmet.add(drill.id() + " needs " + need + ", which "
-                            + cannot(strangers(need, here, knowledge), here) + " do yet.");
+                    List<String> strangers = strangers(need, here, knowledge);
+                    boolean all = here.size() > 1 && strangers.size() == here.size();
+                    unmet.add(new Remark.Unmet(drill.id(), need, strangers, all));
                 }
             }
         }
         return new ClassLoads(loads, unmet);
-    }
-
-    private static String cannot(List<String> strangers, List<Person> here) {
-        if (strangers.size() == here.size() && here.size() > 1) {
-            return "nobody here can";
-        }
-        int last = strangers.size() - 1;
-        return (last == 0 ? "" : String.join(", ", strangers.subList(0, last)) + " and ") + strangers.get(last)
-                + " can't";
     }
 
     private static Duration explain(Timing timing, int strangers, int here) {

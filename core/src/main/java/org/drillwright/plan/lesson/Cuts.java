@@ -5,50 +5,49 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.drillwright.plan.roster.OwnBlock;
 
-/** Says by how much a lesson is too long, and what could be cut instead of leaving drills out. */
+/** By how much a lesson is too long, and what could be cut instead of leaving drills out. */
 final class Cuts {
 
     private Cuts() {}
 
-    static List<String> advice(Lesson lesson, List<DrillLoad> all, List<DrillLoad> chosen) {
-        List<String> advice = new ArrayList<>();
+    static List<Remark> advice(Lesson lesson, List<DrillLoad> all, List<DrillLoad> chosen) {
+        List<Remark> advice = new ArrayList<>();
         Duration over = lesson.needed(all).minus(lesson.length());
         if (chosen.size() < all.size()) {
-            advice.add("Together they take " + shown(over) + " more than the class lasts; left out: "
-                    + all.stream()
+            advice.add(new Remark.LeftOut(
+                    over,
+                    all.stream()
                             .filter(load -> !chosen.contains(load))
                             .map(DrillLoad::drill)
-                            .collect(Collectors.joining(", "))
-                    + ".");
+                            .toList()));
         }
         Duration mustOver = lesson.needed(chosen).minus(lesson.length());
         if (!mustOver.isNegative() && !mustOver.isZero()) {
-            advice.add("The drills that must be included take " + shown(mustOver) + " more than the class lasts.");
-            without(lesson, mustOver).ifPresent(block -> advice.add("Without " + block + " they would fit."));
+            advice.add(new Remark.TooLong(mustOver));
+            without(lesson, mustOver)
+                    .ifPresent(block -> advice.add(new Remark.Without(block.name(), block.length(), false)));
         }
         if (!over.isNegative() && !over.isZero()) {
             advice.add(fewerRepetitions(all, over));
-            without(lesson, over).ifPresent(block -> advice.add("Without " + block + " they would all fit."));
+            without(lesson, over)
+                    .ifPresent(block -> advice.add(new Remark.Without(block.name(), block.length(), true)));
         }
         return advice;
     }
 
     /** The shortest block of the school's own whose minutes are enough. */
-    private static Optional<String> without(Lesson lesson, Duration over) {
+    private static Optional<OwnBlock> without(Lesson lesson, Duration over) {
         return lesson.own().laid().stream()
                 .filter(block -> block.length().compareTo(over) >= 0)
-                .min(Comparator.comparing(OwnBlock::length))
-                .map(block -> block.name() + " (" + shown(block.length()) + ")");
+                .min(Comparator.comparing(OwnBlock::length));
     }
 
     /** Takes one repetition off each drill in turn until it fits. */
-    private static String fewerRepetitions(List<DrillLoad> all, Duration over) {
+    private static Remark fewerRepetitions(List<DrillLoad> all, Duration over) {
         Map<String, Integer> off = new LinkedHashMap<>();
         Duration saved = Duration.ZERO;
         boolean found = true;
@@ -64,16 +63,12 @@ final class Cuts {
             }
         }
         if (saved.compareTo(over) < 0) {
-            return "Even at one repetition each they don't all fit.";
+            return new Remark.NeverAll();
         }
-        return "To keep them all, cut repetitions: "
-                + off.entrySet().stream()
-                        .map(entry -> entry.getKey() + " " + entry.getValue())
-                        .collect(Collectors.joining(", "))
-                + "; that saves " + shown(saved) + ".";
-    }
-
-    static String shown(Duration duration) {
-        return duration.toMinutes() + ":" + String.format(Locale.ROOT, "%02d", duration.toSecondsPart()) + " min";
+        return new Remark.FewerRepetitions(
+                off.entrySet().stream()
+                        .map(entry -> new Remark.Less(entry.getKey(), entry.getValue()))
+                        .toList(),
+                saved);
     }
 }

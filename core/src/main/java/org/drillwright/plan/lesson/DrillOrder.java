@@ -10,10 +10,10 @@ import java.util.Set;
  * Drills in an order in which each comes after those it needs; otherwise the instructor's own order.
  *
  * @param drills in that order; as they stood if there is a circle
- * @param moved one sentence for each drill that had to move
+ * @param moved each drill that had to move
  * @param circle ids that need one another, if there are any
  */
-public record DrillOrder(List<DrillLoad> drills, List<String> moved, Optional<List<String>> circle) {
+public record DrillOrder(List<DrillLoad> drills, List<Remark> moved, Optional<List<String>> circle) {
 
     public DrillOrder {
         drills = List.copyOf(drills);
@@ -24,7 +24,7 @@ public record DrillOrder(List<DrillLoad> drills, List<String> moved, Optional<Li
     public static DrillOrder of(List<DrillLoad> wished) {
         List<DrillLoad> left = new ArrayList<>(wished);
         List<DrillLoad> ordered = new ArrayList<>();
-        List<String> moved = new ArrayList<>();
+        List<Remark> moved = new ArrayList<>();
         while (!left.isEmpty()) {
             Optional<DrillLoad> next =
                     left.stream().filter(load -> waitsFor(load, left).isEmpty()).findFirst();
@@ -33,7 +33,7 @@ public record DrillOrder(List<DrillLoad> drills, List<String> moved, Optional<Li
             }
             DrillLoad first = left.get(0);
             if (!first.equals(next.get()) && isNeeded(next.get(), first, left)) {
-                moved.add(next.get().drill() + " moved before " + first.drill() + ", which needs it.");
+                moved.add(new Remark.Moved(next.get().drill(), first.drill()));
             }
             ordered.add(next.get());
             left.remove(next.get());

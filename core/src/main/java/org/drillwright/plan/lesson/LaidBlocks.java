@@ -3,7 +3,6 @@ package org.drillwright.plan.lesson;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.drillwright.plan.roster.OwnBlock;
 import org.drillwright.plan.roster.Timing;
 
@@ -80,11 +79,11 @@ final class LaidBlocks {
     }
 
     /** Whose turn it was without there being room. */
-    List<String> told() {
-        String passedOver = own.inTurn().stream()
+    List<Remark> told() {
+        List<Remark.Passed> passedOver = own.inTurn().stream()
                 .takeWhile(block -> !fillers.contains(block))
-                .map(block -> block.name() + " (" + Cuts.shown(block.length()) + ")")
-                .collect(Collectors.joining(", "));
-        return passedOver.isEmpty() ? List.of() : List.of("No room for " + passedOver + ".");
+                .map(block -> new Remark.Passed(block.name(), block.length()))
+                .toList();
+        return passedOver.isEmpty() ? List.of() : List.of(new Remark.NoRoom(passedOver));
     }
 }

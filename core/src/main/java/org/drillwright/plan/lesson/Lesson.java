@@ -36,7 +36,7 @@ public final class Lesson {
      *
      * @param advice what could be cut
      */
-    private record Chosen(List<DrillLoad> drills, List<DrillLoad> leftOut, List<String> moved, List<String> advice) {}
+    private record Chosen(List<DrillLoad> drills, List<DrillLoad> leftOut, List<Remark> moved, List<Remark> advice) {}
 
     /** The drills of most value that fit, each after what it needs; if they don't all fit, what could be cut. */
     public LessonPlan plan(List<DrillLoad> wished) {
@@ -47,9 +47,11 @@ public final class Lesson {
     private Chosen chosen(List<DrillLoad> wished) {
         DrillOrder order = DrillOrder.of(wished);
         if (order.circle().isPresent()) {
-            String circle = String.join(", ", order.circle().get());
             return new Chosen(
-                    List.of(), wished, List.of(), List.of("These need one another in a circle: " + circle + "."));
+                    List.of(),
+                    wished,
+                    List.of(),
+                    List.of(new Remark.Circle(order.circle().get())));
         }
         List<DrillLoad> chosen = DrillChoice.of(order.drills(), roomForDrills(), timing.changeover());
         List<DrillLoad> leftOut =
@@ -115,12 +117,11 @@ public final class Lesson {
         LaidBlocks laid = new LaidBlocks(timing, own, length.minus(needed(drills)));
         List<Block> blocks = laid.of(drills);
         Duration needed = blocks.get(blocks.size() - 1).end();
-        List<String> advice = new ArrayList<>(chosen.advice());
+        List<Remark> advice = new ArrayList<>(chosen.advice());
         advice.addAll(laid.told());
         LessonPlan plan = new LessonPlan(blocks, drills, chosen.leftOut(), length, needed, chosen.moved(), advice);
         if (!drills.isEmpty() && plan.practiceShare() < LessonPlan.LEAST_PRACTICE) {
-            advice.add("Only " + Math.round(100 * plan.practiceShare())
-                    + " % of the class is practice; aim for 50 %, and at least 40 %.");
+            advice.add(new Remark.LittlePractice(Math.round(100 * plan.practiceShare())));
         }
         return new LessonPlan(blocks, drills, chosen.leftOut(), length, needed, chosen.moved(), advice);
     }

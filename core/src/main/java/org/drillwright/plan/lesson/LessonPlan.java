@@ -13,7 +13,7 @@ import java.util.List;
  * @param length how long the class lasts
  * @param needed how long the blocks last, from the first salute to the last
  * @param moved what changed place, and why
- * @param advice what the instructor should know or could cut, one sentence each
+ * @param advice what the instructor should know or could cut
  */
 public record LessonPlan(
         List<Block> blocks,
@@ -21,8 +21,8 @@ public record LessonPlan(
         List<DrillLoad> leftOut,
         Duration length,
         Duration needed,
-        List<String> moved,
-        List<String> advice) {
+        List<Remark> moved,
+        List<Remark> advice) {
 
     /** The least share of the class that should be practice; an observed average is 0.37, the usual goal 0.5. */
     public static final double LEAST_PRACTICE = 0.4;

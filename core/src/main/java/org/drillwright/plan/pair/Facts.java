@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.roster.BothNew;
 import org.drillwright.plan.roster.Hand;
@@ -19,7 +18,6 @@ import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.walk.Walked;
-import org.drillwright.record.History;
 
 /** What an instructor should know of a plan, in sentences that can be counted after. */
 final class Facts {
@@ -102,7 +100,7 @@ final class Facts {
     }
 
     /** Who helps in the rounds of a drill; if nobody does, who could. */
-    private String helpers(String drill) {
+    private List<String> helpers(String drill) {
         List<Group> groups = planned().stream()
                 .filter(round -> round.drill().equals(drill))
                 .flatMap(round -> round.groups().stream())
@@ -111,12 +109,7 @@ final class Facts {
                 .filter(name -> groups.stream()
                         .anyMatch(group -> group.helper().filter(name::equals).isPresent()))
                 .toList();
-        return (busy.isEmpty()
-                        ? request.helpers().stream().filter(this::mayHelp).toList()
-                        : busy)
-                .stream()
-                        .map(name -> name.equals(History.INSTRUCTOR) ? "the instructor" : name)
-                        .collect(Collectors.joining(" or "));
+        return busy.isEmpty() ? request.helpers().stream().filter(this::mayHelp).toList() : busy;
     }
 
     private boolean mayHelp(String helper) {

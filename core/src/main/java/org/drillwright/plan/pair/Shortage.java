@@ -2,7 +2,9 @@ package org.drillwright.plan.pair;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.drillwright.plan.rounds.Extras;
+import org.drillwright.record.History;
 
 /**
  * Why not everyone has a partner, as countable facts: those of the first round of a drill, as it was planned.
@@ -11,12 +13,16 @@ import org.drillwright.plan.rounds.Extras;
  * @param fresh students who are new to it
  * @param knowing students who know it
  * @param solo the round if whoever has no partner worked alone
- * @param helper who works with one of them, as a sentence says it; empty if nobody does
+ * @param helpers who work with one of them, or could; none if nobody does
  * @param threes the round if thirds joined pairs
  * @param bothNew the round if those who are new worked together
  */
 public record Shortage(
-        String drill, int fresh, int knowing, Extras solo, String helper, Extras threes, Extras bothNew) {
+        String drill, int fresh, int knowing, Extras solo, List<String> helpers, Extras threes, Extras bothNew) {
+
+    public Shortage {
+        helpers = List.copyOf(helpers);
+    }
 
     /** The most pairs that can be made with nobody kept from a safe partner. */
     public int pairs() {
@@ -41,11 +47,11 @@ public record Shortage(
     /** The facts in one sentence. */
     public String sentence() {
         if (parity() && fresh + knowing == 1) {
-            return "One student alone" + (helped() == 1 ? " works with " + helper + "." : " does solo work.");
+            return "One student alone" + (helped() == 1 ? " works with " + helper() + "." : " does solo work.");
         }
         if (parity()) {
             return (fresh + knowing) + " students is an odd number: one is left over in each round"
-                    + (helped() == 1 ? " and works with " + helper + ", in turn." : ".");
+                    + (helped() == 1 ? " and works with " + helper() + ", in turn." : ".");
         }
         if (fresh > knowing) {
             return fresh + " are new to this drill and "
@@ -93,7 +99,13 @@ public record Shortage(
     }
 
     private String helping(int count) {
-        return counted(count, "works", "work") + " with " + helper;
+        return counted(count, "works", "work") + " with " + helper();
+    }
+
+    private String helper() {
+        return helpers.stream()
+                .map(name -> name.equals(History.INSTRUCTOR) ? "the instructor" : name)
+                .collect(Collectors.joining(" or "));
     }
 
     private static String counted(int count, String one, String many) {

@@ -13,9 +13,9 @@ import org.drillwright.plan.roster.Timing;
  *
  * @param blocks in order
  * @param spare time that is left
- * @param facts what the two should know, one sentence each
+ * @param shared drills that both know and that suit their hands; the latest of them were chosen
  */
-public record TwoSession(String one, String other, List<Block> blocks, Duration spare, List<String> facts) {
+public record TwoSession(String one, String other, List<Block> blocks, Duration spare, int shared) {
 
     /** Shorter than this no drill is worth beginning; common practice, no source. */
     private static final Duration SHORTEST = Duration.ofMinutes(5);
@@ -40,7 +40,6 @@ public record TwoSession(String one, String other, List<Block> blocks, Duration 
 
     public TwoSession {
         blocks = List.copyOf(blocks);
-        facts = List.copyOf(facts);
     }
 
     /**
@@ -72,7 +71,7 @@ public record TwoSession(String one, String other, List<Block> blocks, Duration 
         }
         Duration used =
                 timing.fixed().plus(each.multipliedBy(drills.size())).plus(drills.isEmpty() ? Duration.ZERO : walks);
-        return new TwoSession(one, other, blocks, length.minus(used), facts(drills.size(), shared));
+        return new TwoSession(one, other, blocks, length.minus(used), shared);
     }
 
     private static Duration wholeMinutes(Duration time, int parts) {
@@ -80,17 +79,17 @@ public record TwoSession(String one, String other, List<Block> blocks, Duration 
         return part.compareTo(LONGEST) > 0 ? LONGEST : part;
     }
 
-    private static List<String> facts(int chosen, int shared) {
+    /** How the drills were chosen, in one sentence. */
+    public String fact() {
         if (shared == 0) {
-            return List.of("There is no drill yet that both know and that suits their hands.");
+            return "There is no drill yet that both know and that suits their hands.";
         }
-        if (chosen == 0) {
-            return List.of("There isn't time for a drill besides the opening, warm-up and closing.");
+        if (blocks.isEmpty()) {
+            return "There isn't time for a drill besides the opening, warm-up and closing.";
         }
-        if (chosen == shared) {
-            return List.of(
-                    shared == 1 ? "The only drill that both know." : "All " + shared + " drills that both know.");
+        if (blocks.size() == shared) {
+            return shared == 1 ? "The only drill that both know." : "All " + shared + " drills that both know.";
         }
-        return List.of(chosen + " of the " + shared + " drills that both know, the latest in teaching order.");
+        return blocks.size() + " of the " + shared + " drills that both know, the latest in teaching order.";
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.drillwright.model.Drill;
+import org.drillwright.plan.lesson.Remark;
 import org.drillwright.plan.roster.Hall;
 import org.drillwright.record.History;
 import org.junit.jupiter.api.Test;
@@ -45,7 +46,7 @@ class LanesOfAnEveningTest {
         assertEquals(
                 List.of("The hall holds 6 pairs at once, so each round is worked in 2 waves; the time allows"
                         + " for that."),
-                plan.remarks());
+                Remark.sentences(plan.remarks()));
     }
 
     @Test
@@ -54,7 +55,7 @@ class LanesOfAnEveningTest {
         assertEquals(3, plan.waves());
         assertEquals(
                 List.of("The hall holds 1 pair at once, so each round is worked in 3 waves; the time allows for that."),
-                plan.remarks());
+                Remark.sentences(plan.remarks()));
     }
 
     @Test
@@ -67,7 +68,7 @@ class LanesOfAnEveningTest {
         ClassPlan plan = plan(NONE, 5);
         assertEquals(1, plan.waves());
         assertEquals(1, plan.remarks().size());
-        assertTrue(plan.remarks().get(0).startsWith("No lane fits: one lane needs at least 8 m x 4 m."));
+        assertTrue(plan.remarks().get(0).sentence().startsWith("No lane fits: one lane needs at least 8 m x 4 m."));
     }
 
     /**

@@ -70,6 +70,6 @@ class ClassLoadsTest {
     void needs_that_somebody_lacks_are_told_with_the_name() {
         assertEquals(
                 List.of("parry needs lunge, which Bo can't do yet."),
-                loads(drill("parry", "[thrust, lunge]")).unmet());
+                Remark.sentences(loads(drill("parry", "[thrust, lunge]")).unmet()));
     }
 }

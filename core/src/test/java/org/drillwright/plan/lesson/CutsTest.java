@@ -15,7 +15,8 @@ class CutsTest {
     private static final List<DrillLoad> D1 = List.of(Larkspur.THRUST);
 
     private static List<String> advice(int seconds, List<DrillLoad> chosen) {
-        return Cuts.advice(new Lesson(Duration.ofSeconds(900 + seconds), Larkspur.TIMING), D1, chosen);
+        return Remark.sentences(
+                Cuts.advice(new Lesson(Duration.ofSeconds(900 + seconds), Larkspur.TIMING), D1, chosen));
     }
 
     @Test

@@ -42,7 +42,9 @@ class OwnBlocksTest {
     }
 
     private static List<String> told(LessonPlan plan) {
-        return plan.advice().stream().filter(one -> !one.startsWith("Only")).toList();
+        return Remark.sentences(plan.advice()).stream()
+                .filter(one -> !one.startsWith("Only"))
+                .toList();
     }
 
     @Test
@@ -94,7 +96,7 @@ class OwnBlocksTest {
         LessonPlan first = plan(30, List.of(Larkspur.THRUST), 0, game, tag, long_);
         assertEquals("opening 0, warm-up 120, D1 600, Game 1010, closing 1370", clock(first));
         assertEquals(List.of(), told(first), "the others' turn comes");
-        assertEquals("2:10 min", Cuts.shown(first.spare()));
+        assertEquals(Duration.ofSeconds(130), first.spare());
         assertEquals(
                 "opening 0, warm-up 120, D1 600, Tag 1010, closing 1250",
                 clock(plan(30, List.of(Larkspur.THRUST), 1, game, tag, long_)));
@@ -142,9 +144,13 @@ class OwnBlocksTest {
         OwnBlock talk = block("Talk", 5, Place.AFTER);
         LessonPlan short_ = plan(25, List.of(Larkspur.THRUST), 0, talk, block("Masks", 1, Place.BEFORE));
         assertEquals(List.of(), short_.drills());
-        assertTrue(short_.advice().contains("Without Talk (5:00 min) they would all fit."), short_.advice()::toString);
+        assertTrue(
+                Remark.sentences(short_.advice()).contains("Without Talk (5:00 min) they would all fit."),
+                short_.advice()::toString);
         LessonPlan must = plan(25, List.of(Larkspur.required(Larkspur.THRUST)), 0, talk);
-        assertTrue(must.advice().contains("Without Talk (5:00 min) they would fit."), must.advice()::toString);
+        assertTrue(
+                Remark.sentences(must.advice()).contains("Without Talk (5:00 min) they would fit."),
+                must.advice()::toString);
     }
 
     private static Entry attended(LocalDate day, String who) {

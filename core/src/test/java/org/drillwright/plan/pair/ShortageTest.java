@@ -55,7 +55,7 @@ class ShortageTest {
                 fresh,
                 knowing,
                 new Extras(helped, 0, 0, left - helped),
-                helped == 0 ? "" : "the instructor" + (helped == 1 ? "" : " or Marlow"),
+                List.of("instructor", "Marlow").subList(0, Math.min(2, helped)),
                 threes,
                 bothNew);
     }

@@ -119,7 +119,7 @@ class TrainingPartnersTest {
     void without_a_common_drill_there_is_no_session() {
         TwoSession session = TwoSession.of(ASH, BO, Duration.ofMinutes(60), DRILLS, KNOWLEDGE, Timing.USUAL);
         assertTrue(session.blocks().isEmpty());
-        assertEquals(List.of("There is no drill yet that both know and that suits their hands."), session.facts());
+        assertEquals("There is no drill yet that both know and that suits their hands.", session.fact());
     }
 
     @Test

@@ -101,18 +101,18 @@ class TwoSessionTest {
     @Test
     void the_two_are_told_what_was_chosen() {
         assertEquals(
-                List.of("2 of the 3 drills that both know, the latest in teaching order."),
-                session(ASH, BO, 31).facts());
+                "2 of the 3 drills that both know, the latest in teaching order.",
+                session(ASH, BO, 31).fact());
         assertEquals(
-                List.of("All 3 drills that both know."), session(ASH, BO, 60).facts());
+                "All 3 drills that both know.", session(ASH, BO, 60).fact());
         assertEquals(
-                List.of("The only drill that both know."),
-                session(ASH, BO.withHand(Hand.LEFT), 60).facts());
+                "The only drill that both know.",
+                session(ASH, BO.withHand(Hand.LEFT), 60).fact());
         assertEquals(
-                List.of("There isn't time for a drill besides the opening, warm-up and closing."),
-                session(ASH, BO, 19).facts());
+                "There isn't time for a drill besides the opening, warm-up and closing.",
+                session(ASH, BO, 19).fact());
         assertEquals(
-                List.of("There is no drill yet that both know and that suits their hands."),
-                session(ASH, Person.named("Cy"), 60).facts());
+                "There is no drill yet that both know and that suits their hands.",
+                session(ASH, Person.named("Cy"), 60).fact());
     }
 }

@@ -23,7 +23,7 @@ import org.drillwright.print.page.Type;
  *
  * @param scale so many centimetres of the hall to one of paper
  */
-record HallDrawing(Floor floor, Method method, HandType type, int scale) {
+record HallDrawing(Floor floor, Method method, HandType type, int scale, HandWords words) {
 
     /** On the paper, in points. */
     private record Spot(double x, double y) {}
@@ -64,7 +64,8 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale) {
         double y = box.bottom() + 2.2 * small.size();
         bar(box.right() - points(BAR), y, small, marks);
         Box all = new Box(0, 0, box.width(), y);
-        Node figure = new Node.Figure("Plan of the hall. " + floor.layout().sentence(), all, marks);
+        Node figure = new Node.Figure(
+                words.text(HandWord.HALL_PLAN, new HallSentences(words).lanes(floor.layout())), all, marks);
         return new Block(all.height() + type.words().size(), List.of(), List.of(figure));
     }
 
@@ -73,9 +74,9 @@ record HallDrawing(Floor floor, Method method, HandType type, int scale) {
         marks.add(new Mark.Line(x, y - TICK, end, y - TICK, 1, Ink.BLACK));
         marks.add(new Mark.Line(x, y - 2 * TICK, x, y, 1, Ink.BLACK));
         marks.add(new Mark.Line(end, y - 2 * TICK, end, y, 1, Ink.BLACK));
-        String words = "5 m";
-        double left = (x + end - small.width(Face.REGULAR, words)) / 2;
-        marks.add(small.line(Face.REGULAR, words, left, y - 2 * TICK));
+        String length = "5 m";
+        double left = (x + end - small.width(Face.REGULAR, length)) / 2;
+        marks.add(small.line(Face.REGULAR, length, left, y - 2 * TICK));
     }
 
     private void lane(int at, List<Mark> marks) {

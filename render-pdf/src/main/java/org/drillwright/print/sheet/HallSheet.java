@@ -2,6 +2,7 @@ package org.drillwright.print.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.hall.Floor;
 import org.drillwright.plan.pair.PairingPlan;
@@ -11,9 +12,9 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
 import org.drillwright.print.page.Sheet;
+import org.drillwright.print.sheet.wall.Word;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.tell.HallText;
 
 /** A hall drawn to a round scale, with its lanes, their places and the way the lines move. */
 public final class HallSheet {
@@ -29,7 +30,9 @@ public final class HallSheet {
 
     /** @param mark of the plan that hangs; empty if none does */
     public static List<Frame> pages(
-            Floor floor, PairingPlan pairs, SheetSize size, String school, String mark, Typefaces faces) {
+            Floor floor, PairingPlan pairs, SheetSize size, School school, String mark, Typefaces faces) {
+        HandWords words = HandWords.in(school.language());
+        HallSentences sentences = new HallSentences(words);
         HandType type = new HandType(faces);
         Hall hall = floor.layout().hall();
         Sheet upright = HandType.upright(size);
@@ -37,18 +40,19 @@ public final class HallSheet {
         Sheet sheet = scale(hall, lying) <= scale(hall, upright) ? lying : upright;
         double width = sheet.inner();
         int scale = scale(hall, sheet);
-        String document = Feet.words(Feet.mark(mark), school, "Print at 100 % (actual size).");
+        String document =
+                Feet.words(words.mark(mark), school.name(), words.evening().text(Word.PRINT) + ".");
         Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, "", document));
-        flow.add(type.heading().title("The hall, 1 to " + scale, width));
-        List<Styled> words = new ArrayList<>(List.of(new Styled(floor.layout().sentence(), Face.BOLD)));
-        words.add(new Styled(String.join(". ", HallText.sizes(hall)) + ".", Face.REGULAR));
-        flow.add(type.notes().paragraph(words, width));
-        flow.add(new HallDrawing(floor, pairs.method(), type, scale).block());
+        flow.add(type.heading().title(words.text(HandWord.HALL_SCALE, scale), width));
+        List<Styled> above = new ArrayList<>(List.of(new Styled(sentences.lanes(floor.layout()), Face.BOLD)));
+        above.add(new Styled(String.join(". ", sentences.sizes(hall)) + ".", Face.REGULAR));
+        flow.add(type.notes().paragraph(above, width));
+        flow.add(new HallDrawing(floor, pairs.method(), type, scale, words).block());
         List<String> below = new ArrayList<>();
         if (pairs.method().isWalked()) {
-            below.add("Filled circle: the line that stays. Open circle: the line that moves.");
+            below.add(words.text(HandWord.CIRCLES));
         }
-        below.addAll(HallText.toKnow(floor, pairs));
+        below.addAll(sentences.toKnow(floor, pairs));
         below.forEach(sentence -> flow.add(type.words().paragraph(Face.REGULAR, sentence, width)));
         return flow.pages();
     }

@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.lesson.Block;
+import org.drillwright.plan.lesson.LessonPlan;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Ink;
@@ -15,14 +15,13 @@ import org.drillwright.print.frame.Outline;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Type;
 import org.drillwright.tell.Clock;
-import org.drillwright.tell.LessonText;
 
 /**
  * A class as a bar, to scale.
  *
  * @param width in points
  */
-record LessonBar(ClassPlan plan, HandType type, double width) {
+record LessonBar(LessonSentences sentences, HandType type, double width) {
 
     private static final double HEIGHT = 22;
     private static final int TICK = 15;
@@ -33,7 +32,7 @@ record LessonBar(ClassPlan plan, HandType type, double width) {
     org.drillwright.print.page.Block block() {
         List<Mark> marks = new ArrayList<>();
         marks.add(Mark.Shape.stroked(Outline.box(new Box(0, 0, width, HEIGHT)), Press.THIN, Ink.BLACK));
-        List<Block> parts = plan.lesson().blocks();
+        List<Block> parts = lesson().blocks();
         int drills = 0;
         for (int at = 0; at < parts.size(); at++) {
             Block part = parts.get(at);
@@ -42,7 +41,7 @@ record LessonBar(ClassPlan plan, HandType type, double width) {
             double x = x(part.start());
             double rule = drill ? 2 * Press.HEAVY : Press.THIN;
             marks.add(new Mark.Line(x, 0, x, HEIGHT, rule, Ink.BLACK));
-            name(part, drill ? String.valueOf(drills) : LessonText.name(part, plan), x, marks);
+            name(part, drill ? String.valueOf(drills) : sentences.name(part), x, marks);
         }
         if (!parts.isEmpty()) {
             double end = x(parts.get(parts.size() - 1).end());
@@ -55,19 +54,22 @@ record LessonBar(ClassPlan plan, HandType type, double width) {
     }
 
     private String said() {
-        return "The class to scale: "
-                + plan.lesson().blocks().stream()
-                        .map(part -> Clock.of(part.start()) + " " + LessonText.name(part, plan))
-                        .collect(Collectors.joining(", "))
-                + ".";
+        return sentences
+                .words()
+                .text(
+                        HandWord.TO_SCALE,
+                        lesson().blocks().stream()
+                                .map(part -> Clock.of(part.start()) + " " + sentences.name(part))
+                                .collect(Collectors.joining(", ")));
+    }
+
+    private LessonPlan lesson() {
+        return sentences.plan().lesson();
     }
 
     private double whole() {
         return Math.max(
-                1,
-                Math.max(
-                        plan.lesson().length().toSeconds(),
-                        plan.lesson().needed().toSeconds()));
+                1, Math.max(lesson().length().toSeconds(), lesson().needed().toSeconds()));
     }
 
     private double x(Duration time) {

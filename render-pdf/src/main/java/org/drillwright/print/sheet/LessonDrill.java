@@ -15,6 +15,7 @@ import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.block.Sign;
+import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Paragraph;
@@ -26,7 +27,7 @@ import org.drillwright.print.text.Styled;
  *
  * @param width in points
  */
-record LessonDrill(HandType type, double width) {
+record LessonDrill(HandType type, double width, HandWords words) {
 
     /** Where the words begin, behind the time. */
     static final double AXIS = 52;
@@ -53,9 +54,9 @@ record LessonDrill(HandType type, double width) {
     List<Block> blocks(Head head, String work, List<Styled> before, Drill drill) {
         List<Block> caption = new ArrayList<>();
         caption.add(head(head));
-        List<Styled> words = new ArrayList<>(List.of(new Styled(work + ".", Face.REGULAR)));
-        words.addAll(before);
-        caption.add(type.notes().paragraph(words, width - AXIS).moved(AXIS, 0));
+        List<Styled> said = new ArrayList<>(List.of(new Styled(work + ".", Face.REGULAR)));
+        said.addAll(before);
+        caption.add(type.notes().paragraph(said, width - AXIS).moved(AXIS, 0));
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.stack(caption));
         for (int from = 0; from < drill.steps().size(); from += CHUNK) {
@@ -79,7 +80,7 @@ record LessonDrill(HandType type, double width) {
             nodes.add(line(type.words(), Face.REGULAR, head.rounds(), width - rounds, baseline));
         }
         double under = baseline + Setting.LEADING * type.notes().size();
-        nodes.add(line(type.foot(), Face.REGULAR, "for " + head.length(), 0, under));
+        nodes.add(line(type.foot(), Face.REGULAR, words.text(HandWord.LASTS, head.length()), 0, under));
         Mark rule = new Mark.Line(0, 0, width, 0, Press.HEAVY, Ink.BLACK);
         return new Block(top + title.height(), List.of(rule), nodes);
     }
@@ -100,9 +101,9 @@ record LessonDrill(HandType type, double width) {
     }
 
     private Block count(Step step, int at, boolean alone) {
-        double words = AXIS + NUMBER + DISC;
-        double left = width - words - DISC - DISTANCE - 2 * GAP;
-        double other = words + LEADER * left + GAP;
+        double axis = AXIS + NUMBER + DISC;
+        double left = width - axis - DISC - DISTANCE - 2 * GAP;
+        double other = axis + LEADER * left + GAP;
         List<Styled> called = new ArrayList<>();
         if (!step.call().isBlank()) {
             called.add(new Styled(step.call(), Face.BOLD));
@@ -113,7 +114,7 @@ record LessonDrill(HandType type, double width) {
                 .toList();
         Setting number =
                 type.words().set(Face.BOLD, String.valueOf(step.number().orElse(at + 1)), AXIS, 0, NUMBER + DISC);
-        Setting leader = set(type.words(), called, words, LEADER * left);
+        Setting leader = set(type.words(), called, axis, LEADER * left);
         Setting follower = set(type.words(), answered, other + DISC, (1 - LEADER) * left);
         Setting distance = distance(step.distance(), number.lines().get(0).baseline());
         double height =
@@ -125,8 +126,8 @@ record LessonDrill(HandType type, double width) {
                         Role.ROW,
                         List.of(
                                 new Node.Words(Role.ROW_HEAD, number.lines()),
-                                said(alone ? "Caller:" : "Leader:", true, AXIS + NUMBER, leader),
-                                said(alone ? "Class:" : "Follower:", false, other, follower),
+                                said(role(alone ? Label.CALLER : Label.LEADER), true, AXIS + NUMBER, leader),
+                                said(role(alone ? Label.CLASS : Label.FOLLOWER), false, other, follower),
                                 new Node.Words(Role.CELL, distance.lines())))));
     }
 
@@ -143,6 +144,10 @@ record LessonDrill(HandType type, double width) {
                 .map(line -> line.moved(DISTANCE - type.notes().width(line.face(), line.text()), down))
                 .toList();
         return new Setting(set.height() + down, lines, set.broken());
+    }
+
+    private String role(Label label) {
+        return words.labels().text(label) + ":";
     }
 
     private Node said(String role, boolean leads, double x, Setting words) {
@@ -180,7 +185,9 @@ record LessonDrill(HandType type, double width) {
                 set.height(),
                 List.of(),
                 List.of(
-                        new Node.Sign("Safety:", Sign.safety(place, type.words().size())),
+                        new Node.Sign(
+                                role(Label.SAFETY),
+                                Sign.safety(place, type.words().size())),
                         new Node.Words(Role.PARAGRAPH, set.lines())));
     }
 }

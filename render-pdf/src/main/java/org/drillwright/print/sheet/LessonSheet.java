@@ -2,9 +2,7 @@ package org.drillwright.print.sheet;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -17,7 +15,6 @@ import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.lesson.Block.Kind;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
-import org.drillwright.plan.pair.Shortage;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Ink;
@@ -25,6 +22,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
+import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
@@ -32,10 +30,7 @@ import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.Clock;
-import org.drillwright.tell.GroupWords;
-import org.drillwright.tell.LessonText;
 
 /**
  * The timed lesson for the hand: the class as a bar, then part by part when it begins and how long it lasts, with the
@@ -43,13 +38,11 @@ import org.drillwright.tell.LessonText;
  */
 public final class LessonSheet {
 
-    static final String DEFERRAL =
-            "Fencing can hurt people, and no sheet makes a drill safe. Your federation’s rules, local codes and a"
-                    + " qualified instructor come first.";
-
     private final ClassPlan plan;
     private final PairingPlan pairs;
     private final School school;
+    private final HandWords words;
+    private final LessonSentences sentences;
     private final HandType type;
     private final double width;
     private final Flow flow;
@@ -58,10 +51,15 @@ public final class LessonSheet {
         this.plan = plan;
         this.pairs = pairs;
         this.school = school;
+        this.words = HandWords.in(school.language());
+        this.sentences = new LessonSentences(plan, words);
         this.type = type;
         this.width = sheet.inner();
-        String document = Feet.words(Feet.mark(mark), school.name(), ClassHead.date(plan));
-        this.flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, DEFERRAL, document));
+        String document = Feet.words(
+                words.mark(mark),
+                school.name(),
+                words.evening().day(plan.brief().date()));
+        this.flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, words.text(HandWord.DEFERRAL), document));
     }
 
     /** @param mark of the plan that hangs; empty if none does */
@@ -75,26 +73,32 @@ public final class LessonSheet {
         return sheet.flow.pages();
     }
 
+    /** The date, as large as the room that is left for the time of day allows. */
     private void head() {
-        Block title = type.heading().title("Lesson of " + ClassHead.date(plan), width);
-        String begins = "begins at ________";
+        String said = words.of(HandWord.LESSON_OF, plan.brief().date());
+        String begins = words.text(HandWord.BEGINS_AT);
         Type small = type.words();
         double x = width - small.width(Face.REGULAR, begins);
+        boolean large = type.heading().width(Face.BOLD, said) + small.size() <= x;
+        Block title = (large ? type.heading() : type.time()).title(said, x - small.size());
         Node begin = new Node.Words(
                 Role.PARAGRAPH,
                 List.of(small.line(Face.REGULAR, begins, x, type.heading().size())));
         List<Node> both = new ArrayList<>(title.nodes());
         both.add(begin);
         flow.add(new Block(title.height() - 6, title.marks(), both));
-        int people = plan.here().size();
-        String whole = people + (people == 1 ? " person" : " people") + ", "
-                + plan.brief().mode().word() + ". " + LessonText.sentence(plan.lesson());
-        List<Styled> words = new ArrayList<>(List.of(new Styled(whole, Face.REGULAR)));
-        words.addAll(shared("Gear", this::gear));
-        words.addAll(shared("Opening", Drill::opening));
-        words.addAll(shared("Closing", Drill::closing));
-        flow.add(type.notes().paragraph(words, width));
-        flow.add(new LessonBar(plan, type, width).block());
+        shared();
+    }
+
+    /** What is said of the class as a whole, and the class as a bar. */
+    private void shared() {
+        String whole = words.text(HandWord.WHOLE, sentences.people(), sentences.mode(), sentences.time());
+        List<Styled> said = new ArrayList<>(List.of(new Styled(whole, Face.REGULAR)));
+        said.addAll(shared(Label.GEAR, this::gear));
+        said.addAll(shared(Label.OPENING, Drill::opening));
+        said.addAll(shared(Label.CLOSING, Drill::closing));
+        flow.add(type.notes().paragraph(said, width));
+        flow.add(new LessonBar(sentences, type, width).block());
     }
 
     private String gear(Drill drill) {
@@ -110,7 +114,7 @@ public final class LessonSheet {
     }
 
     /** It, and the numbers of the drills that have something else. */
-    private List<Styled> shared(String what, Function<Drill, String> part) {
+    private List<Styled> shared(Label label, Function<Drill, String> part) {
         List<Drill> drills = plan.inOrder();
         return common(part)
                 .map(said -> {
@@ -118,15 +122,22 @@ public final class LessonSheet {
                             .filter(at -> !part.apply(drills.get(at)).equals(said))
                             .mapToObj(at -> String.valueOf(at + 1))
                             .collect(Collectors.joining(", "));
-                    return labelled(what + " for all" + (others.isEmpty() ? "" : " but " + others), said);
+                    String what = words.labels().text(label);
+                    return labelled(
+                            others.isEmpty()
+                                    ? words.text(HandWord.FOR_ALL, what)
+                                    : words.text(HandWord.FOR_ALL_BUT, what, others),
+                            said);
                 })
                 .orElse(List.of());
     }
 
     /** What a drill has for itself. */
-    private List<Styled> own(String what, Function<Drill, String> part, Drill drill) {
+    private List<Styled> own(Label label, Function<Drill, String> part, Drill drill) {
         String said = part.apply(drill);
-        return common(part).filter(said::equals).isPresent() ? List.of() : labelled(what, said);
+        return common(part).filter(said::equals).isPresent()
+                ? List.of()
+                : labelled(words.labels().text(label), said);
     }
 
     private static List<Styled> labelled(String what, String said) {
@@ -134,19 +145,10 @@ public final class LessonSheet {
     }
 
     private void toKnow() {
-        List<String> sentences = new ArrayList<>(plan.remarks());
-        sentences.addAll(plan.lesson().moved());
-        sentences.addAll(plan.lesson().advice());
-        pairs.watched().forEach(watch -> sentences.add(plan.title(watch.drill()) + ": " + watch.sentence() + "."));
-        Map<String, String> drills = new LinkedHashMap<>();
-        for (Shortage shortage : pairs.shortages()) {
-            drills.merge(shortage.sentence(), plan.title(shortage.drill()), (some, more) -> some + ", " + more);
-        }
-        drills.forEach((sentence, titles) -> sentences.add(titles + ": " + sentence));
-        sentences.addAll(GroupWords.threes(pairs, plan::repetitions));
-        for (String sentence : sentences) {
-            List<Styled> words = List.of(new Styled("To know:", Face.BOLD), new Styled(sentence, Face.REGULAR));
-            flow.add(type.notes().paragraph(words, width));
+        for (String sentence : sentences.toKnow(pairs)) {
+            List<Styled> said =
+                    List.of(new Styled(words.text(HandWord.TO_KNOW), Face.BOLD), new Styled(sentence, Face.REGULAR));
+            flow.add(type.notes().paragraph(said, width));
         }
     }
 
@@ -166,7 +168,7 @@ public final class LessonSheet {
                 flow.together(drill(part, drills, drill.get(), cards));
             } else {
                 others.add(new Styled(Clock.of(part.start()), Face.BOLD));
-                others.add(new Styled(LessonText.timed(part, plan), Face.REGULAR));
+                others.add(new Styled(sentences.timed(part), Face.REGULAR));
             }
         }
         others(others);
@@ -176,26 +178,26 @@ public final class LessonSheet {
     private void others(List<Styled> parts) {
         if (!parts.isEmpty()) {
             Mark rule = new Mark.Line(0, 0, width, 0, Press.HEAVY, Ink.BLACK);
-            Block words = type.notes().paragraph(parts, width).moved(0, 3);
-            flow.add(new Block(words.height() + 1, List.of(rule), words.nodes()));
+            Block said = type.notes().paragraph(parts, width).moved(0, 3);
+            flow.add(new Block(said.height() + 1, List.of(rule), said.nodes()));
             parts.clear();
         }
     }
 
     private List<Block> drill(org.drillwright.plan.lesson.Block part, int number, Drill drill, List<CardNeed> cards) {
         String work = Feet.words(
-                LessonText.work(part, plan),
+                sentences.work(part),
                 cards.stream()
                         .filter(need -> need.drill().equals(drill.id()))
-                        .map(CardNeed::sentence)
+                        .map(sentences::cards)
                         .findFirst()
                         .orElse(""));
         List<Styled> before = new ArrayList<>();
-        before.addAll(own("Gear", this::gear, drill));
-        before.addAll(own("Opening", Drill::opening, drill));
-        before.addAll(labelled("Start", drill.start()));
-        before.addAll(own("Closing", Drill::closing, drill));
-        return new LessonDrill(type, width)
+        before.addAll(own(Label.GEAR, this::gear, drill));
+        before.addAll(own(Label.OPENING, Drill::opening, drill));
+        before.addAll(labelled(words.labels().text(Label.START), drill.start()));
+        before.addAll(own(Label.CLOSING, Drill::closing, drill));
+        return new LessonDrill(type, width, words)
                 .blocks(
                         new LessonDrill.Head(
                                 Clock.of(part.start()),
@@ -213,8 +215,8 @@ public final class LessonSheet {
                 .map(Round::number)
                 .toList();
         if (rounds.size() < 2) {
-            return rounds.isEmpty() ? "" : "round " + rounds.get(0);
+            return rounds.isEmpty() ? "" : words.text(HandWord.ROUND, rounds.get(0));
         }
-        return "rounds " + rounds.get(0) + " to " + rounds.get(rounds.size() - 1);
+        return words.text(HandWord.ROUNDS, rounds.get(0), rounds.get(rounds.size() - 1));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.drillwright.model.Drill;
+import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.progress.Progress;
 import org.drillwright.plan.roster.Naming;
@@ -17,6 +18,7 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
@@ -45,14 +47,16 @@ public final class ProgressSheet {
 
     private final Progress progress;
     private final List<String> names;
+    private final HandWords words;
     private final HandType type;
     private final double width;
     private final double name;
 
-    private ProgressSheet(Progress progress, Naming naming, HandType type, double width) {
+    private ProgressSheet(Progress progress, Naming naming, HandWords words, HandType type, double width) {
         this.progress = progress;
         this.names =
                 progress.people().stream().map(Person::name).map(naming::of).toList();
+        this.words = words;
         this.type = type;
         this.width = width;
         double widest = names.stream()
@@ -62,18 +66,14 @@ public final class ProgressSheet {
         this.name = Math.min(LONGEST_NAME, widest) + 2 * GAP;
     }
 
-    public static List<Frame> pages(Progress progress, Naming names, SheetSize size, String school, Typefaces faces) {
+    public static List<Frame> pages(Progress progress, Naming names, SheetSize size, School school, Typefaces faces) {
+        HandWords words = HandWords.in(school.language());
         HandType type = new HandType(faces);
         Sheet sheet = HandType.upright(size);
-        ProgressSheet known = new ProgressSheet(progress, names, type, sheet.inner());
-        Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, "", school));
-        flow.add(type.heading().title("Who knows what", sheet.inner()));
-        flow.add(type.notes()
-                .paragraph(
-                        Face.REGULAR,
-                        KNOWN + " knows it. " + NEXT + " next, as everything it needs is known. Empty: not yet."
-                                + " The numbers are the drills in teaching order, named below.",
-                        sheet.inner()));
+        ProgressSheet known = new ProgressSheet(progress, names, words, type, sheet.inner());
+        Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, "", school.name()));
+        flow.add(type.heading().title(words.text(HandWord.WHO_KNOWS), sheet.inner()));
+        flow.add(type.notes().paragraph(Face.REGULAR, words.text(HandWord.WHO_KNOWS_HOW, KNOWN, NEXT), sheet.inner()));
         known.tables(flow);
         return flow.pages();
     }
@@ -105,7 +105,7 @@ public final class ProgressSheet {
     private Block head(int from, int to, double column) {
         Type small = type.foot();
         List<Node> cells = new ArrayList<>();
-        cells.add(words(Role.COLUMN_HEAD, small, Face.REGULAR, "Drill", 0, HEADS - GAP));
+        cells.add(words(Role.COLUMN_HEAD, small, Face.REGULAR, words.labels().text(Label.DRILL), 0, HEADS - GAP));
         for (int at = from; at < to; at++) {
             cells.add(centred(Role.COLUMN_HEAD, small, String.valueOf(at + 1), at - from, column, HEADS - GAP));
         }

@@ -19,6 +19,7 @@ import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
+import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
@@ -40,12 +41,12 @@ public final class SessionSheet {
     private static final double AGREED = Millimetres.toPoints(44);
     private static final double PAD = 3;
 
-    private static final String STAYS = "Nothing you write on this sheet is stored.";
-
+    private final HandWords words;
     private final HandType type;
     private final double width;
 
-    private SessionSheet(HandType type, double width) {
+    private SessionSheet(HandWords words, HandType type, double width) {
+        this.words = words;
         this.type = type;
         this.width = width;
     }
@@ -57,19 +58,21 @@ public final class SessionSheet {
             Map<String, Drill> drills,
             SheetSize size,
             Typefaces faces) {
+        HandWords words = HandWords.in(school.language());
         HandType type = new HandType(faces);
         Sheet paper = HandType.upright(size);
-        SessionSheet sheet = new SessionSheet(type, paper.inner());
-        String document = Feet.words(school.name(), STAYS);
-        Flow flow = new Flow(paper, 1, Foot.of(type.foot(), paper, LessonSheet.DEFERRAL, document));
-        flow.add(type.heading().title(names.of(session.one()) + " and " + names.of(session.other()), paper.inner()));
-        flow.add(type.notes().paragraph(head(session, school, drills), paper.inner()));
+        SessionSheet sheet = new SessionSheet(words, type, paper.inner());
+        String document = Feet.words(school.name(), words.text(HandWord.NOT_STORED));
+        Flow flow = new Flow(paper, 1, Foot.of(type.foot(), paper, words.text(HandWord.DEFERRAL), document));
+        flow.add(type.heading()
+                .title(words.text(HandWord.TWO, names.of(session.one()), names.of(session.other())), paper.inner()));
+        flow.add(type.notes().paragraph(sheet.head(session, school, drills), paper.inner()));
         flow.table(sheet.heads(), sheet.rows(session, names, drills));
         return flow.pages();
     }
 
-    private static List<Styled> head(TwoSession session, School school, Map<String, Drill> drills) {
-        List<Styled> words = new ArrayList<>();
+    private List<Styled> head(TwoSession session, School school, Map<String, Drill> drills) {
+        List<Styled> said = new ArrayList<>();
         String gear = String.join(
                 "\u00A0\u00B7 ",
                 session.blocks().stream()
@@ -78,14 +81,22 @@ public final class SessionSheet {
                         .distinct()
                         .toList());
         if (!gear.isEmpty()) {
-            words.add(new Styled("Gear", Face.BOLD));
-            words.add(new Styled(gear, Face.REGULAR));
+            said.add(new Styled(words.labels().text(Label.GEAR), Face.BOLD));
+            said.add(new Styled(gear, Face.REGULAR));
         }
-        words.add(new Styled("Halt", Face.BOLD));
-        words.add(new Styled("by either, and both stop.", Face.REGULAR));
-        words.add(new Styled("Half of each time, then change roles.", Face.REGULAR));
-        session.facts().forEach(fact -> words.add(new Styled(fact, Face.REGULAR)));
-        return words;
+        said.add(new Styled(words.text(HandWord.HALT), Face.BOLD));
+        said.add(new Styled(words.text(HandWord.HALT_SAID), Face.REGULAR));
+        said.add(new Styled(words.text(HandWord.HALF), Face.REGULAR));
+        said.add(new Styled(chosen(session), Face.REGULAR));
+        return said;
+    }
+
+    private String chosen(TwoSession session) {
+        if (session.shared() == 0) {
+            return words.text(HandWord.NO_SHARED);
+        }
+        int chosen = session.blocks().size();
+        return chosen == 0 ? words.text(HandWord.NO_TIME) : words.text(HandWord.CHOSEN, chosen, session.shared());
     }
 
     private double[] columns() {
@@ -93,25 +104,34 @@ public final class SessionSheet {
     }
 
     private Block heads() {
-        Block heads = row(List.of("From", "Drill", "Leads first", "For", "What we agree on"), List.of(), 0, true);
+        Block heads = row(
+                List.of(
+                        words.text(HandWord.FROM),
+                        words.labels().text(Label.DRILL),
+                        words.text(HandWord.LEADS_FIRST),
+                        words.text(HandWord.FOR),
+                        words.text(HandWord.AGREED)),
+                List.of(),
+                0,
+                true);
         Mark rule = new Mark.Line(0, heads.height(), width, heads.height(), Press.HEAVY, Ink.BLACK);
         return new Block(heads.height(), List.of(rule), heads.nodes());
     }
 
     private List<Block> rows(TwoSession session, Naming names, Map<String, Drill> drills) {
         List<Block> rows = new ArrayList<>();
-        rows.add(ruled(List.of("0:00", "Opening salute, warm-up", "", "", ""), List.of()));
+        rows.add(ruled(List.of("0:00", words.text(HandWord.OPENING_WARM), "", "", ""), List.of()));
         for (TwoSession.Block block : session.blocks()) {
             rows.add(ruled(
                     List.of(
                             Clock.of(block.start()),
                             SessionText.title(block.drill(), drills),
                             names.of(block.leadsFirst()),
-                            block.length().toMinutes() + " min",
+                            words.text(HandWord.MINUTES, block.length().toMinutes()),
                             ""),
                     block.worksOn()));
         }
-        rows.add(ruled(List.of("last", "Closing and salute", "", "", ""), List.of()));
+        rows.add(ruled(List.of(words.text(HandWord.LAST), words.text(HandWord.CLOSING_SALUTE), "", "", ""), List.of()));
         return rows;
     }
 
@@ -137,7 +157,13 @@ public final class SessionSheet {
             List<Mark.Text> lines = set.lines();
             double end = PAD + set.height();
             if (at == 1 && !worksOn.isEmpty()) {
-                Setting works = type.notes().set(Face.REGULAR, "works on " + String.join(", ", worksOn), x, end, room);
+                Setting works = type.notes()
+                        .set(
+                                Face.REGULAR,
+                                words.labels().text(Label.WORKS_ON_SAID, String.join(", ", worksOn)),
+                                x,
+                                end,
+                                room);
                 lines = Stream.concat(lines.stream(), works.lines().stream()).toList();
                 end += works.height();
             }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.evening.ClassPlan;
@@ -18,11 +19,8 @@ import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Table;
-import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.Clock;
-import org.drillwright.tell.LessonText;
 
 /** For somebody who takes a class for once: who comes, with which hand, what is new to whom, and what to look out for. */
 public final class SubstituteSheet {
@@ -30,7 +28,27 @@ public final class SubstituteSheet {
     /** Somebody who was away for so many weeks is worth a word; common practice, no source. */
     private static final long LONG_AWAY = 3;
 
-    private SubstituteSheet() {}
+    private final ClassPlan plan;
+    private final LessonSentences sentences;
+    private final HandWords words;
+    private final Naming names;
+    private final HandType type;
+    private final Sheet sheet;
+    private final Flow flow;
+
+    private SubstituteSheet(ClassPlan plan, Naming names, School school, SheetSize size, String mark, HandType type) {
+        this.plan = plan;
+        this.words = HandWords.in(school.language());
+        this.sentences = new LessonSentences(plan, words);
+        this.names = names;
+        this.type = type;
+        this.sheet = Sheet.upright(size);
+        String foot = Feet.words(
+                words.mark(mark),
+                school.name(),
+                words.evening().day(plan.brief().date()));
+        this.flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, words.text(HandWord.DEFERRAL), foot));
+    }
 
     /**
      * One page, or more for a large class.
@@ -47,60 +65,77 @@ public final class SubstituteSheet {
             SheetSize size,
             String mark,
             Typefaces faces) {
-        HandType type = new HandType(faces);
-        Sheet sheet = Sheet.upright(size);
-        String foot = Feet.words(Feet.mark(mark), school.name(), ClassHead.date(plan));
-        Flow flow = new Flow(sheet, 1, Foot.of(type.foot(), sheet, LessonSheet.DEFERRAL, foot));
-        flow.add(type.heading().title("For whoever takes this class", sheet.inner()));
-        words(ClassHead.of(plan) + ". The timed lesson and the sheet for the wall follow.", type.words(), sheet, flow);
+        SubstituteSheet page = new SubstituteSheet(plan, names, school, size, mark, new HandType(faces));
+        page.head(people, helpers);
+        page.table(people);
+        return page.flow.pages();
+    }
+
+    private void head(List<Heed> people, List<String> helpers) {
+        flow.add(type.heading().title(words.text(HandWord.SUBSTITUTE), sheet.inner()));
+        int drills = plan.lesson().drills().size();
+        paragraph(words.text(
+                HandWord.CLASS,
+                words.evening().day(plan.brief().date()),
+                sentences.mode(),
+                sentences.people(),
+                words.text(drills == 1 ? HandWord.DRILL : HandWord.DRILLS, drills)));
         if (!helpers.isEmpty()) {
-            words("Helping: " + String.join(", ", helpers) + ".", type.words(), sheet, flow);
+            paragraph(words.text(HandWord.HELPING, String.join(", ", helpers)));
         }
         flow.add(Block.space(type.words().size() / 2));
-        flow.add(type.drill().paragraph(Face.BOLD, "The drills", sheet.inner()));
-        IntStream.range(0, plan.inOrder().size())
-                .forEach(at -> words(drill(plan, at, people), type.words(), sheet, flow));
-        own(plan).forEach(said -> words(said, type.words(), sheet, flow));
+        flow.add(type.drill().paragraph(Face.BOLD, words.text(HandWord.THE_DRILLS), sheet.inner()));
+        IntStream.range(0, plan.inOrder().size()).forEach(at -> paragraph(drill(at, people)));
+        own().forEach(this::paragraph);
         flow.add(Block.space(type.words().size() / 2));
+    }
+
+    private void table(List<Heed> people) {
         Table table = Table.shared(type.notes(), sheet.inner(), 0, 5, 2.2, 4, 8);
-        List<Block> rows =
-                people.stream().map(heed -> table.row(row(heed, plan, names))).toList();
-        flow.table(table.head(List.of("Who", "Hand", "New to", "Look out for")), rows);
-        return flow.pages();
+        List<Block> rows = people.stream().map(heed -> table.row(row(heed))).toList();
+        List<String> heads = Stream.of(HandWord.WHO, HandWord.HAND, HandWord.NEW_TO, HandWord.LOOK_OUT)
+                .map(words::text)
+                .toList();
+        flow.table(table.head(heads), rows);
     }
 
-    private static void words(String words, Type type, Sheet sheet, Flow flow) {
-        flow.add(type.paragraph(Face.REGULAR, words, sheet.inner()));
+    private void paragraph(String said) {
+        flow.add(type.words().paragraph(Face.REGULAR, said, sheet.inner()));
     }
 
-    private static String drill(ClassPlan plan, int at, List<Heed> people) {
+    private String drill(int at, List<Heed> people) {
         String id = plan.inOrder().get(at).id();
         long fresh = people.stream().filter(heed -> heed.newTo().contains(id)).count();
-        String known = fresh == 0 ? "known to all" : "new to " + fresh + " of " + people.size();
-        return (at + 1) + "  " + plan.title(id) + ", " + known + ".";
+        String titled = (at + 1) + "  " + plan.title(id);
+        return fresh == 0
+                ? words.text(HandWord.KNOWN_TO_ALL, titled)
+                : words.text(HandWord.NEW_TO_SOME, titled, fresh, people.size());
     }
 
     /** Parts that are the school's own, which a stranger won't know. */
-    private static List<String> own(ClassPlan plan) {
-        List<String> names = plan.brief().blocks().stream().map(OwnBlock::name).toList();
+    private List<String> own() {
+        List<String> own = plan.brief().blocks().stream().map(OwnBlock::name).toList();
         return plan.lesson().blocks().stream()
-                .filter(part -> names.contains(part.name()))
-                .map(part -> "At " + Clock.of(part.start()) + "  " + LessonText.timed(part, plan))
+                .filter(part -> own.contains(part.name()))
+                .map(part -> words.text(HandWord.AT, Clock.of(part.start()), sentences.timed(part)))
                 .toList();
     }
 
-    private static List<String> row(Heed heed, ClassPlan plan, Naming names) {
+    private List<String> row(Heed heed) {
         return List.of(
                 names.of(heed.person().name()),
-                heed.person().hand().map(Hand::word).orElse(""),
-                numbers(heed, plan),
-                String.join("; ", lookOut(heed, names)));
+                heed.person()
+                        .hand()
+                        .map(hand -> words.text(hand == Hand.RIGHT ? HandWord.RIGHT : HandWord.LEFT))
+                        .orElse(""),
+                numbers(heed),
+                String.join("; ", lookOut(heed)));
     }
 
     /** The drills by their numbers in the lesson. */
-    private static String numbers(Heed heed, ClassPlan plan) {
+    private String numbers(Heed heed) {
         if (heed.newTo().size() == plan.inOrder().size() && heed.newTo().size() > 1) {
-            return "all";
+            return words.text(HandWord.ALL);
         }
         return IntStream.range(0, plan.inOrder().size())
                 .filter(at -> heed.newTo().contains(plan.inOrder().get(at).id()))
@@ -108,20 +143,21 @@ public final class SubstituteSheet {
                 .collect(Collectors.joining(", "));
     }
 
-    private static List<String> lookOut(Heed heed, Naming names) {
-        List<String> words = new ArrayList<>();
+    private List<String> lookOut(Heed heed) {
+        List<String> said = new ArrayList<>();
         if (!heed.apart().isEmpty()) {
-            words.add("never with " + heed.apart().stream().map(names::of).collect(Collectors.joining(", ")));
+            said.add(words.text(
+                    HandWord.NEVER_WITH, heed.apart().stream().map(names::of).collect(Collectors.joining(", "))));
         }
         if (heed.solo()) {
-            words.add("solo work only");
+            said.add(words.text(HandWord.SOLO_ONLY));
         }
         if (heed.first()) {
-            words.add("no class on record yet");
+            said.add(words.text(HandWord.NO_CLASS_YET));
         }
         heed.weeks()
                 .filter(weeks -> weeks >= LONG_AWAY)
-                .ifPresent(weeks -> words.add("was away for " + weeks + " weeks"));
-        return words;
+                .ifPresent(weeks -> said.add(words.text(HandWord.WAS_AWAY, weeks)));
+        return said;
     }
 }

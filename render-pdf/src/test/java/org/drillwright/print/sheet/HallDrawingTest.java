@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.drillwright.model.Language;
 import org.drillwright.plan.hall.Floor;
 import org.drillwright.plan.hall.LaneLayout;
 import org.drillwright.plan.roster.Hall;
@@ -49,7 +50,9 @@ class HallDrawingTest {
     private static List<Line2D> ways(Floor floor, Method method) {
         List<Line2D> ways = new ArrayList<>();
         double below = HallDrawing.points(floor.layout().hall().width(), SCALE);
-        for (Node node : new HallDrawing(floor, method, TYPE, SCALE).block().nodes()) {
+        for (Node node : new HallDrawing(floor, method, TYPE, SCALE, HandWords.in(Language.ENGLISH))
+                .block()
+                .nodes()) {
             for (Mark mark : ((Node.Figure) node).marks()) {
                 if (mark instanceof Mark.Line line && line.y1() < below) {
                     ways.add(new Line2D.Double(line.x1(), line.y1(), line.x2(), line.y2()));

@@ -78,7 +78,7 @@ class HandSheetsTest {
     @CsvSource({"1, A4", "24, A4", "24, LETTER", "60, A4", "30, A3"})
     void everyPersonHasARowWithASignForEachDrill(int people, SheetSize size) {
         Progress progress = progress(people);
-        List<Frame> pages = ProgressSheet.pages(progress, Naming.full(), size, "Saltmarsh Hall (invented)", FACES);
+        List<Frame> pages = ProgressSheet.pages(progress, Naming.full(), size, Drills.SCHOOL, FACES);
         inTheHand(pages);
         List<Node.Words> words =
                 pages.stream().flatMap(page -> Flat.words(page).stream()).toList();
@@ -104,8 +104,8 @@ class HandSheetsTest {
     @EnumSource
     void theHallHasAPlaceInEachLaneThatIsUsed(SheetSize size) {
         Floor floor = Floor.of(LaneLayout.of(Hall.of(3300, 1800)), 12);
-        List<Frame> pages = HallSheet.pages(
-                floor, PairingPlan.printed(List.of(), 0, List.of()), size, "Saltmarsh Hall (invented)", "", FACES);
+        List<Frame> pages =
+                HallSheet.pages(floor, PairingPlan.printed(List.of(), 0, List.of()), size, Drills.SCHOOL, "", FACES);
         inTheHand(pages);
         Set<String> places = new TreeSet<>();
         for (Mark mark : Flat.figures(pages.get(0)).get(0).marks()) {
@@ -130,7 +130,7 @@ class HandSheetsTest {
                                 drill.id(), Timing.USUAL.opening(), Timing.USUAL.opening(), "Ash", drill.worksOn()))
                         .toList(),
                 Timing.USUAL.opening(),
-                List.of("Four drills."));
+                6);
         Map<String, Drill> byId = drills().stream().collect(Collectors.toMap(Drill::id, drill -> drill));
         List<Frame> pages = SessionSheet.pages(session, Naming.full(), Drills.SCHOOL, byId, size, FACES);
         inTheHand(pages);

@@ -59,7 +59,7 @@ public final class HallCommand implements Callable<Integer> {
                             tonight.folder(),
                             "The hall",
                             faces -> HallSheet.pages(
-                                    floor, pairs, named.sheet(settings), settings.name(), shown.mark(), faces));
+                                    floor, pairs, named.sheet(settings), settings, shown.mark(), faces));
             run.out().println(layout.sentence());
         } else {
             named.tell(run, () -> HallText.of(floor, pairs), () -> HallJson.of(floor, pairs));

@@ -64,7 +64,7 @@ public final class ProgressCommand implements Callable<Integer> {
                             opened.folder(),
                             "Progress",
                             faces -> ProgressSheet.pages(
-                                    progress, names, sheet.orElse(settings.sheet()), settings.name(), faces));
+                                    progress, names, sheet.orElse(settings.sheet()), settings, faces));
         } else if (format == TableFormat.CSV) {
             run.data().print(progress.csv());
         } else {

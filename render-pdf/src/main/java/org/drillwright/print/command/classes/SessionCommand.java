@@ -124,7 +124,7 @@ public final class SessionCommand implements Callable<Integer> {
                                     drills,
                                     sheet.orElse(settings.sheet()),
                                     faces));
-            session.facts().forEach(run.out()::println);
+            run.out().println(session.fact());
         } else {
             run.out().print(SessionText.of(session, timing, drills));
         }

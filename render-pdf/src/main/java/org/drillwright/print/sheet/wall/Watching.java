@@ -23,7 +23,7 @@ public final class Watching {
      *
      * @param title of the drill; empty where there is no other
      */
-    static String choice(Watch watch, String title, Words words) {
+    public static String choice(Watch watch, String title, Words words) {
         List<Integer> counts = watch.posts().values().stream().sorted().toList();
         int least = counts.get(0);
         int most = counts.get(counts.size() - 1);

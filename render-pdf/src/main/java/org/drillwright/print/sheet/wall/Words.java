@@ -32,7 +32,7 @@ public final class Words {
         return new Words(language, Bundle.of(Words.class, "words_" + language.word() + ".properties"));
     }
 
-    Locale locale() {
+    public Locale locale() {
         return language.locale();
     }
 
@@ -46,10 +46,15 @@ public final class Words {
         return name.equals(History.INSTRUCTOR) ? text(Word.THE_INSTRUCTOR) : names.of(name);
     }
 
-    /** Such as {@code Wednesday 2026-12-02}, as the language writes it. */
+    /** Such as {@code Wednesday 2026-12-02}, as the language writes it at the beginning of a line. */
     public String day(LocalDate date) {
+        return capitalised(within(date));
+    }
+
+    /** The same as it is written within a line. */
+    public String within(LocalDate date) {
         String pattern = text(date.getDayOfMonth() == 1 ? Word.DATE_FIRST : Word.DATE);
-        return capitalised(date.format(DateTimeFormatter.ofPattern(pattern, locale())));
+        return date.format(DateTimeFormatter.ofPattern(pattern, locale()));
     }
 
     public String capitalised(String words) {

@@ -1,0 +1,66 @@
+package org.drillwright.print.sheet;
+
+import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.drillwright.model.Language;
+import org.drillwright.print.layout.words.Labels;
+import org.drillwright.print.sheet.wall.Word;
+import org.drillwright.print.sheet.wall.Words;
+import org.drillwright.wording.Bundle;
+
+/** The words of the sheets for the hand in one language, from a file. */
+public final class HandWords {
+
+    /** Read once, when first asked for. */
+    private static final Map<Language, HandWords> READ = new ConcurrentHashMap<>();
+
+    private static final int CENTIMETRES = 100;
+
+    private final Words evening;
+    private final Labels labels;
+    private final Bundle words;
+
+    private HandWords(Language language) {
+        this.evening = Words.in(language);
+        this.labels = Labels.in(language);
+        this.words = Bundle.of(HandWords.class, "words_" + language.word() + ".properties");
+    }
+
+    public static HandWords in(Language language) {
+        return READ.computeIfAbsent(language, HandWords::new);
+    }
+
+    /** With {@code {0}}, {@code {1}} … filled in. */
+    public String text(HandWord word, Object... values) {
+        return words.text(word.key(), values);
+    }
+
+    /** Such as {@code Lesson of Wednesday 2026-12-02}. */
+    public String of(HandWord what, LocalDate date) {
+        return text(what, evening.within(date));
+    }
+
+    /** The words of the sheets that hang. */
+    Words evening() {
+        return evening;
+    }
+
+    /** The words of the cards. */
+    Labels labels() {
+        return labels;
+    }
+
+    /** Whole and parts, such as {@code 1.5} or {@code 1,5}. */
+    String metres(int centimetres) {
+        NumberFormat format = NumberFormat.getNumberInstance(evening.locale());
+        format.setGroupingUsed(false);
+        return format.format((double) centimetres / CENTIMETRES);
+    }
+
+    /** At the foot of whatever hangs, so that it can be named when the class is recorded; nothing without a mark. */
+    String mark(String mark) {
+        return mark.isEmpty() ? "" : evening.text(Word.PLAN, mark);
+    }
+}

@@ -91,12 +91,12 @@ record WallGrid(Paper paper, int columns, double scale, Typefaces faces) {
         double pad = 0.1 * names.size();
         double width = column() - place - pad;
         String together = String.join(BETWEEN, row.people());
-        boolean fits = names.width(Face.REGULAR, together) <= width - names.size() * INDENT;
+        boolean fits = names.width(Face.REGULAR, together) <= width;
         List<Mark.Text> lines = new ArrayList<>();
         boolean whole = true;
         double y = pad;
         for (String words : fits ? List.of(together) : row.people()) {
-            Setting set = names.set(Face.REGULAR, words, place, y, width - names.size() * INDENT);
+            Setting set = names.set(Face.REGULAR, words, place, y, fits ? width : width - names.size() * INDENT);
             set.lines().forEach(line -> lines.add(line.moved(isFirst(line, set) ? 0 : names.size() * INDENT, 0)));
             whole &= set.broken().isEmpty();
             y += set.height();

@@ -3,17 +3,21 @@ package org.drillwright.print.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.model.School;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.sheet.wall.ShortNames;
 import org.drillwright.print.text.Typefaces;
 
 /**
  * Rounds of partners for a wall that is far, round by round and place by place: names and places readable from 3 m, drills from half of that, how to change over
- * from where one stands before it. On as few pages as that allows, then as large as these allow.
+ * from where one stands before it. On as few pages as that allows, by first names if these take fewer, then as large as these
+ * allow.
  */
 public final class WallSheet {
 
@@ -47,7 +51,22 @@ public final class WallSheet {
             School school,
             String mark,
             Typefaces faces) {
-        return pages(WallWords.of(plan, pairs, names, school, mark), size, faces);
+        List<Frame> whole = pages(WallWords.of(plan, pairs, names, school, mark), size, faces);
+        Naming brief = brief(pairs, names);
+        List<Frame> shorter = pages(WallWords.of(plan, pairs, brief, school, mark), size, faces);
+        return shorter.size() < whole.size() ? shorter : whole;
+    }
+
+    /** Everyone by first name where that is enough. */
+    private static Naming brief(PairingPlan pairs, Naming names) {
+        List<String> people = pairs.rounds().stream()
+                .flatMap(round -> round.groups().stream())
+                .flatMap(group -> Stream.concat(group.people().stream(), group.helper().stream()))
+                .distinct()
+                .toList();
+        Naming first =
+                ShortNames.first(people.stream().map(names::of).distinct().toList());
+        return new Naming(people.stream().collect(Collectors.toMap(name -> name, name -> first.of(names.of(name)))));
     }
 
     static List<Frame> pages(WallWords words, SheetSize size, Typefaces faces) {

@@ -87,4 +87,10 @@ class WallSheetTest {
     void aSmallClassHasSeveralRoundsToAPage() {
         assertTrue(pages(6, 2, SheetSize.A4, "Ash", "B").size() < 6);
     }
+
+    /** By hand: 14 mm capitals are type of 54 points, a row 65; eight rows and a head of 100 are 620 of the 800 of A4. */
+    @Test
+    void eightPairsOfShortNamesAreOnePage() {
+        assertEquals(3, pages(3, 8, SheetSize.A4, "Ash", "B").size());
+    }
 }

@@ -4,9 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.drillwright.plan.roster.Naming;
 
 /** Names that are too long for their column, as first name and as many initials as tell them from all others. */
-final class ShortNames {
+public final class ShortNames {
 
     private ShortNames() {}
 
@@ -20,6 +21,22 @@ final class ShortNames {
             }
         }
         return shown;
+    }
+
+    /** The first name alone where nobody else has it; else with the initials that tell people apart. */
+    public static Naming first(List<String> names) {
+        Map<String, String> shown = new LinkedHashMap<>();
+        for (String name : names) {
+            String first = first(name);
+            long alike =
+                    names.stream().filter(other -> first(other).equals(first)).count();
+            shown.put(name, alike == 1 ? first : shortened(name, names));
+        }
+        return new Naming(shown);
+    }
+
+    private static String first(String name) {
+        return name.strip().split("\\s+")[0];
     }
 
     private static String shortened(String name, List<String> names) {

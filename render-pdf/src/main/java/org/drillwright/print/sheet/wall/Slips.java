@@ -26,7 +26,7 @@ import org.drillwright.record.History;
 final class Slips {
 
     private static final double WIDTH = Millimetres.toPoints(63);
-    private static final double LEAST_HEIGHT = Millimetres.toPoints(34);
+    private static final double USUAL_HEIGHT = Millimetres.toPoints(34);
     private static final double PAD = 4;
     private static final double NAME = 13;
     private static final double WORDS = 9;
@@ -66,7 +66,7 @@ final class Slips {
     List<Frame> pages() {
         Sheet sheet = notice.sheet();
         int abreast = Math.max(1, (int) (sheet.inner() / WIDTH));
-        double room = notice.bottom(foot) - sheet.margin();
+        double room = room();
         List<Frame> pages = new ArrayList<>();
         List<Row> rows = new ArrayList<>();
         double filled = 0;
@@ -86,16 +86,38 @@ final class Slips {
         return pages;
     }
 
+    private double room() {
+        return notice.bottom(foot) - notice.sheet().margin();
+    }
+
     /** Slips side by side, cut off by one cut, all as high as the highest needs. */
     private record Row(List<Block> slips, double height) {
 
         static Row of(List<Block> slips) {
             return new Row(
-                    slips,
-                    Math.max(
-                            LEAST_HEIGHT,
-                            slips.stream().mapToDouble(Block::height).max().orElse(0)));
+                    slips, slips.stream().mapToDouble(Block::height).max().orElse(0));
         }
+
+        /** Of the usual height, if it is no higher already. */
+        Row usual() {
+            return new Row(slips, Math.max(USUAL_HEIGHT, height));
+        }
+    }
+
+    /** Of the usual height if the page has room for it; else they share what room there is. */
+    private List<Row> spread(List<Row> rows) {
+        List<Row> usual = rows.stream().map(Row::usual).toList();
+        if (height(usual) <= room()) {
+            return usual;
+        }
+        double more = (room() - height(rows)) / rows.size();
+        return rows.stream()
+                .map(row -> new Row(row.slips(), row.height() + Math.max(0, more)))
+                .toList();
+    }
+
+    private static double height(List<Row> rows) {
+        return rows.stream().mapToDouble(Row::height).sum();
     }
 
     private Frame page(List<Row> rows, int abreast) {
@@ -104,7 +126,7 @@ final class Slips {
         List<Mark> marks = new ArrayList<>();
         List<Node> nodes = new ArrayList<>();
         double y = sheet.margin();
-        for (Row row : rows) {
+        for (Row row : spread(rows)) {
             double below = y + row.height();
             for (int at = 0; at < row.slips().size(); at++) {
                 double x = left + at * WIDTH;
@@ -125,9 +147,13 @@ final class Slips {
         double inner = WIDTH - 2 * PAD;
         Type small = notice.type(SMALL);
         String lines = lines(person);
-        String key = lines + (lines.isEmpty() ? "" : " \u00B7 ") + LEADS + " " + words.text(Word.YOU_LEAD);
-        double keyed = small.width(Face.REGULAR, key);
         Type large = notice.type(NAME);
+        String before = lines + (lines.isEmpty() ? "" : " \u00B7 ") + LEADS + " ";
+        String full = before + words.text(Word.YOU_LEAD);
+        String brief = before + words.text(Word.LEAD_SHORT);
+        double room = inner - 2 * PAD - large.width(Face.BOLD, names.of(person));
+        String key = small.width(Face.REGULAR, full) > room && small.width(Face.REGULAR, brief) <= room ? brief : full;
+        double keyed = small.width(Face.REGULAR, key);
         Setting beside = large.set(Face.BOLD, names.of(person), PAD, 0.4 * PAD, inner - keyed - PAD);
         List<Node> nodes = new ArrayList<>();
         double top = 0.4 * PAD;

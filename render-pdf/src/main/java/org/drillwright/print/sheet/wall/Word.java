@@ -106,6 +106,7 @@ public enum Word {
     CONTINUED,
     CUT,
     YOU_LEAD,
+    LEAD_SHORT,
     LINE_FROM,
     NOT_THERE,
     AT_PLACE,

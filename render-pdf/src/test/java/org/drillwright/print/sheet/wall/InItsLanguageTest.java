@@ -33,6 +33,7 @@ import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Node;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The sheets of a school that doesn't speak English. */
@@ -130,6 +131,23 @@ class InItsLanguageTest {
                 String read = ReadBack.text(page) + "\n" + figures;
                 hasNoEnglish(read, language, "Parry of quarte, drill " + plan.rounds());
             }
+        }
+    }
+
+    /** 24 people, 14 rounds, two ways to stand: in English that fills one sheet, and other languages have longer words. */
+    @ParameterizedTest
+    @MethodSource("org.drillwright.model.Language#all")
+    void slipsTakeOneSheet(Language language, @TempDir Path folder) throws IOException {
+        Path root = Example.copyTo(folder.resolve("school"));
+        Files.writeString(
+                root.resolve("school.yaml"),
+                Files.readString(root.resolve("school.yaml")).replaceAll("(?m)^language:.*", "") + "\nlanguage: "
+                        + language.word() + "\n");
+        assertEquals(
+                0,
+                Sheets.print(folder, "pairs", "tonight", "--slips", "--school", root.toString(), "--out", "slips.pdf"));
+        try (PDDocument pdf = Loader.loadPDF(Files.readAllBytes(folder.resolve("slips.pdf")))) {
+            assertEquals(1, pdf.getNumberOfPages());
         }
     }
 

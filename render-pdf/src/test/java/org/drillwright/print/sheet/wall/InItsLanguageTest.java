@@ -27,6 +27,7 @@ import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.pair.Walk;
+import org.drillwright.print.Example;
 import org.drillwright.print.command.PlanFiles;
 import org.drillwright.print.command.Sheets;
 import org.drillwright.print.frame.Frame;

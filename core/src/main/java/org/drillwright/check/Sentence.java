@@ -29,6 +29,10 @@ public record Sentence(Severity severity, Message what, WayOut wayOut) {
         return warning(Message.plain(what), wayOut);
     }
 
+    public static Optional<Sentence> note(Message what, WayOut wayOut) {
+        return Optional.of(new Sentence(Severity.NOTE, Message.plain(what), wayOut));
+    }
+
     public static Optional<Sentence> none() {
         return Optional.empty();
     }

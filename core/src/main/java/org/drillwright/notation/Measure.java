@@ -20,7 +20,10 @@ public enum Measure {
         return word;
     }
 
-    /** Foot actions to touch; for {@link #CLOSE} the greatest, for {@link #OUT} the least that it stands for. */
+    /**
+     * Foot actions to touch; for {@link #CLOSE} the greatest that it stands for, for {@link #OUT} the least that no other
+     * measure names.
+     */
     public int steps() {
         return steps;
     }

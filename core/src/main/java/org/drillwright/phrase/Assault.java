@@ -85,8 +85,22 @@ final class Assault {
             Fact<Boolean> out = before.of(moment.other()).extended();
             ledger.asks("arm", out.isKnown(), out.since());
         }
-        boolean meant = judgeReach(set, strike, sighting.reach(), lunges, wasLunged, standing);
-        return after(before, set, strike, line, meant, sighting);
+        // Who stands out of distance is out of a lunge's reach with the arm, too.
+        int reach = standing.isOut() ? 0 : sighting.reach();
+        State near =
+                touchesFromHowEverFar(strike, lunges) ? set.with(set.measure().within(reach)) : set;
+        boolean meant = judgeReach(near, strike, reach, lunges, wasLunged, standing);
+        return after(before, near, strike, line, meant, sighting);
+    }
+
+    /** Whether a stroke says that it touches, so that who was out of distance before was not too far away for it. */
+    private static boolean touchesFromHowEverFar(Action.Strike strike, boolean lunges) {
+        return !isBare(strike, lunges) && !strike.feint() && !strike.falseAttack();
+    }
+
+    /** Only an arm that goes out, or a blade that goes round another: out of reach it threatens. */
+    private static boolean isBare(Action.Strike strike, boolean lunges) {
+        return !lunges && (strike.role() == Role.EXTENSION || goesRound(strike));
     }
 
     private void judgeMask(State before, Action.Strike strike) {
@@ -178,7 +192,7 @@ final class Assault {
     private boolean judgeReach(
             State set, Action.Strike strike, int reach, boolean lunges, boolean wasLunged, Range standing) {
         Range measure = set.measure();
-        boolean bare = !lunges && (strike.role() == Role.EXTENSION || goesRound(strike));
+        boolean bare = isBare(strike, lunges);
         if (strike.feint() || (bare && measure.least() > reach)) {
             return false;
         }

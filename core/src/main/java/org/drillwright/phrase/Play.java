@@ -1,6 +1,7 @@
 package org.drillwright.phrase;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Measure;
@@ -109,11 +110,19 @@ final class Play implements Action.Cases<State> {
 
     @Override
     public State mask(Action.Mask mask) {
-        boolean inReach = setting.partner() && state.measure().most() < Measure.OUT.steps();
+        boolean inReach = setting.partner() && state.measure().most() <= Measure.LUNGE.steps();
         if (!mask.on() && inReach) {
-            ledger.refuse(new Refusal.MaskOffInReach(state.measure()));
+            ledger.refuse(new Refusal.MaskOffInReach(state.measure(), isInPlay()));
         }
         return state.with(moment.by(), state.of(moment.by()).withMask(Fact.of(mask.on())));
+    }
+
+    private boolean isInPlay() {
+        return state.measure().most() <= Measure.EXTENSION.steps()
+                || Stream.of(Side.values())
+                        .anyMatch(side -> state.of(side).isLunged()
+                                || state.of(side).extended().is(true)
+                                || state.attackOn(side).filter(Attack::meant).isPresent());
     }
 
     @Override

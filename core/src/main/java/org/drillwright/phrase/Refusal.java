@@ -173,8 +173,12 @@ public sealed interface Refusal {
      */
     record Unmasked(Side who, boolean edge) implements Refusal {}
 
-    /** A mask comes off within reach. */
-    record MaskOffInReach(Range measure) implements Refusal {}
+    /**
+     * A mask comes off within reach.
+     *
+     * @param inPlay whether the arm alone reaches, or an arm is out, somebody stands in a lunge, or an attack is on its way
+     */
+    record MaskOffInReach(Range measure, boolean inPlay) implements Refusal {}
 
     /** A place that is no target with this weapon. */
     record OffTarget(Target target) implements Refusal {}

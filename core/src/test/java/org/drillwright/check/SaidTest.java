@@ -76,8 +76,8 @@ class SaidTest {
             L Thrust to the high inside line with a lunge.
             F Take the touch.
             too-far-or-too-near
-            error This cannot touch: even with the lunge it ends at advance-lunge distance or further away.
-            > Begin at lunge distance.
+            error This cannot touch: even with the lunge it ends at lunge distance or further away.
+            > Advance first, or begin at lunge distance.
 
             L Thrust to the high inside line with a lunge.
             F Parry quarte with a retreat.
@@ -230,7 +230,7 @@ class SaidTest {
             L Recover on guard in sixte.
             F Hold.
             mask-off-in-reach
-            error Masks come off at lunge distance.
+            note Masks come off at lunge distance, from where a lunge reaches; both are at rest.
             > Step back out of distance first: 'Step back out of distance. Masks off.'
 
             L Lunge.
@@ -272,6 +272,21 @@ class SaidTest {
             salute-missing
             error The closing has no salute.
             > Write: closing: Step back out of distance. Masks off. Salute.
+
+            closing: Masks off. Salute.
+            start: On guard in sixte, blades apart, at extension distance.
+            L Recover on guard in sixte.
+            F Hold.
+            mask-off-in-reach
+            error Masks come off at extension distance.
+            > Step back out of distance first: 'Step back out of distance. Masks off.'
+
+            closing: Masks off. Salute.
+            L Extend to the high inside line.
+            F Hold.
+            mask-off-in-reach
+            error Masks come off at lunge distance.
+            > Step back out of distance first: 'Step back out of distance. Masks off.'
 
             opening: Masks on. Leader, salute.
             salute-missing

@@ -55,7 +55,7 @@ class AnswerTest implements Staged {
                 = On guard in sixte, blades apart, at lunge distance.
                 L Thrust to the high inside line with a lunge.
                 F Step back out of distance.
-                > L sixte open, arm to high-inside, lunge | F sixte closed | at 3+
+                > L sixte open, arm to high-inside, lunge | F sixte closed | at 2+
                 = On guard in sixte, blades apart, at lunge distance.
                 L Advance, thrust to the high inside line and lunge.
                 F Retreat.

@@ -11,14 +11,23 @@ class AsideTest implements Staged {
                 L Take off the mask.
                 F Hold.
                 > L sixte closed, unmasked | F sixte closed | at 1
-                ! L MaskOffInReach[measure=1]
+                ! L MaskOffInReach[measure=1, inPlay=false]
+                = On guard in sixte, blades apart, at lunge distance.
+                L Extend to the high inside line.
+                F Take off the mask.
+                > L sixte open, arm to high-inside | F sixte closed, unmasked | at 1 | on F high-inside, extension, threat
+                ! F MaskOffInReach[measure=1, inPlay=true]
+                = On guard in sixte, blades apart, at advance-lunge distance.
+                L Take off the mask.
+                F Hold.
+                > L sixte closed, unmasked | F sixte closed | at 2
                 = On guard in sixte, blades apart, out of distance.
                 L Take off the mask.
                 F Hold.
-                > L sixte closed, unmasked | F sixte closed | at 3+
+                > L sixte closed, unmasked | F sixte closed | at 2+
                 L Put on the mask.
                 F Hold.
-                > L sixte closed | F sixte closed | at 3+
+                > L sixte closed | F sixte closed | at 2+
                 = On guard in sixte, blades apart, at lunge distance.
                 L Extend to the high inside line.
                 F Hold.

@@ -21,7 +21,7 @@ class CountOrderTest implements Staged {
                 = On guard in sixte, blades apart, at lunge distance.
                 L Step back out of distance.
                 F Thrust to the high inside line with a lunge.
-                > L sixte closed | F sixte open, arm to high-inside, lunge | at 3+
+                > L sixte closed | F sixte open, arm to high-inside, lunge | at 2+
                 = On guard in sixte, blades apart, at lunge distance.
                 L Duck.
                 F Thrust to the high inside line with a lunge.

@@ -109,7 +109,7 @@ class FootworkTest implements Staged {
                 = On guard in sixte, blades engaged, at lunge distance.
                 L Step back out of distance.
                 F Hold.
-                > L sixte closed | F sixte closed | at 3+
+                > L sixte closed | F sixte closed | at 2+
                 = On guard in sixte, blades engaged, at lunge distance.
                 L Come to attention.
                 F Hold.

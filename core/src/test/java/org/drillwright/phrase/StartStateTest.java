@@ -16,7 +16,7 @@ class StartStateTest implements Staged {
                 = Leader on guard in quarte, follower on guard in sixte, blades apart, at lunge distance.
                 > L quarte closed | F sixte closed | at 1
                 = On guard in octave, blades apart, out of distance.
-                > L octave closed | F octave closed | at 3+
+                > L octave closed | F octave closed | at 2+
                 = On guard in octave, blades apart, at close distance.
                 > L octave closed | F octave closed | at close
                 = At lunge distance.

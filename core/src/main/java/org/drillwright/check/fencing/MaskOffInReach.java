@@ -6,6 +6,7 @@ import org.drillwright.check.RefusalRule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
+import org.drillwright.check.WayOut;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
 import org.drillwright.phrase.Change;
@@ -57,16 +58,16 @@ public final class MaskOffInReach extends RefusalRule {
                     : Sentence.none();
         }
         if (fault.refusal() instanceof Refusal.MaskOffInReach reach) {
-            return Sentence.error(
-                    Message.of(
-                            MaskOffInReach.class,
-                            "mask-off-in-reach.comes-off",
-                            reach.measure().words()),
-                    fault.ways()
-                            .or(
-                                    Message.of(MaskOffInReach.class, "mask-off-in-reach.step-back"),
-                                    Change.before(new Action.Withdraw()))
-                            .told(steps -> steps.get(0).capital()));
+            WayOut wayOut = fault.ways()
+                    .or(
+                            Message.of(MaskOffInReach.class, "mask-off-in-reach.step-back"),
+                            Change.before(new Action.Withdraw()))
+                    .told(steps -> steps.get(0).capital());
+            Message measure = reach.measure().words();
+            return reach.inPlay()
+                    ? Sentence.error(Message.of(MaskOffInReach.class, "mask-off-in-reach.comes-off", measure), wayOut)
+                    : Sentence.note(
+                            Message.of(MaskOffInReach.class, "mask-off-in-reach.comes-off-at-rest", measure), wayOut);
         }
         return Sentence.none();
     }

@@ -41,6 +41,7 @@ class TooFarOrTooNearTest {
                 "foil | extension     | Thrust to the high inside line.",
                 "foil | lunge         | Thrust to the high inside line with a lunge.",
                 "foil | advance-lunge | Advance and lunge to the high inside line.",
+                "foil | out           | Advance and lunge to the high inside line.",
                 "epee | lunge         | Thrust to the forearm.",
                 "epee | advance-lunge | Thrust to the hand with a lunge.",
                 "foil | out           | Feint to the high inside line.",
@@ -57,7 +58,8 @@ class TooFarOrTooNearTest {
             value = {
                 "foil | lunge         | Thrust to the high inside line.",
                 "foil | advance-lunge | Thrust to the high inside line with a lunge.",
-                "foil | out           | Advance and lunge to the high inside line.",
+                "foil | out           | Lunge to the high inside line.",
+                "foil | out           | Advance and thrust straight to the high inside line.",
                 "epee | advance-lunge | Thrust to the forearm.",
                 "epee | out           | Thrust to the hand with a lunge.",
                 "epee | lunge         | Thrust to the chest."

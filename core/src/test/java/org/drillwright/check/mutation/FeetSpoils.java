@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.drillwright.check.mutation.Scene.At;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
+import org.drillwright.notation.Measure;
 import org.drillwright.notation.MeasureCue;
 import org.drillwright.notation.Target;
 import org.drillwright.reading.TurnReader;
@@ -72,7 +73,8 @@ final class FeetSpoils {
         scene.firstAttack().ifPresent(at -> expected.add(Expected.at("too-far-or-too-near", at.step())));
         return Words.swapped(scene.drill().start(), Words.MEASURES).stream()
                 .map(start -> Mutant.spoilt(
-                        "start: " + start, scene.redraft().start(start), expected.toArray(Expected[]::new)));
+                                "start: " + start, scene.redraft().start(start), expected.toArray(Expected[]::new))
+                        .harmlessIf(scene.begins(Measure.ADVANCE_LUNGE)));
     }
 
     static Stream<Mutant> wrongCue(Scene scene) {

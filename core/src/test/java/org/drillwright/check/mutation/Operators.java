@@ -139,7 +139,7 @@ final class Operators {
             new Operator(
                     "shift the measure",
                     "The start is a foot action further away (drills for two).",
-                    "Never.",
+                    "It was at advance-lunge distance: that, too, may be called out of distance.",
                     "no-true-distance on the first count, or too-far-or-too-near on the count of the first attack.",
                     FeetSpoils::shiftMeasure),
             new Operator(

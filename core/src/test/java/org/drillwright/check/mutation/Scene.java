@@ -13,6 +13,7 @@ import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Aim;
 import org.drillwright.notation.Clause;
+import org.drillwright.notation.Measure;
 import org.drillwright.notation.Position;
 import org.drillwright.source.Span;
 
@@ -45,6 +46,13 @@ record Scene(Sample sample) {
 
     boolean isPartnerDrill() {
         return sample.subject().isPartnerDrill();
+    }
+
+    /** Whether the start names that measure. */
+    boolean begins(Measure measure) {
+        return sample.subject().script().start().actions().stream()
+                .anyMatch(action ->
+                        action instanceof Action.State state && state.measure().equals(Optional.of(measure)));
     }
 
     boolean isSabre() {

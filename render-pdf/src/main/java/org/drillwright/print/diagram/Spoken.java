@@ -264,7 +264,10 @@ final class Spoken {
         if (range.most() < 0) {
             return words.of("measure", Measure.CLOSE);
         }
-        if (range.isExact() || range.least() >= Measure.OUT.steps()) {
+        if (range.isOut()) {
+            return words.of("measure", Measure.OUT);
+        }
+        if (range.isExact()) {
             return words.of("measure", Measure.of(range.least()));
         }
         return words.text("measure.unsure");

@@ -26,7 +26,7 @@ final class Distance {
 
     /** As two stand who do no stroke. Blades that touch are near enough for that, whatever is known. */
     static double of(Range measure, boolean touching) {
-        if (!measure.isKnown() || measure.least() >= 3) {
+        if (!measure.isKnown() || measure.isOut()) {
             return touching ? reach(1) : OUT;
         }
         if (measure.most() < 0) {

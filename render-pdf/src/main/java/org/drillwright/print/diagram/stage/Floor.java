@@ -112,7 +112,7 @@ final class Floor {
             marks.add(new Mark.Named("unknown", question));
             return marks;
         }
-        int shoes = Math.max(0, Math.min(OUT, measure.least()));
+        int shoes = measure.isOut() ? OUT : Math.max(0, measure.least());
         double apart = 4.0 * gauge.mark();
         for (int at = 0; at < shoes; at++) {
             Dot place = middle.plus(new Dot((at - (shoes - 1) / 2.0) * apart, 0));

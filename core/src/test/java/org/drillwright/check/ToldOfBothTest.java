@@ -12,6 +12,7 @@ import org.drillwright.model.Side;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Utterance;
 import org.drillwright.reading.TurnReader;
+import org.drillwright.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -152,6 +153,21 @@ class ToldOfBothTest {
         assertEquals(
                 words.substring(0, words.length() - 1),
                 subject.coverage().gaps().get(0).words().get(0));
+    }
+
+    /** No word of it is strange: to have the school add them all would help nobody. */
+    @Test
+    void where_it_cannot_be_told_it_is_asked_whose_deed_it_is() {
+        List<Finding> notes = Judged.drill("""
+                        steps:
+                          - leader: Your partner lunges to the chest.
+                            follower: Hold on guard.
+                        """).all().stream()
+                .filter(finding -> finding.rule().equals("words-unread"))
+                .toList();
+        assertEquals(1, notes.size());
+        assertTrue(notes.get(0).what().toString().contains("whose deed"), notes::toString);
+        assertTrue(notes.get(0).wayOut().toString().contains("name the one who does it"), notes::toString);
     }
 
     @Test

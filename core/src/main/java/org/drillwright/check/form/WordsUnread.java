@@ -36,6 +36,12 @@ public final class WordsUnread implements Rule {
                 distance: extension to lunge
             """);
 
+    /** Words are left over one by one; several in one are those of a turn of which nobody knows whose deed it tells. */
+    private static final String NOBODY = "It could not be made out whose deed this is: one's own, or the other's.";
+
+    private static final String NAME_WHO =
+            "Say it as an order ('Parry quarte.'), or name the one who does it ('The leader parries quarte.').";
+
     @Override
     public RuleText text() {
         return TEXT;
@@ -59,6 +65,10 @@ public final class WordsUnread implements Rule {
         Message rest = read.unread().isEmpty() ? Message.none() : rest(subject, words, read);
         for (Span unread : read.stretchesUnread(words.text())) {
             String word = words.text().substring(unread.start(), unread.end());
+            if (read.unread().contains(unread) && word.contains(" ")) {
+                findings.note(TEXT.id(), words.span(unread), NOBODY, NAME_WHO);
+                continue;
+            }
             Optional<Slip> slip = slip(subject, words, read, unread);
             boolean whole = slip.filter(one -> one.word().equals(word)).isPresent();
             findings.note(

@@ -40,7 +40,10 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
             steps.add(turns);
         }
         return new Script(
-                reader.readForBoth(drill.start()), reader.read(drill.opening()), steps, reader.read(drill.closing()));
+                reader.readForBoth(drill.start()),
+                reader.read(drill.opening()),
+                steps,
+                reader.readParting(drill.closing()));
     }
 
     /** The same, one turn read otherwise. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.drillwright.grammar.Chart;
 import org.drillwright.lexicon.Spelling;
@@ -151,7 +152,10 @@ public final class TurnReader {
         return remembered(text).utterance();
     }
 
-    /** What a text says that is told to both, such as a start: the partner of whom it tells is the follower. */
+    /**
+     * What a start says, which is told to both: the partner of whom it tells is the follower, and nobody steps, lunges or
+     * attacks in it.
+     */
     public Utterance readForBoth(String text) {
         return forBoth.ask(text, this::toldToBoth);
     }
@@ -159,15 +163,24 @@ public final class TurnReader {
     private Utterance toldToBoth(String text) {
         Attempt plain = remembered(text);
         Cut cut = cut(text, plain.tongue());
+        if (plain.utterance().actions().stream().anyMatch(Standing::isNoStart)) {
+            plain = attempt(cut, Standing::of);
+        }
         PartnerNamed partner = partners.computeIfAbsent(cut.tongue().tag(), tag -> new PartnerNamed(cut.tongue()));
         List<List<Token>> named = cut.sentences().stream().map(partner::in).toList();
-        if (named.equals(cut.sentences())) {
-            return plain.utterance();
+        Utterance best = plain.utterance();
+        if (!named.equals(cut.sentences())) {
+            Attempt told = attempt(new Cut(cut.tongue(), named, cut.known()), Standing::of);
+            boolean tells = told.utterance().clauses().stream()
+                    .anyMatch(clause -> clause.subject().equals(Optional.of(Side.FOLLOWER)));
+            best = tells && told.left() <= plain.left() ? told.utterance() : best;
         }
-        Attempt told = attempt(new Cut(cut.tongue(), named, cut.known()));
-        boolean tells = told.utterance().clauses().stream()
-                .anyMatch(clause -> clause.subject().equals(Optional.of(Side.FOLLOWER)));
-        return tells && told.left() <= plain.left() ? told.utterance() : plain.utterance();
+        return Standing.without(best, text, Standing::isNoStart);
+    }
+
+    /** What a text says that is told when the drill is over: nobody attacks any more, and what may say so is not understood. */
+    public Utterance readParting(String text) {
+        return Standing.without(read(text), text, Standing::isNoParting);
     }
 
     private Attempt remembered(String text) {
@@ -250,11 +263,16 @@ public final class TurnReader {
     }
 
     private Attempt attempt(Cut cut) {
+        return attempt(cut, ways -> ways);
+    }
+
+    /** @param fit the divisions of a sentence that may be meant where the text stands */
+    private Attempt attempt(Cut cut, UnaryOperator<List<Cover.Division>> fit) {
         Tongue tongue = cut.tongue();
         List<List<Token>> sentences = cut.sentences();
         List<List<Cover.Division>> divisions = new ArrayList<>();
         for (List<Token> whole : sentences) {
-            List<Cover.Division> ways = divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue);
+            List<Cover.Division> ways = fit.apply(divisions(whole.subList(0, Math.min(LONGEST, whole.size())), tongue));
             divisions.add(likely(sentences.size() == 1 ? noMereCount(ways) : ways));
         }
         Clauses likeliest = clauses(tongue, sentences, divisions, -1, 0, false);

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.drillwright.meaning.ActionText;
 import org.drillwright.notation.Action;
@@ -71,7 +72,15 @@ record Expectation(String group, String sentence, List<List<String>> alternative
                 .toList());
     }
 
+    /** What is told of another is read both ways; whose deed it is, the drill around the sentence tells (ToldOfBothTest). */
     Outcome outcome(Utterance read) {
+        Outcome first = outcomeOf(read);
+        return first == Outcome.MISREAD && read.ofOneself().map(this::outcomeOf).equals(Optional.of(Outcome.MEANT))
+                ? Outcome.MEANT
+                : first;
+    }
+
+    private Outcome outcomeOf(Utterance read) {
         List<String> said = joined(read.clauses().stream()
                 .map(Clause::action)
                 .filter(action -> !(action instanceof Action.Aside || action instanceof Action.Unread))

@@ -4,6 +4,7 @@ import org.drillwright.check.Rule;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Level;
+import org.drillwright.notation.Utterance;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
@@ -53,7 +54,11 @@ public final class ChoiceLeftOpen implements Rule {
     }
 
     private static void report(Subject subject, int step, Written words, Findings findings) {
-        for (Span choice : subject.reader().read(words.text()).open()) {
+        Utterance read = subject.reader().read(words.text());
+        for (Span choice : read.open()) {
+            if (followsUnread(choice, read, words.text())) {
+                continue;
+            }
             findings.error(
                     TEXT.id(),
                     words.span(choice),
@@ -64,5 +69,12 @@ public final class ChoiceLeftOpen implements Rule {
                             subject.count(step)),
                     Message.of(ChoiceLeftOpen.class, "choice-left-open.way"));
         }
+    }
+
+    /** Between what and what a choice is left, is not known where the words before it are not: 'by the head or trunk'. */
+    private static boolean followsUnread(Span choice, Utterance read, String text) {
+        return read.unread().stream()
+                .anyMatch(word -> word.end() <= choice.start()
+                        && text.substring(word.end(), choice.start()).isBlank());
     }
 }

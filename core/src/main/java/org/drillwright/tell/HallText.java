@@ -8,7 +8,7 @@ import org.drillwright.plan.hall.LaneLayout;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Hall;
 
-/** Lanes of a hall for a terminal, and the sentences that a drawing of it needs. */
+/** Lanes of a hall for a terminal. */
 public final class HallText {
 
     private HallText() {}
@@ -24,7 +24,7 @@ public final class HallText {
     }
 
     /** The hall, a lane, and what is kept clear. */
-    public static List<String> sizes(Hall hall) {
+    private static List<String> sizes(Hall hall) {
         return List.of(
                 "Hall " + metres(hall.length()) + " x " + metres(hall.width()) + " m",
                 "Lane " + metres(hall.laneLength()) + " x " + metres(hall.laneWidth()) + " m",
@@ -35,7 +35,7 @@ public final class HallText {
     }
 
     /** Waves, and how people change over. */
-    public static List<String> toKnow(Floor floor, PairingPlan pairs) {
+    static List<String> toKnow(Floor floor, PairingPlan pairs) {
         List<String> sentences = new ArrayList<>();
         if (floor.waves() > 1) {
             sentences.add("There are more pairs than lanes: each round is worked in " + floor.waves()

@@ -51,7 +51,7 @@ public final class LessonText {
     }
 
     /** A block's name as it is shown. */
-    public static String name(Block block, ClassPlan plan) {
+    private static String name(Block block, ClassPlan plan) {
         return switch (block.kind()) {
             case OPENING -> "Opening salute";
             case WARM_UP -> block.name().equals(Lesson.PLAIN_WARM_UP) ? "Warm-up" : block.name();
@@ -61,14 +61,8 @@ public final class LessonText {
         };
     }
 
-    /** Its name, how long it lasts, and what is done in it if it is the school's own. */
-    public static String timed(Block block, ClassPlan plan) {
-        return name(block, plan) + ", " + Clock.of(block.length())
-                + (block.how().isEmpty() ? "" : ": " + block.how());
-    }
-
     /** Rounds and repetitions of a drill; why a block is there that only fills the time left. */
-    public static String work(Block block, ClassPlan plan) {
+    private static String work(Block block, ClassPlan plan) {
         Optional<DrillLoad> load = block.kind() == Block.Kind.DRILL
                 ? plan.lesson().drills().stream()
                         .filter(one -> one.drill().equals(block.name()))

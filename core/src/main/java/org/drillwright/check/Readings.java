@@ -2,6 +2,8 @@ package org.drillwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.drillwright.model.Side;
 import org.drillwright.notation.OtherReading;
 import org.drillwright.notation.TwoReadings;
@@ -26,8 +28,20 @@ final class Readings {
     static Performance chosen(Subject subject, Performance first) {
         Script told = ToldOfBoth.read(first.script());
         Readings readings = new Readings(subject, told.equals(first.script()) ? first : Performance.of(subject, told));
+        readings.chooseAround(Script::opening, Script::opening);
         subject.turns().forEach(turn -> readings.choose(turn.step(), turn.side()));
+        readings.chooseAround(Script::closing, Script::closing);
         return readings.best;
+    }
+
+    /** Before and behind the counts, too: masks that come down are put on at first and taken off at last. */
+    private void chooseAround(Function<Script, Utterance> part, BiFunction<Script, Utterance, Script> with) {
+        for (OtherReading other : part.apply(best.script()).others()) {
+            if (other.kind() != OtherReading.Kind.OF_YOUR_PARTNER && other.kind() != OtherReading.Kind.OF_ONESELF) {
+                Performance played = Performance.of(subject, with.apply(best.script(), other.utterance()));
+                best = played.faults().size() < best.faults().size() ? played : best;
+            }
+        }
     }
 
     private void choose(int step, Side side) {

@@ -9,6 +9,7 @@ import org.drillwright.model.Form;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
+import org.drillwright.notation.Telling;
 import org.drillwright.notation.Utterance;
 import org.drillwright.phrase.Rehearsal;
 import org.drillwright.reading.TurnReader;
@@ -40,10 +41,21 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
             steps.add(turns);
         }
         return new Script(
-                reader.readForBoth(drill.start()),
+                reader.readForBoth(drill.start(), teller(steps)),
                 reader.read(drill.opening()),
                 steps,
                 reader.readParting(drill.closing()));
+    }
+
+    /** The side by which a drill is told: whose turns name it or say 'I'; the leader, who is told first, if none or both do. */
+    private static Side teller(List<Map<Side, Utterance>> steps) {
+        return !isTold(steps, Side.LEADER) && isTold(steps, Side.FOLLOWER) ? Side.FOLLOWER : Side.LEADER;
+    }
+
+    private static boolean isTold(List<Map<Side, Utterance>> steps, Side side) {
+        return steps.stream()
+                .map(turns -> turns.get(side).telling())
+                .anyMatch(telling -> telling == Telling.BY_NAME || telling == Telling.FIRST_PERSON);
     }
 
     /** The same, one turn read otherwise. */
@@ -53,6 +65,16 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
         turns.put(side, turn);
         now.set(step, turns);
         return new Script(start, opening, now, closing);
+    }
+
+    /** The same, the opening read otherwise. */
+    Script opening(Utterance otherwise) {
+        return new Script(start, otherwise, steps, closing);
+    }
+
+    /** The same, the closing read otherwise. */
+    Script closing(Utterance otherwise) {
+        return new Script(start, opening, steps, otherwise);
     }
 
     /** What is played of it. */

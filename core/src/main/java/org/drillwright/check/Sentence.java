@@ -30,7 +30,7 @@ public record Sentence(Severity severity, Message what, WayOut wayOut) {
     }
 
     public static Optional<Sentence> note(Message what, WayOut wayOut) {
-        return Optional.of(new Sentence(Severity.NOTE, Message.plain(what), wayOut));
+        return Optional.of(new Sentence(Severity.NOTE, what, wayOut));
     }
 
     public static Optional<Sentence> none() {

@@ -3,53 +3,74 @@ package org.drillwright.reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
+import org.drillwright.lexicon.Features;
 import org.drillwright.lexicon.Lexicon;
 import org.drillwright.lexicon.Token;
+import org.drillwright.model.Side;
 
 /**
- * The partner in words that are told to both: beside the leader, who is told first, that is the follower (common practice, no
- * source).
+ * The partner in words that are told to both: he is the other than the one by whom they are told, beside the leader, who is
+ * told first, the follower (common practice, no source). Where both are named, as master and pupil, so is the one who tells.
  */
 final class PartnerNamed {
 
     private final Lexicon lexicon;
-    private final Optional<String> follower;
+    private final Optional<String> partner;
+    private final Optional<String> teller;
 
-    PartnerNamed(Tongue tongue) {
+    PartnerNamed(Tongue tongue, Side teller) {
         this.lexicon = tongue.lexicon();
-        this.follower = lexicon.forms().keySet().stream()
-                .filter(entry ->
-                        entry.category().equals("PERSON") && entry.features().is("who", "follower"))
+        this.partner = name(teller.other());
+        this.teller = name(teller);
+    }
+
+    private Optional<String> name(Side side) {
+        return lexicon.forms().keySet().stream()
+                .filter(entry -> entry.category().equals("PERSON")
+                        && entry.features().is("who", side.name().toLowerCase(Locale.ROOT)))
                 .map(entry -> entry.lemma())
                 .filter(lemma -> !lemma.contains(" "))
                 .findFirst();
     }
 
-    /** The sentence with the follower named wherever it says the partner. */
+    /** The sentence with the side named wherever it says the partner. */
     List<Token> in(List<Token> sentence) {
+        List<Token> partnerNamed = named(sentence, PartnerNamed::isPartner, partner);
+        return partnerNamed.equals(sentence) ? sentence : named(partnerNamed, PartnerNamed::isTeller, teller);
+    }
+
+    private static boolean isPartner(Features person) {
+        return person.is("who", "other") && !person.has("pn");
+    }
+
+    private static boolean isTeller(Features person) {
+        return person.is("who", "self") && person.has("st");
+    }
+
+    private List<Token> named(List<Token> sentence, Predicate<Features> person, Optional<String> name) {
         List<Token> read = new ArrayList<>();
         int at = 0;
         while (at < sentence.size()) {
-            Optional<Lexicon.Match> partner = follower.isEmpty() ? Optional.empty() : partnerAt(sentence, at);
-            int end = partner.map(Lexicon.Match::end).orElse(at + 1);
+            Optional<Lexicon.Match> found = name.isEmpty() ? Optional.empty() : personAt(sentence, at, person);
+            int end = found.map(Lexicon.Match::end).orElse(at + 1);
             Token token = sentence.get(at);
             read.add(
-                    partner.isEmpty()
+                    found.isEmpty()
                             ? token
                             : new Token(
-                                    follower.get(),
-                                    token.span().to(sentence.get(end - 1).span())));
+                                    name.get(), token.span().to(sentence.get(end - 1).span())));
             at = end;
         }
         return List.copyOf(read);
     }
 
-    private Optional<Lexicon.Match> partnerAt(List<Token> sentence, int at) {
+    private Optional<Lexicon.Match> personAt(List<Token> sentence, int at, Predicate<Features> person) {
         return lexicon.at(sentence, at).stream()
                 .filter(match -> match.entry().category().equals("PERSON"))
-                .filter(match -> match.entry().features().is("who", "other")
-                        && !match.entry().features().has("pn"))
+                .filter(match -> person.test(match.entry().features()))
                 .max(Comparator.comparingInt(Lexicon.Match::end));
     }
 }

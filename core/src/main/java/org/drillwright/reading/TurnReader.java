@@ -57,9 +57,9 @@ public final class TurnReader {
     private final Lately<String, Attempt> attempts = new Lately<>();
     private final Lately<InOne, Attempt> attemptsInOne = new Lately<>();
     private final Lately<InOne, List<String>> slips = new Lately<>();
-    private final Lately<String, Utterance> forBoth = new Lately<>();
+    private final Lately<ForBoth, Utterance> forBoth = new Lately<>();
     private final Lately<InOne, Optional<MeasureCue>> cues = new Lately<>();
-    private final Map<String, PartnerNamed> partners = new ConcurrentHashMap<>();
+    private final Map<Named, PartnerNamed> partners = new ConcurrentHashMap<>();
     private final Map<String, Saying> sayings = new ConcurrentHashMap<>();
     private volatile Optional<Glossary> glossary = Optional.empty();
 
@@ -152,30 +152,39 @@ public final class TurnReader {
         return remembered(text).utterance();
     }
 
+    /** A text told to both, and the side by which it is told. */
+    private record ForBoth(String text, Side teller) {}
+
+    /** A language, and the side by which a text is told. */
+    private record Named(String tag, Side teller) {}
+
     /**
-     * What a start says, which is told to both: the partner of whom it tells is the follower, and nobody steps, lunges or
-     * attacks in it.
+     * What a start says, which is told to both; nobody steps, lunges or attacks in it.
+     *
+     * @param teller the side by which it is told: the partner of whom it tells is the other one
      */
-    public Utterance readForBoth(String text) {
-        return forBoth.ask(text, this::toldToBoth);
+    public Utterance readForBoth(String text, Side teller) {
+        return forBoth.ask(new ForBoth(text, teller), this::toldToBoth);
     }
 
-    private Utterance toldToBoth(String text) {
-        Attempt plain = remembered(text);
-        Cut cut = cut(text, plain.tongue());
+    private Utterance toldToBoth(ForBoth told) {
+        Attempt plain = remembered(told.text());
+        Cut cut = cut(told.text(), plain.tongue());
         if (plain.utterance().actions().stream().anyMatch(Standing::isNoStart)) {
             plain = attempt(cut, Standing::of);
         }
-        PartnerNamed partner = partners.computeIfAbsent(cut.tongue().tag(), tag -> new PartnerNamed(cut.tongue()));
+        PartnerNamed partner = partners.computeIfAbsent(
+                new Named(cut.tongue().tag(), told.teller()), named -> new PartnerNamed(cut.tongue(), told.teller()));
         List<List<Token>> named = cut.sentences().stream().map(partner::in).toList();
         Utterance best = plain.utterance();
         if (!named.equals(cut.sentences())) {
-            Attempt told = attempt(new Cut(cut.tongue(), named, cut.known()), Standing::of);
-            boolean tells = told.utterance().clauses().stream()
-                    .anyMatch(clause -> clause.subject().equals(Optional.of(Side.FOLLOWER)));
-            best = tells && told.left() <= plain.left() ? told.utterance() : best;
+            Attempt byName = attempt(new Cut(cut.tongue(), named, cut.known()), Standing::of);
+            boolean tells = byName.utterance().clauses().stream()
+                    .anyMatch(clause ->
+                            clause.subject().equals(Optional.of(told.teller().other())));
+            best = tells && byName.left() <= plain.left() ? byName.utterance() : best;
         }
-        return Standing.without(best, text, Standing::isNoStart);
+        return Standing.without(best, told.text(), Standing::isNoStart);
     }
 
     /** What a text says that is told when the drill is over: nobody attacks any more, and what may say so is not understood. */

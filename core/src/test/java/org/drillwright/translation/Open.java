@@ -12,6 +12,7 @@ import org.drillwright.check.Subject;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Hands;
 import org.drillwright.model.School;
+import org.drillwright.model.Side;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Action;
 import org.drillwright.notation.Clause;
@@ -93,7 +94,7 @@ final class Open {
     }
 
     private static void from(Drill drill, School school, String start, TurnReader reader, Set<List<Action>> all) {
-        Utterance told = reader.readForBoth(start);
+        Utterance told = reader.readForBoth(start, Side.LEADER);
         Utterance opening = reader.read("Salute. Masks on. " + start);
         Replay replay = Rehearsal.play(
                 SettingReader.of(drill, school, told),

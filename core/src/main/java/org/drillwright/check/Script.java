@@ -54,7 +54,7 @@ public record Script(Utterance start, Utterance opening, List<Map<Side, Utteranc
 
     private static boolean isTold(List<Map<Side, Utterance>> steps, Side side) {
         return steps.stream()
-                .map(turns -> turns.get(side).telling())
+                .map(turns -> turns.getOrDefault(side, Utterance.NOTHING).telling())
                 .anyMatch(telling -> telling == Telling.BY_NAME || telling == Telling.FIRST_PERSON);
     }
 

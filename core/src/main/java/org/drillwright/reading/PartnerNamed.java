@@ -61,7 +61,8 @@ final class PartnerNamed {
                     found.isEmpty()
                             ? token
                             : new Token(
-                                    name.get(), token.span().to(sentence.get(end - 1).span())));
+                                    name.get(),
+                                    token.span().to(sentence.get(end - 1).span())));
             at = end;
         }
         return List.copyOf(read);

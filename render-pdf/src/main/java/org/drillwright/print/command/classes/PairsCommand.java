@@ -163,11 +163,10 @@ public final class PairsCommand implements Callable<Integer> {
 
     private void mustHavePeople(Tonight tonight) {
         if (tonight.plan().here().isEmpty()) {
-            throw new CannotRun(
-                    "Nobody comes to " + named.name + ": "
-                            + (tonight.roster().people().isEmpty()
-                                    ? "there is nobody on the roster."
-                                    : "everybody on the roster is away or has left. See 'away' in the class and on the roster."));
+            throw new CannotRun(Message.of(
+                    PairsCommand.class,
+                    tonight.roster().people().isEmpty() ? "nobody.comes.roster" : "nobody.comes.away",
+                    named.name));
         }
     }
 

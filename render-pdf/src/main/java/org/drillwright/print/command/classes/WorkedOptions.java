@@ -74,8 +74,7 @@ final class WorkedOptions {
                 .filter(round -> round.number() == from - 1)
                 .anyMatch(round -> round.groupOf(person).isPresent());
         if (there) {
-            throw new CannotRun(person + " has a place in round " + (from - 1) + " too. If " + person
-                    + " came only then: --without " + person + " --from-round " + from + " --with " + person + ".");
+            throw new CannotRun(Message.of(WorkedOptions.class, "was.there", person, from - 1, from));
         }
     }
 

@@ -67,7 +67,8 @@ public final class RecordTarget {
 
     /** Dates whose order nothing decided may be read once there are certain ones below them; that is told. */
     private static boolean isAsked(ReadHistory read) {
-        return read.findings().stream().anyMatch(finding -> finding.wayOut().english().startsWith("Say which: tables: {dates:"));
+        return read.findings().stream()
+                .anyMatch(finding -> finding.wayOut().english().startsWith("Say which: tables: {dates:"));
     }
 
     private static void linesAreAdded(byte[] bytes, ReadHistory before) {

@@ -47,7 +47,8 @@ class RangeTest {
     void a_touch_sets_an_end_only_to_what_has_none() {
         Range nearer = Range.of(Measure.OUT).shift(-2);
         assertEquals(Range.exactly(0), nearer.within(0));
-        assertEquals("extension distance to lunge distance", nearer.within(1).words().english());
+        assertEquals(
+                "extension distance to lunge distance", nearer.within(1).words().english());
         assertEquals(Range.of(Measure.OUT), Range.of(Measure.OUT).within(0));
         assertEquals(Range.UNKNOWN, Range.UNKNOWN.within(0));
         assertEquals(Range.exactly(-1), Range.exactly(-1).within(0));

@@ -103,8 +103,7 @@ class TwoSessionTest {
         assertEquals(
                 "2 of the 3 drills that both know, the latest in teaching order.",
                 session(ASH, BO, 31).fact());
-        assertEquals(
-                "All 3 drills that both know.", session(ASH, BO, 60).fact());
+        assertEquals("All 3 drills that both know.", session(ASH, BO, 60).fact());
         assertEquals(
                 "The only drill that both know.",
                 session(ASH, BO.withHand(Hand.LEFT), 60).fact());

@@ -10,22 +10,13 @@ final class StageOptions {
     /** In the order in which it was typed. */
     final List<RoundByRound.Word> said = new ArrayList<>();
 
-    @Option(
-            names = RoundByRound.FROM,
-            paramLabel = "N",
-            parameterConsumer = RoundByRound.InOrder.class)
+    @Option(names = RoundByRound.FROM, paramLabel = "N", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> fromRound = said;
 
-    @Option(
-            names = RoundByRound.WITHOUT,
-            paramLabel = "NAME",
-            parameterConsumer = RoundByRound.InOrder.class)
+    @Option(names = RoundByRound.WITHOUT, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> without = said;
 
-    @Option(
-            names = RoundByRound.WITH,
-            paramLabel = "NAME",
-            parameterConsumer = RoundByRound.InOrder.class)
+    @Option(names = RoundByRound.WITH, paramLabel = "NAME", parameterConsumer = RoundByRound.InOrder.class)
     List<RoundByRound.Word> with = said;
 
     RoundByRound typed() {

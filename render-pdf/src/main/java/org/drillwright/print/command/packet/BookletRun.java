@@ -74,8 +74,8 @@ public final class BookletRun {
         PageGrid grid = binding == Binding.LARGE ? PageGrid.whole(sheet) : PageGrid.half(sheet);
         Booklet all = book(picks.title(), printable, labels);
         List<String> tooLong = all.tooLong(grid, labels, faces);
-        tooLong.forEach(id -> refusal.weigh(List.of(new Problem(
-                Problem.Kind.NOT_PRINTED, id, "", Message.of(BookletRun.class, "part.too.long")))));
+        tooLong.forEach(id -> refusal.weigh(
+                List.of(new Problem(Problem.Kind.NOT_PRINTED, id, "", Message.of(BookletRun.class, "part.too.long")))));
         List<Pick> whole =
                 printable.stream().filter(pick -> !tooLong.contains(pick.id())).toList();
         if (refusal.stops(whole.size())) {

@@ -94,18 +94,12 @@ final class Handout implements Product {
     @Override
     public Message said() {
         return Message.of(
-                        Handout.class,
-                        "handout",
-                        document.shown(),
-                        Message.counted(
-                                Handout.class,
-                                "cards",
-                                cards.size(),
-                                choices.size().word()),
-                        Message.counted(
-                                Handout.class,
-                                "sheets",
-                                pages / 2,
-                                Paper.of(size).title()));
+                Handout.class,
+                "handout",
+                document.shown(),
+                Message.counted(
+                        Handout.class, "cards", cards.size(), choices.size().word()),
+                Message.counted(
+                        Handout.class, "sheets", pages / 2, Paper.of(size).title()));
     }
 }

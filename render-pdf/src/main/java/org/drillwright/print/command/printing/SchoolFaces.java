@@ -5,15 +5,15 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.model.SchoolFont;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.pdf.UnusableFont;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
-import java.util.List;
-import java.util.stream.Stream;
 
 /** The family that what a school prints is set in: its own files, so far as {@code school.yaml} names them. */
 public final class SchoolFaces {
@@ -54,7 +54,10 @@ public final class SchoolFaces {
 
     private static CannotRun refused(List<String> files, UnusableFont why) {
         return new CannotRun(Message.of(
-                SchoolFaces.class, "school-faces.the.font.of.schoolyaml", quoted(files), String.valueOf(why.getMessage())));
+                SchoolFaces.class,
+                "school-faces.the.font.of.schoolyaml",
+                quoted(files),
+                String.valueOf(why.getMessage())));
     }
 
     private static Message quoted(List<String> files) {

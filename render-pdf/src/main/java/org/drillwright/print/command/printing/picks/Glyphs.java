@@ -96,8 +96,7 @@ public final class Glyphs {
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>(settings.values());
         for (Finding place : first) {
-            findings.add(new Finding(
-                    place.rule(), place.severity(), place.file(), place.span(), what(), NAME_A_FONT));
+            findings.add(new Finding(place.rule(), place.severity(), place.file(), place.span(), what(), NAME_A_FONT));
         }
         return findings;
     }

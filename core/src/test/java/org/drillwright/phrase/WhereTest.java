@@ -50,7 +50,7 @@ class WhereTest {
             """)
     void measures_that_are_not_known_exactly(String language, String further, String unknown) {
         Locale locale = Locale.forLanguageTag(language);
-        Message range = Range.of(Measure.OUT).shift(-2).words();
+        Message range = Range.of(Measure.OUT).shift(-1).words();
         assertEquals(further, range.in(locale, "at"));
         assertEquals(unknown, Range.UNKNOWN.words().in(locale, "at"));
     }

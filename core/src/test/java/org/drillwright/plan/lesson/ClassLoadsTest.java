@@ -63,7 +63,7 @@ class ClassLoadsTest {
     void needs_that_nobody_meets_are_told_without_all_the_names() {
         assertEquals(
                 List.of("parry needs salute, which nobody here can do yet."),
-                loads(drill("parry", "[salute]")).unmet());
+                Remark.sentences(loads(drill("parry", "[salute]")).unmet()));
     }
 
     @Test

@@ -51,6 +51,7 @@ class PrintRoomsTest {
     void diagramsStandOnCorePosesAndFrames() {
         standsOn(
                 "diagram",
+                "org.drillwright.wording",
                 "org.drillwright.model",
                 "org.drillwright.notation",
                 "org.drillwright.phrase",
@@ -83,6 +84,7 @@ class PrintRoomsTest {
     void layoutStandsOnTheModelFramesTextAndDiagrams() {
         standsOn(
                 "layout",
+                "org.drillwright.wording",
                 "org.drillwright.model",
                 "org.drillwright.mark",
                 "org.drillwright.phrase",
@@ -98,7 +100,9 @@ class PrintRoomsTest {
         String[] below = {
             model, "org.drillwright.print.frame", "org.drillwright.print.text", "org.drillwright.print.diagram"
         };
-        standsOn("layout.words", and(below, "org.drillwright.mark", "org.drillwright.phrase"));
+        standsOn(
+                "layout.words",
+                and(below, "org.drillwright.wording", "org.drillwright.mark", "org.drillwright.phrase"));
         standsOn("layout.fit", and(below, "org.drillwright.print.layout.words"));
         standsOn("layout.block", and(below, "org.drillwright.print.layout.words", "org.drillwright.print.layout.fit"));
     }
@@ -111,6 +115,7 @@ class PrintRoomsTest {
     void sheetsStandOnPlansFramesTextAndLayout() {
         standsOn(
                 "sheet",
+                "org.drillwright.wording",
                 "org.drillwright.model",
                 "org.drillwright.plan..",
                 "org.drillwright.tell",
@@ -172,6 +177,7 @@ class PrintRoomsTest {
     void phonesStandOnPlansTheWordsOfCardsTheirPicturesAndScreens() {
         standsOn(
                 "phone",
+                "org.drillwright.wording",
                 "org.drillwright.model",
                 "org.drillwright.mark",
                 "org.drillwright.phrase",

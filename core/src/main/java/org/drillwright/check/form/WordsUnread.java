@@ -36,12 +36,6 @@ public final class WordsUnread implements Rule {
                 distance: extension to lunge
             """);
 
-    /** Words are left over one by one; several in one are those of a turn of which nobody knows whose deed it tells. */
-    private static final String NOBODY = "It could not be made out whose deed this is: one's own, or the other's.";
-
-    private static final String NAME_WHO =
-            "Say it as an order ('Parry quarte.'), or name the one who does it ('The leader parries quarte.').";
-
     @Override
     public RuleText text() {
         return TEXT;
@@ -66,7 +60,13 @@ public final class WordsUnread implements Rule {
         for (Span unread : read.stretchesUnread(words.text())) {
             String word = words.text().substring(unread.start(), unread.end());
             if (read.unread().contains(unread) && word.contains(" ")) {
-                findings.note(TEXT.id(), words.span(unread), NOBODY, NAME_WHO);
+                // Words are left over one by one; several in one are those of a turn of which nobody knows whose deed
+                // it tells.
+                findings.note(
+                        TEXT.id(),
+                        words.span(unread),
+                        Message.of(WordsUnread.class, "words-unread.nobody"),
+                        Message.of(WordsUnread.class, "words-unread.name-who"));
                 continue;
             }
             Optional<Slip> slip = slip(subject, words, read, unread);

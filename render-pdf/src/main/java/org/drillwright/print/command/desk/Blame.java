@@ -21,6 +21,7 @@ import org.drillwright.source.Nearest;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /**
  * Tells a slip of the settings from one of a drill. Where a drill says a word that the settings do not have, the drill
@@ -159,9 +160,9 @@ final class Blame {
                 Severity.ERROR,
                 settings.file(),
                 span,
-                (drills == 1 ? "A drill says '" : drills + " drills say '") + word + "', which is unknown here.",
-                meant.map(level -> "Was '" + level + "' meant to be '" + word + "'?")
-                        .orElse("Write it here again, or change it where it is used."));
+                Message.counted(Blame.class, "blame.unknown", drills, word),
+                meant.map(level -> Message.of(Blame.class, "blame.meant", level, word))
+                        .orElse(Message.of(Blame.class, "blame.write")));
     }
 
     private static Optional<Span> place(ReadSchool settings, String level) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.Unsaved;
+import org.drillwright.wording.Message;
 
 /** Holds what was last read of a folder. */
 public final class Desk {
@@ -71,10 +72,10 @@ public final class Desk {
         try {
             return Snapshot.of(again.of(before.folder()), Optional.of(before));
         } catch (IOException gone) {
-            return before.troubled("The folder can no longer be read; what you see is from before.");
+            return before.troubled(Message.of(Desk.class, "desk.gone"));
         } catch (RuntimeException fault) {
-            return before.troubled("A fault in Drillwright itself: this save could not be read ("
-                    + fault.getClass().getSimpleName() + ").");
+            return before.troubled(
+                    Message.of(Desk.class, "desk.fault", fault.getClass().getSimpleName()));
         }
     }
 }

@@ -14,6 +14,7 @@ import org.drillwright.print.pdf.Family;
 import org.drillwright.report.Tally;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.Finding;
+import org.drillwright.wording.Message;
 
 /** A school's folder as it was read at one time. */
 public final class Snapshot {
@@ -24,7 +25,7 @@ public final class Snapshot {
     private final Map<String, Sheet> sheets;
     private final Map<String, String> renamed;
     private final List<Finding> settings;
-    private final Optional<String> trouble;
+    private final Optional<Message> trouble;
 
     private Snapshot(
             int version,
@@ -33,7 +34,7 @@ public final class Snapshot {
             Map<String, Sheet> sheets,
             Map<String, String> renamed,
             List<Finding> settings,
-            Optional<String> trouble) {
+            Optional<Message> trouble) {
         this.version = version;
         this.folder = folder;
         this.faces = faces;
@@ -45,14 +46,14 @@ public final class Snapshot {
 
     static Snapshot of(SchoolFolder folder, Optional<Snapshot> before) {
         int version = before.map(old -> old.version + 1).orElse(1);
-        Optional<String> trouble = Optional.empty();
+        Optional<Message> trouble = Optional.empty();
         Family faces = Family.dejaVu();
         try {
             faces = before.filter(old -> old.trouble.isEmpty() && old.school().equals(folder.school()))
                     .map(old -> old.faces)
                     .orElseGet(() -> SchoolFaces.of(folder));
         } catch (CannotRun unusable) {
-            trouble = Optional.ofNullable(unusable.getMessage());
+            trouble = Optional.of(unusable.message());
         }
         Map<String, Sheet> sheets = new LinkedHashMap<>();
         Map<String, Sheet> old = before.map(all -> all.sheets).orElse(Map.of());
@@ -93,7 +94,7 @@ public final class Snapshot {
     }
 
     /** The same, with a sentence about why it could not be read again. */
-    Snapshot troubled(String sentence) {
+    Snapshot troubled(Message sentence) {
         return new Snapshot(version + 1, folder, faces, sheets, renamed, settings, Optional.of(sentence));
     }
 
@@ -120,7 +121,7 @@ public final class Snapshot {
     }
 
     /** Why something of the folder could not be used, in a sentence. */
-    public Optional<String> trouble() {
+    public Optional<Message> trouble() {
         return trouble;
     }
 

@@ -27,7 +27,7 @@ import org.drillwright.school.JudgedCounts;
 import org.drillwright.school.RuleHelps;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.Finding;
-import org.drillwright.source.Severity;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -75,10 +75,10 @@ public final class CheckCommand implements Callable<Integer> {
             return Exit.DONE;
         }
         if (write && !fix) {
-            throw new CannotRun("--write needs --fix.");
+            throw new CannotRun(Message.of(CheckCommand.class, "check-command.write.needs.fix"));
         }
         if (fix && format != ReportFormat.TEXT) {
-            throw new CannotRun("--fix shows what it would write, for people to read; leave out --format.");
+            throw new CannotRun(Message.of(CheckCommand.class, "check-command.fix.for.people"));
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
         BesideDrills beside = BesideDrills.among(paths, folder.root(), run);
@@ -150,14 +150,16 @@ public final class CheckCommand implements Callable<Integer> {
                 RuleHelps.all(),
                 judged,
                 VersionText.number(),
-                FromHere.isBelow(folder.root(), run.here())
-                        ? "The folder the check was run in."
-                        : "The folder of the school.",
+                run.said(Message.of(
+                        CheckCommand.class,
+                        FromHere.isBelow(folder.root(), run.here())
+                                ? "check-command.folder.here"
+                                : "check-command.folder.school")),
                 run.language());
     }
 
     private String verdict(Tally tally) {
         boolean onlyStrict = strict && tally.errors() == 0 && tally.warnings() > 0;
-        return onlyStrict ? " With --strict a " + Severity.WARNING.word() + " fails the check." : "";
+        return onlyStrict ? " " + run.said(Message.of(CheckCommand.class, "check-command.strict")) : "";
     }
 }

@@ -56,7 +56,7 @@ public final class NewCommand implements Callable<Integer> {
         Skeleton skeleton = Skeleton.of(folder.school(), String.join(" ", title), level, solo);
         Path file = DrillPlace.of(folder, skeleton);
         TextFile.create(file, skeleton.text());
-        run.out().println(run.said(Message.of(NewCommand.class, "written", file)));
+        run.out().println(run.said(TextFile.written(file)));
         sets.take(skeleton.id(), wanted);
         run.out().println(run.said(Message.of(NewCommand.class, "new-command.open.it.in.a", skeleton.id())));
         return Exit.DONE;

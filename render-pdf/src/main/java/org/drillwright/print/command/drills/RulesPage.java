@@ -19,19 +19,19 @@ final class RulesPage {
 
     static String text(Paint paint, Locale language) {
         StringBuilder page = new StringBuilder();
-        page.append("What a file needs before a drill can be read\n\n");
+        page.append(said("rules-page.file", language)).append("\n\n");
         for (ReadingRule rule : ReadingRule.values()) {
             page.append(paint.place(rule.id())).append('\n');
             indented(page, rule.asks().then(rule.why()).in(language));
             page.append('\n');
         }
-        page.append("What is checked in the record\n\n");
+        page.append(said("rules-page.record", language)).append("\n\n");
         for (RecordRule rule : RecordRule.values()) {
             page.append(paint.place(rule.id())).append('\n');
             indented(page, rule.asks().then(rule.why()).in(language));
             page.append('\n');
         }
-        page.append("What is checked in a drill, and in a school as a whole\n\n");
+        page.append(said("rules-page.drill", language)).append("\n\n");
         Rules.texts().forEach(rule -> page.append(text(rule, paint, language)).append('\n'));
         return page.toString();
     }
@@ -42,9 +42,11 @@ final class RulesPage {
         Severity severity = rule.severity();
         part.append(paint.place(rule.id()))
                 .append(" (")
-                .append(paint.severity(severity, severity.word()))
-                .append(rule.safety() ? ", safety: cannot be accepted away" : "")
-                .append(FormerRules.was(rule.id()).map(old -> "; was " + old).orElse(""))
+                .append(paint.severity(severity, words.text(severity.word())))
+                .append(rule.safety() ? said("rules-page.safety", language) : "")
+                .append(FormerRules.was(rule.id())
+                        .map(old -> said("rules-page.was", language, old))
+                        .orElse(""))
                 .append(")\n");
         indented(part, rule.asks().in(language));
         indented(part, words.text("rule.why", rule.why().in(language)));
@@ -53,6 +55,10 @@ final class RulesPage {
         part.append("  ").append(words.text("rule.keeps")).append('\n');
         rule.keeps().lines().forEach(line -> part.append("    ").append(line).append('\n'));
         return part.toString();
+    }
+
+    private static String said(String key, Locale language, Object... values) {
+        return Bundle.in(RulesPage.class, language).text(key, values);
     }
 
     private static void indented(StringBuilder page, String paragraph) {

@@ -90,9 +90,7 @@ public final class TidyCommand implements Callable<Integer> {
     private void change(Entry entry, byte[] before, Tidied tidied) {
         if (write) {
             TextFile.replace(entry.file(), before, tidied.text());
-            run.out()
-                    .println(run.said(
-                            Message.of(TidyCommand.class, "tidy-command.written", Columns.shown(entry.name()))));
+            run.out().println(run.said(TextFile.written(Columns.shown(entry.name()))));
         } else if (check) {
             run.out()
                     .println(run.said(

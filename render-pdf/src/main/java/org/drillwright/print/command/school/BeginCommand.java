@@ -10,7 +10,6 @@ import org.drillwright.model.SheetSize;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.drills.NewCommand;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.write.SchoolSkeleton;
@@ -52,7 +51,7 @@ public final class BeginCommand implements Callable<Integer> {
                 .orElse(run.here());
         Path file = folder.resolve(DrillFiles.SETTINGS);
         TextFile.create(file, SchoolSkeleton.of(String.join(" ", name), sheet, language));
-        run.out().println(run.said(Message.of(NewCommand.class, "written", file)));
+        run.out().println(run.said(TextFile.written(file)));
         return Exit.DONE;
     }
 }

@@ -9,7 +9,6 @@ import java.util.concurrent.Callable;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.drills.NewCommand;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
@@ -78,7 +77,7 @@ public final class SchemaCommand implements Callable<Integer> {
             run.data().print(schema);
         } else {
             TextFile.write(file.get(), schema);
-            run.out().println(run.said(Message.of(NewCommand.class, "written", file.get())));
+            run.out().println(run.said(TextFile.written(file.get())));
         }
         return Exit.DONE;
     }

@@ -17,6 +17,11 @@ public final class TextFile {
 
     private TextFile() {}
 
+    /** What is said when a file was written. */
+    public static Message written(Object file) {
+        return Message.of(TextFile.class, "text-file.written", file);
+    }
+
     /** Writes all of it or nothing; a file that is there keeps its permissions, and a link leads on to its file. */
     public static void write(Path file, String text) {
         Part.mustTakeAFile(file);

@@ -9,6 +9,7 @@ import org.drillwright.print.command.desk.Change;
 import org.drillwright.print.command.desk.Sheet;
 import org.drillwright.print.command.desk.Snapshot;
 import org.drillwright.report.Tally;
+import org.drillwright.wording.Message;
 
 /** The school and the list of its drills, for the page. */
 final class SchoolJson {
@@ -20,7 +21,8 @@ final class SchoolJson {
             json.writeNumberField("version", school.version());
             json.writeStringField("name", school.school().name());
             json.writeStringField("folder", school.place());
-            json.writeStringField("trouble", school.trouble().orElse(""));
+            json.writeStringField(
+                    "trouble", school.trouble().orElse(Message.none()).in(language));
             json.writeBooleanField("judged", !school.isUnjudged());
             json.writeStringField("tally", school.tally().sentence().in(language));
             Json.findings("findings", school.folderFindings(), language, json);

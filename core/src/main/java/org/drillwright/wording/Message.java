@@ -1,5 +1,7 @@
 package org.drillwright.wording;
 
+import java.math.BigDecimal;
+import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -81,7 +83,17 @@ public sealed interface Message {
 
     /** A day as it stands in a sentence; one that is typed into a file or behind an option is written as files write it. */
     static Message day(LocalDate date) {
-        return new Day(date);
+        return new Day(date, "day");
+    }
+
+    /** The same with the day of the week before it. */
+    static Message weekday(LocalDate date) {
+        return new Day(date, "weekday");
+    }
+
+    /** A number with its decimal sign, such as {@code 1.5} or {@code 1,5}. */
+    static Message decimal(BigDecimal number) {
+        return new Decimal(number);
     }
 
     /** Between which one may choose: {@code quarte, sixte, or octave}. */
@@ -201,11 +213,31 @@ public sealed interface Message {
         }
     }
 
-    /** See {@link #day}. */
-    record Day(LocalDate date) implements Message {
+    /** See {@link #decimal}. */
+    record Decimal(BigDecimal number) implements Message {
         @Override
         public String in(Locale language, String form) {
-            String pattern = Bundle.in(Message.class, language).wanted(date.getDayOfMonth() == 1 ? "day.first" : "day");
+            return number.toPlainString()
+                    .replace('.', DecimalFormatSymbols.getInstance(language).getDecimalSeparator());
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return false;
+        }
+
+        @Override
+        public String toString() {
+            return english();
+        }
+    }
+
+    /** See {@link #day} and {@link #weekday}. */
+    record Day(LocalDate date, String pattern) implements Message {
+        @Override
+        public String in(Locale language, String form) {
+            String pattern = Bundle.in(Message.class, language)
+                    .wanted(date.getDayOfMonth() == 1 ? this.pattern + ".first" : this.pattern);
             return DateTimeFormatter.ofPattern(pattern, language).format(date);
         }
 

@@ -3,6 +3,7 @@ package org.drillwright.wording;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -49,6 +50,21 @@ class MessageTest {
         Locale locale = Locale.forLanguageTag(language);
         assertEquals(second, Message.day(LocalDate.of(2026, 12, 2)).in(locale));
         assertEquals(first, Message.day(LocalDate.of(2027, 1, 1)).in(locale));
+    }
+
+    /** The order and the signs are those of CLDR for each language, from memory. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    en | Friday 2027-01-01          | 1.5
+                    fr | vendredi 1er janvier 2027  | 1,5
+                    it | venerdì 1º gennaio 2027    | 1,5
+                    es | viernes, 1 de enero de 2027 | 1,5
+                    de | Freitag, 1. Januar 2027    | 1,5
+                    """)
+    void a_day_of_the_week_and_a_fraction(String language, String day, String fraction) {
+        Locale locale = Locale.forLanguageTag(language);
+        assertEquals(day, Message.weekday(LocalDate.of(2027, 1, 1)).in(locale));
+        assertEquals(fraction, Message.decimal(new BigDecimal("1.5")).in(locale));
     }
 
     @ParameterizedTest

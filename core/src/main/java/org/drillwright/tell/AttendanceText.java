@@ -2,9 +2,12 @@ package org.drillwright.tell;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.attendance.Presence;
+import org.drillwright.report.Columns;
 import org.drillwright.table.SpreadsheetCell;
+import org.drillwright.wording.Message;
 
 /** Who came, for a terminal and for a spreadsheet; in the order of the roster, whoever came more. How many came is told of all. */
 public final class AttendanceText {
@@ -12,10 +15,10 @@ public final class AttendanceText {
     private AttendanceText() {}
 
     /** @param all whether these are all there are, so that their number is worth telling */
-    public static String of(List<Presence> people, Attendance attendance, boolean all) {
-        Page page = new Page();
+    public static String of(List<Presence> people, Attendance attendance, boolean all, Locale language) {
+        Page page = new Page(language);
         if (attendance.held().isEmpty()) {
-            return page.line("No class is on record yet.").toString();
+            return page.line(said("no.classes")).toString();
         }
         for (Presence one : people) {
             page.wrapped(one.person() + ": ", sentence(one));
@@ -23,31 +26,37 @@ public final class AttendanceText {
         if (!all) {
             return page.toString();
         }
-        page.gap().line("People by class:");
-        attendance
-                .last()
-                .forEach(day -> page.line("  " + day + "  "
-                        + attendance.number(day, people.stream().map(Presence::person))));
+        page.gap().line(said("by.class"));
+        List<String> days = attendance.last().stream()
+                .map(day -> page.said(Message.day(day)))
+                .toList();
+        int width = days.stream().mapToInt(Columns::of).max().orElse(0);
+        for (int at = 0; at < days.size(); at++) {
+            long number =
+                    attendance.number(attendance.last().get(at), people.stream().map(Presence::person));
+            page.line("  " + Page.padded(days.get(at), width) + "  " + number);
+        }
         return page.toString();
     }
 
-    private static String sentence(Presence one) {
+    private static Message sentence(Presence one) {
         if (one.weeks().isEmpty()) {
-            return "no class on record.";
+            return said("no.class");
         }
-        List<String> parts = new ArrayList<>();
-        parts.add(
-                one.of() == 1
-                        ? "came to the last class, their first on record"
-                        : "came to " + one.came() + " of the last " + one.of() + " classes");
+        List<Message> parts = new ArrayList<>();
+        parts.add(one.of() == 1 ? said("came.first") : said("came", one.came(), one.of()));
         long weeks = one.weeks().get();
         if (one.came() < one.of() && weeks > 0) {
-            parts.add(Page.counted(weeks, "week") + " since their last");
+            parts.add(Message.counted(AttendanceText.class, "weeks", weeks));
         }
         if (!one.missed().isEmpty()) {
-            parts.add("missed " + String.join(", ", one.missed()));
+            parts.add(said("missed", Message.words(one.missed())));
         }
-        return String.join("; ", parts) + ".";
+        return said("ended", Message.apart(parts));
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(AttendanceText.class, key, values);
     }
 
     /** A line for each person, a column for each class on record, 1 where the person came; sums in the last line. */

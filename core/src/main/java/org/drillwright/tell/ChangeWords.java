@@ -1,10 +1,10 @@
 package org.drillwright.tell;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.drillwright.plan.pair.Change;
 import org.drillwright.plan.pair.Walk;
 import org.drillwright.record.History;
+import org.drillwright.wording.Message;
 
 /** Says how people change over. */
 public final class ChangeWords {
@@ -12,70 +12,67 @@ public final class ChangeWords {
     private ChangeWords() {}
 
     /** One sentence for each, the rule last. */
-    public static List<String> of(List<Change> changes) {
+    public static List<Message> of(List<Change> changes) {
         return changes.stream().map(ChangeWords::sentence).toList();
     }
 
-    private static String sentence(Change change) {
+    private static Message sentence(Change change) {
         if (change instanceof Change.Still still) {
-            return "Stand still: " + String.join(", ", still.people()) + ".";
+            return said("still", Message.words(still.people()));
         } else if (change instanceof Change.Unformed unformed) {
-            return unformed.drill() + ": no forming, everyone reads the sheet. " + why(unformed);
+            return said("no.forming", unformed.drill(), why(unformed));
         } else if (change instanceof Change.Crossing crossing) {
-            return "After round " + crossing.after() + " "
-                    + (crossing.people().isEmpty()
-                            ? "nobody changes lines"
-                            : listed(crossing.people()) + " change lines")
-                    + "; everyone finds their new post.";
+            return crossing.people().isEmpty()
+                    ? said("crossed.nobody", crossing.after())
+                    : said("crossed", crossing.after(), listed(crossing.people()));
         } else if (change instanceof Change.LineA line) {
             return lineA(line);
         } else if (change instanceof Change.LineB line) {
-            return "Line B begins opposite, from post 1 onwards: "
-                    + listed(line.walk().moves()) + ".";
+            return said("line.b", listed(line.walk().moves()));
         } else if (change instanceof Change.Unpaired unpaired) {
-            return "Whoever has nobody opposite "
-                    + (unpaired.joins()
-                            ? "joins a pair as shown on the sheet, then returns."
-                            : "rests for that round.");
+            return said(unpaired.joins() ? "joins.pair" : "rests");
         } else if (change instanceof Change.PostUp up) {
-            return "At each change line B moves one post up, from post 1 to post 2 and so on"
-                    + (up.isAlways() ? ", even when the drill changes" : "")
-                    + "; whoever leaves the last post walks round behind line A to post 1.";
+            return said(up.isAlways() ? "post.up.always" : "post.up");
         } else if (change instanceof Change.Read read) {
-            return "At each change everyone reads the sheet"
-                    + (read.isBetter() ? ": if the lines walked, more pairs would meet again." : ".");
+            return said(read.isBetter() ? "read.sheet.meet" : "read.sheet");
         }
-        return "All the others move one place on round the ring.";
+        return said("ring");
     }
 
-    private static String why(Change.Unformed unformed) {
+    private static Message why(Change.Unformed unformed) {
         return switch (unformed.why()) {
-            case TOO_MANY_NEW -> "So many are new to it that some of them have to work together.";
+            case TOO_MANY_NEW -> said("too.many.new");
             case ONE_LINE ->
-                unformed.together() + " have to be in one line, as they are new to it or kept apart: the other "
-                        + unformed.others()
-                        + (unformed.helpers() == 0 ? "" : " and the " + unformed.helpers() + " who can help")
-                        + " don't fill the second line.";
-            case UNEVEN ->
-                "Those who have to be in one line, as they are new to it or kept apart, can't be split"
-                        + " into two lines of the same length.";
-            case REST -> "Whoever rests would have to join a pair, but may not join any.";
+                unformed.helpers() == 0
+                        ? said("one.line", unformed.together(), unformed.others())
+                        : said("one.line.helped", unformed.together(), unformed.others(), unformed.helpers());
+            case UNEVEN -> said("uneven");
+            case REST -> said("may.not.join");
         };
     }
 
-    private static String lineA(Change.LineA line) {
+    private static Message lineA(Change.LineA line) {
         Walk walk = line.walk();
-        String when = line.isAll()
-                ? "Line A stays"
-                : (walk.from() == walk.to() ? "Round " + walk.from() : "Rounds " + walk.from() + " to " + walk.to())
-                        + ": line A stays";
-        return when + ", from post 1 onwards: " + listed(walk.stays()) + ".";
+        Message people = listed(walk.stays());
+        if (line.isAll()) {
+            return said("line.a", people);
+        }
+        return walk.from() == walk.to()
+                ? said("line.a.round", walk.from(), people)
+                : said("line.a.rounds", walk.from(), walk.to(), people);
     }
 
-    private static String listed(List<String> names) {
-        return names.stream()
-                .map(name ->
-                        name.equals(Walk.REST) ? "nobody" : name.equals(History.INSTRUCTOR) ? "the instructor" : name)
-                .collect(Collectors.joining(", "));
+    private static Message listed(List<String> names) {
+        return Message.listed(names.stream().map(ChangeWords::named).toList());
+    }
+
+    private static Message named(String name) {
+        return name.equals(Walk.REST)
+                ? said("nobody")
+                : name.equals(History.INSTRUCTOR) ? said("the.instructor") : Message.plain(name);
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(ChangeWords.class, key, values);
     }
 }

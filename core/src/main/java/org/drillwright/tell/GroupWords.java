@@ -1,12 +1,14 @@
 package org.drillwright.tell;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Three;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.record.History;
+import org.drillwright.wording.Message;
 
 /** What is said of those who work together. */
 public final class GroupWords {
@@ -14,56 +16,54 @@ public final class GroupWords {
     private GroupWords() {}
 
     /** People and helper, such as {@code Ash and Bo} or {@code Cy with the instructor}. */
-    static String people(Group group, Naming names) {
-        List<String> shown = group.people().stream().map(names::of).toList();
-        String people = shown.size() < 2
-                ? String.join("", shown)
-                : String.join(", ", shown.subList(0, shown.size() - 1)) + " and " + shown.get(shown.size() - 1);
-        return people
-                + group.helper().map(name -> " with " + helper(name, names)).orElse("");
+    static Message people(Group group, Naming names) {
+        Message people = Message.all(group.people().stream()
+                .map(name -> Message.plain(names.of(name)))
+                .toList());
+        return group.helper()
+                .map(name -> said("with", people, helper(name, names)))
+                .orElse(people);
     }
 
     /** Whoever teaches is said, not named. */
-    private static String helper(String name, Naming names) {
-        return name.equals(History.INSTRUCTOR) ? "the instructor" : names.of(name);
+    private static Message helper(String name, Naming names) {
+        return name.equals(History.INSTRUCTOR) ? said("the.instructor") : Message.plain(names.of(name));
     }
 
     /** What is to be said of a group beside its names; empty for a pair. */
-    public static String remark(Group group, Naming names) {
-        String eyes = group.eyes()
-                .map(name -> "both new, " + helper(name, names) + " watches")
-                .orElse("");
+    public static Message remark(Group group, Naming names) {
+        Optional<Message> eyes = group.eyes().map(name -> helper(name, names));
         return switch (group.kind()) {
-            case PAIR, HELPED -> "";
-            case WATCHED -> eyes;
-            case THREE ->
-                "three"
-                        + group.middle()
-                                .map(name -> ", " + names.of(name) + " in the middle")
-                                .orElse("")
-                        + eyes.replace("both new", ", all new");
-            case SOLO -> "solo work";
-            case BOTH_NEW -> "both new";
+            case PAIR, HELPED -> Message.none();
+            case WATCHED -> eyes.map(name -> said("watched", name)).orElse(Message.none());
+            case THREE -> three(group.middle().map(names::of), eyes);
+            case SOLO -> said("solo");
+            case BOTH_NEW -> said("both.new");
         };
     }
 
-    /** Who works with whom in a three, and how many repetitions end with those of the pairs. */
-    public static List<String> threes(PairingPlan pairs, ToIntFunction<String> repetitions) {
-        return Three.of(pairs, repetitions).stream()
-                .map(three -> three.drill() + ": " + three(three))
-                .toList();
+    private static Message three(Optional<String> middle, Optional<Message> eyes) {
+        if (middle.isEmpty()) {
+            return eyes.map(name -> said("three.watched", name)).orElseGet(() -> said("three"));
+        }
+        return eyes.map(name -> said("three.middle.watched", middle.get(), name))
+                .orElseGet(() -> said("three.middle", middle.get()));
     }
 
-    private static String three(Three three) {
-        String turns = three.middle()
-                ? "in a three the middle one leads each of the others in turn, then each of them leads; whoever"
-                        + " is waiting counts"
-                : "in a three the first leads the second, the second the third, the third the first; whoever is"
-                        + " waiting counts";
-        return turns
-                + (three.canEndWithPairs()
-                        ? ", " + three.fewer() + (three.fewer() == 1 ? " time" : " times") + " in each role, not "
-                                + three.repetitions() + ", to finish with the others."
-                        : three.middle() ? ". It takes twice as long." : ". It takes half as long again.");
+    /** Who works with whom in a three, and how many repetitions end with those of the pairs. */
+    public static List<Message> threes(PairingPlan pairs, ToIntFunction<String> repetitions) {
+        return Three.of(pairs, repetitions).stream().map(GroupWords::turns).toList();
+    }
+
+    private static Message turns(Three three) {
+        if (three.canEndWithPairs()) {
+            String key = three.middle() ? "middle.fewer" : "alike.fewer";
+            return Message.counted(GroupWords.class, key, three.fewer(), three.drill(), three.repetitions());
+        }
+        return said(three.middle() ? "middle.twice" : "alike.half", three.drill());
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(GroupWords.class, key, values);
     }
 }

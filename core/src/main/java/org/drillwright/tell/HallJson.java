@@ -3,6 +3,7 @@ package org.drillwright.tell;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.drillwright.plan.hall.Floor;
 import org.drillwright.plan.hall.LaneLayout;
@@ -14,7 +15,7 @@ public final class HallJson {
 
     private HallJson() {}
 
-    public static String of(Floor floor, PairingPlan pairs) {
+    public static String of(Floor floor, PairingPlan pairs, Locale language) {
         LaneLayout layout = floor.layout();
         return JsonText.of(json -> {
             json.writeObjectFieldStart("hall");
@@ -40,8 +41,8 @@ public final class HallJson {
                 }
                 out.writeEndArray();
             });
-            json.writeStringField("sentence", layout.sentence());
-            JsonText.texts(json, "toKnow", HallText.toKnow(floor, pairs));
+            json.writeStringField("sentence", layout.sentence().in(language));
+            JsonText.messages(json, "toKnow", HallText.toKnow(floor, pairs), language);
         });
     }
 

@@ -3,70 +3,77 @@ package org.drillwright.tell;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.plan.hall.Floor;
 import org.drillwright.plan.hall.LaneLayout;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Hall;
+import org.drillwright.wording.Message;
 
 /** Lanes of a hall for a terminal. */
 public final class HallText {
 
     private HallText() {}
 
-    public static String of(Floor floor, PairingPlan pairs) {
-        Page page = new Page();
+    public static String of(Floor floor, PairingPlan pairs, Locale language) {
+        Page page = new Page(language);
         page.wrapped("", floor.layout().sentence());
         page.gap();
-        sizes(floor.layout().hall()).forEach(size -> page.line("  " + size));
-        page.list("Lanes, in metres from one corner (along the length, along the width)", lanes(floor));
-        page.list("To know", toKnow(floor, pairs));
+        sizes(floor.layout().hall()).forEach(size -> page.line("  " + page.said(size)));
+        page.list(said("lanes"), lanes(floor));
+        page.list(said("to.know"), toKnow(floor, pairs));
         return page.toString();
     }
 
     /** The hall, a lane, and what is kept clear. */
-    private static List<String> sizes(Hall hall) {
+    private static List<Message> sizes(Hall hall) {
         return List.of(
-                "Hall " + metres(hall.length()) + " x " + metres(hall.width()) + " m",
-                "Lane " + metres(hall.laneLength()) + " x " + metres(hall.laneWidth()) + " m",
-                "Clear space: " + metres(hall.sideGap()) + " m between lanes side by side, " + metres(hall.endGap())
-                        + " m end to end",
-                "Clear space: " + metres(hall.sideMargin()) + " m from a lane's side to a wall, "
-                        + metres(hall.endMargin()) + " m from its end");
+                said("hall.size", metres(hall.length()), metres(hall.width())),
+                said("lane.size", metres(hall.laneLength()), metres(hall.laneWidth())),
+                said("clear.lanes", metres(hall.sideGap()), metres(hall.endGap())),
+                said("clear.walls", metres(hall.sideMargin()), metres(hall.endMargin())));
     }
 
     /** Waves, and how people change over. */
-    static List<String> toKnow(Floor floor, PairingPlan pairs) {
-        List<String> sentences = new ArrayList<>();
+    static List<Message> toKnow(Floor floor, PairingPlan pairs) {
+        List<Message> sentences = new ArrayList<>();
         if (floor.waves() > 1) {
-            sentences.add("There are more pairs than lanes: each round is worked in " + floor.waves()
-                    + " waves; those waiting stand outside the clear space.");
+            sentences.add(said("waves", floor.waves()));
         }
         if (pairs.method().isWalked() && !pairs.changes().isEmpty()) {
-            List<String> walk = ChangeWords.of(pairs.changes());
+            List<Message> walk = ChangeWords.of(pairs.changes());
             sentences.add(walk.get(walk.size() - 1));
         } else if (pairs.rounds().size() > 1) {
-            sentences.add("At each change everyone reads their place from the sheet.");
+            sentences.add(said("read.places"));
         }
         return sentences;
     }
 
-    private static List<String> lanes(Floor floor) {
-        List<String> lines = new ArrayList<>();
+    private static List<Message> lanes(Floor floor) {
+        List<Message> lines = new ArrayList<>();
         for (int at = 0; at < floor.places().size(); at++) {
             LaneLayout.Lane lane = floor.lanes().get(at);
-            lines.add(places(floor.places().get(at)) + ": from " + metres(lane.x()) + ", " + metres(lane.y()) + " to "
-                    + metres(lane.x() + lane.length()) + ", " + metres(lane.y() + lane.width()));
+            List<Integer> places = floor.places().get(at);
+            lines.add(Message.counted(
+                    HallText.class,
+                    "place",
+                    places.size(),
+                    Message.all(places.stream()
+                            .map(place -> Message.plain(String.valueOf(place)))
+                            .toList()),
+                    metres(lane.x()),
+                    metres(lane.y()),
+                    metres(lane.x() + lane.length()),
+                    metres(lane.y() + lane.width())));
         }
         return lines;
     }
 
-    /** Such as {@code place 3} or {@code places 3 and 15}. */
-    static String places(List<Integer> places) {
-        return (places.size() == 1 ? "place " : "places ")
-                + String.join(" and ", places.stream().map(String::valueOf).toList());
+    private static Message metres(int centimetres) {
+        return Message.decimal(BigDecimal.valueOf(centimetres, 2).stripTrailingZeros());
     }
 
-    static String metres(int centimetres) {
-        return BigDecimal.valueOf(centimetres, 2).stripTrailingZeros().toPlainString();
+    private static Message said(String key, Object... values) {
+        return Message.of(HallText.class, key, values);
     }
 }

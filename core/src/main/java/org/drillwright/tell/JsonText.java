@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
+import org.drillwright.wording.Message;
 
 /** Writes one object. */
 final class JsonText {
@@ -45,6 +47,10 @@ final class JsonText {
 
     static void texts(JsonGenerator json, String field, List<String> texts) throws IOException {
         list(json, field, texts, (text, out) -> out.writeString(text));
+    }
+
+    static void messages(JsonGenerator json, String field, List<Message> texts, Locale language) throws IOException {
+        texts(json, field, texts.stream().map(text -> text.in(language)).toList());
     }
 
     static <T> void objects(JsonGenerator json, String field, List<T> items, Item<T> item) throws IOException {

@@ -13,7 +13,7 @@ public final class LessonJson {
 
     private LessonJson() {}
 
-    public static String of(ClassPlan plan, List<CardNeed> cards) {
+    public static String of(ClassPlan plan, List<CardNeed> cards, Locale language) {
         LessonPlan lesson = plan.lesson();
         return JsonText.of(json -> {
             json.writeStringField("date", plan.brief().date().toString());
@@ -48,9 +48,9 @@ public final class LessonJson {
                 out.writeNumberField("number", need.number());
                 out.writeNumberField("count", need.count());
             });
-            JsonText.texts(json, "moved", Remark.sentences(lesson.moved()));
-            JsonText.texts(json, "advice", Remark.sentences(lesson.advice()));
-            JsonText.texts(json, "remarks", Remark.sentences(plan.remarks()));
+            JsonText.messages(json, "moved", Remark.sentences(lesson.moved()), language);
+            JsonText.messages(json, "advice", Remark.sentences(lesson.advice()), language);
+            JsonText.messages(json, "remarks", Remark.sentences(plan.remarks()), language);
         });
     }
 }

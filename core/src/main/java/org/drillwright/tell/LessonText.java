@@ -1,6 +1,7 @@
 package org.drillwright.tell;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.plan.evening.CardNeed;
 import org.drillwright.plan.evening.ClassPlan;
@@ -9,6 +10,7 @@ import org.drillwright.plan.lesson.DrillLoad;
 import org.drillwright.plan.lesson.Lesson;
 import org.drillwright.plan.lesson.LessonPlan;
 import org.drillwright.plan.lesson.Remark;
+import org.drillwright.wording.Message;
 
 /** A timed lesson for a terminal. */
 public final class LessonText {
@@ -18,62 +20,67 @@ public final class LessonText {
 
     private LessonText() {}
 
-    public static String of(ClassPlan plan, List<CardNeed> cards) {
+    public static String of(ClassPlan plan, List<CardNeed> cards, Locale language) {
         LessonPlan lesson = plan.lesson();
-        Page page = new Page();
-        page.line(ClassHead.of(plan) + ".");
+        Page page = new Page(language);
+        page.line(ClassHead.of(plan).sentence());
         page.line(sentence(lesson));
         plan.remarks().forEach(remark -> page.wrapped("", remark.sentence()));
         page.gap();
-        lesson.blocks().forEach(block -> page.line(row(block, plan)));
+        lesson.blocks().forEach(block -> page.line(row(block, plan, page)));
         page.list(
-                "Cards",
+                said("cards"),
                 cards.stream()
-                        .map(need -> plan.title(need.drill()) + ": " + need.sentence())
+                        .map(need -> said("titled", plan.title(need.drill()), need.sentence()))
                         .toList());
-        page.list("Moved", Remark.sentences(lesson.moved()));
-        page.list("To know", Remark.sentences(lesson.advice()));
+        page.list(said("moved"), Remark.sentences(lesson.moved()));
+        page.list(said("to.know"), Remark.sentences(lesson.advice()));
         return page.toString();
     }
 
     /** Whether it fits, and the share of practice. */
-    public static String sentence(LessonPlan lesson) {
-        String fits = lesson.fits()
-                ? Clock.of(lesson.spare()) + " to spare"
-                : Clock.of(lesson.spare().negated()) + " too long";
-        return Clock.of(lesson.needed()) + " of " + Clock.of(lesson.length()) + " minutes, " + fits + ". Practice: "
-                + Math.round(100 * lesson.practiceShare()) + " % of the class.";
+    public static Message sentence(LessonPlan lesson) {
+        return said(
+                lesson.fits() ? "lesson.fits" : "lesson.over",
+                Clock.of(lesson.needed()),
+                Clock.of(lesson.length()),
+                Clock.of(lesson.spare().abs()),
+                Math.round(100 * lesson.practiceShare()));
     }
 
-    private static String row(Block block, ClassPlan plan) {
-        return "  " + Page.padded(Clock.of(block.start()), TIME) + Page.padded(name(block, plan), NAME)
-                + Page.padded(Clock.of(block.length()), TIME) + work(block, plan);
+    private static String row(Block block, ClassPlan plan, Page page) {
+        return "  " + Page.padded(Clock.of(block.start()), TIME) + Page.padded(page.said(name(block, plan)), NAME)
+                + Page.padded(Clock.of(block.length()), TIME) + page.said(work(block, plan));
     }
 
     /** A block's name as it is shown. */
-    private static String name(Block block, ClassPlan plan) {
+    private static Message name(Block block, ClassPlan plan) {
         return switch (block.kind()) {
-            case OPENING -> "Opening salute";
-            case WARM_UP -> block.name().equals(Lesson.PLAIN_WARM_UP) ? "Warm-up" : block.name();
-            case DRILL -> plan.title(block.name());
-            case BEFORE, BETWEEN, SPARE, AFTER -> block.name();
-            case CLOSING -> "Closing and salute";
+            case OPENING -> said("opening");
+            case WARM_UP -> block.name().equals(Lesson.PLAIN_WARM_UP) ? said("warm.up") : Message.plain(block.name());
+            case DRILL -> Message.plain(plan.title(block.name()));
+            case BEFORE, BETWEEN, SPARE, AFTER -> Message.plain(block.name());
+            case CLOSING -> said("closing");
         };
     }
 
     /** Rounds and repetitions of a drill; why a block is there that only fills the time left. */
-    private static String work(Block block, ClassPlan plan) {
+    private static Message work(Block block, ClassPlan plan) {
         Optional<DrillLoad> load = block.kind() == Block.Kind.DRILL
                 ? plan.lesson().drills().stream()
                         .filter(one -> one.drill().equals(block.name()))
                         .findFirst()
                 : Optional.empty();
-        return load.map(LessonText::work).orElse(block.kind() == Block.Kind.SPARE ? "fills the time left" : "");
+        return load.map(LessonText::work).orElse(block.kind() == Block.Kind.SPARE ? said("fills") : Message.none());
     }
 
-    private static String work(DrillLoad load) {
-        String times = load.repetitions() + (load.repetitions() == 1 ? " time" : " times");
-        String each = load.roles() > 1 ? times + " in each role" : times;
-        return load.rounds() > 1 ? Page.counted(load.rounds(), "partner") + ", " + each : each;
+    private static Message work(DrillLoad load) {
+        Message times = Message.counted(LessonText.class, "times", load.repetitions());
+        Message each = load.roles() > 1 ? said("each.role", times) : times;
+        return load.rounds() > 1 ? Message.counted(LessonText.class, "partners", load.rounds(), each) : each;
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(LessonText.class, key, values);
     }
 }

@@ -1,14 +1,29 @@
 package org.drillwright.tell;
 
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.report.Columns;
+import org.drillwright.wording.Message;
 
 /** Lines for a terminal, none wider than it need be, none that could steer it. */
 final class Page {
 
     private static final int WIDTH = 78;
 
+    private final Locale language;
     private final StringBuilder text = new StringBuilder();
+
+    Page(Locale language) {
+        this.language = language;
+    }
+
+    String said(Message words) {
+        return words.in(language);
+    }
+
+    Page line(Message words) {
+        return line(said(words));
+    }
 
     Page line(String words) {
         text.append(Columns.shown(words).stripTrailing()).append('\n');
@@ -21,12 +36,16 @@ final class Page {
     }
 
     /** A head and sentences under it, each wrapped; nothing if there are none. */
-    Page list(String head, List<String> sentences) {
+    Page list(Message head, List<Message> sentences) {
         if (!sentences.isEmpty()) {
             gap().line(head);
             sentences.forEach(sentence -> wrapped("  - ", sentence));
         }
         return this;
+    }
+
+    Page wrapped(String mark, Message words) {
+        return wrapped(mark, said(words));
     }
 
     /** A paragraph behind a mark; further lines are as deep as the mark is wide. */
@@ -47,10 +66,6 @@ final class Page {
 
     static String padded(String words, int width) {
         return words + " ".repeat(Math.max(0, width - Columns.of(words)));
-    }
-
-    static String counted(long count, String noun) {
-        return count + " " + noun + (count == 1 ? "" : "s");
     }
 
     @Override

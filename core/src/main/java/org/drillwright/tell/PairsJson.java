@@ -3,6 +3,7 @@ package org.drillwright.tell;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeMap;
 import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.evening.ClassPlan;
@@ -16,6 +17,7 @@ import org.drillwright.plan.pair.Walk;
 import org.drillwright.plan.pair.WalkChoice;
 import org.drillwright.plan.pair.Watch;
 import org.drillwright.plan.roster.Naming;
+import org.drillwright.wording.Message;
 
 /** Rounds of partners for programs. */
 public final class PairsJson {
@@ -24,18 +26,27 @@ public final class PairsJson {
 
     /** @param choices ways to change over, with their prices */
     public static String of(
-            ClassPlan plan, PairingPlan pairs, List<WalkChoice> choices, Standing standing, Naming names) {
+            ClassPlan plan,
+            PairingPlan pairs,
+            List<WalkChoice> choices,
+            Standing standing,
+            Naming names,
+            Locale language) {
         return JsonText.of(json -> {
             json.writeStringField("date", plan.brief().date().toString());
             json.writeStringField("mode", plan.brief().mode().word());
             json.writeNumberField("people", plan.here().size());
-            json.writeStringField("method", pairs.method().words());
+            json.writeStringField("method", pairs.method().words().english());
             json.writeStringField("mark", standing.mark().map(PlanMark::shown).orElse(""));
             json.writeStringField("hangs", standing.hangs().map(PlanMark::shown).orElse(""));
             json.writeBooleanField(
                     "provedBest", pairs.verdict().filter(Verdict::isProvedBest).isPresent());
             json.writeStringField(
-                    "verdict", pairs.verdict().map(Verdict::sentence).orElse(""));
+                    "verdict",
+                    pairs.verdict()
+                            .map(Verdict::sentence)
+                            .orElse(Message.none())
+                            .in(language));
             json.writeNumberField("played", pairs.firstPlanned());
             JsonText.objects(json, "rounds", pairs.rounds(), (round, out) -> {
                 out.writeNumberField("number", round.number());
@@ -46,14 +57,14 @@ public final class PairsJson {
                         "toANewPlace",
                         pairs.movers(round.number()).stream().map(names::of).toList());
             });
-            JsonText.texts(json, "walk", ChangeWords.of(pairs.changes()));
+            JsonText.messages(json, "walk", ChangeWords.of(pairs.changes()), language);
             JsonText.objects(json, "formings", pairs.walks(), (walk, one) -> write(walk, names, one));
-            JsonText.objects(json, "choices", choices, PairsJson::write);
+            JsonText.objects(json, "choices", choices, (choice, one) -> write(choice, language, one));
             JsonText.objects(json, "shortages", pairs.shortages(), PairsJson::write);
-            JsonText.objects(json, "byChoice", pairs.watched(), (watch, one) -> write(watch, names, one));
-            JsonText.texts(json, "facts", pairs.facts());
-            JsonText.texts(json, "remarks", Remark.sentences(plan.remarks()));
-            JsonText.texts(json, "sincePrinted", standing.remarks());
+            JsonText.objects(json, "byChoice", pairs.watched(), (watch, one) -> write(watch, names, language, one));
+            JsonText.messages(json, "facts", pairs.facts(), language);
+            JsonText.messages(json, "remarks", Remark.sentences(plan.remarks()), language);
+            JsonText.messages(json, "sincePrinted", standing.remarks(), language);
         });
     }
 
@@ -82,21 +93,23 @@ public final class PairsJson {
         JsonText.texts(json, "moves", walk.moves().stream().map(names::of).toList());
     }
 
-    private static void write(WalkChoice choice, JsonGenerator json) throws IOException {
+    private static void write(WalkChoice choice, Locale language, JsonGenerator json) throws IOException {
         json.writeNumberField("formings", choice.formings());
         json.writeStringField("ask", choice.word());
         json.writeBooleanField("usual", choice.usual());
         json.writeNumberField("changeLine", choice.change().people());
         json.writeNumberField("meetAgain", choice.pairs());
         JsonText.texts(json, "read", choice.read());
-        json.writeStringField("sentence", choice.effort() + "; " + choice.price());
+        json.writeStringField(
+                "sentence",
+                Message.apart(List.of(choice.effort(), choice.price())).in(language));
     }
 
-    private static void write(Watch watch, Naming names, JsonGenerator json) throws IOException {
+    private static void write(Watch watch, Naming names, Locale language, JsonGenerator json) throws IOException {
         json.writeStringField("drill", watch.drill());
         json.writeNumberField("new", watch.fresh());
         json.writeNumberField("knowing", watch.knowing());
-        json.writeStringField("sentence", watch.sentence());
+        json.writeStringField("sentence", watch.sentence().in(language));
         JsonText.objects(json, "eyes", List.copyOf(new TreeMap<>(watch.posts()).entrySet()), (posts, one) -> {
             one.writeStringField("helper", names.of(posts.getKey()));
             one.writeNumberField("posts", posts.getValue());

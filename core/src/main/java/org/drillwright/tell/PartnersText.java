@@ -1,6 +1,5 @@
 package org.drillwright.tell;
 
-import java.time.DayOfWeek;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.drillwright.model.Hands;
 import org.drillwright.plan.partner.TrainingPartner;
+import org.drillwright.wording.Message;
 
 /** Who could train with a person, for a terminal. */
 public final class PartnersText {
@@ -20,55 +20,59 @@ public final class PartnersText {
      * @param most how many are told of; of any more, only how many there are
      * @param lately what is to be said of the two together, by the other's name
      */
-    public static String of(String person, List<TrainingPartner> partners, int most, Map<String, List<String>> lately) {
-        Page page = new Page();
-        page.line("Who could train with " + person + ", nearest first:");
+    public static String of(
+            String person,
+            List<TrainingPartner> partners,
+            int most,
+            Map<String, List<String>> lately,
+            Locale language) {
+        Page page = new Page(language);
+        page.line(said("who.trains", person));
         List<TrainingPartner> able =
                 partners.stream().filter(partner -> !partner.shared().isEmpty()).toList();
         able.stream()
                 .limit(most)
                 .forEach(partner -> page.wrapped(
-                        "  " + partner.name() + ": ", about(partner, lately.getOrDefault(partner.name(), List.of()))));
+                        "  " + partner.name() + ": ",
+                        about(partner, lately.getOrDefault(partner.name(), List.of()), language)));
         if (able.size() > most) {
-            return page.line("  and " + (able.size() - most) + " more; partners NAME lists them all.")
-                    .toString();
+            Message more = Message.counted(PartnersText.class, "more", able.size() - most);
+            return page.line("  " + page.said(more)).toString();
         }
         if (partners.isEmpty()) {
-            page.line("  nobody: no day in common, away, solo, or kept apart.");
+            page.line("  " + page.said(said("nobody.trains")));
         }
         List<String> unable = partners.stream()
                 .filter(partner -> partner.shared().isEmpty())
                 .map(TrainingPartner::name)
                 .toList();
         if (!unable.isEmpty()) {
-            page.wrapped(
-                    "  ", "No drill yet that both know and that suits their hands: " + String.join(", ", unable) + ".");
+            page.wrapped("  ", said("no.shared", Message.words(unable)));
         }
         return page.toString();
     }
 
-    private static String about(TrainingPartner partner, List<String> lately) {
-        List<String> about = new ArrayList<>();
-        partner.gap().ifPresent(gap -> about.add("skill " + gap + " apart"));
+    private static Message about(TrainingPartner partner, List<String> lately, Locale language) {
+        List<Message> about = new ArrayList<>();
+        partner.gap().ifPresent(gap -> about.add(said("skill.apart", gap)));
         if (partner.levels() > 0) {
-            about.add(Page.counted(partner.levels(), "level") + " apart");
+            about.add(counted("levels.apart", partner.levels()));
         }
-        partner.hands().ifPresent(hands -> about.add(hands == Hands.SAME ? "same hands" : "opposite hands"));
-        about.add(
-                partner.days().isEmpty()
-                        ? "days not given by both"
-                        : "both free on "
-                                + String.join(
-                                        ", ",
-                                        partner.days().stream()
-                                                .map(PartnersText::day)
-                                                .toList()));
-        about.add(Page.counted(partner.shared().size(), "drill") + " for both");
-        about.addAll(lately);
-        return String.join("; ", about) + ".";
+        partner.hands().ifPresent(hands -> about.add(said(hands == Hands.SAME ? "same.hands" : "opposite.hands")));
+        List<String> days = partner.days().stream()
+                .map(day -> day.getDisplayName(TextStyle.FULL, language))
+                .toList();
+        about.add(days.isEmpty() ? said("days.unknown") : said("days", Message.words(days)));
+        about.add(counted("drills.both", partner.shared().size()));
+        lately.forEach(words -> about.add(Message.plain(words)));
+        return said("ended", Message.apart(about));
     }
 
-    private static String day(DayOfWeek day) {
-        return day.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    private static Message counted(String key, int count) {
+        return Message.counted(PartnersText.class, key, count);
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(PartnersText.class, key, values);
     }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.drillwright.plan.progress.PersonDrill;
@@ -11,6 +12,7 @@ import org.drillwright.plan.schedule.ClassRow;
 import org.drillwright.plan.schedule.GroupPlan;
 import org.drillwright.plan.schedule.Taught;
 import org.drillwright.plan.schedule.TermPlan;
+import org.drillwright.wording.Message;
 
 /** A term for programs. */
 public final class TermJson {
@@ -23,21 +25,21 @@ public final class TermJson {
      * @param mark of the published plan that says the same; empty if there is none
      * @param revision how many plans of the term were published
      */
-    public static String of(TermPlan plan, String mark, int revision) {
+    public static String of(TermPlan plan, String mark, int revision, Locale language) {
         return JsonText.of(json -> {
             json.writeStringField("term", plan.named());
             json.writeStringField("mark", mark);
             json.writeNumberField("revision", revision);
             json.writeStringField("date", plan.today().toString());
-            JsonText.objects(json, "groups", plan.groups(), TermJson::group);
-            JsonText.texts(json, "remarks", plan.remarks());
+            JsonText.objects(json, "groups", plan.groups(), (group, one) -> group(group, language, one));
+            JsonText.messages(json, "remarks", plan.remarks(), language);
         });
     }
 
-    private static void group(GroupPlan group, JsonGenerator json) throws IOException {
+    private static void group(GroupPlan group, Locale language, JsonGenerator json) throws IOException {
         json.writeStringField("name", group.group().name());
         JsonText.texts(json, "people", group.group().people());
-        JsonText.objects(json, "classes", group.classes(), TermJson::row);
+        JsonText.objects(json, "classes", group.classes(), (row, one) -> row(row, language, one));
         JsonText.objects(json, "fundamentals", group.fundamentals(), (one, out) -> {
             out.writeStringField("drill", one.drill());
             out.writeNumberField("every", one.every());
@@ -47,7 +49,11 @@ public final class TermJson {
         json.writeObjectFieldStart("exam");
         json.writeNumberField("short", group.missing());
         json.writeNumberField("bound", bound(group));
-        json.writeStringField("sentence", String.join(" ", TermText.exam(group)));
+        json.writeStringField(
+                "sentence",
+                TermText.exam(group).stream()
+                        .reduce(Message.none(), Message::then)
+                        .in(language));
         JsonText.objects(
                 json,
                 "drills",
@@ -68,33 +74,34 @@ public final class TermJson {
         });
         JsonText.objects(json, "left", List.copyOf(group.left().entrySet()), (one, out) -> {
             out.writeStringField("drill", one.getKey());
-            out.writeStringField("because", one.getValue());
+            out.writeStringField("because", one.getValue().in(language));
         });
-        JsonText.texts(json, "changed", group.changed());
-        json.writeStringField("verdict", group.verdict());
+        JsonText.messages(json, "changed", group.changed(), language);
+        json.writeStringField("verdict", group.verdict().in(language));
     }
 
     private static long bound(GroupPlan group) {
         return group.found().map(plan -> plan.bound().missing()).orElse(0L);
     }
 
-    private static void row(ClassRow row, JsonGenerator json) throws IOException {
+    private static void row(ClassRow row, Locale language, JsonGenerator json) throws IOException {
         json.writeStringField("key", row.day().key());
         json.writeStringField("date", row.day().date().toString());
         json.writeNumberField("minutes", row.minutes());
         json.writeNumberField("used", row.used());
         json.writeNumberField("expected", Math.round(row.expected()));
-        taught("new", row.asNew(), json);
-        taught("again", row.again(), json);
+        taught("new", row.asNew(), language, json);
+        taught("again", row.again(), language, json);
         people("lacking", row.lacking(), json);
         json.writeBooleanField("fixed", row.over());
     }
 
-    private static void taught(String field, List<Taught> drills, JsonGenerator json) throws IOException {
+    private static void taught(String field, List<Taught> drills, Locale language, JsonGenerator json)
+            throws IOException {
         JsonText.objects(json, field, drills, (one, out) -> {
             out.writeStringField("drill", one.drill());
             out.writeNumberField("minutes", one.minutes());
-            out.writeStringField("because", one.reason().because());
+            out.writeStringField("because", one.reason().because().in(language));
             out.writeNumberField("rung", one.reason().rung());
             day("due", one.reason().due(), out);
         });

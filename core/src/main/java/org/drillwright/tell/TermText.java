@@ -1,12 +1,12 @@
 package org.drillwright.tell;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.plan.progress.PersonDrill;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.schedule.CatchUp;
@@ -14,17 +14,20 @@ import org.drillwright.plan.schedule.ClassRow;
 import org.drillwright.plan.schedule.GroupPlan;
 import org.drillwright.plan.schedule.Taught;
 import org.drillwright.plan.schedule.TermPlan;
+import org.drillwright.report.Columns;
+import org.drillwright.wording.Message;
 
 /** A term, a line for each class, for a terminal. */
 public final class TermText {
 
     private final TermPlan plan;
     private final boolean why;
-    private final Page page = new Page();
+    private final Page page;
 
-    private TermText(TermPlan plan, boolean why) {
+    private TermText(TermPlan plan, boolean why, Locale language) {
         this.plan = plan;
         this.why = why;
+        this.page = new Page(language);
     }
 
     /**
@@ -33,14 +36,14 @@ public final class TermText {
      * @param standing how it stands to what was published, one sentence
      * @param why whether the reason of each drill is told
      */
-    public static String of(TermPlan plan, String standing, boolean why) {
-        return new TermText(plan, why).told(standing);
+    public static String of(TermPlan plan, Message standing, boolean why, Locale language) {
+        return new TermText(plan, why, language).told(standing);
     }
 
-    private String told(String standing) {
-        page.line(title(plan) + ", as of " + plan.today() + ". " + standing);
+    private String told(Message standing) {
+        page.line(said("term", title(plan), Message.day(plan.today()), standing));
         plan.groups().forEach(this::group);
-        page.list("To know:", plan.remarks());
+        page.list(said("term.to.know"), plan.remarks());
         return page.toString();
     }
 
@@ -51,80 +54,83 @@ public final class TermText {
 
     private void group(GroupPlan group) {
         page.gap()
-                .line(group.group().name() + ", "
-                        + people(group.group().people().size()) + ":");
+                .line(Message.counted(
+                        TermText.class,
+                        "group",
+                        group.group().people().size(),
+                        group.group().name()));
+        List<String> days = group.classes().stream()
+                .map(row -> page.said(Message.day(row.day().date())))
+                .toList();
+        int width = days.stream().mapToInt(Columns::of).max().orElse(0);
         for (int at = 0; at < group.classes().size(); at++) {
-            row(at + 1, group.classes().get(at));
+            String number = Page.padded(String.valueOf(at + 1), 3);
+            row(
+                    "  " + number + Page.padded(days.get(at), width) + "  ",
+                    group.classes().get(at));
         }
         page.gap();
         exam(group).forEach(sentence -> page.wrapped("  ", sentence));
         page.wrapped("  ", group.verdict());
-        page.list("Changed since it was published:", group.changed());
-        page.list("Missed, and not yet caught up:", catchUps(group, Naming.full(), drill -> drill));
-        page.list("Not introduced in any class this term:", left(group, drill -> drill));
-        page.list("Ready to be signed off, if you agree:", ready(group));
+        page.list(said("term.changed"), group.changed());
+        page.list(said("term.missed"), catchUps(group, Naming.full(), drill -> drill));
+        page.list(said("term.left"), left(group, drill -> drill));
+        page.list(said("term.ready"), ready(group));
     }
 
-    private static String people(int count) {
-        return count == 1 ? "1 person" : count + " people";
-    }
-
-    private void row(int number, ClassRow row) {
-        String mark = "  " + Page.padded(String.valueOf(number), 3) + row.day().date() + "  ";
-        List<String> parts = new ArrayList<>();
+    private void row(String mark, ClassRow row) {
+        List<Message> parts = new ArrayList<>();
         if (!row.asNew().isEmpty()) {
-            parts.add("new " + drills(row.asNew()));
+            parts.add(said("row.new", drills(row.asNew())));
         }
         if (!row.again().isEmpty()) {
-            parts.add("again " + drills(row.again()));
+            parts.add(said("row.again", drills(row.again())));
         }
         if (row.over()) {
-            parts.add(parts.isEmpty() ? "over, nothing on record" : "over");
-            parts.add(Math.round(row.expected()) + " came");
+            parts.add(said(parts.isEmpty() ? "row.over.nothing" : "row.over"));
+            parts.add(said("row.came", Math.round(row.expected())));
         } else {
             if (parts.isEmpty()) {
-                parts.add("nothing");
+                parts.add(said("row.nothing"));
             }
-            parts.add(row.used() + " of " + row.minutes() + " min");
-            parts.add(Math.round(row.expected()) + " expected");
+            parts.add(said("row.minutes", row.used(), row.minutes()));
+            parts.add(said("row.expected", Math.round(row.expected())));
         }
         if (!row.lacking().isEmpty()) {
-            parts.add("lacking: " + people(row.lacking()));
+            parts.add(said("row.lacking", people(row.lacking())));
         }
-        page.wrapped(mark, String.join("; ", parts));
+        page.wrapped(mark, Message.apart(parts));
         if (why && !row.over()) {
-            row.asNew().forEach(taught -> reason(taught, "new"));
-            row.again().forEach(taught -> reason(taught, "again"));
+            row.asNew().forEach(taught -> reason(taught, "reason.new"));
+            row.again().forEach(taught -> reason(taught, "reason.again"));
         }
     }
 
     private void reason(Taught taught, String how) {
-        page.wrapped(
-                "       ", taught.drill() + " " + how + ": " + taught.reason().because() + ".");
+        page.wrapped("       ", said(how, taught.drill(), taught.reason().because()));
     }
 
-    private static String drills(List<Taught> taught) {
-        return taught.stream().map(Taught::drill).collect(Collectors.joining(", "));
+    private static Message drills(List<Taught> taught) {
+        return Message.words(taught.stream().map(Taught::drill).toList());
     }
 
     /** Each once, however much they lack. */
-    private static String people(List<PersonDrill> lacking) {
-        return lacking.stream().map(PersonDrill::person).distinct().collect(Collectors.joining(", "));
+    private static Message people(List<PersonDrill> lacking) {
+        return Message.words(
+                lacking.stream().map(PersonDrill::person).distinct().toList());
     }
 
     /** What is to be said of the exam. */
-    public static List<String> exam(GroupPlan group) {
-        List<String> sentences = new ArrayList<>();
-        if (group.missing() > 0) {
-            sentences.add("For the exam, " + Page.counted(group.missing(), "working") + " will be missing: "
-                    + group.shortOf().entrySet().stream()
-                            .sorted(Map.Entry.comparingByKey())
-                            .map(one -> one.getKey() + " (" + one.getValue() + ")")
-                            .collect(Collectors.joining(", "))
-                    + ".");
-            group.crowd().ifPresent(sentences::add);
+    public static List<Message> exam(GroupPlan group) {
+        if (group.missing() == 0) {
+            return List.of();
         }
-        return sentences;
+        List<String> drills = group.shortOf().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(one -> one.getKey() + " (" + one.getValue() + ")")
+                .toList();
+        Message missing = Message.counted(TermText.class, "exam", group.missing(), Message.words(drills));
+        return Stream.concat(Stream.of(missing), group.crowd().stream()).toList();
     }
 
     /**
@@ -132,23 +138,21 @@ public final class TermText {
      *
      * @param title what a drill is called, by its id
      */
-    public static List<String> catchUps(GroupPlan group, Naming names, UnaryOperator<String> title) {
+    public static List<Message> catchUps(GroupPlan group, Naming names, UnaryOperator<String> title) {
         return group.catchUps().stream()
                 .map(missed -> sentence(missed, names, title))
                 .toList();
     }
 
-    private static String sentence(CatchUp missed, Naming names, UnaryOperator<String> title) {
-        String who = title.apply(missed.drill()) + ": "
-                + missed.people().stream().map(names::of).collect(Collectors.joining(", ")) + "; ";
+    private static Message sentence(CatchUp missed, Naming names, UnaryOperator<String> title) {
+        String drill = title.apply(missed.drill());
+        Message who = Message.words(missed.people().stream().map(names::of).toList());
         if (missed.needed().isPresent()) {
-            return who + "five minutes with a helper before " + missed.needed().get() + ".";
+            return said("missed.needed", drill, who, Message.day(missed.needed().get()));
         }
-        return who
-                + missed.on()
-                        .map(LocalDate::toString)
-                        .map(day -> "new to it on " + day + ", so put them with somebody who knows it.")
-                        .orElse("five minutes with a helper; it doesn't come up again.");
+        return missed.on()
+                .map(day -> said("missed.again", drill, who, Message.day(day)))
+                .orElseGet(() -> said("missed.never", drill, who));
     }
 
     /**
@@ -156,19 +160,23 @@ public final class TermText {
      *
      * @param title what a drill is called, by its id
      */
-    public static List<String> left(GroupPlan group, UnaryOperator<String> title) {
+    public static List<Message> left(GroupPlan group, UnaryOperator<String> title) {
         return group.left().entrySet().stream()
-                .map(one -> title.apply(one.getKey()) + ": " + one.getValue() + ".")
+                .map(one -> said("ended", said("titled", title.apply(one.getKey()), one.getValue())))
                 .toList();
     }
 
-    private static List<String> ready(GroupPlan group) {
+    private static List<Message> ready(GroupPlan group) {
         Map<String, List<String>> drills = new LinkedHashMap<>();
         group.ready()
                 .forEach(one -> drills.computeIfAbsent(one.person(), person -> new ArrayList<>())
                         .add(one.drill()));
         return drills.entrySet().stream()
-                .map(one -> one.getKey() + ": " + String.join(", ", one.getValue()))
+                .map(one -> said("titled", one.getKey(), Message.words(one.getValue())))
                 .toList();
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(TermText.class, key, values);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.drillwright.wording.Message;
 
 /** Says of each cell of a plan why it is there: found again from the plan, whatever way it was found by. */
 public final class Reasons {
@@ -31,10 +32,10 @@ public final class Reasons {
     }
 
     /** Why drills are new in no class: what hinders each in the last one, by the drill's number. */
-    public static Map<Integer, String> left(CoursePlan plan) {
+    public static Map<Integer, Message> left(CoursePlan plan) {
         Reasons reasons = new Reasons(plan);
         var unused = reasons.all();
-        Map<Integer, String> left = new TreeMap<>();
+        Map<Integer, Message> left = new TreeMap<>();
         for (int drill = 0; drill < plan.course().drills().size(); drill++) {
             if (!reasons.state.isIntroduced(drill)) {
                 left.put(drill, reasons.hindrance(drill));
@@ -43,16 +44,16 @@ public final class Reasons {
         return left;
     }
 
-    private String hindrance(int drill) {
+    private Message hindrance(int drill) {
         Optional<Hindrance> hindrance = state.hindrance(drill, course.meetings().size() - 1);
         if (hindrance.isEmpty()) {
-            return "there is no room for it";
+            return said("left.no.room");
         }
         return switch (hindrance.get().kind()) {
             case NEEDS_FIRST ->
-                "it needs " + course.drill(hindrance.get().drill()).id() + ", which isn't new either";
-            case FEW_EXPECTED -> "fewer than half of those who need it are expected";
-            case FEW_READY -> "fewer than two thirds of those expected have met what it needs";
+                said("left.needs.first", course.drill(hindrance.get().drill()).id());
+            case FEW_EXPECTED -> said("left.few.expected");
+            case FEW_READY -> said("left.few.ready");
         };
     }
 
@@ -73,42 +74,42 @@ public final class Reasons {
         return all;
     }
 
-    private String asNew(int drill, int at) {
+    private Message asNew(int drill, int at) {
         Asked asked = course.drill(drill);
         if (latest.of(drill) != Latest.NEVER) {
-            return forTheExam(drill) + slack(latest.of(drill) - at);
+            return Message.apart(List.of(forTheExam(drill), slack(latest.of(drill) - at)));
         }
-        return asked.value() > 1 ? "wanted early (value " + asked.value() + ")" : "next in the order of the drills";
+        return asked.value() > 1 ? said("wanted.early", asked.value()) : said("next.in.order");
     }
 
-    private String forTheExam(int drill) {
+    private Message forTheExam(int drill) {
         int by = latest.of(drill);
-        String day = by >= 0 ? "by " + course.day(by) : "before the next class";
         int own = course.drill(drill).workings();
         if (own > 0 && by == course.beforeExam() - own) {
-            return "the exam needs it worked in " + counted(own, "class", "classes") + ", so new " + day;
+            return by >= 0 ? counted("exam.by", own, Message.day(course.day(by))) : counted("exam.next", own);
         }
         int behind = IntStream.range(0, course.drills().size())
                 .filter(other -> course.drill(other).needs().contains(drill) && latest.of(other) == by + 1)
                 .findFirst()
                 .orElse(drill);
-        return "needed by " + course.drill(behind).id() + ", which the exam depends on, so new " + day;
+        String other = course.drill(behind).id();
+        return by >= 0 ? said("behind.by", other, Message.day(course.day(by))) : said("behind.next", other);
     }
 
-    private static String slack(int classes) {
+    private static Message slack(int classes) {
         if (classes < 0) {
-            return "; " + counted(-classes, "class", "classes") + " late";
+            return counted("slack.late", -classes);
         }
-        return classes == 0 ? "; none to spare" : "; " + counted(classes, "class", "classes") + " to spare";
+        return classes == 0 ? said("slack.none") : counted("slack", classes);
     }
 
     private Reason again(int drill, int at) {
         LocalDate day = course.day(at);
         Optional<Climb> climb = state.climb(drill);
         boolean counts = climb.filter(so -> so.counts(day)).isPresent();
-        List<String> because = new ArrayList<>();
+        List<Message> because = new ArrayList<>();
         if (at == 0 && course.pinned().contains(drill)) {
-            because.add("at least a quarter of those expected lack it, and it is needed next");
+            because.add(said("pinned"));
         }
         exam(drill, day).ifPresent(because::add);
         climb.filter(so -> counts).map(so -> review(so, day)).ifPresent(because::add);
@@ -117,49 +118,48 @@ public final class Reasons {
             because.add(practice(drill, at, climb));
         }
         Climb after = climb.map(so -> so.worked(day)).orElseGet(() -> Climb.from(day));
-        return new Reason(String.join("; ", because), counts ? after.steps() : 0, after.due());
+        return new Reason(Message.apart(because), counts ? after.steps() : 0, after.due());
     }
 
-    private Optional<String> exam(int drill, LocalDate day) {
+    private Optional<Message> exam(int drill, LocalDate day) {
         int left = state.shortForExam(drill);
         int all = course.drill(drill).workings();
         return left > 0 && course.isBeforeExam(day)
-                ? Optional.of("working " + (all - left + 1) + " of " + all + " for the exam")
+                ? Optional.of(said("working", all - left + 1, all))
                 : Optional.empty();
     }
 
-    private static String review(Climb climb, LocalDate day) {
+    private static Message review(Climb climb, LocalDate day) {
         Rung rung = climb.next().orElseThrow();
-        String review = "review " + (climb.steps() + 1) + ", ";
+        int number = climb.steps() + 1;
         int late = climb.late(day);
         if (late > 0) {
-            return review + counted(late, "week", "weeks") + " late";
+            return counted("review.late", late, number);
         }
-        String due = "due by " + climb.counted().plusWeeks(rung.latest());
-        return climb.isWished(day) ? review + due : review + "early, as there is time; " + due;
+        Message due = Message.day(climb.counted().plusWeeks(rung.latest()));
+        return climb.isWished(day) ? said("review.due", number, due) : said("review.early", number, due);
     }
 
-    private Optional<String> fundamental(int drill, Optional<Climb> climb, int at) {
+    private Optional<Message> fundamental(int drill, Optional<Climb> climb, int at) {
         OptionalInt every = course.drill(drill).every();
         boolean due = every.isPresent()
                 && Weeks.between(climb.map(Climb::last).orElse(course.day(0)), course.next(at)) > every.getAsInt();
-        return due
-                ? Optional.of("a fundamental, at least every " + counted(every.getAsInt(), "week", "weeks"))
-                : Optional.empty();
+        return due ? Optional.of(counted("fundamental", every.getAsInt())) : Optional.empty();
     }
 
-    private String practice(int drill, int at, Optional<Climb> climb) {
+    private Message practice(int drill, int at, Optional<Climb> climb) {
         long lacking = Math.round(state.shortOf(drill, at));
         if (climb.isEmpty()) {
-            return "known, but not yet on record";
+            return said("known");
         }
-        return lacking > 0
-                ? "practice in the time left: about " + lacking + " of those expected have worked it on fewer than "
-                        + Asked.ENOUGH + " days"
-                : "practice in the time left";
+        return lacking > 0 ? said("practice.lacking", lacking, Asked.ENOUGH) : said("practice");
     }
 
-    private static String counted(int count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
+    private static Message said(String key, Object... values) {
+        return Message.of(Reasons.class, key, values);
+    }
+
+    private static Message counted(String key, int count, Object... more) {
+        return Message.counted(Reasons.class, key, count, more);
     }
 }

@@ -7,6 +7,7 @@ import org.drillwright.model.DrillSet;
 import org.drillwright.model.Form;
 import org.drillwright.model.School;
 import org.drillwright.plan.pair.PairingPlan;
+import org.drillwright.wording.Message;
 
 /**
  * Which cards to bring.
@@ -45,7 +46,9 @@ public record CardNeed(String drill, String set, int number, int count) {
     }
 
     /** As it is said on a sheet. */
-    public String sentence() {
-        return count + (count == 1 ? " card" : " cards") + " of set " + set + (number > 0 ? ", no. " + number : "");
+    public Message sentence() {
+        return number > 0
+                ? Message.counted(CardNeed.class, "number", count, set, number)
+                : Message.counted(CardNeed.class, "cards", count, set);
     }
 }

@@ -1,8 +1,10 @@
 package org.drillwright.plan.hall;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.plan.roster.Hall;
+import org.drillwright.wording.Message;
 
 /**
  * Lanes in a hall: all one way, or some of them turned where more fit so.
@@ -87,22 +89,26 @@ public record LaneLayout(Hall hall, List<Block> blocks) {
     }
 
     /** What to say of it, in one sentence. */
-    public String sentence() {
+    public Message sentence() {
         if (count() == 0) {
-            return "No lane fits: one lane needs at least " + metres(hall.laneLength() + 2 * hall.endMargin()) + " x "
-                    + metres(hall.laneWidth() + 2 * hall.sideMargin()) + ". " + DEFERS;
+            return Message.of(
+                            LaneLayout.class,
+                            "no.lane",
+                            metres(hall.laneLength() + 2 * hall.endMargin()),
+                            metres(hall.laneWidth() + 2 * hall.sideMargin()))
+                    .then(DEFERS);
         }
         Block first = blocks.get(0);
         int turned = count() - first.count();
-        return count() + (count() == 1 ? " lane fits" : " lanes fit") + ", " + first.abreast() + " abreast"
-                + (first.lengthwise() ? " along" : " across") + " the hall"
-                + (turned == 0 ? "" : " and " + turned + " turned") + ": " + 2 * count() + " people at once. " + DEFERS;
+        String way = (first.lengthwise() ? "along" : "across") + (turned == 0 ? "" : ".turned");
+        Message lying = Message.of(LaneLayout.class, way, first.abreast(), turned);
+        return Message.counted(LaneLayout.class, "lanes", count(), lying, 2 * count())
+                .then(DEFERS);
     }
 
-    private static final String DEFERS =
-            "The clear spaces are only common practice: local rules and your own risk assessment decide.";
+    private static final Message DEFERS = Message.of(LaneLayout.class, "defers");
 
-    private static String metres(int centimetres) {
-        return java.math.BigDecimal.valueOf(centimetres, 2).stripTrailingZeros().toPlainString() + " m";
+    private static Message metres(int centimetres) {
+        return Message.decimal(BigDecimal.valueOf(centimetres, 2).stripTrailingZeros());
     }
 }

@@ -11,6 +11,7 @@ import org.drillwright.mark.PlanMark;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.pair.Walk;
+import org.drillwright.wording.Message;
 
 /**
  * What a plan that was printed says: whole in itself, so that it can be read after the roster and the drills have changed.
@@ -69,13 +70,13 @@ public record KeptPlan(
     }
 
     /** What can't be so, as the beginning of a sentence; nothing if all of it can. */
-    public Optional<String> fault() {
+    public Optional<Message> fault() {
         for (Round round : rounds) {
             Set<String> seen = new HashSet<>();
             for (Group group : round.groups()) {
                 for (String person : group.people()) {
                     if (!seen.add(person)) {
-                        return Optional.of(person + " stands twice in round " + round.number());
+                        return Optional.of(Message.of(KeptPlan.class, "twice", person, round.number()));
                     }
                 }
             }

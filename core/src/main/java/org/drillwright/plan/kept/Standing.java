@@ -3,6 +3,7 @@ package org.drillwright.plan.kept;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.mark.PlanMark;
+import org.drillwright.wording.Message;
 
 /**
  * How a plan stands to what was printed.
@@ -11,7 +12,7 @@ import org.drillwright.mark.PlanMark;
  * @param hangs the mark of the plan that holds now, if one was printed
  * @param remarks what has changed since, one sentence each
  */
-public record Standing(Optional<PlanMark> mark, Optional<PlanMark> hangs, List<String> remarks) {
+public record Standing(Optional<PlanMark> mark, Optional<PlanMark> hangs, List<Message> remarks) {
 
     /** Of a class of which nothing was printed. */
     public static final Standing NEW = new Standing(Optional.empty(), Optional.empty(), List.of());
@@ -21,11 +22,11 @@ public record Standing(Optional<PlanMark> mark, Optional<PlanMark> hangs, List<S
     }
 
     /** What is said of it, in one sentence. */
-    public String sentence() {
+    public Message sentence() {
         if (mark.isPresent()) {
-            return "Printed as " + mark.get().shown() + ".";
+            return Message.of(Standing.class, "printed", mark.get().shown());
         }
-        return hangs.map(other -> "Not printed yet: " + other.shown() + " is on the wall and says something else.")
-                .orElse("Not printed yet.");
+        return hangs.map(other -> Message.of(Standing.class, "not.printed.other", other.shown()))
+                .orElseGet(() -> Message.of(Standing.class, "not.printed"));
     }
 }

@@ -3,26 +3,26 @@ package org.drillwright.plan.lesson;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.drillwright.model.Weapon;
 import org.drillwright.plan.hall.LaneLayout;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** What the instructor should know of a lesson before it is taught, or could cut. Drills are told by their ids. */
 public sealed interface Remark {
 
-    /** In English. */
-    String sentence();
+    Message sentence();
 
     /** Of several, in order. */
-    static List<String> sentences(List<? extends Remark> remarks) {
+    static List<Message> sentences(List<? extends Remark> remarks) {
         return remarks.stream().map(Remark::sentence).toList();
     }
 
     /** A drill changed place: the other, before which it stands now, needs it. */
     record Moved(String drill, String before) implements Remark {
         @Override
-        public String sentence() {
-            return drill + " moved before " + before + ", which needs it.";
+        public Message sentence() {
+            return said("moved", drill, before);
         }
     }
 
@@ -33,17 +33,16 @@ public sealed interface Remark {
         }
 
         @Override
-        public String sentence() {
-            return "Together they take " + shown(over) + " more than the class lasts; left out: "
-                    + String.join(", ", drills) + ".";
+        public Message sentence() {
+            return said("left.out", shown(over), Message.words(drills));
         }
     }
 
     /** Not even those fit that must be included. */
     record TooLong(Duration over) implements Remark {
         @Override
-        public String sentence() {
-            return "The drills that must be included take " + shown(over) + " more than the class lasts.";
+        public Message sentence() {
+            return said("too.long", shown(over));
         }
     }
 
@@ -54,8 +53,8 @@ public sealed interface Remark {
      */
     record Without(String block, Duration length, boolean all) implements Remark {
         @Override
-        public String sentence() {
-            return "Without " + block + " (" + shown(length) + ") they would " + (all ? "all fit." : "fit.");
+        public Message sentence() {
+            return said(all ? "without.all" : "without", block, shown(length));
         }
     }
 
@@ -66,12 +65,11 @@ public sealed interface Remark {
         }
 
         @Override
-        public String sentence() {
-            return "To keep them all, cut repetitions: "
-                    + off.stream()
-                            .map(less -> less.drill() + " " + less.repetitions())
-                            .collect(Collectors.joining(", "))
-                    + "; that saves " + shown(saved) + ".";
+        public Message sentence() {
+            List<String> less = off.stream()
+                    .map(one -> one.drill() + " " + one.repetitions())
+                    .toList();
+            return said("fewer", Message.words(less), shown(saved));
         }
     }
 
@@ -81,8 +79,8 @@ public sealed interface Remark {
     /** No cutting of repetitions makes all drills fit. */
     record NeverAll() implements Remark {
         @Override
-        public String sentence() {
-            return "Even at one repetition each they don't all fit.";
+        public Message sentence() {
+            return said("never.all");
         }
     }
 
@@ -93,8 +91,8 @@ public sealed interface Remark {
         }
 
         @Override
-        public String sentence() {
-            return "These need one another in a circle: " + String.join(", ", drills) + ".";
+        public Message sentence() {
+            return said("circle", Message.words(drills));
         }
     }
 
@@ -105,12 +103,11 @@ public sealed interface Remark {
         }
 
         @Override
-        public String sentence() {
-            return "No room for "
-                    + blocks.stream()
-                            .map(block -> block.name() + " (" + shown(block.length()) + ")")
-                            .collect(Collectors.joining(", "))
-                    + ".";
+        public Message sentence() {
+            List<String> passed = blocks.stream()
+                    .map(block -> block.name() + " (" + shown(block.length()) + ")")
+                    .toList();
+            return said("no.room", Message.words(passed));
         }
     }
 
@@ -120,8 +117,8 @@ public sealed interface Remark {
     /** The share of practice is small, in percent. */
     record LittlePractice(long percent) implements Remark {
         @Override
-        public String sentence() {
-            return "Only " + percent + " % of the class is practice; aim for 50 %, and at least 40 %.";
+        public Message sentence() {
+            return said("little.practice", percent);
         }
     }
 
@@ -136,25 +133,31 @@ public sealed interface Remark {
         }
 
         @Override
-        public String sentence() {
-            int last = people.size() - 1;
-            String who = (last == 0 ? "" : String.join(", ", people.subList(0, last)) + " and ") + people.get(last);
-            return drill + " needs " + need + ", which " + (all ? "nobody here can" : who + " can't") + " do yet.";
+        public Message sentence() {
+            return all
+                    ? said("unmet.all", drill, need)
+                    : Message.counted(
+                            Remark.class,
+                            "unmet",
+                            people.size(),
+                            drill,
+                            need,
+                            Message.all(people.stream().map(Message::plain).toList()));
         }
     }
 
     /** A drill of another weapon than the class's. */
     record OtherWeapon(String drill, Weapon weapon) implements Remark {
         @Override
-        public String sentence() {
-            return drill + " isn't a drill for " + weapon.word() + ".";
+        public Message sentence() {
+            return said("other.weapon", drill, Terms.of(weapon));
         }
     }
 
     /** The hall holds no lane. */
     record NoLane(LaneLayout layout) implements Remark {
         @Override
-        public String sentence() {
+        public Message sentence() {
             return layout.sentence();
         }
     }
@@ -162,10 +165,13 @@ public sealed interface Remark {
     /** There are more pairs than lanes. */
     record Waves(int lanes, int waves) implements Remark {
         @Override
-        public String sentence() {
-            return "The hall holds " + lanes + (lanes == 1 ? " pair" : " pairs")
-                    + " at once, so each round is worked in " + waves + " waves; the time allows for that.";
+        public Message sentence() {
+            return Message.counted(Remark.class, "waves", lanes, waves);
         }
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(Remark.class, key, values);
     }
 
     private static String shown(Duration duration) {

@@ -18,6 +18,7 @@ import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Extras;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.walk.Walked;
+import org.drillwright.wording.Message;
 
 /** What an instructor should know of a plan, in sentences that can be counted after. */
 final class Facts {
@@ -117,17 +118,17 @@ final class Facts {
                 .anyMatch(student -> request.apart().stream().noneMatch(pair -> pair.parts(student.name(), helper)));
     }
 
-    List<String> sentences() {
-        List<String> facts = new ArrayList<>();
-        Map<List<String>, List<String>> drills = new LinkedHashMap<>();
-        watched.forEach(watch -> told(List.of(watch.sentence() + "."), watch.drill(), drills));
+    List<Message> sentences() {
+        List<Message> facts = new ArrayList<>();
+        Map<List<Message>, List<String>> drills = new LinkedHashMap<>();
+        watched.forEach(watch -> told(List.of(said("ended", watch.sentence())), watch.drill(), drills));
         for (Shortage shortage : shortages) {
-            List<String> sentences = new ArrayList<>(List.of(shortage.sentence()));
-            shortage.choices().forEach(choice -> sentences.add("Choice " + choice));
+            List<Message> sentences = new ArrayList<>(List.of(shortage.sentence()));
+            shortage.choices().forEach(choice -> sentences.add(said("choice", choice)));
             told(sentences, shortage.drill(), drills);
         }
         drills.forEach((sentences, of) -> {
-            facts.add(String.join(", ", of) + ": " + sentences.get(0));
+            facts.add(said("titled", Message.words(of), sentences.get(0)));
             facts.addAll(sentences.subList(1, sentences.size()));
         });
         fairness(facts);
@@ -139,11 +140,11 @@ final class Facts {
     }
 
     /** What is the same for several drills is said once. */
-    private static void told(List<String> sentences, String drill, Map<List<String>, List<String>> drills) {
+    private static void told(List<Message> sentences, String drill, Map<List<Message>, List<String>> drills) {
         drills.computeIfAbsent(sentences, none -> new ArrayList<>()).add(drill);
     }
 
-    private void fairness(List<String> facts) {
+    private void fairness(List<Message> facts) {
         int planned = request.open().size();
         List<Walk> walks = RoundMaker.walks(request, walked);
         if (walks.size() == 1
@@ -153,64 +154,58 @@ final class Facts {
                 && planned == fresh(request.open().get(0))) {
             Extras extras = solution.extras().get(0);
             int turns = extras.threes() + extras.blanks();
-            facts.add("In " + planned
-                    + " rounds everyone who is new works once with everyone who knows the drill, and has "
-                    + turns + (turns == 1 ? " turn" : " turns")
-                    + (extras.blanks() == 0 ? " as a third." : " without a partner of their own."));
+            facts.add(Message.counted(Facts.class, extras.blanks() == 0 ? "fair.third" : "fair.alone", turns, planned));
         }
     }
 
-    private void bothNew(List<String> facts) {
+    private void bothNew(List<Message> facts) {
         for (Round round : rounds) {
             for (Group group : round.groups()) {
                 if (group.kind() == Group.Kind.BOTH_NEW) {
-                    facts.add("Round " + round.number() + ": " + String.join(" and ", group.people())
-                            + " are both new to " + round.drill() + "; nobody who knows it is left for them.");
+                    Message people = Message.all(
+                            group.people().stream().map(Message::plain).toList());
+                    facts.add(said("both.new", round.number(), people, round.drill()));
                 }
             }
         }
     }
 
     /** Which pairs can't work a drill as it is written, round by round. */
-    private void hands(List<String> facts) {
+    private void hands(List<Message> facts) {
         Map<String, Hand> hands = new HashMap<>();
         request.students().forEach(student -> student.hand().ifPresent(hand -> hands.put(student.name(), hand)));
-        Map<String, List<String>> alike = new LinkedHashMap<>();
+        Map<String, List<Message>> alike = new LinkedHashMap<>();
         for (Round round : planned()) {
             if (request.hands().get(round.drill()) == Hands.OPPOSITE) {
-                List<String> pairs = round.groups().stream()
+                List<Message> pairs = round.groups().stream()
                         .flatMap(group -> alike(group, hands).stream())
                         .toList();
                 if (!pairs.isEmpty()) {
                     alike.computeIfAbsent(round.drill(), drill -> new ArrayList<>())
-                            .add("in round " + round.number() + " " + String.join(", ", pairs));
+                            .add(said("in.round", round.number(), Message.listed(pairs)));
                 }
             }
         }
-        alike.forEach((drill, pairs) ->
-                facts.add(drill + " is for left against right; same-handed pairs: " + String.join("; ", pairs) + "."));
+        alike.forEach((drill, pairs) -> facts.add(said("hands", drill, Message.apart(pairs))));
     }
 
-    private static List<String> alike(Group group, Map<String, Hand> hands) {
+    private static List<Message> alike(Group group, Map<String, Hand> hands) {
         List<String> people = group.people();
         return people.subList(1, people.size()).stream()
                 .filter(other -> hands.containsKey(other) && Objects.equals(hands.get(other), hands.get(people.get(0))))
-                .map(other -> people.get(0) + " and " + other)
+                .map(other -> Message.all(List.of(Message.plain(people.get(0)), Message.plain(other))))
                 .toList();
     }
 
     /** Counted in the plan; whether it must be so is said only if it is known. */
-    private void repeats(List<String> facts) {
+    private void repeats(List<Message> facts) {
         Map<Set<String>, Integer> met = new LinkedHashMap<>();
         rounds.forEach(round -> round.groups().forEach(group -> meet(group.people(), met)));
         long again = met.values().stream().filter(times -> times > 1).count();
         long least = solution.bound().of(Aim.REPEATS);
         if (solution.cost().of(Aim.REPEATS) > 0) {
-            facts.add((again == 1 ? "One pair meets" : again + " pairs meet") + " more than once today"
-                    + (least == 0
-                            ? "; whether fewer is possible isn't known."
-                            : ", as there are more rounds than permitted partners"
-                                    + (least == solution.cost().of(Aim.REPEATS) ? "; fewer isn't possible." : ".")));
+            String known = least == 0 ? "unknown" : least == solution.cost().of(Aim.REPEATS) ? "least" : "more";
+            facts.add(Message.counted(Facts.class, "repeats." + known, again));
         }
     }
 
@@ -218,11 +213,15 @@ final class Facts {
         people.subList(1, people.size()).forEach(other -> met.merge(Set.of(people.get(0), other), 1, Integer::sum));
     }
 
-    private void skills(List<String> facts) {
+    private void skills(List<Message> facts) {
         boolean numbers =
                 request.students().stream().allMatch(student -> student.skill().isPresent());
         if (request.mode() == Mode.TRAINING && !numbers) {
-            facts.add("Not everyone has a skill number, so levels were compared instead.");
+            facts.add(said("skills"));
         }
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(Facts.class, key, values);
     }
 }

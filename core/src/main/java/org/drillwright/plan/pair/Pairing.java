@@ -10,6 +10,7 @@ import org.drillwright.plan.rounds.LongestRun;
 import org.drillwright.plan.walk.Obstacle;
 import org.drillwright.plan.walk.Walked;
 import org.drillwright.plan.walk.Walks;
+import org.drillwright.wording.Message;
 
 /**
  * Plans rounds of partners. The same request gives the same plan.
@@ -121,7 +122,7 @@ public final class Pairing {
     }
 
     /** Why two do or don't work together, in sentences. */
-    public List<String> why(String one, String other) {
+    public List<Message> why(String one, String other) {
         return new Why(request, walked.solution(), plan).of(one, other);
     }
 }

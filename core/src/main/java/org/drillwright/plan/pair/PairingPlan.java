@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.plan.rounds.Method;
+import org.drillwright.wording.Message;
 
 /**
  * Rounds of partners for a class.
@@ -26,7 +27,7 @@ public record PairingPlan(
         List<Change> changes,
         List<Shortage> shortages,
         List<Watch> watched,
-        List<String> facts) {
+        List<Message> facts) {
 
     public PairingPlan {
         rounds = List.copyOf(rounds);

@@ -2,9 +2,9 @@ package org.drillwright.plan.pair;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.drillwright.plan.rounds.Extras;
 import org.drillwright.record.History;
+import org.drillwright.wording.Message;
 
 /**
  * Why not everyone has a partner, as countable facts: those of the first round of a drill, as it was planned.
@@ -45,70 +45,75 @@ public record Shortage(
     }
 
     /** The facts in one sentence. */
-    public String sentence() {
+    public Message sentence() {
         if (parity() && fresh + knowing == 1) {
-            return "One student alone" + (helped() == 1 ? " works with " + helper() + "." : " does solo work.");
+            return helped() == 1 ? said("alone.helped", helper()) : said("alone");
         }
         if (parity()) {
-            return (fresh + knowing) + " students is an odd number: one is left over in each round"
-                    + (helped() == 1 ? " and works with " + helper() + ", in turn." : ".");
+            return helped() == 1 ? said("odd.helped", fresh + knowing, helper()) : said("odd", fresh + knowing);
         }
+        Message most = pairs() == 0 ? said("pairs.none") : counted("pairs", pairs());
         if (fresh > knowing) {
-            return fresh + " are new to this drill and "
-                    + (knowing == 0 ? "nobody knows" : counted(knowing, "knows", "know")) + " it: " + most() + "; "
-                    + counted(left(), "remains", "remain") + ".";
+            Message known = knowing == 0 ? said("knowing.none") : counted("knowing", knowing);
+            return said("too.many.new", fresh, known, most, counted("remain", left()));
         }
-        return "With the people kept apart, " + most() + " can be made of " + (fresh + knowing) + " students; "
-                + counted(left(), "remains", "remain") + ".";
-    }
-
-    private String most() {
-        return pairs() == 0 ? "no safe pair" : "at most " + counted(pairs(), "safe pair", "safe pairs");
+        return said("kept.apart", most, fresh + knowing, counted("remain", left()));
     }
 
     /** What can be done about it, one sentence for each choice that there is. */
-    public List<String> choices() {
+    public List<Message> choices() {
         if (parity() || left() == 0) {
             return List.of();
         }
-        List<String> choices = new ArrayList<>();
+        List<Message> choices = new ArrayList<>();
         int alone = solo.blanks();
-        choices.add("solo: "
-                + (helped() == 0
-                        ? "all " + left() + " do solo work or watch."
-                        : helping(helped())
-                                + (alone == 0
-                                        ? "."
-                                        : ", " + counted(alone, "does solo work or watches", "do solo work or watch")
-                                                + ".")));
+        choices.add(
+                helped() == 0
+                        ? said("solo.all", left())
+                        : said(
+                                "solo",
+                                alone == 0
+                                        ? helping(helped())
+                                        : Message.listed(List.of(helping(helped()), counted("watching", alone)))));
         if (threes.threes() > 0) {
-            choices.add("threes: " + counted(threes.threes(), "three", "threes") + ", each with one who knows the drill"
-                    + rest(threes, ": everyone works with someone who knows it."));
+            choices.add(rest("threes", counted("threes", threes.threes()), threes));
         }
         if (bothNew.watched() > 0) {
-            choices.add("both-new: " + counted(bothNew.watched(), "pair", "pairs") + " of two who are both new"
-                    + (bothNew.threes() == 0 ? "" : ", " + counted(bothNew.threes(), "three", "threes"))
-                    + rest(bothNew, "."));
+            Message pairs = counted("new.pairs", bothNew.watched());
+            choices.add(rest(
+                    "new",
+                    bothNew.threes() == 0 ? pairs : Message.listed(List.of(pairs, counted("threes", bothNew.threes()))),
+                    bothNew));
         }
         return List.copyOf(choices);
     }
 
-    private String rest(Extras way, String nobodyAlone) {
-        return (way.helpers() == 0 ? "" : ", and " + helping(way.helpers()))
-                + (way.blanks() == 0 ? nobodyAlone : "; " + counted(way.blanks(), "does", "do") + " solo work.");
+    /** What becomes of those who have no place in these groups. */
+    private Message rest(String key, Message groups, Extras way) {
+        if (way.blanks() == 0) {
+            return way.helpers() == 0 ? said(key, groups) : said(key + ".helped", groups, helping(way.helpers()));
+        }
+        Message solos = counted("solos", way.blanks());
+        return way.helpers() == 0
+                ? said(key + ".alone", groups, solos)
+                : said(key + ".helped.alone", groups, helping(way.helpers()), solos);
     }
 
-    private String helping(int count) {
-        return counted(count, "works", "work") + " with " + helper();
+    private Message helping(int count) {
+        return counted("helping", count, helper());
     }
 
-    private String helper() {
-        return helpers.stream()
-                .map(name -> name.equals(History.INSTRUCTOR) ? "the instructor" : name)
-                .collect(Collectors.joining(" or "));
+    private Message helper() {
+        return Message.any(helpers.stream()
+                .map(name -> name.equals(History.INSTRUCTOR) ? said("instructor") : Message.plain(name))
+                .toList());
     }
 
-    private static String counted(int count, String one, String many) {
-        return count + " " + (count == 1 ? one : many);
+    private static Message said(String key, Object... values) {
+        return Message.of(Shortage.class, key, values);
+    }
+
+    private static Message counted(String key, int count, Object... more) {
+        return Message.counted(Shortage.class, key, count, more);
     }
 }

@@ -3,6 +3,7 @@ package org.drillwright.plan.pair;
 import java.util.Optional;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Tally;
+import org.drillwright.wording.Message;
 
 /**
  * How good a plan is known to be.
@@ -30,20 +31,15 @@ public record Verdict(Tally cost, Tally bound, boolean takesMore, boolean bestLi
     }
 
     /** 'proved best', or by how much it may miss. */
-    public String sentence() {
+    public Message sentence() {
         if (takesMore) {
-            return "Helpers join the lines so that everyone can walk; the places are the best that were found.";
+            return Message.of(Verdict.class, "verdict.lines");
         }
-        return open().map(this::missed).orElse("Proved best.");
+        return open().map(this::missed).orElseGet(() -> Message.of(Verdict.class, "verdict.best"));
     }
 
-    private String missed(Aim aim) {
-        String better = "another plan could be better by " + above() + " at most";
-        return aim == Aim.REPEATS
-                ? "In " + aim.words() + " " + better + "."
-                : "Proved best in everything more important than " + aim.words() + "; in that, " + better
-                        + (bestLines
-                                ? "; of two lines in which everybody may work with everybody opposite, none are better."
-                                : ".");
+    private Message missed(Aim aim) {
+        String known = aim == Aim.REPEATS ? "repeats" : bestLines ? "above.lines" : "above";
+        return Message.of(Verdict.class, "verdict." + known, aim.words(), above());
     }
 }

@@ -3,6 +3,7 @@ package org.drillwright.plan.pair;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.drillwright.wording.Message;
 
 /**
  * One way for a class to change over, and its price, counted in the plan that comes of it.
@@ -17,7 +18,8 @@ import java.util.TreeMap;
 public record WalkChoice(
         int formings, List<String> read, Changes change, Map<Integer, Integer> again, int pairs, boolean usual) {
 
-    private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five", "six");
+    /** So many formings are said in words. */
+    private static final int IN_WORDS = 6;
 
     /**
      * Who stands in another line later on.
@@ -38,34 +40,41 @@ public record WalkChoice(
     }
 
     /** Such as {@code two formings}. */
-    public String name() {
+    public Message name() {
         return formings == 0
-                ? "free"
-                : (formings < NUMBERS.size() ? NUMBERS.get(formings) : String.valueOf(formings))
-                        + (formings == 1 ? " forming" : " formings");
+                ? Message.of(WalkChoice.class, "forming.free")
+                : formings > IN_WORDS
+                        ? Message.of(WalkChoice.class, "forming.more", formings)
+                        : Message.of(WalkChoice.class, "forming." + formings);
     }
 
     /** What people have to do for it. */
-    public String effort() {
+    public Message effort() {
         if (formings == 0) {
-            return "everyone reads the sheet";
+            return Message.of(WalkChoice.class, "effort.sheet");
         }
-        String said = change.people() == 0
-                ? "nobody changes lines"
-                : change.people() + (change.people() == 1 ? " changes" : " change") + " lines"
-                        + (change.most() < 2 ? " once" : ", some of them " + change.most() + " times");
-        return said + (read.isEmpty() ? "" : "; everyone reads the sheet for " + String.join(", ", read));
+        Message said = change.people() == 0
+                ? Message.of(WalkChoice.class, "effort.nobody")
+                : change.most() < 2
+                        ? Message.counted(WalkChoice.class, "effort.once", change.people())
+                        : Message.counted(WalkChoice.class, "effort.often", change.people(), change.most());
+        return read.isEmpty() ? said : Message.of(WalkChoice.class, "effort.read", said, Message.words(read));
     }
 
     /** Who meets again for it. */
-    public String price() {
+    public Message price() {
         if (pairs == 0) {
-            return "nobody meets again";
+            return Message.of(WalkChoice.class, "price.nobody");
         }
         List<Integer> rounds = List.copyOf(new TreeMap<>(again).keySet());
-        String when = rounds.size() == 1
-                ? "round " + rounds.get(0)
-                : "rounds " + rounds.get(0) + (rounds.size() == 2 ? " and " : " to ") + rounds.get(rounds.size() - 1);
-        return pairs + (pairs == 1 ? " pair meets" : " pairs meet") + " again, in " + when;
+        int last = rounds.get(rounds.size() - 1);
+        return rounds.size() == 1
+                ? Message.counted(WalkChoice.class, "price.round", pairs, last)
+                : Message.counted(
+                        WalkChoice.class,
+                        rounds.size() == 2 ? "price.two" : "price.rounds",
+                        pairs,
+                        rounds.get(0),
+                        last);
     }
 }

@@ -3,6 +3,8 @@ package org.drillwright.plan.pair;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.drillwright.wording.Message;
 
 /**
  * A drill in whose rounds some who are new work together under somebody's eyes: no shortage, but so by choice.
@@ -25,20 +27,21 @@ public record Watch(String drill, int fresh, int knowing, Map<String, Integer> p
     }
 
     /** Without the drill's name, such as 'new to all: pairs of two new by choice, 2 pairs under each pair of eyes'. */
-    public String sentence() {
-        return (knowing == 0
-                        ? "new to all: pairs of two new by choice"
-                        : fresh + " new, " + knowing + (knowing == 1 ? " knows it" : " know it")
-                                + ": some pairs of two new by choice")
-                + ", " + under();
+    public Message sentence() {
+        Message who = knowing == 0
+                ? Message.of(Watch.class, "new.to.all")
+                : Message.of(Watch.class, knowing == 1 ? "some.new.one" : "some.new", fresh, knowing);
+        return Message.of(Watch.class, "watch", who, under());
     }
 
-    private String under() {
+    private Message under() {
         List<Integer> counts = posts.values().stream().sorted().toList();
-        int least = counts.get(0);
         int most = counts.get(counts.size() - 1);
-        return (least == most ? String.valueOf(least) : least + " or " + most)
-                + (most == 1 ? " pair" : " pairs")
-                + (counts.size() == 1 ? " under one pair of eyes" : " under each pair of eyes");
+        Message pairs = Message.any(Stream.of(counts.get(0), most)
+                .distinct()
+                .map(count -> Message.plain(String.valueOf(count)))
+                .toList());
+        return Message.of(
+                Watch.class, (counts.size() == 1 ? "eyes.one" : "eyes.each") + (most == 1 ? ".pair" : ""), pairs);
     }
 }

@@ -3,11 +3,11 @@ package org.drillwright.plan.pair;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.rounds.Tally;
+import org.drillwright.wording.Message;
 
 /** Tells why two meet or don't, by trying the other way. */
 final class Why {
@@ -22,30 +22,29 @@ final class Why {
         this.plan = plan;
     }
 
-    List<String> of(String one, String other) {
+    List<Message> of(String one, String other) {
         for (String name : List.of(one, other)) {
             if (number(name) < 0) {
-                return List.of(name + " doesn't work in a pair in the rounds planned.");
+                return List.of(said("why.no.pair", name));
             }
         }
         if (one.equals(other)) {
-            return List.of("That is the same person.");
+            return List.of(said("why.same"));
         }
         List<Integer> met = plan.rounds().stream()
                 .filter(round -> round.joins(one, other))
                 .map(Round::number)
                 .toList();
-        List<String> why = new ArrayList<>(between(one, other));
+        List<Message> why = new ArrayList<>(between(one, other));
         why.addAll(met.isEmpty() ? apart(one, other) : together(one, other, met));
         return why;
     }
 
-    private List<String> between(String one, String other) {
+    private List<Message> between(String one, String other) {
         return plan.rounds().stream()
                 .filter(round -> round.groups().stream()
                         .anyMatch(group -> group.holds(one) && group.holds(other) && !group.joins(one, other)))
-                .map(round -> "They are in the same three in round " + round.number()
-                        + ", but each works with the one in the middle.")
+                .map(round -> said("why.three", round.number()))
                 .toList();
     }
 
@@ -56,37 +55,38 @@ final class Why {
                 .orElse(-1);
     }
 
-    private List<String> together(String one, String other, List<Integer> met) {
-        List<String> why = new ArrayList<>();
-        why.add("They work together in round "
-                + met.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
+    private List<Message> together(String one, String other, List<Integer> met) {
+        List<Message> why = new ArrayList<>();
+        why.add(Message.counted(
+                Why.class,
+                "why.together",
+                met.size(),
+                Message.words(met.stream().map(String::valueOf).toList())));
         for (int number : met) {
             int round = number - 1 - plan.firstPlanned();
-            String which = "Round " + number + ": ";
             if (round < 0) {
-                why.add(which + "it has already been worked.");
+                why.add(said("why.worked", number));
             } else {
                 Optional<Tally> otherwise = solution.parted(round, number(one), number(other));
-                why.add(which
-                        + otherwise
-                                .map(tally -> compared("separating them", tally))
-                                .orElse("the round can't be filled without these two as a pair."));
+                why.add(otherwise
+                        .map(tally -> compared("part", number, tally))
+                        .orElseGet(() -> said("why.needed", number)));
             }
         }
         return why;
     }
 
-    private List<String> apart(String one, String other) {
+    private List<Message> apart(String one, String other) {
         if (request.apart().stream().anyMatch(pair -> pair.parts(one, other))) {
-            return List.of("They are kept apart: the roster says so.");
+            return List.of(said("why.apart"));
         }
-        List<String> why = new ArrayList<>();
+        List<Message> why = new ArrayList<>();
         List<String> drills = request.open().stream().distinct().toList();
         List<String> bothNew = drills.stream()
                 .filter(drill -> !solution.problem().permits(request.open().indexOf(drill), number(one), number(other)))
                 .toList();
         if (!bothNew.isEmpty()) {
-            why.add("Both are new to " + String.join(", ", bothNew) + ", so neither could help the other.");
+            why.add(said("why.new", Message.words(bothNew)));
         }
         if (bothNew.size() < drills.size()) {
             why.add(ifTogether(number(one), number(other)));
@@ -94,7 +94,7 @@ final class Why {
         return why;
     }
 
-    private String ifTogether(int one, int other) {
+    private Message ifTogether(int one, int other) {
         Optional<Tally> best = Optional.empty();
         int at = 0;
         for (int round = 0; round < request.open().size(); round++) {
@@ -104,24 +104,25 @@ final class Why {
                 at = round;
             }
         }
-        String round = "Putting them together in round " + (plan.firstPlanned() + at + 1);
-        return best.map(tally -> "They could meet. " + compared(round, tally))
-                .orElse("If they worked together, no round could be filled with permitted pairs.");
+        int round = plan.firstPlanned() + at + 1;
+        return best.map(tally -> compared("meet", round, tally)).orElseGet(() -> said("why.never"));
     }
 
-    private String compared(String change, Tally tally) {
+    /** @param change what would be otherwise in the round: {@code part} or {@code meet} */
+    private Message compared(String change, int round, Tally tally) {
         Optional<Aim> aim = tally.firstDifference(solution.cost());
         if (aim.isEmpty()) {
-            return change + " would be just as good (the roster's order decided).";
+            return said(change + ".equal", round);
         }
         long more = tally.of(aim.get()) - solution.cost().of(aim.get());
         if (more < 0) {
-            return change + " would be better by " + -more + " in " + aim.get().words()
-                    + (plan.method().isWalked()
-                            ? ", but then people couldn't change over by walking."
-                            : "; the search stopped before it found that.");
+            String better = plan.method().isWalked() ? ".better.walked" : ".better";
+            return said(change + better, round, -more, aim.get().words());
         }
-        return change + " would be worse by " + more + " in " + aim.get().words()
-                + ", and no better in anything more important.";
+        return said(change + ".worse", round, more, aim.get().words());
+    }
+
+    private static Message said(String key, Object... values) {
+        return Message.of(Why.class, key, values);
     }
 }

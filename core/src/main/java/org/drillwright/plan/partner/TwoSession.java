@@ -7,6 +7,7 @@ import org.drillwright.model.Drill;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Timing;
+import org.drillwright.wording.Message;
 
 /**
  * What two can work on together without a teacher: drills that both were signed off in, and nothing else.
@@ -80,16 +81,16 @@ public record TwoSession(String one, String other, List<Block> blocks, Duration 
     }
 
     /** How the drills were chosen, in one sentence. */
-    public String fact() {
+    public Message fact() {
         if (shared == 0) {
-            return "There is no drill yet that both know and that suits their hands.";
+            return Message.of(TwoSession.class, "no.shared");
         }
         if (blocks.isEmpty()) {
-            return "There isn't time for a drill besides the opening, warm-up and closing.";
+            return Message.of(TwoSession.class, "no.time");
         }
         if (blocks.size() == shared) {
-            return shared == 1 ? "The only drill that both know." : "All " + shared + " drills that both know.";
+            return Message.counted(TwoSession.class, "all", shared);
         }
-        return blocks.size() + " of the " + shared + " drills that both know, the latest in teaching order.";
+        return Message.of(TwoSession.class, "some", blocks.size(), shared);
     }
 }

@@ -1,6 +1,8 @@
 package org.drillwright.plan.rounds;
 
 import java.util.List;
+import java.util.Locale;
+import org.drillwright.wording.Message;
 
 /**
  * What is to be kept small, the most important first. Before all of them: pairs that are kept apart, and pairs of two who
@@ -9,27 +11,27 @@ import java.util.List;
  */
 public enum Aim {
     /** Pairs whose hands aren't as the drill asks: it is for left against right. */
-    ASKED(0, "hands the drill asks for"),
+    ASKED(0),
     /** The same two once more today: 1 for the second meeting, 2 more for the third, and so on. */
-    REPEATS(1, "repeats today"),
+    REPEATS(1),
     /** Turns with the instructor or an assistant, beyond those of whoever had fewest. */
-    TURNS(2, "the instructor's turns"),
+    TURNS(2),
     /** Turns of joining a pair as its third. */
-    THREES(3, "turns as a third"),
+    THREES(3),
     /** Turns alone. */
-    BLANKS(4, "turns without a partner"),
+    BLANKS(4),
     /** Turns with another who is new, somebody's eyes on both. */
-    WATCHED(5, "turns with somebody else who is new"),
+    WATCHED(5),
     /** Training: the sum of the squares of differences in skill. */
-    GAP(6, "the sum of squared gaps in skill"),
+    GAP(6),
     /** Training: the largest difference in skill. */
-    WIDEST(7, "the largest gap in skill"),
+    WIDEST(7),
     /** The same two as in past classes; recent ones weigh more. */
-    PAST(8, "repeats of past classes"),
+    PAST(8),
     /** Learning: differences in level. */
-    LEVEL(9, "differences in level"),
+    LEVEL(9),
     /** Left against right in a drill that doesn't ask for it. */
-    HANDS(10, "pairs of a right and a left hand");
+    HANDS(10);
 
     public static final int COUNT = values().length;
 
@@ -37,11 +39,9 @@ public enum Aim {
     static final List<Aim> TURNS_OF_A_KIND = List.of(TURNS, THREES, BLANKS, WATCHED);
 
     private final int rank;
-    private final String words;
 
-    Aim(int rank, String words) {
+    Aim(int rank) {
         this.rank = rank;
-        this.words = words;
     }
 
     /** Where its cost stands in a row of costs, counted from 0. */
@@ -50,7 +50,7 @@ public enum Aim {
     }
 
     /** What it is called in a sentence. */
-    public String words() {
-        return words;
+    public Message words() {
+        return Message.of(Aim.class, "aim." + name().toLowerCase(Locale.ROOT));
     }
 }

@@ -1,29 +1,27 @@
 package org.drillwright.plan.rounds;
 
+import java.util.Locale;
+import org.drillwright.wording.Message;
+
 /** How a table was made. */
 public enum Method {
     /** One line stays, the other moves one post a round. */
-    TWO_LINES("two lines"),
+    TWO_LINES,
     /** Those who know the drill move round a ring, one place a round. */
-    RING("ring"),
+    RING,
     /** All rounds at once. */
-    FACTOR("all rounds at once"),
+    FACTOR,
     /** Round by round, each found anew until nothing helps. */
-    STEPWISE("round by round"),
+    STEPWISE,
     /** All tables of a small class looked through. */
-    EXHAUSTIVE("all tables"),
+    EXHAUSTIVE,
     /** Taken from a plan that was printed. */
-    KEPT("as it was printed");
-
-    private final String words;
-
-    Method(String words) {
-        this.words = words;
-    }
+    KEPT;
 
     /** What it is called on a sheet. */
-    public String words() {
-        return words;
+    public Message words() {
+        return Message.of(
+                Method.class, "method." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     /** Whether people change over by one simple movement. */

@@ -1,6 +1,5 @@
 package org.drillwright.plan.schedule;
 
-import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +9,7 @@ import org.drillwright.plan.course.CoursePlan;
 import org.drillwright.plan.course.Goal;
 import org.drillwright.plan.progress.PersonDrill;
 import org.drillwright.plan.term.TermGroup;
+import org.drillwright.wording.Message;
 
 /**
  * A term of one group.
@@ -28,8 +28,8 @@ public record GroupPlan(
         Map<String, Integer> shortOf,
         Optional<CoursePlan> found,
         List<PersonDrill> ready,
-        List<String> changed,
-        Map<String, String> left) {
+        List<Message> changed,
+        Map<String, Message> left) {
 
     public GroupPlan {
         classes = List.copyOf(classes);
@@ -47,13 +47,13 @@ public record GroupPlan(
     }
 
     /** How good the plan is known to be, as a sentence. */
-    public String verdict() {
+    public Message verdict() {
         if (found.isEmpty()) {
-            return "There is nothing left to plan.";
+            return Message.of(GroupPlan.class, "nothing.left");
         }
         CoursePlan plan = found.get();
         if (plan.isProvedBest()) {
-            return "Proved best.";
+            return Message.of(GroupPlan.class, "best");
         }
         Goal open = Goal.EXAM;
         for (Goal goal : Goal.values()) {
@@ -62,17 +62,19 @@ public record GroupPlan(
                 break;
             }
         }
-        return "No better plan is known; another could be better in " + open.words() + ", by "
-                + (plan.row().of(open) - plan.bound().row().of(open)) + " at most.";
+        return Message.of(
+                GroupPlan.class,
+                "better",
+                open.words(),
+                plan.row().of(open) - plan.bound().row().of(open));
     }
 
     /** Why workings for the exam are missing, as a sentence; nothing if none are, or it isn't a matter of room. */
-    public Optional<String> crowd() {
-        return found.flatMap(plan -> plan.bound().crowd()).map(crowd -> {
-            String by =
-                    crowd.by().map(LocalDate::toString).map(day -> "by " + day).orElse("before the next class");
-            return crowd.due() + " must be new " + by + ", with " + crowd.places()
-                    + (crowd.places() == 1 ? " place." : " places.");
-        });
+    public Optional<Message> crowd() {
+        return found.flatMap(plan -> plan.bound().crowd())
+                .map(crowd -> crowd.by()
+                        .map(day -> Message.counted(
+                                GroupPlan.class, "crowd.by", crowd.places(), crowd.due(), Message.day(day)))
+                        .orElseGet(() -> Message.counted(GroupPlan.class, "crowd.next", crowd.places(), crowd.due())));
     }
 }

@@ -18,6 +18,7 @@ import org.drillwright.plan.progress.Ready;
 import org.drillwright.plan.published.PublishedTerm;
 import org.drillwright.plan.term.Term;
 import org.drillwright.plan.term.TermDay;
+import org.drillwright.wording.Message;
 
 /** Puts what was found in figures back into names and days. */
 record GroupTelling(
@@ -65,7 +66,7 @@ record GroupTelling(
             if (days.contains(day.date())) {
                 boolean first = days.get(0).equals(day.date())
                         && !state.known().get(state.group().drills().indexOf(drill));
-                Reason reason = new Reason("on record", 0, Optional.empty());
+                Reason reason = new Reason(Message.of(GroupTelling.class, "on.record"), 0, Optional.empty());
                 (first ? asNew : again).add(taught(drill, first, reason));
             }
         }
@@ -84,7 +85,7 @@ record GroupTelling(
         List<Taught> again = new ArrayList<>();
         for (int drill : cells.all()) {
             boolean first = cells.asNew().contains(drill);
-            Reason reason = reasons.getOrDefault(drill, new Reason("", 0, Optional.empty()));
+            Reason reason = reasons.getOrDefault(drill, new Reason(Message.none(), 0, Optional.empty()));
             (first ? asNew : again).add(taught(state.group().drills().get(drill), first, reason));
         }
         return new ClassRow(
@@ -212,8 +213,8 @@ record GroupTelling(
         return count;
     }
 
-    private Map<String, String> left() {
-        Map<String, String> left = new LinkedHashMap<>();
+    private Map<String, Message> left() {
+        Map<String, Message> left = new LinkedHashMap<>();
         found.map(Reasons::left)
                 .orElse(Map.of())
                 .forEach((drill, because) -> left.put(state.group().drills().get(drill), because));

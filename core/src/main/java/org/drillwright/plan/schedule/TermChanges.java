@@ -5,6 +5,7 @@ import java.util.List;
 import org.drillwright.plan.published.GroupCells;
 import org.drillwright.plan.published.PublishedTerm;
 import org.drillwright.plan.term.TermGroup;
+import org.drillwright.wording.Message;
 
 /** What a plan says of the classes to come that was published otherwise. */
 final class TermChanges {
@@ -12,19 +13,20 @@ final class TermChanges {
     private TermChanges() {}
 
     /** One sentence for each class that is changed. */
-    static List<String> of(TermGroup group, List<ClassRow> rows, PublishedTerm published) {
-        List<String> sentences = new ArrayList<>();
+    static List<Message> of(TermGroup group, List<ClassRow> rows, PublishedTerm published) {
+        List<Message> sentences = new ArrayList<>();
         for (ClassRow row : rows) {
             if (!row.over()) {
                 GroupCells before = published
                         .of(row.day().key())
                         .flatMap(one -> one.of(group.name()))
                         .orElse(new GroupCells(group.name(), List.of(), List.of()));
-                List<String> parts = new ArrayList<>();
-                differing(ids(row.asNew()), before.asNew(), "new", "no longer new", parts);
-                differing(ids(row.again()), before.again(), "again", "no longer again", parts);
+                List<Message> parts = new ArrayList<>();
+                differing(ids(row.asNew()), before.asNew(), "new", parts);
+                differing(ids(row.again()), before.again(), "again", parts);
                 if (!parts.isEmpty()) {
-                    sentences.add(row.day().date() + ": " + String.join("; ", parts) + ".");
+                    sentences.add(Message.of(
+                            TermChanges.class, "changed", Message.day(row.day().date()), Message.apart(parts)));
                 }
             }
         }
@@ -35,16 +37,16 @@ final class TermChanges {
         return taught.stream().map(Taught::drill).toList();
     }
 
-    private static void differing(List<String> now, List<String> before, String more, String less, List<String> parts) {
+    private static void differing(List<String> now, List<String> before, String how, List<Message> parts) {
         List<String> added =
                 now.stream().filter(drill -> !before.contains(drill)).toList();
         List<String> gone =
                 before.stream().filter(drill -> !now.contains(drill)).toList();
         if (!added.isEmpty()) {
-            parts.add(more + " " + String.join(", ", added));
+            parts.add(Message.of(TermChanges.class, how + ".added", Message.words(added)));
         }
         if (!gone.isEmpty()) {
-            parts.add(less + " " + String.join(", ", gone));
+            parts.add(Message.of(TermChanges.class, how + ".gone", Message.words(gone)));
         }
     }
 }

@@ -10,6 +10,7 @@ import org.drillwright.plan.published.PublishedTerm;
 import org.drillwright.plan.term.Exam;
 import org.drillwright.plan.term.Term;
 import org.drillwright.plan.term.TermDay;
+import org.drillwright.wording.Message;
 
 /**
  * A term as it was planned on a day.
@@ -17,7 +18,7 @@ import org.drillwright.plan.term.TermDay;
  * @param named the file of the term
  * @param remarks what the instructor should know, one sentence each
  */
-public record TermPlan(String named, Term term, LocalDate today, List<GroupPlan> groups, List<String> remarks) {
+public record TermPlan(String named, Term term, LocalDate today, List<GroupPlan> groups, List<Message> remarks) {
 
     public TermPlan {
         groups = List.copyOf(groups);

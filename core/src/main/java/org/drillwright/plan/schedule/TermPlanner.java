@@ -30,6 +30,7 @@ import org.drillwright.plan.term.TermDay;
 import org.drillwright.plan.term.TermGroup;
 import org.drillwright.record.Entry;
 import org.drillwright.record.History;
+import org.drillwright.wording.Message;
 
 /** Plans a term from what is on record: classes that are over are what they were, those to come are planned. */
 public final class TermPlanner {
@@ -73,7 +74,7 @@ public final class TermPlanner {
      */
     public TermPlan plan(String named, Optional<PublishedTerm> published) {
         List<GroupPlan> groups = new ArrayList<>();
-        List<String> remarks = new ArrayList<>();
+        List<Message> remarks = new ArrayList<>();
         for (TermGroup group : term.groups()) {
             groups.add(plan(group, published));
             remarks.addAll(TermRemarks.of(group, drills, roster, history));
@@ -82,13 +83,12 @@ public final class TermPlanner {
         return new TermPlan(named, term, today, groups, remarks);
     }
 
-    private List<String> unrecorded() {
+    private List<Message> unrecorded() {
         List<LocalDate> days = history.days();
         return term.days().stream()
                 .map(TermDay::date)
                 .filter(day -> day.isBefore(today) && !days.contains(day))
-                .map(day -> "Nothing is on record for " + day
-                        + ", so it counts as a class in which nothing was done. Record it if it took place.")
+                .map(day -> Message.of(TermPlanner.class, "unrecorded", Message.day(day)))
                 .toList();
     }
 

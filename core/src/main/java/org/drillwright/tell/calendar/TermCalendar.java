@@ -21,6 +21,7 @@ import org.drillwright.plan.published.GroupCells;
 import org.drillwright.plan.published.Publication;
 import org.drillwright.plan.published.PublishedClass;
 import org.drillwright.plan.published.PublishedTerm;
+import org.drillwright.wording.Message;
 
 /**
  * The published plans of a term as an iCalendar file (RFC 5545): an event for each class, and one for the exam. The same
@@ -43,13 +44,15 @@ public final class TermCalendar {
     private final PublishedTerm now;
     private final String school;
     private final UnaryOperator<String> title;
+    private final Locale language;
     private final Content content = new Content();
 
-    private TermCalendar(List<Publication> line, String school, UnaryOperator<String> title) {
+    private TermCalendar(List<Publication> line, String school, UnaryOperator<String> title, Locale language) {
         this.line = List.copyOf(line);
         this.now = line.get(line.size() - 1).term();
         this.school = school;
         this.title = title;
+        this.language = language;
     }
 
     /**
@@ -58,16 +61,19 @@ public final class TermCalendar {
      * @param line the plans up to the one that holds, the first first; one of them at least has a class (section 3.6)
      * @param school its name, by which its events differ from those of other schools
      * @param title what a drill is called, by its id
+     * @param language in which it is told
      */
-    public static String of(List<Publication> line, String school, UnaryOperator<String> title) {
-        return new TermCalendar(line, school, title).written();
+    public static String of(List<Publication> line, String school, UnaryOperator<String> title, Locale language) {
+        return new TermCalendar(line, school, title, language).written();
     }
 
     /** No METHOD (section 3.7.2): this is a file that shows classes, and no invitation. */
     private String written() {
         content.line("BEGIN", "VCALENDAR");
         content.line("VERSION", "2.0");
-        content.line("PRODID", "-//Drillwright//Drillwright//EN");
+        content.line(
+                "PRODID",
+                "-//Drillwright//Drillwright//" + language.getLanguage().toUpperCase(Locale.ROOT));
         content.line("CALSCALE", "GREGORIAN");
         now.zone().filter(zone -> isTimed()).ifPresent(zone -> Zone.write(zone, first(), last(), content));
         for (String key : keys()) {
@@ -114,25 +120,29 @@ public final class TermCalendar {
                 one.minutes(),
                 term.zone().map(ZoneId::getId).orElse(""),
                 term.place(),
-                "Class, " + called(term),
+                said("class", called(term)),
                 one.groups().stream()
                         .map(cells -> described(cells, one.groups().size() > 1))
                         .collect(Collectors.joining("\n")));
     }
 
     private String described(GroupCells cells, boolean named) {
-        String drills = Stream.of(said("New: ", cells.asNew()), said("Again: ", cells.again()))
+        String drills = Stream.of(drills("new", cells.asNew()), drills("again", cells.again()))
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining("\n"));
         return named ? cells.group() + "\n" + drills : drills;
     }
 
-    private String said(String before, List<String> drills) {
-        return drills.isEmpty() ? "" : before + drills.stream().map(title).collect(Collectors.joining("; "));
+    private String drills(String how, List<String> drills) {
+        return drills.isEmpty() ? "" : said(how, drills.stream().map(title).collect(Collectors.joining("; ")));
     }
 
-    private static Event exam(PublishedTerm term, LocalDate day) {
-        return new Event(day, Optional.empty(), 0, "", term.place(), "Exam, " + called(term), "");
+    private String said(String key, Object... values) {
+        return Message.of(TermCalendar.class, key, values).in(language);
+    }
+
+    private Event exam(PublishedTerm term, LocalDate day) {
+        return new Event(day, Optional.empty(), 0, "", term.place(), said("exam", called(term)), "");
     }
 
     private void event(String key, Story story) {
@@ -150,7 +160,7 @@ public final class TermCalendar {
         if (!event.place().isEmpty()) {
             content.text("LOCATION", event.place());
         }
-        content.text("CATEGORIES", key.equals(EXAM) ? "Exam" : "Class");
+        content.text("CATEGORIES", said(key.equals(EXAM) ? "category.exam" : "category.class"));
         content.line("STATUS", story.cancelled() ? "CANCELLED" : "CONFIRMED");
         content.line("END", "VEVENT");
     }

@@ -26,7 +26,7 @@ class CardNeedTest {
         var plan = ClassPlan.of(
                 school, Larks.roster(people, drills), brief, History.NONE, Wished.of(school, brief, drills));
         return CardNeed.of(school, plan, Pairing.of(plan.pairing()).plan()).stream()
-                .map(CardNeed::sentence)
+                .map(need -> need.sentence().english())
                 .toList();
     }
 

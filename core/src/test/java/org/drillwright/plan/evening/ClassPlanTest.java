@@ -98,7 +98,8 @@ class ClassPlanTest {
     @Test
     void aCardForEachPlaceAndOneForTheCaller() {
         List<CardNeed> needs = CardNeed.of(folder.school(), plan, pairs);
-        assertEquals("13 cards of set intermediate, no. 1", needs.get(0).sentence());
+        assertEquals(
+                "13 cards of set intermediate, no. 1", needs.get(0).sentence().english());
         assertEquals(4, needs.size());
     }
 }

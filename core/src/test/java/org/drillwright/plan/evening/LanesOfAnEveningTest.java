@@ -10,6 +10,7 @@ import org.drillwright.model.Drill;
 import org.drillwright.plan.lesson.Remark;
 import org.drillwright.plan.roster.Hall;
 import org.drillwright.record.History;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -46,7 +47,7 @@ class LanesOfAnEveningTest {
         assertEquals(
                 List.of("The hall holds 6 pairs at once, so each round is worked in 2 waves; the time allows"
                         + " for that."),
-                Remark.sentences(plan.remarks()));
+                Remark.sentences(plan.remarks()).stream().map(Message::english).toList());
     }
 
     @Test
@@ -55,7 +56,7 @@ class LanesOfAnEveningTest {
         assertEquals(3, plan.waves());
         assertEquals(
                 List.of("The hall holds 1 pair at once, so each round is worked in 3 waves; the time allows for that."),
-                Remark.sentences(plan.remarks()));
+                Remark.sentences(plan.remarks()).stream().map(Message::english).toList());
     }
 
     @Test
@@ -68,7 +69,11 @@ class LanesOfAnEveningTest {
         ClassPlan plan = plan(NONE, 5);
         assertEquals(1, plan.waves());
         assertEquals(1, plan.remarks().size());
-        assertTrue(plan.remarks().get(0).sentence().startsWith("No lane fits: one lane needs at least 8 m x 4 m."));
+        assertTrue(plan.remarks()
+                .get(0)
+                .sentence()
+                .english()
+                .startsWith("No lane fits: one lane needs at least 8 m x 4 m."));
     }
 
     /**

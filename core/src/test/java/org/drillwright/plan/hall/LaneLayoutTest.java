@@ -63,7 +63,8 @@ class LaneLayoutTest {
                 Math.max(LaneLayout.along(hall).count(), LaneLayout.across(hall).count()));
         LaneLayout layout = LaneLayout.of(hall);
         assertEquals(best, layout.count());
-        assertTrue(layout.sentence().startsWith(said), layout.sentence());
+        assertTrue(
+                layout.sentence().english().startsWith(said), layout.sentence().english());
     }
 
     @Test
@@ -72,14 +73,15 @@ class LaneLayoutTest {
         assertEquals(2, layout.waves(10));
         assertEquals(1, layout.waves(6));
         assertEquals(0, layout.waves(0));
-        assertTrue(layout.sentence().startsWith("6 lanes fit, 3 abreast along the hall: 12 people at once."));
-        assertTrue(layout.sentence().endsWith("local rules and your own risk assessment decide."));
+        assertTrue(layout.sentence().english().startsWith("6 lanes fit, 3 abreast along the hall: 12 people at once."));
+        assertTrue(layout.sentence().english().endsWith("local rules and your own risk assessment decide."));
     }
 
     @Test
     void a_hall_too_small_says_what_a_lane_needs() {
         assertTrue(LaneLayout.of(Hall.of(300, 300))
                 .sentence()
+                .english()
                 .startsWith("No lane fits: one lane needs at least 8 m x 4 m."));
     }
 

@@ -14,6 +14,7 @@ import org.drillwright.plan.roster.ClassBrief;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.read.DrillReader;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 class ClassLoadsTest {
@@ -63,13 +64,17 @@ class ClassLoadsTest {
     void needs_that_nobody_meets_are_told_without_all_the_names() {
         assertEquals(
                 List.of("parry needs salute, which nobody here can do yet."),
-                Remark.sentences(loads(drill("parry", "[salute]")).unmet()));
+                loads(drill("parry", "[salute]")).unmet().stream()
+                        .map(remark -> remark.sentence().english())
+                        .toList());
     }
 
     @Test
     void needs_that_somebody_lacks_are_told_with_the_name() {
         assertEquals(
                 List.of("parry needs lunge, which Bo can't do yet."),
-                Remark.sentences(loads(drill("parry", "[thrust, lunge]")).unmet()));
+                Remark.sentences(loads(drill("parry", "[thrust, lunge]")).unmet()).stream()
+                        .map(Message::english)
+                        .toList());
     }
 }

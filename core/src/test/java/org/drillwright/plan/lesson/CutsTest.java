@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Duration;
 import java.util.List;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -15,8 +16,10 @@ class CutsTest {
     private static final List<DrillLoad> D1 = List.of(Larkspur.THRUST);
 
     private static List<String> advice(int seconds, List<DrillLoad> chosen) {
-        return Remark.sentences(
-                Cuts.advice(new Lesson(Duration.ofSeconds(900 + seconds), Larkspur.TIMING), D1, chosen));
+        return Remark.sentences(Cuts.advice(new Lesson(Duration.ofSeconds(900 + seconds), Larkspur.TIMING), D1, chosen))
+                .stream()
+                .map(Message::english)
+                .toList();
     }
 
     @Test

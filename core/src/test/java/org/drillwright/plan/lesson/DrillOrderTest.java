@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Duration;
 import java.util.List;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 /** Each drill after those it needs; worked by hand. */
@@ -36,7 +37,7 @@ class DrillOrderTest {
                         "D moved before A, which needs it.",
                         "C moved before A, which needs it.",
                         "B moved before A, which needs it."),
-                Remark.sentences(order.moved()));
+                Remark.sentences(order.moved()).stream().map(Message::english).toList());
     }
 
     /** While A waits for C, B and D come first; but A needs neither, though D needs B. */
@@ -44,6 +45,8 @@ class DrillOrderTest {
     void a_drill_that_only_goes_ahead_of_one_that_waits_is_not_told_as_moved() {
         DrillOrder order = DrillOrder.of(List.of(load("A", "C"), load("B"), load("D", "B"), load("C")));
         assertEquals(List.of("B", "D", "C", "A"), Larkspur.ids(order.drills()));
-        assertEquals(List.of("C moved before A, which needs it."), Remark.sentences(order.moved()));
+        assertEquals(
+                List.of("C moved before A, which needs it."),
+                Remark.sentences(order.moved()).stream().map(Message::english).toList());
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.List;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -35,7 +36,9 @@ class FullLessonTest {
         assertEquals(List.of(), filled(3600, List.of(Larkspur.THRUST), 12).advice());
         assertEquals(
                 List.of("Only 37 % of the class is practice; aim for 50 %, and at least 40 %."),
-                Remark.sentences(filled(3600, List.of(Larkspur.THRUST), 11).advice()));
+                Remark.sentences(filled(3600, List.of(Larkspur.THRUST), 11).advice()).stream()
+                        .map(Message::english)
+                        .toList());
     }
 
     /** D1 and D2 take 410 + 774 s and a changeover of 60 s: 1244 of 1500 s; D3, of 410 s, finds no room. */

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -103,7 +104,9 @@ class LessonTest {
                 List.of(
                         "Together they take 8:34 min more than the class lasts; left out: D5.",
                         "To keep them all, cut repetitions: D1 2, D2 2, D3 2, D4 1, D5 1; that saves 9:14 min."),
-                Remark.sentences(plan(60, Larkspur.ALL).advice()));
+                Remark.sentences(plan(60, Larkspur.ALL).advice()).stream()
+                        .map(Message::english)
+                        .toList());
     }
 
     @Test
@@ -130,14 +133,18 @@ class LessonTest {
         LessonPlan plan = plan(40, drills);
         assertEquals("D1 D2 D3 D4", String.join(" ", Larkspur.ids(plan.drills())));
         // 900 + 2644 seconds are 1144 more than 40 minutes.
-        assertTrue(Remark.sentences(plan.advice())
+        assertTrue(Remark.sentences(plan.advice()).stream()
+                .map(Message::english)
+                .toList()
                 .contains("The drills that must be included take 19:04 min more than the class" + " lasts."));
         assertEquals(Duration.ofSeconds(-1144), plan.spare());
     }
 
     @Test
     void little_practice_is_told() {
-        List<String> advice = Remark.sentences(plan(40, Larkspur.ALL).advice());
+        List<String> advice = Remark.sentences(plan(40, Larkspur.ALL).advice()).stream()
+                .map(Message::english)
+                .toList();
         // 240 + 504 seconds of 2400.
         assertEquals(
                 "Only 31 % of the class is practice; aim for 50 %, and at least 40 %.", advice.get(advice.size() - 1));
@@ -149,14 +156,16 @@ class LessonTest {
         assertEquals(List.of("D3", "D1", "D2", "D5"), Larkspur.ids(order.drills()));
         assertEquals(
                 List.of("D1 moved before D5, which needs it.", "D2 moved before D5, which needs it."),
-                Remark.sentences(order.moved()));
+                Remark.sentences(order.moved()).stream().map(Message::english).toList());
     }
 
     @Test
     void a_circle_is_named() {
         DrillLoad circle = Larkspur.needing(Larkspur.THRUST, "D2");
         LessonPlan plan = plan(60, List.of(Larkspur.STEP, circle, Larkspur.PARRY));
-        assertEquals(List.of("These need one another in a circle: D1, D2."), Remark.sentences(plan.advice()));
+        assertEquals(
+                List.of("These need one another in a circle: D1, D2."),
+                Remark.sentences(plan.advice()).stream().map(Message::english).toList());
         assertEquals(List.of(), plan.drills());
     }
 

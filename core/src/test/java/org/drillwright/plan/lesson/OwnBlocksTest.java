@@ -12,6 +12,7 @@ import org.drillwright.plan.roster.OwnBlock.Place;
 import org.drillwright.record.Entry;
 import org.drillwright.record.Event;
 import org.drillwright.record.History;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,6 +44,7 @@ class OwnBlocksTest {
 
     private static List<String> told(LessonPlan plan) {
         return Remark.sentences(plan.advice()).stream()
+                .map(Message::english)
                 .filter(one -> !one.startsWith("Only"))
                 .toList();
     }
@@ -145,11 +147,17 @@ class OwnBlocksTest {
         LessonPlan short_ = plan(25, List.of(Larkspur.THRUST), 0, talk, block("Masks", 1, Place.BEFORE));
         assertEquals(List.of(), short_.drills());
         assertTrue(
-                Remark.sentences(short_.advice()).contains("Without Talk (5:00 min) they would all fit."),
+                Remark.sentences(short_.advice()).stream()
+                        .map(Message::english)
+                        .toList()
+                        .contains("Without Talk (5:00 min) they would all fit."),
                 short_.advice()::toString);
         LessonPlan must = plan(25, List.of(Larkspur.required(Larkspur.THRUST)), 0, talk);
         assertTrue(
-                Remark.sentences(must.advice()).contains("Without Talk (5:00 min) they would fit."),
+                Remark.sentences(must.advice()).stream()
+                        .map(Message::english)
+                        .toList()
+                        .contains("Without Talk (5:00 min) they would fit."),
                 must.advice()::toString);
     }
 

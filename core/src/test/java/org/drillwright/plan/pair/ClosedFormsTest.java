@@ -43,7 +43,7 @@ class ClosedFormsTest {
                     assertEquals(0, checker.repeats());
                     assertTrue(
                             plan.method() == Method.RING || fresh == knowing,
-                            () -> plan.method().words());
+                            () -> plan.method().words().english());
                     rings += plan.method() == Method.RING ? 1 : 0;
                 }
             }
@@ -108,7 +108,7 @@ class ClosedFormsTest {
         assertTrue(all.stream().allMatch(name -> checker.met(name, "instructor") <= 1));
         assertEquals(
                 "11 students is an odd number: one is left over in each round and works with the instructor, in turn.",
-                plan.shortages().get(0).sentence());
+                plan.shortages().get(0).sentence().english());
     }
 
     private static Set<String> with(Set<String> names, String more) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Person;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 /** What an instructor is told of a plan, each sentence worked out by hand. */
@@ -30,7 +31,10 @@ class FactsTest {
                 .leftOver(LeftOver.BOTH_NEW)
                 .rounds(2)
                 .plan()
-                .facts();
+                .facts()
+                .stream()
+                .map(Message::english)
+                .toList();
         assertEquals("thrust: 3 are new to this drill and 1 knows it: at most 1 safe pair; 2 remain.", facts.get(0));
         assertEquals(
                 List.of(
@@ -44,11 +48,9 @@ class FactsTest {
         assertEquals(
                 List.of("thrust, cut: 5 students is an odd number: one is left over in each round and works with the"
                         + " instructor, in turn."),
-                Classes.of(0, 5)
-                        .drills("thrust", "cut")
-                        .training()
-                        .plan()
-                        .facts()
+                Classes.of(0, 5).drills("thrust", "cut").training().plan().facts().stream()
+                        .map(Message::english)
+                        .toList()
                         .subList(0, 1));
     }
 
@@ -58,7 +60,9 @@ class FactsTest {
         assertEquals(
                 List.of("One pair meets more than once today, as there are more rounds than permitted partners;"
                         + " fewer isn't possible."),
-                Classes.of(0, 2).rounds(3).plan().facts());
+                Classes.of(0, 2).rounds(3).plan().facts().stream()
+                        .map(Message::english)
+                        .toList());
     }
 
     /** Three who are apart of each other, and only one who knows the drill: nobody can join the one pair. */
@@ -73,7 +77,10 @@ class FactsTest {
                 .noInstructor()
                 .rounds(1)
                 .plan()
-                .facts();
+                .facts()
+                .stream()
+                .map(Message::english)
+                .toList();
         assertEquals(
                 List.of(
                         "thrust: 3 are new to this drill and 1 knows it: at most 1 safe pair; 2 remain.",
@@ -93,7 +100,10 @@ class FactsTest {
                 .apart("B0", "Marlow")
                 .rounds(1)
                 .plan()
-                .facts();
+                .facts()
+                .stream()
+                .map(Message::english)
+                .toList();
         assertEquals(
                 List.of(
                         "thrust: 3 are new to this drill and 1 knows it: at most 1 safe pair; 2 remain.",
@@ -108,7 +118,11 @@ class FactsTest {
         List<Person> all =
                 List.of(Person.named("Ash").withSkill(3), Person.named("Bo").withSkill(4));
         String told = "Not everyone has a skill number, so levels were compared instead.";
-        assertEquals(List.of(told), Classes.of(some).training().rounds(1).plan().facts());
+        assertEquals(
+                List.of(told),
+                Classes.of(some).training().rounds(1).plan().facts().stream()
+                        .map(Message::english)
+                        .toList());
         assertEquals(List.of(), Classes.of(all).training().rounds(1).plan().facts());
     }
 
@@ -126,8 +140,13 @@ class FactsTest {
         String fair =
                 "In 7 rounds everyone who is new works once with everyone who knows the drill, and has 3 turns as a"
                         + " third.";
-        assertTrue(Classes.of(7, 3).walk().rounds(7).plan().facts().contains(fair));
-        assertTrue(Classes.of(7, 3).walk().rounds(6).plan().facts().stream().noneMatch(fact -> fact.startsWith("In ")));
+        assertTrue(Classes.of(7, 3).walk().rounds(7).plan().facts().stream()
+                .map(Message::english)
+                .toList()
+                .contains(fair));
+        assertTrue(Classes.of(7, 3).walk().rounds(6).plan().facts().stream()
+                .map(Message::english)
+                .noneMatch(fact -> fact.startsWith("In ")));
     }
 
     /** In training nobody counts as new: the five are only an odd number. */
@@ -136,7 +155,7 @@ class FactsTest {
         Classes classes = Classes.of(4, 1).training().rounds(1);
         assertEquals(
                 "5 students is an odd number: one is left over in each round and works with the instructor, in turn.",
-                classes.plan().shortages().get(0).sentence());
+                classes.plan().shortages().get(0).sentence().english());
         assertEquals(0, classes.plan().shortages().get(0).fresh());
     }
 }

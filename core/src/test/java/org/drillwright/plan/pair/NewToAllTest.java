@@ -93,8 +93,9 @@ class NewToAllTest {
         Classes classes = Classes.of(fresh, knowing).rounds(1).ways(ways(BothNew.NEEDED, posts));
         PairingPlan plan = (helpers == 2 ? classes.assistants("Marlow") : classes).plan();
         assertEquals(
-                List.of(sentence), plan.watched().stream().map(Watch::sentence).toList());
-        assertEquals("thrust: " + sentence + ".", plan.facts().get(0));
+                List.of(sentence),
+                plan.watched().stream().map(watch -> watch.sentence().english()).toList());
+        assertEquals("thrust: " + sentence + ".", plan.facts().get(0).english());
         assertEquals(List.of(), plan.shortages());
     }
 

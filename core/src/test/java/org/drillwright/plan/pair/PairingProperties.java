@@ -197,7 +197,8 @@ class PairingProperties {
                 boolean bothNew = group.people().stream().allMatch(name -> name.startsWith("A"))
                         && group.people().size() > 1;
                 assertEquals(bothNew, group.eyes().isPresent());
-                assertTrue(!bothNew || plan.facts().stream().anyMatch(fact -> fact.contains("of two")));
+                assertTrue(!bothNew
+                        || plan.facts().stream().anyMatch(fact -> fact.english().contains("of two")));
             }
         }
     }

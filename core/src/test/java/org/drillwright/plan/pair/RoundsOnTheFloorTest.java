@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.rounds.Method;
 import org.drillwright.tell.ChangeWords;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 /** Where people stand in each round and who walks between them; worked by hand. */
@@ -70,7 +71,7 @@ class RoundsOnTheFloorTest {
                         "At each change line B moves one post up, from post 1 to post 2 and so on; whoever"
                                 + " leaves the last"
                                 + " post walks round behind line A to post 1."),
-                ChangeWords.of(plan.changes()));
+                ChangeWords.of(plan.changes()).stream().map(Message::english).toList());
         assertEquals(List.of(), plan.movers(1));
         assertEquals(Set.of("B2", "B3"), Set.copyOf(plan.movers(2)));
     }
@@ -79,7 +80,9 @@ class RoundsOnTheFloorTest {
     void where_nobody_walks_the_sheet_is_read() {
         assertEquals(
                 List.of("At each change everyone reads the sheet."),
-                ChangeWords.of(Classes.of(0, 4).rounds(2).plan().changes()));
+                ChangeWords.of(Classes.of(0, 4).rounds(2).plan().changes()).stream()
+                        .map(Message::english)
+                        .toList());
     }
 
     /** Of three rounds of two people all join the two, and none joins either with a third who isn't there. */

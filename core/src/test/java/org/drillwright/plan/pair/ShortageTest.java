@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.drillwright.plan.rounds.Extras;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,7 +28,7 @@ class ShortageTest {
     void an_odd_number(int students, int helped, String sentence) {
         for (int fresh = 0; fresh <= students; fresh++) {
             Shortage shortage = shortage(fresh, students - fresh, students / 2, helped, Extras.NONE, Extras.NONE);
-            assertEquals(sentence, shortage.sentence());
+            assertEquals(sentence, shortage.sentence().english());
             assertEquals(List.of(), shortage.choices());
         }
     }
@@ -41,7 +42,7 @@ class ShortageTest {
                 "2 | 0 | 2 are new to this drill and nobody knows it: no safe pair; 2 remain."
             })
     void more_are_new_than_know_the_drill(int fresh, int knowing, String sentence) {
-        assertEquals(sentence, shortage(fresh, knowing).sentence());
+        assertEquals(sentence, shortage(fresh, knowing).sentence().english());
     }
 
     private static Shortage shortage(int fresh, int knowing) {
@@ -72,7 +73,9 @@ class ShortageTest {
     void some_are_kept_apart(int fresh, int knowing, int pairs, String sentence) {
         assertEquals(
                 sentence,
-                shortage(fresh, knowing, pairs, 0, Extras.NONE, Extras.NONE).sentence());
+                shortage(fresh, knowing, pairs, 0, Extras.NONE, Extras.NONE)
+                        .sentence()
+                        .english());
     }
 
     /** Three new and one who knows it: of two left one joins the pair, or the two work together. */
@@ -83,8 +86,9 @@ class ShortageTest {
                         "solo: all 2 do solo work or watch.",
                         "threes: 1 three, each with one who knows the drill; 1 does solo work.",
                         "both-new: 1 pair of two who are both new."),
-                shortage(3, 1, 1, 0, new Extras(0, 1, 0, 1), new Extras(0, 0, 1, 0))
-                        .choices());
+                shortage(3, 1, 1, 0, new Extras(0, 1, 0, 1), new Extras(0, 0, 1, 0)).choices().stream()
+                        .map(Message::english)
+                        .toList());
     }
 
     @Test
@@ -94,8 +98,9 @@ class ShortageTest {
                         "solo: 1 works with the instructor, 1 does solo work or watches.",
                         "threes: 1 three, each with one who knows the drill, and 1 works with the instructor:"
                                 + " everyone works with someone who knows it."),
-                shortage(3, 1, 1, 1, new Extras(1, 1, 0, 0), new Extras(1, 0, 0, 1))
-                        .choices());
+                shortage(3, 1, 1, 1, new Extras(1, 1, 0, 0), new Extras(1, 0, 0, 1)).choices().stream()
+                        .map(Message::english)
+                        .toList());
     }
 
     /** Of seven left two are taken; of the other five two join the two pairs, and three are alone. */
@@ -110,7 +115,8 @@ class ShortageTest {
                         "both-new: 2 pairs of two who are both new, and 2 work with the instructor or Marlow; 1"
                                 + " does solo"
                                 + " work."),
-                shortage(9, 2, 2, 2, new Extras(2, 2, 0, 3), new Extras(2, 0, 2, 1))
-                        .choices());
+                shortage(9, 2, 2, 2, new Extras(2, 2, 0, 3), new Extras(2, 0, 2, 1)).choices().stream()
+                        .map(Message::english)
+                        .toList());
     }
 }

@@ -20,7 +20,7 @@ class VerdictTest {
         assertTrue(verdict.isProvedBest());
         assertEquals(Optional.empty(), verdict.open());
         assertEquals(0, verdict.above());
-        assertEquals("Proved best.", verdict.sentence());
+        assertEquals("Proved best.", verdict.sentence().english());
     }
 
     @Test
@@ -29,7 +29,9 @@ class VerdictTest {
         assertFalse(verdict.isProvedBest());
         assertEquals(Optional.of(Aim.REPEATS), verdict.open());
         assertEquals(3, verdict.above());
-        assertEquals("In repeats today another plan could be better by 3 at most.", verdict.sentence());
+        assertEquals(
+                "In repeats today another plan could be better by 3 at most.",
+                verdict.sentence().english());
     }
 
     @Test
@@ -38,7 +40,7 @@ class VerdictTest {
         assertEquals(
                 "Proved best in everything more important than repeats of past classes; in that, another plan could be"
                         + " better by 5 at most.",
-                verdict.sentence());
+                verdict.sentence().english());
     }
 
     @Test
@@ -48,6 +50,6 @@ class VerdictTest {
                 "Proved best in everything more important than repeats of past classes; in that, another plan could be"
                         + " better by 5 at most; of two lines in which everybody may work with everybody opposite, none"
                         + " are better.",
-                verdict.sentence());
+                verdict.sentence().english());
     }
 }

@@ -16,6 +16,7 @@ import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.record.Entry;
 import org.drillwright.tell.ChangeWords;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,7 +65,11 @@ class WalkedEveningTest {
         WalkChoice one = Pairing.of(classes.request()).choices().get(0);
         assertEquals(
                 List.of("one forming", "nobody changes lines", "nobody meets again", "1"),
-                List.of(one.name(), one.effort(), one.price(), one.word()));
+                List.of(
+                        one.name().english(),
+                        one.effort().english(),
+                        one.price().english(),
+                        one.word()));
         assertTrue(one.usual());
     }
 
@@ -86,7 +91,7 @@ class WalkedEveningTest {
                 "Proved best in everything more important than repeats of past classes; in that, another plan could be"
                         + " better by 4 at most; of two lines in which everybody may work with everybody opposite, none"
                         + " are better.",
-                plan.verdict().orElseThrow().sentence());
+                plan.verdict().orElseThrow().sentence().english());
     }
 
     /** Ash and Bo are new to Q too, and nobody is kept apart: five in one line, and two who help fill the other. */
@@ -101,7 +106,7 @@ class WalkedEveningTest {
         assertEquals(Set.of("Cy", "Dee", "Eli", "instructor", "Marlow"), Set.copyOf(walk.moves()));
         assertEquals(
                 "Helpers join the lines so that everyone can walk; the places are the best that were found.",
-                plan.verdict().orElseThrow().sentence());
+                plan.verdict().orElseThrow().sentence().english());
     }
 
     /** With Eli and Fay kept apart as well six stand against two and two who help: Q is read, R is walked. */
@@ -114,7 +119,7 @@ class WalkedEveningTest {
         assertEquals(
                 "Q: no forming, everyone reads the sheet. 6 have to be in one line, as they are new to it or kept"
                         + " apart: the other 2 and the 2 who can help don't fill the second line.",
-                ChangeWords.of(plan.changes()).get(0));
+                ChangeWords.of(plan.changes()).get(0).english());
         assertEquals(
                 List.of(List.of(1, 3)),
                 plan.walks().stream()
@@ -149,7 +154,10 @@ class WalkedEveningTest {
                 .map(group -> group.people().get(0))
                 .collect(Collectors.toSet());
         assertEquals(Set.copyOf(walk.stays()), rested);
-        assertTrue(ChangeWords.of(plan.changes()).contains("Whoever has nobody opposite rests for that round."));
+        assertTrue(ChangeWords.of(plan.changes()).stream()
+                .map(Message::english)
+                .toList()
+                .contains("Whoever has nobody opposite rests for that round."));
     }
 
     /** What is asked for is made; more formings than drills can't be. */
@@ -169,9 +177,10 @@ class WalkedEveningTest {
         List<WalkChoice> choices = Pairing.of(classes.request()).choices();
         assertEquals(
                 List.of("one forming", "two formings", "free"),
-                choices.stream().map(WalkChoice::name).toList());
-        assertEquals("8 pairs meet again, in rounds 5 and 6", choices.get(0).price());
-        assertEquals("nobody meets again", choices.get(2).price());
+                choices.stream().map(choice -> choice.name().english()).toList());
+        assertEquals(
+                "8 pairs meet again, in rounds 5 and 6", choices.get(0).price().english());
+        assertEquals("nobody meets again", choices.get(2).price().english());
         for (WalkChoice choice : choices) {
             Movement asked =
                     choice.formings() == 0 ? Movement.FREE : choice.formings() == 1 ? Movement.ONE : Movement.TWO;

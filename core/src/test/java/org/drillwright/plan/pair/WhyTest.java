@@ -10,12 +10,15 @@ import org.drillwright.plan.roster.BothNew;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Ways;
 import org.drillwright.record.Entry;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 class WhyTest {
 
     private static List<String> why(Classes classes, String one, String other) {
-        return Pairing.of(classes.request()).why(one, other);
+        return Pairing.of(classes.request()).why(one, other).stream()
+                .map(Message::english)
+                .toList();
     }
 
     @Test

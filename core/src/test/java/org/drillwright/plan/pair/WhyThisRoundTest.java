@@ -16,6 +16,7 @@ import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.rounds.Tally;
 import org.drillwright.plan.walk.Walks;
 import org.drillwright.record.Entry;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 /** What is answered about single rounds; all that a change would cost is worked by hand. */
@@ -24,7 +25,9 @@ class WhyThisRoundTest {
     private static final LocalDate LAST = LocalDate.of(2026, 9, 7);
 
     private static List<String> why(Classes classes, String one, String other) {
-        return Pairing.of(classes.request()).why(one, other);
+        return Pairing.of(classes.request()).why(one, other).stream()
+                .map(Message::english)
+                .toList();
     }
 
     private static Entry met(LocalDate day, String one, String other) {
@@ -166,7 +169,8 @@ class WhyThisRoundTest {
                 .toArray();
         Solution dearer = new Solution(
                 found.problem(), found.table(), found.method(), found.extras(), Tally.of(dear), found.bound());
-        List<String> why = new Why(request, dearer, Pairing.of(request).plan()).of("B0", "B1");
+        List<String> why = new Why(request, dearer, Pairing.of(request).plan())
+                .of("B0", "B1").stream().map(Message::english).toList();
         return why.subList(why.size() - 1, why.size());
     }
 

@@ -14,6 +14,7 @@ import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Method;
 import org.drillwright.tell.ChangeWords;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 /** A class worked out by hand: Ash, Bo and Cy are new; Dee, Eli, Fay, Gus and Hal know the drill. All are invented. */
@@ -47,7 +48,7 @@ class WorkedExampleTest {
         TableChecker checker = new TableChecker(ALL, FRESH).rounds(TableChecker.text(plan));
         assertEquals(List.of(), checker.faults());
         assertEquals(20, checker.pairs());
-        assertEquals("Proved best.", plan.verdict().orElseThrow().sentence());
+        assertEquals("Proved best.", plan.verdict().orElseThrow().sentence().english());
     }
 
     /** Whoever leads first stands first; here each two stand by their names. */
@@ -76,7 +77,7 @@ class WorkedExampleTest {
                 new TableChecker(ALL, FRESH).rounds(TableChecker.text(plan)).faults());
         assertEquals(
                 "Line A stays, from post 1 onwards: Ash, Bo, Cy, Dee.",
-                ChangeWords.of(plan.changes()).get(0));
+                ChangeWords.of(plan.changes()).get(0).english());
         for (int round = 2; round <= 4; round++) {
             assertEquals(Set.of("Eli", "Fay", "Gus", "Hal"), Set.copyOf(plan.movers(round)));
             for (String walker : List.of("Eli", "Fay", "Gus", "Hal")) {
@@ -103,8 +104,10 @@ class WorkedExampleTest {
         }
         assertEquals(
                 "thrust: 7 are new to this drill and 3 know it: at most 3 safe pairs; 4 remain.",
-                plan.facts().get(0));
-        assertTrue(plan.facts()
+                plan.facts().get(0).english());
+        assertTrue(plan.facts().stream()
+                .map(Message::english)
+                .toList()
                 .contains("In 7 rounds everyone who is new works once with everyone who knows the drill, and"
                         + " has 4 turns"
                         + " without a partner of their own."));
@@ -121,7 +124,7 @@ class WorkedExampleTest {
                                 + " instructor: everyone works with someone who knows it.",
                         // The instructor has an eye on them.
                         "Choice both-new: 2 pairs of two who are both new."),
-                plan.facts().subList(0, 4));
+                plan.facts().stream().map(Message::english).toList().subList(0, 4));
         assertTrue(IntStream.range(0, 7)
                 .allMatch(round -> plan.rounds().get(round).groups().stream()
                         .noneMatch(group -> group.kind() == Group.Kind.SOLO)));
@@ -131,6 +134,6 @@ class WorkedExampleTest {
     void nine_new_and_four_who_know() {
         assertEquals(
                 "9 are new to this drill and 4 know it: at most 4 safe pairs; 5 remain.",
-                Classes.of(9, 4).rounds(1).plan().shortages().get(0).sentence());
+                Classes.of(9, 4).rounds(1).plan().shortages().get(0).sentence().english());
     }
 }

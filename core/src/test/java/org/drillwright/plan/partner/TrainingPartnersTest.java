@@ -119,7 +119,9 @@ class TrainingPartnersTest {
     void without_a_common_drill_there_is_no_session() {
         TwoSession session = TwoSession.of(ASH, BO, Duration.ofMinutes(60), DRILLS, KNOWLEDGE, Timing.USUAL);
         assertTrue(session.blocks().isEmpty());
-        assertEquals("There is no drill yet that both know and that suits their hands.", session.fact());
+        assertEquals(
+                "There is no drill yet that both know and that suits their hands.",
+                session.fact().english());
     }
 
     @Test

@@ -102,16 +102,16 @@ class TwoSessionTest {
     void the_two_are_told_what_was_chosen() {
         assertEquals(
                 "2 of the 3 drills that both know, the latest in teaching order.",
-                session(ASH, BO, 31).fact());
-        assertEquals("All 3 drills that both know.", session(ASH, BO, 60).fact());
+                session(ASH, BO, 31).fact().english());
+        assertEquals("All 3 drills that both know.", session(ASH, BO, 60).fact().english());
         assertEquals(
                 "The only drill that both know.",
-                session(ASH, BO.withHand(Hand.LEFT), 60).fact());
+                session(ASH, BO.withHand(Hand.LEFT), 60).fact().english());
         assertEquals(
                 "There isn't time for a drill besides the opening, warm-up and closing.",
-                session(ASH, BO, 19).fact());
+                session(ASH, BO, 19).fact().english());
         assertEquals(
                 "There is no drill yet that both know and that suits their hands.",
-                session(ASH, Person.named("Cy"), 60).fact());
+                session(ASH, Person.named("Cy"), 60).fact().english());
     }
 }

@@ -23,7 +23,7 @@ class AimTest {
         "HANDS,pairs of a right and a left hand,10"
     })
     void each_aim_has_its_words_and_its_rank(Aim aim, String words, int rank) {
-        assertEquals(words, aim.words());
+        assertEquals(words, aim.words().english());
         assertEquals(rank, aim.rank());
     }
 }

@@ -16,7 +16,7 @@ class MethodTest {
         "EXHAUSTIVE,all tables,false"
     })
     void only_the_movements_are_walked(Method method, String words, boolean walked) {
-        assertEquals(words, method.words());
+        assertEquals(words, method.words().english());
         assertEquals(walked, method.isWalked());
     }
 }

@@ -16,6 +16,7 @@ import java.time.temporal.Temporal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import net.fortuna.ical4j.data.CalendarBuilder;
@@ -60,7 +61,7 @@ class TermCalendarTest {
     }
 
     private static String file(Publication... line) {
-        return TermCalendar.of(List.of(line), "Larkspur", drill -> drill);
+        return TermCalendar.of(List.of(line), "Larkspur", drill -> drill, Locale.ENGLISH);
     }
 
     private static List<VEvent> read(String file) {
@@ -177,7 +178,7 @@ class TermCalendarTest {
         Publication plan = plan(1, LONDON, at("c1", "2027-02-03", "a"));
         assertEquals(file(plan), file(plan));
         Set<String> both = new HashSet<>(uids(read(file(plan))));
-        both.addAll(uids(read(TermCalendar.of(List.of(plan), "Other", drill -> drill))));
+        both.addAll(uids(read(TermCalendar.of(List.of(plan), "Other", drill -> drill, Locale.ENGLISH))));
         assertEquals(4, both.size());
     }
 

@@ -68,7 +68,7 @@ public final class AttendanceCommand implements Callable<Integer> {
         if (format == TableFormat.CSV) {
             run.data().print(AttendanceText.csv(all, attendance));
         } else {
-            run.out().print(AttendanceText.of(all, attendance, named.isEmpty()));
+            run.out().print(AttendanceText.of(all, attendance, named.isEmpty(), run.language()));
         }
         return Exit.DONE;
     }

@@ -60,9 +60,12 @@ public final class HallCommand implements Callable<Integer> {
                             "The hall",
                             faces -> HallSheet.pages(
                                     floor, pairs, named.sheet(settings), settings, shown.mark(), faces));
-            run.out().println(layout.sentence());
+            run.out().println(run.said(layout.sentence()));
         } else {
-            named.tell(run, () -> HallText.of(floor, pairs), () -> HallJson.of(floor, pairs));
+            named.tell(
+                    run,
+                    () -> HallText.of(floor, pairs, run.language()),
+                    () -> HallJson.of(floor, pairs, run.language()));
         }
         return layout.count() == 0 ? Exit.MATERIAL : Exit.DONE;
     }

@@ -56,10 +56,13 @@ public final class LessonCommand implements Callable<Integer> {
                             "Lesson of " + ClassHead.date(tonight.plan()),
                             faces -> LessonSheet.pages(
                                     tonight.plan(), pairs, settings, named.sheet(settings), shown.mark(), faces));
-            run.out().println(LessonText.sentence(tonight.plan().lesson()));
-            tonight.plan().lesson().advice().forEach(run.out()::println);
+            run.out().println(run.said(LessonText.sentence(tonight.plan().lesson())));
+            tonight.plan().lesson().advice().forEach(advice -> run.out().println(run.said(advice.sentence())));
         } else {
-            named.tell(run, () -> LessonText.of(tonight.plan(), cards), () -> LessonJson.of(tonight.plan(), cards));
+            named.tell(
+                    run,
+                    () -> LessonText.of(tonight.plan(), cards, run.language()),
+                    () -> LessonJson.of(tonight.plan(), cards, run.language()));
         }
         return tonight.plan().lesson().fits() ? Exit.DONE : Exit.MATERIAL;
     }

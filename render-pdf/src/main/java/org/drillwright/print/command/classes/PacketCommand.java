@@ -73,7 +73,7 @@ public final class PacketCommand implements Callable<Integer> {
                 tonight.folder(),
                 "Packet for " + ClassHead.date(tonight.plan()),
                 faces -> pages(tonight, shown.plan(), mark, faces));
-        shown.standing().remarks().forEach(run.out()::println);
+        shown.standing().remarks().forEach(remark -> run.out().println(run.said(remark)));
         kept.ifPresent(one -> run.out().println(run.said(wall.sentence(shown, one))));
         run.out().println(run.said(Message.of(PacketCommand.class, "the.cards", named)));
         return Tonight.isShort(shown.plan()) ? Exit.MATERIAL : Exit.DONE;

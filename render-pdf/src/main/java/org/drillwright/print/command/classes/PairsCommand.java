@@ -195,8 +195,8 @@ public final class PairsCommand implements Callable<Integer> {
             List<WalkChoice> choices = shown.pairing().map(Pairing::choices).orElse(List.of());
             named.tell(
                     run,
-                    () -> PairsText.of(tonight.plan(), plan, choices, shown.standing(), Naming.full()),
-                    () -> PairsJson.of(tonight.plan(), plan, choices, shown.standing(), Naming.full()));
+                    () -> PairsText.of(tonight.plan(), plan, choices, shown.standing(), Naming.full(), run.language()),
+                    () -> PairsJson.of(tonight.plan(), plan, choices, shown.standing(), Naming.full(), run.language()));
         }
         return Tonight.isShort(plan) ? Exit.MATERIAL : Exit.DONE;
     }
@@ -208,7 +208,7 @@ public final class PairsCommand implements Callable<Integer> {
         shown.pairing()
                 .orElseThrow(() -> new CannotRun(Message.of(PairsCommand.class, "reason.gone", shown.mark())))
                 .why(one, other)
-                .forEach(run.out()::println);
+                .forEach(sentence -> run.out().println(run.said(sentence)));
         return Exit.DONE;
     }
 
@@ -216,9 +216,9 @@ public final class PairsCommand implements Callable<Integer> {
         output.check(tonight, shown.plan());
         Kept kept = wall.keep(shown);
         output.write(tonight, shown.plan(), kept);
-        shown.plan().facts().forEach(run.out()::println);
-        shown.plan().verdict().ifPresent(verdict -> run.out().println(verdict.sentence()));
-        shown.standing().remarks().forEach(run.out()::println);
+        shown.plan().facts().forEach(fact -> run.out().println(run.said(fact)));
+        shown.plan().verdict().ifPresent(verdict -> run.out().println(run.said(verdict.sentence())));
+        shown.standing().remarks().forEach(remark -> run.out().println(run.said(remark)));
         run.out().println(run.said(wall.sentence(shown, kept)));
     }
 

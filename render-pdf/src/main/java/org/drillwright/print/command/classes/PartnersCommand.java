@@ -70,7 +70,11 @@ public final class PartnersCommand implements Callable<Integer> {
                                     .toList()));
             run.out()
                     .print(PartnersText.of(
-                            person.name(), partners.of(person), named.isEmpty() ? NEAREST : Integer.MAX_VALUE, lately));
+                            person.name(),
+                            partners.of(person),
+                            named.isEmpty() ? NEAREST : Integer.MAX_VALUE,
+                            lately,
+                            run.language()));
         }
         return Exit.DONE;
     }

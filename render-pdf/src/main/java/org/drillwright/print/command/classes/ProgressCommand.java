@@ -68,7 +68,7 @@ public final class ProgressCommand implements Callable<Integer> {
         } else if (format == TableFormat.CSV) {
             run.data().print(progress.csv());
         } else {
-            run.out().print(ProgressText.of(progress));
+            run.out().print(ProgressText.of(progress, run.language()));
         }
         return Exit.DONE;
     }

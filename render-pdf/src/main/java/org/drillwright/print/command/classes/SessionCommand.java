@@ -124,9 +124,9 @@ public final class SessionCommand implements Callable<Integer> {
                                     drills,
                                     sheet.orElse(settings.sheet()),
                                     faces));
-            run.out().println(session.fact());
+            run.out().println(run.said(session.fact()));
         } else {
-            run.out().print(SessionText.of(session, timing, drills));
+            run.out().print(SessionText.of(session, timing, drills, run.language()));
         }
         together.minutes(one.name(), other.name(), LocalDate.now(run.clock()))
                 .ifPresent(words -> run.out().println(run.said(Message.of(SessionCommand.class, "had", words))));

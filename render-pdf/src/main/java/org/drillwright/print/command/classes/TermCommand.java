@@ -98,9 +98,9 @@ public final class TermCommand implements Callable<Integer> {
         file.ifPresent(sheetFile -> print(term, mark, sheetFile));
         events.ifPresent(one -> write(term, one));
         if (format == TextFormat.JSON) {
-            run.data().print(TermJson.of(term.plan(), mark, term.line().size()));
+            run.data().print(TermJson.of(term.plan(), mark, term.line().size(), run.language()));
         } else if (file.isEmpty() && events.isEmpty()) {
-            run.out().print(TermText.of(term.plan(), run.said(term.standing()), why));
+            run.out().print(TermText.of(term.plan(), term.standing(), why, run.language()));
         } else {
             run.out().println(run.said(term.standing()));
         }
@@ -127,7 +127,7 @@ public final class TermCommand implements Callable<Integer> {
                     Message.of(TermCommand.class, "unpublished", term.plan().named()));
         }
         String text =
-                TermCalendar.of(term.line(), term.opened().folder().school().name(), term::title);
+                TermCalendar.of(term.line(), term.opened().folder().school().name(), term::title, run.language());
         file.write(text.getBytes(StandardCharsets.UTF_8));
         String mark = term.line().get(term.line().size() - 1).mark().shown();
         run.out().println(run.said(Message.of(TermCommand.class, "calendar", calendar.orElse(""), mark)));

@@ -181,9 +181,8 @@ public final class Wall {
         Optional<Kept> head = chosen && marks.heads() > 1 ? start : marks.head();
         Optional<Kept> hangs = head.filter(kept -> kept.plan().rounds().equals(plan.rounds()));
         KeptPlan said = hangs.map(Kept::plan).orElseGet(() -> said(tonight, plan, head.map(Kept::mark), helpers));
-        List<String> remarks = head.stream()
+        List<Message> remarks = head.stream()
                 .flatMap(kept -> new SincePrinted(tonight, kept).changes().stream())
-                .map(Message::english)
                 .toList();
         return new Shown(
                 plan, pairing, said, hangs, new Standing(hangs.map(Kept::mark), head.map(Kept::mark), remarks));

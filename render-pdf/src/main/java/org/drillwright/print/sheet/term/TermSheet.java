@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.schedule.GroupPlan;
@@ -20,6 +21,7 @@ import org.drillwright.print.page.Type;
 import org.drillwright.print.sheet.Feet;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.TermText;
+import org.drillwright.wording.Message;
 
 /** A term for the hand or the office wall: for each group what is new and what comes again, and what was missed. */
 public final class TermSheet {
@@ -98,7 +100,7 @@ public final class TermSheet {
     private List<Block> below(GroupPlan group, Type type) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.space(0.6 * type.size()));
-        Optional.of(String.join(" ", TermText.exam(group)))
+        Optional.of(TermText.exam(group).stream().map(Message::english).collect(Collectors.joining(" ")))
                 .filter(words -> !words.isEmpty())
                 .ifPresent(words -> blocks.add(type.paragraph(Face.BOLD, words, sheet.inner())));
         list("Missed, and not yet caught up", TermText.catchUps(group, names, title), type, blocks);
@@ -106,10 +108,10 @@ public final class TermSheet {
         return blocks;
     }
 
-    private void list(String head, List<String> sentences, Type type, List<Block> blocks) {
+    private void list(String head, List<Message> sentences, Type type, List<Block> blocks) {
         if (!sentences.isEmpty()) {
             blocks.add(type.paragraph(Face.BOLD, head, sheet.inner()));
-            sentences.forEach(sentence -> blocks.add(type.paragraph(Face.REGULAR, sentence, sheet.inner())));
+            sentences.forEach(sentence -> blocks.add(type.paragraph(Face.REGULAR, sentence.english(), sheet.inner())));
         }
     }
 }

@@ -52,7 +52,7 @@ public final class AttendanceText {
         if (!one.missed().isEmpty()) {
             parts.add(said("missed", Message.words(one.missed())));
         }
-        return said("ended", Message.apart(parts));
+        return said("ended", Message.clauses(parts));
     }
 
     private static Message said(String key, Object... values) {

@@ -102,7 +102,7 @@ public final class PairsJson {
         JsonText.texts(json, "read", choice.read());
         json.writeStringField(
                 "sentence",
-                Message.apart(List.of(choice.effort(), choice.price())).in(language));
+                Message.clauses(List.of(choice.effort(), choice.price())).in(language));
     }
 
     private static void write(Watch watch, Naming names, Locale language, JsonGenerator json) throws IOException {

@@ -65,7 +65,7 @@ public final class PartnersText {
         about.add(days.isEmpty() ? said("days.unknown") : said("days", Message.words(days)));
         about.add(counted("drills.both", partner.shared().size()));
         lately.forEach(words -> about.add(Message.plain(words)));
-        return said("ended", Message.apart(about));
+        return said("ended", Message.clauses(about));
     }
 
     private static Message counted(String key, int count) {

@@ -99,7 +99,7 @@ public final class TermText {
         if (!row.lacking().isEmpty()) {
             parts.add(said("row.lacking", people(row.lacking())));
         }
-        page.wrapped(mark, Message.apart(parts));
+        page.wrapped(mark, Message.clauses(parts));
         if (why && !row.over()) {
             row.asNew().forEach(taught -> reason(taught, "reason.new"));
             row.again().forEach(taught -> reason(taught, "reason.again"));

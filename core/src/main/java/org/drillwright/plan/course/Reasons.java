@@ -77,7 +77,7 @@ public final class Reasons {
     private Message asNew(int drill, int at) {
         Asked asked = course.drill(drill);
         if (latest.of(drill) != Latest.NEVER) {
-            return Message.apart(List.of(forTheExam(drill), slack(latest.of(drill) - at)));
+            return Message.clauses(List.of(forTheExam(drill), slack(latest.of(drill) - at)));
         }
         return asked.value() > 1 ? said("wanted.early", asked.value()) : said("next.in.order");
     }
@@ -118,7 +118,7 @@ public final class Reasons {
             because.add(practice(drill, at, climb));
         }
         Climb after = climb.map(so -> so.worked(day)).orElseGet(() -> Climb.from(day));
-        return new Reason(Message.apart(because), counts ? after.steps() : 0, after.due());
+        return new Reason(Message.clauses(because), counts ? after.steps() : 0, after.due());
     }
 
     private Optional<Message> exam(int drill, LocalDate day) {

@@ -186,7 +186,7 @@ final class Facts {
                 }
             }
         }
-        alike.forEach((drill, pairs) -> facts.add(said("hands", drill, Message.apart(pairs))));
+        alike.forEach((drill, pairs) -> facts.add(said("hands", drill, Message.clauses(pairs))));
     }
 
     private static List<Message> alike(Group group, Map<String, Hand> hands) {

@@ -104,7 +104,7 @@ public record Shortage(
     }
 
     private Message helper() {
-        return Message.any(helpers.stream()
+        return Message.or(helpers.stream()
                 .map(name -> name.equals(History.INSTRUCTOR) ? said("instructor") : Message.plain(name))
                 .toList());
     }

@@ -37,7 +37,7 @@ public record Watch(String drill, int fresh, int knowing, Map<String, Integer> p
     private Message under() {
         List<Integer> counts = posts.values().stream().sorted().toList();
         int most = counts.get(counts.size() - 1);
-        Message pairs = Message.any(Stream.of(counts.get(0), most)
+        Message pairs = Message.or(Stream.of(counts.get(0), most)
                 .distinct()
                 .map(count -> Message.plain(String.valueOf(count)))
                 .toList());

@@ -26,7 +26,7 @@ final class TermChanges {
                 differing(ids(row.again()), before.again(), "again", parts);
                 if (!parts.isEmpty()) {
                     sentences.add(Message.of(
-                            TermChanges.class, "changed", Message.day(row.day().date()), Message.apart(parts)));
+                            TermChanges.class, "changed", Message.day(row.day().date()), Message.clauses(parts)));
                 }
             }
         }

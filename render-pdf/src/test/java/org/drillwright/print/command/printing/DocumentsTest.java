@@ -70,7 +70,7 @@ class DocumentsTest {
         assertEquals(
                 "cards-1-of-2.pdf and 1 more volume: 5 cards of size a6, one to a page."
                         + " Print at 100 % (actual size).",
-                documents.said());
+                documents.said().english());
     }
 
     @Test

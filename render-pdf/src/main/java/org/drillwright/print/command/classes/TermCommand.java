@@ -117,7 +117,14 @@ public final class TermCommand implements Callable<Integer> {
                 folder,
                 TermText.title(term.plan()),
                 faces -> TermSheet.pages(
-                        term.plan(), term::title, names, sheet.orElse(settings.sheet()), settings.name(), mark, faces));
+                        term.plan(),
+                        term::title,
+                        names,
+                        sheet.orElse(settings.sheet()),
+                        settings.name(),
+                        mark,
+                        settings.language().locale(),
+                        faces));
     }
 
     /** Only what was published: a calendar is told of each change once, and of nothing that was only looked at. */

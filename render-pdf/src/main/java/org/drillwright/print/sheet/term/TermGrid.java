@@ -2,6 +2,7 @@ package org.drillwright.print.sheet.term;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.drillwright.plan.schedule.ClassRow;
@@ -19,15 +20,24 @@ import org.drillwright.print.frame.Role;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Type;
+import org.drillwright.wording.Message;
 
 /**
  * Drills down, classes across: a disc where a drill is new, a ring where it comes again, grey where the class is over; under
  * them the minutes of drills as bars, and how many are expected.
  *
+ * @param language of its words
  * @param type of drills and days
  * @param first how wide the drills' names are, in points
  */
-record TermGrid(Term term, GroupPlan group, UnaryOperator<String> title, Type type, double width, double first) {
+record TermGrid(
+        Term term,
+        GroupPlan group,
+        UnaryOperator<String> title,
+        Locale language,
+        Type type,
+        double width,
+        double first) {
 
     private static final String NEW = "\u25CF";
     private static final String AGAIN = "\u25CB";
@@ -52,37 +62,48 @@ record TermGrid(Term term, GroupPlan group, UnaryOperator<String> title, Type ty
 
     /** In type as large as a height takes; nothing if the smallest is too large. */
     static Optional<TermGrid> fitted(
-            Term term, GroupPlan group, UnaryOperator<String> title, Type type, double width, double height) {
-        TermGrid grid = of(term, group, title, type, width);
+            Term term,
+            GroupPlan group,
+            UnaryOperator<String> title,
+            Locale language,
+            Type type,
+            double width,
+            double height) {
+        TermGrid grid = of(term, group, title, language, type, width);
         while (grid.height() > height || grid.isTight()) {
             if (grid.type().size() * STEP < SMALLEST) {
                 return Optional.empty();
             }
-            grid = of(term, group, title, grid.type().times(STEP), width);
+            grid = of(term, group, title, language, grid.type().times(STEP), width);
         }
         return Optional.of(grid);
     }
 
-    static TermGrid smallest(Term term, GroupPlan group, UnaryOperator<String> title, Type type, double width) {
-        return of(term, group, title, type.times(SMALLEST / type.size()), width);
+    static TermGrid smallest(
+            Term term, GroupPlan group, UnaryOperator<String> title, Locale language, Type type, double width) {
+        return of(term, group, title, language, type.times(SMALLEST / type.size()), width);
     }
 
-    private static TermGrid of(Term term, GroupPlan group, UnaryOperator<String> title, Type type, double width) {
+    private static TermGrid of(
+            Term term, GroupPlan group, UnaryOperator<String> title, Locale language, Type type, double width) {
         double widest = group.group().drills().stream()
                 .mapToDouble(drill -> type.width(Face.REGULAR, title.apply(drill)))
                 .max()
                 .orElse(0);
-        return new TermGrid(term, group, title, type, width, Math.min(widest + type.size(), 0.4 * width));
+        return new TermGrid(term, group, title, language, type, width, Math.min(widest + type.size(), 0.4 * width));
     }
 
     /** What the signs mean. */
-    static String legend(Term term, GroupPlan group) {
-        String bars = NEW + " new \u00B7 " + AGAIN + " again \u00B7 grey: past, as on record \u00B7 bars:"
-                + " minutes of drills, out of those available";
+    static Message legend(Term term, GroupPlan group) {
+        Message bars = Message.of(TermGrid.class, "legend", NEW, AGAIN);
         return term.exam()
                 .filter(exam -> exam.drills().stream().anyMatch(group.group().drills()::contains))
-                .map(exam -> bars + " \u00B7 heavy line: exam on " + exam.date())
+                .map(exam -> Message.of(TermGrid.class, "legend.exam", bars, Message.day(exam.date())))
                 .orElse(bars);
+    }
+
+    private String said(String key) {
+        return Message.of(TermGrid.class, key).in(language);
     }
 
     private double column() {
@@ -111,7 +132,7 @@ record TermGrid(Term term, GroupPlan group, UnaryOperator<String> title, Type ty
         List<Node> cells = new ArrayList<>();
         cells.add(new Node.Words(
                 Role.COLUMN_HEAD,
-                type.set(Face.BOLD, "Drill", 0, height - 1.5 * type.size(), first)
+                type.set(Face.BOLD, said("drill"), 0, height - 1.5 * type.size(), first)
                         .lines()));
         for (int at = 0; at < group.classes().size(); at++) {
             ClassRow row = group.classes().get(at);
@@ -220,7 +241,7 @@ record TermGrid(Term term, GroupPlan group, UnaryOperator<String> title, Type ty
                 1, group.classes().stream().mapToInt(ClassRow::minutes).max().orElse(1));
         List<Mark> marks = new ArrayList<>(uprights(height));
         List<Node> cells = new ArrayList<>();
-        cells.add(heading("Minutes").moved(0, gap + bar));
+        cells.add(heading(said("minutes")).moved(0, gap + bar));
         for (int at = 0; at < group.classes().size(); at++) {
             ClassRow row = group.classes().get(at);
             double whole = bar * row.minutes() / most;
@@ -243,7 +264,7 @@ record TermGrid(Term term, GroupPlan group, UnaryOperator<String> title, Type ty
 
     private Block expected() {
         List<Node> cells = new ArrayList<>();
-        cells.add(heading("Expected (grey: came)"));
+        cells.add(heading(said("expected")));
         for (int at = 0; at < group.classes().size(); at++) {
             ClassRow row = group.classes().get(at);
             cells.add(cell(String.valueOf(Math.round(row.expected())), at, row, baseline()));

@@ -2,6 +2,7 @@ package org.drillwright.print.sheet.term;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
@@ -36,6 +37,7 @@ public final class TermSheet {
     private final Naming names;
     private final Sheet sheet;
     private final IntFunction<Block> foot;
+    private final Locale language;
     private final Typefaces faces;
 
     private TermSheet(
@@ -44,7 +46,9 @@ public final class TermSheet {
             Naming names,
             Sheet sheet,
             IntFunction<Block> foot,
+            Locale language,
             Typefaces faces) {
+        this.language = language;
         this.plan = plan;
         this.title = title;
         this.names = names;
@@ -66,11 +70,15 @@ public final class TermSheet {
             SheetSize size,
             String school,
             String mark,
+            Locale language,
             Typefaces faces) {
         Sheet lying = new Sheet(Millimetres.toPoints(size.height()), Millimetres.toPoints(size.width()), MARGIN);
-        String words = Feet.words(Feet.mark(mark), school, "as of " + plan.today());
+        String words = Feet.words(
+                mark.isEmpty() ? "" : Message.of(TermSheet.class, "plan", mark).in(language),
+                school,
+                Message.of(TermSheet.class, "as.of", Message.day(plan.today())).in(language));
         IntFunction<Block> foot = Foot.of(new Type(faces, FOOT * scale(size)), lying, "", words);
-        return new TermSheet(plan, title, names, lying, foot, faces).pages(scale(size));
+        return new TermSheet(plan, title, names, lying, foot, language, faces).pages(scale(size));
     }
 
     /** How much larger the paper is than A4. */
@@ -85,12 +93,14 @@ public final class TermSheet {
             flow.add(new Type(faces, TITLE * scale)
                     .title(TermText.title(plan) + ": " + group.group().name(), sheet.inner()));
             Type type = new Type(faces, WORDS * scale);
-            flow.add(type.paragraph(Face.REGULAR, TermGrid.legend(plan.term(), group), sheet.inner()));
+            flow.add(type.paragraph(
+                    Face.REGULAR, TermGrid.legend(plan.term(), group).in(language), sheet.inner()));
             List<Block> below = below(group, type);
             double height = below.stream().mapToDouble(Block::height).sum();
-            TermGrid grid = TermGrid.fitted(plan.term(), group, title, type, sheet.inner(), flow.room() - height)
-                    .or(() -> TermGrid.fitted(plan.term(), group, title, type, sheet.inner(), flow.room()))
-                    .orElseGet(() -> TermGrid.smallest(plan.term(), group, title, type, sheet.inner()));
+            TermGrid grid = TermGrid.fitted(
+                            plan.term(), group, title, language, type, sheet.inner(), flow.room() - height)
+                    .or(() -> TermGrid.fitted(plan.term(), group, title, language, type, sheet.inner(), flow.room()))
+                    .orElseGet(() -> TermGrid.smallest(plan.term(), group, title, language, type, sheet.inner()));
             flow.table(grid.head(), grid.rows());
             below.forEach(flow::add);
         }
@@ -100,18 +110,21 @@ public final class TermSheet {
     private List<Block> below(GroupPlan group, Type type) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.space(0.6 * type.size()));
-        Optional.of(TermText.exam(group).stream().map(Message::english).collect(Collectors.joining(" ")))
+        Optional.of(TermText.exam(group).stream()
+                        .map(sentence -> sentence.in(language))
+                        .collect(Collectors.joining(" ")))
                 .filter(words -> !words.isEmpty())
                 .ifPresent(words -> blocks.add(type.paragraph(Face.BOLD, words, sheet.inner())));
-        list("Missed, and not yet caught up", TermText.catchUps(group, names, title), type, blocks);
-        list("Not introduced in any class this term", TermText.left(group, title), type, blocks);
+        list(Message.of(TermSheet.class, "missed"), TermText.catchUps(group, names, title), type, blocks);
+        list(Message.of(TermSheet.class, "left"), TermText.left(group, title), type, blocks);
         return blocks;
     }
 
-    private void list(String head, List<Message> sentences, Type type, List<Block> blocks) {
+    private void list(Message head, List<Message> sentences, Type type, List<Block> blocks) {
         if (!sentences.isEmpty()) {
-            blocks.add(type.paragraph(Face.BOLD, head, sheet.inner()));
-            sentences.forEach(sentence -> blocks.add(type.paragraph(Face.REGULAR, sentence.english(), sheet.inner())));
+            blocks.add(type.paragraph(Face.BOLD, head.in(language), sheet.inner()));
+            sentences.forEach(
+                    sentence -> blocks.add(type.paragraph(Face.REGULAR, sentence.in(language), sheet.inner())));
         }
     }
 }

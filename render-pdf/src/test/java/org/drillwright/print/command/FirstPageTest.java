@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -48,8 +49,8 @@ class FirstPageTest {
         }
     }
 
-    private static TreeSet<String> all(Pattern pattern, String page) {
-        TreeSet<String> all = new TreeSet<>();
+    private static Set<String> all(Pattern pattern, String page) {
+        Set<String> all = new TreeSet<>();
         pattern.matcher(page).results().forEach(found -> all.add(found.group()));
         all.remove("(first-page.md)");
         return all;

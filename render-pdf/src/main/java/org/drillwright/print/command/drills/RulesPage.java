@@ -42,7 +42,7 @@ final class RulesPage {
         Severity severity = rule.severity();
         part.append(paint.place(rule.id()))
                 .append(" (")
-                .append(paint.severity(severity, words.text(severity.word())))
+                .append(paint.severity(severity, words.text("severity." + severity.word())))
                 .append(rule.safety() ? said("rules-page.safety", language) : "")
                 .append(FormerRules.was(rule.id())
                         .map(old -> said("rules-page.was", language, old))

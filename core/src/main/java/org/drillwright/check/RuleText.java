@@ -26,10 +26,4 @@ public record RuleText(
         return new RuleText(
                 id, severity, safety, Message.of(rule, id + ".asks"), Message.of(rule, id + ".why"), breaks, keeps);
     }
-
-    /** In words that are not yet in any file. */
-    public RuleText(
-            String id, Severity severity, boolean safety, String asks, String why, String breaks, String keeps) {
-        this(id, severity, safety, Message.plain(asks), Message.plain(why), breaks, keeps);
-    }
 }

@@ -21,14 +21,6 @@ public record Sentence(Severity severity, Message what, WayOut wayOut) {
         return Optional.of(new Sentence(Severity.WARNING, what.capital(), wayOut));
     }
 
-    public static Optional<Sentence> error(String what, WayOut wayOut) {
-        return error(Message.plain(what), wayOut);
-    }
-
-    public static Optional<Sentence> warning(String what, WayOut wayOut) {
-        return warning(Message.plain(what), wayOut);
-    }
-
     public static Optional<Sentence> note(Message what, WayOut wayOut) {
         return Optional.of(new Sentence(Severity.NOTE, what, wayOut));
     }

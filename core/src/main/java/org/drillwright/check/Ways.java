@@ -31,15 +31,6 @@ public final class Ways {
         return or(words, List.of(changes));
     }
 
-    /** As {@link #or(Message, Change...)}, in words that are not yet in any file. */
-    public Ways or(String words, Change... changes) {
-        return or(Message.plain(words), List.of(changes));
-    }
-
-    public Ways or(String words, List<Change> changes) {
-        return or(Message.plain(words), changes);
-    }
-
     /** One way more: it is one if any of the changes plays. */
     public Ways or(Message words, List<Change> changes) {
         rows.add(List.of(new Way(words, changes)));
@@ -57,11 +48,6 @@ public final class Ways {
     /** The ways that play as one sentence: {@code Disengage, cut over, or beat the blade away first.} */
     public WayOut sentence() {
         return told(names -> Message.either(names).sentence());
-    }
-
-    /** The same, with this in front. */
-    public WayOut sentence(String lead) {
-        return told(names -> Message.of(Ways.class, "led", lead, Message.either(names)));
     }
 
     /** The same, said by a rule of what may be chosen from: {@code quarte, sixte, or octave}. */

@@ -13,11 +13,6 @@ import org.drillwright.wording.Message;
  */
 public record Finding(String rule, Severity severity, SourceFile file, Span span, Message what, Message wayOut) {
 
-    /** In words that are not yet in any file. */
-    public Finding(String rule, Severity severity, SourceFile file, Span span, String what, String wayOut) {
-        this(rule, severity, file, span, Message.plain(what), Message.plain(wayOut));
-    }
-
     /** What is the matter and the way out, as one text. */
     public Message words() {
         return what.then(wayOut);

@@ -40,23 +40,6 @@ public final class Findings {
         add(new Finding(rule, severity, file, span, what, wayOut));
     }
 
-    /** As {@link #add(String, Severity, Span, Message, Message)}, in words that are not yet in any file. */
-    public void add(String rule, Severity severity, Span span, String what, String wayOut) {
-        add(rule, severity, span, Message.plain(what), Message.plain(wayOut));
-    }
-
-    public void error(String rule, Span span, String what, String wayOut) {
-        add(rule, Severity.ERROR, span, what, wayOut);
-    }
-
-    public void warning(String rule, Span span, String what, String wayOut) {
-        add(rule, Severity.WARNING, span, what, wayOut);
-    }
-
-    public void note(String rule, Span span, String what, String wayOut) {
-        add(rule, Severity.NOTE, span, what, wayOut);
-    }
-
     public void addAll(List<Finding> others) {
         others.forEach(this::add);
     }

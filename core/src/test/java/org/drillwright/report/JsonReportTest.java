@@ -21,6 +21,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 class JsonReportTest {
@@ -29,8 +30,13 @@ class JsonReportTest {
 
     private static final List<Finding> FINDINGS = List.of(
             new Finding(
-                    "unknown-word", Severity.ERROR, FILE, new Span(21, 22), "'x' is \"not\" known.", "Known: \u00e9."),
-            new Finding("a-rule", Severity.NOTE, FILE, new Span(10, 22), "What.", ""));
+                    "unknown-word",
+                    Severity.ERROR,
+                    FILE,
+                    new Span(21, 22),
+                    Message.plain("'x' is \"not\" known."),
+                    Message.plain("Known: \u00e9.")),
+            new Finding("a-rule", Severity.NOTE, FILE, new Span(10, 22), Message.plain("What."), Message.plain("")));
 
     private static final Judged JUDGED =
             new Judged(9, List.of(new Judged.Gap("a", List.of(2, 5), List.of("opening"))), List.of("b.yaml"));

@@ -8,6 +8,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 class LineReportTest {
@@ -17,8 +18,14 @@ class LineReportTest {
         SourceFile file = new SourceFile("set/a drill.yaml", "title: \ud83e\udd3a b\nlevel: x\n");
         List<Finding> findings = List.of(
                 new Finding(
-                        "unknown-word", Severity.ERROR, file, new Span(19, 20), "'x' is unknown\nhere.", "Known:  a."),
-                new Finding("a-rule", Severity.NOTE, file, new Span(10, 11), "What.", ""));
+                        "unknown-word",
+                        Severity.ERROR,
+                        file,
+                        new Span(19, 20),
+                        Message.plain("'x' is unknown\nhere."),
+                        Message.plain("Known:  a.")),
+                new Finding(
+                        "a-rule", Severity.NOTE, file, new Span(10, 11), Message.plain("What."), Message.plain("")));
         assertEquals("""
                 set/a drill.yaml:2:8: error: 'x' is unknown here. Known: a. (unknown-word)
                 set/a drill.yaml:1:10: note: What. (a-rule)
@@ -27,8 +34,13 @@ class LineReportTest {
 
     @Test
     void a_files_name_cannot_break_the_line() {
-        Finding finding =
-                new Finding("a-rule", Severity.WARNING, new SourceFile("a\nb.yaml", ""), Span.at(0), "What.", "");
+        Finding finding = new Finding(
+                "a-rule",
+                Severity.WARNING,
+                new SourceFile("a\nb.yaml", ""),
+                Span.at(0),
+                Message.plain("What."),
+                Message.plain(""));
         assertEquals("a\ufffdb.yaml:1:1: warning: What. (a-rule)\n", LineReport.of(List.of(finding), Locale.ENGLISH));
     }
 

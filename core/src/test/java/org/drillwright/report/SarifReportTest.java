@@ -57,7 +57,12 @@ class SarifReportTest {
 
     private static Finding finding(SourceFile file, int from, int to) {
         return new Finding(
-                "choice-left-open", Severity.ERROR, file, new Span(from, to), "A choice.", "Write two drills.");
+                "choice-left-open",
+                Severity.ERROR,
+                file,
+                new Span(from, to),
+                Message.plain("A choice."),
+                Message.plain("Write two drills."));
     }
 
     @Test
@@ -176,7 +181,8 @@ class SarifReportTest {
     void levels_rules_and_messages() throws IOException {
         SourceFile file = new SourceFile("a.yaml", "x");
         Finding warning = finding(file, 0, 1).withSeverity(Severity.WARNING);
-        Finding strange = new Finding("strange", Severity.NOTE, file, Span.at(0), "What.", "");
+        Finding strange =
+                new Finding("strange", Severity.NOTE, file, Span.at(0), Message.plain("What."), Message.plain(""));
         JsonNode run = report(finding(file, 0, 1), warning, strange).at("/runs/0");
         assertEquals("error", run.at("/results/0/level").asText());
         assertEquals("warning", run.at("/results/1/level").asText());

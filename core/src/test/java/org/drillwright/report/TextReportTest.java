@@ -9,6 +9,7 @@ import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 
 /** The mark stands under the very words, as wide as a terminal draws them. */
@@ -20,7 +21,13 @@ class TextReportTest {
     }
 
     private static Finding finding(String text, Span span) {
-        return new Finding("a-rule", Severity.ERROR, new SourceFile("a.yaml", text), span, "What.", "The way out.");
+        return new Finding(
+                "a-rule",
+                Severity.ERROR,
+                new SourceFile("a.yaml", text),
+                span,
+                Message.plain("What."),
+                Message.plain("The way out."));
     }
 
     @Test
@@ -37,7 +44,13 @@ class TextReportTest {
 
     @Test
     void without_a_way_out_there_is_no_line_for_it() {
-        Finding bare = new Finding("a-rule", Severity.NOTE, new SourceFile("a.yaml", "x"), Span.at(0), "What.", "");
+        Finding bare = new Finding(
+                "a-rule",
+                Severity.NOTE,
+                new SourceFile("a.yaml", "x"),
+                Span.at(0),
+                Message.plain("What."),
+                Message.plain(""));
         assertEquals("""
                 a.yaml, line 1, column 1: note (a-rule)
                     1 | x

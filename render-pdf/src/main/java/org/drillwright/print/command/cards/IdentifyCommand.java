@@ -35,8 +35,7 @@ public final class IdentifyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         String written = String.join(" ", signs);
-        PrintMark mark = PrintMark.read(written)
-                .orElseThrow(() -> new CannotRun(PrintMark.wrongWith(written).english()));
+        PrintMark mark = PrintMark.read(written).orElseThrow(() -> new CannotRun(PrintMark.wrongWith(written)));
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
         if (Schools.isRefused(
                 folder, run.out(), run, Message.of(IdentifyCommand.class, "identify-command.the.mark.was.not"))) {

@@ -31,20 +31,10 @@ public final class CannotRun extends RuntimeException {
         this.message = sentence;
     }
 
-    /** In words that are not yet in any file. */
-    public CannotRun(String sentence) {
-        this(Message.plain(sentence));
-    }
-
     /** What could not be done, without a full stop; behind it stands what the system said. */
     public CannotRun(Message what, IOException problem) {
         super(because(what, problem).english(), problem);
         this.message = because(what, problem);
-    }
-
-    /** In words that are not yet in any file. */
-    public CannotRun(String sentence, IOException problem) {
-        this(Message.plain(sentence), problem);
     }
 
     /** What people are told. */

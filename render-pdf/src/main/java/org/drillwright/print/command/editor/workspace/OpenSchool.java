@@ -25,6 +25,7 @@ import org.drillwright.school.Unsaved;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Severity;
 import org.drillwright.source.Span;
+import org.drillwright.wording.Message;
 
 /** A school of which some files are open in an editor. */
 public final class OpenSchool implements AutoCloseable {
@@ -156,8 +157,8 @@ public final class OpenSchool implements AutoCloseable {
                 Severity.ERROR,
                 document.text(),
                 Span.at(0),
-                "This text has more than " + Document.MOST + " characters; none of it is checked.",
-                "Close it, and open it again when it is shorter.");
+                Message.of(OpenSchool.class, "too.long", Document.MOST),
+                Message.of(OpenSchool.class, "too.long.way"));
     }
 
     private List<Finding> read(Document document) {

@@ -10,12 +10,15 @@ import java.util.stream.Stream;
 final class MutationPage {
 
     /** Why a mutant is missed: by operator and drill, {@code *} for any. */
+    private static final String ALSO_OUT =
+            "The count begins or ends at advance-lunge distance, and that, too, may be called out of distance.";
+
     private static final Map<String, String> REASONS = Map.ofEntries(
-            Map.entry(
-                    "shift the measure, keeping-distance-with-a-partner",
-                    "'Out of distance' has no far end: a step forward may lead from it to advance-lunge"
-                            + " distance, so the first"
-                            + " count is not certainly wrong."),
+            Map.entry("wrong cue, de-finte-umgehung-sixt", ALSO_OUT),
+            Map.entry("wrong cue, es-finta-y-pase", ALSO_OUT),
+            Map.entry("wrong cue, foil-evade-then-attack", ALSO_OUT),
+            Map.entry("wrong cue, beat-slipped-over-the-blade", ALSO_OUT),
+            Map.entry("wrong cue, stop-thrust-drawn-and-parried", ALSO_OUT),
             Map.entry(
                     "*, double-against-the-circle",
                     "A free choice leaves its outcome unknown; that is reported as not fully checked, which"

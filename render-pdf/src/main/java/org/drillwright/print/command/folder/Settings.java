@@ -21,15 +21,10 @@ public final class Settings {
     /** The language that a school states; nothing if there is none, or none that can be read. */
     public static Optional<Language> language(Path root) {
         try {
-            Optional<Path> file = DrillFiles.settings(root);
-            return file.isEmpty()
-                    ? Optional.empty()
-                    : SchoolReader.read(DrillFiles.SETTINGS, Files.readAllBytes(file.get()))
-                            .value()
-                            .filter(read -> read.places()
-                                    .words(FieldPath.of("language"))
-                                    .isPresent())
-                            .map(read -> read.school().language());
+            return read(root)
+                    .filter(read ->
+                            read.places().words(FieldPath.of("language")).isPresent())
+                    .map(read -> read.school().language());
         } catch (IOException unreadable) {
             return Optional.empty();
         }
@@ -38,14 +33,17 @@ public final class Settings {
     /** Those of a folder; nothing if it states none, or none that can be read. */
     public static Optional<School> of(Path root) {
         try {
-            Optional<Path> file = DrillFiles.settings(root);
-            return file.isEmpty()
-                    ? Optional.empty()
-                    : SchoolReader.read(DrillFiles.SETTINGS, Files.readAllBytes(file.get()))
-                            .value()
-                            .map(ReadSchool::school);
+            return read(root).map(ReadSchool::school);
         } catch (IOException problem) {
             throw new CannotRun(Message.of(Settings.class, "settings.the.settings.in.cannot", root), problem);
         }
+    }
+
+    private static Optional<ReadSchool> read(Path root) throws IOException {
+        Optional<Path> file = DrillFiles.settings(root);
+        return file.isEmpty()
+                ? Optional.empty()
+                : SchoolReader.read(DrillFiles.SETTINGS, Files.readAllBytes(file.get()))
+                        .value();
     }
 }

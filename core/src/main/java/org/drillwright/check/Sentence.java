@@ -1,6 +1,5 @@
 package org.drillwright.check;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.source.Severity;
 import org.drillwright.wording.Message;
@@ -27,10 +26,5 @@ public record Sentence(Severity severity, Message what, WayOut wayOut) {
 
     public static Optional<Sentence> none() {
         return Optional.empty();
-    }
-
-    /** Words as a sentence with its stop; empty if there are none. */
-    public static String capital(String words, String stop) {
-        return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + stop;
     }
 }

@@ -10,7 +10,6 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.drillwright.check.Sentence;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Suggestions;
 import org.drillwright.check.safety.NoTrueDistance;
@@ -196,7 +195,7 @@ public final class Completion {
         drill.reader().glossary().items().stream()
                 .filter(item -> item.term().kind().isAction() && item.term().kind() != TermKind.COURTESY)
                 .flatMap(item -> item.in(drill.tongue()).stream().limit(1))
-                .map(words -> Sentence.capital(words, "."))
+                .map(words -> Message.plain(words).sentence().english())
                 .forEach(this::turn);
     }
 

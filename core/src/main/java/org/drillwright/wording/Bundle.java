@@ -39,7 +39,7 @@ public final class Bundle {
      * @param room a class of the room
      * @throws IllegalStateException if the room has no such file
      */
-    public static Bundle of(Class<?> room, String file) {
+    private static Bundle of(Class<?> room, String file) {
         Properties words = new Properties();
         try (InputStream in = room.getResourceAsStream(file)) {
             if (in == null) {

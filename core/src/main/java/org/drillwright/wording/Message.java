@@ -35,20 +35,20 @@ public sealed interface Message {
     String in(Locale language, String form);
 
     /** Whether it says nothing. */
-    boolean isEmpty();
+    default boolean isEmpty() {
+        return false;
+    }
+
+    /** What stands in its gaps, or what it joins. */
+    default List<?> within() {
+        return List.of();
+    }
 
     /** What it is made of, at any depth: itself, and the messages, strings and numbers in its gaps. */
     default Stream<Object> parts() {
-        List<?> within = this instanceof Worded worded
-                ? worded.values()
-                : this instanceof Counted counted
-                        ? counted.values()
-                        : this instanceof Listed listed
-                                ? listed.some()
-                                : this instanceof Capital capital ? List.of(capital.of()) : List.of();
         return Stream.concat(
                 Stream.of(this),
-                within.stream().flatMap(part -> part instanceof Message said ? said.parts() : Stream.of(part)));
+                within().stream().flatMap(part -> part instanceof Message said ? said.parts() : Stream.of(part)));
     }
 
     /** Words that are the same in every language: what somebody wrote, a key of a file, a command. */
@@ -178,8 +178,8 @@ public sealed interface Message {
         }
 
         @Override
-        public boolean isEmpty() {
-            return false;
+        public List<?> within() {
+            return values;
         }
 
         @Override
@@ -203,8 +203,8 @@ public sealed interface Message {
         }
 
         @Override
-        public boolean isEmpty() {
-            return false;
+        public List<?> within() {
+            return values;
         }
 
         @Override
@@ -222,11 +222,6 @@ public sealed interface Message {
         }
 
         @Override
-        public boolean isEmpty() {
-            return false;
-        }
-
-        @Override
         public String toString() {
             return english();
         }
@@ -239,11 +234,6 @@ public sealed interface Message {
             String pattern = Bundle.in(Message.class, language)
                     .wanted(date.getDayOfMonth() == 1 ? this.pattern + ".first" : this.pattern);
             return DateTimeFormatter.ofPattern(pattern, language).format(date);
-        }
-
-        @Override
-        public boolean isEmpty() {
-            return false;
         }
 
         @Override
@@ -280,6 +270,11 @@ public sealed interface Message {
         }
 
         @Override
+        public List<?> within() {
+            return some;
+        }
+
+        @Override
         public String toString() {
             return english();
         }
@@ -300,6 +295,11 @@ public sealed interface Message {
         @Override
         public boolean isEmpty() {
             return of.isEmpty();
+        }
+
+        @Override
+        public List<?> within() {
+            return List.of(of);
         }
 
         @Override

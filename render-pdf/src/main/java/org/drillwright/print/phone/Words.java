@@ -9,7 +9,7 @@ final class Words {
     private final Bundle words;
 
     Words(Language language) {
-        this.words = Bundle.of(Words.class, "words_" + language.word() + ".properties");
+        this.words = Bundle.in(Words.class, language.locale());
     }
 
     /** With {@code {0}}, {@code {1}} … filled in. */

@@ -8,11 +8,6 @@ public final class Feet {
 
     private Feet() {}
 
-    /** At the foot of whatever hangs, so that it can be named when the class is recorded; nothing without a mark. */
-    public static String mark(String mark) {
-        return mark.isEmpty() ? "" : "Plan " + mark;
-    }
-
     /** Parts that are blank are left out. */
     public static String words(String... parts) {
         return Stream.of(parts).filter(part -> !part.isBlank()).collect(Collectors.joining(" \u00B7 "));

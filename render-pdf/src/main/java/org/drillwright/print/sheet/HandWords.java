@@ -2,8 +2,6 @@ package org.drillwright.print.sheet;
 
 import java.text.NumberFormat;
 import java.time.LocalDate;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.drillwright.model.Language;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.sheet.wall.Word;
@@ -12,9 +10,6 @@ import org.drillwright.wording.Bundle;
 
 /** The words of the sheets for the hand in one language, from a file. */
 public final class HandWords {
-
-    /** Read once, when first asked for. */
-    private static final Map<Language, HandWords> READ = new ConcurrentHashMap<>();
 
     private static final int CENTIMETRES = 100;
 
@@ -25,11 +20,11 @@ public final class HandWords {
     private HandWords(Language language) {
         this.evening = Words.in(language);
         this.labels = Labels.in(language);
-        this.words = Bundle.of(HandWords.class, "words_" + language.word() + ".properties");
+        this.words = Bundle.in(HandWords.class, language.locale());
     }
 
     public static HandWords in(Language language) {
-        return READ.computeIfAbsent(language, HandWords::new);
+        return new HandWords(language);
     }
 
     /** With {@code {0}}, {@code {1}} … filled in. */
@@ -60,7 +55,7 @@ public final class HandWords {
     }
 
     /** At the foot of whatever hangs, so that it can be named when the class is recorded; nothing without a mark. */
-    String mark(String mark) {
+    public String mark(String mark) {
         return mark.isEmpty() ? "" : evening.text(Word.PLAN, mark);
     }
 }

@@ -123,7 +123,7 @@ public final class TermCommand implements Callable<Integer> {
                         sheet.orElse(settings.sheet()),
                         settings.name(),
                         mark,
-                        settings.language().locale(),
+                        settings.language(),
                         faces));
     }
 

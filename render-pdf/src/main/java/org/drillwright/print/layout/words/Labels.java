@@ -17,7 +17,7 @@ public final class Labels {
     }
 
     public static Labels in(Language language) {
-        return new Labels(language, Bundle.of(Labels.class, "labels_" + language.word() + ".properties"));
+        return new Labels(language, Bundle.in(Labels.class, "labels", language.locale()));
     }
 
     public Language language() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.schedule.GroupPlan;
@@ -20,6 +21,7 @@ import org.drillwright.print.page.Foot;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.sheet.Feet;
+import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.tell.TermText;
 import org.drillwright.wording.Message;
@@ -70,15 +72,15 @@ public final class TermSheet {
             SheetSize size,
             String school,
             String mark,
-            Locale language,
+            Language language,
             Typefaces faces) {
         Sheet lying = new Sheet(Millimetres.toPoints(size.height()), Millimetres.toPoints(size.width()), MARGIN);
         String words = Feet.words(
-                mark.isEmpty() ? "" : Message.of(TermSheet.class, "plan", mark).in(language),
+                HandWords.in(language).mark(mark),
                 school,
-                Message.of(TermSheet.class, "as.of", Message.day(plan.today())).in(language));
+                Message.of(TermSheet.class, "as.of", Message.day(plan.today())).in(language.locale()));
         IntFunction<Block> foot = Foot.of(new Type(faces, FOOT * scale(size)), lying, "", words);
-        return new TermSheet(plan, title, names, lying, foot, language, faces).pages(scale(size));
+        return new TermSheet(plan, title, names, lying, foot, language.locale(), faces).pages(scale(size));
     }
 
     /** How much larger the paper is than A4. */

@@ -4,8 +4,6 @@ import java.util.Locale;
 
 /** What the sheets of an evening say. Its key in the files of words is its name in lower case with dots. */
 public enum Word {
-    DATE,
-    DATE_FIRST,
     PLAN,
     PRINT,
     PAGE,

@@ -1,35 +1,26 @@
 package org.drillwright.print.sheet.wall;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.drillwright.model.Language;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.record.History;
 import org.drillwright.wording.Bundle;
+import org.drillwright.wording.Message;
 
 /** The words of the sheets in one language, from a file. */
 public final class Words {
 
-    /** Read once, when first asked for. */
-    private static final Map<Language, Words> READ = new ConcurrentHashMap<>();
-
     private final Language language;
     private final Bundle words;
 
-    private Words(Language language, Bundle words) {
+    private Words(Language language) {
         this.language = language;
-        this.words = words;
+        this.words = Bundle.in(Words.class, language.locale());
     }
 
     public static Words in(Language language) {
-        return READ.computeIfAbsent(language, Words::read);
-    }
-
-    private static Words read(Language language) {
-        return new Words(language, Bundle.of(Words.class, "words_" + language.word() + ".properties"));
+        return new Words(language);
     }
 
     public Locale locale() {
@@ -53,15 +44,10 @@ public final class Words {
 
     /** The same as it is written within a line. */
     public String within(LocalDate date) {
-        String pattern = text(date.getDayOfMonth() == 1 ? Word.DATE_FIRST : Word.DATE);
-        return date.format(DateTimeFormatter.ofPattern(pattern, locale()));
+        return Message.weekday(date).in(locale());
     }
 
     public String capitalised(String words) {
-        if (words.isEmpty()) {
-            return words;
-        }
-        int first = words.offsetByCodePoints(0, 1);
-        return words.substring(0, first).toUpperCase(locale()) + words.substring(first);
+        return Message.plain(words).capital().in(locale());
     }
 }

@@ -36,6 +36,9 @@ class EveryWordTest {
     private static final Pattern SAID =
             Pattern.compile("Message\\s*\\.(of|counted)\\(\\s*(\\w+)\\.class,\\s*\"([^\"]+)\"\\s*([,)])");
 
+    /** A room asks for words by their keys; one that only joins or capitalises what it has doesn't. */
+    private static final Pattern ASKED = Pattern.compile("Message\\s*\\.(of|counted)\\(");
+
     /** Such as {@code l'attaque}: books set an apostrophe there (Imprimerie nationale 2002, from memory). */
     private static final Pattern STRAIGHT = Pattern.compile("(?i)[a-zà-ÿ]'[a-zà-ÿ]");
 
@@ -115,7 +118,7 @@ class EveryWordTest {
             }
         }
         assumeTrue(name(english).startsWith("words"), "the help and the labels have tests of their own");
-        assumeTrue(room.indexOf("Message.") >= 0, "its keys are made otherwise; the room's own test knows them");
+        assumeTrue(ASKED.matcher(room).find(), "its keys are made otherwise; the room's own test knows them");
         List<String> left = plain(read(english), english).stream()
                 .filter(key -> !isWritten(key, room))
                 .toList();

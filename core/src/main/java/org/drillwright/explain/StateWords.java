@@ -3,6 +3,7 @@ package org.drillwright.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.drillwright.model.Side;
 import org.drillwright.phrase.Engagement;
 import org.drillwright.phrase.Fact;
@@ -75,6 +76,14 @@ public final class StateWords {
                 .holder()
                 .map(side -> Message.of(StateWords.class, "blades.held", touch, Terms.of(side)))
                 .orElse(touch);
+    }
+
+    /** The parts of such words that say what is unknown. */
+    public static Stream<Message> unknown(Message words) {
+        return words.parts()
+                .filter(part ->
+                        part instanceof Message.Worded said && said.key().matches("unknown\\..*|range\\.unknown"))
+                .map(Message.class::cast);
     }
 
     private static Message fact(Fact<Message> fact, String unknown) {

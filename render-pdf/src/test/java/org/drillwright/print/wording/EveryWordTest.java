@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What the program says is there in every language: the words of all rooms, in both modules, and nothing that no class says. */
+/** What the program says is there in every language: the words of all rooms, in both modules, and nothing that nobody says. */
 class EveryWordTest {
 
     private static final List<Path> MODULES = List.of(Path.of("../core/src/main"), Path.of("src/main"));
@@ -38,6 +38,13 @@ class EveryWordTest {
 
     /** A room asks for words by their keys; one that only joins or capitalises what it has doesn't. */
     private static final Pattern ASKED = Pattern.compile("Message\\s*\\.(of|counted)\\(");
+
+    private static final Path PAGE = Path.of("src/main/resources/org/drillwright/print/command/watch/page");
+
+    /** What a script of the page says by a key; and where the page itself has one. */
+    private static final Pattern BY_SCRIPT = Pattern.compile("\\b(said|counted|joined)\\('([^']+)'[,)]");
+
+    private static final Pattern BY_PAGE = Pattern.compile("\\{([a-z.]+)(\\|[^}]*)?\\}");
 
     /** Such as {@code l'attaque}: books set an apostrophe there (Imprimerie nationale 2002, from memory). */
     private static final Pattern STRAIGHT = Pattern.compile("(?i)[a-zà-ÿ]'[a-zà-ÿ]");
@@ -106,16 +113,48 @@ class EveryWordTest {
         assertEquals(List.of(), missing);
     }
 
+    @Test
+    void whatever_the_page_says_has_words() throws IOException {
+        Properties words = read(PAGE.resolve("words_en.properties"));
+        Set<String> asked = new TreeSet<>();
+        for (Path file : files(PAGE, ".js")) {
+            Matcher said = BY_SCRIPT.matcher(Files.readString(file));
+            while (said.find()) {
+                asked.add(said.group(2) + (said.group(1).equals("counted") ? ".other" : ""));
+            }
+        }
+        String page = Files.readString(PAGE.resolve("page.html"));
+        Matcher said = BY_PAGE.matcher(page);
+        while (said.find()) {
+            asked.add(said.group(1));
+        }
+        asked.removeAll(Set.of("lang", "dir"));
+        assertTrue(asked.size() > 60, asked::toString);
+        asked.removeAll(words.stringPropertyNames());
+        assertEquals(Set.of(), asked);
+        assertEquals(
+                "Drillwright Drillwright",
+                page.replaceAll("<[^>]*>", " ")
+                        .replaceAll("\\{[^}]*\\}", " ")
+                        .strip()
+                        .replaceAll("\\s+", " "));
+        assertFalse(page.matches("(?s).*(aria-label|placeholder|title|alt)=\"[^{\"].*"));
+    }
+
     /** A key that no class of the room writes, whole or by its beginning, is left over. */
     @ParameterizedTest
     @MethodSource("english")
     void no_words_are_left_over(Path english) throws IOException {
         StringBuilder room = new StringBuilder();
         Path folder = Path.of(english.getParent().toString().replace("resources", "java"));
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(file -> name(file).endsWith(".java")).toList()) {
-                room.append(Files.readString(file));
-            }
+        for (Path file : files(folder, ".java")) {
+            room.append(Files.readString(file));
+        }
+        for (Path file : files(english.resolveSibling(""), ".js")) {
+            room.append(Files.readString(file).replace('\'', '"'));
+        }
+        for (Path file : files(english.resolveSibling(""), ".html")) {
+            room.append(BY_PAGE.matcher(Files.readString(file)).replaceAll("\"$1\""));
         }
         assumeTrue(name(english).startsWith("words"), "the help and the labels have tests of their own");
         assumeTrue(ASKED.matcher(room).find(), "its keys are made otherwise; the room's own test knows them");
@@ -123,6 +162,12 @@ class EveryWordTest {
                 .filter(key -> !isWritten(key, room))
                 .toList();
         assertEquals(List.of(), left, english::toString);
+    }
+
+    private static List<Path> files(Path folder, String ending) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> name(file).endsWith(ending)).toList();
+        }
     }
 
     private static boolean isWritten(String key, CharSequence room) {

@@ -70,7 +70,7 @@ final class WordsAnswer {
                 .items()
                 .forEach(item -> byKind.computeIfAbsent(item.term().kind(), kind -> new ArrayList<>())
                         .add(item.term().id()));
-        byKind.forEach((kind, ids) -> answer.paragraph(kind(kind).in(language) + ": " + String.join(", ", ids)));
+        byKind.forEach((kind, ids) -> answer.paragraph(kind.words().in(language) + ": " + String.join(", ", ids)));
         return answer.text();
     }
 
@@ -81,10 +81,6 @@ final class WordsAnswer {
 
     private String language(String tag) {
         return Locale.forLanguageTag(tag).getDisplayLanguage(language);
-    }
-
-    private static Message kind(TermKind kind) {
-        return Message.of(WordsAnswer.class, "words-answer.kind." + kind.name().toLowerCase(Locale.ROOT));
     }
 
     private void say(Message sentence) {
@@ -159,7 +155,7 @@ final class WordsAnswer {
                 WordsAnswer.class,
                 "words-answer.words.for",
                 item.term().id(),
-                kind(item.term().kind())));
+                item.term().kind().words()));
         for (String tag : reader.tags()) {
             List<String> words = item.in(tag);
             if (!words.isEmpty()) {

@@ -29,12 +29,12 @@ public final class Watching implements AutoCloseable {
      * Begins to watch a folder.
      *
      * @param port 0 for any that is free
-     * @param language in which the page speaks of what it finds
+     * @param language in which the page speaks
      */
     public static Watching start(Path root, int port, Locale language) {
         News news = new News();
         Desk desk = desk(root);
-        LoopbackServer server = server(port, new Pages(desk, language), news);
+        LoopbackServer server = server(port, new Pages(desk, language), news, language);
         Watcher watcher = Watcher.start(root, () -> desk.look().ifPresent(change -> news.tell(Pages.news(change))));
         return new Watching(server, watcher);
     }
@@ -47,9 +47,9 @@ public final class Watching implements AutoCloseable {
         }
     }
 
-    private static LoopbackServer server(int port, Pages pages, News news) {
+    private static LoopbackServer server(int port, Pages pages, News news, Locale language) {
         try {
-            return LoopbackServer.open(port, pages, news);
+            return LoopbackServer.open(port, pages, news, language);
         } catch (BindException taken) {
             throw new CannotRun(Message.of(Watching.class, "watching.port.is.taken.or", port));
         } catch (IOException problem) {

@@ -27,7 +27,7 @@ class BrowserTest extends InBrowser {
         WebElement row = browser().findElement(By.xpath("//li[.//mark[text()='Parry octave']]"));
         assertTrue(row.getText().contains("Octave closes the low outside line"), row.getText());
         assertTrue(page.text("found").contains("Octave closes the low outside line"));
-        assertTrue(page.text("cards").contains("DRAFT"));
+        page.waitFor(() -> page.text("cards").contains("DRAFT"));
         assertTrue(browser().getTitle().matches("[0-9]+ errors? – Parry of quarte, straight riposte – Drillwright"));
         WebElement entry = browser().findElement(By.cssSelector("#drills a[aria-current]"));
         assertTrue(entry.getText().matches("(?s)Parry of quarte.*error.*"), entry.getText());

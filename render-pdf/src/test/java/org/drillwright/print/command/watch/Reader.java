@@ -19,7 +19,7 @@ record Reader(ChromeDriver browser) {
         browser.get("about:blank");
         complaints();
         browser.get(visit.address() + "#" + Visit.encoded(drill));
-        waitFor(() -> text("verdict").startsWith(drill) && text("status").startsWith("Follows"));
+        waitFor(() -> text("verdict").startsWith(drill) && text("status").startsWith("Updated"));
         return this;
     }
 

@@ -29,6 +29,7 @@ class ServedTest {
 
     private static final List<String> SCRIPTS = List.of(
             "/page.js",
+            "/said.js",
             "/elements.js",
             "/list.js",
             "/lines.js",

@@ -24,7 +24,11 @@ final class Visit implements AutoCloseable {
     private final BlockingQueue<String> news = new LinkedBlockingQueue<>();
 
     Visit(Path root) {
-        this.watching = Watching.start(root, 0, Locale.ENGLISH);
+        this(root, Locale.ENGLISH);
+    }
+
+    Visit(Path root, Locale language) {
+        this.watching = Watching.start(root, 0, language);
     }
 
     String address() {

@@ -13,7 +13,6 @@ import org.drillwright.print.command.desk.Snapshot;
 import org.drillwright.report.Columns;
 import org.drillwright.report.Tally;
 import org.drillwright.source.SourceFile;
-import org.drillwright.wording.Message;
 
 /** A drill for the page: the author's lines, what was found in them, and the phrase. */
 final class DrillJson {
@@ -37,7 +36,7 @@ final class DrillJson {
                     "remarks",
                     sheet.preview().stream()
                             .flatMap(cards -> cards.remarks().stream())
-                            .map(Message::english)
+                            .map(remark -> remark.in(language))
                             .toList(),
                     json);
             if (sheet.subject().isPresent()) {

@@ -1,6 +1,7 @@
 package org.drillwright.print.command.watch.page;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.model.Language;
 import org.drillwright.print.command.desk.Sheet;
@@ -11,6 +12,7 @@ import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.svg.SvgWriter;
+import org.drillwright.wording.Message;
 
 /** Cards and pictures as SVG. */
 final class Frames {
@@ -21,12 +23,13 @@ final class Frames {
     /** Strokes at the edge are not to be cut in half, in points. */
     private static final double EDGE = 4;
 
-    private final Language language;
+    private final Locale language;
     private final SvgWriter writer;
 
-    Frames(Snapshot school) {
-        this.language = school.school().language();
-        this.writer = new SvgWriter(school.faces(), language.locale());
+    /** @param language in which they are named; what is in them speaks the school's */
+    Frames(Snapshot school, Locale language) {
+        this.language = language;
+        this.writer = new SvgWriter(school.faces(), school.school().language().locale());
     }
 
     /** One of a drill's cards, from 0. */
@@ -34,7 +37,11 @@ final class Frames {
         List<Frame> cards = sheet.preview().map(preview -> preview.cards()).orElse(List.of());
         return at(cards, number)
                 .map(card -> writer.write(
-                        card, cards.size() == 1 ? "The card" : "Card " + (number + 1) + " of " + cards.size()));
+                        card,
+                        named(
+                                cards.size() == 1
+                                        ? Message.of(Frames.class, "the.card")
+                                        : Message.of(Frames.class, "one.card", number + 1, cards.size()))));
     }
 
     /** One of a drill's pictures, from 0: start, strokes and counts, closing. */
@@ -48,12 +55,17 @@ final class Frames {
     }
 
     private String picture(Frame frame) {
-        return writer.write(frame, "Both fencers from the side");
+        return writer.write(frame, named(Message.of(Frames.class, "the.picture")));
     }
 
     /** One of the signs of the key, from 0. */
     Optional<String> sign(int number) {
-        return at(Legend.in(language), number).map(sign -> writer.write(frame(sign), "A sign of the key"));
+        return at(Legend.in(new Language(language.getLanguage())), number)
+                .map(sign -> writer.write(frame(sign), named(Message.of(Frames.class, "the.sign"))));
+    }
+
+    private String named(Message name) {
+        return name.in(language);
     }
 
     private static Frame frame(Sample sign) {

@@ -1,5 +1,6 @@
 package org.drillwright.print.command.watch.page;
 
+import java.util.Locale;
 import org.drillwright.model.Language;
 import org.drillwright.print.diagram.Legend;
 import org.drillwright.print.diagram.Sample;
@@ -9,8 +10,12 @@ final class KeyJson {
 
     private KeyJson() {}
 
-    static String of(Language language) {
+    static String of(Locale language) {
         return Json.of(json -> Json.texts(
-                "signs", Legend.in(language).stream().map(Sample::words).toList(), json));
+                "signs",
+                Legend.in(new Language(language.getLanguage())).stream()
+                        .map(Sample::words)
+                        .toList(),
+                json));
     }
 }

@@ -23,7 +23,7 @@ public final class Pages implements Site {
     private final Desk desk;
     private final Locale language;
 
-    /** @param language in which it speaks of what it finds */
+    /** @param language in which it speaks */
     public Pages(Desk desk, Locale language) {
         this.language = language;
         this.desk = desk;
@@ -38,22 +38,24 @@ public final class Pages implements Site {
     public Optional<Answer> answer(String path, Query query) {
         Snapshot school = desk.now();
         return switch (path) {
+            case "/" -> Optional.of(Answer.html(PageHtml.of(Resources.page(), language)));
+            case "/said" -> Optional.of(Answer.json(SaidJson.of(language)));
             case "/school" -> Optional.of(Answer.json(SchoolJson.of(school, language)));
-            case "/words" -> Optional.of(Answer.json(WordsJson.of(school.school())));
+            case "/words" -> Optional.of(Answer.json(WordsJson.of(school.school(), language)));
             case "/example" -> Optional.of(Answer.plain(example(school)));
             case "/font/regular" -> Optional.of(Answer.of(FONT, school.faces().file(Face.REGULAR)));
             case "/font/bold" -> Optional.of(Answer.of(FONT, school.faces().file(Face.BOLD)));
             case "/drill" -> sheet(school, query).map(sheet -> Answer.json(DrillJson.of(school, sheet, language)));
             case "/card" ->
                 sheet(school, query)
-                        .flatMap(sheet -> new Frames(school).card(sheet, number(query)))
+                        .flatMap(sheet -> new Frames(school, language).card(sheet, number(query)))
                         .map(Answer::svg);
             case "/picture" ->
                 sheet(school, query)
-                        .flatMap(sheet -> picture(new Frames(school), sheet, query))
+                        .flatMap(sheet -> picture(new Frames(school, language), sheet, query))
                         .map(Answer::svg);
-            case "/key" -> Optional.of(Answer.json(KeyJson.of(school.school().language())));
-            case "/sign" -> new Frames(school).sign(number(query)).map(Answer::svg);
+            case "/key" -> Optional.of(Answer.json(KeyJson.of(language)));
+            case "/sign" -> new Frames(school, language).sign(number(query)).map(Answer::svg);
             default -> Resources.at(path);
         };
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drillwright.check.Coverage;
 import org.drillwright.check.Subject;
 import org.drillwright.explain.EndWords;
@@ -121,6 +122,15 @@ final class PhraseJson {
             text("between", StateWords.shared(state).in(language));
         }
         json.writeEndObject();
+        List<Message> doubts = Stream.concat(
+                        Stream.of(Side.values()).map(side -> StateWords.of(state.of(side))),
+                        Stream.of(StateWords.shared(state)))
+                .flatMap(StateWords::unknown)
+                .toList();
+        Json.texts(
+                "doubts",
+                doubts.stream().map(doubt -> doubt.in(language)).distinct().toList(),
+                json);
     }
 
     private void text(String field, String text) throws IOException {

@@ -3,6 +3,7 @@ package org.drillwright.print.command.watch.page;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ final class Resources {
     /** Each has its own name as its address. */
     private static final List<String> SCRIPTS = List.of(
             "page.js",
+            "said.js",
             "elements.js",
             "list.js",
             "lines.js",
@@ -36,7 +38,6 @@ final class Resources {
 
     private static Map<String, Resource> all() {
         Map<String, Resource> all = new HashMap<>();
-        all.put("/", new Resource("page.html", "text/html; charset=utf-8"));
         all.put("/page.css", new Resource("page.css", "text/css; charset=utf-8"));
         SCRIPTS.forEach(name -> all.put("/" + name, new Resource(name, SCRIPT)));
         return Map.copyOf(all);
@@ -44,6 +45,11 @@ final class Resources {
 
     static Optional<Answer> at(String path) {
         return Optional.ofNullable(ALL.get(path)).map(found -> Answer.of(found.type(), read(found.name())));
+    }
+
+    /** The page itself, with keys in place of words. */
+    static String page() {
+        return new String(read("page.html"), StandardCharsets.UTF_8);
     }
 
     private static byte[] read(String name) {

@@ -7,11 +7,6 @@ public final class Answer {
 
     private static final String PLAIN = "text/plain; charset=utf-8";
 
-    static final Answer FORBIDDEN = plain(403, "This page answers only this computer, by its own name.\n");
-    static final Answer NOT_THERE = plain(404, "There is nothing here.\n");
-    static final Answer ONLY_GET = plain(405, "Only GET is answered.\n");
-    static final Answer BROKEN = plain(500, "A fault in Drillwright itself.\n");
-
     private final int status;
     private final String type;
     private final byte[] body;
@@ -35,6 +30,10 @@ public final class Answer {
         return of(PLAIN, body);
     }
 
+    public static Answer html(String body) {
+        return of("text/html; charset=utf-8", body);
+    }
+
     public static Answer json(String body) {
         return of("application/json; charset=utf-8", body);
     }
@@ -43,8 +42,9 @@ public final class Answer {
         return of("image/svg+xml; charset=utf-8", body);
     }
 
-    private static Answer plain(int status, String body) {
-        return new Answer(status, PLAIN, body.getBytes(StandardCharsets.UTF_8));
+    /** Why there is nothing to be had, in a sentence. */
+    static Answer refused(int status, String why) {
+        return new Answer(status, PLAIN, (why + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
     int status() {

@@ -5,16 +5,19 @@ import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import org.drillwright.wording.Message;
 
 /** Serves a site to this computer: bound to 127.0.0.1, answering only those who call it by one of its own names. */
 public final class LoopbackServer implements AutoCloseable {
 
     private static final byte[] LOOPBACK = {127, 0, 0, 1};
     private static final String NEWS = "/news";
+    private static final int ONLY_GET = 405;
     private static final String STREAM = "text/event-stream; charset=utf-8";
 
     /** How long pages have to take their leave, in seconds. */
@@ -29,8 +32,10 @@ public final class LoopbackServer implements AutoCloseable {
     private final Hosts hosts;
     private final Site site;
     private final News news;
+    private final Locale language;
 
-    private LoopbackServer(HttpServer server, Site site, News news) {
+    private LoopbackServer(HttpServer server, Site site, News news, Locale language) {
+        this.language = language;
         this.server = server;
         this.hosts = new Hosts(server.getAddress().getPort());
         this.site = site;
@@ -41,11 +46,12 @@ public final class LoopbackServer implements AutoCloseable {
      * Begins to serve.
      *
      * @param port 0 for any that is free
+     * @param language in which it refuses
      */
-    public static LoopbackServer open(int port, Site site, News news) throws IOException {
+    public static LoopbackServer open(int port, Site site, News news, Locale language) throws IOException {
         InetAddress here = InetAddress.getByAddress("127.0.0.1", LOOPBACK);
         HttpServer server = HttpServer.create(new InetSocketAddress(here, port), 0);
-        LoopbackServer opened = new LoopbackServer(server, site, news);
+        LoopbackServer opened = new LoopbackServer(server, site, news, language);
         server.createContext("/", opened::handle);
         server.setExecutor(opened.workers);
         server.start();
@@ -78,7 +84,9 @@ public final class LoopbackServer implements AutoCloseable {
                 news.serve(exchange.getResponseBody());
                 return;
             }
-            send(admitted ? get ? answer(exchange) : Answer.ONLY_GET : Answer.FORBIDDEN, exchange);
+            send(
+                    admitted ? get ? answer(exchange) : refused(ONLY_GET, "only.get") : refused(403, "forbidden"),
+                    exchange);
         }
     }
 
@@ -87,15 +95,19 @@ public final class LoopbackServer implements AutoCloseable {
                 Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse("");
         try {
             return site.answer(exchange.getRequestURI().getPath(), new Query(query))
-                    .orElse(Answer.NOT_THERE);
+                    .orElseGet(() -> refused(404, "not.there"));
         } catch (RuntimeException fault) {
-            return Answer.BROKEN;
+            return refused(500, "fault");
         }
+    }
+
+    private Answer refused(int status, String why) {
+        return Answer.refused(status, Message.of(LoopbackServer.class, why).in(language));
     }
 
     private static void send(Answer answer, HttpExchange exchange) throws IOException {
         Manners.put(exchange.getResponseHeaders(), answer.type());
-        if (answer.status() == Answer.ONLY_GET.status()) {
+        if (answer.status() == ONLY_GET) {
             exchange.getResponseHeaders().set("Allow", "GET");
         }
         boolean bodiless = exchange.getRequestMethod().equals("HEAD");

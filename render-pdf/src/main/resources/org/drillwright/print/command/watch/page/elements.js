@@ -22,9 +22,14 @@ export function say(target, text) {
 }
 
 /** Text in which what is unknown stands in a dashed frame. */
-export function withUnknowns(text) {
-  return text.split(/([\w ]*\bunknown\b[^,;]*)/).map((part) =>
-    /\bunknown\b/.test(part) ? element('span', { class: 'unknown' }, part.trim()) : part);
+export function withUnknowns(text, unknowns) {
+  const next = unknowns.map((words) => [text.indexOf(words), words]).filter(([at]) => at >= 0)
+    .sort(([one], [other]) => one - other)[0];
+  if (!next) {
+    return [text];
+  }
+  const [at, words] = next;
+  return [text.slice(0, at), element('span', { class: 'unknown' }, words), ...withUnknowns(text.slice(at + words.length), unknowns)];
 }
 
 export async function fetched(path) {
@@ -52,5 +57,3 @@ export function drawing(path) {
     request.send();
   });
 }
-
-export const many = (count, noun) => `${count} ${noun}${count === 1 ? '' : 's'}`;

@@ -1,6 +1,7 @@
 // The author's lines, and beside them what was found.
 
-import { $, element, say } from '/elements.js';
+import { $, element } from '/elements.js';
+import { said, counted } from '/said.js';
 
 let key = '';
 
@@ -22,10 +23,11 @@ function marked(text, findings) {
   return code;
 }
 
+const place = (finding) => said('found.at', said('severity.' + finding.severity), finding.line);
+
 export function note(finding) {
-  const place = `, line ${finding.line}`;
   return element('div', { class: `finding ${finding.severity}`, tabindex: '-1', 'data-key': keyOf(finding) },
-    element('p', {}, element('strong', {}, finding.severity), place, ' ',
+    element('p', {}, element('strong', {}, place(finding)), ' ',
       element('span', { class: 'rule' }, `(${finding.rule})`)),
     element('p', {}, finding.what),
     ...(finding.wayOut ? [element('p', {}, finding.wayOut)] : []));
@@ -46,14 +48,14 @@ const FEW = 3;
 function worst(drill) {
   const sorted = [...drill.findings].sort((one, other) => weight(one) - weight(other));
   const shown = sorted.slice(0, FEW).map((finding) => {
-    const jump = element('button', { type: 'button' }, `${finding.severity}, line ${finding.line}`);
+    const jump = element('button', { type: 'button' }, place(finding));
     jump.addEventListener('click', () => beside(finding)?.focus());
     return element('li', { class: finding.severity },
       element('p', {}, jump, finding.what),
       ...(finding.wayOut ? [element('p', { class: 'way-out' }, finding.wayOut)] : []));
   });
   if (sorted.length > FEW) {
-    shown.push(element('li', { class: 'note' }, `And ${sorted.length - FEW} more, beside your lines.`));
+    shown.push(element('li', { class: 'note' }, counted('more', sorted.length - FEW)));
   }
   $('worst').replaceChildren(...shown);
   $('worst').hidden = shown.length === 0;
@@ -88,11 +90,11 @@ export function heard(drill) {
     return '';
   }
   if (drill.findings.length === 0) {
-    return `${drill.title}: nothing found.`;
+    return said('verdict', drill.title, said('nothing.found'));
   }
   const [first] = [...drill.findings].sort((one, other) => weight(one) - weight(other));
-  const count = drill.findings.length === 1 ? '1 finding' : `${drill.findings.length} findings`;
-  return `${drill.title || drill.name}: ${count}. ${first.severity}, line ${first.line}: ${first.what} ${first.wayOut}`;
+  const count = counted('finding', drill.findings.length);
+  return said('heard', drill.title || drill.name, count, place(first), first.what, first.wayOut);
 }
 
 const weight = (finding) => ['error', 'warning', 'note'].indexOf(finding.severity);

@@ -1,6 +1,7 @@
 // The list of drills. Entries stay the same elements from one save to the next, so that the focus stays where it is.
 
-import { $, element, say, many } from '/elements.js';
+import { $, element, say } from '/elements.js';
+import { said, counted, joined } from '/said.js';
 
 const entries = new Map();
 const levels = new Map();
@@ -16,13 +17,17 @@ export function named() {
   }
 }
 
+/** How many errors, warnings and notes; nothing if there are none. */
+export function tally(drill) {
+  const parts = [[drill.errors, 'error'], [drill.warnings, 'warning'], [drill.notes, 'note']];
+  return joined('listed', parts.filter(([count]) => count).map(([count, kind]) => counted(kind, count)));
+}
+
 function mark(drill) {
   if (drill.unsettled) {
     return '';
   }
-  const parts = [[drill.errors, 'error'], [drill.warnings, 'warning'], [drill.notes, 'note']];
-  const found = parts.filter(([count]) => count).map(([count, kind]) => many(count, kind)).join(', ');
-  return drill.readable || drill.errors ? found : 'not read';
+  return drill.readable || drill.errors ? tally(drill) : said('not.read');
 }
 
 function entry(drill) {
@@ -45,7 +50,7 @@ function entry(drill) {
 function level(name) {
   if (!levels.has(name)) {
     const id = `level-${levels.size}`;
-    const head = element('h2', { id }, name || 'Level not read');
+    const head = element('h2', { id }, name || said('level.unread'));
     levels.set(name, element('div', { class: 'level' }, head, element('ul', { 'aria-labelledby': id })));
   }
   return levels.get(name);
@@ -104,7 +109,7 @@ function filter() {
   for (const one of levels.values()) {
     one.hidden = [...one.lastChild.children].every((item) => item.hidden);
   }
-  say($('shown'), wanted || foundOnly ? `${shown} of ${entries.size}` : '');
+  say($('shown'), wanted || foundOnly ? said('shown', shown, entries.size) : '');
 }
 
 let current = '';

@@ -1,7 +1,8 @@
 // The page: which drill is shown, and what a save changes in it.
 
-import { $, element, say, fetched, many } from '/elements.js';
-import { showList, markCurrent, entryRenamed, named, first, address } from '/list.js';
+import { $, element, say, fetched } from '/elements.js';
+import { said, counted, joined, language } from '/said.js';
+import { showList, tally, markCurrent, entryRenamed, named, first, address } from '/list.js';
 import { showLines, heard, note } from '/lines.js';
 import { showCards } from '/cards.js';
 import { showPhrase, phraseRenamed, hush } from '/phrase.js';
@@ -17,7 +18,7 @@ function status(text) {
   say($('status'), text);
 }
 
-const clock = () => new Date().toLocaleTimeString();
+const clock = () => new Date().toLocaleTimeString(language);
 
 function showSchool() {
   say($('school'), school.name || 'Drillwright');
@@ -40,10 +41,13 @@ function showSchool() {
 }
 
 function verdict(drill) {
-  const found = ['error', 'warning', 'note'].map((kind) => [drill[kind + 's'], kind]).filter(([count]) => count);
-  const all = found.length ? found.map(([count, kind]) => many(count, kind)).join(', ') : 'nothing found';
-  const judged = drill.steps && !drill.stale ? `; ${drill.counts - drill.notJudged} of ${many(drill.counts, 'count')} judged` : '';
-  return `${drill.name}: ${drill.unsettled ? 'not judged; correct the settings first' : all + judged}.`;
+  if (drill.unsettled) {
+    return said('verdict', drill.name, said('unsettled'));
+  }
+  const found = tally(drill) || said('nothing.found');
+  return drill.steps && !drill.stale
+    ? said('verdict.judged', drill.name, found, counted('judged', drill.counts, drill.counts - drill.notJudged))
+    : said('verdict', drill.name, found);
 }
 
 function showNone(name) {
@@ -55,18 +59,14 @@ function showNone(name) {
   $('worst').hidden = true;
   document.title = 'Drillwright';
   const empty = school.drills.length === 0;
-  say($('title'), empty ? 'No drill yet' : 'This drill is not there');
-  say($('verdict'), empty
-    ? 'There is no drill in the folder. There is a complete one below to copy; save it, and it appears here.'
-    : `${name} was deleted or renamed. Choose a drill from the list.`);
+  say($('title'), said(empty ? 'no.drill' : 'not.there'));
+  say($('verdict'), empty ? said('empty') : said('moved', name));
   $('example').open = $('example').open || empty;
 }
 
 function kept(drill) {
-  const why = drill.unsettled
-    ? 'The settings cannot be used as they are; there is nothing wrong with this drill.' : 'This save could not be read.';
-  const what = drill.unsettled ? 'The card and the phrase are from an earlier save.'
-    : 'The card and the phrase are from the last one that could be read.';
+  const why = said(drill.unsettled ? 'settings.unusable' : 'save.unread');
+  const what = said(drill.unsettled ? 'earlier.save' : 'last.save');
   const parts = [drill.unsettled || drill.stale ? why : '', drill.stale ? what : ''].filter(Boolean);
   $('kept').hidden = parts.length === 0;
   say($('kept'), parts.join(' '));
@@ -86,9 +86,10 @@ async function showDrill({ aloud = false } = {}) {
     return;
   }
   current = drill;
-  say($('title'), drill.title || drill.name);
+  const shown = drill.title || drill.name;
+  say($('title'), shown);
   say($('verdict'), verdict(drill));
-  document.title = `${drill.errors ? many(drill.errors, 'error') + ' – ' : ''}${drill.title || drill.name} – Drillwright`;
+  document.title = drill.errors ? counted('window.errors', drill.errors, shown) : said('window', shown);
   kept(drill);
   showLines(drill);
   say($('found'), aloud ? heard(drill) : '');
@@ -118,7 +119,7 @@ async function readSchool() {
 async function everything() {
   await readSchool();
   await showDrill();
-  status(`Updated after each save. ${clock()}`);
+  status(said('updated', clock()));
 }
 
 async function saved(change) {
@@ -128,7 +129,7 @@ async function saved(change) {
   if (!current || change.changed.includes(name) || change.gone.includes(name)) {
     await showDrill({ aloud: true });
   }
-  status(`${clock()}: ${told(change)}.`);
+  status(said('saved', clock(), told(change)));
 }
 
 const FEW = 3;
@@ -137,10 +138,10 @@ const FEW = 3;
 function told(change) {
   const renamed = Object.entries(change.renamed);
   const saved = change.saved.filter((name) => !renamed.some(([, to]) => to === name));
-  const changed = saved.length > FEW ? [`${saved.length} drills changed`] : saved.map((name) => `${name} changed`);
-  const all = [...renamed.map(([from, to]) => `${from} is now ${to}`),
-    ...change.gone.map((name) => `${name} is gone`), ...changed];
-  return all.join('; ') || 'the settings changed';
+  const changed = saved.length > FEW ? [counted('changed.many', saved.length)] : saved.map((name) => said('changed', name));
+  const all = [...renamed.map(([from, to]) => said('renamed', from, to)),
+    ...change.gone.map((name) => said('gone', name)), ...changed];
+  return joined('clauses', all) || said('settings.changed');
 }
 
 function listen() {
@@ -155,13 +156,13 @@ function listen() {
   news.onmessage = (message) => saved(JSON.parse(message.data)).catch(broken);
   news.onerror = () => {
     lost = true;
-    status('The program has ended or cannot be reached; this page is no longer updated.');
+    status(said('ended'));
   };
   return news;
 }
 
 function broken() {
-  status('Something could not be loaded; reload the page.');
+  status(said('broken'));
 }
 
 // A page that nobody sees lets its line go: a browser has few to one address.

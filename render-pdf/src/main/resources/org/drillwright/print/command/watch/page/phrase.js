@@ -1,6 +1,7 @@
 // The phrase, played count by count.
 
 import { $, element, say, withUnknowns } from '/elements.js';
+import { said, joined, language, turned } from '/said.js';
 import { drawingsOf, showPicture } from '/pictures.js';
 import { keepHeight } from '/steady.js';
 
@@ -15,7 +16,7 @@ let at = 0;
 let timer = 0;
 
 function nameOf(step) {
-  return step.kind === 'start' ? 'Start' : step.kind === 'closing' ? 'Closing' : `Count ${step.number}`;
+  return step.kind === 'count' ? said('count', step.number) : said(step.kind);
 }
 
 function pairs(target, rows) {
@@ -27,44 +28,44 @@ function pairs(target, rows) {
 
 function turns(step) {
   if (step.kind !== 'count') {
-    return [['Opening', step.opening], ['Start', step.start], ['Closing', step.closing]];
+    return [[said('opening'), step.opening], [said('start'), step.start], [said('closing'), step.closing]];
   }
   return [
-    ['Call', step.call],
-    [drill.partner ? 'Leader' : 'Caller', step.leader || 'nothing'],
-    [drill.partner ? 'Follower' : 'Class', step.follower || 'nothing'],
-    ['Distance', step.distance, 'small'],
-    ['Safety', step.safety, 'small'],
-    ['Note', step.note, 'small'],
+    [said('call'), step.call],
+    [said(drill.partner ? 'leader' : 'caller'), step.leader || said('nothing')],
+    [said(drill.partner ? 'follower' : 'class'), step.follower || said('nothing')],
+    [said('distance'), step.distance, 'small'],
+    [said('safety'), step.safety, 'small'],
+    [said('note'), step.note, 'small'],
   ];
 }
 
 function title(side) {
-  return drill.partner ? side[0].toUpperCase() + side.slice(1) : 'Class';
+  return said(drill.partner ? side : 'class');
 }
 
 function reading(step) {
   const rows = [];
   for (const side of ['leader', 'follower']) {
     const read = step.read.filter((move) => move.by === side)
-      .map((move) => move.words + (move.fate ? ` (${move.fate})` : '')).join('; ');
-    rows.push([`${title(side)}, as read`, read]);
+      .map((move) => move.fate ? said('move.end', move.words, move.fate) : move.words);
+    rows.push([said('as.read', title(side)), joined('clauses', read)]);
   }
   for (const [side, text] of Object.entries(step.standing)) {
-    rows.push([side === 'between' ? 'Between them' : `${title(side)}, afterwards`, withUnknowns(text)]);
+    rows.push([side === 'between' ? said('between') : said('afterwards', title(side)), withUnknowns(text, step.doubts)]);
   }
   if (step.unknown) {
-    rows.push(['Not judged', [element('span', { class: 'unknown' }, `unknown: ${step.unknown}`)]]);
+    rows.push([said('not.judged'), [element('span', { class: 'unknown' }, said('unknown', step.unknown))]]);
   }
   return rows;
 }
 
 function spoken(step) {
   if (step.kind !== 'count') {
-    return `${nameOf(step)}: ${step.start || step.closing || ''}`;
+    return said('spoken', nameOf(step), step.start || step.closing || '');
   }
-  return `${nameOf(step)}. ${turns(step).slice(0, 4).filter(([, text]) => text)
-    .map(([name, text]) => `${name}: ${text}`).join(' ')}`;
+  const told = turns(step).slice(0, 4).filter(([, text]) => text).map(([name, text]) => said('spoken', name, text));
+  return said('sentence', nameOf(step), told.join(' '));
 }
 
 function milliseconds() {
@@ -113,7 +114,7 @@ function counts() {
     }
     const button = list.children[number].firstChild;
     say(button, step.kind === 'count' ? String(step.number) : nameOf(step));
-    button.setAttribute('aria-label', nameOf(step) + (step.unknown ? ', not judged' : ''));
+    button.setAttribute('aria-label', step.unknown ? said('count.not.judged', nameOf(step)) : nameOf(step));
     button.className = step.unknown ? 'doubt' : '';
   });
 }
@@ -134,7 +135,7 @@ function move(number) {
 function stop() {
   clearInterval(timer);
   timer = 0;
-  say($('play'), 'Play');
+  say($('play'), said('play'));
   $('play').setAttribute('aria-pressed', 'false');
 }
 
@@ -155,12 +156,12 @@ function play() {
     at = 0;
   }
   timer = setInterval(tick, drill.tempo);
-  say($('play'), 'Pause');
+  say($('play'), said('pause'));
   $('play').setAttribute('aria-pressed', 'true');
   show({ aloud: true });
 }
 
-const words = (step) => JSON.stringify({ ...step, standing: 0, read: 0, unknown: 0 });
+const words = (step) => JSON.stringify({ ...step, standing: 0, doubts: 0, read: 0, unknown: 0 });
 
 /** The count that a save changed, so that its author sees it; where it is unclear, the one that was shown. */
 function edited(before, after) {
@@ -180,8 +181,8 @@ export function showPhrase(next) {
   drill = next;
   drawingsOf(drill);
   at = same ? (timer ? Math.min(at, next.steps.length - 1) : edited(before, next.steps)) : Math.min(1, next.steps.length - 1);
-  const seconds = Number((next.tempo / 1000).toFixed(2));
-  say($('tempo'), `${seconds} s a count, ${next.ownTempo ? "the drill's tempo" : "the school's tempo"}`);
+  const seconds = new Intl.NumberFormat(language, { maximumFractionDigits: 2 }).format(next.tempo / 1000);
+  say($('tempo'), said(next.ownTempo ? 'tempo.drill' : 'tempo.school', seconds));
   counts();
   return show({ anew: !same });
 }
@@ -199,7 +200,11 @@ $('back').addEventListener('click', () => go(at - 1));
 $('step').addEventListener('click', () => go(at + 1));
 $('play').addEventListener('click', play);
 
-const STEPS = { ArrowLeft: -1, ArrowRight: 1 };
+/** Forward is where the language is written to. */
+const [BACK, FORWARD] = turned ? ['ArrowRight', 'ArrowLeft'] : ['ArrowLeft', 'ArrowRight'];
+const STEPS = { [BACK]: -1, [FORWARD]: 1 };
+$('back').setAttribute('aria-keyshortcuts', BACK);
+$('step').setAttribute('aria-keyshortcuts', FORWARD);
 
 document.addEventListener('keydown', (event) => {
   const step = STEPS[event.key];

@@ -1,8 +1,9 @@
 // The words the program understands, and a drill to copy: both fetched when they are first opened.
 
 import { $, element, say, fetched } from '/elements.js';
+import { said, counted } from '/said.js';
 
-const languages = { en: 'English', fr: 'French', it: 'Italian' };
+let languages = {};
 let terms = [];
 
 function table(kind, rows) {
@@ -18,12 +19,12 @@ function glossary() {
   const kinds = [...new Set(found.map((term) => term.kind))];
   $('glossary').replaceChildren(
     ...kinds.map((kind) => table(kind, found.filter((term) => term.kind === kind))));
-  say($('matches'), wanted ? `${found.length} of ${terms.length} terms` : '');
+  say($('matches'), wanted ? counted('matches', terms.length, found.length) : '');
 }
 
 export async function refreshWords() {
   if ($('words').open) {
-    terms = (await (await fetched('/words')).json()).terms;
+    ({ languages, terms } = await (await fetched('/words')).json());
     glossary();
   }
 }
@@ -37,10 +38,10 @@ async function example() {
 async function copy() {
   try {
     await navigator.clipboard.writeText($('sample').textContent);
-    say($('copied'), 'Copied.');
+    say($('copied'), said('copied'));
   } catch {
     getSelection().selectAllChildren($('sample'));
-    say($('copied'), 'Selected; copy it with your keyboard.');
+    say($('copied'), said('selected'));
   }
 }
 

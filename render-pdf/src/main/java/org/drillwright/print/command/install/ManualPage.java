@@ -1,9 +1,11 @@
 package org.drillwright.print.command.install;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.print.command.CommandGroups;
+import org.drillwright.wording.Message;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.ArgSpec;
@@ -14,9 +16,11 @@ import picocli.CommandLine.Model.UsageMessageSpec;
 /**
  * One command's page of the manual, in the order of sections that man-pages(7) gives.
  *
+ * @param command with its help in a language
  * @param day of the release, such as 2026-09-01
+ * @param language of the help, and of the sections' names
  */
-record ManualPage(CommandSpec command, String day) {
+record ManualPage(CommandSpec command, String day, Locale language) {
 
     /** The name that {@code man} finds it by, such as drillwright-check. */
     String name() {
@@ -28,21 +32,25 @@ record ManualPage(CommandSpec command, String day) {
         UsageMessageSpec usage = command.usageMessage();
         String version = command.root().version()[0];
         Roff page = new Roff(name(), day, Character.toUpperCase(version.charAt(0)) + version.substring(1));
-        page.section("NAME").plain(name() + " - " + summary(usage));
-        page.section("SYNOPSIS").called(command.qualifiedName(), synopsis());
+        page.section(section("name")).plain(name() + " - " + summary(usage));
+        page.section(section("synopsis")).called(command.qualifiedName(), synopsis());
         if (usage.description().length > 0) {
-            page.section("DESCRIPTION").plain(joined(usage.description()));
+            page.section(section("description")).plain(joined(usage.description()));
         }
         commands(page);
         options(page);
-        page.section("EXIT STATUS");
+        page.section(section("exit.status"));
         usage.exitCodeList()
                 .forEach((code, meaning) ->
                         page.term(code, Character.toUpperCase(meaning.charAt(0)) + meaning.substring(1) + "."));
         UsageMessageSpec whole = command.root().usageMessage();
-        page.section("CAUTIONS").plain(joined(whole.footer()));
-        page.section("SEE ALSO").plain(neighbours().collect(Collectors.joining(", ")));
+        page.section(section("cautions")).plain(joined(whole.footer()));
+        page.section(section("see.also")).plain(neighbours().collect(Collectors.joining(", ")));
         return page.toString();
+    }
+
+    private String section(String name) {
+        return Message.of(ManualPage.class, "section." + name).in(language);
     }
 
     private static String summary(UsageMessageSpec usage) {
@@ -62,15 +70,15 @@ record ManualPage(CommandSpec command, String day) {
         if (command.subcommands().isEmpty()) {
             return;
         }
-        page.section("COMMANDS");
+        page.section(section("commands"));
         for (CommandGroups.Group group : CommandGroups.ALL) {
-            page.part(group.title().english());
+            page.part(group.title().in(language));
             group.names().forEach(name -> page.term(name, CommandGroups.header(command, name)));
         }
     }
 
     private void options(Roff page) {
-        page.section("OPTIONS");
+        page.section(section("options"));
         command.positionalParameters().stream()
                 .filter(word -> !word.hidden())
                 .forEach(word -> page.term(word.paramLabel(), joined(word.description())));

@@ -15,7 +15,7 @@ final class Roff {
         text.append(".TH ")
                 .append(quoted(name.toUpperCase(Locale.ROOT)))
                 .append(" 1 ")
-                .append(quoted(day))
+                .append('"' + day + '"')
                 .append(' ')
                 .append(quoted(source))
                 .append('\n');

@@ -3,10 +3,12 @@ package org.drillwright.print.command.install;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
+import org.drillwright.model.Language;
 import org.drillwright.print.command.Program;
 import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Started by the build: writes the manual and the completion that are packed with the program. */
 public final class WriteManual {
@@ -18,26 +20,31 @@ public final class WriteManual {
         write(Path.of(arguments[0]), arguments[1]);
     }
 
-    /** Pages into {@code man1}, the script into {@code completion}. */
+    /** Pages into {@code man}, as {@code man} looks for them there in each language; the script into {@code completion}. */
     static void write(Path folder, String day) throws IOException {
-        Path pages = Files.createDirectories(folder.resolve("man1"));
-        for (CommandSpec command : all().toList()) {
-            ManualPage page = new ManualPage(command, day);
-            Files.writeString(pages.resolve(page.name() + ".1"), page.source());
+        Path manual = folder.resolve("man");
+        for (Language language : Language.all()) {
+            Path own = language.equals(Language.ENGLISH) ? manual : manual.resolve(language.word());
+            Path pages = Files.createDirectories(own.resolve("man1"));
+            for (ManualPage page : pages(language.locale(), day)) {
+                Files.writeString(pages.resolve(page.name() + ".1"), page.source());
+            }
         }
         Path scripts = Files.createDirectories(folder.resolve("completion"));
         Files.writeString(
-                scripts.resolve("drillwright"), Completion.script(commands().getCommandSpec()));
+                scripts.resolve("drillwright"),
+                Completion.script(commands(Locale.ENGLISH).getCommandSpec()));
     }
 
     /** The program's own page first, then one for each command. */
-    static Stream<CommandSpec> all() {
-        CommandLine line = commands();
+    static List<ManualPage> pages(Locale language, String day) {
+        CommandLine line = commands(language);
         return Stream.concat(Stream.of(line), line.getSubcommands().values().stream())
-                .map(CommandLine::getCommandSpec);
+                .map(command -> new ManualPage(command.getCommandSpec(), day, language))
+                .toList();
     }
 
-    static CommandLine commands() {
-        return Program.commands(Rehearsal.silent(Path.of("")));
+    static CommandLine commands(Locale language) {
+        return Program.commands(Rehearsal.silent(Path.of("")).in(() -> language));
     }
 }

@@ -8,18 +8,24 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Pages as man-pages(7) asks for them: its sections, in its order; hyphens that can be copied. */
 class ManualPageTest {
 
-    private static final Map<String, String> PAGES = WriteManual.all()
-            .map(command -> new ManualPage(command, "2026-09-01"))
-            .collect(Collectors.toMap(ManualPage::name, ManualPage::source));
+    private static final Map<String, String> PAGES = pages(Locale.ENGLISH);
+
+    private static Map<String, String> pages(Locale language) {
+        return WriteManual.pages(language, "2026-09-01").stream()
+                .collect(Collectors.toMap(ManualPage::name, ManualPage::source));
+    }
 
     private static List<String> sections(String page) {
         return page.lines()
@@ -54,6 +60,22 @@ class ManualPageTest {
                         "CAUTIONS",
                         "SEE ALSO"),
                 sections(PAGES.getOrDefault("drillwright", "")));
+    }
+
+    /** The names that {@code lexgrog} of man-db knows the first section by (src/lexgrog.l), and manpages-l10n the others; from memory. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            fr | NOM SYNOPSIS DESCRIPTION OPTIONS CODE DE RETOUR PRÉCAUTIONS VOIR AUSSI | Aucune vérification ne rend un exercice sûr.
+            it | NOME SINTASSI DESCRIZIONE OPZIONI STATO D’USCITA AVVERTENZE VEDERE ANCHE | Nessun controllo rende sicuro un esercizio.
+            es | NOMBRE SINOPSIS DESCRIPCIÓN OPCIONES ESTADO DE SALIDA PRECAUCIONES VÉASE TAMBIÉN | Ninguna comprobación hace seguro un ejercicio.
+            de | BEZEICHNUNG ÜBERSICHT BESCHREIBUNG OPTIONEN EXIT\\-STATUS VORSICHT SIEHE AUCH | Keine Prüfung macht eine Übung sicher.
+            """)
+    void otherLanguagesHaveTheirOwnSectionsAndWords(String language, String sections, String caution) {
+        Map<String, String> pages = pages(Locale.forLanguageTag(language));
+        assertEquals(PAGES.keySet(), pages.keySet());
+        assertEquals(sections, String.join(" ", sections(pages.getOrDefault("drillwright-check", ""))));
+        pages.forEach((name, page) -> assertTrue(page.contains(caution), name));
+        pages.forEach((name, page) -> assertFalse(page.contains("%n"), name));
     }
 
     @Test
@@ -96,10 +118,17 @@ class ManualPageTest {
     @Test
     void pagesAndScriptAreWrittenWhereTheyArePackedFrom(@TempDir Path folder) throws IOException {
         WriteManual.main(new String[] {folder.toString(), "2026-09-01"});
-        try (Stream<Path> pages = Files.list(folder.resolve("man1"))) {
-            assertEquals(
-                    PAGES.keySet().stream().map(name -> name + ".1").sorted().toList(),
-                    pages.map(page -> page.getFileName().toString()).sorted().toList());
+        for (String place : List.of("man1", "fr/man1", "it/man1", "es/man1", "de/man1")) {
+            try (Stream<Path> pages = Files.list(folder.resolve("man").resolve(place))) {
+                assertEquals(
+                        PAGES.keySet().stream()
+                                .map(name -> name + ".1")
+                                .sorted()
+                                .toList(),
+                        pages.map(page -> page.getFileName().toString())
+                                .sorted()
+                                .toList());
+            }
         }
         assertTrue(Files.size(folder.resolve("completion/drillwright")) > 0);
     }

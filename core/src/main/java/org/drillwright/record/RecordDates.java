@@ -128,7 +128,7 @@ final class RecordDates {
     }
 
     private static Message notCounted(int lines) {
-        return Message.of(RecordDates.class, lines == 1 ? "lines.not.counted.one" : "lines.not.counted.other", lines);
+        return Message.counted(RecordDates.class, "lines.not.counted", lines);
     }
 
     private Message wayToSay() {

@@ -68,7 +68,8 @@ public sealed interface Message {
     }
 
     /**
-     * Words that depend on a number: those under {@code key.one} or {@code key.other}, as the language counts.
+     * Words that depend on a number: those under {@code key.one}, {@code key.other} or what other forms the language has
+     * ({@link Plurals}).
      *
      * @param count fills the first gap
      * @param more fill the gaps after it
@@ -174,7 +175,7 @@ public sealed interface Message {
             Bundle words = Bundle.in(room, language);
             String text = (form.isEmpty() ? Optional.<String>empty() : words.find(key + "." + form))
                     .orElseGet(() -> words.wanted(key));
-            return Bundle.filled(text, values, (value, wanted) -> told(value, language, wanted));
+            return words.filled(text, values, (value, wanted) -> told(value, language, wanted));
         }
 
         @Override
@@ -192,14 +193,8 @@ public sealed interface Message {
     record Counted(Class<?> room, String key, long count, List<Object> values) implements Message {
         @Override
         public String in(Locale language, String form) {
-            String number = count == 1
-                            || (count == 0
-                                    && Bundle.in(Message.class, language)
-                                            .wanted("one")
-                                            .equals("0-1"))
-                    ? ".one"
-                    : ".other";
-            return new Worded(room, key + number, values).in(language, form);
+            String words = Bundle.in(room, language).counted(key, count);
+            return new Worded(room, words, values).in(language, form);
         }
 
         @Override

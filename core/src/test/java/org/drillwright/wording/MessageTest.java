@@ -27,7 +27,7 @@ class MessageTest {
                     en | quarte, sixte, or octave | quarte, sixte and octave
                     fr | quarte, sixte ou octave | quarte, sixte et octave
                     it | quarta, sesta o ottava | quarta, sesta e ottava
-                    es | cuarta, sexta o octava | cuarta, sexta y octava
+                    es | cuarta, sexta u octava | cuarta, sexta y octava
                     de | Quart, Sixt oder Oktav | Quart, Sixt und Oktav
                     """)
     void several_are_joined_as_the_language_joins_them(String language, String either, String all) {

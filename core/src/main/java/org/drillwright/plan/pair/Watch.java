@@ -30,7 +30,7 @@ public record Watch(String drill, int fresh, int knowing, Map<String, Integer> p
     public Message sentence() {
         Message who = knowing == 0
                 ? Message.of(Watch.class, "new.to.all")
-                : Message.of(Watch.class, knowing == 1 ? "some.new.one" : "some.new", fresh, knowing);
+                : Message.counted(Watch.class, "some.new", knowing, fresh);
         return Message.of(Watch.class, "watch", who, under());
     }
 
@@ -41,7 +41,6 @@ public record Watch(String drill, int fresh, int knowing, Map<String, Integer> p
                 .distinct()
                 .map(count -> Message.plain(String.valueOf(count)))
                 .toList());
-        return Message.of(
-                Watch.class, (counts.size() == 1 ? "eyes.one" : "eyes.each") + (most == 1 ? ".pair" : ""), pairs);
+        return Message.counted(Watch.class, counts.size() == 1 ? "under.single" : "under.each", most, pairs);
     }
 }

@@ -22,7 +22,7 @@ final class Contents {
     String write() {
         html.start("section", "id", ID, "class", "view", "aria-labelledby", "title-drills");
         html.put("h2", voice.text(Word.DRILLS), "id", "title-drills", "tabindex", "-1");
-        html.put("p", voice.number(Word.SIZE_ONE, Word.SIZE, drills.size()), "id", "found", "role", "status");
+        html.put("p", voice.number(Word.SIZE, drills.size()), "id", "found", "role", "status");
         html.start("ul", "class", "rows", "role", "list").line();
         html.start("li").start("a", "href", "#" + SafetyArticle.ID);
         html.put("b", voice.text(Label.SAFETY_TITLE)).end("a").end("li").line();
@@ -57,8 +57,7 @@ final class Contents {
     private String about(PhoneDrill drill) {
         String level = drill.drill().level();
         String weapon = voice.labels().weapon(drill.drill().weapon());
-        String counts =
-                voice.number(Word.COUNTS_ONE, Word.COUNTS, drill.drill().steps().size());
+        String counts = voice.number(Word.COUNTS, drill.drill().steps().size());
         return (level.isEmpty() ? "" : level + "\u00A0· ") + weapon.toLowerCase(Locale.ROOT) + "\u00A0· " + counts;
     }
 }

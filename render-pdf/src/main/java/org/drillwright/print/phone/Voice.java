@@ -46,8 +46,8 @@ final class Voice {
     }
 
     /** A number of drills or counts. */
-    String number(Word one, Word many, int number) {
-        return number == 1 ? words.text(one) : words.text(many, number);
+    String number(Word what, int number) {
+        return words.counted(what, number);
     }
 
     String capitalised(String name) {

@@ -16,4 +16,9 @@ final class Words {
     String text(Word word, Object... values) {
         return words.text(word.key(), values);
     }
+
+    /** The same for a number, which fills the first gap. */
+    String counted(Word word, long count, Object... more) {
+        return words.counted(word.key(), count, more);
+    }
 }

@@ -28,8 +28,8 @@ record HallSentences(HandWords words) {
         LaneLayout.Block first = layout.blocks().get(0);
         int turned = layout.count() - first.lanes().size();
         String abreast = words.text(first.lengthwise() ? HandWord.ALONG : HandWord.ACROSS, first.abreast());
-        return words.text(
-                layout.count() == 1 ? HandWord.LANE : HandWord.LANES,
+        return words.counted(
+                HandWord.LANES,
                 layout.count(),
                 turned == 0 ? abreast : words.text(HandWord.TURNED, abreast, turned),
                 2 * layout.count());

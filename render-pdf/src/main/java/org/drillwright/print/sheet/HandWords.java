@@ -32,6 +32,11 @@ public final class HandWords {
         return words.text(word.key(), values);
     }
 
+    /** The same for a number, which fills the first gap. */
+    public String counted(HandWord word, long count, Object... more) {
+        return words.counted(word.key(), count, more);
+    }
+
     /** Such as {@code Lesson of Wednesday 2026-12-02}. */
     public String of(HandWord what, LocalDate date) {
         return text(what, evening.within(date));

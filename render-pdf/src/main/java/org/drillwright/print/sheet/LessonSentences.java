@@ -40,8 +40,7 @@ record LessonSentences(ClassPlan plan, HandWords words) {
     }
 
     String people() {
-        int people = plan.here().size();
-        return words.text(people == 1 ? HandWord.PERSON : HandWord.PEOPLE, people);
+        return words.counted(HandWord.PEOPLE, plan.here().size());
     }
 
     String mode() {
@@ -83,11 +82,11 @@ record LessonSentences(ClassPlan plan, HandWords words) {
     }
 
     private String times(long count) {
-        return words.text(count == 1 ? HandWord.ONCE : HandWord.TIMES, count);
+        return words.counted(HandWord.TIMES, count);
     }
 
     String cards(CardNeed need) {
-        String cards = words.text(need.count() == 1 ? HandWord.CARD : HandWord.CARDS, need.count(), need.set());
+        String cards = words.counted(HandWord.CARDS, need.count(), need.set());
         return need.number() > 0 ? words.text(HandWord.CARD_NUMBER, cards, need.number()) : cards;
     }
 

@@ -79,7 +79,7 @@ public final class SubstituteSheet {
                 words.evening().day(plan.brief().date()),
                 sentences.mode(),
                 sentences.people(),
-                words.text(drills == 1 ? HandWord.DRILL : HandWord.DRILLS, drills)));
+                words.counted(HandWord.DRILLS, drills)));
         if (!helpers.isEmpty()) {
             paragraph(words.text(HandWord.HELPING, String.join(", ", helpers)));
         }

@@ -4,17 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.Properties;
-import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
@@ -33,6 +25,7 @@ import org.drillwright.print.pose.Gesture;
 import org.drillwright.print.pose.Scene;
 import org.drillwright.print.pose.SceneReader;
 import org.drillwright.print.text.Coverage;
+import org.drillwright.print.wording.Written;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -40,25 +33,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Pictures are spoken in every language of the labels, and wholly. */
 class WordsTest {
 
-    private static Properties file(Language language) throws IOException {
-        Properties words = new Properties();
-        try (InputStream in = Words.class.getResourceAsStream("words_" + language.word() + ".properties")) {
-            words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-        }
-        return words;
-    }
-
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyLanguageHasTheSameWordsWithTheSameGaps(Language language) throws IOException {
-        Properties english = file(Language.ENGLISH);
-        Properties words = file(language);
-        assertEquals(new TreeSet<>(english.stringPropertyNames()), new TreeSet<>(words.stringPropertyNames()));
-        for (String key : words.stringPropertyNames()) {
-            assertFalse(words.getProperty(key).isBlank(), key);
-            assertEquals(gaps(english.getProperty(key)), gaps(words.getProperty(key)), key);
-            assertEquals(List.of(), new Coverage(Family.dejaVu()).missing(words.getProperty(key)), key);
-        }
+    void everyWordCanBePrinted(Language language) {
+        Coverage coverage = new Coverage(Family.dejaVu());
+        Written.texts(Words.class, "words", language).forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }
 
     /** Every kind of end there is, known by its key. */
@@ -203,14 +182,5 @@ class WordsTest {
                         "Meneur, fente\u00a0: coup droit dans la ligne haute du dedans du suiveur, ligne fermée par la"
                                 + " parade de quarte\u00a0; les fers se croisent"),
                 said);
-    }
-
-    private static List<String> gaps(String text) {
-        return Pattern.compile("\\{\\d}")
-                .matcher(text)
-                .results()
-                .map(MatchResult::group)
-                .sorted()
-                .toList();
     }
 }

@@ -1,13 +1,9 @@
 package org.drillwright.print.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -30,9 +25,10 @@ import org.drillwright.model.Language;
 import org.drillwright.print.command.PlanFiles;
 import org.drillwright.print.command.Sheets;
 import org.drillwright.print.pdf.Family;
-import org.drillwright.print.sheet.wall.Word;
 import org.drillwright.print.sheet.wall.Words;
 import org.drillwright.print.text.Coverage;
+import org.drillwright.print.wording.Written;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,35 +39,19 @@ class HandWordsTest {
 
     private static final Pattern LETTERS = Pattern.compile("\\p{L}{2,}");
 
-    private static Properties written(Language language) throws IOException {
-        Properties written = new Properties();
-        try (InputStream in = HandWords.class.getResourceAsStream("words_" + language.word() + ".properties")) {
-            written.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-        }
-        return written;
+    @Test
+    void everyWordIsInTheFileAndNoOther() {
+        assertEquals(
+                Arrays.stream(HandWord.values()).map(HandWord::key).collect(Collectors.toCollection(TreeSet::new)),
+                Written.keys(HandWords.class, "words"));
     }
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyLanguageHasEveryWordWithTheSameGapsAndNoOther(Language language) throws IOException {
-        assertEquals(
-                Arrays.stream(HandWord.values()).map(HandWord::key).collect(Collectors.toCollection(TreeSet::new)),
-                new TreeSet<>(written(language).stringPropertyNames()));
+    void everyWordCanBePrinted(Language language) {
         Coverage coverage = new Coverage(Family.dejaVu());
-        for (HandWord word : HandWord.values()) {
-            String text = HandWords.in(language).text(word);
-            assertFalse(text.isBlank(), word + " in " + language);
-            assertEquals(gaps(HandWords.in(Language.ENGLISH).text(word)), gaps(text), word + " in " + language);
-            assertEquals(List.of(), coverage.missing(text));
-        }
-    }
-
-    private static Set<String> gaps(String text) {
-        return Pattern.compile("\\{\\d}")
-                .matcher(text)
-                .results()
-                .map(MatchResult::group)
-                .collect(Collectors.toSet());
+        Written.texts(HandWords.class, "words", language)
+                .forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }
 
     /** Decimal signs: Unicode CLDR, from memory. 2026-12-02 is a Wednesday (ISO 8601). */
@@ -100,9 +80,8 @@ class HandWordsTest {
 
     private static Set<String> bundle(Language language) {
         return Stream.concat(
-                        Stream.of(HandWord.values())
-                                .map(word -> HandWords.in(language).text(word)),
-                        Stream.of(Word.values()).map(word -> Words.in(language).text(word)))
+                        Written.texts(HandWords.class, "words", language),
+                        Written.texts(Words.class, "words", language))
                 .flatMap(text -> words(text).stream())
                 .collect(Collectors.toSet());
     }

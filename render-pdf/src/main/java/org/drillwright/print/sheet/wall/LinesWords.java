@@ -57,7 +57,7 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
                 .toList();
         String crossing = changing.isEmpty()
                 ? text(Word.CROSSING_NOBODY)
-                : text(changing.size() == 1 ? Word.CROSSING_ONE : Word.CROSSING, String.join(", ", changing));
+                : notice.wording().counted(Word.CROSSING, changing.size(), String.join(", ", changing));
         return List.of(
                 Notice.bold(text(Word.AFTER_ROUND, before.to())),
                 Notice.plain(text(
@@ -114,8 +114,8 @@ record LinesWords(Notice notice, PairingPlan pairs, Lines lines) {
         drills.forEach((drill, rounds) -> {
             int times = notice.repetitions().applyAsInt(drill);
             words.add(Notice.bold(rounds(rounds)));
-            words.add(Notice.plain(text(
-                    times == 1 ? Word.TIMES_ONE : Word.TIMES, notice.title().apply(drill), times)));
+            words.add(Notice.plain(
+                    notice.wording().counted(Word.TIMES, times, notice.title().apply(drill))));
         });
         return words;
     }

@@ -24,19 +24,9 @@ public final class Watching {
      * @param title of the drill; empty where there is no other
      */
     public static String choice(Watch watch, String title, Words words) {
-        List<Integer> counts = watch.posts().values().stream().sorted().toList();
-        int least = counts.get(0);
-        int most = counts.get(counts.size() - 1);
-        String who = watch.knowing() == 0
-                ? words.text(Word.NEW_TO_ALL)
-                : words.text(watch.knowing() == 1 ? Word.SOME_NEW_ONE : Word.SOME_NEW, watch.fresh(), watch.knowing());
-        Word eyes = counts.size() == 1
-                ? most == 1 ? Word.EYES_ONE_PAIR : Word.EYES_ONE
-                : most == 1 ? Word.EYES_EACH_PAIR : Word.EYES_EACH;
-        String pairs = least == most ? String.valueOf(least) : words.text(Word.OR, least, most);
         return title.isEmpty()
-                ? words.capitalised(words.text(Word.CHOICE_ONLY, who, words.text(eyes, pairs)))
-                : words.text(Word.CHOICE, title, who, words.text(eyes, pairs));
+                ? watch.sentence().sentence().in(words.locale())
+                : words.text(Word.CHOICE, title, watch.sentence().in(words.locale()));
     }
 
     /** One sentence for all rounds in which the same watch the same places; none where nobody needs to. */

@@ -32,6 +32,11 @@ public final class Words {
         return words.text(word.key(), values);
     }
 
+    /** The same for a number, which fills the first gap. */
+    public String counted(Word word, long count, Object... more) {
+        return words.counted(word.key(), count, more);
+    }
+
     /** What a helper is called within a sentence; whoever teaches is said, not named. */
     public String helper(String name, Naming names) {
         return name.equals(History.INSTRUCTOR) ? text(Word.THE_INSTRUCTOR) : names.of(name);

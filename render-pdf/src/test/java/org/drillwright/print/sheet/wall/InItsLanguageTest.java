@@ -17,7 +17,6 @@ import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -32,6 +31,7 @@ import org.drillwright.print.command.PlanFiles;
 import org.drillwright.print.command.Sheets;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.wording.Written;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -53,8 +53,8 @@ class InItsLanguageTest {
     }
 
     private static Set<String> bundle(Language language) {
-        return Stream.of(Word.values())
-                .flatMap(word -> words(Words.in(language).text(word)).stream())
+        return Written.texts(Words.class, "words", language)
+                .flatMap(text -> words(text).stream())
                 .collect(Collectors.toSet());
     }
 

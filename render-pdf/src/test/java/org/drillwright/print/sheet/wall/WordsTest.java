@@ -1,23 +1,16 @@
 package org.drillwright.print.sheet.wall;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.drillwright.model.Language;
 import org.drillwright.print.text.Coverage;
+import org.drillwright.print.wording.Written;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,35 +18,18 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class WordsTest {
 
-    private static Properties written(Language language) throws IOException {
-        Properties written = new Properties();
-        try (InputStream in = Words.class.getResourceAsStream("words_" + language.word() + ".properties")) {
-            written.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-        }
-        return written;
+    @Test
+    void everyWordIsInTheFileAndNoOther() {
+        assertEquals(
+                Arrays.stream(Word.values()).map(Word::key).collect(Collectors.toCollection(TreeSet::new)),
+                Written.keys(Words.class, "words"));
     }
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyLanguageHasEveryWordWithTheSameGapsAndNoOther(Language language) throws IOException {
-        assertEquals(
-                Arrays.stream(Word.values()).map(Word::key).collect(Collectors.toCollection(TreeSet::new)),
-                new TreeSet<>(written(language).stringPropertyNames()));
+    void everyWordCanBePrinted(Language language) {
         Coverage coverage = new Coverage(Evenings.FACES);
-        for (Word word : Word.values()) {
-            String text = Words.in(language).text(word);
-            assertFalse(text.isBlank(), word + " in " + language);
-            assertEquals(gaps(Words.in(Language.ENGLISH).text(word)), gaps(text), word + " in " + language);
-            assertEquals(List.of(), coverage.missing(text));
-        }
-    }
-
-    private static Set<String> gaps(String text) {
-        return Pattern.compile("\\{\\d}")
-                .matcher(text)
-                .results()
-                .map(MatchResult::group)
-                .collect(Collectors.toSet());
+        Written.texts(Words.class, "words", language).forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }
 
     /** A sign that stands for two things would tell neither. */
@@ -69,7 +45,7 @@ class WordsTest {
     /** What fills a gap is not looked through for gaps. */
     @Test
     void aTitleWithBracesStaysAsItIs() {
-        assertEquals("{1} $1, 3 times in each role.", Words.in(Language.ENGLISH).text(Word.TIMES, "{1} $1", 3));
+        assertEquals("{1} $1, 3 times in each role.", Words.in(Language.ENGLISH).counted(Word.TIMES, 3, "{1} $1"));
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.drillwright.tell;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -28,10 +27,10 @@ public final class HallText {
     /** The hall, a lane, and what is kept clear. */
     private static List<Message> sizes(Hall hall) {
         return List.of(
-                said("hall.size", metres(hall.length()), metres(hall.width())),
-                said("lane.size", metres(hall.laneLength()), metres(hall.laneWidth())),
-                said("clear.lanes", metres(hall.sideGap()), metres(hall.endGap())),
-                said("clear.walls", metres(hall.sideMargin()), metres(hall.endMargin())));
+                said("hall.size", Message.metres(hall.length()), Message.metres(hall.width())),
+                said("lane.size", Message.metres(hall.laneLength()), Message.metres(hall.laneWidth())),
+                said("clear.lanes", Message.metres(hall.sideGap()), Message.metres(hall.endGap())),
+                said("clear.walls", Message.metres(hall.sideMargin()), Message.metres(hall.endMargin())));
     }
 
     /** Waves, and how people change over. */
@@ -61,16 +60,12 @@ public final class HallText {
                     Message.all(places.stream()
                             .map(place -> Message.plain(String.valueOf(place)))
                             .toList()),
-                    metres(lane.x()),
-                    metres(lane.y()),
-                    metres(lane.x() + lane.length()),
-                    metres(lane.y() + lane.width())));
+                    Message.metres(lane.x()),
+                    Message.metres(lane.y()),
+                    Message.metres(lane.x() + lane.length()),
+                    Message.metres(lane.y() + lane.width())));
         }
         return lines;
-    }
-
-    private static Message metres(int centimetres) {
-        return Message.decimal(BigDecimal.valueOf(centimetres, 2).stripTrailingZeros());
     }
 
     private static Message said(String key, Object... values) {

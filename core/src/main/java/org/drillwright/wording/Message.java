@@ -97,6 +97,11 @@ public sealed interface Message {
         return new Decimal(number);
     }
 
+    /** Centimetres as metres, without a unit: {@code 1.5}. */
+    static Message metres(int centimetres) {
+        return decimal(BigDecimal.valueOf(centimetres, 2).stripTrailingZeros());
+    }
+
     /** Between which one may choose: {@code quarte, sixte, or octave}. */
     static Message either(List<Message> some) {
         return new Listed("either", some);

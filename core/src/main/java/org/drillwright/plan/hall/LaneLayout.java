@@ -1,6 +1,5 @@
 package org.drillwright.plan.hall;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.plan.roster.Hall;
@@ -94,8 +93,8 @@ public record LaneLayout(Hall hall, List<Block> blocks) {
             return Message.of(
                             LaneLayout.class,
                             "no.lane",
-                            metres(hall.laneLength() + 2 * hall.endMargin()),
-                            metres(hall.laneWidth() + 2 * hall.sideMargin()))
+                            Message.metres(hall.laneLength() + 2 * hall.endMargin()),
+                            Message.metres(hall.laneWidth() + 2 * hall.sideMargin()))
                     .then(DEFERS);
         }
         Block first = blocks.get(0);
@@ -107,8 +106,4 @@ public record LaneLayout(Hall hall, List<Block> blocks) {
     }
 
     private static final Message DEFERS = Message.of(LaneLayout.class, "defers");
-
-    private static Message metres(int centimetres) {
-        return Message.decimal(BigDecimal.valueOf(centimetres, 2).stripTrailingZeros());
-    }
 }

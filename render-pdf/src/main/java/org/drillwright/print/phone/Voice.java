@@ -6,6 +6,7 @@ import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Lettering;
 import org.drillwright.print.text.Wording;
+import org.drillwright.wording.Message;
 
 /** All that the page says of its own, in its language, and how it lets others speak in theirs. */
 final class Voice {
@@ -51,11 +52,7 @@ final class Voice {
     }
 
     String capitalised(String name) {
-        if (name.isEmpty()) {
-            return name;
-        }
-        int first = name.offsetByCodePoints(0, 1);
-        return name.substring(0, first).toUpperCase(locale()) + name.substring(first);
+        return Message.plain(name).capital().in(locale());
     }
 
     /**

@@ -1,17 +1,15 @@
 package org.drillwright.print.sheet;
 
-import java.text.NumberFormat;
 import java.time.LocalDate;
 import org.drillwright.model.Language;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.sheet.wall.Word;
 import org.drillwright.print.sheet.wall.Words;
 import org.drillwright.wording.Bundle;
+import org.drillwright.wording.Message;
 
 /** The words of the sheets for the hand in one language, from a file. */
 public final class HandWords {
-
-    private static final int CENTIMETRES = 100;
 
     private final Words evening;
     private final Labels labels;
@@ -54,9 +52,7 @@ public final class HandWords {
 
     /** Whole and parts, such as {@code 1.5} or {@code 1,5}. */
     String metres(int centimetres) {
-        NumberFormat format = NumberFormat.getNumberInstance(evening.locale());
-        format.setGroupingUsed(false);
-        return format.format((double) centimetres / CENTIMETRES);
+        return Message.metres(centimetres).in(evening.locale());
     }
 
     /** At the foot of whatever hangs, so that it can be named when the class is recorded; nothing without a mark. */

@@ -4,13 +4,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.drillwright.model.CardSize;
+import org.drillwright.model.Language;
 
 /** What was printed, in the order in which it was: the text of a file of comma-separated values. */
 public record PrintRecord(List<Printed> lines) {
 
     /** The file's first line. */
     public static final String HEAD = "date,mark,drill,size";
+
+    /** The same where some cards were printed in another language than they are by themselves. */
+    public static final String HEAD_WITH_LANGUAGE = HEAD + ",language";
 
     public static final PrintRecord EMPTY = new PrintRecord(List.of());
 
@@ -39,8 +44,8 @@ public record PrintRecord(List<Printed> lines) {
         }
         List<String> lines = whole.lines().toList();
         boolean ended = whole.endsWith("\n") || whole.endsWith("\r");
-        if (!lines.get(0).equals(HEAD)) {
-            boolean begun = lines.size() == 1 && !ended && HEAD.startsWith(lines.get(0));
+        if (!lines.get(0).equals(HEAD) && !lines.get(0).equals(HEAD_WITH_LANGUAGE)) {
+            boolean begun = lines.size() == 1 && !ended && HEAD_WITH_LANGUAGE.startsWith(lines.get(0));
             return begun ? new Reading.Done(EMPTY, true) : new Reading.Foreign(1);
         }
         return rows(lines, ended);
@@ -64,8 +69,9 @@ public record PrintRecord(List<Printed> lines) {
 
     /** The file's text. */
     public String text() {
-        StringBuilder text = new StringBuilder(HEAD).append('\n');
-        lines.forEach(line -> text.append(line.line()).append('\n'));
+        boolean withLanguage = lines.stream().anyMatch(line -> line.language().isPresent());
+        StringBuilder text = new StringBuilder(withLanguage ? HEAD_WITH_LANGUAGE : HEAD).append('\n');
+        lines.forEach(line -> text.append(line.line(withLanguage)).append('\n'));
         return text.toString();
     }
 
@@ -85,11 +91,12 @@ public record PrintRecord(List<Printed> lines) {
         return lines.stream().filter(line -> line.mark().equals(mark)).toList();
     }
 
-    /** Other marks of a drill, each in each size once, as it was printed last. */
-    public List<Printed> older(String drill, PrintMark current) {
+    /** Other marks of a drill in the same language, each in each size once, as it was printed last. */
+    public List<Printed> older(String drill, PrintMark current, Optional<Language> language) {
         Map<List<Object>, Printed> last = new LinkedHashMap<>();
         lines.stream()
                 .filter(line -> line.drill().equals(drill) && !line.mark().equals(current))
+                .filter(line -> line.language().equals(language))
                 .forEach(line -> last.put(List.of(line.mark(), line.size()), line));
         return List.copyOf(last.values());
     }

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.mark.PrintRecord.Reading;
 import org.drillwright.model.CardSize;
+import org.drillwright.model.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,7 +18,7 @@ class PrintRecordTest {
 
     private static final PrintMark MARK = new PrintMark("7K3MP9RX");
     private static final Printed PARRY =
-            new Printed(LocalDate.of(2026, 3, 1), MARK, "parry-of-quarte", CardSize.INDEX_3X5);
+            new Printed(LocalDate.of(2026, 3, 1), MARK, "parry-of-quarte", CardSize.INDEX_3X5, Optional.empty());
     private static final String TEXT = "date,mark,drill,size\n2026-03-01,7K3M-P9RX,parry-of-quarte,3x5\n";
 
     @Test
@@ -30,7 +32,7 @@ class PrintRecordTest {
     /** RFC 4180, 2.6 and 2.7. */
     @Test
     void anIdWithCommasAndQuotationMarksStandsBetweenQuotationMarks() {
-        Printed odd = new Printed(LocalDate.of(2026, 3, 1), MARK, "one, \"two\"", CardSize.A6);
+        Printed odd = new Printed(LocalDate.of(2026, 3, 1), MARK, "one, \"two\"", CardSize.A6, Optional.empty());
         String text = PrintRecord.EMPTY.with(List.of(odd)).text();
         assertTrue(text.endsWith("2026-03-01,7K3M-P9RX,\"one, \"\"two\"\"\",a6\n"), text);
         assertEquals(new Reading.Done(new PrintRecord(List.of(odd)), false), PrintRecord.read(text));
@@ -39,7 +41,8 @@ class PrintRecordTest {
     /** Whatever is torn off the end, what is left is a beginning of what was written. */
     @Test
     void noTornLineIsEverReadAsAnother() {
-        Printed second = new Printed(LocalDate.of(2026, 4, 1), MARK, "parry-of-sixte", CardSize.WALL_A4);
+        Printed second =
+                new Printed(LocalDate.of(2026, 4, 1), MARK, "parry-of-sixte", CardSize.WALL_A4, Optional.empty());
         String text = PrintRecord.EMPTY.with(List.of(PARRY, second)).text();
         List<Printed> all = List.of(PARRY, second);
         for (int end = 0; end <= text.length(); end++) {
@@ -71,11 +74,33 @@ class PrintRecordTest {
     @Test
     void olderMarksAreToldOnceASizeAsPrintedLast() {
         PrintMark current = new PrintMark("XXXXXXXX");
-        Printed again = new Printed(LocalDate.of(2026, 5, 1), MARK, "parry-of-quarte", CardSize.INDEX_3X5);
-        Printed now = new Printed(LocalDate.of(2026, 6, 1), current, "parry-of-quarte", CardSize.INDEX_3X5);
+        Printed again =
+                new Printed(LocalDate.of(2026, 5, 1), MARK, "parry-of-quarte", CardSize.INDEX_3X5, Optional.empty());
+        Printed now =
+                new Printed(LocalDate.of(2026, 6, 1), current, "parry-of-quarte", CardSize.INDEX_3X5, Optional.empty());
         PrintRecord record = PrintRecord.EMPTY.with(List.of(PARRY, again, now));
-        assertEquals(List.of(again), record.older("parry-of-quarte", current));
+        assertEquals(List.of(again), record.older("parry-of-quarte", current, Optional.empty()));
         assertTrue(record.has(current, CardSize.INDEX_3X5));
         assertFalse(record.has(current, CardSize.A6));
+    }
+
+    @Test
+    void aCardInAnotherLanguageHasALineOfItsOwn() {
+        Printed french = new Printed(
+                LocalDate.of(2026, 5, 1),
+                new PrintMark("XXXXXXXX"),
+                "parry-of-quarte",
+                CardSize.INDEX_3X5,
+                Optional.of(new Language("fr")));
+        PrintRecord record = PrintRecord.EMPTY.with(List.of(PARRY, french));
+        assertEquals("""
+                date,mark,drill,size,language
+                2026-03-01,7K3M-P9RX,parry-of-quarte,3x5,
+                2026-05-01,XXXX-XXXX,parry-of-quarte,3x5,fr
+                """, record.text());
+        assertEquals(new Reading.Done(record, false), PrintRecord.read(record.text()));
+        PrintMark other = new PrintMark("YYYYYYYY");
+        assertEquals(List.of(french), record.older("parry-of-quarte", other, french.language()));
+        assertEquals(List.of(PARRY), record.older("parry-of-quarte", other, Optional.empty()));
     }
 }

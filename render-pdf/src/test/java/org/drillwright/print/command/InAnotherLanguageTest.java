@@ -162,7 +162,6 @@ class InAnotherLanguageTest {
         Trial alone = Trial.run(folder, "cards", "--list-missing");
         assertEquals(2, alone.code());
         assertTrue(alone.err().contains("--list-missing goes with --in."), alone.err());
-        assertEquals(2, Trial.run(folder, "cards", "--in", "fr", "--changed").code());
         assertEquals(2, Trial.run(folder, "cards", "--in", "xx").code());
     }
 

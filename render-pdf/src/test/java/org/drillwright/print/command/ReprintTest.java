@@ -182,4 +182,36 @@ class ReprintTest {
         assertEquals(2, day.code());
         assertTrue(day.err().contains("'1.3.2026' is not year, month and day"), day.err());
     }
+
+    /** Two rings of the same drills: what makes a card stale in one language may leave the other's as it is. */
+    @Test
+    void aRingInAnotherLanguageIsARingOfItsOwn() throws IOException {
+        assertEquals(0, changed("--date", "2026-03-01").code());
+        Trial french = changed("--in", "fr", "--date", "2026-04-01");
+        assertEquals(0, french.code(), french.err());
+        assertTrue(french.out().startsWith("cards.pdf: 2 cards of size a6"), french.out());
+        assertFalse(french.out().contains("off the rings"), french.out());
+        assertEquals("date,mark,drill,size,language", record().get(0));
+        assertTrue(record().get(1).matches("2026-03-01,.{9},riposte,a6,"), record().get(1));
+        assertTrue(record().get(3).matches("2026-04-01,.{9},riposte,a6,fr"), record().get(3));
+        assertTrue(changed("--in", "fr").out().startsWith("Nothing to print"));
+        assertTrue(changed().out().startsWith("Nothing to print"));
+
+        new SchoolFiles(folder)
+                .with(
+                        "translations/fr.yaml",
+                        "texts:\n  - from: Parry of quarte, straight riposte\n    to: Parade de quarte et riposte\n");
+        assertTrue(changed().out().startsWith("Nothing to print"));
+        Trial again = changed("--in", "fr", "--out", "again.pdf");
+        assertTrue(again.out().startsWith("again.pdf: 1 card of size a6"), again.out());
+        assertTrue(again.out().contains("  " + mark(record().get(3)) + "  a6  "), again.out());
+        assertFalse(again.out().contains(mark(record().get(1))), again.out());
+
+        String old = Trial.run(folder, "identify", mark(record().get(3))).out();
+        assertTrue(old.contains("(riposte), in French: older version, printed on 2026-04-01 (a6)."), old);
+        assertTrue(old.contains("The current mark is " + mark(record().get(5)) + "."), old);
+        String current = Trial.run(folder, "identify", mark(record().get(5))).out();
+        assertTrue(
+                current.contains("(riposte), in French: this card is current. Printed on 2026-09-01 (a6)."), current);
+    }
 }

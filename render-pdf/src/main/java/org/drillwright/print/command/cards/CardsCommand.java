@@ -158,8 +158,16 @@ public final class CardsCommand implements Callable<Integer> {
             return whole;
         }
         LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
-        return new Reprint(run, folder, card.orElse(folder.school().card()))
-                .run(picked.get(), day, picks -> cards.print(picks, target));
+        return new Reprint(
+                        run,
+                        folder,
+                        printed.school(),
+                        card.orElse(folder.school().card()))
+                .run(picked.get(), day, picks -> {
+                    boolean whole = cards.print(picks, target);
+                    printed.tell(picks);
+                    return whole;
+                });
     }
 
     /** A set that is a list doesn't grow by itself. */
@@ -181,9 +189,6 @@ public final class CardsCommand implements Callable<Integer> {
                     CardsCommand.class,
                     "cards-command.changed.prints.cards.for",
                     (draft ? "--draft" : testSheet ? "--test-sheet" : "--png")));
-        }
-        if (changed && language.isAsked()) {
-            throw new CannotRun(Message.of(CardsCommand.class, "cards-command.changed.keeps.account.of"));
         }
         if (!changed && date.isPresent()) {
             throw new CannotRun(Message.of(CardsCommand.class, "cards-command.date.is.the.day"));

@@ -109,6 +109,12 @@ public final class InLanguage {
         return rendering.map(one -> pick.said(one, this::word)).orElse(pick);
     }
 
+    /** The same of only some of what was picked. */
+    public void tell(Picks some) {
+        printed.keySet().retainAll(some.drills().stream().map(Pick::id).toList());
+        tell();
+    }
+
     /** Says what stays as it was written, and what has no translation; nothing if no language was asked for. */
     public void tell() {
         if (into.isEmpty() || printed.isEmpty()) {

@@ -10,6 +10,7 @@ import org.drillwright.mark.PrintRecord;
 import org.drillwright.mark.Printed;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Drill;
+import org.drillwright.model.Language;
 import org.drillwright.model.School;
 import org.drillwright.print.command.printing.picks.Pick;
 import org.drillwright.print.command.printing.picks.Picks;
@@ -19,11 +20,17 @@ import org.drillwright.wording.Message;
 public final class Changed {
 
     private final PrintRecord record;
+    private final School home;
     private final School school;
     private final CardSize size;
 
-    public Changed(PrintRecord record, School school, CardSize size) {
+    /**
+     * @param home the settings of the school
+     * @param school the same in the language that is printed in
+     */
+    public Changed(PrintRecord record, School home, School school, CardSize size) {
         this.record = record;
+        this.home = home;
         this.school = school;
         this.size = size;
     }
@@ -41,14 +48,15 @@ public final class Changed {
     /** What to write down once they are printed. */
     public List<Printed> lines(Picks printed, LocalDate day) {
         return drills(printed)
-                .map(drill -> new Printed(day, mark(drill), drill.id(), size))
+                .map(drill -> new Printed(day, mark(drill), drill.id(), size, language(drill)))
                 .toList();
     }
 
     /** The older cards of what is printed, a line each: to be taken off the rings. */
     public List<Message> recall(Picks printed) {
         return drills(printed)
-                .flatMap(drill -> record.older(drill.id(), mark(drill)).stream().map(old -> line(old, drill)))
+                .flatMap(drill -> record.older(drill.id(), mark(drill), language(drill)).stream()
+                        .map(old -> line(old, drill)))
                 .toList();
     }
 
@@ -64,6 +72,12 @@ public final class Changed {
 
     private PrintMark mark(Drill drill) {
         return PrintMark.of(drill, school);
+    }
+
+    /** None if it is printed as it would be by itself. */
+    private Optional<Language> language(Drill drill) {
+        boolean byItself = drill.madeFrom().isEmpty() && school.language().equals(home.language());
+        return byItself ? Optional.empty() : Optional.of(school.language());
     }
 
     private static Stream<Drill> drills(Picks picks) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.drillwright.mark.PrintRecord;
 import org.drillwright.model.CardSize;
+import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.picks.Picks;
 import org.drillwright.school.SchoolFolder;
@@ -21,11 +22,12 @@ public final class Reprint {
     private final PrintRecord record;
     private final Changed changed;
 
-    public Reprint(Invocation run, SchoolFolder folder, CardSize size) {
+    /** @param printed the school's settings in the language that is printed in */
+    public Reprint(Invocation run, SchoolFolder folder, School printed, CardSize size) {
         this.run = run;
         this.file = new PrintsFile(folder.root());
         this.record = file.read(run);
-        this.changed = new Changed(record, folder.school(), size);
+        this.changed = new Changed(record, folder.school(), printed, size);
     }
 
     /**

@@ -3,6 +3,7 @@ package org.drillwright.print.command.record;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.mark.PrintMark;
 import org.drillwright.mark.PrintRecord;
@@ -37,20 +38,27 @@ public final class Told {
         return current(mark)
                 .map(drill -> Message.of(Told.class, "current", drill.title(), drill.id())
                         .then(when(printed)))
+                .or(() -> mayBeInAnother(printed)
+                        ? inAnotherLanguage(mark).map(said -> said.then(when(printed)))
+                        : Optional.empty())
                 .or(() -> printed.isEmpty()
                         ? Optional.empty()
                         : Optional.of(
                                 older(printed.get(printed.size() - 1)).then(Message.of(Told.class, "take.it.off"))))
-                .or(() -> inAnotherLanguage(mark))
                 .orElseThrow(() -> unknown(mark));
+    }
+
+    /** Whoever printed without a note may have done so in any language. */
+    private static boolean mayBeInAnother(List<Printed> printed) {
+        return printed.isEmpty()
+                || printed.stream().anyMatch(line -> line.language().isPresent());
     }
 
     /** A card that was made of a drill in another language, with the words that the school has in it now. */
     private Optional<Message> inAnotherLanguage(PrintMark mark) {
         return Language.all().stream()
                 .flatMap(language -> interpreter(language).stream()
-                        .flatMap(interpreter -> folder.entries().stream()
-                                .flatMap(entry -> entry.subject().stream())
+                        .flatMap(interpreter -> subjects()
                                 .filter(drill ->
                                         interpreter.render(drill).drill().mark().equals(mark))
                                 .map(Subject::drill)
@@ -77,19 +85,49 @@ public final class Told {
     }
 
     private Message older(Printed last) {
-        String size = last.size().word();
-        return drills().stream()
-                .filter(drill -> drill.id().equals(last.drill()))
+        return subjects()
+                .filter(drill -> drill.drill().id().equals(last.drill()))
                 .findFirst()
-                .map(drill -> Message.of(
+                .map(drill -> last.language()
+                        .map(language -> older(last, drill, language))
+                        .orElseGet(() -> older(last, drill.drill())))
+                .orElseGet(() -> Message.of(
+                        Told.class,
+                        "gone",
+                        last.drill(),
+                        Message.day(last.date()),
+                        last.size().word()));
+    }
+
+    private Message older(Printed last, Drill drill) {
+        return Message.of(
                         Told.class,
                         "older",
                         drill.title(),
                         drill.id(),
                         Message.day(last.date()),
-                        size,
-                        mark(drill).shown()))
-                .orElseGet(() -> Message.of(Told.class, "gone", last.drill(), Message.day(last.date()), size));
+                        last.size().word())
+                .then(currentMark(mark(drill)));
+    }
+
+    /** Its current mark is known only where the language's words can be read. */
+    private Message older(Printed last, Subject drill, Language language) {
+        Message current = interpreter(language)
+                .map(known -> currentMark(known.render(drill).drill().mark()))
+                .orElse(Message.none());
+        return Message.of(
+                        Told.class,
+                        "older.in",
+                        drill.drill().title(),
+                        drill.drill().id(),
+                        Terms.of(language),
+                        Message.day(last.date()),
+                        last.size().word())
+                .then(current);
+    }
+
+    private static Message currentMark(PrintMark mark) {
+        return Message.of(Told.class, "current.mark", mark.shown());
     }
 
     private static Message when(List<Printed> printed) {
@@ -113,10 +151,11 @@ public final class Told {
         return PrintMark.of(drill, folder.school());
     }
 
+    private Stream<Subject> subjects() {
+        return folder.entries().stream().flatMap(entry -> entry.subject().stream());
+    }
+
     private List<Drill> drills() {
-        return folder.entries().stream()
-                .flatMap(entry -> entry.subject().stream())
-                .map(Subject::drill)
-                .toList();
+        return subjects().map(Subject::drill).toList();
     }
 }

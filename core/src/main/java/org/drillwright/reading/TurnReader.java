@@ -524,6 +524,24 @@ public final class TurnReader {
                 .anyMatch(Piece::isBeside);
     }
 
+    /** What a text that is no turn, such as a caution, says that both do: 'both lunge here', 'they lunge together'. */
+    public List<Action> doneByBoth(String text) {
+        Tongue tongue = remembered(text).tongue();
+        return cut(text, tongue).sentences().stream()
+                .filter(sentence -> !sentence.isEmpty())
+                .map(sentence -> sentence.subList(0, Math.min(LONGEST, sentence.size())))
+                .flatMap(sentence -> {
+                    Chart<Meant> chart = Chart.of(tongue.lexicon(), tongue.grammar(), frames, sentence);
+                    return DoneByBoth.in(
+                            tongue,
+                            sentence,
+                            chart,
+                            Cover.of(tongue, sentence, chart).get(0));
+                })
+                .distinct()
+                .toList();
+    }
+
     Stream<Tongue> tongues() {
         return tongues.all();
     }

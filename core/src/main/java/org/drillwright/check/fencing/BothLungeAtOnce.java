@@ -1,6 +1,5 @@
 package org.drillwright.check.fencing;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.drillwright.check.Fault;
 import org.drillwright.check.RefusalRule;
@@ -47,8 +46,8 @@ public final class BothLungeAtOnce extends RefusalRule {
             return Sentence.none();
         }
         boolean warned = subject.drill().cautions().stream()
-                .map(caution -> caution.toLowerCase(Locale.ROOT))
-                .anyMatch(caution -> caution.contains("both lunge") || caution.contains("lunge together"));
+                .flatMap(caution -> subject.reader().doneByBoth(caution).stream())
+                .anyMatch(Action.Lunge.class::isInstance);
         if (warned && subject.level().turns() == Level.Turns.FREE) {
             return Sentence.none();
         }

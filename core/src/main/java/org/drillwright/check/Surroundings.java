@@ -1,7 +1,6 @@
 package org.drillwright.check;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
@@ -61,13 +60,18 @@ public final class Surroundings {
 
     /**
      * Reads the words of a drill: in the language that it states first, or else in its school's, if that accounts for all of them.
-     * Where it does not, all languages are asked for each turn.
+     * Where it does not, in the one that lists most of them. What is not read whole in that, all languages are asked for.
      */
     TurnReader reader(Drill drill) {
-        Optional<Language> stated = drill.language();
-        Language likely = stated.orElse(school.language());
-        boolean first = stated.isPresent() || reader.accountsFor(texts(drill), likely.word());
-        return first ? readers.computeIfAbsent(likely, one -> reader.at(one.word())) : reader;
+        Language likely = drill.language().orElseGet(() -> likely(drill));
+        return readers.computeIfAbsent(likely, one -> reader.at(one.word()));
+    }
+
+    private Language likely(Drill drill) {
+        Language home = school.language();
+        return reader.accountsFor(texts(drill), home.word())
+                ? home
+                : new Language(reader.at(home.word()).mostLikely(texts(drill).toList()));
     }
 
     /** A caller's words are not read. */

@@ -102,7 +102,7 @@ public final class TurnReader {
 
     /**
      * This reader for texts that are most likely in one language: what is read whole in it is of it, and no other language
-     * is looked at.
+     * is looked at; of the rest is what no other language reads better.
      *
      * @param tag of that language; one that is not among {@link #tags()} changes nothing
      */
@@ -146,6 +146,22 @@ public final class TurnReader {
         return tags().contains(tag)
                 && texts.allMatch(text -> inOne(text, tongues.of(tag)).left() == 0);
     }
+
+    /** The tag of the language that lists most of the words of these texts; the one that is looked at first, where several list as many. */
+    public String mostLikely(List<String> texts) {
+        return tongues.from(home)
+                .map(tongue -> new Listing(
+                        tongue.tag(),
+                        texts.stream()
+                                .mapToLong(text -> cut(text, tongue).known())
+                                .sum()))
+                .reduce((one, other) -> other.known() > one.known() ? other : one)
+                .map(Listing::tag)
+                .orElseThrow();
+    }
+
+    /** @param known words that a language lists */
+    private record Listing(String tag, long known) {}
 
     /** What a text says is done. */
     public Utterance read(String text) {
@@ -237,9 +253,12 @@ public final class TurnReader {
                 .orElseGet(() -> bestOfAll(text));
     }
 
-    /** The language of most words is tried first; another only if it knows as many, or something is left over. */
+    /**
+     * The language of most words is tried first; another only if it knows as many, or something is left over. Where two know
+     * as many and leave as many over, it is the one that is looked at first, if that is among them.
+     */
     private Attempt bestOfAll(String text) {
-        List<Cut> cuts = tongues.all()
+        List<Cut> cuts = tongues.from(home)
                 .map(tongue -> cut(text, tongue))
                 .sorted(Comparator.comparingLong((Cut cut) -> -cut.known()))
                 .toList();
@@ -249,7 +268,8 @@ public final class TurnReader {
                 break;
             }
             Attempt next = attempt(cut);
-            best = next.isBetterThan(best) ? next : best;
+            boolean settled = home.equals(Optional.of(best.tongue().tag())) && next.left() == best.left();
+            best = !settled && next.isBetterThan(best) ? next : best;
         }
         return best;
     }

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.drillwright.explain.SetWork;
 import org.drillwright.explain.SetWork.Item;
 import org.drillwright.explain.SetWork.Theme;
-import org.drillwright.print.diagram.Said;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Slab;
@@ -121,7 +120,7 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
     }
 
     private List<Styled> row(Theme theme, Item item) {
-        List<Styled> cells = new ArrayList<>(List.of(new Styled(said(theme, item), Face.REGULAR)));
+        List<Styled> cells = new ArrayList<>(List.of(new Styled(said(item), Face.REGULAR)));
         sets.forEach((name, work) -> {
             int drills = of(work, theme, item.key());
             cells.add(new Styled(drills == 0 ? "–" : count(name, drills), Face.REGULAR));
@@ -135,7 +134,7 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
         for (Theme theme : Theme.values()) {
             List<Item> items = last().never(theme);
             if (!items.isEmpty()) {
-                String named = items.stream().map(item -> said(theme, item)).collect(Collectors.joining(", "));
+                String named = items.stream().map(item -> said(item)).collect(Collectors.joining(", "));
                 never.add(press.labelled(labels.text(Label.NEVER) + "\u00A0· " + labels.text(label(theme)), named));
             }
         }
@@ -160,13 +159,7 @@ record CoveragePages(Map<String, SetWork> sets, Map<String, Integer> sizes, Pres
         };
     }
 
-    private String said(Theme theme, Item item) {
-        return switch (theme) {
-            case FUNDAMENTALS -> item.key();
-            case LINES -> Said.line(item.key(), labels.language());
-            case PARRIES -> Said.position(item.key(), labels.language());
-            case MEASURES -> Said.measure(item.key(), labels.language());
-            case HANDS -> labels.text(item.key().equals("same") ? Label.HANDS_SAME : Label.HANDS_OPPOSITE);
-        };
+    private String said(Item item) {
+        return item.words().in(labels.language().locale());
     }
 }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.drillwright.model.Language;
 import org.drillwright.print.diagram.stage.Sign;
+import org.drillwright.wording.Message;
 
 /** What the signs in pictures mean, each beside the sign as it is drawn there. */
 public final class Legend {
@@ -12,9 +13,11 @@ public final class Legend {
     private Legend() {}
 
     public static List<Sample> in(Language language) {
-        Words words = Words.in(language);
         return Stream.of(Sign.values())
-                .map(sign -> new Sample(words.text("legend." + sign.name().toLowerCase(Locale.ROOT)), sign))
+                .map(sign -> new Sample(
+                        Message.of(Legend.class, "legend." + sign.name().toLowerCase(Locale.ROOT))
+                                .in(language.locale()),
+                        sign))
                 .toList();
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.model.Language;
 import org.drillwright.model.Side;
@@ -13,12 +12,10 @@ import org.drillwright.notation.Action.Path;
 import org.drillwright.notation.Action.Role;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Measure;
-import org.drillwright.notation.Position;
 import org.drillwright.notation.Target;
 import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.AttackEnd;
 import org.drillwright.phrase.Fencer;
-import org.drillwright.phrase.Range;
 import org.drillwright.phrase.State;
 import org.drillwright.print.pose.Aimed;
 import org.drillwright.print.pose.Closing;
@@ -28,111 +25,123 @@ import org.drillwright.print.pose.Scene;
 import org.drillwright.print.pose.Stroke;
 import org.drillwright.print.pose.Threat;
 import org.drillwright.print.pose.body.Person;
+import org.drillwright.terms.Terms;
+import org.drillwright.wording.Message;
 
 /** Says what a picture shows, in the language of the card; from what was played, never from what was drawn. */
 final class Spoken {
 
-    private final Words words;
+    private final Locale language;
 
     Spoken(Language language) {
-        this.words = Words.in(language);
+        this.language = language.locale();
     }
 
     /** Strokes, feet and hands, then how they stand. */
     String alternative(Scene scene, Pose pose) {
-        List<String> said = new ArrayList<>(done(scene));
+        List<Message> said = new ArrayList<>(done(scene));
         scene.stroke().ifPresent(stroke -> said.addAll(closings(scene)));
         said.add(stand(scene, pose));
-        return String.join(" ", said);
+        return told(said);
     }
 
     /** The strokes; without any, what feet and hands did; without that, how they stand. */
     String gist(Scene scene, Pose pose) {
-        return Optional.of(String.join(" ", done(scene)))
+        return Optional.of(told(done(scene)))
                 .filter(done -> !done.isEmpty())
-                .orElseGet(() -> stand(scene, pose));
+                .orElseGet(() -> told(List.of(stand(scene, pose))));
     }
 
-    private List<String> done(Scene scene) {
-        List<String> said = new ArrayList<>(unknown(scene));
+    private String told(List<Message> sentences) {
+        return sentences.stream().reduce(Message.none(), Message::then).in(language);
+    }
+
+    private static Message of(String key, Object... values) {
+        return Message.of(Spoken.class, key, values);
+    }
+
+    private static Message of(String kind, Enum<?> one) {
+        return of(kind + "." + one.name().toLowerCase(Locale.ROOT).replace('_', '.'));
+    }
+
+    private static List<Message> done(Scene scene) {
+        List<Message> said = new ArrayList<>(unknown(scene));
         said.addAll(earlier(scene));
         scene.stroke().map(stroke -> stroke(scene, stroke)).ifPresent(said::add);
         Stream.of(Side.values())
                 .filter(side ->
                         scene.stroke().filter(stroke -> stroke.by() == side).isEmpty())
-                .forEach(side ->
-                        moves(scene, side).ifPresent(moves -> said.add(words.text("moves", side(scene, side), moves))));
+                .forEach(side -> moves(scene, side).ifPresent(moves -> said.add(of("moves", who(scene, side), moves))));
         if (scene.stroke().isEmpty()) {
             said.addAll(closings(scene));
         }
         return said;
     }
 
-    private List<String> unknown(Scene scene) {
+    private static List<Message> unknown(Scene scene) {
         return Stream.of(Side.values())
                 .filter(side ->
                         scene.at(side.other()).filter(aimed -> !aimed.known()).isPresent())
-                .map(side -> words.text("unknown.attack", words.of("side", side)))
+                .map(side -> of("unknown.attack", Terms.of(side).capital()))
                 .toList();
     }
 
     /** A stroke that went before the last one. */
-    private List<String> earlier(Scene scene) {
+    private static List<Message> earlier(Scene scene) {
         return Stream.of(Side.values())
                 .filter(side ->
                         scene.stroke().filter(stroke -> stroke.by() != side).isPresent())
                 .flatMap(side -> scene.at(side.other()).stream()
                         .filter(aimed -> aimed.threat().isPresent())
-                        .map(aimed -> words.text(
+                        .map(aimed -> of(
                                 "earlier",
-                                words.of("side", side),
+                                Terms.of(side).capital(),
                                 blow(side, aimed, Path.UNSTATED, scene.isSabre(), Optional.empty()))))
                 .toList();
     }
 
-    private String stroke(Scene scene, Stroke stroke) {
+    private static Message stroke(Scene scene, Stroke stroke) {
         Side by = stroke.by();
+        Message who = Terms.of(by).capital();
         Aimed aimed = scene.at(by.other())
                 .orElseGet(() -> new Aimed(true, Optional.of(stroke.threat()), Closing.NONE, false));
-        String taken = stroke.bound() ? words.text("held.bind") : stroke.held() ? words.text("held.opposition") : "";
-        String blow = blow(by, aimed, stroke.path(), stroke.cut(), stroke.at()) + taken;
+        Message blow = blow(by, aimed, stroke.path(), stroke.cut(), stroke.at());
+        Message taking = stroke.bound() ? of("held.bind", blow) : stroke.held() ? of("held.opposition", blow) : blow;
         return moves(scene, by)
-                .map(moves -> words.text("stroke", words.of("side", by), moves, blow))
-                .orElseGet(() -> words.text("stroke.arm", words.of("side", by), blow));
+                .map(moves -> of("stroke", who, moves, taking))
+                .orElseGet(() -> of("stroke.arm", who, taking));
     }
 
     /** What it is, where it goes, and what becomes of it. */
-    private String blow(Side by, Aimed aimed, Path path, boolean cut, Optional<Target> at) {
+    private static Message blow(Side by, Aimed aimed, Path path, boolean cut, Optional<Target> at) {
         Threat threat = aimed.threat().orElseThrow();
-        String owner = words.text("owner." + by.other().word());
-        String into = threat.line()
+        Message owner = Terms.of(by.other());
+        Message into = threat.line()
                 .value()
-                .map(line -> words.text("into." + dotted(line), owner))
-                .or(() -> at.filter(one -> one != Target.MARK)
-                        .map(target -> words.text("into.target." + dotted(target), owner)))
-                .orElseGet(() -> words.text("into.unknown", owner));
-        String shown = threat.shown()
-                .map(line -> words.text("shown", words.text("into." + dotted(line), owner)))
-                .orElse("");
-        return kind(threat.attack(), path, cut) + " " + into + shown + end(threat, aimed, cut);
+                .map(line -> into(line, owner))
+                .or(() -> at.filter(one -> one != Target.MARK).map(target -> of("into.part", owner, Terms.of(target))))
+                .orElseGet(() -> of("into.unknown", owner));
+        Message blow = of("blow", kind(threat.attack(), path, cut), into);
+        Message shown =
+                threat.shown().map(line -> of("shown", blow, into(line, owner))).orElse(blow);
+        return end(shown, threat, aimed, cut);
     }
 
-    private static String dotted(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '.');
+    /** At sabre a line is a part of the body. */
+    private static Message into(Line line, Message owner) {
+        return of(line.height().isPresent() ? "into.line" : "into.part", owner, Terms.of(line));
     }
 
-    private String kind(Attack attack, Path path, boolean cut) {
-        String role = attack.feint()
-                ? words.text("role.feint")
-                : attack.meant() || attack.role() == Role.EXTENSION
-                        ? words.of("role", role(attack))
-                        : words.text("role.threat");
+    private static Message kind(Attack attack, Path path, boolean cut) {
+        Message role = attack.feint()
+                ? of("role.feint")
+                : attack.meant() || attack.role() == Role.EXTENSION ? of("role", role(attack)) : of("role.threat");
         if (path == Path.UNSTATED) {
             return role;
         }
-        String way = cut && path == Path.DIRECT ? words.text("way.cut") : words.of("way", path);
+        Message way = cut && path == Path.DIRECT ? of("way.cut") : Terms.of(path);
         boolean plain = role(attack) == Role.ATTACK && attack.meant() && !attack.feint();
-        return plain ? way : words.text("kind", role, way);
+        return plain ? way : of("kind", role, way);
     }
 
     /** An extension that means to touch is an attack. */
@@ -140,23 +149,22 @@ final class Spoken {
         return attack.meant() && attack.role() == Role.EXTENSION ? Role.ATTACK : attack.role();
     }
 
-    private String end(Threat threat, Aimed aimed, boolean cut) {
+    private static Message end(Message blow, Threat threat, Aimed aimed, boolean cut) {
         if (threat.end() instanceof AttackEnd.PastTheParry past) {
-            return words.text("fate", words.text("fate.past.parry", words.of("position", past.by())));
+            return of("fate", blow, of("fate.past.parry", Terms.of(past.by())));
         }
-        Optional<Position> by = aimed.closing().by();
+        Optional<Message> by = aimed.closing().by().map(Terms::of);
         boolean drew = threat.end() instanceof AttackEnd.DrewParry;
         boolean parried = threat.end() instanceof AttackEnd.Parried;
         if (by.isEmpty() || !(drew || parried)) {
-            return words.text("fate", words.text("fate." + threat.end().key()));
+            return of("fate", blow, of("fate." + threat.end().key()));
         }
-        String position = words.of("position", by.get());
         String round = aimed.carriedRound() ? ".round" : "";
         if (drew) {
-            return words.text("fate", words.text("fate.drew" + round, position));
+            return of("fate", blow, of("fate.drew" + round, by.get()));
         }
         String how = aimed.carriedRound() || closes(threat, aimed) ? "fate.closed" + round : "fate.answered";
-        return words.text("fate", words.text(how, position)) + words.text(cut ? "crossed.cut" : "crossed");
+        return of(cut ? "crossed.cut" : "crossed", of("fate", blow, of(how, by.get())));
     }
 
     /** Whether the hand parries the stroke, or what it was taken for, by closing its line and no other. */
@@ -169,14 +177,12 @@ final class Spoken {
     }
 
     /** What feet did, and what hands did besides strokes and positions. */
-    private Optional<String> moves(Scene scene, Side side) {
-        Stream<String> feet = scene.feet().stream()
-                .filter(footing -> footing.by() == side)
-                .map(Spoken::move)
-                .map(words::text);
-        Stream<String> hands = scene.gesture(side).stream().map(gesture -> words.of("gesture", gesture));
-        List<String> moves = Stream.concat(hands, feet).toList();
-        return moves.isEmpty() ? Optional.empty() : Optional.of(String.join(words.text("and"), moves));
+    private static Optional<Message> moves(Scene scene, Side side) {
+        Stream<Message> feet =
+                scene.feet().stream().filter(footing -> footing.by() == side).map(footing -> of(move(footing)));
+        Stream<Message> hands = scene.gesture(side).stream().map(gesture -> of("gesture", gesture));
+        List<Message> moves = Stream.concat(hands, feet).toList();
+        return moves.isEmpty() ? Optional.empty() : Optional.of(Message.all(moves));
     }
 
     /** A lunge, even half of one, goes farther than a foot that is only set forward, and a recovery than a foot brought up. */
@@ -194,82 +200,63 @@ final class Spoken {
         };
     }
 
-    private String side(Scene scene, Side side) {
-        return scene.partner() ? words.of("side", side) : words.text("side.class");
+    private static Message who(Scene scene, Side side) {
+        return scene.partner() ? Terms.of(side).capital() : of("side.class");
     }
 
     /** Lines that hands close, where no parry has said so. */
-    private List<String> closings(Scene scene) {
-        List<String> said = new ArrayList<>();
+    private static List<Message> closings(Scene scene) {
+        List<Message> said = new ArrayList<>();
         for (Side side : Side.values()) {
             scene.at(side)
                     .filter(aimed -> aimed.threat()
                             .filter(threat -> closes(threat, aimed) || aimed.carriedRound())
                             .isEmpty())
-                    .ifPresent(aimed -> said.addAll(closing(side(scene, side), aimed.closing())));
+                    .ifPresent(aimed -> said.addAll(closing(who(scene, side), aimed.closing())));
         }
         return said;
     }
 
-    private List<String> closing(String who, Closing closing) {
+    private static List<Message> closing(Message who, Closing closing) {
         if (!closing.known()) {
-            return List.of(words.text("closing.unknown", who));
+            return List.of(of("closing.unknown", who));
         }
-        Set<Line> lines = closing.closed().isEmpty() ? closing.doubtful() : closing.closed();
+        boolean sure = !closing.closed().isEmpty();
+        List<Message> lines = (sure ? closing.closed() : closing.doubtful())
+                .stream().sorted().map(Terms::of).toList();
         if (lines.isEmpty() || closing.by().isEmpty()) {
             return List.of();
         }
-        String named = lines.stream()
-                .sorted()
-                .map(line -> words.of("line", line))
-                .collect(Collectors.joining(words.text(closing.closed().isEmpty() ? "or" : "and")));
-        return List.of(
-                words.text("closing", who, words.of("position", closing.by().get()), named));
+        return List.of(of("closing", who, Terms.of(closing.by().get()), sure ? Message.all(lines) : Message.or(lines)));
     }
 
     /** How they stand. */
-    private String stand(Scene scene, Pose pose) {
+    private static Message stand(Scene scene, Pose pose) {
         State state = scene.moment();
         if (pose instanceof Pose.Pair pair) {
-            return words.text(
-                    "stand",
-                    person(state.leader(), pair.leader()),
-                    person(state.follower(), pair.follower()),
-                    (scene.stroke().isEmpty() ? blades(state) : "") + measure(state.measure()));
+            Message leader = person(state.leader(), pair.leader());
+            Message follower = person(state.follower(), pair.follower());
+            Message measure = state.measure().most() < 0
+                    ? Terms.of(Measure.CLOSE)
+                    : state.measure().words();
+            return state.engagement()
+                    .value()
+                    .filter(known -> scene.stroke().isEmpty())
+                    .map(known -> known.map(contact -> of(
+                                    "stand.engaged",
+                                    leader,
+                                    follower,
+                                    measure,
+                                    Terms.of(contact.lineOf(Side.FOLLOWER))))
+                            .orElseGet(() -> of("stand.apart", leader, follower, measure)))
+                    .orElseGet(() -> of("stand", leader, follower, measure));
         }
-        return words.text("stand.solo", person(state.follower(), ((Pose.Alone) pose).person()));
+        return of("stand.solo", person(state.follower(), ((Pose.Alone) pose).person()));
     }
 
-    private String blades(State state) {
-        return state.engagement()
-                .value()
-                .map(known -> known.map(contact -> words.of("line", contact.lineOf(Side.FOLLOWER)))
-                        .map(line -> words.text("blades.engaged", line))
-                        .orElseGet(() -> words.text("blades.apart")))
-                .orElse("");
-    }
-
-    private String person(Fencer fencer, Person person) {
-        String feet =
-                fencer.feet().value().map(known -> words.of("feet", known)).orElseGet(() -> words.text("feet.unknown"));
-        return feet
-                + (fencer.extended().is(true) ? words.text("extended") : "")
-                + (person.leftHanded() ? words.text("left.handed") : "");
-    }
-
-    private String measure(Range range) {
-        if (!range.isKnown()) {
-            return words.text("measure.unknown");
-        }
-        if (range.most() < 0) {
-            return words.of("measure", Measure.CLOSE);
-        }
-        if (range.isOut()) {
-            return words.of("measure", Measure.OUT);
-        }
-        if (range.isExact()) {
-            return words.of("measure", Measure.of(range.least()));
-        }
-        return words.text("measure.unsure");
+    private static Message person(Fencer fencer, Person person) {
+        Message feet = fencer.feet().value().map(known -> of("feet", known)).orElseGet(() -> of("feet.unknown"));
+        Message arm = fencer.extended().is(true) ? of("extended", feet) : feet;
+        return person.leftHanded() ? of("left.handed", arm) : arm;
     }
 }

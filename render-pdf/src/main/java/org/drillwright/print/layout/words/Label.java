@@ -114,9 +114,7 @@ public enum Label {
     LINES,
     PARRIES,
     MEASURES,
-    HANDS,
-    HANDS_SAME,
-    HANDS_OPPOSITE;
+    HANDS;
 
     String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '.');

@@ -16,6 +16,7 @@ import org.drillwright.phrase.Played;
 import org.drillwright.phrase.State;
 import org.drillwright.source.Finding;
 import org.drillwright.source.FormerRules;
+import org.drillwright.terms.Terms;
 import org.drillwright.wording.Message;
 
 /** A drill as it was played, for programs; an unknown part is null. The form is described on the page of formats. */
@@ -103,7 +104,8 @@ public final class ExplanationJson {
                 "blades",
                 state.engagement()
                         .value()
-                        .map(blades -> blades.map(one -> one.lineOf(Side.LEADER).words())
+                        .map(blades -> blades.map(
+                                        one -> Terms.of(one.lineOf(Side.LEADER)).english())
                                 .orElse("apart")));
         json.writeEndObject();
     }
@@ -112,7 +114,12 @@ public final class ExplanationJson {
         json.writeObjectFieldStart(field);
         text("feet", fencer.feet().value().map(Object::toString));
         text("hand", fencer.hand().value().map(position -> position.word()));
-        text("point", fencer.point().value().flatMap(line -> line).map(line -> line.words()));
+        text(
+                "point",
+                fencer.point()
+                        .value()
+                        .flatMap(line -> line)
+                        .map(line -> Terms.of(line).english()));
         text("mask", fencer.masked().value().map(on -> on ? "on" : "off"));
         json.writeEndObject();
     }

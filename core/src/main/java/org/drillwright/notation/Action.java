@@ -229,22 +229,12 @@ public sealed interface Action {
 
     /** How a parry travels (facts: Warford 1884, p. 10-17; Britannica, 11th ed., p. 593). */
     enum ParryKind {
-        UNSTATED("parry"),
-        SIMPLE("simple parry"),
-        HALF_CIRCULAR("half-circular parry"),
-        DIAGONAL("diagonal parry"),
-        CIRCULAR("circular parry"),
-        CEDING("ceding parry");
-
-        private final String words;
-
-        ParryKind(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        UNSTATED,
+        SIMPLE,
+        HALF_CIRCULAR,
+        DIAGONAL,
+        CIRCULAR,
+        CEDING
     }
 
     /** @param position empty if the words name none */

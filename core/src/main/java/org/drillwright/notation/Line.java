@@ -7,28 +7,21 @@ import java.util.Optional;
  * targets that a cut goes to.
  */
 public enum Line {
-    HIGH_INSIDE("high inside line", Optional.of(Height.HIGH), Optional.of(Width.INSIDE)),
-    HIGH_OUTSIDE("high outside line", Optional.of(Height.HIGH), Optional.of(Width.OUTSIDE)),
-    LOW_INSIDE("low inside line", Optional.of(Height.LOW), Optional.of(Width.INSIDE)),
-    LOW_OUTSIDE("low outside line", Optional.of(Height.LOW), Optional.of(Width.OUTSIDE)),
-    HEAD("head", Optional.empty(), Optional.empty()),
-    INSIDE("inside (cheek or chest)", Optional.empty(), Optional.of(Width.INSIDE)),
-    OUTSIDE("outside (cheek or flank)", Optional.empty(), Optional.of(Width.OUTSIDE)),
-    ARM("arm", Optional.empty(), Optional.empty());
+    HIGH_INSIDE(Optional.of(Height.HIGH), Optional.of(Width.INSIDE)),
+    HIGH_OUTSIDE(Optional.of(Height.HIGH), Optional.of(Width.OUTSIDE)),
+    LOW_INSIDE(Optional.of(Height.LOW), Optional.of(Width.INSIDE)),
+    LOW_OUTSIDE(Optional.of(Height.LOW), Optional.of(Width.OUTSIDE)),
+    HEAD(Optional.empty(), Optional.empty()),
+    INSIDE(Optional.empty(), Optional.of(Width.INSIDE)),
+    OUTSIDE(Optional.empty(), Optional.of(Width.OUTSIDE)),
+    ARM(Optional.empty(), Optional.empty());
 
-    private final String words;
     private final Optional<Height> height;
     private final Optional<Width> width;
 
-    Line(String words, Optional<Height> height, Optional<Width> width) {
-        this.words = words;
+    Line(Optional<Height> height, Optional<Width> width) {
         this.height = height;
         this.width = width;
-    }
-
-    /** As it is said in a sentence, behind 'the'. */
-    public String words() {
-        return words;
     }
 
     /** Empty at sabre, where lines are targets. */

@@ -17,6 +17,7 @@ import org.drillwright.phrase.Attack;
 import org.drillwright.phrase.Count;
 import org.drillwright.phrase.Played;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.terms.Terms;
 
 /** What the intermediate set of the example school works, as the phrase played it. */
 final class ExampleSetTable {
@@ -51,11 +52,11 @@ final class ExampleSetTable {
     private static void add(Played played, Set<String> attacks, Set<String> parries, Set<String> lines) {
         if (played.move().action() instanceof Action.Strike strike) {
             attacks.add(attack(strike));
-            line(played).ifPresent(line -> lines.add(line.words()));
+            line(played).ifPresent(line -> lines.add(Terms.of(line).english()));
         }
         if (played.move().action() instanceof Action.Parry parry) {
             boolean plain = parry.kind() == Action.ParryKind.UNSTATED;
-            String kind = plain ? "" : parry.kind().words().replace(" parry", "") + " ";
+            String kind = plain ? "" : Terms.of(parry.kind()).english().replace(" parry", "") + " ";
             parry.position().ifPresent(position -> parries.add(kind + position.word()));
         }
     }

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.drillwright.model.Weapon;
-import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
 import org.drillwright.phrase.ParryTable;
+import org.drillwright.terms.Terms;
 
 /** The page of the parry tables. */
 final class ParriesPage {
@@ -29,7 +29,10 @@ final class ParriesPage {
             ParryTable table = ParryTable.of(weapon, Map.of());
             for (Position position : Position.values()) {
                 ParryTable.Row row = table.row(position);
-                String lines = row.lines().stream().sorted().map(Line::words).collect(Collectors.joining(" or "));
+                String lines = row.lines().stream()
+                        .sorted()
+                        .map(line -> Terms.of(line).english())
+                        .collect(Collectors.joining(" or "));
                 page.append("| ")
                         .append(position.word())
                         .append(" | ")

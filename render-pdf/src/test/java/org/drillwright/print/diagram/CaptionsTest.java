@@ -104,7 +104,7 @@ class CaptionsTest {
         for (Line line : List.of(Line.HIGH_INSIDE, Line.HIGH_OUTSIDE, Line.LOW_INSIDE, Line.LOW_OUTSIDE)) {
             names.put(
                     thrust + " " + Terms.of(line).in(language.locale(), "into"),
-                    "strike attack direct " + line.words().replace(" line", ""));
+                    "strike attack direct " + Terms.of(line).english().replace(" line", ""));
         }
         return names;
     }

@@ -8,6 +8,7 @@ import org.drillwright.notation.Line;
 import org.drillwright.print.pose.body.Camera;
 import org.drillwright.print.pose.body.Posture;
 import org.drillwright.print.pose.body.RearHand;
+import org.drillwright.terms.Terms;
 
 /** All ways in which two can stand opposite each other at the end of a stroke. */
 final class Pairings {
@@ -31,7 +32,7 @@ final class Pairings {
                             attacker.posture().equals(Posture.LUNGE) ? "lunges" : "stretches the arm",
                             attacker.leftHanded() ? "left" : "right",
                             target.leftHanded() ? " against left" : " against right",
-                            line.words(),
+                            Terms.of(line).english(),
                             target.posture().equals(Posture.LUNGE) ? "one in the lunge" : "one on guard");
         }
     }

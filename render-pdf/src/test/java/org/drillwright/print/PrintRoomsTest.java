@@ -104,7 +104,13 @@ class PrintRoomsTest {
                 "layout.words",
                 and(below, "org.drillwright.wording", "org.drillwright.mark", "org.drillwright.phrase"));
         standsOn("layout.fit", and(below, "org.drillwright.print.layout.words"));
-        standsOn("layout.block", and(below, "org.drillwright.print.layout.words", "org.drillwright.print.layout.fit"));
+        standsOn(
+                "layout.block",
+                and(
+                        below,
+                        "org.drillwright.wording",
+                        "org.drillwright.print.layout.words",
+                        "org.drillwright.print.layout.fit"));
     }
 
     private static String[] and(String[] some, String... more) {
@@ -153,6 +159,7 @@ class PrintRoomsTest {
     void bookletsStandOnPagesAndCards() {
         standsOn(
                 "booklet",
+                "org.drillwright.wording",
                 "org.drillwright.model",
                 "org.drillwright.mark",
                 "org.drillwright.explain",
@@ -204,6 +211,7 @@ class PrintRoomsTest {
     void onlyTheWriterKnowsPdf() {
         standsOn(
                 "pdf",
+                "org.drillwright.wording",
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
                 "org.apache..",

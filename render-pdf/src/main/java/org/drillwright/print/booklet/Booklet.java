@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.drillwright.explain.SetWork;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.words.CardText;
@@ -50,18 +51,22 @@ public record Booklet(
         return new PageNumbers(pages);
     }
 
-    /** All pages in the order of reading; the first lies at the right. None of its drills may be too long. */
+    /** All pages in the order of reading; the first lies at the right, or at the left if the language is read from there. None of its drills may be too long. */
     public List<Frame> pages(PageGrid paper, Labels labels, Typefaces faces) {
         Printing printing = new Printing(paper, labels, faces);
         Laid laid = printing.lay(new Laid(List.of(), Map.of(), CONTENTS, CONTENTS));
         for (int round = 1; round < MOST_ROUNDS; round++) {
             Laid again = printing.lay(laid);
             if (again.isNumberedAs(laid)) {
-                return again.pages();
+                return mirrored(again.pages(), labels, faces);
             }
             laid = again;
         }
-        return laid.pages();
+        return mirrored(laid.pages(), labels, faces);
+    }
+
+    private static List<Frame> mirrored(List<Frame> pages, Labels labels, Typefaces faces) {
+        return Mirrored.pages(pages, labels.language().locale(), faces);
     }
 
     /** Pages, and where things stand on them. */

@@ -22,6 +22,7 @@ import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
+import org.drillwright.wording.Direction;
 
 /**
  * A drill on a page of a booklet: on two that are seen at once if one does not hold it, on more only if it must be.
@@ -132,10 +133,15 @@ final class DrillPages {
             Slab above = page == 0 ? Slab.stack(List.of(anchor(anchor), header)) : continued(from, to);
             Slab below = last ? Slab.stack(List.of(closing, behind)) : Slab.NONE;
             Slab body = body(above, from, to, below);
-            bodies.add(text.rightToLeft() ? mirrored(body) : body);
+            bodies.add(isAgainstTheBook() ? mirrored(body) : body);
             from = to;
         }
         return bodies;
+    }
+
+    /** The pages of a book are mirrored as a whole, as its language is read. */
+    private boolean isAgainstTheBook() {
+        return text.rightToLeft() != Direction.of(labels.language().locale()).isRightToLeft();
     }
 
     private Slab mirrored(Slab slab) {

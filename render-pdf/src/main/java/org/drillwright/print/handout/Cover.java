@@ -8,6 +8,7 @@ import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.words.CardNumbers;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
@@ -53,7 +54,7 @@ public record Cover(School school, String title, CardSize size, Label how, List<
         flow.add(Block.space(TYPE));
         new CardKey(type, sheet.inner(), labels).addSigns(flow);
         flow.add(type.paragraph(Face.REGULAR, labels.text(how), sheet.inner()));
-        return flow.pages();
+        return Mirrored.pages(flow.pages(), labels.language().locale(), faces);
     }
 
     private List<Block> rows(Table table, Labels labels) {

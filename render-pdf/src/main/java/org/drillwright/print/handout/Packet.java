@@ -17,7 +17,7 @@ import org.drillwright.print.text.Typefaces;
  *
  * @param plan of two sides
  */
-public record Packet(Cover cover, Frame safety, List<Leaf> cards, SheetPlan plan) {
+public record Packet(Cover cover, Leaf safety, List<Leaf> cards, SheetPlan plan) {
 
     public Packet {
         cards = List.copyOf(cards);
@@ -25,7 +25,7 @@ public record Packet(Cover cover, Frame safety, List<Leaf> cards, SheetPlan plan
 
     /** All pages, in the order in which they are printed. */
     public List<Frame> pages(Sheet sheet, Labels labels, Typefaces faces) {
-        List<Leaf> leaves = new ArrayList<>(List.of(Leaf.of(safety)));
+        List<Leaf> leaves = new ArrayList<>(List.of(safety));
         leaves.addAll(cards);
         List<Frame> pages = new ArrayList<>(even(cover.pages(sheet, labels, faces), sheet));
         pages.addAll(Imposition.impose(leaves, plan, SheetNote.of(labels, faces)));

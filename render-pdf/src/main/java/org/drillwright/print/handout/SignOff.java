@@ -10,6 +10,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
@@ -61,7 +62,7 @@ public final class SignOff {
                         .mapToObj(at -> row(at + 1, titles.get(at)))
                         .toList());
         new CardKey(type, sheet.inner(), labels).addPictures(flow);
-        return flow.pages();
+        return Mirrored.pages(flow.pages(), labels.language().locale(), type.faces());
     }
 
     private double names() {

@@ -28,10 +28,19 @@ public record Gathering(List<Frame> sides, List<Integer> order, int sheets) {
 
     /** @param pages all of one size, the first at the right when the book is opened */
     public static Gathering of(List<Frame> pages) {
+        return of(pages, /* rightToLeft= */ false);
+    }
+
+    /**
+     * A book that is read from the right opens the other way.
+     *
+     * @param pages all of one size, the first at the left when such a book is opened
+     */
+    public static Gathering of(List<Frame> pages, boolean rightToLeft) {
         int needed = (pages.size() + ON_A_SHEET - 1) / ON_A_SHEET;
         int parts = (needed + MOST_SHEETS - 1) / MOST_SHEETS;
         int sheets = (needed + parts - 1) / parts;
-        Folding folding = new Folding(pages);
+        Folding folding = new Folding(pages, rightToLeft);
         for (int part = 0; part < parts; part++) {
             folding.fold(part * sheets * ON_A_SHEET, sheets * ON_A_SHEET);
         }
@@ -41,11 +50,13 @@ public record Gathering(List<Frame> sides, List<Integer> order, int sheets) {
     private static final class Folding {
 
         private final List<Frame> pages;
+        private final boolean rightToLeft;
         private final List<Frame> sides = new ArrayList<>();
         private final List<Integer> order = new ArrayList<>();
 
-        Folding(List<Frame> pages) {
+        Folding(List<Frame> pages, boolean rightToLeft) {
             this.pages = pages;
+            this.rightToLeft = rightToLeft;
         }
 
         /** The outermost sheet first. */
@@ -56,11 +67,12 @@ public record Gathering(List<Frame> sides, List<Integer> order, int sheets) {
             }
         }
 
+        /** @param left the page at the left, if the book opens to the left */
         private void side(int left, int right) {
             Frame like = pages.get(0);
             List<Node> placed = new ArrayList<>();
-            place(left, 0, placed);
-            place(right, like.width(), placed);
+            place(rightToLeft ? right : left, 0, placed);
+            place(rightToLeft ? left : right, like.width(), placed);
             sides.add(new Frame(2 * like.width(), like.height(), like.clear(), List.of(), placed));
         }
 

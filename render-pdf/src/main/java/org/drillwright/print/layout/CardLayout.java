@@ -119,8 +119,15 @@ public final class CardLayout {
     private Optional<Frame> behind(CardText text, Composition composition, CardSubject subject) {
         return switch (back) {
             case NONE -> Optional.empty();
-            case SAFETY ->
-                Optional.of(SafetyCard.behind(format.grid(), subject.school().name(), labels, faces));
+            case SAFETY -> {
+                Optional<Frame> conduct = SafetyCard.behind(
+                        format.grid(), subject.school().name(), text.rightToLeft(), labels, faces);
+                if (conduct.isEmpty()) {
+                    problems.add(new Problem(
+                            Problem.Kind.PRINTED, subject.drill().id(), "", Sentences.conductTooLong(format.size())));
+                }
+                yield conduct;
+            }
             case PICTURES -> {
                 if (!format.grid().isRinged() || !composition.isOneSide()) {
                     yield Optional.empty();

@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.drillwright.wording.Direction;
 
 /** What a document states of itself so that it may claim PDF/UA-1 and PDF/A-2a. */
 final class Conformance {
@@ -26,7 +27,7 @@ final class Conformance {
         PDMarkInfo marked = new PDMarkInfo();
         marked.setMarked(true);
         catalog.setMarkInfo(marked);
-        catalog.setViewerPreferences(preferences());
+        catalog.setViewerPreferences(preferences(Direction.of(info.language())));
         document.getDocumentInformation().setTitle(info.title());
         PDMetadata metadata = new PDMetadata(document);
         metadata.importXMPMetadata(Xmp.packet(info).getBytes(StandardCharsets.UTF_8));
@@ -49,10 +50,16 @@ final class Conformance {
         return intent;
     }
 
-    /** Cards are cut to measure: a viewer is asked not to fit pages to the printer's paper. */
-    private static PDViewerPreferences preferences() {
+    /**
+     * Cards are cut to measure: a viewer is asked not to fit pages to the printer's paper. Facing pages lie as the book opens
+     * (ISO 32000-1, 12.2: Direction).
+     */
+    private static PDViewerPreferences preferences(Direction direction) {
         PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setDisplayDocTitle(true);
+        if (direction.isRightToLeft()) {
+            preferences.setReadingDirection(PDViewerPreferences.READING_DIRECTION.R2L);
+        }
         preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         return preferences;
     }

@@ -9,6 +9,7 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Hall;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
 import org.drillwright.print.page.Sheet;
@@ -54,7 +55,7 @@ public final class HallSheet {
         }
         below.addAll(sentences.toKnow(floor, pairs));
         below.forEach(sentence -> flow.add(type.words().paragraph(Face.REGULAR, sentence, width)));
-        return flow.pages();
+        return Mirrored.pages(flow.pages(), school.language().locale(), faces);
     }
 
     private static int scale(Hall hall, Sheet sheet) {

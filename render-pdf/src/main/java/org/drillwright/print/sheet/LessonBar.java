@@ -12,6 +12,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Outline;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Type;
 import org.drillwright.tell.Clock;
@@ -49,7 +50,11 @@ record LessonBar(LessonSentences sentences, HandType type, double width) {
         }
         ticks(marks);
         double height = HEIGHT + 1.5 * type.foot().size();
-        Node figure = new Node.Figure(said(), new Box(0, 0, width, height), marks);
+        Box box = new Box(0, 0, width, height);
+        Node figure = new Node.Figure(
+                said(),
+                box,
+                Mirrored.marks(marks, width, sentences.words().evening().locale(), type.faces()));
         return new org.drillwright.print.page.Block(height + 4, List.of(), List.of(figure));
     }
 

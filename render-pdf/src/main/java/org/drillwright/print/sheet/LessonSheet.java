@@ -21,6 +21,7 @@ import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.page.Block;
@@ -70,7 +71,7 @@ public final class LessonSheet {
         sheet.head();
         sheet.toKnow();
         sheet.parts();
-        return sheet.flow.pages();
+        return Mirrored.pages(sheet.flow.pages(), school.language().locale(), faces);
     }
 
     /** The date, as large as the room that is left for the time of day allows. */

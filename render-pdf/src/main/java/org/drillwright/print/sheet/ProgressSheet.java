@@ -16,6 +16,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.words.Label;
@@ -75,7 +76,7 @@ public final class ProgressSheet {
         flow.add(type.heading().title(words.text(HandWord.WHO_KNOWS), sheet.inner()));
         flow.add(type.notes().paragraph(Face.REGULAR, words.text(HandWord.WHO_KNOWS_HOW, KNOWN, NEXT), sheet.inner()));
         known.tables(flow);
-        return flow.pages();
+        return Mirrored.pages(flow.pages(), school.language().locale(), faces);
     }
 
     private void tables(Flow flow) {

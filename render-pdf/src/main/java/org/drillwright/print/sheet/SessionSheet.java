@@ -17,6 +17,7 @@ import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Millimetres;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.words.Label;
@@ -68,7 +69,7 @@ public final class SessionSheet {
                 .title(words.text(HandWord.TWO, names.of(session.one()), names.of(session.other())), paper.inner()));
         flow.add(type.notes().paragraph(sheet.head(session, school, drills), paper.inner()));
         flow.table(sheet.heads(), sheet.rows(session, names, drills));
-        return flow.pages();
+        return Mirrored.pages(flow.pages(), school.language().locale(), faces);
     }
 
     private List<Styled> head(TwoSession session, School school, Map<String, Drill> drills) {

@@ -14,6 +14,7 @@ import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.roster.OwnBlock;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
@@ -68,7 +69,7 @@ public final class SubstituteSheet {
         SubstituteSheet page = new SubstituteSheet(plan, names, school, size, mark, new HandType(faces));
         page.head(people, helpers);
         page.table(people);
-        return page.flow.pages();
+        return Mirrored.pages(page.flow.pages(), school.language().locale(), faces);
     }
 
     private void head(List<Heed> people, List<String> helpers) {

@@ -11,6 +11,7 @@ import org.drillwright.plan.evening.ClassPlan;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.sheet.wall.ShortNames;
 import org.drillwright.print.text.Typefaces;
 
@@ -54,7 +55,10 @@ public final class WallSheet {
         List<Frame> whole = pages(WallWords.of(plan, pairs, names, school, mark), size, faces);
         Naming brief = brief(pairs, names);
         List<Frame> shorter = pages(WallWords.of(plan, pairs, brief, school, mark), size, faces);
-        return shorter.size() < whole.size() ? shorter : whole;
+        return Mirrored.pages(
+                shorter.size() < whole.size() ? shorter : whole,
+                school.language().locale(),
+                faces);
     }
 
     /** Everyone by first name where that is enough. */

@@ -38,7 +38,7 @@ class WordsTest {
     @MethodSource("org.drillwright.model.Language#all")
     void everyWordCanBePrinted(Language language) {
         Coverage coverage = new Coverage(Family.dejaVu());
-        Written.texts(Words.class, "words", language).forEach(text -> assertEquals(List.of(), coverage.missing(text)));
+        Written.texts(Spoken.class, "words", language).forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }
 
     /** Every kind of end there is, known by its key. */

@@ -56,6 +56,14 @@ class GatheringTest {
         assertEquals(sides, said(Gathering.of(pages(count))));
     }
 
+    /** Turned over the short edge, page 2 lies behind page 1, which is now at the left. */
+    @Test
+    void aBookThatIsReadFromTheRightOpensTheOtherWay() {
+        assertEquals("1 8, 7 2, 3 6, 5 4", said(Gathering.of(pages(8), true)));
+        assertEquals(
+                List.of(0, 7, 6, 1, 2, 5, 4, 3), Gathering.of(pages(8), true).order());
+    }
+
     @Test
     void aThickBookIsFoldedInParts() {
         Gathering gathering = Gathering.of(pages(100));

@@ -229,7 +229,8 @@ class PicturedCardsTest {
         Grid grid = Grid.of(size);
         for (Language language : Language.all()) {
             Labels labels = Labels.in(language);
-            Frame card = SafetyCard.lay(grid, "Saltmarsh Hall (invented)", labels, Family.dejaVu());
+            Frame card = SafetyCard.lay(grid, "Saltmarsh Hall (invented)", labels, Family.dejaVu())
+                    .front();
             WholeCards.inPlace(card, grid, grid.hole());
             String letters = Flat.letters(List.of(card));
             for (Label label : Label.values()) {

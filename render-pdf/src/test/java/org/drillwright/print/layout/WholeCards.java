@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Step;
@@ -38,8 +39,7 @@ public final class WholeCards {
             inPlace(card.front(), grid, grid.hole());
             card.back().ifPresent(back -> inPlace(back, grid, grid.holeBehind()));
         }
-        everyWordInOrder(subject, laid.sides());
-        inFiveSizes(laid.sides(), grid.scale());
+        saysAll(subject, laid.sides(), grid);
         assertEquals(
                 laid.cards().size() > (size.isForTheWall() ? 2 : 1),
                 laid.problems().stream().anyMatch(it -> it.sentence().english().startsWith("It needs")));
@@ -48,22 +48,44 @@ public final class WholeCards {
     /** Nothing stands outside the margins or on the hole, and nothing on anything else. */
     public static void inPlace(Frame card, Grid grid, Box hole) {
         assertEquals(grid.width(), card.width(), 1e-9);
+        inPlace(
+                card,
+                new Box(grid.left(), grid.top(), grid.right() - grid.left(), grid.bottom() - grid.top()),
+                Optional.of(hole));
+    }
+
+    /** Nothing stands on the edge that a page keeps clear, and nothing on anything else. */
+    public static void inPlace(Frame page) {
+        double clear = page.clear();
+        inPlace(
+                page,
+                new Box(clear, clear, page.width() - 2 * clear, page.height() - 2 * clear),
+                Optional.empty());
+    }
+
+    private static void inPlace(Frame card, Box inner, Optional<Box> hole) {
         List<Box> boxes =
                 new ArrayList<>(Flat.texts(card).stream().map(Flat::box).toList());
         Flat.figures(card).forEach(figure -> boxes.add(figure.box()));
         for (int at = 0; at < boxes.size(); at++) {
             Box box = boxes.get(at);
             assertTrue(
-                    box.x() >= grid.left() - HAIR
-                            && box.y() >= grid.top() - HAIR
-                            && box.right() <= grid.right() + HAIR
-                            && box.bottom() <= grid.bottom() + HAIR,
+                    box.x() >= inner.x() - HAIR
+                            && box.y() >= inner.y() - HAIR
+                            && box.right() <= inner.right() + HAIR
+                            && box.bottom() <= inner.bottom() + HAIR,
                     () -> box + " leaves the card");
-            assertFalse(Flat.overlap(hole, box), () -> box + " is punched");
+            hole.ifPresent(punched -> assertFalse(Flat.overlap(punched, box), () -> box + " is punched"));
             for (Box other : boxes.subList(at + 1, boxes.size())) {
                 assertFalse(Flat.overlap(box, other), () -> box + " overlaps " + other);
             }
         }
+    }
+
+    /** Every word is there, in the order of reading, and in the sizes of the card. */
+    static void saysAll(CardSubject subject, List<Frame> sides, Grid grid) {
+        everyWordInOrder(subject, sides);
+        inFiveSizes(sides, grid.scale());
     }
 
     private static void everyWordInOrder(CardSubject subject, List<Frame> cards) {

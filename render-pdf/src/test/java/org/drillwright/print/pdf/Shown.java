@@ -76,7 +76,7 @@ enum Shown {
                         Grid.of(CardSize.A6),
                         Example.drills().get(0).school().name(),
                         Labels.in(Language.ENGLISH),
-                        Family.dejaVu());
+                        Family.dejaVu()).front();
             case COUNTS -> Counts.sheet();
         };
     }

@@ -31,6 +31,7 @@ import org.drillwright.print.pdf.Contents;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.school.SchoolFolder;
+import org.drillwright.wording.Direction;
 import org.drillwright.wording.Message;
 
 /** Prints all drills of a school as a booklet. Without {@code draft} all are printed, or nothing. */
@@ -110,7 +111,8 @@ public final class BookletRun {
                                             paper)));
             return;
         }
-        Gathering gathering = Gathering.of(pages);
+        Gathering gathering = Gathering.of(
+                pages, Direction.of(language.school().language().locale()).isRightToLeft());
         document.write(gathering.sides(), new Contents(chapters(book), false, gathering.order()));
         int all = gathering.sides().size() / 2;
         Message sheets = Message.counted(BookletRun.class, "sheets", all, paper);

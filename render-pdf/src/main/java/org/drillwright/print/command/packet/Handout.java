@@ -17,8 +17,10 @@ import org.drillwright.print.handout.Cover;
 import org.drillwright.print.handout.Listed;
 import org.drillwright.print.handout.Packet;
 import org.drillwright.print.impose.Duplex;
+import org.drillwright.print.impose.Leaf;
 import org.drillwright.print.impose.SheetPlan;
 import org.drillwright.print.impose.Stock;
+import org.drillwright.print.layout.CardSides;
 import org.drillwright.print.layout.SafetyCard;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
@@ -59,9 +61,10 @@ final class Handout implements Product {
         Duplex duplex = choices.duplex().orElse(Duplex.LONG_EDGE);
         SheetPlan plan = SheetPlan.on(Stock.of(size)).with(choices.laminate()).with(duplex, choices.shift());
         Label how = duplex == Duplex.LONG_EDGE ? Label.PACKET_LONG : Label.PACKET_SHORT;
+        CardSides conduct = SafetyCard.lay(choices.format().grid(), school.name(), labels, document.faces());
         Packet packet = new Packet(
                 new Cover(school, title, choices.size(), how, listed()),
-                SafetyCard.lay(choices.format().grid(), school.name(), labels, document.faces()),
+                new Leaf(conduct.front(), conduct.back()),
                 cards.stream().map(LaidCard::leaf).toList(),
                 plan);
         if (!packet.fits()) {

@@ -2,6 +2,7 @@ package org.drillwright.print.layout.block;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
@@ -20,6 +21,9 @@ public final class HeadsBlock {
     /** Between the two roles. */
     private static final double APART = 1.6;
 
+    /** Between the roles and 'Distance'; where there is less, one role stands under the other. */
+    private static final double BEFORE_DISTANCE = 0.3;
+
     private final CardText.Heads heads;
     private final Press press;
     private final TypeSize type;
@@ -35,28 +39,45 @@ public final class HeadsBlock {
         double pad = 0.2 * type.leading();
         double baseline = Setting.baseline(press.faces(), type, pad);
         double capitals = press.faces().of(Face.BOLD).capHeight() * type.size();
+        Setting distance = distance(pad);
+        double end = distance.lines().stream().mapToDouble(Mark.Text::x).min().orElse(grid.right())
+                - BEFORE_DISTANCE * type.size();
         double x = grid.axis();
         List<Mark> signs = new ArrayList<>(Sign.leader(new Sign.Place(x, baseline, capitals), type.size()));
-        Setting leader = head(heads.leader(), x + SIGN * type.size(), pad);
-        x += (SIGN + press.faces().of(Face.BOLD).width(heads.leader()) + APART) * type.size();
-        signs.addAll(Sign.follower(new Sign.Place(x, baseline, capitals), type.size()));
-        Setting follower = head(heads.follower(), x + SIGN * type.size(), pad);
-        Setting distance = Setting.centred(
-                press.faces(),
-                press.words(Face.REGULAR, heads.distance()),
-                type,
-                new Setting.Column(grid.pictures(), pad, grid.picture()));
+        Setting leader = head(heads.leader(), x + SIGN * type.size(), pad, end);
+        double beside = x + (SIGN + width(heads.leader()) + APART) * type.size();
+        boolean abreast = beside + (SIGN + width(heads.follower())) * type.size() <= end;
+        double below = abreast ? 0 : leader.height();
+        x = abreast ? beside : x;
+        signs.addAll(Sign.follower(new Sign.Place(x, baseline + below, capitals), type.size()));
+        Setting follower = head(heads.follower(), x + SIGN * type.size(), pad + below, end);
         List<Node> row = List.of(
                 new Node.Words(Role.CELL, List.of()),
                 new Node.Words(Role.COLUMN_HEAD, leader.lines()),
                 new Node.Words(Role.COLUMN_HEAD, follower.lines()),
                 new Node.Words(Role.COLUMN_HEAD, distance.lines()));
-        Slab line = new Slab(type.leading() + 2 * pad, signs, List.of(new Node.Group(Role.ROW, row)), List.of());
+        List<String> broken = Stream.of(leader, follower, distance)
+                .flatMap(set -> set.broken().stream())
+                .toList();
+        double height = Math.max(below + follower.height(), distance.height());
+        Slab line = new Slab(height + 2 * pad, signs, List.of(new Node.Group(Role.ROW, row)), broken);
         return Slab.stack(List.of(press.rule(Press.HEAVY), line, press.rule(Press.THIN)));
     }
 
-    private Setting head(String word, double x, double top) {
-        Paragraph words = press.words(Face.BOLD, word);
-        return press.running(words, type, x, top, press.grid().right() - x);
+    private double width(String head) {
+        return press.faces().of(Face.BOLD).width(head);
+    }
+
+    /** Over the pictures, and farther to the left if a word of it is wider than they are. */
+    private Setting distance(double top) {
+        Grid grid = press.grid();
+        Paragraph words = press.words(Face.REGULAR, heads.distance());
+        double wide = Math.max(grid.picture(), Math.min(words.onOneLine() * type.size(), grid.besideNumbers() / 2));
+        return Setting.centred(
+                press.faces(), words, type, new Setting.Column(grid.right() - wide, top, wide));
+    }
+
+    private Setting head(String word, double x, double top, double end) {
+        return press.running(press.words(Face.BOLD, word), type, x, top, end - x);
     }
 }

@@ -1,20 +1,43 @@
 package org.drillwright.print.layout.block;
 
 import java.util.List;
+import java.util.Locale;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
 import org.drillwright.print.frame.Segment;
+import org.drillwright.print.text.Typeface;
 import org.drillwright.print.text.Typefaces;
+import org.drillwright.wording.Direction;
 
 /**
- * Cards for words from right to left: all that stands at the left stands at the right. Pictures move and are not turned
- * round, for a fencer turned round has changed hands.
+ * Cards and pages for words from right to left: all that stands at the left stands at the right. Pictures move and are not
+ * turned round, for a fencer turned round has changed hands. What is mirrored twice is as it was.
  *
  * @param width of the paper, in points
  */
 public record Mirrored(double width, Typefaces faces) {
+
+    private static final double UPRIGHT = 90;
+
+    /** Pages in a language as it is read: mirrored, or as they are. */
+    public static List<Frame> pages(List<Frame> pages, Locale language, Typefaces faces) {
+        return Direction.of(language).isRightToLeft()
+                ? pages.stream().map(page -> of(page, faces)).toList()
+                : pages;
+    }
+
+    /**
+     * Marks of a drawing that is read like a line of words, such as a class along its time.
+     *
+     * @param width of the drawing, in points
+     */
+    public static List<Mark> marks(List<Mark> marks, double width, Locale language, Typefaces faces) {
+        return Direction.of(language).isRightToLeft()
+                ? marks.stream().map(new Mirrored(width, faces)::mark).toList()
+                : marks;
+    }
 
     public static Frame of(Frame card, Typefaces faces) {
         Mirrored mirror = new Mirrored(card.width(), faces);
@@ -61,21 +84,24 @@ public record Mirrored(double width, Typefaces faces) {
         return new Node.Placed(width - placed.box().right(), placed.y(), placed.top(), placed.frame());
     }
 
-    /** A run that lies askew, a draft's mark, stays. */
+    /** A run that lies askew, a draft's mark, stays; one that stands upright is still read from below. */
     private Mark.Text text(Mark.Text run) {
-        if (run.degrees() != 0) {
+        if (run.degrees() != 0 && run.degrees() != UPRIGHT) {
             return run;
         }
-        double wide = faces.of(run.face()).width(run.text()) * run.size();
+        Typeface face = faces.of(run.face());
+        double x = run.degrees() == UPRIGHT
+                ? width - run.x() + face.capHeight() * run.size()
+                : width - run.x() - face.width(run.text()) * run.size();
         return new Mark.Text(
-                width - run.x() - wide,
+                x,
                 run.baseline(),
                 run.size(),
                 run.face(),
                 run.text(),
                 run.ink(),
-                0,
-                run.span().rightToLeft(true));
+                run.degrees(),
+                run.span().rightToLeft(!run.span().rightToLeft()));
     }
 
     private Mark mark(Mark mark) {

@@ -26,25 +26,27 @@ public final class SheetNote {
     /** For sheets of cards, on one line. */
     public static Frame of(Labels labels, Typefaces faces) {
         Paragraph words = Paragraph.of(faces, Face.REGULAR, labels.text(Label.TRUE_SIZE));
-        return set(words, SIZE, words.onOneLine() * SIZE, faces);
+        return set(words, SIZE, words.onOneLine() * SIZE, labels, faces);
     }
 
     /** For the front of the sheet by which a printer is measured. */
     public static Frame measuringFront(Labels labels, Typefaces faces) {
-        return measuring(labels.text(Label.MEASURE_FRONT), faces);
+        return measuring(Label.MEASURE_FRONT, labels, faces);
     }
 
     /** For the back of the sheet by which a printer is measured. */
     public static Frame measuringBack(Labels labels, Typefaces faces) {
-        return measuring(labels.text(Label.MEASURE_BACK), faces);
+        return measuring(Label.MEASURE_BACK, labels, faces);
     }
 
-    private static Frame measuring(String words, Typefaces faces) {
-        return set(Paragraph.of(faces, Face.REGULAR, words), SIZE_OF_MEASURING, WIDTH, faces);
+    private static Frame measuring(Label label, Labels labels, Typefaces faces) {
+        Paragraph words = Paragraph.of(faces, Face.REGULAR, labels.text(label));
+        return set(words, SIZE_OF_MEASURING, WIDTH, labels, faces);
     }
 
-    private static Frame set(Paragraph words, double size, double width, Typefaces faces) {
+    private static Frame set(Paragraph words, double size, double width, Labels labels, Typefaces faces) {
         Setting set = Setting.of(faces, words, size, new Setting.Column(0, 0, width + 0.01));
-        return new Frame(width, set.height(), 0, List.of(), List.of(new Node.Words(Role.PARAGRAPH, set.lines())));
+        Frame note = new Frame(width, set.height(), 0, List.of(), List.of(new Node.Words(Role.PARAGRAPH, set.lines())));
+        return Mirrored.pages(List.of(note), labels.language().locale(), faces).get(0);
     }
 }

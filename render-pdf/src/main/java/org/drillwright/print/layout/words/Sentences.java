@@ -48,6 +48,10 @@ public final class Sentences {
                 .orElseGet(() -> Message.of(Sentences.class, "too.long", size.word()));
     }
 
+    public static Message conductTooLong(CardSize size) {
+        return Message.of(Sentences.class, "conduct.too.long", size.word());
+    }
+
     public static Message backTooLong(CardSize size) {
         return Message.of(Sentences.class, "back.too.long", size.word());
     }

@@ -15,6 +15,7 @@ import org.drillwright.plan.schedule.TermPlan;
 import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Millimetres;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Flow;
 import org.drillwright.print.page.Foot;
@@ -106,7 +107,7 @@ public final class TermSheet {
             flow.table(grid.head(), grid.rows());
             below.forEach(flow::add);
         }
-        return flow.pages();
+        return Mirrored.pages(flow.pages(), language, faces);
     }
 
     private List<Block> below(GroupPlan group, Type type) {

@@ -10,6 +10,7 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.sheet.Feet;
 import org.drillwright.print.text.Typefaces;
 
@@ -56,7 +57,7 @@ public final class EveningSheet {
         if (lines.isEmpty()) {
             List<String> rules = new ArrayList<>(rule());
             rules.addAll(byChoice(Spot.PLACE));
-            return new EveningGrid(notice, evening, rules, /* whole= */ true).pages(0);
+            return mirrored(new EveningGrid(notice, evening, rules, /* whole= */ true).pages(0));
         }
         List<Frame> pages = new ArrayList<>(new LinesPage(
                         notice,
@@ -71,7 +72,11 @@ public final class EveningSheet {
         if (!read.columns().isEmpty()) {
             pages.addAll(new EveningGrid(notice, read, List.of(), /* whole= */ false).pages(pages.size()));
         }
-        return pages;
+        return mirrored(pages);
+    }
+
+    private List<Frame> mirrored(List<Frame> pages) {
+        return Mirrored.pages(pages, notice.wording().locale(), notice.faces());
     }
 
     /** Where the lines aren't drawn it is said how people walk. */
@@ -99,6 +104,6 @@ public final class EveningSheet {
 
     /** For each person's hand. */
     public List<Frame> slips() {
-        return new Slips(notice, pairs, names).pages();
+        return mirrored(new Slips(notice, pairs, names).pages());
     }
 }

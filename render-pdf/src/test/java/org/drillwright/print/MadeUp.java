@@ -218,8 +218,8 @@ public enum MadeUp {
             words.load(reader);
         }
         Properties said = new Properties();
-        words.forEach((key, text) -> said.put(
-                key, PATTERNS.contains(key.toString()) ? text.toString() : said(text.toString())));
+        words.forEach((key, text) ->
+                said.put(key, PATTERNS.contains(key.toString()) ? text.toString() : said(text.toString())));
         said.replace("direction", this == FROM_THE_RIGHT ? "rtl" : "ltr");
         Path file = folder().resolve(name.toString().replace("_en.", "_" + tag + "."));
         Files.createDirectories(Objects.requireNonNull(file.getParent()));

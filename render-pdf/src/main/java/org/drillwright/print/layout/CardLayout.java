@@ -120,8 +120,8 @@ public final class CardLayout {
         return switch (back) {
             case NONE -> Optional.empty();
             case SAFETY -> {
-                Optional<Frame> conduct = SafetyCard.behind(
-                        format.grid(), subject.school().name(), text.rightToLeft(), labels, faces);
+                Optional<Frame> conduct =
+                        SafetyCard.behind(format.grid(), subject.school().name(), text.rightToLeft(), labels, faces);
                 if (conduct.isEmpty()) {
                     problems.add(new Problem(
                             Problem.Kind.PRINTED, subject.drill().id(), "", Sentences.conductTooLong(format.size())));

@@ -48,8 +48,7 @@ public final class SafetyCard {
                 .map(front -> new CardSides(front, Optional.empty()))
                 .orElseGet(card::bothSides);
         return isRightToLeft(labels)
-                ? new CardSides(
-                        Mirrored.of(sides.front(), faces), sides.back().map(back -> Mirrored.of(back, faces)))
+                ? new CardSides(Mirrored.of(sides.front(), faces), sides.back().map(back -> Mirrored.of(back, faces)))
                 : sides;
     }
 
@@ -100,7 +99,9 @@ public final class SafetyCard {
             slabs.add(press.rule(at == to - 1 ? Press.HEAVY : Press.THIN));
         }
         slabs.add(press.space(0.3));
-        slabs.add(press.paragraph(to < text.rules().size() ? onTheBack() : text.risk(), press.grid().left()));
+        slabs.add(press.paragraph(
+                to < text.rules().size() ? onTheBack() : text.risk(),
+                press.grid().left()));
         Slab body = Slab.stack(slabs);
         Slab foot = new FootBlock(text.foot(), press).set();
         return body.height() + foot.height() > press.room() || !body.broken().isEmpty()

@@ -55,19 +55,37 @@ final class Splitting {
     private void add(Styled character) {
         List<Styled> longer = new ArrayList<>(piece);
         longer.add(character);
-        longer = Styled.joined(longer);
-        if (!piece.isEmpty() && Chunks.width(faces, longer) > measure) {
-            double width = Chunks.width(faces, piece);
-            pieces.add(new Chunk(piece, width, width, 0, false, Chunk.Manner.PLAIN));
-            longer = List.of(character);
+        if (!piece.isEmpty() && Chunks.width(faces, Styled.joined(longer)) > measure) {
+            int end = end(character);
+            List<Styled> full = Styled.joined(piece.subList(0, end));
+            double width = Chunks.width(faces, full);
+            pieces.add(new Chunk(full, width, width, 0, false, Chunk.Manner.PLAIN));
+            longer = new ArrayList<>(longer.subList(end, longer.size()));
         }
         piece = longer;
     }
 
+    /** How much of the piece stays before a character: no line begins with a point, so it takes the letter before it along. */
+    private int end(Styled next) {
+        int end = piece.size();
+        if (isLetter(next)) {
+            return end;
+        }
+        do {
+            end--;
+        } while (end > 0 && !isLetter(piece.get(end)));
+        return end > 0 ? end : piece.size();
+    }
+
+    private static boolean isLetter(Styled character) {
+        return Character.isLetterOrDigit(character.text().codePointAt(0));
+    }
+
     /** The last piece goes on as the whole word did. */
     private void finish(Chunk whole) {
-        double width = Chunks.width(faces, piece);
+        List<Styled> last = Styled.joined(piece);
+        double width = Chunks.width(faces, last);
         double behind = whole.onward() - whole.width();
-        pieces.add(new Chunk(piece, width, width + behind, whole.hyphen(), whole.spaced(), whole.manner()));
+        pieces.add(new Chunk(last, width, width + behind, whole.hyphen(), whole.spaced(), whole.manner()));
     }
 }

@@ -60,7 +60,8 @@ class MadeUpCardsTest {
             CardSubject card = language.card(drills.get(at));
             Laid laid = lay(card, size, Back.PICTURES, language.language());
             if (laid.cards().isEmpty()) {
-                assertTrue(size == CardSize.A7 && isSaid(laid), () -> card.drill().id() + ": " + laid.problems());
+                assertTrue(
+                        size == CardSize.A7 && isSaid(laid), () -> card.drill().id() + ": " + laid.problems());
                 continue;
             }
             for (CardSides sides : laid.cards()) {
@@ -115,8 +116,12 @@ class MadeUpCardsTest {
     void wordsAreLongerByHalf() {
         Labels labels = Labels.in(MadeUp.LONG.language());
         Labels english = Labels.in(Language.ENGLISH);
-        int longer = Stream.of(Label.values()).mapToInt(label -> labels.text(label).length()).sum();
-        int plain = Stream.of(Label.values()).mapToInt(label -> english.text(label).length()).sum();
+        int longer = Stream.of(Label.values())
+                .mapToInt(label -> labels.text(label).length())
+                .sum();
+        int plain = Stream.of(Label.values())
+                .mapToInt(label -> english.text(label).length())
+                .sum();
         assertEquals(1.5, (double) longer / plain, 0.1);
     }
 }

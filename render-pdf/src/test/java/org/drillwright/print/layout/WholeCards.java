@@ -57,10 +57,7 @@ public final class WholeCards {
     /** Nothing stands on the edge that a page keeps clear, and nothing on anything else. */
     public static void inPlace(Frame page) {
         double clear = page.clear();
-        inPlace(
-                page,
-                new Box(clear, clear, page.width() - 2 * clear, page.height() - 2 * clear),
-                Optional.empty());
+        inPlace(page, new Box(clear, clear, page.width() - 2 * clear, page.height() - 2 * clear), Optional.empty());
     }
 
     private static void inPlace(Frame card, Box inner, Optional<Box> hole) {

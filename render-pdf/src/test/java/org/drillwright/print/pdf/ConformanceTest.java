@@ -140,7 +140,8 @@ class ConformanceTest {
                 Labels.in(new Language("it")),
                 Family.dejaVu());
         pages.addAll(laid.sides());
-        pages.add(SafetyCard.lay(Grid.of(CardSize.A6), "", Labels.in(new Language("it")), Family.dejaVu()).front());
+        pages.add(SafetyCard.lay(Grid.of(CardSize.A6), "", Labels.in(new Language("it")), Family.dejaVu())
+                .front());
         assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
     }
 

@@ -73,10 +73,11 @@ enum Shown {
             case ITALIAN -> translated("parata-di-quarta", new Language("it"));
             case CONDUCT ->
                 SafetyCard.lay(
-                        Grid.of(CardSize.A6),
-                        Example.drills().get(0).school().name(),
-                        Labels.in(Language.ENGLISH),
-                        Family.dejaVu()).front();
+                                Grid.of(CardSize.A6),
+                                Example.drills().get(0).school().name(),
+                                Labels.in(Language.ENGLISH),
+                                Family.dejaVu())
+                        .front();
             case COUNTS -> Counts.sheet();
         };
     }

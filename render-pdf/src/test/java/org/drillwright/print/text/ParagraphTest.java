@@ -117,6 +117,7 @@ class ParagraphTest {
     @Test
     void aWordWiderThanItsColumnIsBrokenWithoutAHyphenAndSaidToBe() {
         assertEquals(List.of("abcd", "efgh", "ij"), lines("abcdefghij", 4));
+        assertEquals(List.of("abc", "d."), lines("abcd.", 4));
         assertEquals(List.of("abcdefghij"), paragraph("an abcdefghij").tooWide(4));
         assertTrue(paragraph("an abcdefghij").tooWide(10).isEmpty());
         assertTrue(paragraph("counter-riposte").tooWide(9).isEmpty());

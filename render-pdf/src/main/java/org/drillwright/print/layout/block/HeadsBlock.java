@@ -73,8 +73,7 @@ public final class HeadsBlock {
         Grid grid = press.grid();
         Paragraph words = press.words(Face.REGULAR, heads.distance());
         double wide = Math.max(grid.picture(), Math.min(words.onOneLine() * type.size(), grid.besideNumbers() / 2));
-        return Setting.centred(
-                press.faces(), words, type, new Setting.Column(grid.right() - wide, top, wide));
+        return Setting.centred(press.faces(), words, type, new Setting.Column(grid.right() - wide, top, wide));
     }
 
     private Setting head(String word, double x, double top, double end) {

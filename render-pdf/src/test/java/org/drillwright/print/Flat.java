@@ -68,7 +68,10 @@ public final class Flat {
         // No capital with an accent stands under a tail so deep that they would touch.
         double up = text.size() * (numeral ? face.capHeight() : 0.94 * face.ascent());
         double down = numeral ? 0 : text.size() * face.descent();
-        return new Box(text.x(), text.baseline() - up, face.width(text.text()) * text.size(), up + down);
+        double wide = face.width(text.text()) * text.size();
+        return text.degrees() == 90
+                ? new Box(text.x() - up, text.baseline() - wide, up + down, wide)
+                : new Box(text.x(), text.baseline() - up, wide, up + down);
     }
 
     /** Whether two boxes share more than a hair's breadth, in points. */

@@ -38,7 +38,12 @@ final class Front {
         this.labels = labels;
         this.grid = press.grid();
         double mark = grid.right() - MARK * grid.inner();
-        this.rows = new Rows(press, List.of(grid.left(), grid.axis(), mark - WEAPON * grid.inner(), mark), 1);
+        this.rows = Rows.holding(
+                press,
+                List.of(grid.left(), grid.axis(), mark - WEAPON * grid.inner(), mark),
+                1,
+                Stream.concat(Stream.of(heads("")), entries.stream().map(this::cells))
+                        .toList());
     }
 
     /**
@@ -108,20 +113,27 @@ final class Front {
     }
 
     private Slab head(String part) {
-        Slab head = rows.head(List.of(
+        return Slab.stack(List.of(press.space(0.5), rows.head(heads(part))));
+    }
+
+    private List<Styled> heads(String part) {
+        return List.of(
                 new Styled(labels.text(Label.PAGE), Face.BOLD),
                 new Styled(Entry.capital(part, labels.language().locale()), Face.BOLD),
                 new Styled(labels.text(Label.WEAPON), Face.BOLD),
-                new Styled(labels.text(Label.MARK_HEAD), Face.BOLD)));
-        return Slab.stack(List.of(press.space(0.5), head));
+                new Styled(labels.text(Label.MARK_HEAD), Face.BOLD));
     }
 
     private Slab row(Entry entry) {
+        return rows.row(cells(entry));
+    }
+
+    private List<Styled> cells(Entry entry) {
         Span to = PageNumbers.to(entry.id());
-        return rows.row(List.of(
+        return List.of(
                 new Styled(String.valueOf(pages.of(entry.id())), Face.BOLD, to),
                 entry.linked("", labels),
                 new Styled(labels.weapon(entry.drill().weapon()), Face.REGULAR),
-                new Styled(entry.mark(labels), Face.REGULAR)));
+                new Styled(entry.mark(labels), Face.REGULAR));
     }
 }

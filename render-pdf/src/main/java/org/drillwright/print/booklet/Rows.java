@@ -8,6 +8,7 @@ import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.layout.block.Slab;
 import org.drillwright.print.layout.fit.TypeSize;
+import org.drillwright.print.page.Widths;
 import org.drillwright.print.text.Paragraph;
 import org.drillwright.print.text.Styled;
 
@@ -25,8 +26,40 @@ record Rows(Press press, List<Double> lefts, int heading) {
     /** Between columns, as a share of the size. */
     private static final double GAP = 0.5;
 
+    /** What rounding may take away, as a share of the size. */
+    private static final double HAIR = 0.001;
+
     Rows {
         lefts = List.copyOf(lefts);
+    }
+
+    /** Columns so wide that no word of some rows is broken, as far as the other columns can spare it. */
+    static Rows holding(Press press, List<Double> lefts, int heading, List<List<Styled>> rows) {
+        double size = press.scale().small().size();
+        List<Double> widths = new ArrayList<>();
+        List<Double> least = new ArrayList<>();
+        for (int at = 0; at < lefts.size(); at++) {
+            int column = at;
+            double end =
+                    at < lefts.size() - 1 ? lefts.get(at + 1) : press.grid().right();
+            double gap = at < lefts.size() - 1 ? GAP + HAIR : HAIR;
+            widths.add(end - lefts.get(at));
+            least.add(size
+                    * (gap
+                            + rows.stream()
+                                    .map(row -> Paragraph.of(press.faces(), List.of(row.get(column))))
+                                    .mapToDouble(Paragraph::widestWord)
+                                    .max()
+                                    .orElse(0)));
+        }
+        List<Double> held = Widths.holding(widths, least);
+        List<Double> moved = new ArrayList<>();
+        double left = lefts.get(0);
+        for (double width : held) {
+            moved.add(left);
+            left += width;
+        }
+        return held.equals(widths) ? new Rows(press, lefts, heading) : new Rows(press, moved, heading);
     }
 
     /** Between a heavy rule and a thin one. */

@@ -42,30 +42,31 @@ public record Cover(School school, String title, CardSize size, Label how, List<
         String document = school.name().isEmpty() ? title : school.name() + " · " + title;
         Flow flow = new Flow(sheet, 1, Foot.of(type, sheet, labels, document));
         flow.add(head(type, sheet.inner(), labels));
-        Table table = Table.shared(type, sheet.inner(), 1, 1.1, 7.5, 1.8, 3, 2.8);
-        flow.table(
-                table.head(List.of(
-                        labels.text(Label.CARD),
-                        labels.text(Label.DRILL),
-                        labels.text(Label.WEAPON),
-                        labels.text(Label.NEEDS_CARDS),
-                        labels.text(Label.MARK_HEAD))),
-                rows(table, labels));
+        List<String> heads = List.of(
+                labels.text(Label.CARD),
+                labels.text(Label.DRILL),
+                labels.text(Label.WEAPON),
+                labels.text(Label.NEEDS_CARDS),
+                labels.text(Label.MARK_HEAD));
+        List<List<String>> rows = rows(labels);
+        Table table =
+                Table.shared(type, sheet.inner(), 1, 1.1, 7.5, 1.8, 3, 2.8).holding(heads, rows);
+        flow.table(table.head(heads), rows.stream().map(table::row).toList());
         flow.add(Block.space(TYPE));
         new CardKey(type, sheet.inner(), labels).addSigns(flow);
         flow.add(type.paragraph(Face.REGULAR, labels.text(how), sheet.inner()));
         return Mirrored.pages(flow.pages(), labels.language().locale(), faces);
     }
 
-    private List<Block> rows(Table table, Labels labels) {
-        List<Block> rows = new ArrayList<>();
+    private List<List<String>> rows(Labels labels) {
+        List<List<String>> rows = new ArrayList<>();
         for (Listed listed : drills) {
-            rows.add(table.row(List.of(
+            rows.add(List.of(
                     String.valueOf(rows.size() + 1),
                     listed.title(),
                     labels.weapon(listed.drill().weapon()),
                     CardNumbers.of(listed.needs(), title),
-                    listed.mark().shown())));
+                    listed.mark().shown()));
         }
         return rows;
     }

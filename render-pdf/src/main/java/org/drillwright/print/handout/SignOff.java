@@ -65,44 +65,51 @@ public final class SignOff {
         return Mirrored.pages(flow.pages(), labels.language().locale(), type.faces());
     }
 
+    /** The column of card numbers, wide enough for its head. */
+    private double number() {
+        return Math.max(NUMBER, type.widestWord(Face.BOLD, labels.text(Label.CARD)) + 0.5 * type.size());
+    }
+
     private double names() {
         return sheet.inner() - NAMES * NAME;
     }
 
     private Block head() {
         List<Node> cells = new ArrayList<>();
-        cells.add(cell(Role.COLUMN_HEAD, Face.BOLD, labels.text(Label.CARD), 0, NUMBER));
-        cells.add(cell(Role.COLUMN_HEAD, Face.BOLD, labels.text(Label.DRILL), NUMBER, names() - NUMBER));
+        cells.add(cell(Role.COLUMN_HEAD, Face.BOLD, labels.text(Label.CARD), 0, number(), ROW));
+        cells.add(cell(Role.COLUMN_HEAD, Face.BOLD, labels.text(Label.DRILL), number(), names() - number(), ROW));
         for (int at = 0; at < NAMES; at++) {
             double x = names() + at * NAME;
-            cells.add(cell(Role.COLUMN_HEAD, Face.REGULAR, labels.text(Label.NAME), x + 3, NAME - 3));
+            cells.add(cell(Role.COLUMN_HEAD, Face.REGULAR, labels.text(Label.NAME), x + 3, NAME - 3, ROW));
         }
-        return ruled(cells, 1.5);
+        return ruled(cells, ROW, 1.5);
     }
 
     private Block row(int number, String title) {
+        double room = names() - number() - type.size();
+        double height = Math.max(ROW, type.set(Face.REGULAR, title, 0, 0, room).height() + 0.5 * type.size());
         List<Node> cells = new ArrayList<>();
-        cells.add(cell(Role.ROW_HEAD, Face.BOLD, String.valueOf(number), 0, NUMBER));
-        cells.add(cell(Role.CELL, Face.REGULAR, title, NUMBER, names() - NUMBER - type.size()));
+        cells.add(cell(Role.ROW_HEAD, Face.BOLD, String.valueOf(number), 0, number(), height));
+        cells.add(cell(Role.CELL, Face.REGULAR, title, number(), room, height));
         for (int at = 0; at < NAMES; at++) {
             cells.add(new Node.Words(Role.CELL, List.of()));
         }
-        return ruled(cells, 0.5);
+        return ruled(cells, height, 0.5);
     }
 
     /** In the middle of its row. */
-    private Node cell(Role role, Face face, String words, double x, double width) {
+    private Node cell(Role role, Face face, String words, double x, double width, double height) {
         Setting set = type.set(face, words, x, 0, width);
-        return new Node.Words(role, set.lines()).moved(0, (ROW - set.height()) / 2);
+        return new Node.Words(role, set.lines()).moved(0, (height - set.height()) / 2);
     }
 
-    private Block ruled(List<Node> cells, double weight) {
+    private Block ruled(List<Node> cells, double height, double weight) {
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Line(0, ROW, sheet.inner(), ROW, weight, Ink.BLACK));
+        marks.add(new Mark.Line(0, height, sheet.inner(), height, weight, Ink.BLACK));
         for (int at = 0; at < NAMES; at++) {
             double x = names() + at * NAME;
-            marks.add(new Mark.Line(x, 0, x, ROW, 0.5, Ink.BLACK));
+            marks.add(new Mark.Line(x, 0, x, height, 0.5, Ink.BLACK));
         }
-        return new Block(ROW, marks, List.of(new Node.Group(Role.ROW, cells)));
+        return new Block(height, marks, List.of(new Node.Group(Role.ROW, cells)));
     }
 }

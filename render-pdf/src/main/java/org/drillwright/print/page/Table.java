@@ -20,6 +20,9 @@ public record Table(Type type, List<Double> widths, int heading) {
 
     private static final double PAD = 0.3;
 
+    /** What rounding may take away, in points. */
+    private static final double HAIR = 0.01;
+
     public Table {
         widths = List.copyOf(widths);
     }
@@ -31,6 +34,24 @@ public record Table(Type type, List<Double> widths, int heading) {
                 type,
                 Arrays.stream(shares).mapToObj(share -> whole * share / sum).toList(),
                 heading);
+    }
+
+    /** The same with columns so wide that no word of a head and of rows is broken, as far as the other columns can spare it. */
+    public Table holding(List<String> head, List<List<String>> rows) {
+        List<Double> least = new ArrayList<>();
+        for (int at = 0; at < widths.size(); at++) {
+            int column = at;
+            double words = rows.stream()
+                    .mapToDouble(row -> type.widestWord(face(column, false), row.get(column)))
+                    .max()
+                    .orElse(0);
+            least.add(Math.max(words, type.widestWord(Face.BOLD, head.get(at))) + 2 * PAD * type.size() + HAIR);
+        }
+        return new Table(type, Widths.holding(widths, least), heading);
+    }
+
+    private Face face(int at, boolean head) {
+        return head || at == heading ? Face.BOLD : Face.REGULAR;
     }
 
     private double width() {
@@ -57,9 +78,7 @@ public record Table(Type type, List<Double> widths, int heading) {
         double height = Setting.LEADING * type.size();
         double x = 0;
         for (int at = 0; at < cells.size(); at++) {
-            boolean bold = head || at == heading;
-            Setting set =
-                    type.set(bold ? Face.BOLD : Face.REGULAR, cells.get(at), x + pad, pad, widths.get(at) - 2 * pad);
+            Setting set = type.set(face(at, head), cells.get(at), x + pad, pad, widths.get(at) - 2 * pad);
             nodes.add(new Node.Words(role(at, head), set.lines()));
             height = Math.max(height, set.height());
             x += widths.get(at);

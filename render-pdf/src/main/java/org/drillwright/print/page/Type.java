@@ -38,6 +38,11 @@ public record Type(Typefaces faces, double size) {
         return faces.of(face).width(words) * size;
     }
 
+    /** Of the narrowest column that breaks no word. */
+    public double widestWord(Face face, String words) {
+        return Paragraph.of(faces, face, words).widestWord() * size;
+    }
+
     public double capHeight() {
         return faces.of(Face.REGULAR).capHeight() * size;
     }

@@ -211,7 +211,7 @@ final class Article {
         labelled(Label.CLOSING, drill.closing(), "closing");
         String again = again();
         if (!again.isEmpty()) {
-            html.start("p").put("b", again, "dir", "ltr").end("p");
+            html.start("p").put("b", again, "dir", voice.direction().word()).end("p");
         }
         for (int at = 0; at < drill.cautions().size(); at++) {
             warning(
@@ -236,9 +236,16 @@ final class Article {
         html.end("div").start("footer");
         of.card()
                 .footerRemarks()
-                .forEach(
-                        remark -> html.start("p").put("b", remark, "dir", "ltr").end("p"));
-        html.start("p").put("span", voice.text(Label.DEFERRAL), "dir", "ltr").end("p");
+                .forEach(remark -> html.start("p")
+                        .put("b", remark, "dir", voice.direction().word())
+                        .end("p"));
+        html.start("p")
+                .put(
+                        "span",
+                        voice.text(Label.DEFERRAL),
+                        "dir",
+                        voice.direction().word())
+                .end("p");
         String place = of.card()
                 .place()
                 .map(at -> at.set() + DOT + voice.text(Label.ONE_OF, at.number(), at.of()))

@@ -74,7 +74,17 @@ final class Bars {
                 voice.text(Word.CELLS),
                 "hidden",
                 "");
-        html.end("div").start("p", "id", "running", "class", "live", "dir", "ltr", "hidden", "");
+        html.end("div")
+                .start(
+                        "p",
+                        "id",
+                        "running",
+                        "class",
+                        "live",
+                        "dir",
+                        voice.direction().word(),
+                        "hidden",
+                        "");
         html.put("button", "", "type", "button", "id", "run").put("span", "", "id", "time");
         html.end("p").put("p", "", "id", "said", "class", "heard", "role", "status");
         return html.line().toString();

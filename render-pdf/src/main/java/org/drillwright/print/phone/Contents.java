@@ -37,7 +37,7 @@ final class Contents {
     private void row(PhoneDrill drill, int number) {
         html.start("li", "data-row", Article.id(number));
         html.start("a", "href", "#" + Article.id(number)).start("b");
-        voice.author(html, drill.title(), drill.titleTag(), false);
+        voice.author(html, drill.title(), drill.titleTag());
         html.end("b").put("span", about(drill)).end("a");
         html.start("label", "class", "tick live");
         html.put("span", voice.text(Word.DONE_DRILL, drill.title()), "class", "heard");

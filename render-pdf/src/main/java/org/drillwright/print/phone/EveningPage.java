@@ -57,7 +57,7 @@ public final class EveningPage {
         html.start("body", attributes()).line();
         html.start("header", "class", "top").put("h1", day());
         html.start("p");
-        voice.author(html, school.name(), voice.tag(), false);
+        voice.author(html, school.name(), voice.tag());
         html.end("p").put("p", voice.text(Word.PLAN, mark)).end("header").line();
         html.start("main").line();
         List<Round> toCome = plan.rounds().stream()

@@ -44,7 +44,7 @@ record OnePage(Voice voice, String title, String schemes, PhonePage.Cut cut) {
         Html page = new Html();
         page.markup(PhonePage.BEGINNING)
                 .line()
-                .start("html", "lang", voice.tag(), "dir", "ltr")
+                .start("html", "lang", voice.tag(), "dir", voice.direction().word())
                 .start("head");
         page.start("meta", "charset", "utf-8");
         page.start("meta", "http-equiv", "Content-Security-Policy", "content", policy(style, script));

@@ -45,7 +45,7 @@ final class PersonArticle {
             if (!round.drill().equals(drill)) {
                 html.markup(drill.isEmpty() ? "" : "</ol>\n").start("h3");
                 EveningDrill worked = drills.apply(round.drill());
-                voice.author(html, worked.title(), worked.tag(), false);
+                voice.author(html, worked.title(), worked.tag());
                 html.end("h3").start("ol", "class", "turns", "role", "list").line();
                 drill = round.drill();
             }

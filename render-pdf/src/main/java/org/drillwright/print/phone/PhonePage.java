@@ -92,9 +92,9 @@ public final class PhonePage {
                 "drillwright done " + school.name() + " / " + set);
         html.line().markup(symbols.drawings()).line();
         html.start("header", "class", "top").start("h1");
-        voice.author(html, voice.capitalised(set), voice.tag(), false);
+        voice.author(html, voice.capitalised(set), voice.tag());
         html.end("h1").start("p");
-        voice.author(html, school.name(), voice.tag(), false);
+        voice.author(html, school.name(), voice.tag());
         html.end("p").put("p", voice.text(Word.NEEDS_NO_NETWORK)).end("header").line();
         html.start("main")
                 .line()

@@ -37,7 +37,7 @@ final class RoundArticle {
         html.put("h2", voice.text(Word.ROUND, round.number()), "id", "title-" + id, "tabindex", "-1");
         html.start("p", "class", "drill").start("b");
         EveningDrill drill = drills.apply(round.drill());
-        voice.author(html, drill.title(), drill.tag(), false);
+        voice.author(html, drill.title(), drill.tag());
         html.end("b").end("p");
         html.put("p", LEADS + " " + voice.text(Word.LEADS_FIRST), "class", "key");
         html.start("ul", "class", "groups", "role", "list").line();

@@ -45,7 +45,7 @@ final class RoundsList {
         html.start("li").start("a", "href", "#" + RoundArticle.id(round.number()));
         html.put("b", voice.text(Word.ROUND, number)).start("span");
         EveningDrill drill = drills.apply(round.drill());
-        voice.author(html, drill.title(), drill.tag(), false);
+        voice.author(html, drill.title(), drill.tag());
         html.end("span").end("a").start("label", "class", "tick live");
         html.put("span", voice.text(Word.WORKED_ROUND, number), "class", "heard");
         html.start("input", "type", "checkbox", "autocomplete", "off", "data-worked", number);

@@ -6,6 +6,7 @@ import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Lettering;
 import org.drillwright.print.text.Wording;
+import org.drillwright.wording.Direction;
 import org.drillwright.wording.Message;
 
 /** All that the page says of its own, in its language, and how it lets others speak in theirs. */
@@ -31,6 +32,11 @@ final class Voice {
 
     String tag() {
         return language.word();
+    }
+
+    /** Which way the page is read. */
+    Direction direction() {
+        return Direction.of(locale());
     }
 
     String text(Word word, Object... values) {
@@ -70,5 +76,10 @@ final class Voice {
         } else {
             html.put("span", clean, "lang", language, "dir", turned ? "rtl" : "ltr");
         }
+    }
+
+    /** The same among the page's own words. */
+    void author(Html html, String written, String tag) {
+        author(html, written, tag, direction().isRightToLeft());
     }
 }

@@ -35,6 +35,10 @@ record LessonDrill(HandType type, double width, HandWords words) {
     private static final double NUMBER = 13;
     private static final double DISC = 13;
     private static final double DISTANCE = 68;
+
+    /** The same for words that are wider. */
+    private static final double MOST_DISTANCE = 110;
+
     private static final double GAP = 4;
 
     /** The leader's share of what number, signs and distance leave. */
@@ -89,20 +93,30 @@ record LessonDrill(HandType type, double width, HandWords words) {
         return new Node.Words(Role.PARAGRAPH, List.of(type.line(face, words, x, baseline)));
     }
 
+    /** What the distances of a drill take at the right: more than usual if a word of theirs is wider. */
+    private double distances(Drill drill) {
+        double widest = drill.steps().stream()
+                .mapToDouble(step -> type.notes().widestWord(Face.REGULAR, step.distance()))
+                .max()
+                .orElse(0);
+        return Math.max(DISTANCE, Math.min(widest, MOST_DISTANCE));
+    }
+
     private Block counts(Drill drill, int from, int end) {
+        double distances = distances(drill);
         List<Node> rows = new ArrayList<>();
         double y = 0;
         for (int at = from; at < end; at++) {
-            Block row = count(drill.steps().get(at), at, drill.form() == Form.SOLO);
+            Block row = count(drill.steps().get(at), at, drill.form() == Form.SOLO, distances);
             rows.addAll(row.moved(0, y).nodes());
             y += row.height();
         }
         return new Block(y + 1, List.of(), List.of(new Node.Group(Role.TABLE, rows)));
     }
 
-    private Block count(Step step, int at, boolean alone) {
+    private Block count(Step step, int at, boolean alone, double distances) {
         double axis = AXIS + NUMBER + DISC;
-        double left = width - axis - DISC - DISTANCE - 2 * GAP;
+        double left = width - axis - DISC - distances - 2 * GAP;
         double other = axis + LEADER * left + GAP;
         List<Styled> called = new ArrayList<>();
         if (!step.call().isBlank()) {
@@ -116,7 +130,7 @@ record LessonDrill(HandType type, double width, HandWords words) {
                 type.words().set(Face.BOLD, String.valueOf(step.number().orElse(at + 1)), AXIS, 0, NUMBER + DISC);
         Setting leader = set(type.words(), called, axis, LEADER * left);
         Setting follower = set(type.words(), answered, other + DISC, (1 - LEADER) * left);
-        Setting distance = distance(step.distance(), number.lines().get(0).baseline());
+        Setting distance = distance(step.distance(), number.lines().get(0).baseline(), distances);
         double height =
                 Math.max(Math.max(number.height(), distance.height()), Math.max(leader.height(), follower.height()));
         return new Block(
@@ -137,11 +151,11 @@ record LessonDrill(HandType type, double width, HandWords words) {
     }
 
     /** At the right end of the line, its first line level with the words. */
-    private Setting distance(String cue, double baseline) {
-        Setting set = set(type.notes(), List.of(new Styled(cue, Face.REGULAR)), width - DISTANCE, DISTANCE);
+    private Setting distance(String cue, double baseline, double distances) {
+        Setting set = set(type.notes(), List.of(new Styled(cue, Face.REGULAR)), width - distances, distances);
         double down = set.lines().isEmpty() ? 0 : baseline - set.lines().get(0).baseline();
         List<Mark.Text> lines = set.lines().stream()
-                .map(line -> line.moved(DISTANCE - type.notes().width(line.face(), line.text()), down))
+                .map(line -> line.moved(distances - type.notes().width(line.face(), line.text()), down))
                 .toList();
         return new Setting(set.height() + down, lines, set.broken());
     }

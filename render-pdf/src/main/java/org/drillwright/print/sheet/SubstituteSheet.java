@@ -92,12 +92,12 @@ public final class SubstituteSheet {
     }
 
     private void table(List<Heed> people) {
-        Table table = Table.shared(type.notes(), sheet.inner(), 0, 5, 2.2, 4, 8);
-        List<Block> rows = people.stream().map(heed -> table.row(row(heed))).toList();
+        List<List<String>> rows = people.stream().map(this::row).toList();
         List<String> heads = Stream.of(HandWord.WHO, HandWord.HAND, HandWord.NEW_TO, HandWord.LOOK_OUT)
                 .map(words::text)
                 .toList();
-        flow.table(table.head(heads), rows);
+        Table table = Table.shared(type.notes(), sheet.inner(), 0, 5, 2.2, 4, 8).holding(heads, rows);
+        flow.table(table.head(heads), rows.stream().map(table::row).toList());
     }
 
     private void paragraph(String said) {

@@ -42,6 +42,11 @@ public final class Paragraph {
         return chunks.isEmpty();
     }
 
+    /** The narrowest column that breaks none of its words. */
+    public double widestWord() {
+        return widest;
+    }
+
     /** The column that holds it on one line. */
     public double onOneLine() {
         double width = 0;

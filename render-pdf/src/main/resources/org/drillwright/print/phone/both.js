@@ -4,6 +4,10 @@ const at = id => document.getElementById(id);
 const fill = (form, ...values) => form.replace(/\{(\d)\}/g, (gap, number) => values[number]);
 let words;
 
+/* As the page is read: the keys that lead on and back, and the arrow that points on. */
+const way = root.dir === 'rtl'
+  ? {on: 'ArrowLeft', back: 'ArrowRight', arrow: '← '} : {on: 'ArrowRight', back: 'ArrowLeft', arrow: '→ '};
+
 const copy = async () => {
   at('record').select();
   try {

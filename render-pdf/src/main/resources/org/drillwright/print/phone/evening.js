@@ -74,7 +74,7 @@
       const gone = isGone(who, round);
       button.classList.toggle('gone', gone || Boolean(elsewhere));
       button.querySelector('.otherwise').textContent =
-          gone ? ' ' + (said.kind === 'gone' ? words.goneHere : '→ ' + called(said.other))
+          gone ? ' ' + (said.kind === 'gone' ? words.goneHere : way.arrow + called(said.other))
           : elsewhere ? ' ' + fill(words.forHere, called(elsewhere.who)) : '';
     });
     at('changes').replaceChildren(...state.changes.map(one => {
@@ -226,7 +226,7 @@
       at('title-rounds').focus();
     });
     document.addEventListener('keydown', event => {
-      const link = {ArrowLeft: at('before'), ArrowRight: at('after')}[event.key];
+      const link = {[way.back]: at('before'), [way.on]: at('after')}[event.key];
       if (looked && link && !link.hidden && !at('change').open && !event.altKey && !event.ctrlKey && !event.metaKey) {
         location.hash = link.hash;
         event.preventDefault();

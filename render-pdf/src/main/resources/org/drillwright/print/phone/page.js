@@ -214,10 +214,10 @@
     if (view !== 'play' || event.altKey || event.ctrlKey || event.metaKey) {
       return;
     }
-    if (event.key === 'ArrowRight' || (event.key === ' ' && !event.target.closest('button, a, input, summary'))) {
+    if (event.key === way.on || (event.key === ' ' && !event.target.closest('button, a, input, summary'))) {
       pause();
       next();
-    } else if (event.key === 'ArrowLeft') {
+    } else if (event.key === way.back) {
       back();
     } else if (event.key === 'Escape') {
       location.hash = '#' + card.id;

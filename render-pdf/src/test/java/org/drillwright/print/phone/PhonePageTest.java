@@ -18,10 +18,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Language;
+import org.drillwright.model.School;
 import org.drillwright.model.Step;
 import org.drillwright.phrase.Replay;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
+import org.drillwright.print.MadeUp;
 import org.drillwright.print.Told;
 import org.drillwright.print.layout.words.CardSubject;
 import org.drillwright.print.pdf.Family;
@@ -184,6 +186,23 @@ class PhonePageTest {
                 all(page, "<span lang=\"he\" dir=\"rtl\">([^<]*)</span>"));
         assertTrue(page.contains("<span lang=\"en\" dir=\"ltr\">lunge</span>"));
         assertTrue(page.contains("<html lang=\"en\" dir=\"ltr\">"));
+    }
+
+    /** Nothing of it says that it is read from the left, but what a shell is told. */
+    @Test
+    void aPageInALanguageFromTheRightIsReadFromTheRight() {
+        MadeUp language = MadeUp.FROM_THE_RIGHT;
+        List<PhoneDrill> drills = Example.drills().stream()
+                .limit(3)
+                .map(drill ->
+                        new PhoneDrill(language.card(drill), language.language().word()))
+                .toList();
+        School school = language.said(Drills.SCHOOL);
+        String page = new String(Pages.page(school, drills), StandardCharsets.UTF_8);
+        assertTrue(page.contains("<html lang=\"qar\" dir=\"rtl\">"));
+        assertEquals(List.of("rtl", "rtl", "rtl"), all(page, "<article id=\"drill-\\d+\"[^>]* dir=\"(\\w+)\""));
+        List<String> others = all(page, "<(\\w+)[^>]* dir=\"ltr\"");
+        assertTrue(Set.of("textarea", "span").containsAll(others), others::toString);
     }
 
     /** WCAG 2.2, 3.1.2: the language of parts. */

@@ -21,6 +21,8 @@ public record Mirrored(double width, Typefaces faces) {
 
     private static final double UPRIGHT = 90;
 
+    private static final String ARROWS = "\u2190\u2192";
+
     /** Pages in a language as it is read: mirrored, or as they are. */
     public static List<Frame> pages(List<Frame> pages, Locale language, Typefaces faces) {
         return Direction.of(language).isRightToLeft()
@@ -98,10 +100,20 @@ public record Mirrored(double width, Typefaces faces) {
                 run.baseline(),
                 run.size(),
                 run.face(),
-                run.text(),
+                turned(run.text()),
                 run.ink(),
                 run.degrees(),
                 run.span().rightToLeft(!run.span().rightToLeft()));
+    }
+
+    /** An arrow among words points the other way; no bracket needs it, as letters are set from the right (UAX 9). */
+    private static String turned(String words) {
+        return words.chars().noneMatch(letter -> ARROWS.indexOf(letter) >= 0)
+                ? words
+                : words.codePoints()
+                        .map(letter -> ARROWS.indexOf(letter) < 0 ? letter : ARROWS.charAt(1 - ARROWS.indexOf(letter)))
+                        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                        .toString();
     }
 
     private Mark mark(Mark mark) {

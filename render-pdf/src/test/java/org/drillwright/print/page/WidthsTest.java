@@ -1,0 +1,26 @@
+package org.drillwright.print.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Worked out by hand. */
+class WidthsTest {
+
+    @Test
+    void columnsThatHaveEnoughStayAsTheyAre() {
+        assertEquals(List.of(10.0, 20.0), Widths.holding(List.of(10.0, 20.0), List.of(10.0, 5.0)));
+    }
+
+    /** The second and the third can spare 5 and 15: a quarter and three quarters of the 8 that the first wants. */
+    @Test
+    void aWideWordIsGivenRoomByThoseThatCanSpareIt() {
+        assertEquals(List.of(18.0, 18.0, 24.0), Widths.holding(List.of(10.0, 20.0, 30.0), List.of(18.0, 15.0, 15.0)));
+    }
+
+    @Test
+    void whatCannotBeSparedIsNotGiven() {
+        assertEquals(List.of(12.0, 8.0), Widths.holding(List.of(10.0, 10.0), List.of(30.0, 8.0)));
+    }
+}

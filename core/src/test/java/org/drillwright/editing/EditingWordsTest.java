@@ -17,9 +17,9 @@ class EditingWordsTest {
     @CsvSource(delimiter = '|', textBlock = """
             en | The leader has the attack to the low outside line; the follower has yet to answer it.
             fr | Le meneur a l’attaque dans la ligne basse du dehors ; le suiveur doit encore y répondre.
-            it | La guida ha l’attacco nella linea esterna bassa; il compagno deve ancora rispondervi.
-            es | El guía tiene el ataque a la línea baja de fuera; el seguidor todavía debe responder.
-            de | Der Führende hat den Angriff in die äußere tiefe Linie; der Folgende muss ihn noch beantworten.
+            it | La guida ha l’attacco nella linea bassa esterna; il compagno deve ancora rispondervi.
+            es | El guía tiene el ataque a la línea baja exterior; el seguidor todavía debe responder.
+            de | Der Führende hat den Angriff in die untere äußere Linie; der Folgende muss ihn noch beantworten.
             """)
     void who_has_the_attack(String language, String said) {
         Message threat = Message.of(

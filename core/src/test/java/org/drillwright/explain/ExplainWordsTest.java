@@ -35,9 +35,9 @@ class ExplainWordsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             fr | les fers se touchent dans la ligne haute du dedans, tenus par le suiveur | bras allongé dans la ligne haute du dedans
-            it | i ferri si toccano nella linea interna alta; li tiene il compagno | braccio disteso nella linea interna alta
-            es | los hierros se tocan en la línea alta de dentro, sujetos por el seguidor | brazo extendido a la línea alta de dentro
-            de | Klingen berühren sich in der inneren hohen Linie; der Folgende hält sie | Arm gestreckt in die innere hohe Linie
+            it | i ferri si toccano nella linea alta interna; li tiene il compagno | braccio disteso nella linea alta interna
+            es | los hierros se tocan en la línea alta interior, sujetos por el seguidor | brazo extendido a la línea alta interior
+            de | Klingen berühren sich in der oberen inneren Linie; der Folgende hält sie | Arm gestreckt in die obere innere Linie
             """)
     void blades_and_an_arm(String language, String blades, String arm) {
         Locale locale = Locale.forLanguageTag(language);

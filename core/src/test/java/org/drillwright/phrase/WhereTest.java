@@ -44,9 +44,9 @@ class WhereTest {
     @CsvSource(delimiter = '|', textBlock = """
             en | at lunge distance or further away            | at an unknown distance
             fr | à distance de fente ou plus loin             | à une distance inconnue
-            it | in giusta misura o più lontano               | in misura sconosciuta
+            it | a giusta misura o più lontano                | a misura sconosciuta
             es | a distancia de fondo o más lejos             | a una distancia desconocida
-            de | in Ausfallmensur oder weiter entfernt        | in unbekannter Mensur
+            de | in mittlerer Mensur oder weiter entfernt        | in unbekannter Mensur
             """)
     void measures_that_are_not_known_exactly(String language, String further, String unknown) {
         Locale locale = Locale.forLanguageTag(language);

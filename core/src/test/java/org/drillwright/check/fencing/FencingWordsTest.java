@@ -40,9 +40,9 @@ class FencingWordsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             attack-into-closed-line | fr | L’action va dans la ligne haute du dehors, mais le suiveur est en sixte, qui ferme cette ligne.
-            attack-into-closed-line | it | L’azione va nella linea esterna alta, ma il compagno è in sesta, che chiude questa linea.
-            attack-into-closed-line | es | La acción va a la línea alta de fuera, pero el seguidor está en sexta, que cierra esa línea.
-            attack-into-closed-line | de | Die Aktion geht in die äußere hohe Linie, aber der Folgende steht in der Sixt, die diese Linie schließt.
+            attack-into-closed-line | it | L’azione va nella linea alta esterna, ma il compagno è in sesta, che chiude questa linea.
+            attack-into-closed-line | es | La acción va a la línea alta exterior, pero el seguidor está en sexta, que cierra esa línea.
+            attack-into-closed-line | de | Die Aktion geht in die obere äußere Linie, aber der Folgende steht in der Sixt, die diese Linie schließt.
             foot-before-hand | fr | Le bras s’allonge au temps 2, après que le pied s’est fendu.
             foot-before-hand | it | Il braccio si distende al tempo 2, dopo che il piede è già in affondo.
             foot-before-hand | es | El brazo se extiende en el tiempo 2, después de que el pie haya ido a fondo.
@@ -63,9 +63,9 @@ class FencingWordsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             attack-into-closed-line | fr | Visez la ligne haute du dedans, la ligne basse du dedans ou la ligne basse du dehors.
-            attack-into-closed-line | it | Mirate alla linea interna alta, alla linea interna bassa o alla linea esterna bassa.
-            attack-into-closed-line | es | Apunte a la línea alta de dentro, a la línea baja de dentro o a la línea baja de fuera.
-            attack-into-closed-line | de | Auf die innere hohe Linie, die innere tiefe Linie oder die äußere tiefe Linie zielen.
+            attack-into-closed-line | it | Mirate alla linea alta interna, alla linea bassa interna o alla linea bassa esterna.
+            attack-into-closed-line | es | Apunte a la línea alta interior, a la línea baja interior o a la línea baja exterior.
+            attack-into-closed-line | de | Auf die obere innere Linie, die untere innere Linie oder die untere äußere Linie zielen.
             parry-misses | fr | Depuis la sixte, on ferme cette ligne par quarte (parade simple) ou contre de sixte.
             parry-misses | it | Da sesta questa linea si chiude con quarta (parata semplice) o contro di sesta.
             parry-misses | es | Desde sexta, esa línea se cierra con cuarta (parada simple) o contra de sexta.

@@ -55,7 +55,7 @@ class NoTrueDistanceTest {
     @Test
     void the_way_out_names_the_measures_in_the_language_of_the_drill() {
         assertEquals(
-                List.of("Did you mean 'affondo'? Known: distanza ravvicinata, distensione, affondo, passo avanti e"
+                List.of("Did you mean 'affondo'? Known: misura ravvicinata, distensione, affondo, passo avanti e"
                         + " affondo, fuori misura, or two of them as in 'distensione – affondo'."),
                 Judged.drill("""
                         steps:

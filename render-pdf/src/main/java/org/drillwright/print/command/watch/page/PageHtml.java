@@ -1,11 +1,11 @@
 package org.drillwright.print.command.watch.page;
 
-import java.text.Bidi;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.drillwright.wording.Bundle;
+import org.drillwright.wording.Direction;
 
 /** The page itself, in a language: where its file has a key, in braces, the words of that key stand. */
 final class PageHtml {
@@ -23,7 +23,7 @@ final class PageHtml {
         while (keys.find()) {
             String told = switch (keys.group(1)) {
                 case "lang" -> language.toLanguageTag();
-                case "dir" -> direction(language);
+                case "dir" -> Direction.of(language).word();
                 default -> marked(words.text(keys.group(1)));
             };
             String element = Objects.requireNonNullElse(keys.group(2), "");
@@ -37,11 +37,5 @@ final class PageHtml {
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;");
-    }
-
-    /** Which way a language is written, as HTML says it: as its own name is, which Java knows (CLDR). */
-    static String direction(Locale language) {
-        Bidi name = new Bidi(language.getDisplayName(language), Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
-        return name.baseIsLeftToRight() ? "ltr" : "rtl";
     }
 }

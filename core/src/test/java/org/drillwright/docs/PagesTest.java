@@ -22,6 +22,11 @@ class PagesTest {
         Page.compare("words.md", WordsPage.write());
     }
 
+    @Test
+    void terms() throws IOException {
+        Page.compare("terms.md", TermsPage.write());
+    }
+
     /** The README shows what the intermediate set works; the table stands between two remarks. */
     @Test
     void the_readme_shows_the_table_of_the_example_set() throws IOException {

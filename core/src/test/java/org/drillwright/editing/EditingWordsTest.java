@@ -18,7 +18,7 @@ class EditingWordsTest {
             en | The leader has the attack to the low outside line; the follower has yet to answer it.
             fr | Le meneur a l’attaque dans la ligne basse du dehors ; le suiveur doit encore y répondre.
             it | La guida ha l’attacco nella linea bassa esterna; il compagno deve ancora rispondervi.
-            es | El guía tiene el ataque a la línea baja exterior; el seguidor todavía debe responder.
+            es | El guía está atacando a la línea baja exterior; el seguidor todavía debe contestar.
             de | Der Führende hat den Angriff in die untere äußere Linie; der Folgende muss ihn noch beantworten.
             """)
     void who_has_the_attack(String language, String said) {

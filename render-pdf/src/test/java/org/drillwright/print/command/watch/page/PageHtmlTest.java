@@ -13,13 +13,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The page in the language that the program speaks. */
 class PageHtmlTest {
 
-    /** Which way languages are written: common practice, no source. */
-    @ParameterizedTest
-    @CsvSource({"en, ltr", "de, ltr", "el, ltr", "ar, rtl", "he, rtl", "fa, rtl"})
-    void a_page_goes_the_way_its_language_is_written(String language, String way) {
-        assertEquals(way, PageHtml.direction(Locale.forLanguageTag(language)));
-    }
-
     @Test
     void keys_stand_for_words_and_a_gap_for_an_element() {
         assertEquals(

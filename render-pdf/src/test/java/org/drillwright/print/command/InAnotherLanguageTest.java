@@ -136,7 +136,7 @@ class InAnotherLanguageTest {
         assertTrue(text("packet.pdf").contains("Pare cuarta."), text("packet.pdf"));
         run("booklet", "--in", "es", "--out", "book.pdf");
         assertTrue(text("book.pdf").contains("Pare cuarta."), text("book.pdf"));
-        assertTrue(text("book.pdf").contains("Hecho a partir del inglés."), text("book.pdf"));
+        assertTrue(text("book.pdf").contains("Traducido del inglés."), text("book.pdf"));
     }
 
     /** The mark is not that of the English card, and both are known. */

@@ -19,7 +19,7 @@ class EditingWordsTest {
             fr | Le meneur a l’attaque dans la ligne basse du dehors ; le suiveur doit encore y répondre.
             it | La guida ha l’attacco nella linea bassa esterna; il compagno deve ancora rispondervi.
             es | El guía está atacando a la línea baja exterior; el seguidor todavía debe contestar.
-            de | Der Führende hat den Angriff in die untere äußere Linie; der Folgende muss ihn noch beantworten.
+            de | Der Führende greift in die untere äußere Linie an; der Folgende muss noch darauf antworten.
             """)
     void who_has_the_attack(String language, String said) {
         Message threat = Message.of(

@@ -41,7 +41,7 @@ class RecordInLanguagesTest {
                 "fr | 03/04/2026,Ash,,attended, & 04/05/2026,Ash,,attended, | «_03/04/2026_» pourrait être 2026-04-03 (le jour d’abord) "
                         + "ou 2026-03-04 (le mois d’abord). Aucune de ces 2 lignes n’a été comptée. "
                         + "Dites laquelle_: tables: {dates: day-first} ou tables: {dates: month-first} dans school.yaml.",
-                "de | 23/04/2026,Ash,,attended, | Die Daten wurden mit dem Tag zuerst gelesen: „23/04/2026“ als 2026-04-23. "
+                "de | 23/04/2026,Ash,,attended, | Die Datumsangaben wurden mit dem Tag zuerst gelesen: „23/04/2026“ als 2026-04-23. "
                         + "Ein für alle Mal festlegen: tables: {dates: day-first} in school.yaml."
             })
     void of_a_line(String language, String lines, String said) {

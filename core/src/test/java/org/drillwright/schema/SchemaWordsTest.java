@@ -21,7 +21,7 @@ class SchemaWordsTest {
             fr | Un cours | La longueur de la salle. | Le salut d’ouverture.
             it | Una lezione | La lunghezza della sala. | Il saluto d’apertura.
             es | Una clase | El largo de la sala. | El saludo de apertura.
-            de | Eine Stunde | Die Länge des Saals. | Der Gruß zu Beginn.
+            de | Eine Stunde | Die Länge der Halle. | Der Gruß zu Beginn.
             """)
     void keys_are_told_of(String language, String title, String length, String opening) throws JsonProcessingException {
         JsonNode schema = Verdicts.JSON.readTree(JsonSchema.ofAClass(

@@ -53,7 +53,7 @@ class FolderInLanguagesTest {
                 "fr | 2 | Ceci et 1 autre sont des liens ou des périphériques, pas des fichiers_; ils n’ont pas été lus.",
                 "it | 2 | Questo e 1 altro sono collegamenti o dispositivi, non file; non sono stati letti.",
                 "it | 3 | Questo e altri 2 sono collegamenti o dispositivi, non file; non sono stati letti.",
-                "de | 2 | Das hier und 1 weiteres sind Verweise oder Geräte, keine Dateien; sie wurden nicht gelesen.",
+                "de | 2 | Das hier und 1 weiteres sind Verknüpfungen oder Geräte, keine Dateien; sie wurden nicht gelesen.",
                 "es | 3 | Esto y 2 más son enlaces o dispositivos, no archivos; no se han leído."
             })
     void of_links(String language, int links, String said) {

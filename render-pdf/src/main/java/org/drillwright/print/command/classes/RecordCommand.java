@@ -81,10 +81,6 @@ public final class RecordCommand implements Callable<Integer> {
     }
 
     private Optional<Integer> recorded(Tonight tonight) {
-        if (tonight.classes().isRecordBroken()) {
-            run.err().println(run.said(Message.of(RecordCommand.class, "record.first", ClassFiles.RECORD)));
-            return Optional.empty();
-        }
         LocalDate day = date.orElse(tonight.plan().brief().date());
         mustBePast(day);
         Optional<Recorded> recorded = copy.isPresent()

@@ -22,7 +22,6 @@ import org.drillwright.print.command.planning.RecordAdding;
 import org.drillwright.print.command.write.TextFile;
 import org.drillwright.record.Entry;
 import org.drillwright.record.RecordWriter;
-import org.drillwright.school.ClassFiles;
 import org.drillwright.source.SourceFile;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
@@ -65,10 +64,6 @@ public final class RosterCommand implements Callable<Integer> {
     }
 
     private int told(ClassRun opened, Roster roster) {
-        if (opened.classes().isRecordBroken()) {
-            run.err().println(run.said(Message.of(RosterCommand.class, "roster.same", ClassFiles.RECORD)));
-            return Exit.MATERIAL;
-        }
         LocalDate day = date.orElseGet(() -> LocalDate.now(run.clock()));
         List<Entry> facts = new ArrayList<>();
         List<Message> said = new ArrayList<>();

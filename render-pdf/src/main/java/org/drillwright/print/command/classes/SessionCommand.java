@@ -164,10 +164,6 @@ public final class SessionCommand implements Callable<Integer> {
     }
 
     private int tell(ClassRun opened, List<Entry> facts) {
-        if (opened.classes().isRecordBroken()) {
-            run.err().println(run.said(Message.of(SessionCommand.class, "record.first", ClassFiles.RECORD)));
-            return Exit.MATERIAL;
-        }
         Added added = new RecordAdding(opened.classes()).add(read -> RecordWriter.told(read, facts));
         run.out()
                 .println(run.said(

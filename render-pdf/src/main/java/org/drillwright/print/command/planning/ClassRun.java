@@ -65,7 +65,10 @@ public final class ClassRun {
         return classes;
     }
 
-    /** The people; nothing if the roster or the settings have errors, which are shown. */
+    /**
+     * The people; nothing if the roster or the settings have errors, or the record could not be read, which is shown: what
+     * rests on a record that isn't there would be told as if nobody had done anything.
+     */
     public Optional<Roster> roster() {
         if (Schools.isUnjudged(folder)) {
             show(folder.folderFindings());
@@ -73,7 +76,10 @@ public final class ClassRun {
         }
         show(classes.findings());
         if (classes.roster().isEmpty()) {
-            run.err().println(run.said(Message.of(ClassRun.class, "roster.first")));
+            say(Message.of(ClassRun.class, "roster.first"));
+        } else if (classes.isRecordBroken()) {
+            say(Message.of(ClassRun.class, "record.first", ClassFiles.RECORD));
+            return Optional.empty();
         }
         return classes.roster();
     }

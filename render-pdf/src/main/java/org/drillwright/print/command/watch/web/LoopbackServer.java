@@ -78,15 +78,23 @@ public final class LoopbackServer implements AutoCloseable {
         try (exchange) {
             boolean admitted = hosts.admit(exchange.getRequestHeaders(), exchange.getRequestURI());
             boolean get = exchange.getRequestMethod().equals("GET");
-            if (admitted && get && exchange.getRequestURI().getPath().equals(NEWS) && news.hasRoom()) {
-                Manners.put(exchange.getResponseHeaders(), STREAM);
-                exchange.sendResponseHeaders(200, 0);
-                news.serve(exchange.getResponseBody());
+            if (admitted && get && exchange.getRequestURI().getPath().equals(NEWS) && news.enter()) {
+                tellNews(exchange);
                 return;
             }
             send(
                     admitted ? get ? answer(exchange) : refused(ONLY_GET, "only.get") : refused(403, "forbidden"),
                     exchange);
+        }
+    }
+
+    private void tellNews(HttpExchange exchange) throws IOException {
+        try {
+            Manners.put(exchange.getResponseHeaders(), STREAM);
+            exchange.sendResponseHeaders(200, 0);
+            news.serve(exchange.getResponseBody());
+        } finally {
+            news.leave();
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 
 /** News for every open page, as server-sent events (WHATWG HTML, 9.2). */
@@ -23,6 +24,7 @@ public final class News {
 
     private static final String END = "";
 
+    private final Semaphore places = new Semaphore(READERS);
     private final Set<BlockingQueue<String>> readers = ConcurrentHashMap.newKeySet();
 
     /** Tells every open page; one line of text. */
@@ -30,12 +32,16 @@ public final class News {
         readers.removeIf(reader -> !reader.offer("data: " + line + "\n\n"));
     }
 
-    /** Whether one more can be served. */
-    boolean hasRoom() {
-        return readers.size() < READERS;
+    /** Takes a place for one more page, if there is one; whoever took it gives it back by {@link #leave}. */
+    boolean enter() {
+        return places.tryAcquire();
     }
 
-    /** Serves one page until it goes, or until the end. */
+    void leave() {
+        places.release();
+    }
+
+    /** Serves one page that has a place until it goes, or until the end. */
     void serve(OutputStream out) throws IOException {
         BlockingQueue<String> reader = new ArrayBlockingQueue<>(BEHIND);
         readers.add(reader);

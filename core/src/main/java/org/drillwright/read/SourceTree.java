@@ -44,6 +44,13 @@ public sealed interface SourceTree {
                 .map(document -> entries(document.root(), document));
     }
 
+    /** Whether a file that the readers found nothing wrong with says something to YAML itself, such as {@code %YAML 1.2}. */
+    static boolean isDirected(SourceFile file) {
+        return YamlDocument.compose(file, new Findings(file), () -> FileKeys.NONE)
+                .filter(YamlDocument::isDirected)
+                .isPresent();
+    }
+
     private static SourceTree tree(Node node, YamlDocument document) {
         if (node instanceof MappingNode mapping) {
             return entries(mapping, document);

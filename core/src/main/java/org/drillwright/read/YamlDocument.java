@@ -22,6 +22,8 @@ import org.yaml.snakeyaml.resolver.Resolver;
 /** A file's YAML as nodes. No object is ever made from a tag, and the text of a scalar is left as it was written. */
 final class YamlDocument {
 
+    private static final Pattern DIRECTIVE = Pattern.compile("^%.*", Pattern.MULTILINE);
+
     private final MarkOffsets offsets;
     private final Node root;
     private final Supplier<FileKeys> asked;
@@ -116,7 +118,29 @@ final class YamlDocument {
                     Message.of(YamlDocument.class, "second.document.way"));
             return Optional.empty();
         }
+        document.reportDirectiveBehind(findings);
         return Optional.of(document);
+    }
+
+    /** The library passes over a directive behind the document, which belongs to nothing (YAML 1.2.2, 9.1.4). */
+    private void reportDirectiveBehind(Findings findings) {
+        Matcher directive = directives(span(root).end(), offsets.text().length());
+        if (directive.find()) {
+            findings.error(
+                    ReadingRule.LOST_TEXT.id(),
+                    new Span(directive.start(), directive.end()),
+                    Message.of(YamlDocument.class, "directive.behind"),
+                    Message.of(YamlDocument.class, "directive.behind.way"));
+        }
+    }
+
+    /** Whether directives stand before the mapping. */
+    boolean isDirected() {
+        return directives(0, span(root).start()).find();
+    }
+
+    private Matcher directives(int from, int to) {
+        return DIRECTIVE.matcher(offsets.text()).region(from, to).useAnchoringBounds(false);
     }
 
     FileKeys keys() {

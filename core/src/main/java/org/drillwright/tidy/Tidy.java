@@ -49,6 +49,9 @@ public final class Tidy {
             return new LeftAlone(Message.of(Tidy.class, "findings"));
         }
         ReadDrill drill = reading.value().get();
+        if (SourceTree.isDirected(drill.file())) {
+            return new LeftAlone(Message.of(Tidy.class, "directive"));
+        }
         Optional<String> text = SourceTree.of(drill.file()).map(tree -> laidOut(drill.file(), tree));
         return text.filter(tidied -> isSame(drill.drill(), tidied))
                 .<Outcome>map(tidied -> new Tidied(drill.file(), tidied))

@@ -261,6 +261,15 @@ class ReadingTest {
         assertEquals(List.of("error several-in-one-file 16:1 ''"), found(Files.GOOD + "---\ntitle: b\n"));
     }
 
+    /** YAML 1.2.2, 9.1.4: a directive stands before a document's {@code ---}, never behind its end. */
+    @ParameterizedTest
+    @ValueSource(strings = {"%YAML 1.1", "%TAG ! tag:invented.example,2026:", "%FOO bar"})
+    void a_directive_behind_the_document_is_not_passed_over(String directive) {
+        assertEquals(
+                List.of("error lost-text 17:1 '" + directive + "'"), found(Files.GOOD + "...\n# end\n" + directive + "\n"));
+        assertEquals(List.of(), found("%YAML 1.1\n---\n" + Files.GOOD + "...\n# 50 %\n"));
+    }
+
     @Test
     void a_file_that_is_too_large_is_not_looked_at() {
         byte[] large = "#".repeat(256 * 1024 + 1).getBytes(java.nio.charset.StandardCharsets.US_ASCII);

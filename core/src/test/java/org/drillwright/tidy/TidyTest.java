@@ -254,6 +254,14 @@ class TidyTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"%YAML 1.1\n---\n", "# first\n%TAG ! tag:invented.example,2026:\n# then\n---\n"})
+    void a_file_with_directives_is_left_alone(String head) {
+        assertEquals(
+                "LeftAlone[why=It begins with a line for YAML itself ('%'), which the one layout has no place for.]",
+                Tidying.of(head + with("note: 'x'\n")));
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"note: a text # lost", "titel: x", "note: [", "\ufefftags: []"})
     void a_file_with_findings_is_left_alone(String line) {
         String text = line.startsWith("\ufeff") ? "\ufeff" + with(line.substring(1)) : with(line + "\n");

@@ -1,6 +1,8 @@
 package org.drillwright.read;
 
+import org.drillwright.source.DirectionMarks;
 import org.drillwright.source.Findings;
+import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
 import org.drillwright.source.Written;
 import org.drillwright.wording.Message;
@@ -17,9 +19,11 @@ final class HiddenCharacters {
         for (int at = 0; at < text.length() && found < ReadingLimits.HIDDEN; at += length) {
             int point = text.codePointAt(at);
             length = Character.charCount(point);
-            if (isHidden(point)) {
+            int here = at;
+            boolean turns = DirectionMarks.turns(point, () -> line(findings.file(), here));
+            if (turns || isHidden(point)) {
                 found++;
-                report(point, new Span(at, at + length), findings);
+                report(point, turns, new Span(at, at + length), findings);
             }
         }
     }
@@ -31,30 +35,30 @@ final class HiddenCharacters {
         for (int at = 0; at < text.length(); at += length) {
             int point = text.codePointAt(at);
             length = Character.charCount(point);
-            if (isHidden(point)) {
-                report(point, words.span(at, at + length), findings);
+            boolean turns = DirectionMarks.turns(point, () -> text);
+            if (turns || isHidden(point)) {
+                report(point, turns, words.span(at, at + length), findings);
                 return true;
             }
         }
         return false;
     }
 
-    private static void report(int point, Span span, Findings findings) {
+    private static String line(SourceFile file, int at) {
+        return file.slice(file.line(file.position(at).line()));
+    }
+
+    private static void report(int point, boolean turns, Span span, Findings findings) {
         findings.error(
                 ReadingRule.NOT_PLAIN_TEXT.id(),
                 span,
-                Message.of(HiddenCharacters.class, "hidden.character", String.format("U+%04X", point), nature(point)),
+                Message.of(HiddenCharacters.class, "hidden.character", String.format("U+%04X", point), turns ? Message.of(HiddenCharacters.class, "hidden.turns") : nature(point)),
                 Message.of(HiddenCharacters.class, "hidden.character.way"));
     }
 
     private static boolean isHidden(int point) {
         boolean control = Character.isISOControl(point) && point != '\t' && point != '\n' && point != '\r';
-        return control || turnsDirection(point) || isNoCharacter(point) || endsLine(point) || point == 0xFEFF;
-    }
-
-    /** The explicit overrides, embeddings and isolates of Unicode Annex 9. */
-    private static boolean turnsDirection(int point) {
-        return (point >= 0x202A && point <= 0x202E) || (point >= 0x2066 && point <= 0x2069);
+        return control || isNoCharacter(point) || endsLine(point) || point == 0xFEFF;
     }
 
     /** Line ends that YAML 1.1 obeys and most editors don't show. */
@@ -69,9 +73,6 @@ final class HiddenCharacters {
     }
 
     private static Message nature(int point) {
-        if (turnsDirection(point)) {
-            return Message.of(HiddenCharacters.class, "hidden.turns");
-        }
         if (endsLine(point)) {
             return Message.of(HiddenCharacters.class, "hidden.ends.line");
         }

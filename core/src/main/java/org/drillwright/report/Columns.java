@@ -1,6 +1,7 @@
 package org.drillwright.report;
 
 import java.util.Arrays;
+import org.drillwright.source.DirectionMarks;
 
 /** How many columns of a terminal a text takes, and how it may be shown there. */
 public final class Columns {
@@ -43,13 +44,12 @@ public final class Columns {
     /** The text with a stand-in for each character that would steer the terminal or turn the text. */
     public static String shown(String text) {
         StringBuilder shown = new StringBuilder();
-        text.codePoints().forEach(point -> shown.appendCodePoint(steers(point) ? 0xFFFD : point));
+        text.codePoints().forEach(point -> shown.appendCodePoint(steers(point, text) ? 0xFFFD : point));
         return shown.toString();
     }
 
-    private static boolean steers(int point) {
+    private static boolean steers(int point, String text) {
         boolean control = Character.isISOControl(point) && point != '\t';
-        boolean turns = (point >= 0x202A && point <= 0x202E) || (point >= 0x2066 && point <= 0x2069);
-        return control || turns || point == 0x2028 || point == 0x2029;
+        return control || DirectionMarks.turns(point, () -> text) || point == 0x2028 || point == 0x2029;
     }
 }

@@ -2,6 +2,7 @@ package org.drillwright.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.drillwright.source.Finding;
 import org.drillwright.source.Position;
 import org.drillwright.wording.Bundle;
@@ -50,8 +51,13 @@ public final class TextReport {
         }
         text.append("  ").append(Columns.shown(finding.what().in(language))).append('\n');
         if (!finding.wayOut().isEmpty()) {
-            text.append("  ").append(finding.wayOut().in(language)).append('\n');
+            text.append("  ").append(shown(finding.wayOut().in(language))).append('\n');
         }
         return text.toString();
+    }
+
+    /** A way out may show lines to write. */
+    private static String shown(String lines) {
+        return lines.lines().map(Columns::shown).collect(Collectors.joining("\n"));
     }
 }

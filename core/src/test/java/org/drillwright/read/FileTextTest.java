@@ -104,6 +104,9 @@ class FileTextTest {
         "0085, a control character",
         "2028, it ends a line",
         "2029, it ends a line",
+        "061C, it reverses the direction of the text",
+        "200E, it reverses the direction of the text",
+        "200F, it reverses the direction of the text",
         "202A, it reverses the direction of the text",
         "202E, it reverses the direction of the text",
         "2066, it reverses the direction of the text",
@@ -131,6 +134,9 @@ class FileTextTest {
         "\\e, 8:20",
         "\\u202E, 8:20",
         "\\U0000202E, 8:20",
+        "\\u200E, 8:20",
+        "\\u200F, 8:20",
+        "\\u061C, 8:20",
         "\\0, 8:20",
         "\\L, 8:20",
         "\\uD800, 8:20"
@@ -147,6 +153,8 @@ class FileTextTest {
         for (String text : List.of(
                 "\u0645\u06cc\u200c\u0631\u0648\u0645",
                 "\u05d0\u200f!",
+                "\u05d0 (foil\u200e)",
+                "\u0645\u061c!",
                 "\ud83d\udc69\u200d\ud83c\udf93",
                 "a\u0300\u0323")) {
             Files.drill(Files.with("Parry quarte.", text));

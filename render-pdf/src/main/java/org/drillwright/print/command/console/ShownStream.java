@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.drillwright.source.DirectionMarks;
 
 /**
  * What people see. No control character gets through that a file, a name or an argument may have brought along: a
@@ -20,18 +21,33 @@ final class ShownStream extends PrintStream {
     private static final String COLOUR = "\\x1B\\[(?:[0-3]|2[1-4]|3[1-9]|;)*m";
 
     private final Pattern obeyed;
+    private final boolean people;
     private final Optional<Margin> margin;
 
-    /** @param margin at which long lines are broken, if any */
-    ShownStream(OutputStream out, Charset charset, boolean colour, Optional<Margin> margin) {
+    /**
+     * @param people whether people read it, not programs, which are to have names as they are
+     * @param margin at which long lines are broken, if any
+     */
+    ShownStream(OutputStream out, Charset charset, boolean colour, boolean people, Optional<Margin> margin) {
         super(out, false, charset);
         this.obeyed = Pattern.compile(colour ? "(?!" + COLOUR + ")" + CONTROL : CONTROL);
+        this.people = people;
         this.margin = margin;
     }
 
     private String shown(String text) {
-        String allowed = obeyed.matcher(text).replaceAll(STAND_IN);
+        String allowed = upright(obeyed.matcher(text).replaceAll(STAND_IN));
         return margin.map(edge -> edge.within(allowed)).orElse(allowed);
+    }
+
+    /** Marks that turn the direction of a text could show people another one. */
+    private String upright(String text) {
+        return people && text.codePoints().anyMatch(point -> DirectionMarks.turns(point, () -> text))
+                ? text.codePoints()
+                        .map(point -> DirectionMarks.turns(point, () -> text) ? STAND_IN.codePointAt(0) : point)
+                        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                        .toString()
+                : text;
     }
 
     @Override

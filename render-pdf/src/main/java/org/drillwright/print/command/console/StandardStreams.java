@@ -37,9 +37,9 @@ public final class StandardStreams {
         boolean colour = console.isPresent() && allowsColour(System.getenv(), System.getProperty("os.name"));
         OutputStream out = stream(FileDescriptor.out, 1);
         return new Invocation(
-                new ShownStream(out, charset, colour, margin),
-                new ShownStream(out, charset, colour, Optional.empty()),
-                new ShownStream(stream(FileDescriptor.err, 2), charset, colour, margin),
+                new ShownStream(out, charset, colour, true, margin),
+                new ShownStream(out, charset, colour, false, Optional.empty()),
+                new ShownStream(stream(FileDescriptor.err, 2), charset, colour, true, margin),
                 in,
                 console.isPresent(),
                 width,

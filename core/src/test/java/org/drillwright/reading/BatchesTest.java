@@ -43,6 +43,7 @@ class BatchesTest {
         "v, 88, 2",
         "w, 54, 2",
         "x, 57, 12",
+        "y, 66, 6",
         "fr1 fr2, 92, 0",
         "it1 it2, 92, 0",
         "es1 es2 es3 es4, 76, 4",

@@ -138,7 +138,11 @@ record LeftUnmet(State after, Optional<Refusal> refusal) {
                 && own.stream().anyMatch(LeftUnmet::comesNearer)
                 && own.stream()
                         .allMatch(one -> one.move().isCertain()
-                                && (comesNearer(one) || one.move().action().isReply(Action.Reply.HOLD)));
+                                && (comesNearer(one) || stays(one.move().action())));
+    }
+
+    private static boolean stays(Action action) {
+        return action.isReply(Action.Reply.HOLD) || action.isReply(Action.Reply.WAIT);
     }
 
     private static boolean comesNearer(Played played) {

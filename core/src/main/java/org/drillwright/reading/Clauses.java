@@ -30,6 +30,8 @@ final class Clauses {
 
     private static final Action RECEIVED = new Action.Answer(Action.Reply.RECEIVE, Stance.UNSTATED);
 
+    private static final Set<String> DETERMINING = Set.of("DET", "POSS");
+
     private final Tongue tongue;
     private final boolean hadBefore;
     private final List<Clause> clauses = new ArrayList<>();
@@ -164,7 +166,7 @@ final class Clauses {
         headed = false;
         halfTold = false;
         join = Clause.Join.BEGINS;
-        for (Piece piece : pieces) {
+        for (Piece piece : inOrderDone(pieces)) {
             openWords(piece);
             Telling told = PersonTold.in(tongue, sentence, piece);
             telling = told.compareTo(telling) < 0 ? told : telling;
@@ -172,6 +174,25 @@ final class Clauses {
             take(piece);
         }
         endStretch();
+    }
+
+    /** 'Before lunging, extend the arm': what is done later may be told ahead of what is done first. */
+    private static List<Piece> inOrderDone(List<Piece> pieces) {
+        int ahead = 0;
+        while (ahead < pieces.size() && !pieces.get(ahead).acts()) {
+            ahead++;
+        }
+        if (ahead == pieces.size() || !pieces.get(ahead).isLater()) {
+            return pieces;
+        }
+        List<Piece> order = new ArrayList<>(pieces);
+        Piece later = order.remove(ahead);
+        int first = ahead;
+        while (first < order.size() && !order.get(first).acts()) {
+            first++;
+        }
+        order.add(Math.min(first + 1, order.size()), later);
+        return order;
     }
 
     /** 'You', 'your'. */
@@ -516,7 +537,7 @@ final class Clauses {
             explains = piece.features().has("gloss");
             before = Optional.of(meant);
         }
-        if (piece.isForm("having") && latest >= begins && latest < first) {
+        if (piece.isForm("having") && !piece.isLater() && latest >= begins && latest < first) {
             List<Clause> earlier = new ArrayList<>(clauses.subList(first, clauses.size()));
             clauses.subList(first, clauses.size()).clear();
             clauses.addAll(latest, earlier);
@@ -764,7 +785,7 @@ final class Clauses {
         } else if (once.isPresent()) {
             add(once.get(), span);
         } else if (again.position().isPresent()) {
-            add(new Action.Place(again.position().get(), false), span);
+            add(new Meant.Does(new Action.Place(again.position().get(), false)), span);
         } else {
             unread.add(span);
             add(new Action.Unread("words"), span);
@@ -811,8 +832,26 @@ final class Clauses {
         if (!parried || strike.role() != Role.ATTACK || strike.feint() || strike.falseAttack()) {
             return strike;
         }
-        return new Action.Strike(
-                Role.RIPOSTE, strike.path(), strike.aim(), strike.cut(), false, false, strike.opposition());
+        Role role = meetsRiposte(clauses.get(at).span()) ? Role.COUNTER_RIPOSTE : Role.RIPOSTE;
+        return new Action.Strike(role, strike.path(), strike.aim(), strike.cut(), false, false, strike.opposition());
+    }
+
+    /** 'Parry his riposte and hit': what is hit with behind that is the counter-riposte. */
+    private boolean meetsRiposte(Span parry) {
+        return IntStream.range(1, sentence.size())
+                .filter(at -> parry.start() <= sentence.get(at).span().start()
+                        && sentence.get(at).span().end() <= parry.end()
+                        && DETERMINING.stream().anyMatch(category -> isA(category, at - 1)))
+                .boxed()
+                .flatMap(at -> tongue.lexicon().at(sentence, at).stream())
+                .anyMatch(match -> match.entry().category().equals("ACTN")
+                        && match.entry().features().is("role", "riposte"));
+    }
+
+    private boolean isA(String category, int at) {
+        return tongue.lexicon().at(sentence, at).stream()
+                .anyMatch(match ->
+                        match.end() == at + 1 && match.entry().category().equals(category));
     }
 
     /** "Advance, the blade engaged": it stays so. */

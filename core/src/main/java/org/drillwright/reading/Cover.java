@@ -273,8 +273,13 @@ final class Cover {
                 boolean earlier = form.equals("having");
                 boolean onlyFresh = !form.equals("base") && !earlier;
                 boolean follows = form.equals("pass") && before.isBeside();
-                boolean may =
-                        !(onlyFresh && closed && !follows) && !before.maySayWhatIsForbidden() && !leavesWhoOpen(phrase);
+                boolean mayFollow = !phrase.features().has("later")
+                        || before.isOpen()
+                        || before.lastDone().filter(Piece::acts).isPresent();
+                boolean may = !(onlyFresh && closed && !follows)
+                        && mayFollow
+                        && !before.maySayWhatIsForbidden()
+                        && !leavesWhoOpen(phrase);
                 if (!Double.isNaN(more) && may) {
                     boolean others = phrase.features().is("who", "other");
                     add(

@@ -65,6 +65,11 @@ record Piece(Kind kind, int from, int to, Features features, List<Meant> meant) 
         return features.has("voc");
     }
 
+    /** Whether it is told as done when another thing is over: 'before lunging'. */
+    boolean isLater() {
+        return features.has("later");
+    }
+
     Optional<String> who() {
         return features.get("who");
     }

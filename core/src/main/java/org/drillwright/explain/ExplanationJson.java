@@ -19,10 +19,10 @@ import org.drillwright.source.FormerRules;
 import org.drillwright.terms.Terms;
 import org.drillwright.wording.Message;
 
-/** A drill as it was played, for programs; an unknown part is null. The form is described on the page of formats. */
+/** A drill as it was played, for programs; an unknown part is null. The page on explained drills describes the form. */
 public final class ExplanationJson {
 
-    public static final int VERSION = 1;
+    public static final int VERSION = 2;
 
     private static final JsonFactory FACTORY = new JsonFactory();
 
@@ -112,7 +112,7 @@ public final class ExplanationJson {
 
     private void fencer(String field, Fencer fencer) throws IOException {
         json.writeObjectFieldStart(field);
-        text("feet", fencer.feet().value().map(Object::toString));
+        text("feet", fencer.feet().value().map(feet -> feet.name().toLowerCase(Locale.ROOT).replace('_', '-')));
         text("hand", fencer.hand().value().map(position -> position.word()));
         text(
                 "point",

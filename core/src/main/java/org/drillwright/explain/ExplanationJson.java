@@ -112,7 +112,11 @@ public final class ExplanationJson {
 
     private void fencer(String field, Fencer fencer) throws IOException {
         json.writeObjectFieldStart(field);
-        text("feet", fencer.feet().value().map(feet -> feet.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+        text(
+                "feet",
+                fencer.feet()
+                        .value()
+                        .map(feet -> feet.name().toLowerCase(Locale.ROOT).replace('_', '-')));
         text("hand", fencer.hand().value().map(position -> position.word()));
         text(
                 "point",

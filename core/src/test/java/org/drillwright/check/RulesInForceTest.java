@@ -17,18 +17,16 @@ class RulesInForceTest {
 
     @Test
     void every_rule_that_was_written_is_in_force() {
-        Set<String> written =
-                new ClassFileImporter()
-                        .withImportOption(new ImportOption.DoNotIncludeTests())
-                        .importPackages("org.drillwright.check").stream()
-                                .filter(one -> one.isAssignableTo(Rule.class) || one.isAssignableTo(FolderRule.class))
-                                .filter(one ->
-                                        !one.isInterface() && !one.getModifiers().contains(JavaModifier.ABSTRACT))
-                                .map(JavaClass::getName)
-                                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> written = new ClassFileImporter()
+                .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("org.drillwright.check").stream()
+                        .filter(one -> one.isAssignableTo(Rule.class) || one.isAssignableTo(FolderRule.class))
+                        .filter(one -> !one.isInterface() && !one.getModifiers().contains(JavaModifier.ABSTRACT))
+                        .map(JavaClass::getName)
+                        .collect(Collectors.toCollection(TreeSet::new));
         Set<String> inForce = Stream.concat(Rules.ALL.stream(), Rules.OF_THE_FOLDER.stream())
                 .map(rule -> rule.getClass().getName())
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertEquals(inForce, written, "enter the rule in Rules.ALL, or in Rules.OF_THE_FOLDER if it asks of the folder");
+        assertEquals(
+                inForce, written, "enter the rule in Rules.ALL, or in Rules.OF_THE_FOLDER if it asks of the folder");
     }
 }

@@ -39,7 +39,8 @@ class JsonFieldsTest {
     })
     void every_field_is_on_the_page(String source, String page) throws IOException {
         Set<String> written = written(SOURCES.resolve(source + ".java"));
-        assertFalse(written.isEmpty(), () -> "no field found in " + source + ": does it write them in another way now?");
+        assertFalse(
+                written.isEmpty(), () -> "no field found in " + source + ": does it write them in another way now?");
         written.removeAll(named(page));
         assertEquals(Set.of(), written, () -> "fields of " + source + " that docs/" + page + " does not tell of");
     }
@@ -48,10 +49,11 @@ class JsonFieldsTest {
     @ParameterizedTest
     @CsvSource({"report", "explain", "tell"})
     void every_writer_has_a_page(String room) throws IOException {
-        List<String> known =
-                List.of("JsonReport", "ExplanationJson", "SetWorkJson", "PairsJson", "LessonJson", "HallJson", "TermJson");
+        List<String> known = List.of(
+                "JsonReport", "ExplanationJson", "SetWorkJson", "PairsJson", "LessonJson", "HallJson", "TermJson");
         try (var files = Files.list(SOURCES.resolve(room))) {
-            Set<String> writers = files.map(file -> file.getFileName().toString().replace(".java", ""))
+            Set<String> writers = files.map(
+                            file -> file.getFileName().toString().replace(".java", ""))
                     .filter(name -> name.endsWith("Json") || name.startsWith("Json"))
                     .filter(name -> !name.equals("JsonText"))
                     .collect(Collectors.toCollection(TreeSet::new));

@@ -18,7 +18,9 @@ class SizesTest {
         String text = Files.readString(Path.of(page));
         for (CardSize size : CardSize.values()) {
             boolean wall = size.isForTheWall() && text.contains("the wall");
-            assertTrue(wall || text.matches("(?s).*\\b" + size.word() + "\\b.*"), () -> size.word() + " is missing in " + page);
+            assertTrue(
+                    wall || text.matches("(?s).*\\b" + size.word() + "\\b.*"),
+                    () -> size.word() + " is missing in " + page);
         }
     }
 }

@@ -33,9 +33,9 @@ class CaptionsTest {
     @CsvSource(delimiter = '|', textBlock = """
             en | Leader lunges: straight thrust into the follower’s low outside line, parried by octave; the blades cross, the point misses.
             fr | Meneur, fente : coup droit dans la ligne basse du dehors du suiveur, ligne fermée par la parade d’octave ; les fers se croisent, la pointe passe à côté.
-            it | Guida, affondo: botta dritta nella linea esterna bassa del compagno, linea chiusa dalla parata di ottava; i ferri si incrociano, la punta manca.
-            es | Guía, fondo: golpe recto a la línea baja de fuera del seguidor, línea cerrada por la parada de octava; los hierros se cruzan, la punta pasa de largo.
-            de | Führender, Ausfall: gerader Stoß in die äußere tiefe Linie des Folgenden, pariert mit Oktav; die Klingen kreuzen sich, die Spitze geht vorbei.
+            it | Guida, affondo: botta dritta nella linea bassa esterna del compagno, linea chiusa dalla parata di ottava; i ferri si incrociano, la punta manca.
+            es | Guía, fondo: golpe recto a la línea baja exterior del seguidor, línea cerrada por la parada de octava; los hierros se cruzan, la punta pasa de largo.
+            de | Führender, Ausfall: gerader Stoß in die untere äußere Linie des Folgenden, pariert mit Oktav; die Klingen kreuzen sich, die Spitze geht vorbei.
             """)
     void a_thrust_that_octave_parries(String language, String said) {
         assertEquals(

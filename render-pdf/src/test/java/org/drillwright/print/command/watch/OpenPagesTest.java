@@ -8,6 +8,7 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -26,7 +27,7 @@ class OpenPagesTest {
     @Test
     void asManyAreToldNewsAsTheBoundSaysAndWhoGoesLeavesRoom() throws Exception {
         News news = new News();
-        try (LoopbackServer server = LoopbackServer.open(0, (path, query) -> Optional.empty(), news)) {
+        try (LoopbackServer server = LoopbackServer.open(0, (path, query) -> Optional.empty(), news, Locale.ENGLISH)) {
             for (int round = 0; round < 5; round++) {
                 List<Socket> told = atOnce(server.address().getPort());
                 assertEquals(News.READERS, told.size(), "in round " + round);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.drillwright.model.Level;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,41 @@ class NewCommandTest {
         assertEquals(0, trial.code(), trial.err());
         assertTrue(trial.out().startsWith("Written: " + file + "\n"), trial.out());
         assertTrue(Files.exists(file));
+    }
+
+    /** Each of the drills to begin with is in the school's language, and is read whole in it. */
+    @ParameterizedTest
+    @CsvSource({
+        "en, Parry quarte.",
+        "fr, Parez quarte.",
+        "it, Parate di quarta.",
+        "es, Pare en cuarta.",
+        "de, Pariere Quart."
+    })
+    void skeletonSpeaksTheSchoolsLanguage(String language, String parry) throws IOException {
+        Files.writeString(folder.resolve("school.yaml"), """
+                language: %s
+                levels:
+                  - {name: feet, turns: one, blades: none}
+                  - {name: single, turns: one, blades: free}
+                  - {name: joined, turns: joined, blades: free}
+                """.formatted(language));
+        for (String level : List.of("feet", "single", "joined")) {
+            assertEquals(
+                    0,
+                    Trial.run(folder, "new", "With " + level, "--level", level).code());
+        }
+        assertEquals(
+                0,
+                Trial.run(folder, "new", "Alone", "--level", "feet", "--solo").code());
+        Trial check = Trial.run(folder, "check", "--strict", "--speak", "en");
+        assertEquals(0, check.code(), check.out());
+        assertTrue(check.out().startsWith("4 drills: no errors, no warnings, no notes.\n"), check.out());
+        assertTrue(check.out().endsWith(" counts: all judged.\n"), check.out());
+        for (String level : List.of("single", "joined")) {
+            assertTrue(
+                    Files.readString(folder.resolve("with-" + level + ".yaml")).contains("follower: " + parry));
+        }
     }
 
     @ParameterizedTest

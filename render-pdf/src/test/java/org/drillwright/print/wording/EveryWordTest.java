@@ -179,8 +179,10 @@ class EveryWordTest {
         for (Path file : files(english.resolveSibling(""), ".js")) {
             room.append(Files.readString(file).replace('\'', '"'));
         }
-        for (Path file : files(english.resolveSibling(""), ".html")) {
-            room.append(BY_PAGE.matcher(Files.readString(file)).replaceAll("\"$1\""));
+        for (String ending : List.of(".html", ".yaml")) {
+            for (Path file : files(english.resolveSibling(""), ending)) {
+                room.append(BY_PAGE.matcher(Files.readString(file)).replaceAll("\"$1\""));
+            }
         }
         assumeTrue(name(english).startsWith("words"), "the help and the labels have tests of their own");
         assumeTrue(ASKED.matcher(room).find(), "its keys are made otherwise; the room's own test knows them");

@@ -11,6 +11,7 @@ import org.drillwright.print.command.watch.web.Query;
 import org.drillwright.print.command.watch.web.Site;
 import org.drillwright.print.command.write.Skeleton;
 import org.drillwright.print.frame.Face;
+import org.drillwright.wording.Message;
 
 /**
  * Everything that the page can ask for. A drill is asked for by its name in the list; no address is ever made into the
@@ -75,7 +76,8 @@ public final class Pages implements Site {
     }
 
     private static String example(Snapshot school) {
-        return Skeleton.of(school.school(), "My first drill", Optional.empty(), false)
-                .text();
+        String title = Message.of(Pages.class, "my.first.drill")
+                .in(school.school().language().locale());
+        return Skeleton.of(school.school(), title, Optional.empty(), false).text();
     }
 }

@@ -67,7 +67,7 @@ public enum MadeUp {
 
     static {
         for (MadeUp language : values()) {
-            language.writeAll();
+            language.writeInto(folder());
         }
     }
 
@@ -196,14 +196,15 @@ public enum MadeUp {
         return turned.toString();
     }
 
-    private void writeAll() {
+    /** Writes its words into a folder that is to stand on a class path. */
+    public void writeInto(Path folder) {
         for (Path module : MODULES) {
             Path resources = module.resolve("resources");
             try (Stream<Path> files = Files.walk(resources)) {
                 for (Path file : files.filter(file -> ENGLISH.matcher(String.valueOf(file.getFileName()))
                                 .matches())
                         .toList()) {
-                    write(file, resources.relativize(file));
+                    write(file, folder.resolve(resources.relativize(file)));
                 }
             } catch (IOException problem) {
                 throw new UncheckedIOException(problem);
@@ -212,7 +213,7 @@ public enum MadeUp {
     }
 
     /** Put in its place whole, for another process may be reading it. */
-    private void write(Path english, Path name) throws IOException {
+    private void write(Path english, Path beside) throws IOException {
         Properties words = new Properties();
         try (Reader reader = Files.newBufferedReader(english, StandardCharsets.UTF_8)) {
             words.load(reader);
@@ -221,17 +222,17 @@ public enum MadeUp {
         words.forEach((key, text) ->
                 said.put(key, PATTERNS.contains(key.toString()) ? text.toString() : said(text.toString())));
         said.replace("direction", this == FROM_THE_RIGHT ? "rtl" : "ltr");
-        Path file = folder().resolve(name.toString().replace("_en.", "_" + tag + "."));
+        Path file = Path.of(beside.toString().replace("_en.", "_" + tag + "."));
         Files.createDirectories(Objects.requireNonNull(file.getParent()));
-        Path beside = Files.createTempFile(file.getParent(), "made", ".part");
-        try (Writer writer = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
+        Path part = Files.createTempFile(file.getParent(), "made", ".part");
+        try (Writer writer = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
             said.store(writer, "Made from the English words");
         }
-        Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
     }
 
     /** Where the classes of the tests are. */
-    public static Path folder() {
+    private static Path folder() {
         try {
             return Path.of(MadeUp.class
                     .getProtectionDomain()

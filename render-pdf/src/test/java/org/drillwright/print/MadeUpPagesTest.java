@@ -2,6 +2,7 @@ package org.drillwright.print;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.drillwright.model.SheetSize;
+import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
@@ -27,6 +29,11 @@ class MadeUpPagesTest {
     private static final Map<String, Double> LEAST = Map.of("term", 5.2);
 
     private static final double LEAST_OF_PAGES = 7;
+
+    /** A drill that is longer than a page of the booklet takes two that face each other, and may leave a third blank. */
+    private static final Map<String, Double> MORE = Map.of("booklet", 2.0);
+
+    private static final double MORE_OF_PAGES = 1.5;
 
     private static final Map<Printed, Map<String, List<Frame>>> PAGES = new ConcurrentHashMap<>();
 
@@ -57,10 +64,32 @@ class MadeUpPagesTest {
                 })));
     }
 
-    /** A drill that is longer than a page of the booklet takes two that face each other, and may leave a third blank. */
-    private static final Map<String, Double> MORE = Map.of("booklet", 2.0);
-
-    private static final double MORE_OF_PAGES = 1.5;
+    /** A bar of a class, a plan of a hall, two lines: what is written in them stays in them, and nothing on anything else. */
+    @ParameterizedTest
+    @MethodSource("printed")
+    void wordsInDrawingsHaveRoom(Optional<MadeUp> language, SheetSize size) {
+        pages(language, size)
+                .forEach((kind, pages) -> pages.stream()
+                        .flatMap(page -> Flat.figures(page).stream())
+                        .forEach(figure -> {
+                            List<Box> words = figure.marks().stream()
+                                    .filter(Mark.Text.class::isInstance)
+                                    .map(mark -> Flat.box((Mark.Text) mark))
+                                    .toList();
+                            for (int at = 0; at < words.size(); at++) {
+                                Box box = words.get(at);
+                                assertTrue(
+                                        box.x() >= -0.1
+                                                && box.right() <= figure.box().width() + 0.1,
+                                        () -> kind + ": " + figure.alternative() + " " + box);
+                                for (Box other : words.subList(at + 1, words.size())) {
+                                    assertFalse(
+                                            Flat.overlap(box, other),
+                                            () -> kind + ": " + figure.alternative() + " " + box);
+                                }
+                            }
+                        }));
+    }
 
     /** Words half as long again fill at most half as many pages more. */
     @ParameterizedTest

@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.wording.Direction;
 
 /**
  * Writes frames as one tagged document, a page each: PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2) at once. The
@@ -40,7 +41,7 @@ public final class PdfWriter {
             Conformance.declare(document, info);
             Fonts fonts = new Fonts(document, faces);
             Drawn drawn = new Drawn(document, fonts);
-            Tags tags = new Tags(document);
+            Tags tags = new Tags(document, Direction.of(info.language()));
             Bookmarks bookmarks = new Bookmarks(contents);
             for (int at = 0; at < pages.size(); at++) {
                 PDPage page = page(document, pages.get(at), fonts, drawn, tags);

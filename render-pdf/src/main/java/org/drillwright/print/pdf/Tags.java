@@ -22,6 +22,7 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.drillwright.print.frame.Box;
 import org.drillwright.print.frame.Role;
 import org.drillwright.print.frame.Span;
+import org.drillwright.wording.Direction;
 
 /** The document's tree of meaning, grown page by page. */
 final class Tags {
@@ -34,9 +35,15 @@ final class Tags {
     private final Map<Integer, PDParentTreeValue> parents = new TreeMap<>();
     private final Links links = new Links();
 
-    Tags(PDDocument document) {
+    /** @param direction in which lines and tables are read (ISO 32000-1, 14.8.5.4.3: WritingMode) */
+    Tags(PDDocument document, Direction direction) {
         document.getDocumentCatalog().setStructureTreeRoot(tree);
         tree.appendKid(root);
+        if (direction.isRightToLeft()) {
+            PDLayoutAttributeObject read = new PDLayoutAttributeObject();
+            read.setWritingMode(PDLayoutAttributeObject.WRITING_MODE_RLTB);
+            root.addAttribute(read);
+        }
     }
 
     Page page(PDPage page) {

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -19,6 +20,8 @@ import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
 import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
+import org.drillwright.print.MadeUp;
+import org.drillwright.print.Printed;
 import org.drillwright.print.command.SchoolFiles;
 import org.drillwright.print.command.Sheets;
 import org.drillwright.print.command.Trial;
@@ -56,6 +59,8 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** Judged by an outside validator: veraPDF, for PDF/UA-1 and PDF/A-2a. */
 class ConformanceTest {
+
+    private static final int FEW = 6;
 
     private static final List<String> FLAVOURS = List.of("ua1", "2a");
 
@@ -143,6 +148,23 @@ class ConformanceTest {
         pages.add(SafetyCard.lay(Grid.of(CardSize.A6), "", Labels.in(new Language("it")), Family.dejaVu())
                 .front());
         assertEquals(List.of(), failures(PdfWriterTest.pdf(pages)));
+    }
+
+    /** Cards on their sheet, and a book that opens to the right. */
+    @Test
+    void pagesFromTheRightConform() throws Exception {
+        Printed printed = new Printed(Optional.of(MadeUp.FROM_THE_RIGHT), SheetSize.A4);
+        Map<String, List<Frame>> all = printed.all();
+        for (String kind : List.of("booklet", "term", "lesson", "cover")) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            new PdfWriter(Family.dejaVu())
+                    .write(
+                            all.get(kind).subList(0, Math.min(FEW, all.get(kind).size())),
+                            new DocumentInfo(
+                                    kind, MadeUp.FROM_THE_RIGHT.language().locale()),
+                            out);
+            assertEquals(List.of(), failures(out.toByteArray()), kind);
+        }
     }
 
     /** Every sheet that planning prints, of the example's class. */

@@ -70,8 +70,8 @@ class MessageTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
                     en | The follower's turn changes with it.
-                    fr | Le tour du suiveur change avec lui.
-                    it | Cambia anche il turno del compagno.
+                    fr | La consigne du suiveur change aussi.
+                    it | Cambia anche la consegna del compagno.
                     es | También cambia el turno del seguidor.
                     de | Der Text des Folgenden ändert sich damit.
                     """)

@@ -17,8 +17,8 @@ class FormWordsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            fr | FOLLOWER | Le temps 2 n’a rien pour le suiveur. | Ceci est demandé au suiveur, et le tour du suiveur au temps 2 ne le dit pas.
-            it | LEADER | Il tempo 2 non ha nulla per la guida. | Questo è chiesto alla guida, e il turno della guida al tempo 2 non lo dice.
+            fr | FOLLOWER | Le temps 2 n’a rien pour le suiveur. | Ceci est demandé au suiveur, et la consigne du suiveur au temps 2 ne le dit pas.
+            it | LEADER | Il tempo 2 non ha nulla per la guida. | Questo è chiesto alla guida, e la consegna della guida al tempo 2 non lo dice.
             es | LEADER | El tiempo 2 no tiene nada para el guía. | Esto se pide al guía, y el turno del guía en el tiempo 2 no lo dice.
             de | FOLLOWER | Auf Zahl 2 steht nichts für den Folgenden. | Das soll der Folgende tun, sein eigener Text auf Zahl 2 sagt es aber nicht.
             """)

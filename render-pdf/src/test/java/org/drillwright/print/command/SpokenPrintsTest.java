@@ -64,7 +64,7 @@ class SpokenPrintsTest {
     @CsvSource(delimiter = '|', textBlock = """
                     en | : this card is current. Printed on 2026-03-01 (a6). | : older version, printed on 2026-03-01 (a6). The current mark is M. Take it off the ring.
                     fr | : cette carte est à jour. Imprimée le 1er mars 2026 (a6). | : ancienne version, imprimée le 1er mars 2026 (a6). La marque actuelle est M. Retirez-la de l’anneau.
-                    it | : questa scheda è aggiornata. Stampata il giorno 1º marzo 2026 (a6). | : versione precedente, stampata il giorno 1º marzo 2026 (a6). Il segno attuale è M. Toglietela dall’anello.
+                    it | : questa scheda è aggiornata. Stampata il giorno 1º marzo 2026 (a6). | : versione precedente, stampata il giorno 1º marzo 2026 (a6). Il contrassegno attuale è M. Toglietela dall’anello.
                     es | : esta tarjeta está al día. Impresa el 1 de marzo de 2026 (a6). | : versión anterior, impresa el 1 de marzo de 2026 (a6). La marca actual es M. Quítela de la anilla.
                     de | : Diese Karte ist aktuell. Gedruckt am 1. März 2026 (a6). | : ältere Fassung, gedruckt am 1. März 2026 (a6). Die jetzige Marke ist M. Die Karte vom Ring nehmen.
                     """)

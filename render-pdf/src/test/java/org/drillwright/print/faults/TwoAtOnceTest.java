@@ -119,7 +119,7 @@ class TwoAtOnceTest {
         Files.writeString(drill, "title: saved meanwhile\n");
         var refused = org.junit.jupiter.api.Assertions.assertThrows(
                 org.drillwright.print.command.console.CannotRun.class,
-                () -> org.drillwright.print.command.write.TextFile.replace(drill, before, "title: tidied\n"));
+                () -> new org.drillwright.print.command.write.WholeFile(drill).replace(before, "title: tidied\n"));
         assertTrue(String.valueOf(refused.getMessage()).contains("was changed by another program just now"));
         assertEquals("title: saved meanwhile\n", Files.readString(drill));
     }

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Schools;
-import org.drillwright.print.command.write.TextFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 
@@ -81,7 +81,7 @@ final class Table {
 
     /** The file that a command says it wrote. */
     String written(Done done) {
-        return gap(done, TextFile.written(WANTED)).findFirst().orElse("");
+        return gap(done, WholeFile.written(WANTED)).findFirst().orElse("");
     }
 
     /** What a command put into the gap {@link #WANTED} of something that it said, each time that it said so. */

@@ -30,7 +30,7 @@ import org.drillwright.print.command.printing.TestSheet;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
 import org.drillwright.print.command.record.Reprint;
-import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
 import org.drillwright.print.layout.fit.Format;
@@ -127,7 +127,7 @@ public final class CardsCommand implements Callable<Integer> {
         });
         Target target = target();
         if (png.isEmpty()) {
-            new OutputFile(target.path()).mustBeFree();
+            new WholeFile(target.path()).mustBeFree();
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
         if (Schools.isRefused(
@@ -199,7 +199,7 @@ public final class CardsCommand implements Callable<Integer> {
         SheetSize size = sheet.orElse(Paper.of(settings.sheet()))
                 .sheet()
                 .orElseThrow(() -> new CannotRun(Message.of(CardsCommand.class, "cards-command.a.test.sheet.needs")));
-        new OutputFile(target.path())
+        new WholeFile(target.path())
                 .write(TestSheet.of(settings, size, duplex.duplex(), shift.orElse(Shift.NONE), faces));
         run.out().println(run.said(Message.of(CardsCommand.class, "cards-command.print.it.on.both", target.shown())));
         return Exit.DONE;

@@ -19,7 +19,7 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.RecordAdding;
-import org.drillwright.print.command.write.TextFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.record.Entry;
 import org.drillwright.record.RecordWriter;
 import org.drillwright.source.SourceFile;
@@ -129,6 +129,6 @@ public final class RosterCommand implements Callable<Integer> {
         String text = RosterRename.of(opened.classes().rosterReader(), source, old, now)
                 .orElseThrow(() -> new CannotRun(
                         Message.of(RosterCommand.class, "not.renamed", name).then(yourself)));
-        return new Rename(old, now, () -> TextFile.replace(file, before, text));
+        return new Rename(old, now, () -> new WholeFile(file).replace(before, text));
     }
 }

@@ -20,7 +20,7 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TermRun;
-import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.sheet.term.TermSheet;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.tell.TermJson;
@@ -75,7 +75,7 @@ public final class TermCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
-        Optional<OutputFile> events = calendar.map(this::events);
+        Optional<WholeFile> events = calendar.map(this::events);
         ClassRun opened = ClassRun.open(run, school.folder(), List.of(named));
         LocalDate today = date.orElseGet(() -> LocalDate.now(run.clock()));
         return TermRun.of(opened, run.here(), named, today)
@@ -83,16 +83,16 @@ public final class TermCommand implements Callable<Integer> {
                 .orElse(Exit.MATERIAL);
     }
 
-    private OutputFile events(String name) {
+    private WholeFile events(String name) {
         if (!name.toLowerCase(Locale.ROOT).endsWith(ENDING)) {
             throw new CannotRun(Message.of(TermCommand.class, "ending", name, ENDING));
         }
-        OutputFile file = new OutputFile(Locations.file(run.here(), name));
+        WholeFile file = new WholeFile(Locations.file(run.here(), name));
         file.mustBeFree();
         return file;
     }
 
-    private int told(TermRun found, Optional<SheetFile> file, Optional<OutputFile> events) {
+    private int told(TermRun found, Optional<SheetFile> file, Optional<WholeFile> events) {
         TermRun term = publish ? found.publish(run.clock().instant().truncatedTo(ChronoUnit.SECONDS)) : found;
         String mark = term.printed().map(one -> one.mark().shown()).orElse("");
         file.ifPresent(sheetFile -> print(term, mark, sheetFile));
@@ -128,7 +128,7 @@ public final class TermCommand implements Callable<Integer> {
     }
 
     /** Only what was published: a calendar is told of each change once, and of nothing that was only looked at. */
-    private void write(TermRun term, OutputFile file) {
+    private void write(TermRun term, WholeFile file) {
         if (term.line().isEmpty()) {
             throw new CannotRun(
                     Message.of(TermCommand.class, "unpublished", term.plan().named()));

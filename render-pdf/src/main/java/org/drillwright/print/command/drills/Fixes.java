@@ -8,7 +8,7 @@ import org.drillwright.print.command.ask.Questions;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.printing.Count;
-import org.drillwright.print.command.write.TextFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.report.Difference;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.wording.Message;
@@ -46,7 +46,7 @@ final class Fixes {
                                 .yes(Message.of(
                                         Fixes.class, "fixes.write.this.into", Count.of(mended.size(), "file"))));
         if (wished) {
-            mended.forEach((entry, both) -> TextFile.rewrite(entry.file(), both.before(), both.after()));
+            mended.forEach((entry, both) -> new WholeFile(entry.file()).rewrite(both.before(), both.after()));
         }
         run.out()
                 .println(

@@ -13,7 +13,7 @@ import org.drillwright.print.command.ask.Questions;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Schools;
-import org.drillwright.print.command.write.TextFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.read.ReadSchool;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
@@ -84,10 +84,9 @@ final class Sets {
     private void add(String id, DrillSet set) {
         ReadSchool settings = folder.settings().orElseThrow();
         String name = settings.file().name();
-        TextFile.rewrite(
-                folder.root().resolve(name),
-                settings.file().text(),
-                Listing.text(settings, set, id).orElseThrow());
+        new WholeFile(folder.root().resolve(name))
+                .rewrite(
+                        settings.file().text(), Listing.text(settings, set, id).orElseThrow());
         run.out().println(run.said(Message.of(Sets.class, "sets.added.to.the.set", set.name(), name)));
     }
 

@@ -14,7 +14,7 @@ import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.printing.Count;
-import org.drillwright.print.command.write.TextFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.read.DrillReader;
 import org.drillwright.report.Columns;
 import org.drillwright.report.Difference;
@@ -89,8 +89,8 @@ public final class TidyCommand implements Callable<Integer> {
 
     private void change(Entry entry, byte[] before, Tidied tidied) {
         if (write) {
-            TextFile.replace(entry.file(), before, tidied.text());
-            run.out().println(run.said(TextFile.written(Columns.shown(entry.name()))));
+            new WholeFile(entry.file()).replace(before, tidied.text());
+            run.out().println(run.said(WholeFile.written(Columns.shown(entry.name()))));
         } else if (check) {
             run.out()
                     .println(run.said(

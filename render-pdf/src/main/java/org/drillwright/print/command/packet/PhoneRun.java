@@ -11,7 +11,7 @@ import org.drillwright.print.command.printing.picks.Pick;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
 import org.drillwright.print.command.printing.picks.Refusal;
-import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.phone.PhoneDrill;
@@ -47,7 +47,7 @@ public final class PhoneRun {
         }
         Family faces = SchoolFaces.of(folder);
         byte[] page = new PhonePage(language.school(), language.word(set), drills, faces, faces::file).write();
-        OutputFile file = new OutputFile(target);
+        WholeFile file = new WholeFile(target);
         file.mustBeFree();
         file.write(page);
         Message count = Message.counted(PhoneRun.class, "drills", drills.size());

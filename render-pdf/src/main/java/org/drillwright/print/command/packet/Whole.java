@@ -2,7 +2,7 @@ package org.drillwright.print.command.packet;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.pdf.Contents;
 import org.drillwright.print.pdf.DocumentInfo;
@@ -17,7 +17,7 @@ import org.drillwright.print.pdf.PdfWriter;
 record Whole(Path target, String shown, DocumentInfo info, Family faces) {
 
     void write(List<Frame> pages, Contents contents) {
-        OutputFile file = new OutputFile(target);
+        WholeFile file = new WholeFile(target);
         file.mustBeFree();
         file.write(new PdfWriter(faces).bytes(pages, contents, info));
     }

@@ -8,7 +8,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.picks.Languages;
-import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.phone.EveningDrill;
 import org.drillwright.print.phone.EveningPage;
@@ -22,14 +22,14 @@ public final class EveningFile {
 
     private final Invocation run;
     private final String shown;
-    private final OutputFile file;
+    private final WholeFile file;
 
     /** Refuses a place that can't be written before anything is planned. */
     public EveningFile(Invocation run, String shown) {
         Path target = Locations.file(run.here(), shown);
         this.run = run;
         this.shown = shown;
-        this.file = new OutputFile(target);
+        this.file = new WholeFile(target);
         file.mustBeFree();
     }
 

@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.print.command.write.TextFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.read.ReadingLimits;
 import org.drillwright.wording.Message;
 
@@ -24,7 +24,7 @@ final class KeptFile {
                     .then(wayOut));
         }
         if (Files.notExists(file)) {
-            TextFile.create(file, text);
+            new WholeFile(file).create(text);
         }
     }
 }

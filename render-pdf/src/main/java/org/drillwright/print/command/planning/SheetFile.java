@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.pdf.Contents;
 import org.drillwright.print.pdf.DocumentInfo;
@@ -27,14 +27,14 @@ public final class SheetFile {
 
     private final Invocation run;
     private final String shown;
-    private final OutputFile file;
+    private final WholeFile file;
 
     /** Refuses a place that can't be written before anything is planned. */
     public SheetFile(Invocation run, String shown) {
         Path target = Locations.file(run.here(), shown);
         this.run = run;
         this.shown = shown;
-        this.file = new OutputFile(target);
+        this.file = new WholeFile(target);
         file.mustBeFree();
     }
 
@@ -69,10 +69,10 @@ public final class SheetFile {
 
     /** The first page in the file itself, the others beside it. */
     private void pictures(String title, List<Frame> pages, SvgWriter writer, Locale language) {
-        List<OutputFile> files = IntStream.rangeClosed(1, pages.size())
-                .mapToObj(page -> page == 1 ? file : new OutputFile(Locations.file(run.here(), numbered(page))))
+        List<WholeFile> files = IntStream.rangeClosed(1, pages.size())
+                .mapToObj(page -> page == 1 ? file : new WholeFile(Locations.file(run.here(), numbered(page))))
                 .toList();
-        files.forEach(OutputFile::mustBeFree);
+        files.forEach(WholeFile::mustBeFree);
         for (int page = 0; page < pages.size(); page++) {
             String name = pages.size() == 1
                     ? title

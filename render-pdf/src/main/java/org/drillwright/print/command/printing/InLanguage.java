@@ -20,7 +20,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.printing.picks.Pick;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
-import org.drillwright.print.command.write.TextFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.read.ReadTranslations;
 import org.drillwright.read.Reading;
 import org.drillwright.read.TranslationsReader;
@@ -250,7 +250,7 @@ public final class InLanguage {
             throw new CannotRun(Message.of(InLanguage.class, "in-language.the.folder.of.cannot", shown), problem);
         }
         there.ifPresentOrElse(
-                read -> TextFile.rewrite(file, read.file().text(), text), () -> TextFile.create(file, text));
+                read -> new WholeFile(file).rewrite(read.file().text(), text), () -> new WholeFile(file).create(text));
         Message added = left == 0
                 ? Message.of(InLanguage.class, "in-language.added", shown, Count.of(fresh.size(), "text"))
                 : Message.of(

@@ -8,7 +8,7 @@ import org.drillwright.mark.Printed;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.write.HeldFile;
-import org.drillwright.print.command.write.OutputFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.wording.Message;
 
 /** The file in a school's folder that says what was printed. */
@@ -43,7 +43,7 @@ public final class PrintsFile {
     public void add(PrintRecord before, List<Printed> more) {
         byte[] bytes = before.with(more).text().getBytes(StandardCharsets.UTF_8);
         try {
-            new OutputFile(file).write(bytes);
+            new WholeFile(file).write(bytes);
         } catch (CannotRun problem) {
             throw new CannotRun(Message.of(PrintsFile.class, "no.note", problem.message()));
         }

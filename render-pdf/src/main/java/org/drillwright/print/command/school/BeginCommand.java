@@ -13,7 +13,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.write.SchoolSkeleton;
-import org.drillwright.print.command.write.TextFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
@@ -50,8 +50,8 @@ public final class BeginCommand implements Callable<Integer> {
                                 Message.of(BeginCommand.class, "begin-command.there.is.no.folder", named))))
                 .orElse(run.here());
         Path file = folder.resolve(DrillFiles.SETTINGS);
-        TextFile.create(file, SchoolSkeleton.of(String.join(" ", name), sheet, language));
-        run.out().println(run.said(TextFile.written(file)));
+        new WholeFile(file).create(SchoolSkeleton.of(String.join(" ", name), sheet, language));
+        run.out().println(run.said(WholeFile.written(file)));
         return Exit.DONE;
     }
 }

@@ -14,7 +14,7 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.folder.SchoolSearch;
 import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.planning.PlannedClasses;
-import org.drillwright.print.command.write.TextFile;
+import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.schema.JsonSchema;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.TermFolder;
@@ -76,8 +76,8 @@ public final class SchemaCommand implements Callable<Integer> {
         if (file.isEmpty()) {
             run.data().print(schema);
         } else {
-            TextFile.write(file.get(), schema);
-            run.out().println(run.said(TextFile.written(file.get())));
+            new WholeFile(file.get()).write(schema);
+            run.out().println(run.said(WholeFile.written(file.get())));
         }
         return Exit.DONE;
     }

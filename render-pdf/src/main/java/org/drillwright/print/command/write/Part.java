@@ -3,70 +3,55 @@ package org.drillwright.print.command.write;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import org.drillwright.print.command.console.CannotRun;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.Set;
 import org.drillwright.print.command.folder.Locations;
-import org.drillwright.wording.Message;
 
 /**
- * A file in the making. It lies beside its place under a name that no other process uses, and is moved once all of it
- * has reached the disk: whoever pulls the plug finds the old file or the new one.
+ * A file in the making. It lies beside its place under a name that nobody can foresee, and is moved once all of it has
+ * reached the disk: whoever pulls the plug finds the old file or the new one.
+ *
+ * @param path where it lies
+ * @param target the file it was begun for
  */
-final class Part {
+record Part(Path path, Path target) {
 
     /** What the names of such files end in; they are never read as drills. */
     static final String ENDING = ".part";
 
-    /** Bytes of a name; what Linux, macOS and Windows allow, or less. */
-    private static final int LONGEST = 255;
+    /** Bits of chance in a part's name. */
+    private static final int CHANCE = Long.SIZE;
 
     /** Characters of the target's name that a part's name repeats, each of up to 4 bytes. */
     private static final int NAME = 40;
 
-    private Part() {}
+    private static final SecureRandom RANDOM = new SecureRandom();
 
-    /** Refuses a place that can't be that of a file, and says which. */
-    static void mustTakeAFile(Path target) {
-        if (String.valueOf(target.getFileName()).getBytes(StandardCharsets.UTF_8).length > LONGEST) {
-            throw new CannotRun(Message.of(Part.class, "part.cannot.be.written.its", target));
-        }
-        if (Files.isDirectory(target)) {
-            throw new CannotRun(Message.of(Part.class, "part.is.a.folder.name", target));
-        }
-        if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw new CannotRun(Message.of(Part.class, "part.is.a.device.or", target));
-        }
-        if (Files.isSymbolicLink(target) && Files.notExists(target)) {
-            throw new CannotRun(Message.of(Part.class, "part.is.a.broken.link", target));
-        }
-    }
-
-    /** Where a link leads; replacing the link itself would surprise who made it. */
-    static Path followed(Path target) throws IOException {
-        return Files.isSymbolicLink(target) ? target.toRealPath() : target;
-    }
-
-    /**
-     * Writes all of a file beside its place, and nothing if that fails.
-     *
-     * @param number tells apart the parts that one process makes
-     */
-    static Path write(Path target, byte[] bytes, int number) throws IOException {
-        Path part = beside(target, number);
+    /** Writes all of a file beside its place, and nothing if that fails. */
+    static Part write(Path target, byte[] bytes) throws IOException {
         Files.createDirectories(Locations.folderOf(target.toAbsolutePath()));
+        Path path = target.resolveSibling(name(target));
         try (FileChannel channel = FileChannel.open(
-                part, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
+                path,
+                Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS),
+                Rights.whileWriting(target))) {
             writeAll(channel, bytes);
-            return part;
+        } catch (FileAlreadyExistsException anothers) {
+            throw anothers;
         } catch (IOException | RuntimeException | Error problem) {
-            discard(part);
+            discard(path);
             throw problem;
         }
+        LeftParts.sweep(path);
+        return new Part(path, target);
     }
 
     /** Writes bytes at the channel's place and waits until the disk has them. */
@@ -78,23 +63,37 @@ final class Part {
         channel.force(true);
     }
 
-    private static Path beside(Path target, int number) {
-        return target.resolveSibling(
-                shownName(target) + "." + ProcessHandle.current().pid() + "-" + number + ENDING);
-    }
-
-    /** What the names of a file's parts begin with. */
-    static String shownName(Path target) {
+    private static String name(Path target) {
+        byte[] chance = new byte[CHANCE / Byte.SIZE];
+        RANDOM.nextBytes(chance);
         String name = String.valueOf(target.getFileName());
-        return name.substring(0, name.offsetByCodePoints(0, Math.min(NAME, name.codePointCount(0, name.length()))));
+        String shown = name.substring(0, name.offsetByCodePoints(0, Math.min(NAME, name.codePointCount(0, name.length()))));
+        return shown + "." + ProcessHandle.current().pid() + "-" + HexFormat.of().formatHex(chance) + ENDING;
     }
 
-    /** Moves a part into its place, over what is there. */
-    static void replace(Path part, Path target) throws IOException {
+    /** Moves it into its place, over what is there, whose rights it gets. */
+    void replace(Path place) throws IOException {
+        Rights.keep(Files.exists(place) ? place : target, path);
         try {
-            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+            Files.move(path, place, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException unsupported) {
-            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(path, place, StandardCopyOption.REPLACE_EXISTING);
+        }
+        forceFolder(place);
+    }
+
+    /**
+     * Moves it into a place where nothing is.
+     *
+     * @throws FileAlreadyExistsException if something is there, be it since a moment ago
+     */
+    void placeNew() throws IOException {
+        try {
+            Files.createLink(target, path);
+        } catch (FileAlreadyExistsException there) {
+            throw there;
+        } catch (IOException | UnsupportedOperationException noLinks) {
+            Files.move(path, target);
         }
         forceFolder(target);
     }
@@ -109,9 +108,13 @@ final class Part {
         }
     }
 
-    static void discard(Path part) {
+    void discard() {
+        discard(path);
+    }
+
+    static void discard(Path file) {
         try {
-            Files.deleteIfExists(part);
+            Files.deleteIfExists(file);
         } catch (IOException stays) {
             // What could not be written cannot be deleted either; there is nothing more to be done about it.
         }

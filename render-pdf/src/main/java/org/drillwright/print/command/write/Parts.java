@@ -9,7 +9,7 @@ import java.util.Objects;
 public final class Parts {
 
     private final Path target;
-    private final List<Path> written = new ArrayList<>();
+    private final List<Part> written = new ArrayList<>();
     private int count;
 
     /** What a volume is called. */
@@ -26,11 +26,7 @@ public final class Parts {
     /** Writes one more part beside its place. */
     public void add(byte[] bytes) {
         count++;
-        Path part = new OutputFile(target).writeBeside(bytes, count);
-        written.add(part);
-        if (count == 1) {
-            LeftParts.sweep(target, part);
-        }
+        written.add(new WholeFile(target).beside(bytes));
     }
 
     /** How many there are, placed or not. */
@@ -40,14 +36,14 @@ public final class Parts {
 
     /** Moves all parts into place, none if one of the places is taken by what is not ours to replace. */
     public void place(Naming naming) {
-        List<OutputFile> places = new ArrayList<>();
+        List<WholeFile> places = new ArrayList<>();
         for (int number = 1; number <= written.size(); number++) {
             String name =
                     naming.name(Objects.requireNonNull(target.getFileName()).toString(), number, written.size());
-            places.add(new OutputFile(target.resolveSibling(name)));
+            places.add(new WholeFile(target.resolveSibling(name)));
         }
         try {
-            places.forEach(OutputFile::mustBeFree);
+            places.forEach(WholeFile::mustBeFree);
             // A part leaves the list first: where it cannot be moved, it is kept and its place is named.
             places.forEach(place -> place.take(written.remove(0)));
         } finally {

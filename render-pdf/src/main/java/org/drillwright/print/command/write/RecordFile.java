@@ -48,7 +48,7 @@ public final class RecordFile {
      * @return what was added
      */
     public Added append(Function<byte[], Added> lines) {
-        Part.mustTakeAFile(file);
+        WholeFile.mustTakeAFile(file);
         HeldFile.read(file);
         try (FileChannel channel =
                 FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {

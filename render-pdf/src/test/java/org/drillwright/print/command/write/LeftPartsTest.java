@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 class LeftPartsTest {
 
     /** Higher than any number that Linux gives to a process. */
-    private static final String OVER = "99999999";
+    private static final long OVER = 99_999_999;
 
     @TempDir
     Path folder;
@@ -36,28 +36,37 @@ class LeftPartsTest {
         }
     }
 
+    private static String part(String of, long process, int number) {
+        return of + "." + process + "-%016x.part".formatted(number);
+    }
+
+    /** Whatever is written into the folder next sweeps it. */
     @Test
-    void the_parts_of_a_run_that_is_over_go_after_a_day() throws IOException {
-        left("cards.pdf." + OVER + "-1.part", Duration.ofHours(25));
-        left("cards.pdf." + OVER + "-2.part", Duration.ofDays(400));
+    void the_parts_of_a_run_that_is_over_go_after_an_hour() throws IOException {
+        left(part("cards.pdf", OVER, 1), Duration.ofMinutes(61));
+        left(part("riposte.yaml", OVER, 2), Duration.ofDays(400));
         assertEquals(List.of("cards.pdf"), afterPrinting());
     }
 
     @Test
-    void what_is_younger_or_of_a_run_at_work_or_of_another_file_stays() throws IOException {
+    void what_is_younger_or_of_a_run_at_work_or_not_ours_stays() throws IOException {
         long atWork = ProcessHandle.current().pid();
         List<String> stay = List.of(
-                "cards.pdf." + OVER + "-3.part",
-                "cards.pdf." + atWork + "-77.part",
+                part("cards.pdf", OVER, 3),
+                part("cards.pdf", atWork, 77),
                 "cards.pdf.mine.part",
                 "cards.pdf.part",
-                "rings.pdf." + OVER + "-1.part");
-        left(stay.get(0), Duration.ofHours(23));
+                "cards.pdf." + OVER + "-1.part",
+                part("cards.pdf", OVER, 4) + ".yaml");
+        left(stay.get(0), Duration.ofMinutes(59));
         for (String other : stay.subList(1, stay.size())) {
             left(other, Duration.ofDays(30));
         }
-        List<String> all =
-                Stream.concat(Stream.of("cards.pdf"), stay.stream()).sorted().toList();
+        Files.createDirectory(folder.resolve(part("folder", OVER, 5)));
+        List<String> all = Stream.of(Stream.of("cards.pdf", part("folder", OVER, 5)), stay.stream())
+                .flatMap(names -> names)
+                .sorted()
+                .toList();
         assertEquals(all, afterPrinting());
     }
 }

@@ -53,7 +53,7 @@ class SpokenTellingTest {
     @CsvSource(delimiter = '|', textBlock = """
             fr | coup : Ash, Bo ; ce sera nouveau le 1er octobre 2026 : à mettre avec quelqu’un qui le connaît.
             it | coup: Ash, Bo; sarà nuovo il 1º ottobre 2026: da mettere con qualcuno che lo conosce.
-            es | coup: Ash, Bo; será nuevo el 1 de octubre de 2026: póngase con alguien que lo sepa.
+            es | coup: Ash, Bo; será nuevo el 1 de octubre de 2026: juntar con alguien que lo sepa.
             de | coup: Ash, Bo; dafür neu am 1. Oktober 2026, also mit jemandem zusammenstellen, der es kann.
             """)
     void what_was_missed_comes_again(String language, String sentence) {

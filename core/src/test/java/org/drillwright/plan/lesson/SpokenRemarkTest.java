@@ -13,7 +13,7 @@ class SpokenRemarkTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            fr | parade demande fente, que Ash et Bo ne savent pas encore faire. | coup n’est pas un exercice pour l’épée.
+            fr | parade demande fente, qu’Ash et Bo ne savent pas encore faire. | coup n’est pas un exercice pour l’épée.
             it | parade richiede fente, che Ash e Bo non sanno ancora fare.      | coup non è un esercizio per la spada.
             es | parade requiere fente, que Ash y Bo todavía no saben hacer.     | coup no es un ejercicio para la espada.
             de | parade setzt fente voraus; Ash und Bo können es noch nicht.     | coup ist keine Übung für den Degen.

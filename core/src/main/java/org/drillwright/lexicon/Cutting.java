@@ -169,7 +169,8 @@ final class Cutting {
         boolean shortens = !sentence.isEmpty() && isShortened(text, sentence.get(sentence.size() - 1));
         goesOn = goesOn
                 || (shortens && next < text.length() && capitals)
-                || (shortens && (isMark(text, next) || text.startsWith(":", behind) || joinsShortened(text, behind)));
+                || (shortens && (isMark(text, next) || text.startsWith(":", behind) || joinsShortened(text, behind)))
+                || (shortens && isShortInCapitals(text, next));
         if (!goesOn) {
             return true;
         }
@@ -268,6 +269,16 @@ final class Cutting {
         Span span = token.span();
         String written = joined(text.substring(span.start(), span.end()));
         return shortened.contains(written) || clipping.word(written).isPresent();
+    }
+
+    /** Whether another word cut short stands there, written in capitals: 'rip. CO'. */
+    private boolean isShortInCapitals(String text, int at) {
+        int end = at;
+        while (end < text.length() && Character.isUpperCase(text.charAt(end))) {
+            end++;
+        }
+        boolean whole = end == text.length() || !Character.isLetterOrDigit(text.charAt(end));
+        return end > at + 1 && whole && shortened.contains(Spelling.fold(text.substring(at, end)));
     }
 
     private static void end(List<Token> sentence, List<List<Token>> sentences) {

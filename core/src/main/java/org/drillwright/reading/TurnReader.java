@@ -12,6 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.drillwright.grammar.Chart;
+import org.drillwright.grammar.Sense;
 import org.drillwright.lexicon.Spelling;
 import org.drillwright.lexicon.Token;
 import org.drillwright.meaning.Frames;
@@ -50,25 +51,47 @@ public final class TurnReader {
     private static final List<String> FRAMES = List.of("feet", "strokes", "parries", "blade", "answers", "courtesy");
 
     private final Tongues tongues;
-    private final Frames frames;
+    private final Sense<Meant> frames;
     private final Optional<String> home;
     private final Map<String, String> words;
-    private final Map<String, OwnWords> own = new ConcurrentHashMap<>();
     private final Lately<String, Attempt> attempts = new Lately<>();
-    private final Lately<InOne, Attempt> attemptsInOne = new Lately<>();
-    private final Lately<InOne, List<String>> slips = new Lately<>();
     private final Lately<ForBoth, Utterance> forBoth = new Lately<>();
-    private final Lately<InOne, Optional<MeasureCue>> cues = new Lately<>();
-    private final Map<Named, PartnerNamed> partners = new ConcurrentHashMap<>();
-    private final Map<String, Saying> sayings = new ConcurrentHashMap<>();
+
+    // What does not depend on which language is looked at first is shared by the readers that differ in nothing else.
+    private final Map<String, OwnWords> own;
+    private final Lately<InOne, Attempt> attemptsInOne;
+    private final Lately<InOne, List<String>> slips;
+    private final Lately<InOne, Optional<MeasureCue>> cues;
+    private final Map<Named, PartnerNamed> partners;
+    private final Map<String, Saying> sayings;
     private volatile Optional<Glossary> glossary = Optional.empty();
 
-    /** @param home the tag of the language that is looked at first, if one is */
-    private TurnReader(Tongues tongues, Frames frames, Optional<String> home, Map<String, String> words) {
+    /** @param frames what verbs and nouns mean */
+    private TurnReader(Tongues tongues, Sense<Meant> frames, Map<String, String> words) {
         this.tongues = tongues;
         this.frames = frames;
-        this.home = home;
+        this.home = Optional.empty();
         this.words = Map.copyOf(words);
+        this.own = new ConcurrentHashMap<>();
+        this.attemptsInOne = new Lately<>();
+        this.slips = new Lately<>();
+        this.cues = new Lately<>();
+        this.partners = new ConcurrentHashMap<>();
+        this.sayings = new ConcurrentHashMap<>();
+    }
+
+    /** @param home the tag of the language that is looked at first */
+    private TurnReader(TurnReader same, String home) {
+        this.tongues = same.tongues;
+        this.frames = same.frames;
+        this.home = Optional.of(home);
+        this.words = same.words;
+        this.own = same.own;
+        this.attemptsInOne = same.attemptsInOne;
+        this.slips = same.slips;
+        this.cues = same.cues;
+        this.partners = same.partners;
+        this.sayings = same.sayings;
     }
 
     /** The reader that comes with the program. */
@@ -82,13 +105,19 @@ public final class TurnReader {
 
     /** A reader of its own, of which no language was asked yet. */
     static TurnReader asleep() {
-        return new TurnReader(
-                new Tongues(),
-                Frames.read(FRAMES.stream()
-                        .flatMap(name -> Tongue.lines("frames/" + name + ".frames").stream())
-                        .toList()),
-                Optional.empty(),
-                Map.of());
+        return with(new Tongues(), Frames.read(frameLines()));
+    }
+
+    /** A reader to which verbs and nouns mean something else, of the same languages as others. */
+    static TurnReader with(Tongues tongues, Sense<Meant> frames) {
+        return new TurnReader(tongues, frames, Map.of());
+    }
+
+    /** The frames that come with the program, as their files have them. */
+    static List<String> frameLines() {
+        return FRAMES.stream()
+                .flatMap(name -> Tongue.lines("frames/" + name + ".frames").stream())
+                .toList();
     }
 
     /**
@@ -97,7 +126,11 @@ public final class TurnReader {
      * @param words each with words that say the same
      */
     public TurnReader with(Map<String, String> words) {
-        return words.isEmpty() ? this : new TurnReader(tongues, frames, home, words);
+        if (words.isEmpty()) {
+            return this;
+        }
+        TurnReader reader = new TurnReader(tongues, frames, words);
+        return home.map(reader::at).orElse(reader);
     }
 
     /**
@@ -107,7 +140,7 @@ public final class TurnReader {
      * @param tag of that language; one that is not among {@link #tags()} changes nothing
      */
     public TurnReader at(String tag) {
-        return tags().contains(tag) ? new TurnReader(tongues, frames, Optional.of(tag), words) : this;
+        return tags().contains(tag) ? new TurnReader(this, tag) : this;
     }
 
     /**

@@ -33,7 +33,7 @@ class RecordInLanguagesTest {
                 "es | 2026-04-04,Bob,,attended, | Ahora no hay ninguna persona «Bob». ¿Quería decir «Bo»? La línea se ha conservado como está.",
                 "de | 2026-04-04,Ash,tango,signed off, & 2026-04-05,Ash,tango,signed off, | Es gibt jetzt keine Übung „tango“. "
                         + "Das steht in 2 Zeilen. Die Zeile wurde behalten; sie zählt wieder, sobald es den Namen wieder gibt.",
-                "fr | 2026-04-04,,,batch aaaaaaaa 1, | Ce lot de 1 ligne est incomplet_: rien n’en a été compté. Consignez la séance encore une fois.",
+                "fr | 2026-04-04,,,batch aaaaaaaa 1, | Ce lot de 1 ligne est incomplet_: rien n’en a été compté. Consignez le cours encore une fois.",
                 "it | 2026-04-04,,,batch aaaaaaaa 3, | Questo blocco di 3 righe è incompleto: non ne è stato contato nulla. "
                         + "Registrate la lezione ancora una volta.",
                 "es | 03/04/2026,Ash,,attended, | «03/04/2026» podría ser 2026-04-03 (primero el día) o 2026-03-04 (primero el mes). "
@@ -54,8 +54,8 @@ class RecordInLanguagesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "fr | 1 | Ash et Dee ne gardent pas le même souvenir de la séance du 1er août_; demandez-leur.",
-                "fr | 2 | Ash et Dee ne gardent pas le même souvenir de la séance du 2 août_; demandez-leur.",
+                "fr | 1 | Ash et Dee ne gardent pas le même souvenir du cours du 1er août_; demandez-leur.",
+                "fr | 2 | Ash et Dee ne gardent pas le même souvenir du cours du 2 août_; demandez-leur.",
                 "it | 1 | Ash e Dee ricordano in modo diverso il giorno 1º agosto; chiedete a loro.",
                 "it | 8 | Ash e Dee ricordano in modo diverso il giorno 8 agosto; chiedete a loro.",
                 "es | 1 | Ash y Dee no recuerdan lo mismo del 1 de agosto; pregúnteles.",

@@ -62,7 +62,7 @@ class SpokenPlanningTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
                     en | There is no class 'tonigt' in the folder classes of the school; did you mean 'tonight'?
-                    fr | Il n’y a pas de séance « tonigt » dans le dossier classes de l’école ; vouliez-vous dire « tonight » ?
+                    fr | Il n’y a pas de cours « tonigt » dans le dossier classes de l’école ; vouliez-vous dire « tonight » ?
                     it | Non c’è una lezione «tonigt» nella cartella classes della scuola; intendevate «tonight»?
                     es | No hay ninguna clase «tonigt» en la carpeta classes de la escuela; ¿quería decir «tonight»?
                     de | Im Ordner classes der Schule gibt es keine Stunde „tonigt“; ist „tonight“ gemeint?

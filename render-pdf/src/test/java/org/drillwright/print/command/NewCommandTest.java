@@ -28,6 +28,30 @@ class NewCommandTest {
         assertTrue(Files.exists(file));
     }
 
+    /** Words by eye; whatever stands in it for people, the settings are the same. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            fr | # Le nom, tel qu’il est imprimé sur les cartes et les feuilles.
+            it | # Il nome, com’è stampato su schede e fogli.
+            es | # El nombre, tal como se imprime en tarjetas y hojas.
+            de | # Der Name, wie er auf Karten und Blättern steht.
+            """)
+    void settingsAreRemarkedOnInTheSchoolsLanguage(String language, String remark) throws IOException {
+        assertEquals(
+                0, Trial.run(folder, "begin", "--language", language, "Ours").code());
+        String settings = Files.readString(folder.resolve("school.yaml"));
+        assertTrue(settings.contains("\n" + remark + "\n"), settings);
+        Path english = Files.createDirectories(folder.resolve("english"));
+        assertEquals(0, Trial.run(english, "begin", "Ours").code());
+        assertEquals(
+                bare(Files.readString(english.resolve("school.yaml"))).replace("language: en", "language: " + language),
+                bare(settings));
+    }
+
+    private static String bare(String settings) {
+        return settings.replaceAll("(?m)^#.*\\R", "");
+    }
+
     /** Each of the drills to begin with is in the school's language, and is read whole in it. */
     @ParameterizedTest
     @CsvSource({

@@ -51,7 +51,10 @@ public record Booklet(
         return new PageNumbers(pages);
     }
 
-    /** All pages in the order of reading; the first lies at the right, or at the left if the language is read from there. None of its drills may be too long. */
+    /**
+     * All pages in the order of reading; the first lies at the right, in a language from right to left at the left. None of
+     * its drills may be too long.
+     */
     public List<Frame> pages(PageGrid paper, Labels labels, Typefaces faces) {
         Printing printing = new Printing(paper, labels, faces);
         Laid laid = printing.lay(new Laid(List.of(), Map.of(), CONTENTS, CONTENTS));

@@ -52,14 +52,13 @@ record Rows(Press press, List<Double> lefts, int heading) {
                                     .max()
                                     .orElse(0)));
         }
-        List<Double> held = Widths.holding(widths, least);
-        List<Double> moved = new ArrayList<>();
+        List<Double> held = new ArrayList<>();
         double left = lefts.get(0);
-        for (double width : held) {
-            moved.add(left);
+        for (double width : Widths.holding(widths, least)) {
+            held.add(left);
             left += width;
         }
-        return held.equals(widths) ? new Rows(press, lefts, heading) : new Rows(press, moved, heading);
+        return new Rows(press, held, heading);
     }
 
     /** Between a heavy rule and a thin one. */

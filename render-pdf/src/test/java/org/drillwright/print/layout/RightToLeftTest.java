@@ -13,9 +13,13 @@ import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
 import org.drillwright.print.Flat;
 import org.drillwright.print.frame.Box;
+import org.drillwright.print.frame.Face;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.frame.Ink;
 import org.drillwright.print.frame.Mark;
 import org.drillwright.print.frame.Node;
+import org.drillwright.print.frame.Role;
+import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.fit.Format;
 import org.drillwright.print.layout.fit.Grid;
 import org.drillwright.print.layout.words.Back;
@@ -80,5 +84,22 @@ class RightToLeftTest {
                 pictures.stream().map(Node.Figure::marks).toList());
         Box title = Flat.box(Flat.texts(card).get(0));
         assertEquals(grid.width() - grid.axis(), title.right(), 0.01);
+    }
+
+    /** A day that stands upright at the left is read from below at the right, as far from the edge; an arrow points back. */
+    @Test
+    void whatIsMirroredTwiceIsAsItWas() {
+        Mark.Text day = new Mark.Text(40, 90, 10, Face.REGULAR, "2026-12-09", Ink.BLACK, 90);
+        Mark.Text pages = new Mark.Text(10, 20, 10, Face.BOLD, "\u2190 16, 19", Ink.BLACK);
+        Frame page = new Frame(200, 100, 5, List.of(), List.of(new Node.Words(Role.PARAGRAPH, List.of(day, pages))));
+        Frame turned = Mirrored.of(page, Family.dejaVu());
+        List<Mark.Text> texts = Flat.texts(turned);
+        assertEquals(
+                40 - day.size() * Family.dejaVu().of(Face.REGULAR).capHeight(),
+                200 - texts.get(0).x(),
+                1e-9);
+        assertEquals("\u2192 16, 19", texts.get(1).text());
+        assertEquals(190, Flat.box(texts.get(1)).right(), 0.01);
+        assertEquals(page, Mirrored.of(turned, Family.dejaVu()));
     }
 }

@@ -1,0 +1,28 @@
+package org.drillwright.wording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.awt.ComponentOrientation;
+import java.util.Locale;
+import org.drillwright.model.Language;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class DirectionTest {
+
+    /** The JDK knows of some languages which way they are read, of no other than those that it knows. */
+    @ParameterizedTest
+    @MethodSource("org.drillwright.model.Language#all")
+    void eachLanguageIsReadAsItsWordsSay(Language language) {
+        assertEquals(
+                !ComponentOrientation.getOrientation(language.locale()).isLeftToRight(),
+                Direction.of(language.locale()).isRightToLeft());
+    }
+
+    @Test
+    void aLanguageWithoutWordsIsSpokenToInEnglish() {
+        assertEquals(Direction.LEFT_TO_RIGHT, Direction.of(Locale.forLanguageTag("qaa")));
+        assertEquals("ltr", Direction.LEFT_TO_RIGHT.word());
+    }
+}

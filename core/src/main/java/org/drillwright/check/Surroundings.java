@@ -60,7 +60,7 @@ public final class Surroundings {
 
     /**
      * Reads the words of a drill: in the language that it states first, or else in its school's, if that accounts for all of them.
-     * Where it does not, in the one that lists most of them. What is not read whole in that, all languages are asked for.
+     * Where it does not, in the one that lists most words of its turns. What is not read whole in that, all languages are asked for.
      */
     TurnReader reader(Drill drill) {
         Language likely = drill.language().orElseGet(() -> likely(drill));
@@ -71,18 +71,20 @@ public final class Surroundings {
         Language home = school.language();
         return reader.accountsFor(texts(drill), home.word())
                 ? home
-                : new Language(reader.at(home.word()).mostLikely(texts(drill).toList()));
+                : new Language(reader.at(home.word()).mostLikely(turns(drill).toList()));
     }
 
     /** A caller's words are not read. */
     private static Stream<String> texts(Drill drill) {
-        return Stream.concat(
-                Stream.of(drill.start(), drill.opening(), drill.closing()),
-                drill.steps().stream()
-                        .flatMap(step -> Stream.of(Side.values())
-                                .filter(side -> !(side == Side.LEADER && drill.form() == Form.SOLO))
-                                .flatMap(side -> step.turn(side).stream()))
-                        .map(Turn::read));
+        return Stream.concat(Stream.of(drill.start(), drill.opening(), drill.closing()), turns(drill));
+    }
+
+    private static Stream<String> turns(Drill drill) {
+        return drill.steps().stream()
+                .flatMap(step -> Stream.of(Side.values())
+                        .filter(side -> !(side == Side.LEADER && drill.form() == Form.SOLO))
+                        .flatMap(side -> step.turn(side).stream()))
+                .map(Turn::read);
     }
 
     public Map<String, Drill> drills() {

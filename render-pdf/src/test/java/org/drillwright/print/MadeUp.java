@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -51,8 +50,8 @@ public enum MadeUp {
     /** Two words in which a language of compounds would have one. */
     private static final Pattern PAIR = Pattern.compile("(\\p{L}{4,}) (\\p{L}{4,})(?! \\p{L}{4,} )");
 
-    /** Of these keys the words are no words: how numbers are counted, and a day's pattern. */
-    private static final Set<String> PATTERNS = Set.of("one", "day", "day.first", "weekday", "weekday.first");
+    /** Of these keys the words are no words: how numbers are counted, what changes before a sound, and a day's pattern. */
+    private static final Pattern PATTERNS = Pattern.compile("plural\\..*|before\\..*|(week)?day(\\.first)?");
 
     private static final String PLAIN = "aeiouyAEIOUY";
     private static final List<String> DOUBLED =
@@ -220,7 +219,7 @@ public enum MadeUp {
         }
         Properties said = new Properties();
         words.forEach((key, text) ->
-                said.put(key, PATTERNS.contains(key.toString()) ? text.toString() : said(text.toString())));
+                said.put(key, PATTERNS.matcher(key.toString()).matches() ? text.toString() : said(text.toString())));
         said.replace("direction", this == FROM_THE_RIGHT ? "rtl" : "ltr");
         Path file = Path.of(beside.toString().replace("_en.", "_" + tag + "."));
         Files.createDirectories(Objects.requireNonNull(file.getParent()));

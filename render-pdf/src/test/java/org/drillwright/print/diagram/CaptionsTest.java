@@ -53,8 +53,8 @@ class CaptionsTest {
             en | Leader steps forward: feint by straight cut at the follower’s head, drawing quinte.
             fr | Meneur, marche : feinte par coup de tranchant direct à la tête du suiveur, qui attire la parade de quinte.
             it | Guida, passo avanti: finta con colpo dritto di taglio alla testa del compagno, che attira la parata di quinta.
-            es | Guía, marcha: finta por golpe de filo directo a la cabeza del seguidor, que atrae la parada de quinta.
-            de | Führender, Schritt vor: Finte (Hieb) auf den Kopf des Folgenden, lockt Quint.
+            es | Guía, marcha: finta por golpe de filo directo a la cabeza del seguidor, que provoca la parada de quinta.
+            de | Führender, Schritt vor: Finte (Hieb) auf den Kopf des Folgenden, provoziert Quint.
             """)
     void a_feint_at_the_head(String language, String said) {
         assertEquals(

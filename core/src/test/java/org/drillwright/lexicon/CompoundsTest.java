@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Words that are written as one. German, common practice, no source. */
 class CompoundsTest {
 
-    private static final Lexicon LEXICON = LexiconFile.read(List.of(
+    private final Lexicon lexicon = LexiconFile.read(List.of(
             "link s n",
             "compound POS|KIND ACTN",
             "compound KIND POS",
@@ -27,8 +27,8 @@ class CompoundsTest {
             "V weichen",
             "TO zu"));
 
-    private static String parted(String text) {
-        return LEXICON.words(text).stream()
+    private String parted(String text) {
+        return lexicon.words(text).stream()
                 .map(Token::folded)
                 .reduce((one, more) -> one + " " + more)
                 .orElse("");
@@ -59,7 +59,7 @@ class CompoundsTest {
     @ParameterizedTest
     @CsvSource({"Die Quartparade., 4, 15"})
     void parts_stand_where_the_word_stands(String text, int start, int end) {
-        List<Token> words = LEXICON.words(text);
+        List<Token> words = lexicon.words(text);
         assertEquals(
                 List.of(start, start),
                 List.of(words.get(1).span().start(), words.get(2).span().start()));
@@ -72,6 +72,6 @@ class CompoundsTest {
     @ParameterizedTest
     @CsvSource({"Rip. Kopf., 1", "Riposte. Kopf., 2"})
     void a_capital_behind_a_word_cut_short_begins_no_sentence(String text, int sentences) {
-        assertEquals(sentences, LEXICON.sentences(text).size());
+        assertEquals(sentences, lexicon.sentences(text).size());
     }
 }

@@ -83,6 +83,16 @@ final class Saying {
         return said(ORDER, action);
     }
 
+    /** Every order that leaves nothing of an action out, with its words as they are spelt. */
+    List<String> orders(Action action) {
+        Features features = features(action);
+        Set<String> all = Set.copyOf(features.names());
+        return ways(ORDER, features).stream()
+                .filter(way -> way.told().containsAll(all))
+                .map(way -> spelt.text(way.words()))
+                .toList();
+    }
+
     /** An action as what is done with the one before it; empty if it cannot be said so. */
     Optional<String> with(Action action) {
         return said(WITH, action);

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.drillwright.grammar.Grammar;
 import org.drillwright.lexicon.Entry;
 import org.drillwright.lexicon.Lexicon;
@@ -27,6 +28,9 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
     /** The parts of a language's word list. */
     private static final List<String> WORDS =
             List.of("spelling", "lines", "actions", "things", "people", "small", "manner", "short");
+
+    /** Categories of words that change no action. */
+    private static final Set<String> HOW = Set.of("MANNER", "ADJX", "INTJ", "DEG");
 
     /** The language as it comes with the program. */
     static Tongue load(String tag) {
@@ -69,6 +73,19 @@ record Tongue(String tag, Lexicon lexicon, Grammar grammar) {
         List<Entry> senses = lexicon.entries(words);
         return !senses.isEmpty()
                 && senses.stream().allMatch(sense -> sense.category().equals("MANNER"));
+    }
+
+    /** Whether a sentence has a word that is listed for how a thing is done or what it is like, and for nothing else. */
+    boolean tellsHow(List<Token> sentence) {
+        for (int at = 0; at < sentence.size(); at++) {
+            List<Lexicon.Match> senses = lexicon.at(sentence, at);
+            if (!senses.isEmpty()
+                    && senses.stream()
+                            .allMatch(sense -> HOW.contains(sense.entry().category()))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean knows(String folded) {

@@ -546,6 +546,13 @@ public final class TurnReader {
         return ways.stream().filter(way -> isReadAs(way, told, tag)).findFirst().orElse(ways.get(ways.size() - 1));
     }
 
+    /** Whether words are one of the ways in which a language says an action, and nothing beside. */
+    public boolean saysJust(String words, Action action, String tag) {
+        List<String> said = tongues.of(tag).words(words);
+        return saying(tag).orders(action).stream()
+                .anyMatch(order -> tongues.of(tag).words(order).equals(said));
+    }
+
     private boolean isReadAs(String text, List<Action> actions, String tag) {
         Utterance read = read(text, tag);
         return read.isRead() && read.actions().equals(actions);
@@ -573,8 +580,9 @@ public final class TurnReader {
         return cut(text, attempt.tongue()).sentences().stream()
                 .filter(sentence -> !sentence.isEmpty())
                 .map(sentence -> sentence.subList(0, Math.min(LONGEST, sentence.size())))
-                .flatMap(sentence -> divisions(sentence, attempt.tongue()).get(0).pieces().stream())
-                .anyMatch(Piece::isBeside);
+                .anyMatch(sentence -> attempt.tongue().tellsHow(sentence)
+                        || divisions(sentence, attempt.tongue()).get(0).pieces().stream()
+                                .anyMatch(Piece::isBeside));
     }
 
     /** What a text that is no turn, such as a caution, says that both do: 'both lunge here', 'they lunge together'. */

@@ -78,7 +78,7 @@ public final class Interpreter {
         private final boolean same;
         private final Map<FieldPath, Language> apart = new LinkedHashMap<>();
         private final List<FieldPath> staying = new ArrayList<>();
-        private final List<FieldPath> curtailed = new ArrayList<>();
+        private final Map<FieldPath, String> beside = new LinkedHashMap<>();
         private final Map<String, Message> wanted = new LinkedHashMap<>();
         private final Set<String> used = new LinkedHashSet<>();
         private final Map<String, Message> unlike = new LinkedHashMap<>();
@@ -121,7 +121,7 @@ public final class Interpreter {
                     Optional.of(into),
                     same ? Optional.empty() : Optional.of(from));
             return new Rendering(
-                    subject, subject.told(made, there), from, apart, staying, curtailed, turns, wanted, used, unlike);
+                    subject, subject.told(made, there), from, apart, staying, beside, turns, wanted, used, unlike);
         }
 
         private List<String> gear() {
@@ -231,7 +231,12 @@ public final class Interpreter {
 
         private Turn side(FieldPath place, Message where, Turn turn, Utterance read, Side side) {
             String said = turn(place, where, turn.say(), turn.read(), read, Optional.of(side));
-            return said.equals(turn.say()) ? turn : Turn.of(said);
+            String behind = beside.containsKey(place) ? Rendering.inBrackets(beside.get(place)) : "";
+            return said.equals(turn.say())
+                    ? turn
+                    : behind.isEmpty()
+                            ? Turn.of(said)
+                            : new Turn(said, said.substring(0, said.length() - behind.length()));
         }
 
         /**
@@ -258,24 +263,52 @@ public final class Interpreter {
             if (given.isPresent() && translated.isEmpty()) {
                 unlike.put(plain, whole ? readAs(given.get()) : Message.of(Interpreter.class, "turn.not.read"));
             }
-            Optional<String> grammar = whole ? grammar(read, side) : Optional.empty();
-            boolean shorter = translated.isEmpty() && tellsMore(carrying, read);
-            if (whole && given.isEmpty() && (grammar.isEmpty() || shorter)) {
+            if (translated.isPresent()) {
+                return translated.get();
+            }
+            Optional<Whole> grammar =
+                    whole ? grammar(read, side).map(said -> whole(text, carrying, said, read, side)) : Optional.empty();
+            if (whole
+                    && given.isEmpty()
+                    && grammar.filter(said -> said.rest().isEmpty()).isEmpty()) {
                 wanted.putIfAbsent(plain, ofThis(where));
             }
-            if (translated.isEmpty() && grammar.isEmpty()) {
+            if (grammar.isEmpty()) {
                 staying.add(place);
                 apart.put(place, new Language(subject.reader().tag(carrying)));
-            } else if (shorter) {
-                curtailed.add(place);
+                return text;
             }
-            return translated.or(() -> grammar).orElse(text);
+            String rest = grammar.get().rest();
+            if (!rest.isEmpty()) {
+                beside.put(place, rest);
+            }
+            return grammar.get().said() + (rest.isEmpty() ? "" : Rendering.inBrackets(rest));
+        }
+
+        /** With how and when; where other words carry the meaning, the printed ones are the rest. */
+        private Whole whole(String text, String carrying, String said, Utterance read, Optional<Side> side) {
+            if (!tellsMore(carrying, read)) {
+                return new Whole(said, "");
+            }
+            Whole.Asked asked = new Whole.Asked(
+                    words -> Same.says(subject.reader().read(words, from.word()), read, side),
+                    words -> !tellsMore(words, read),
+                    words -> words(words) <= words(subject.reader().said(read, from.word())),
+                    words -> says(words, read, side));
+            Whole whole = Whole.of(carrying, said, Same.deeds(read, side).size() == 1, from, into, asked);
+            return whole.rest().isEmpty() || carrying.equals(text) ? whole : new Whole(whole.said(), text);
         }
 
         /** Whether words tell more than their actions: how a thing is done, when or why. */
         private boolean tellsMore(String words, Utterance read) {
             return subject.reader().tellsBeside(words)
-                    || words(words) >= words(subject.reader().said(read, from.word())) + BESIDE;
+                    || (words(words) >= words(subject.reader().said(read, from.word())) + BESIDE
+                            && !saysJust(words, read));
+        }
+
+        private boolean saysJust(String words, Utterance read) {
+            return read.actions().size() == 1
+                    && subject.reader().saysJust(words, read.actions().get(0), from.word());
         }
 
         private static int words(String text) {

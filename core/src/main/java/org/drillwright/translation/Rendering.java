@@ -16,7 +16,8 @@ import org.drillwright.wording.Message;
  * @param from the language that it was written in
  * @param apart the texts that stay as they were written, by their places in the drill, each with its language
  * @param staying which of its turns, start, opening and closing do, in their order
- * @param curtailed which of these are said by their actions alone, without what is told beside
+ * @param beside which of these tell more than could be said, each with the words of the original that tell it; they stand
+ *     behind it, {@link #inBrackets}
  * @param turns how many turns, starts, openings and closings there are
  * @param wanted texts that have no translation yet, each with where it stands
  * @param used all texts that a translation was looked for
@@ -28,7 +29,7 @@ public record Rendering(
         Language from,
         Map<FieldPath, Language> apart,
         List<FieldPath> staying,
-        List<FieldPath> curtailed,
+        Map<FieldPath, String> beside,
         int turns,
         Map<String, Message> wanted,
         Set<String> used,
@@ -37,6 +38,11 @@ public record Rendering(
     public Rendering {
         apart = Map.copyOf(apart);
         staying = List.copyOf(staying);
-        curtailed = List.copyOf(curtailed);
+        beside = Map.copyOf(beside);
+    }
+
+    /** Words of the original behind what is said in the other language. */
+    public static String inBrackets(String words) {
+        return " [" + words + "]";
     }
 }

@@ -12,7 +12,7 @@ final class Same {
     private Same() {}
 
     /** What is done, and by whom if it is said. */
-    private record Deed(Action action, Optional<Side> who) {}
+    record Deed(Action action, Optional<Side> who) {}
 
     /** Whether all of a text was read, and nothing of it is open. */
     static boolean isWhole(Utterance read) {
@@ -34,7 +34,7 @@ final class Same {
     }
 
     /** In one's own turn it does not matter whether one is named. */
-    private static List<Deed> deeds(Utterance read, Optional<Side> side) {
+    static List<Deed> deeds(Utterance read, Optional<Side> side) {
         return read.clauses().stream()
                 .map(clause ->
                         new Deed(clause.action(), clause.subject().filter(who -> !side.equals(Optional.of(who)))))

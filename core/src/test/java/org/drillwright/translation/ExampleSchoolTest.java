@@ -53,9 +53,35 @@ class ExampleSchoolTest {
                 .toList();
     }
 
-    /** The drill read anew from its words in the other language, and played from these. */
+    /** The drill read anew from its words in the other language, without those of the original behind, and played from these. */
     private static Subject readAnew(Rendering one) {
-        Drill drill = one.drill().drill();
+        Drill said = one.drill().drill();
+        Drill drill = new Drill(
+                said.id(),
+                said.title(),
+                said.level(),
+                said.form(),
+                said.weapon(),
+                said.hands(),
+                said.worksOn(),
+                said.needs(),
+                said.gear(),
+                said.purpose(),
+                own(one, "start", said.start()),
+                own(one, "opening", said.opening()),
+                said.steps(),
+                own(one, "closing", said.closing()),
+                said.repeat(),
+                said.swap(),
+                said.tempo(),
+                said.note(),
+                said.cautions(),
+                said.variantOf(),
+                said.tags(),
+                said.revised(),
+                said.accept(),
+                said.language(),
+                said.madeFrom());
         Map<String, Drill> all = new LinkedHashMap<>();
         SCHOOL.entries().stream()
                 .flatMap(entry -> entry.subject().stream())
@@ -63,6 +89,13 @@ class ExampleSchoolTest {
         Surroundings around = new Surroundings(
                 one.drill().school(), TurnReader.standard().with(SCHOOL.school().words()), all);
         return new Subject(drill, one.original().file(), one.original().places(), around);
+    }
+
+    private static String own(Rendering one, String part, String text) {
+        return Optional.ofNullable(one.beside().get(FieldPath.of(part)))
+                .map(words -> text.substring(
+                        0, text.length() - Rendering.inBrackets(words).length()))
+                .orElse(text);
     }
 
     private static List<Action> actions(Utterance read) {

@@ -1,6 +1,7 @@
 package org.drillwright.translation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -28,6 +29,8 @@ import org.drillwright.school.Unsaved;
 import org.drillwright.source.FieldPath;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What of a drill is said in another language, and what stays. Facts of language are common practice, no source. */
 class InterpreterTest {
@@ -205,6 +208,39 @@ class InterpreterTest {
         assertNotEquals(
                 org.drillwright.mark.PrintMark.of(drill, french().drill().school()),
                 org.drillwright.mark.PrintMark.of(written, french().drill().school()));
+    }
+
+    /** How and when is said where it is listed; else it stands behind, and wants a translation. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    Return to guard in sixte, hand high.              | Mettez-vous en garde en sixte, la main haute.         |
+                    Return to guard in sixte as your partner lunges.  | Mettez-vous en garde en sixte quand le partenaire se fend. |
+                    Return to guard in sixte, thumb on top.           | Mettez-vous en garde en sixte. [thumb on top]         | thumb on top
+                    Return to guard in sixte because he lunges.       | Mettez-vous en garde en sixte. [because he lunges]    | because he lunges
+                    Retreat slowly, thumb on top.                     | Rompez. [slowly, thumb on top]                        | slowly, thumb on top
+                    Retreat one step.                                 | Rompez.                                               |
+                    Retreat slowly.                                   | Rompez lentement.                                     |
+                    """)
+    void howAndWhenIsNotLost(String turn, String said, String behind) {
+        Rendering one = render(DRILL.replace("Return to guard in sixte.", turn), FRENCH);
+        FieldPath place = FieldPath.of("steps/2/follower");
+        assertEquals(said, turn(one, 2, Side.FOLLOWER));
+        assertEquals(behind, one.beside().get(place));
+        assertEquals(behind != null, one.wanted().containsKey(turn));
+        assertFalse(one.apart().containsKey(place));
+    }
+
+    /** Once the school has translated it, nothing stands behind. */
+    @Test
+    void aTranslationOfHowIsPrinted() {
+        String turn = "Return to guard in sixte, thumb on top.";
+        Rendering one = render(
+                DRILL.replace("Return to guard in sixte.", turn),
+                FRENCH,
+                entry(turn, "Mettez-vous en garde en sixte, la main haute."));
+        assertEquals("Mettez-vous en garde en sixte, la main haute.", turn(one, 2, Side.FOLLOWER));
+        assertEquals(Map.of(), one.unlike());
+        assertFalse(one.beside().containsKey(FieldPath.of("steps/2/follower")));
     }
 
     /** What a drill is said to be in, in its file, is where it is looked first. */

@@ -11,6 +11,7 @@ import org.drillwright.model.Step;
 import org.drillwright.model.Turn;
 import org.drillwright.print.diagram.Picture;
 import org.drillwright.print.diagram.Pictures;
+import org.drillwright.print.layout.words.AuthorsWords;
 import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.TextPlace;
 import org.drillwright.print.svg.Symbols;
@@ -282,7 +283,12 @@ final class Article {
     }
 
     private void author(String written, TextPlace place) {
-        voice.author(html, written, of.tag(place), turned);
+        Optional<AuthorsWords.Behind> behind = of.card().words().behind(place, written);
+        String own = written.substring(
+                0, written.length() - behind.map(end -> end.words().length()).orElse(0));
+        voice.author(html, own.stripTrailing(), of.tag(place), turned);
+        behind.ifPresent(
+                end -> voice.author(html.words(" "), end.words(), end.language().toLanguageTag(), turned));
     }
 
     private void gear() {

@@ -136,9 +136,8 @@ public final class InLanguage {
                     written(),
                     Message.clauses(staying)));
         }
-        int shorter = printed.values().stream()
-                .mapToInt(one -> one.curtailed().size())
-                .sum();
+        int shorter =
+                printed.values().stream().mapToInt(one -> one.beside().size()).sum();
         if (shorter > 0) {
             note(Message.counted(InLanguage.class, "in-language.shorter", shorter));
         }

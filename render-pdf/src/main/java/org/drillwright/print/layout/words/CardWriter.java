@@ -58,11 +58,11 @@ public final class CardWriter {
                 about(),
                 present(
                         gear(),
-                        labelled(Label.OPENING, drill.opening(), in("opening")),
-                        labelled(Label.START, drill.start(), in("start"))),
+                        labelled(Label.OPENING, drill.opening(), TextPlace.of("opening")),
+                        labelled(Label.START, drill.start(), TextPlace.of("start"))),
                 heads(),
                 IntStream.range(0, drill.steps().size()).mapToObj(this::count).toList(),
-                labelled(Label.CLOSING, drill.closing(), in("closing")),
+                labelled(Label.CLOSING, drill.closing(), TextPlace.of("closing")),
                 repeat(),
                 IntStream.range(0, drill.cautions().size())
                         .mapToObj(this::caution)
@@ -113,8 +113,8 @@ public final class CardWriter {
         return new CardText.Count(
                 String.valueOf(step.number().orElse(at + 1)),
                 one(step.call(), Face.BOLD, words.of(place.key("call"), words.leader())),
-                turn(step.leader(), isSolo() ? Face.BOLD : Face.REGULAR, words.of(place.key("leader"), words.leader())),
-                turn(step.follower(), Face.REGULAR, words.of(place.key("follower"), words.follower())),
+                turn(step.leader(), isSolo() ? Face.BOLD : Face.REGULAR, place.key("leader"), words.leader()),
+                turn(step.follower(), Face.REGULAR, place.key("follower"), words.follower()),
                 one(step.distance(), Face.REGULAR, words.of(place.key("distance"))),
                 words.ends().contains(at),
                 one(step.safety(), Face.REGULAR, words.of(place.key("safety"))),
@@ -144,8 +144,35 @@ public final class CardWriter {
                 && count.begin().attackOn(side).isEmpty();
     }
 
-    private Paragraph turn(Optional<Turn> turn, Face face, Locale language) {
-        return one(turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING), face, language);
+    private Paragraph turn(Optional<Turn> turn, Face face, TextPlace place, Locale usual) {
+        String said = turn.map(Turn::say).filter(say -> !say.isBlank()).orElse(NOTHING);
+        return Paragraph.of(faces, parts(said, face, place, words.of(place, usual)));
+    }
+
+    /** A text, and what it ends with in another language. */
+    private List<Styled> parts(String said, Face face, TextPlace place, Locale language) {
+        Optional<AuthorsWords.Behind> behind = words.behind(place, said);
+        String own = said.substring(
+                        0,
+                        said.length() - behind.map(end -> end.words().length()).orElse(0))
+                .strip();
+        return Stream.concat(
+                        Stream.of(new Styled(own, face, AuthorsWords.among(labels, language))),
+                        behind.stream()
+                                .map(end -> new Styled(end.words(), face, AuthorsWords.among(labels, end.language()))))
+                .toList();
+    }
+
+    private Paragraph labelled(Label label, String said, TextPlace place) {
+        if (said.isBlank()) {
+            return plain("");
+        }
+        return Paragraph.of(
+                faces,
+                Stream.concat(
+                                Stream.of(new Styled(labels.text(label), Face.BOLD)),
+                                parts(said, Face.REGULAR, place, words.of(place)).stream())
+                        .toList());
     }
 
     /** The drill's own gear is in the author's words, what is usual in the school's. */

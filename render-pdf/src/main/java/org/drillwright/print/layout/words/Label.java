@@ -27,6 +27,7 @@ public enum Label {
     ONE_OF,
     REVISED,
     MADE_FROM,
+    IN_BRACKETS,
     DRAFT,
     DEFERRAL,
     DEFERRAL_SHORT,

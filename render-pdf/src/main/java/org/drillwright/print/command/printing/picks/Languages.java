@@ -47,7 +47,13 @@ public final class Languages {
         Locale into = school.language().locale();
         Map<TextPlace, Locale> apart = new HashMap<>();
         said.apart().forEach((place, language) -> apart.put(TextPlace.of(place.text()), language.locale()));
-        return new AuthorsWords(into, into, into, ends(said.original()), apart);
+        Map<TextPlace, AuthorsWords.Behind> behind = new HashMap<>();
+        said.beside()
+                .forEach((place, words) -> behind.put(
+                        TextPlace.of(place.text()),
+                        new AuthorsWords.Behind(
+                                Rendering.inBrackets(words).strip(), said.from().locale())));
+        return new AuthorsWords(into, into, into, ends(said.original()), apart, behind);
     }
 
     /** The tag of the language that most of a drill's turns are read in; the school's for a drill without turns. */

@@ -5,9 +5,11 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.drillwright.check.Subject;
+import org.drillwright.model.Language;
 import org.drillwright.model.School;
 import org.drillwright.phrase.Replay;
 import org.drillwright.print.layout.words.CardSubject;
+import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.school.SchoolFolder.Entry;
@@ -101,8 +103,15 @@ public record Pick(
     private List<String> remarks(Labels labels) {
         return Stream.concat(
                         Unjudged.remark(this, labels).stream(),
-                        rendering.flatMap(said -> said.drill().drill().madeFrom()).map(labels::madeFrom).stream())
+                        rendering.stream().flatMap(said -> madeFrom(said, labels)))
                 .toList();
+    }
+
+    private static Stream<String> madeFrom(Rendering said, Labels labels) {
+        Optional<Language> from = said.drill().drill().madeFrom();
+        return Stream.concat(
+                from.map(labels::madeFrom).stream(),
+                said.beside().isEmpty() ? Stream.empty() : Stream.of(labels.text(Label.IN_BRACKETS)));
     }
 
     /** Whether there is a whole drill to print; a file never half-loads. */

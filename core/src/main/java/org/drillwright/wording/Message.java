@@ -142,6 +142,11 @@ public sealed interface Message {
         return Message.of(Message.class, "quoted", words);
     }
 
+    /** A heading, and what stands behind its colon. */
+    static Message titled(String heading, String words) {
+        return Message.of(Message.class, "titled", heading, words);
+    }
+
     /** With a capital at its beginning. */
     default Message capital() {
         return isEmpty() ? this : new Capital(this);

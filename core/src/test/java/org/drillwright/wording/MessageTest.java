@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.text.NumberFormat;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
 import org.drillwright.model.Side;
@@ -15,6 +18,7 @@ import org.drillwright.terms.Terms;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Expected words are from memory of each language's grammar; how numbers are counted is from CLDR's plural rules. */
 class MessageTest {
@@ -111,5 +115,32 @@ class MessageTest {
     void a_sentence_begins_with_a_capital_whatever_letter_that_is() {
         assertEquals("Épée.", Message.plain("épée").sentence().in(Locale.FRENCH));
         assertEquals("\uD801\uDC00.", Message.plain("\uD801\uDC28").sentence().english());
+    }
+
+    /** The JDK has CLDR's patterns of dates, names of months and days, and decimal signs (java.text, its first provider). English is ISO 8601. */
+    @ParameterizedTest
+    @ValueSource(strings = {"fr", "it", "es", "de"})
+    void days_and_decimals_are_as_cldr_has_them(String language) {
+        Locale locale = Locale.forLanguageTag(language);
+        LocalDate day = LocalDate.of(2026, 1, 2);
+        for (int at = 0; at < 365; at++, day = day.plusDays(1)) {
+            if (day.getDayOfMonth() != 1) {
+                assertEquals(
+                        cldr(FormatStyle.LONG, day, locale), Message.day(day).in(locale));
+                assertEquals(
+                        cldr(FormatStyle.FULL, day, locale),
+                        Message.weekday(day).in(locale));
+            }
+        }
+        assertEquals(
+                NumberFormat.getInstance(locale).format(18.25),
+                Message.metres(1825).in(locale));
+        assertEquals(
+                String.valueOf(NumberFormat.getInstance(locale).format(18)),
+                Message.metres(1800).in(locale));
+    }
+
+    private static String cldr(FormatStyle style, LocalDate day, Locale locale) {
+        return DateTimeFormatter.ofLocalizedDate(style).withLocale(locale).format(day);
     }
 }

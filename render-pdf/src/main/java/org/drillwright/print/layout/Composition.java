@@ -25,6 +25,7 @@ import org.drillwright.print.layout.words.Label;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
+import org.drillwright.wording.Message;
 
 /**
  * The pieces of a drill set on one grid, shared out on the sides of as many cards as they need. Sheets for the wall have
@@ -193,7 +194,9 @@ final class Composition {
                 ? rest.substring(0, 1).toUpperCase(labels.language().locale()) + rest.substring(1)
                 : counts + ", " + rest;
         Label where = !isRinged() ? Label.OVER_SHEET : behind ? Label.OVER_CARD : Label.OVER_BACK;
-        String words = what + ": " + labels.text(where) + ".";
+        String words = Message.titled(what, labels.text(where))
+                .sentence()
+                .in(labels.language().locale());
         return Slab.stack(List.of(
                 press.space(0.3),
                 press.paragraph(press.words(Face.BOLD, words), press.grid().axis())));

@@ -34,6 +34,10 @@ class EveryWordTest {
 
     private static final Pattern FORM = Pattern.compile("\\.(zero|one|two|few|many|other)$");
 
+    /** The rooms of what is printed. */
+    private static final Pattern PAPER = Pattern.compile(
+            "package org\\.drillwright\\.print\\.(layout|sheet|page|booklet|handout|impose|phone|diagram)\\b");
+
     private static final Pattern GAP = Pattern.compile("\\{(\\d)(?::[a-z]+)?\\}");
 
     private static final Pattern SAID =
@@ -119,6 +123,20 @@ class EveryWordTest {
         there(english, "fr")
                 .forEach((key, text) -> assertFalse(
                         BREAKABLE.matcher(text.toString()).find(), () -> english + " fr: " + key + "=" + text));
+    }
+
+    /** A colon that a class puts between two words of people is set as in English in every language. */
+    @Test
+    void no_class_sets_a_colon_on_paper() throws IOException {
+        List<String> glued = new ArrayList<>();
+        for (Path source : sources()) {
+            String text = Files.readString(source);
+            boolean onPaper = PAPER.matcher(text).find();
+            if (onPaper && text.contains(" + \": \" + ")) {
+                glued.add(name(source));
+            }
+        }
+        assertEquals(List.of(), glued);
     }
 
     /** What a class says has to be in the file of its room. */

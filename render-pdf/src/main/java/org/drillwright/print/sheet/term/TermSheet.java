@@ -94,7 +94,10 @@ public final class TermSheet {
         for (GroupPlan group : plan.groups()) {
             flow.turn();
             flow.add(new Type(faces, TITLE * scale)
-                    .title(TermText.title(plan) + ": " + group.group().name(), sheet.inner()));
+                    .title(
+                            Message.titled(TermText.title(plan), group.group().name())
+                                    .in(language),
+                            sheet.inner()));
             Type type = new Type(faces, WORDS * scale);
             flow.add(type.paragraph(
                     Face.REGULAR, TermGrid.legend(plan.term(), group).in(language), sheet.inner()));

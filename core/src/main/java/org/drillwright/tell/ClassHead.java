@@ -13,14 +13,10 @@ public final class ClassHead {
         return Message.of(
                 ClassHead.class,
                 "class",
-                date(plan),
+                Message.weekday(plan.brief().date()),
                 Message.of(ClassHead.class, "mode." + plan.brief().mode().word()),
                 Message.counted(ClassHead.class, "people", plan.here().size()),
                 Message.counted(
                         ClassHead.class, "drills", plan.lesson().drills().size()));
-    }
-
-    public static Message date(ClassPlan plan) {
-        return Message.weekday(plan.brief().date());
     }
 }

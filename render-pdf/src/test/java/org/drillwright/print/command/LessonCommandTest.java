@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -75,6 +77,16 @@ class LessonCommandTest {
     void theEveningOfTheExampleIsOnePage() throws IOException {
         Trial trial = Trial.run(Example.copyTo(folder), "lesson", "tonight", "--out", "lesson.pdf");
         assertTrue(trial.out().contains("Lesson of Wednesday 2026-12-02, 1 page."), trial.out() + trial.err());
+    }
+
+    @Test
+    void aSheetIsCalledInItsSchoolsLanguage() throws IOException {
+        Path school = Example.copyTo(folder);
+        Files.writeString(school.resolve("school.yaml"), "\nlanguage: de\n", StandardOpenOption.APPEND);
+        Trial trial = Trial.run(school, "lesson", "tonight", "--out", "lesson.pdf");
+        assertTrue(
+                trial.out().contains("lesson.pdf: Stunde am Mittwoch, 2. Dezember 2026, 1 Seite."),
+                trial.out() + trial.err());
     }
 
     @Test

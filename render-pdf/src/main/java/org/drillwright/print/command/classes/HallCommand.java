@@ -15,6 +15,8 @@ import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.command.planning.Wall;
 import org.drillwright.print.sheet.HallSheet;
+import org.drillwright.print.sheet.HandWord;
+import org.drillwright.print.sheet.HandWords;
 import org.drillwright.tell.HallJson;
 import org.drillwright.tell.HallText;
 import org.drillwright.wording.Message;
@@ -57,7 +59,7 @@ public final class HallCommand implements Callable<Integer> {
             file.get()
                     .write(
                             tonight.folder(),
-                            "The hall",
+                            HandWords.in(settings.language()).text(HandWord.HALL),
                             faces -> HallSheet.pages(
                                     floor, pairs, named.sheet(settings), settings, shown.mark(), faces));
             run.out().println(run.said(layout.sentence()));

@@ -12,8 +12,9 @@ import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.command.planning.Wall;
+import org.drillwright.print.sheet.HandWord;
+import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.sheet.LessonSheet;
-import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.LessonJson;
 import org.drillwright.tell.LessonText;
 import picocli.CommandLine.Command;
@@ -53,7 +54,10 @@ public final class LessonCommand implements Callable<Integer> {
             file.get()
                     .write(
                             tonight.folder(),
-                            "Lesson of " + ClassHead.date(tonight.plan()),
+                            HandWords.in(settings.language())
+                                    .of(
+                                            HandWord.LESSON_OF,
+                                            tonight.plan().brief().date()),
                             faces -> LessonSheet.pages(
                                     tonight.plan(), pairs, settings, named.sheet(settings), shown.mark(), faces));
             run.out().println(run.said(LessonText.sentence(tonight.plan().lesson())));

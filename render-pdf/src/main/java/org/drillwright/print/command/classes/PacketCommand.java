@@ -19,12 +19,13 @@ import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.command.planning.Wall;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.sheet.HandWord;
+import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.sheet.LessonSheet;
 import org.drillwright.print.sheet.SubstituteSheet;
 import org.drillwright.print.sheet.wall.EveningSheet;
 import org.drillwright.print.text.Typefaces;
 import org.drillwright.record.History;
-import org.drillwright.tell.ClassHead;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -71,7 +72,8 @@ public final class PacketCommand implements Callable<Integer> {
         String mark = kept.map(one -> one.mark().shown()).orElse("");
         file.write(
                 tonight.folder(),
-                "Packet for " + ClassHead.date(tonight.plan()),
+                HandWords.in(tonight.folder().school().language())
+                        .of(HandWord.PACKET_OF, tonight.plan().brief().date()),
                 faces -> pages(tonight, shown.plan(), mark, faces));
         shown.standing().remarks().forEach(remark -> run.out().println(run.said(remark)));
         kept.ifPresent(one -> run.out().println(run.said(wall.sentence(shown, one))));

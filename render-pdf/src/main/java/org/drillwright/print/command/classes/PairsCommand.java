@@ -22,10 +22,11 @@ import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
 import org.drillwright.print.command.planning.Wall;
 import org.drillwright.print.frame.Frame;
+import org.drillwright.print.sheet.HandWord;
+import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.sheet.WallSheet;
 import org.drillwright.print.sheet.wall.EveningSheet;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.tell.ClassHead;
 import org.drillwright.tell.PairsJson;
 import org.drillwright.tell.PairsText;
 import org.drillwright.wording.Message;
@@ -131,7 +132,8 @@ public final class PairsCommand implements Callable<Integer> {
         public void write(Tonight tonight, PairingPlan plan, Kept kept) {
             file.write(
                     tonight.folder(),
-                    "Partners of " + ClassHead.date(tonight.plan()),
+                    HandWords.in(tonight.folder().school().language())
+                            .of(HandWord.PARTNERS_OF, tonight.plan().brief().date()),
                     faces -> pages(tonight, plan, kept.mark().shown(), faces));
         }
     }

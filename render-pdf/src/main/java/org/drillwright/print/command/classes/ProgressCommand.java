@@ -14,6 +14,8 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.print.sheet.HandWord;
+import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.sheet.ProgressSheet;
 import org.drillwright.tell.ProgressText;
 import picocli.CommandLine.Command;
@@ -62,7 +64,7 @@ public final class ProgressCommand implements Callable<Integer> {
             file.get()
                     .write(
                             opened.folder(),
-                            "Progress",
+                            HandWords.in(settings.language()).text(HandWord.WHO_KNOWS),
                             faces -> ProgressSheet.pages(
                                     progress, names, sheet.orElse(settings.sheet()), settings, faces));
         } else if (format == TableFormat.CSV) {

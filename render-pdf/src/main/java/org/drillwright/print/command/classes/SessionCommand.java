@@ -23,6 +23,8 @@ import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.RecordAdding;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.print.sheet.HandWord;
+import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.sheet.SessionSheet;
 import org.drillwright.record.Added;
 import org.drillwright.record.Entry;
@@ -116,7 +118,7 @@ public final class SessionCommand implements Callable<Integer> {
             file.get()
                     .write(
                             opened.folder(),
-                            "Training for two",
+                            HandWords.in(settings.language()).text(HandWord.FOR_TWO),
                             faces -> SessionSheet.pages(
                                     session,
                                     hidden ? Naming.initials(roster.names()) : Naming.full(),

@@ -71,9 +71,9 @@ final class Defence {
 
     private State meet(State state, Action.Parry parry, Attack attack) {
         Side by = moment.by();
-        judgeCeding(state, parry, attack);
+        boolean yields = mayYield(state, parry, attack);
         askWhetherFree(state, parry, attack);
-        if (parry.position().isPresent() && !attack.beyondTable()) {
+        if (parry.position().isPresent() && !attack.beyondTable() && !yields) {
             ParryJudge judge = new ParryJudge(setting, state.of(by), parry, ledger);
             if (!attack.drawn() && judge.mayBeDrawnBy(attack)) {
                 ledger.asks("line", false, attack.feintLine().orElseThrow().since());
@@ -93,15 +93,20 @@ final class Defence {
         return attack.meant() ? afterContact(met, parry) : afterFeint(met);
     }
 
-    /** A ceding parry yields to a blade that holds or carries one's own: common practice, no source. */
-    private void judgeCeding(State state, Action.Parry parry, Attack attack) {
+    /**
+     * A ceding parry yields to a blade that holds or carries one's own: common practice, no source.
+     *
+     * @return whether it may, because it is not known if there is a contact to yield to; then neither is where it has to end
+     */
+    private boolean mayYield(State state, Action.Parry parry, Attack attack) {
         if (parry.kind() != ParryKind.CEDING || attack.contact()) {
-            return;
+            return false;
         }
         Fact<Optional<Engagement>> contact = state.engagement();
         if (ledger.asks("contact", contact.isKnown(), contact.since())) {
             ledger.refuse(new Refusal.NothingToCedeTo());
         }
+        return !contact.isKnown();
     }
 
     /**

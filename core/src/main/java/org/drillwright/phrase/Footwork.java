@@ -34,7 +34,10 @@ final class Footwork {
             from = state.with(by, state.of(by).withFeet(Fact.of(Feet.ON_GUARD))).with(Range.UNKNOWN);
         }
         if (step.foot() == Action.Foot.GAIN) {
-            return from.with(by, from.of(by).withGain());
+            // The rear foot brought up to a lunge is the return to guard forward, before a reprise: common practice, no source.
+            return state.of(by).isLunged()
+                    ? comeUp(state, Action.Way.FORWARD)
+                    : from.with(by, from.of(by).withGain());
         }
         return from.with(half ? Range.UNKNOWN : from.measure().shift(shift));
     }

@@ -117,4 +117,20 @@ class NotJudgedTest {
                 || !drill.subject().coverage().isWhole();
         assertTrue(said, () -> "" + drill.all());
     }
+
+    /** What a ceding parry may close hangs on the blade it yields to, and whether there is one is not known here. */
+    @Test
+    void a_parry_that_yields_is_not_judged_where_the_contact_is_not_known() {
+        String drill = """
+                start: On guard in quarte, engaged, at lunge distance.
+                steps:
+                  - {leader: Bind the blade to octave., follower: "Yield, the arm frobly.", distance: lunge}
+                  - {leader: Lunge to the flank., follower: Ceding parry of quarte., distance: lunge}
+                """;
+        assertEquals(List.of(), Judged.drill(drill).findings("parry-misses"));
+        String apart = drill.replace("engaged", "blades apart")
+                .replace("Bind the blade to octave", "Hold")
+                .replace("\"Yield, the arm frobly.\"", "Hold.");
+        assertEquals(1, Judged.drill(apart).findings("parry-misses").size());
+    }
 }

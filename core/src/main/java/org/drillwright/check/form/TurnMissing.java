@@ -56,17 +56,22 @@ public final class TurnMissing implements Rule {
     }
 
     private static void report(Subject subject, int step, Side side, Findings findings) {
-        boolean callersWord = subject.drill().form() == Form.SOLO && side == Side.LEADER;
         findings.error(
                 TEXT.id(),
                 subject.spanInStep(step, ""),
                 Message.of(TurnMissing.class, "turn-missing.what", subject.count(step), Terms.of(side)),
-                callersWord
-                        ? Message.of(
-                                TurnMissing.class,
-                                "turn-missing.caller",
-                                call(subject.printedWords(step, Side.FOLLOWER)))
-                        : Message.of(TurnMissing.class, "turn-missing.way", Terms.of(side), side.word()));
+                subject.drill().form() == Form.SOLO ? alone(subject, step, side) : told(side));
+    }
+
+    private static Message told(Side side) {
+        return Message.of(TurnMissing.class, "turn-missing.way", Terms.of(side), side.word());
+    }
+
+    /** In a drill for one the leader only calls; whoever writes what everyone does under it is told where that goes. */
+    private static Message alone(Subject subject, int step, Side side) {
+        return side == Side.LEADER
+                ? Message.of(TurnMissing.class, "turn-missing.caller", call(subject.printedWords(step, Side.FOLLOWER)))
+                : Message.of(TurnMissing.class, "turn-missing.class");
     }
 
     /** The class's own words as a call, where they are one short sentence. */

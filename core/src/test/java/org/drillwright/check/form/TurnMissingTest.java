@@ -50,6 +50,21 @@ class TurnMissingTest {
     }
 
     @Test
+    void what_everyone_does_belongs_under_the_follower() {
+        assertEquals(
+                List.of("In a solo drill the leader only calls: write under 'follower:' what everyone does."),
+                Judged.drill("""
+                                form: solo
+                                steps:
+                                  - leader: Advance.
+                                    distance: out
+                                """).all().stream()
+                        .filter(finding -> finding.rule().equals("turn-missing"))
+                        .map(finding -> finding.wayOut().english())
+                        .toList());
+    }
+
+    @Test
     void a_drill_without_counts_is_found() {
         assertEquals(List.of("error 1:1 'steps'"), found("steps: []"));
     }

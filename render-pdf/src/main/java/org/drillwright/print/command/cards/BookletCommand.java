@@ -14,6 +14,7 @@ import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.packet.Binding;
 import org.drillwright.print.command.packet.BookletRun;
 import org.drillwright.print.command.printing.InLanguage;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
@@ -51,7 +52,7 @@ public final class BookletCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path target = Locations.file(run.here(), out);
-        new WholeFile(target).mustBeFree();
+        new WholeFile(target).mustBeFree(Kind.PDF);
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
         if (Schools.isRefused(
                 folder, run.out(), run, Message.of(BookletCommand.class, "booklet-command.nothing.was.printed"))) {

@@ -30,6 +30,7 @@ import org.drillwright.print.command.printing.TestSheet;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
 import org.drillwright.print.command.record.Reprint;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
@@ -127,7 +128,7 @@ public final class CardsCommand implements Callable<Integer> {
         });
         Target target = target();
         if (png.isEmpty()) {
-            new WholeFile(target.path()).mustBeFree();
+            new WholeFile(target.path()).mustBeFree(Kind.PDF);
         }
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), paths));
         if (Schools.isRefused(

@@ -22,6 +22,7 @@ import org.drillwright.print.command.printing.Choices;
 import org.drillwright.print.command.printing.Edge;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.Paper;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.impose.Laminate;
 import org.drillwright.print.impose.Shift;
@@ -99,7 +100,7 @@ public final class HandoutCommand implements Callable<Integer> {
         }
         String shown = out.orElse(html ? "handout.html" : "handout.pdf");
         Path target = Locations.file(run.here(), shown);
-        new WholeFile(target).mustBeFree();
+        new WholeFile(target).mustBeFree(html ? Kind.PAGE : Kind.PDF);
         SchoolFolder folder = Schools.openFilled(run, new SchoolSearch(run).find(school.folder(), List.of()));
         if (Schools.isRefused(
                 folder, run.out(), run, Message.of(HandoutCommand.class, "handout-command.nothing.was.printed"))) {

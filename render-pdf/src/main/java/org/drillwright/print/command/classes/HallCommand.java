@@ -10,6 +10,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.planning.DataFile;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
@@ -37,6 +38,8 @@ public final class HallCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
+    private Optional<DataFile> data = Optional.empty();
+
     public HallCommand(Invocation run, SchoolOption school) {
         this.run = run;
         this.school = school;
@@ -44,7 +47,8 @@ public final class HallCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
+        Optional<SheetFile> file = named.sheetFile(out).map(name -> new SheetFile(run, name));
+        data = named.dataFile(run, out);
         return named.tonight(run, school).map(found -> told(found, file)).orElse(Exit.MATERIAL);
     }
 
@@ -66,6 +70,7 @@ public final class HallCommand implements Callable<Integer> {
         } else {
             named.tell(
                     run,
+                    data,
                     () -> HallText.of(floor, pairs, run.language()),
                     () -> HallJson.of(floor, pairs, run.language()));
         }

@@ -8,6 +8,7 @@ import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.planning.DataFile;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.Shown;
 import org.drillwright.print.command.planning.Tonight;
@@ -34,6 +35,8 @@ public final class LessonCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE")
     Optional<String> out = Optional.empty();
 
+    private Optional<DataFile> data = Optional.empty();
+
     public LessonCommand(Invocation run, SchoolOption school) {
         this.run = run;
         this.school = school;
@@ -41,7 +44,8 @@ public final class LessonCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
+        Optional<SheetFile> file = named.sheetFile(out).map(name -> new SheetFile(run, name));
+        data = named.dataFile(run, out);
         return named.tonight(run, school).map(found -> told(found, file)).orElse(Exit.MATERIAL);
     }
 
@@ -65,6 +69,7 @@ public final class LessonCommand implements Callable<Integer> {
         } else {
             named.tell(
                     run,
+                    data,
                     () -> LessonText.of(tonight.plan(), cards, run.language()),
                     () -> LessonJson.of(tonight.plan(), cards, run.language()));
         }

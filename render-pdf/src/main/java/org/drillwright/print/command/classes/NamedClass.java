@@ -9,7 +9,9 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.DataFile;
 import org.drillwright.print.command.planning.Tonight;
+import org.drillwright.print.command.write.Kind;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -34,10 +36,20 @@ final class NamedClass {
         return sheet.orElse(settings.sheet());
     }
 
+    /** The place of a sheet, if one is wished. */
+    Optional<String> sheetFile(Optional<String> out) {
+        return out.filter(name -> format == TextFormat.TEXT);
+    }
+
+    /** The place of what programs read, if it is wished in a file. */
+    Optional<DataFile> dataFile(Invocation run, Optional<String> out) {
+        return out.filter(name -> format == TextFormat.JSON).map(name -> new DataFile(run, name, Kind.DATA));
+    }
+
     /** Says it as it was asked for. */
-    void tell(Invocation run, Supplier<String> text, Supplier<String> json) {
+    void tell(Invocation run, Optional<DataFile> place, Supplier<String> text, Supplier<String> json) {
         if (format == TextFormat.JSON) {
-            run.data().print(json.get());
+            DataFile.tell(run, place, json.get());
         } else {
             run.out().print(text.get());
         }

@@ -15,6 +15,7 @@ import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
+import org.drillwright.print.command.planning.DataFile;
 import org.drillwright.print.command.planning.EveningFile;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.SheetFile;
@@ -74,6 +75,8 @@ public final class PairsCommand implements Callable<Integer> {
     @Option(names = "--why", arity = "2", paramLabel = "NAME")
     List<String> why = new ArrayList<>();
 
+    private Optional<DataFile> data = Optional.empty();
+
     public PairsCommand(Invocation run, SchoolOption school) {
         this.run = run;
         this.school = school;
@@ -82,7 +85,8 @@ public final class PairsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         mustGoTogether();
-        Optional<Output> output = out.map(this::output);
+        Optional<Output> output = named.sheetFile(out).map(this::output);
+        data = named.dataFile(run, out);
         return named.tonight(run, school).map(found -> told(found, output)).orElse(Exit.MATERIAL);
     }
 
@@ -197,6 +201,7 @@ public final class PairsCommand implements Callable<Integer> {
             List<WalkChoice> choices = shown.pairing().map(Pairing::choices).orElse(List.of());
             named.tell(
                     run,
+                    data,
                     () -> PairsText.of(tonight.plan(), plan, choices, shown.standing(), Naming.full(), run.language()),
                     () -> PairsJson.of(tonight.plan(), plan, choices, shown.standing(), Naming.full(), run.language()));
         }

@@ -12,8 +12,10 @@ import org.drillwright.print.command.console.Exit;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.DataFile;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TeachingOrder;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.sheet.HandWord;
 import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.sheet.ProgressSheet;
@@ -47,12 +49,14 @@ public final class ProgressCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
+        boolean table = format == TableFormat.CSV;
+        Optional<SheetFile> file = out.filter(name -> !table).map(name -> new SheetFile(run, name));
+        Optional<DataFile> data = out.filter(name -> table).map(name -> new DataFile(run, name, Kind.TABLE));
         ClassRun opened = ClassRun.open(run, school.folder(), List.of());
-        return opened.roster().map(roster -> told(opened, roster, file)).orElse(Exit.MATERIAL);
+        return opened.roster().map(roster -> told(opened, roster, file, data)).orElse(Exit.MATERIAL);
     }
 
-    private int told(ClassRun opened, Roster roster, Optional<SheetFile> file) {
+    private int told(ClassRun opened, Roster roster, Optional<SheetFile> file, Optional<DataFile> data) {
         Progress progress = Progress.of(
                 TeachingOrder.of(opened.folder()),
                 roster,
@@ -68,7 +72,7 @@ public final class ProgressCommand implements Callable<Integer> {
                             faces -> ProgressSheet.pages(
                                     progress, names, sheet.orElse(settings.sheet()), settings, faces));
         } else if (format == TableFormat.CSV) {
-            run.data().print(progress.csv());
+            DataFile.tell(run, data, progress.csv());
         } else {
             run.out().print(ProgressText.of(progress, run.language()));
         }

@@ -18,8 +18,10 @@ import org.drillwright.print.command.console.TextFormat;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
+import org.drillwright.print.command.planning.DataFile;
 import org.drillwright.print.command.planning.SheetFile;
 import org.drillwright.print.command.planning.TermRun;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.sheet.term.TermSheet;
 import org.drillwright.school.SchoolFolder;
@@ -67,6 +69,8 @@ public final class TermCommand implements Callable<Integer> {
     @Option(names = "--date", paramLabel = "DAY")
     Optional<LocalDate> date = Optional.empty();
 
+    private Optional<DataFile> data = Optional.empty();
+
     public TermCommand(Invocation run, SchoolOption school) {
         this.run = run;
         this.school = school;
@@ -74,7 +78,8 @@ public final class TermCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<SheetFile> file = out.map(name -> new SheetFile(run, name));
+        Optional<SheetFile> file = out.filter(name -> format == TextFormat.TEXT).map(name -> new SheetFile(run, name));
+        data = out.filter(name -> format == TextFormat.JSON).map(name -> new DataFile(run, name, Kind.DATA));
         Optional<WholeFile> events = calendar.map(this::events);
         ClassRun opened = ClassRun.open(run, school.folder(), List.of(named));
         LocalDate today = date.orElseGet(() -> LocalDate.now(run.clock()));
@@ -88,7 +93,7 @@ public final class TermCommand implements Callable<Integer> {
             throw new CannotRun(Message.of(TermCommand.class, "ending", name, ENDING));
         }
         WholeFile file = new WholeFile(Locations.file(run.here(), name));
-        file.mustBeFree();
+        file.mustBeFree(Kind.CALENDAR);
         return file;
     }
 
@@ -98,7 +103,7 @@ public final class TermCommand implements Callable<Integer> {
         file.ifPresent(sheetFile -> print(term, mark, sheetFile));
         events.ifPresent(one -> write(term, one));
         if (format == TextFormat.JSON) {
-            run.data().print(TermJson.of(term.plan(), mark, term.line().size(), run.language()));
+            DataFile.tell(run, data, TermJson.of(term.plan(), mark, term.line().size(), run.language()));
         } else if (file.isEmpty() && events.isEmpty()) {
             run.out().print(TermText.of(term.plan(), term.standing(), why, run.language()));
         } else {

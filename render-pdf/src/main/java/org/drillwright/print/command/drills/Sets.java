@@ -85,8 +85,7 @@ final class Sets {
         ReadSchool settings = folder.settings().orElseThrow();
         String name = settings.file().name();
         new WholeFile(folder.root().resolve(name))
-                .rewrite(
-                        settings.file().text(), Listing.text(settings, set, id).orElseThrow());
+                .rewrite(settings.file().text(), Listing.text(settings, set, id).orElseThrow());
         run.out().println(run.said(Message.of(Sets.class, "sets.added.to.the.set", set.name(), name)));
     }
 

@@ -11,6 +11,7 @@ import org.drillwright.print.command.printing.picks.Pick;
 import org.drillwright.print.command.printing.picks.Picking;
 import org.drillwright.print.command.printing.picks.Picks;
 import org.drillwright.print.command.printing.picks.Refusal;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.layout.words.Labels;
 import org.drillwright.print.pdf.Family;
@@ -48,7 +49,7 @@ public final class PhoneRun {
         Family faces = SchoolFaces.of(folder);
         byte[] page = new PhonePage(language.school(), language.word(set), drills, faces, faces::file).write();
         WholeFile file = new WholeFile(target);
-        file.mustBeFree();
+        file.mustBeFree(Kind.PAGE);
         file.write(page);
         Message count = Message.counted(PhoneRun.class, "drills", drills.size());
         int size = Math.max(1, page.length / KILOBYTE);

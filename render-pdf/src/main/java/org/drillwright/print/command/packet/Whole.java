@@ -2,6 +2,7 @@ package org.drillwright.print.command.packet;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.pdf.Contents;
@@ -18,7 +19,7 @@ record Whole(Path target, String shown, DocumentInfo info, Family faces) {
 
     void write(List<Frame> pages, Contents contents) {
         WholeFile file = new WholeFile(target);
-        file.mustBeFree();
+        file.mustBeFree(Kind.PDF);
         file.write(new PdfWriter(faces).bytes(pages, contents, info));
     }
 }

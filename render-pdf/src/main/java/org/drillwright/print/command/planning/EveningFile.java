@@ -8,6 +8,7 @@ import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.printing.picks.Languages;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.pdf.Family;
 import org.drillwright.print.phone.EveningDrill;
@@ -30,7 +31,7 @@ public final class EveningFile {
         this.run = run;
         this.shown = shown;
         this.file = new WholeFile(target);
-        file.mustBeFree();
+        file.mustBeFree(Kind.PAGE);
     }
 
     /** Characters that the school's font lacks are no hindrance: a phone has fonts of its own. */

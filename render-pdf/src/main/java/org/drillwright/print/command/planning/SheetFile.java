@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.printing.SchoolFaces;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.pdf.Contents;
@@ -35,7 +36,7 @@ public final class SheetFile {
         this.run = run;
         this.shown = shown;
         this.file = new WholeFile(target);
-        file.mustBeFree();
+        file.mustBeFree(Kind.PDF, Kind.SVG);
     }
 
     /** Refuses pages that can't be set in the school's faces. */
@@ -72,7 +73,7 @@ public final class SheetFile {
         List<WholeFile> files = IntStream.rangeClosed(1, pages.size())
                 .mapToObj(page -> page == 1 ? file : new WholeFile(Locations.file(run.here(), numbered(page))))
                 .toList();
-        files.forEach(WholeFile::mustBeFree);
+        files.forEach(one -> one.mustBeFree(Kind.SVG));
         for (int page = 0; page < pages.size(); page++) {
             String name = pages.size() == 1
                     ? title

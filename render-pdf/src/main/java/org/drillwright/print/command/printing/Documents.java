@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.drillwright.model.School;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.Parts;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.impose.Imposition;
@@ -47,7 +48,7 @@ final class Documents implements Product {
         this.info = new DocumentInfo(title, school.language().locale());
         this.labels = Labels.in(school.language());
         this.faces = faces;
-        this.parts = new Parts(target);
+        this.parts = new Parts(target, Kind.PDF);
         this.shown = shown;
     }
 

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.Parts;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.pdf.Family;
@@ -43,7 +44,7 @@ final class Pictures implements Product {
         }
         try {
             drawing.draw(sides, (side, png) -> {
-                Parts file = new Parts(folder.resolve(names.get(side)));
+                Parts file = new Parts(folder.resolve(names.get(side)), Kind.PNG);
                 files.add(file);
                 file.add(png);
             });

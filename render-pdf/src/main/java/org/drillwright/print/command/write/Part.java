@@ -67,8 +67,10 @@ record Part(Path path, Path target) {
         byte[] chance = new byte[CHANCE / Byte.SIZE];
         RANDOM.nextBytes(chance);
         String name = String.valueOf(target.getFileName());
-        String shown = name.substring(0, name.offsetByCodePoints(0, Math.min(NAME, name.codePointCount(0, name.length()))));
-        return shown + "." + ProcessHandle.current().pid() + "-" + HexFormat.of().formatHex(chance) + ENDING;
+        String shown =
+                name.substring(0, name.offsetByCodePoints(0, Math.min(NAME, name.codePointCount(0, name.length()))));
+        return shown + "." + ProcessHandle.current().pid() + "-"
+                + HexFormat.of().formatHex(chance) + ENDING;
     }
 
     /** Moves it into its place, over what is there, whose rights it gets. */

@@ -9,6 +9,7 @@ import java.util.Objects;
 public final class Parts {
 
     private final Path target;
+    private final Kind kind;
     private final List<Part> written = new ArrayList<>();
     private int count;
 
@@ -19,8 +20,10 @@ public final class Parts {
         String name(String file, int number, int of);
     }
 
-    public Parts(Path target) {
+    /** @param kind of file that the parts are */
+    public Parts(Path target, Kind kind) {
         this.target = target;
+        this.kind = kind;
     }
 
     /** Writes one more part beside its place. */
@@ -43,7 +46,7 @@ public final class Parts {
             places.add(new WholeFile(target.resolveSibling(name)));
         }
         try {
-            places.forEach(WholeFile::mustBeFree);
+            places.forEach(place -> place.mustBeFree(kind));
             // A part leaves the list first: where it cannot be moved, it is kept and its place is named.
             places.forEach(place -> place.take(written.remove(0)));
         } finally {

@@ -6,6 +6,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.wording.Message;
 
@@ -59,12 +60,25 @@ public final class WholeFile {
         }
     }
 
-    /** Refuses a place where something lies that is not a document of ours to replace. */
-    public void mustBeFree() {
+    /**
+     * Refuses a name that tells of another kind than what is to be written, and a place where something lies that is not a
+     * document of ours to replace.
+     *
+     * @param kinds what can be written there; the first where the name says nothing of it
+     */
+    public void mustBeFree(Kind... kinds) {
         mustTakeAFile(file);
+        Kind kind = Kind.of(file).filter(List.of(kinds)::contains).orElse(kinds[0]);
+        if (Kind.isNamedByKind(file) && Kind.of(file).filter(kind::equals).isEmpty()) {
+            Message endings = Arrays.stream(kinds)
+                    .map(Kind::ending)
+                    .map(Message::plain)
+                    .reduce((one, other) -> Message.of(WholeFile.class, "whole-file.or", one, other))
+                    .orElseThrow();
+            throw new CannotRun(Message.of(WholeFile.class, "whole-file.ending", file, kind.said(), endings));
+        }
         try {
             Path target = followed();
-            Kind kind = Kind.of(target);
             if (Files.isRegularFile(target) && Files.size(target) > 0 && !kind.isOf(target)) {
                 throw new CannotRun(Message.of(WholeFile.class, "whole-file.is.another.kind", file, kind.said()));
             }

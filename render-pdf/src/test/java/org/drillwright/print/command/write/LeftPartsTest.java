@@ -28,7 +28,7 @@ class LeftPartsTest {
     }
 
     private List<String> afterPrinting() throws IOException {
-        Parts parts = new Parts(folder.resolve("cards.pdf"));
+        Parts parts = new Parts(folder.resolve("cards.pdf"), Kind.PDF);
         parts.add(new byte[] {'%', 'P', 'D', 'F'});
         parts.place((file, number, of) -> file);
         try (Stream<Path> files = Files.list(folder)) {

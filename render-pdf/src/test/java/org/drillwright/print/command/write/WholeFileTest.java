@@ -79,7 +79,7 @@ class WholeFileTest {
             file -> new WholeFile(file).replace(Files.readAllBytes(file), "%PDF-new"),
             file -> new WholeFile(file).rewrite("%PDF-old", "%PDF-new"),
             file -> {
-                Parts parts = new Parts(file);
+                Parts parts = new Parts(file, Kind.PDF);
                 parts.add(NEW);
                 parts.place((name, number, of) -> name);
             });
@@ -98,7 +98,8 @@ class WholeFileTest {
             return;
         }
         new WholeFile(file).write(NEW);
-        assertEquals(other, Files.readAttributes(file, PosixFileAttributes.class).group());
+        assertEquals(
+                other, Files.readAttributes(file, PosixFileAttributes.class).group());
     }
 
     /** Nobody else sees what is written before it has the narrow rights of what it replaces. */
@@ -117,7 +118,9 @@ class WholeFileTest {
         Set<Path> names = new HashSet<>();
         for (int time = 0; time < 50; time++) {
             Path part = new WholeFile(file).beside(NEW).path();
-            assertTrue(String.valueOf(part.getFileName()).matches("cards\\.pdf\\.\\d+-[0-9a-f]{16}\\.part"), part.toString());
+            assertTrue(
+                    String.valueOf(part.getFileName()).matches("cards\\.pdf\\.\\d+-[0-9a-f]{16}\\.part"),
+                    part.toString());
             names.add(part);
         }
         assertEquals(50, names.size());

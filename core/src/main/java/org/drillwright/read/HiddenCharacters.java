@@ -52,7 +52,11 @@ final class HiddenCharacters {
         findings.error(
                 ReadingRule.NOT_PLAIN_TEXT.id(),
                 span,
-                Message.of(HiddenCharacters.class, "hidden.character", String.format("U+%04X", point), turns ? Message.of(HiddenCharacters.class, "hidden.turns") : nature(point)),
+                Message.of(
+                        HiddenCharacters.class,
+                        "hidden.character",
+                        String.format("U+%04X", point),
+                        turns ? Message.of(HiddenCharacters.class, "hidden.turns") : nature(point)),
                 Message.of(HiddenCharacters.class, "hidden.character.way"));
     }
 

@@ -190,13 +190,22 @@ final class IndentSlips {
 
     /** A sentence that goes on in a line of its own has to stand further in than its key. */
     private Optional<Mend> continuation(int number, String line, String content) {
-        for (int above = number - 1; above >= 1 && !content.isEmpty() && !content.startsWith("#"); above--) {
+        boolean tabbed = Mend.indent(line).contains("\t") && !content.startsWith("#");
+        boolean isText = !content.isEmpty() && (tabbed || !content.matches("(?:#|%|- |---|\\.\\.\\.).*"));
+        for (int above = number - 1; above >= 1 && isText; above--) {
             Matcher key = KEY.matcher(text(above));
             if (key.matches()) {
+                boolean block = text(above).matches(".*: *[|>][-+1-9]*\\s*");
                 return Optional.of(new Mend(
                         number,
                         Mend.indent(line).length(),
-                        Message.of(IndentSlips.class, "slip.continued"),
+                        tabbed
+                                ? said(line)
+                                : Message.of(
+                                        IndentSlips.class,
+                                        block && Mend.indent(line).length() > key.start(3)
+                                                ? "slip.block.column"
+                                                : "slip.continued"),
                         " ".repeat(key.start(3) + 2) + content));
             }
         }

@@ -22,8 +22,19 @@ final class LineSlips {
     /** A line with a value: its indent, dash and key, then the value. */
     private static final Pattern VALUE = Pattern.compile("^(\\s*(?:- +)*(?:[\\w-]+:[ \u00a0]+|- +))(.*?)\\s*$");
 
+    /** A backslash with what it may stand before, or alone. */
+    private static final Pattern ESCAPE = Pattern.compile(
+            "\\\\(?:([0abt\tnvfre \"/\\\\N_LP]|x\\p{XDigit}{2}|u\\p{XDigit}{4}" + "|U\\p{XDigit}{8}|$)|)");
+
+    private static final Pattern BEHIND_BRACKET =
+            Pattern.compile("(\\[[^\\[\\]]*\\]|\\{[^{}]*\\})\\s*([^#\\s,\\]}].*)");
+
     private final List<Kind> kinds = List.of(
             this::tab,
+            this::tabAlone,
+            this::escape,
+            this::marker,
+            this::directive,
             this::noBreakSpace,
             this::otherDash,
             this::tightDash,
@@ -33,10 +44,15 @@ final class LineSlips {
             this::comma,
             this::curlyQuotes,
             this::openQuote,
+            this::quoteBeforeKey,
             this::textBehindQuote,
             this::openList,
             this::quoteInList,
             this::bracketTooMany,
+            this::wrongBracket,
+            this::behindBracket,
+            this::commas,
+            this::openBrace,
             this::bracketBeforeDashes,
             this::listInTheLine,
             this::specialSign,
@@ -74,6 +90,125 @@ final class LineSlips {
                 number, at, Message.of(LineSlips.class, "slip.tab"), line.replaceAll("[ \\t]*\\t[ \\t]*", " ")));
     }
 
+    /** A line that looks empty, or holds a remark only. */
+    private Optional<Mend> tabAlone(int number, String line) {
+        return line.matches(" *\\t\\s*(#.*)?")
+                ? Optional.of(new Mend(number, 0, Message.of(LineSlips.class, "slip.tab.in.front"), line.strip()))
+                : Optional.empty();
+    }
+
+    /** Between double quotes a backslash changes the meaning of what follows (YAML 1.2.2, 5.7), or means nothing. */
+    private Optional<Mend> escape(int number, String line) {
+        if (line.indexOf('"') < 0 || line.indexOf('\\') < 0) {
+            return Optional.empty();
+        }
+        Matcher sign = ESCAPE.matcher(line);
+        StringBuilder mended = new StringBuilder();
+        int first = -1;
+        while (sign.find()) {
+            boolean known = sign.group(1) != null;
+            first = known || first >= 0 ? first : sign.start();
+            String right = line.startsWith("\\'", sign.start()) ? "" : "\\\\";
+            sign.appendReplacement(mended, Matcher.quoteReplacement(known ? sign.group() : right));
+        }
+        sign.appendTail(mended);
+        return first < 0
+                ? Optional.empty()
+                : Optional.of(new Mend(number, first, Message.of(LineSlips.class, "slip.escape"), mended.toString()));
+    }
+
+    /** A line that would part documents from one another. */
+    private Optional<Mend> marker(int number, String line) {
+        Matcher marker = Pattern.compile("^(---|\\.\\.\\.)[ \\t]*(.*)$").matcher(line);
+        if (!marker.matches() || line.matches("[-.]{4,}.*")) {
+            return Optional.empty();
+        }
+        boolean key = marker.group(2).matches("[\\w-]+: .*");
+        return Optional.of(new Mend(
+                number,
+                0,
+                Message.of(LineSlips.class, "slip.marker", marker.group(1)),
+                key ? marker.group(2) : "# " + line.strip()));
+    }
+
+    private Optional<Mend> directive(int number, String line) {
+        Matcher directive = Pattern.compile("^%\\s*(.*)$").matcher(line);
+        if (!directive.matches()) {
+            return Optional.empty();
+        }
+        boolean key = directive.group(1).matches("[\\w-]+: .*");
+        return Optional.of(new Mend(
+                number,
+                0,
+                Message.of(LineSlips.class, "slip.directive"),
+                key ? directive.group(1) : "# " + line.strip()));
+    }
+
+    private Optional<Mend> wrongBracket(int number, String line) {
+        Matcher value = VALUE.matcher(line);
+        if (!value.matches() || !value.group(2).matches("\\[[^\\[\\]{}]*\\}|\\{[^\\[\\]{}]*\\]")) {
+            return Optional.empty();
+        }
+        String text = value.group(2);
+        char right = text.charAt(0) == '[' ? ']' : '}';
+        return Optional.of(new Mend(
+                number,
+                value.end(2) - 1,
+                Message.of(LineSlips.class, "slip.wrong.bracket", text.charAt(0), right),
+                value.group(1) + text.substring(0, text.length() - 1) + right));
+    }
+
+    private Optional<Mend> behindBracket(int number, String line) {
+        Matcher value = VALUE.matcher(line);
+        Matcher list = BEHIND_BRACKET.matcher(value.matches() ? value.group(2) : "");
+        if (!list.matches()) {
+            return Optional.empty();
+        }
+        boolean text = !keys.isList(value.group(1).replaceAll("[\\s:]", ""))
+                && !list.group(1).matches("\\{[\\w-]+: .*");
+        return Optional.of(new Mend(
+                number,
+                value.start(2) + list.start(2),
+                Message.of(LineSlips.class, "slip.behind.bracket"),
+                value.group(1) + (text ? Mend.quoted(value.group(2)) : list.group(1) + " # " + list.group(2))));
+    }
+
+    /** Between brackets: a comma with nothing before it, and two texts with none between them. */
+    private Optional<Mend> commas(int number, String line) {
+        Matcher value = VALUE.matcher(line);
+        if (!value.matches() || !value.group(2).matches("\\[[^\\[\\]]*\\]|\\{[^{}]*\\}")) {
+            return Optional.empty();
+        }
+        Matcher none = Pattern.compile("([\\[{,]\\s*),\\s*").matcher(value.group(2));
+        if (none.find()) {
+            return Optional.of(new Mend(
+                    number,
+                    value.start(2) + none.end(1),
+                    Message.of(LineSlips.class, "slip.comma.for.nothing"),
+                    value.group(1) + value.group(2).replaceAll("([\\[{,]\\s*)(?:,\\s*)+", "$1")));
+        }
+        Matcher two =
+                Pattern.compile("(\"[^\"]*\"|'[^']*')\\s+(?=[^\\s,\\]}:])").matcher(value.group(2));
+        return two.find()
+                ? Optional.of(new Mend(
+                        number,
+                        value.start(2) + two.end(1),
+                        Message.of(LineSlips.class, "slip.comma.missing"),
+                        value.group(1) + two.replaceAll("$1, ")))
+                : Optional.empty();
+    }
+
+    private Optional<Mend> openBrace(int number, String line) {
+        Matcher value = VALUE.matcher(line);
+        return value.matches() && value.group(2).matches("\\{[\\w-]+: [^{}\\[\\]]*")
+                ? Optional.of(new Mend(
+                        number,
+                        value.start(2),
+                        Message.of(LineSlips.class, "slip.open.brace"),
+                        value.group(1) + value.group(2) + "}"))
+                : Optional.empty();
+    }
+
     private Optional<Mend> noBreakSpace(int number, String line) {
         Matcher odd = Pattern.compile("^[\\s-]*?(\u00a0|[\\w-]+:\u00a0)").matcher(line);
         if (!odd.find()) {
@@ -87,7 +222,8 @@ final class LineSlips {
     }
 
     private Optional<Mend> otherDash(int number, String line) {
-        Matcher dash = Pattern.compile("^(\\s*)([*\u2022\u00b7\u2010-\u2015\u2212])(\\s*)([\\w-]+:.*|(?<=\\s)\\S.*)$")
+        Matcher dash = Pattern.compile(
+                        "^(\\s*)([*\u2022\u00b7\u2010-\u2015\u2212]|--+)(\\s*)([\\w-]+:.*|(?<=\\s)\\S.*)$")
                 .matcher(line);
         if (!dash.matches()) {
             return Optional.empty();
@@ -252,6 +388,18 @@ final class LineSlips {
                 Message.of(LineSlips.class, "slip.open.quote"),
                 value.group(1)
                         + Mend.quoted(rest.stripTrailing().replaceFirst("[\"'\u201c\u201d\u2018\u2019\u00bb]$", ""))));
+    }
+
+    private Optional<Mend> quoteBeforeKey(int number, String line) {
+        Matcher key =
+                Pattern.compile("^(\\s*(?:- +)?)([\"'])([\\w-]+:(?: .*)?)$").matcher(line);
+        return key.matches() && key.group(3).indexOf(key.group(2).charAt(0)) < 0
+                ? Optional.of(new Mend(
+                        number,
+                        key.start(2),
+                        Message.of(LineSlips.class, "slip.open.quote"),
+                        key.group(1) + key.group(3)))
+                : Optional.empty();
     }
 
     private Optional<Mend> textBehindQuote(int number, String line) {

@@ -26,6 +26,9 @@ record Mend(int line, int column, Message what, String mended) {
             return Message.of(
                     Mend.class, "write.two", line(mended.substring(0, parted)), line(mended.substring(parted + 1)));
         }
+        if (mended.isBlank()) {
+            return Message.of(Mend.class, "write.empty");
+        }
         String line = shown(mended.strip());
         return indent(original).equals(indent(mended))
                 ? Message.of(Mend.class, "write", line)

@@ -38,7 +38,7 @@ final class YamlSlip {
 
     static void explain(MarkedYAMLException problem, MarkOffsets offsets, Findings findings, FileKeys keys) {
         YamlSlip slip = new YamlSlip(findings.file(), problem, offsets, keys);
-        Optional<Mend> mend = slip.best();
+        Optional<Mend> mend = KnownStops.isSure(problem) ? Optional.empty() : slip.best();
         if (mend.isPresent()) {
             slip.report(mend.get(), findings);
         } else {
@@ -80,10 +80,11 @@ final class YamlSlip {
 
     private Stream<Mend> candidates() {
         int line = lastWrittenLine(line(problem.getProblemMark()));
+        int stopped = line(problem.getProblemMark());
         int began = problem.getContextMark() == null ? line : line(problem.getContextMark());
         IndentSlips indents = new IndentSlips(file, keys);
         LineSlips lines = new LineSlips(keys);
-        List<Integer> nearby = Stream.of(line, began, line - 1, began - 1)
+        List<Integer> nearby = Stream.of(line, began, line - 1, began - 1, stopped)
                 .filter(number -> number >= 1)
                 .distinct()
                 .toList();
@@ -124,13 +125,44 @@ final class YamlSlip {
                 Mend.advice(text(mend.line()), mend.mended()));
     }
 
+    private String key(int number) {
+        if (text(number).matches("\\s*(?:- +)*: .*")) {
+            return "stop.colon.first";
+        }
+        if (text(number).matches("\\s*(?:- +)*(?:\"[^\"]*\"|'[^']*')\\s+[^:\\s].*")) {
+            return "stop.no.colon";
+        }
+        if (isBelowEmptyLine(number)) {
+            return "stop.empty.line";
+        }
+        boolean isText = !text(number).contains(":");
+        if (number > 1 && isText && text(number - 1).matches("\\s*#.*")) {
+            return "stop.remark.inside";
+        }
+        return KnownStops.key(problem).orElse("stop.unknown");
+    }
+
+    /** Whether an empty line before the first of a text below its key has more spaces than that. */
+    private boolean isBelowEmptyLine(int number) {
+        int spaces = 0;
+        int above = number - 1;
+        while (above >= 1 && text(above).isBlank()) {
+            spaces = Math.max(spaces, text(above).length());
+            above--;
+        }
+        return above >= 1
+                && text(above).matches(".*: *[|>][-+1-9]*\\s*")
+                && spaces > Mend.indent(text(number)).length();
+    }
+
     private void reportUnknown(Findings findings) {
         int number = lastWrittenLine(line(problem.getProblemMark()));
         Span line = file.line(number);
+        String key = key(number);
         findings.error(
                 ReadingRule.BROKEN_YAML.id(),
                 new Span(line.start() + Mend.indent(text(number)).length(), line.end()),
-                Message.of(YamlSlip.class, "slip.unknown").then(NOT_READ),
-                Message.of(YamlSlip.class, "slip.unknown.way"));
+                KnownStops.what(key).then(NOT_READ),
+                KnownStops.wayOut(key));
     }
 }

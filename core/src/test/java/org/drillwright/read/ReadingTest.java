@@ -266,7 +266,8 @@ class ReadingTest {
     @ValueSource(strings = {"%YAML 1.1", "%TAG ! tag:invented.example,2026:", "%FOO bar"})
     void a_directive_behind_the_document_is_not_passed_over(String directive) {
         assertEquals(
-                List.of("error lost-text 17:1 '" + directive + "'"), found(Files.GOOD + "...\n# end\n" + directive + "\n"));
+                List.of("error lost-text 17:1 '" + directive + "'"),
+                found(Files.GOOD + "...\n# end\n" + directive + "\n"));
         assertEquals(List.of(), found("%YAML 1.1\n---\n" + Files.GOOD + "...\n# 50 %\n"));
     }
 

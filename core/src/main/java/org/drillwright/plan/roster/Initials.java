@@ -66,7 +66,10 @@ final class Initials {
         for (List<Map.Entry<String, Abridged>> group : alike(names, Function.identity())) {
             (group.size() == 1 ? Stream.<Way>empty() : ways(group))
                     .filter(way -> parts(group, way))
-                    .reduce((one, other) -> alike(group, other::in).size() > alike(group, one::in).size() ? other : one)
+                    .reduce((one, other) -> alike(group, other::in).size()
+                                    > alike(group, one::in).size()
+                            ? other
+                            : one)
                     .ifPresentOrElse(
                             way -> found.addAll(apart(group.stream()
                                     .map(one -> Map.entry(one.getKey(), way.in(one.getValue())))
@@ -81,7 +84,9 @@ final class Initials {
         Set<String> whole = group.stream()
                 .map(Map.Entry::getValue)
                 .filter(name -> way.in(name).equals(name))
-                .map(name -> name.showing(way.word(name), name.words().get(way.word(name)).size()).shown())
+                .map(name -> name.showing(
+                                way.word(name), name.words().get(way.word(name)).size())
+                        .shown())
                 .collect(Collectors.toSet());
         return alike(group, way::in).size() > 1
                 && group.stream()

@@ -69,14 +69,6 @@ public final class WholeFile {
     public void mustBeFree(Kind... kinds) {
         mustTakeAFile(file);
         Kind kind = Kind.of(file).filter(List.of(kinds)::contains).orElse(kinds[0]);
-        if (Kind.isNamedByKind(file) && Kind.of(file).filter(kind::equals).isEmpty()) {
-            Message endings = Arrays.stream(kinds)
-                    .map(Kind::ending)
-                    .map(Message::plain)
-                    .reduce((one, other) -> Message.of(WholeFile.class, "whole-file.or", one, other))
-                    .orElseThrow();
-            throw new CannotRun(Message.of(WholeFile.class, "whole-file.ending", file, kind.said(), endings));
-        }
         try {
             Path target = followed();
             if (Files.isRegularFile(target) && Files.size(target) > 0 && !kind.isOf(target)) {
@@ -84,6 +76,14 @@ public final class WholeFile {
             }
         } catch (IOException problem) {
             throw new CannotRun(Message.of(WholeFile.class, "whole-file.cannot.be.replaced", file), problem);
+        }
+        if (Kind.isNamedByKind(file) && Kind.of(file).filter(kind::equals).isEmpty()) {
+            Message endings = Arrays.stream(kinds)
+                    .map(Kind::ending)
+                    .map(Message::plain)
+                    .reduce((one, other) -> Message.of(WholeFile.class, "whole-file.or", one, other))
+                    .orElseThrow();
+            throw new CannotRun(Message.of(WholeFile.class, "whole-file.ending", file, kind.said(), endings));
         }
     }
 

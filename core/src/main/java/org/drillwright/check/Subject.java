@@ -4,6 +4,7 @@ import java.lang.ref.WeakReference;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -136,6 +137,11 @@ public final class Subject {
             read = Optional.of(surroundings.reader(drill));
         }
         return read.get();
+    }
+
+    /** Words of a room that are to be typed into the drill: in its language, whoever reads the sentence that they stand in. */
+    public Message typed(Class<?> room, String key, Object... values) {
+        return Message.of(room, key, values).always(Locale.forLanguageTag(tongue()));
     }
 
     /** The tag of the language that most of its turns are read in; the first that is read, if none is told anything. */

@@ -147,6 +147,11 @@ public sealed interface Message {
         return Message.of(Message.class, "titled", heading, words);
     }
 
+    /** In one language whatever is asked for: what is to be typed into a drill. */
+    default Message always(Locale language) {
+        return new Always(this, language);
+    }
+
     /** With a capital at its beginning. */
     default Message capital() {
         return isEmpty() ? this : new Capital(this);
@@ -295,6 +300,29 @@ public sealed interface Message {
             }
             int first = words.offsetByCodePoints(0, 1);
             return words.substring(0, first).toUpperCase(language) + words.substring(first);
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return of.isEmpty();
+        }
+
+        @Override
+        public List<?> within() {
+            return List.of(of);
+        }
+
+        @Override
+        public String toString() {
+            return english();
+        }
+    }
+
+    /** See {@link #always}. */
+    record Always(Message of, Locale language) implements Message {
+        @Override
+        public String in(Locale other, String form) {
+            return of.in(language, form);
         }
 
         @Override

@@ -53,8 +53,14 @@ public final class AcrossTheBlades extends RefusalRule {
                     touch(across, "unsaid"),
                     ways(
                             fault,
-                            Message.of(AcrossTheBlades.class, "across-the-blades.say-disengage"),
-                            Message.of(AcrossTheBlades.class, "across-the-blades.say-cut-over")));
+                            Message.of(
+                                    AcrossTheBlades.class,
+                                    "across-the-blades.say-disengage",
+                                    subject.typed(AcrossTheBlades.class, "typed.by-disengage")),
+                            Message.of(
+                                    AcrossTheBlades.class,
+                                    "across-the-blades.say-cut-over",
+                                    subject.typed(AcrossTheBlades.class, "typed.by-cut-over"))));
         }
         return across.opposition()
                 ? Sentence.error(

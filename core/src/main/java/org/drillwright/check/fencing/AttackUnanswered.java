@@ -74,7 +74,12 @@ public final class AttackUnanswered extends RefusalRule {
                             .or(
                                     Message.of(AttackUnanswered.class, "attack-unanswered.evade-it"),
                                     Change.also(new Action.Evade(Action.Displacement.UNSTATED)))
-                            .or(Message.of(AttackUnanswered.class, "attack-unanswered.write-take"), Change.also(TAKES))
+                            .or(
+                                    Message.of(
+                                            AttackUnanswered.class,
+                                            "attack-unanswered.write-take",
+                                            subject.typed(AttackUnanswered.class, "typed.take")),
+                                    Change.also(TAKES))
                             .sentence()
                             .and(closers(fault, subject)));
         }
@@ -91,7 +96,10 @@ public final class AttackUnanswered extends RefusalRule {
                             .or(Message.of(AttackUnanswered.class, "attack-unanswered.here"), Change.also(owns))
                             .or(Message.of(AttackUnanswered.class, "attack-unanswered.next"), Change.nearby(1, owns))
                             .told(places -> Message.of(
-                                    AttackUnanswered.class, "attack-unanswered.acknowledge", Message.or(places))));
+                                    AttackUnanswered.class,
+                                    "attack-unanswered.acknowledge",
+                                    Message.or(places),
+                                    subject.typed(AttackUnanswered.class, "typed.acknowledge"))));
         }
         if (refusal instanceof Refusal.RetreatTooShort retreat) {
             return Sentence.error(
@@ -108,11 +116,12 @@ public final class AttackUnanswered extends RefusalRule {
         }
         if (refusal instanceof Refusal.HoldUnderAttack) {
             return Sentence.warning(
-                    Message.of(AttackUnanswered.class, "attack-unanswered.holds", by), takenOnPurpose(fault));
+                    Message.of(AttackUnanswered.class, "attack-unanswered.holds", by), takenOnPurpose(fault, subject));
         }
         if (refusal instanceof Refusal.HandDeceived) {
             return Sentence.warning(
-                    Message.of(AttackUnanswered.class, "attack-unanswered.hand-deceived", by), takenOnPurpose(fault));
+                    Message.of(AttackUnanswered.class, "attack-unanswered.hand-deceived", by),
+                    takenOnPurpose(fault, subject));
         }
         if (refusal instanceof Refusal.NothingToTake) {
             return Sentence.error(
@@ -133,10 +142,13 @@ public final class AttackUnanswered extends RefusalRule {
         return Sentence.none();
     }
 
-    private static WayOut takenOnPurpose(Fault fault) {
+    private static WayOut takenOnPurpose(Fault fault, Subject subject) {
         return fault.ways()
                 .or(Message.none(), Change.also(TAKES))
-                .told(takes -> Message.of(AttackUnanswered.class, "attack-unanswered.say-taken"));
+                .told(takes -> Message.of(
+                        AttackUnanswered.class,
+                        "attack-unanswered.say-taken",
+                        subject.typed(AttackUnanswered.class, "typed.take")));
     }
 
     private static Fact<Line> line(Fault fault) {

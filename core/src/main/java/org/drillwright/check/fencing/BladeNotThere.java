@@ -93,7 +93,10 @@ public final class BladeNotThere extends RefusalRule {
                     Message.of(BladeNotThere.class, "blade-not-there.no-engagement"),
                     fault.ways()
                             .or(
-                                    Message.of(BladeNotThere.class, "blade-not-there.write-engage"),
+                                    Message.of(
+                                            BladeNotThere.class,
+                                            "blade-not-there.write-engage",
+                                            subject.typed(BladeNotThere.class, "typed.engage")),
                                     Change.each(BladeNotThere::engaged))
                             .or(
                                     Message.of(BladeNotThere.class, "blade-not-there.engage-first"),

@@ -49,7 +49,10 @@ public final class LungeNotRecovered extends RefusalRule {
                     Message.of(LungeNotRecovered.class, "lunge-not-recovered.nothing", Terms.of(fault.by())),
                     fault.ways()
                             .or(
-                                    Message.of(LungeNotRecovered.class, "lunge-not-recovered.write-return"),
+                                    Message.of(
+                                            LungeNotRecovered.class,
+                                            "lunge-not-recovered.write-return",
+                                            subject.typed(LungeNotRecovered.class, "typed.return")),
                                     Change.each(LungeNotRecovered::returned))
                             .sentence());
         }

@@ -52,7 +52,10 @@ public final class MaskOffInReach extends RefusalRule {
                                     Terms.of(unmasked.who())),
                             fault.ways()
                                     .or(
-                                            Message.of(MaskOffInReach.class, "mask-off-in-reach.write-on"),
+                                            Message.of(
+                                                    MaskOffInReach.class,
+                                                    "mask-off-in-reach.write-on",
+                                                    subject.typed(MaskOffInReach.class, "typed.masks-on")),
                                             Change.openedBy(mask))
                                     .sentence())
                     : Sentence.none();
@@ -60,7 +63,10 @@ public final class MaskOffInReach extends RefusalRule {
         if (fault.refusal() instanceof Refusal.MaskOffInReach reach) {
             WayOut wayOut = fault.ways()
                     .or(
-                            Message.of(MaskOffInReach.class, "mask-off-in-reach.step-back"),
+                            Message.of(
+                                    MaskOffInReach.class,
+                                    "mask-off-in-reach.step-back",
+                                    subject.typed(MaskOffInReach.class, "typed.step-back")),
                             Change.before(new Action.Withdraw()))
                     .told(steps -> steps.get(0).capital());
             Message measure = reach.measure().words();

@@ -115,7 +115,7 @@ public final class ParryMisses extends RefusalRule {
                             closed(setting, other.position())),
                     atHeight(setting, fault, other.attacked()));
         }
-        return sayWarning(setting, fault);
+        return sayWarning(setting, fault, subject);
     }
 
     /** Parries at the height of the attack, or an arm that is hit while the target is drawn away. */
@@ -141,7 +141,7 @@ public final class ParryMisses extends RefusalRule {
                 .sentence();
     }
 
-    private static Optional<Sentence> sayWarning(Setting setting, Fault fault) {
+    private static Optional<Sentence> sayWarning(Setting setting, Fault fault, Subject subject) {
         Refusal refusal = fault.refusal();
         if (refusal instanceof Refusal.CircleWanted circle) {
             return Sentence.warning(
@@ -155,7 +155,8 @@ public final class ParryMisses extends RefusalRule {
                                     Message.of(
                                             ParryMisses.class,
                                             "parry-misses.write-circular",
-                                            Terms.of(circle.position())),
+                                            subject.typed(
+                                                    ParryMisses.class, "typed.circular", Terms.of(circle.position()))),
                                     Change.parriedAs(ParryKind.CIRCULAR))
                             .sentence());
         }
@@ -176,13 +177,14 @@ public final class ParryMisses extends RefusalRule {
                             .sentence());
         }
         if (refusal instanceof Refusal.NothingToParry) {
-            return Sentence.warning(Message.of(ParryMisses.class, "parry-misses.nothing"), metOrMoved(setting, fault));
+            return Sentence.warning(
+                    Message.of(ParryMisses.class, "parry-misses.nothing"), metOrMoved(setting, fault, subject));
         }
         return Sentence.none();
     }
 
     /** An attack that the parry meets, or a hand that only goes there. */
-    private static WayOut metOrMoved(Setting setting, Fault fault) {
+    private static WayOut metOrMoved(Setting setting, Fault fault, Subject subject) {
         return fault.ways()
                 .or(
                         Message.of(
@@ -190,7 +192,13 @@ public final class ParryMisses extends RefusalRule {
                                 "parry-misses.write-attack",
                                 Terms.of(fault.by().other())),
                         Change.partnerTouches(setting.lines()))
-                .or(Message.of(ParryMisses.class, "parry-misses.write-move"), Change.each(ParryMisses::moved))
+                .or(
+                        Message.of(
+                                ParryMisses.class,
+                                "parry-misses.write-move",
+                                subject.typed(ParryMisses.class, "typed.move"),
+                                subject.typed(ParryMisses.class, "typed.parry")),
+                        Change.each(ParryMisses::moved))
                 .sentence();
     }
 

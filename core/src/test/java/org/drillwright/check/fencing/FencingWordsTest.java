@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.check.Judge;
 import org.drillwright.check.Judged;
@@ -34,8 +32,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FencingWordsTest {
 
     private static final TurnReader READER = TurnReader.standard();
-
-    private static final Pattern QUOTED = Pattern.compile("[«„]\\u00a0?([^»“]+?)\\u00a0?[»“]");
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -110,22 +106,45 @@ class FencingWordsTest {
         }
     }
 
+    /** Whoever reads the advice, what is to be typed is in the language of the drill. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Extend to the high inside line and lunge. | Hold on guard. | en | say so: "take the touch"
+            Extend to the high inside line and lunge. | Hold on guard. | fr | « take the touch »
+            Fendez-vous dans la ligne haute intérieure. | Ne bougez pas. | en | say so: "recevez la touche"
+            Fendez-vous dans la ligne haute intérieure. | Ne bougez pas. | de | „recevez la touche“
+            """)
+    void what_is_to_be_typed_is_in_the_drills_language(String attack, String answer, String reader, String said) {
+        Judged judged = Judged.drill("""
+                steps:
+                  - leader: %s
+                    follower: %s
+                    distance: lunge
+                """.formatted(attack, answer));
+        String wayOut = Judge.drill(judged.subject()).stream()
+                .filter(finding -> finding.rule().equals("attack-unanswered"))
+                .findFirst()
+                .orElseThrow()
+                .wayOut()
+                .in(Locale.forLanguageTag(reader));
+        assertTrue(wayOut.contains(said.replace('"', '\'')), wayOut);
+    }
+
     /** What somebody is told to write is read in that language, and as what it is meant to be. */
     static Map<String, List<Action>> toBeWritten() {
         return Map.of(
-                "attack-unanswered.write-take", List.of(new Action.Answer(Action.Reply.RECEIVE, Stance.UNSTATED)),
-                "attack-unanswered.say-taken", List.of(new Action.Answer(Action.Reply.RECEIVE, Stance.UNSTATED)),
-                "attack-unanswered.acknowledge", List.of(new Action.Aside(Action.Trifle.ACKNOWLEDGE)),
-                "lunge-not-recovered.write-return", List.of(new Action.OnGuard(Stance.UNSTATED)),
-                "mask-off-in-reach.write-on", List.of(new Action.Mask(true)),
-                "mask-off-in-reach.step-back", List.of(new Action.Withdraw(), new Action.Mask(false)));
+                "typed.take", List.of(new Action.Answer(Action.Reply.RECEIVE, Stance.UNSTATED)),
+                "typed.acknowledge", List.of(new Action.Aside(Action.Trifle.ACKNOWLEDGE)),
+                "typed.return", List.of(new Action.OnGuard(Stance.UNSTATED)),
+                "typed.masks-on", List.of(new Action.Mask(true)),
+                "typed.step-back", List.of(new Action.Withdraw(), new Action.Mask(false)));
     }
 
     @ParameterizedTest
     @MethodSource("written")
     void what_is_to_be_written_is_read(String key, List<Action> meant) {
         for (Language language : others()) {
-            String said = Message.of(ParryMisses.class, key, Message.none()).in(language.locale());
+            String said = Message.of(ParryMisses.class, key).in(language.locale());
             assertEquals(meant, read(said, language), said);
         }
     }
@@ -138,7 +157,7 @@ class FencingWordsTest {
     @CsvSource({"SIXTE", "QUARTE", "OCTAVE"})
     void a_circular_parry_is_read_as_it_is_to_be_written(Position position) {
         for (Language language : others()) {
-            String said = Message.of(ParryMisses.class, "parry-misses.write-circular", Terms.of(position))
+            String said = Message.of(ParryMisses.class, "typed.circular", Terms.of(position))
                     .in(language.locale());
             Action meant = new Action.Parry(Optional.of(position), Action.ParryKind.CIRCULAR, Aim.UNSTATED, false);
             assertEquals(List.of(meant), read(said, language), said);
@@ -146,9 +165,7 @@ class FencingWordsTest {
     }
 
     private static List<Action> read(String said, Language language) {
-        Matcher quoted = QUOTED.matcher(said);
-        assertTrue(quoted.find(), said);
-        Utterance read = READER.read(quoted.group(1), language.word());
+        Utterance read = READER.read(said, language.word());
         assertTrue(read.isRead(), said);
         return read.actions();
     }

@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -34,9 +33,9 @@ import org.drillwright.print.layout.words.CardSubject;
  */
 public enum MadeUp {
     /** Vowels doubled and with accents, an ending to longer words, every second pair of words written as one. */
-    LONG("qal", MadeUp::longer),
+    LONG("qal"),
     /** In Hebrew letters without vowels, read from the right. */
-    FROM_THE_RIGHT("qar", MadeUp::turned);
+    FROM_THE_RIGHT("qar");
 
     private static final List<Path> MODULES = List.of(Path.of("../core/src/main"), Path.of("src/main"));
 
@@ -71,11 +70,9 @@ public enum MadeUp {
     }
 
     private final String tag;
-    private final UnaryOperator<String> making;
 
-    MadeUp(String tag, UnaryOperator<String> making) {
+    MadeUp(String tag) {
         this.tag = tag;
-        this.making = making;
     }
 
     public Language language() {
@@ -87,10 +84,17 @@ public enum MadeUp {
         StringBuilder said = new StringBuilder();
         int from = 0;
         for (MatchResult gap : GAP.matcher(english).results().toList()) {
-            said.append(making.apply(english.substring(from, gap.start()))).append(gap.group());
+            said.append(made(english.substring(from, gap.start()))).append(gap.group());
             from = gap.end();
         }
-        return said.append(making.apply(english.substring(from))).toString();
+        return said.append(made(english.substring(from))).toString();
+    }
+
+    private String made(String words) {
+        return switch (this) {
+            case LONG -> longer(words);
+            case FROM_THE_RIGHT -> turned(words);
+        };
     }
 
     /** A school whose language it is. */
@@ -173,9 +177,9 @@ public enum MadeUp {
 
     private static String lengthened(String word) {
         StringBuilder longer = new StringBuilder();
-        for (char letter : word.toCharArray()) {
-            int vowel = PLAIN.indexOf(letter);
-            longer.append(vowel < 0 ? String.valueOf(letter) : DOUBLED.get(vowel));
+        for (int at = 0; at < word.length(); at++) {
+            int vowel = PLAIN.indexOf(word.charAt(at));
+            longer.append(vowel < 0 ? word.substring(at, at + 1) : DOUBLED.get(vowel));
         }
         return word.length() < MANY ? longer.toString() : longer.append(ENDING).toString();
     }

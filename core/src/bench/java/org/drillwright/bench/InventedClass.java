@@ -15,8 +15,8 @@ import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Ways;
-import org.drillwright.record.Entry;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.History;
 
 /** Classes for measuring: invented people, four drills, and three weeks of four past rounds each. */
 final class InventedClass {

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.drillwright.plan.roster.Apart;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;
 import org.drillwright.source.Span;

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Rules;
 import org.drillwright.read.ReadingRule;
-import org.drillwright.record.RecordRule;
+import org.drillwright.register.RecordRule;
 import org.drillwright.report.RuleHelp;
 import org.drillwright.source.Severity;
 

@@ -3,7 +3,7 @@ package org.drillwright.tell;
 import java.util.List;
 import org.drillwright.plan.pair.Change;
 import org.drillwright.plan.pair.Walk;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 
 /** Says how people change over. */

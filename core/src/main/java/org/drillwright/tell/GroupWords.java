@@ -7,7 +7,7 @@ import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.PairingPlan;
 import org.drillwright.plan.pair.Three;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 
 /** What is said of those who work together. */

@@ -3,7 +3,7 @@ package org.drillwright.docs;
 import org.drillwright.check.RuleText;
 import org.drillwright.check.Rules;
 import org.drillwright.read.ReadingRule;
-import org.drillwright.record.RecordRule;
+import org.drillwright.register.RecordRule;
 import org.drillwright.source.FormerRules;
 
 /** The page of all rules, for instructors. */

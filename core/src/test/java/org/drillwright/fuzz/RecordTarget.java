@@ -8,14 +8,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
-import org.drillwright.record.ClassTold;
-import org.drillwright.record.Entry;
-import org.drillwright.record.Event;
-import org.drillwright.record.History;
-import org.drillwright.record.ReadHistory;
-import org.drillwright.record.RecordAround;
-import org.drillwright.record.RecordReader;
-import org.drillwright.record.RecordWriter;
+import org.drillwright.register.ClassTold;
+import org.drillwright.register.Entry;
+import org.drillwright.register.Event;
+import org.drillwright.register.History;
+import org.drillwright.register.ReadHistory;
+import org.drillwright.register.RecordAround;
+import org.drillwright.register.RecordReader;
+import org.drillwright.register.RecordWriter;
 import org.drillwright.source.Severity;
 
 /** Any bytes as a record: read, lines added to it, read again. */

@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.drillwright.check.Rules;
 import org.drillwright.read.ReadingRule;
-import org.drillwright.record.RecordRule;
+import org.drillwright.register.RecordRule;
 import org.drillwright.report.RuleHelp;
 import org.junit.jupiter.api.Test;
 

@@ -14,7 +14,7 @@ import org.drillwright.plan.roster.Naming;
 import org.drillwright.plan.schedule.CatchUp;
 import org.drillwright.plan.schedule.GroupPlan;
 import org.drillwright.plan.term.TermGroup;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

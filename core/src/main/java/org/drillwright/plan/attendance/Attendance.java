@@ -12,9 +12,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.drillwright.record.Entry;
-import org.drillwright.record.Event;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.Event;
+import org.drillwright.register.History;
 
 /**
  * Who came to the classes on record.

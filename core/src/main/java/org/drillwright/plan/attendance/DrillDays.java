@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
-import org.drillwright.record.Entry;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.History;
 
 /**
  * On which days each person worked which drill, and with whom.

@@ -21,7 +21,7 @@ import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 
 /**
  * One class: the lesson that fits, and what is asked of its pairs.

@@ -10,7 +10,7 @@ import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 
 /**
  * What somebody who teaches this class for once has to know of a person.

@@ -12,7 +12,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 
 /**
  * What was really worked of a plan: as it was printed, unless somebody says otherwise.

@@ -7,9 +7,9 @@ import java.util.Collections;
 import java.util.List;
 import org.drillwright.plan.roster.OwnBlock;
 import org.drillwright.plan.roster.Timing;
-import org.drillwright.record.Entry;
-import org.drillwright.record.Event;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.Event;
+import org.drillwright.register.History;
 
 /**
  * The blocks that are a school's own, and whose turn it is to fill what is left.

@@ -18,7 +18,7 @@ import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Ways;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 
 /**
  * What rounds of partners are asked for.

@@ -14,7 +14,7 @@ import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Problem;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 
 /** Turns a request into numbers: who may meet, and what each meeting costs. */
 final class ProblemMaker {

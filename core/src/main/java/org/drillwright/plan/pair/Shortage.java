@@ -3,7 +3,7 @@ package org.drillwright.plan.pair;
 import java.util.ArrayList;
 import java.util.List;
 import org.drillwright.plan.rounds.Extras;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 
 /**

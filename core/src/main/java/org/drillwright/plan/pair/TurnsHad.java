@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.record.Entry;
-import org.drillwright.record.Event;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.Event;
+import org.drillwright.register.History;
 
 /**
  * Turns with a helper beyond a fair share. Each class is an account of its own: whoever was there is owed an equal share of

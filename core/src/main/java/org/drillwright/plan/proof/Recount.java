@@ -18,9 +18,9 @@ import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Ways;
-import org.drillwright.record.Entry;
-import org.drillwright.record.Event;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.Event;
+import org.drillwright.register.History;
 
 /**
  * Counts a plan from its names alone: who is lost or stands twice, which pairs may not be, and what it costs, aim by aim. It

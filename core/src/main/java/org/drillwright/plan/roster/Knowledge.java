@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 
 /**
  * Which drills each person knows: those that the roster states, and those signed off since.

@@ -13,8 +13,8 @@ import org.drillwright.plan.published.GroupCells;
 import org.drillwright.plan.published.PublishedClass;
 import org.drillwright.plan.published.PublishedTerm;
 import org.drillwright.plan.term.TermGroup;
-import org.drillwright.record.Entry;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.History;
 
 /**
  * Drills that are called to a class, without partners. The record tells who worked with whom and so nothing of them: what the

@@ -28,8 +28,8 @@ import org.drillwright.plan.term.Exam;
 import org.drillwright.plan.term.Term;
 import org.drillwright.plan.term.TermDay;
 import org.drillwright.plan.term.TermGroup;
-import org.drillwright.record.Entry;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 
 /** Plans a term from what is on record: classes that are over are what they were, those to come are planned. */

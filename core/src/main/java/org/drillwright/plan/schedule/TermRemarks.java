@@ -9,7 +9,7 @@ import org.drillwright.plan.attendance.Attendance;
 import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.term.TermGroup;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 
 /** What an instructor should know of a group's drills and people before the plan is trusted. */

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.drillwright.record.Entry;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.History;
 import org.junit.jupiter.api.Test;
 
 /** By hand: (times there + 1) / (classes + 2) over the last eight on the weekday. */

@@ -11,7 +11,7 @@ import org.drillwright.model.DrillSet;
 import org.drillwright.model.School;
 import org.drillwright.plan.pair.Pairing;
 import org.drillwright.plan.roster.Hall;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.junit.jupiter.api.Test;
 
 /** One card for each place on the floor and one for the caller. */

@@ -9,7 +9,7 @@ import java.util.Set;
 import org.drillwright.model.Drill;
 import org.drillwright.plan.lesson.Remark;
 import org.drillwright.plan.roster.Hall;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 

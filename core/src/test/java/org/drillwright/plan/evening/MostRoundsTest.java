@@ -24,7 +24,7 @@ import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.plan.roster.Wanted;
 import org.drillwright.read.DrillReader;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -11,7 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.rounds.Aim;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

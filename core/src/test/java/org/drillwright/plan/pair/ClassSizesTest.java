@@ -12,7 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.drillwright.plan.kept.Worked;
 import org.drillwright.plan.rounds.Aim;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

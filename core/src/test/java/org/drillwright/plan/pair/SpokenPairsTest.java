@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.drillwright.plan.rounds.Extras;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

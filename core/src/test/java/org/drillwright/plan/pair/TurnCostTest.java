@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.drillwright.plan.rounds.Aim;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 import org.junit.jupiter.api.Test;
 
 /**

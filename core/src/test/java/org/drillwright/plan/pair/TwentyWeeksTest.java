@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 import org.junit.jupiter.api.Test;
 
 /** Turns with the instructor over many weeks: nine people, so one a round, eight rounds a week, each week recorded. */

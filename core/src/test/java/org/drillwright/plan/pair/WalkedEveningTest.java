@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 import org.drillwright.tell.ChangeWords;
 import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;

@@ -9,7 +9,7 @@ import java.util.Set;
 import org.drillwright.plan.roster.BothNew;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Ways;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 

@@ -15,7 +15,7 @@ import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Solution;
 import org.drillwright.plan.rounds.Tally;
 import org.drillwright.plan.walk.Walks;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 

@@ -20,7 +20,7 @@ import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.plan.roster.Timing;
 import org.drillwright.read.DrillReader;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.junit.jupiter.api.Test;
 
 /** All people are invented. */

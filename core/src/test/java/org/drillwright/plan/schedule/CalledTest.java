@@ -19,8 +19,8 @@ import org.drillwright.plan.term.Pace;
 import org.drillwright.plan.term.Term;
 import org.drillwright.plan.term.TermDay;
 import org.drillwright.plan.term.TermGroup;
-import org.drillwright.record.Entry;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.History;
 import org.junit.jupiter.api.Test;
 
 /** Drills without partners, of which the record holds no line: by hand. */

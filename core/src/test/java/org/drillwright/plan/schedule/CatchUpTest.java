@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.drillwright.plan.progress.PersonDrill;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 import org.junit.jupiter.api.Test;
 
 /** By hand. */

@@ -21,8 +21,8 @@ import org.drillwright.plan.term.Term;
 import org.drillwright.plan.term.TermDay;
 import org.drillwright.plan.term.TermGroup;
 import org.drillwright.read.DrillReader;
-import org.drillwright.record.Entry;
-import org.drillwright.record.History;
+import org.drillwright.register.Entry;
+import org.drillwright.register.History;
 
 /**
  * A term of invented people, played week by week: each week it is planned and published, whoever comes works what the plan

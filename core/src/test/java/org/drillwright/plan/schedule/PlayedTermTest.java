@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.drillwright.model.Drill;
 import org.drillwright.plan.course.Goal;
-import org.drillwright.record.Entry;
+import org.drillwright.register.Entry;
 import org.junit.jupiter.api.Test;
 
 /** A term of twelve weeks with people who come and go. */

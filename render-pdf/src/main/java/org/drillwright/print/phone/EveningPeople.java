@@ -10,7 +10,7 @@ import java.util.Set;
 import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 
 /**
  * Everybody of an evening, whoever helps too. Each has a number that hangs on the plan alone, so that what a phone has

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.drillwright.plan.kept.KeptPlan;
 import org.drillwright.plan.pair.Round;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 
 /** The rounds for whoever teaches: a box to tick for each that was worked, what was otherwise, and what comes of it. */
 final class RoundsList {

@@ -14,7 +14,7 @@ import org.drillwright.print.command.printing.SchoolFaces;
 import org.drillwright.print.command.watch.web.News;
 import org.drillwright.read.ReadingLimits;
 import org.drillwright.read.TermReader;
-import org.drillwright.record.RecordReader;
+import org.drillwright.register.RecordReader;
 import org.drillwright.school.DrillFiles;
 import org.drillwright.source.Findings;
 import org.drillwright.source.Nearest;

@@ -31,7 +31,7 @@ import org.drillwright.print.Drills;
 import org.drillwright.print.Example;
 import org.drillwright.print.command.Trial;
 import org.drillwright.print.pdf.Family;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;

@@ -17,7 +17,7 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.TeachingOrder;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.tell.AttendanceText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

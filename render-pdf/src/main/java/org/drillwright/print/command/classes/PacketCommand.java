@@ -25,7 +25,7 @@ import org.drillwright.print.sheet.LessonSheet;
 import org.drillwright.print.sheet.SubstituteSheet;
 import org.drillwright.print.sheet.wall.EveningSheet;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

@@ -19,7 +19,7 @@ import org.drillwright.print.command.folder.SchoolOption;
 import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.TeachingOrder;
-import org.drillwright.record.Together;
+import org.drillwright.register.Together;
 import org.drillwright.tell.PartnersText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;

@@ -5,7 +5,7 @@ import org.drillwright.check.RuleText;
 import org.drillwright.check.Rules;
 import org.drillwright.print.command.console.TextColumn;
 import org.drillwright.read.ReadingRule;
-import org.drillwright.record.RecordRule;
+import org.drillwright.register.RecordRule;
 import org.drillwright.report.Paint;
 import org.drillwright.report.RuleHelp;
 import org.drillwright.source.FormerRules;

@@ -4,7 +4,7 @@ import java.util.List;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.source.Nearest;
 import org.drillwright.wording.Message;
 

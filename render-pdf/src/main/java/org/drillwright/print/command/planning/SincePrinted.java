@@ -8,7 +8,7 @@ import org.drillwright.plan.kept.Kept;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.wording.Message;
 
 /** What has become of the people and drills of a plan since it was printed. */

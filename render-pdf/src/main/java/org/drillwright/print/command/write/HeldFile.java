@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.record.RecordReader;
+import org.drillwright.register.RecordReader;
 import org.drillwright.wording.Message;
 
 /** Reads a file that this program keeps, such as its records: never a pipe that has no end, never more than a bound. */

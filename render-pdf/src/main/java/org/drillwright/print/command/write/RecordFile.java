@@ -10,7 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.function.Function;
 import org.drillwright.print.command.console.CannotRun;
-import org.drillwright.record.Added;
+import org.drillwright.register.Added;
 import org.drillwright.wording.Message;
 
 /**

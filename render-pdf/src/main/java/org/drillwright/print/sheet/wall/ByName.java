@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.drillwright.plan.pair.Round;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 
 /** People as a list on a wall has them: from A to Z of what they are called there. */
 final class ByName {

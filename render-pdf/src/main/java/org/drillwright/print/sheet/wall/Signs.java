@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.drillwright.plan.pair.Group;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 
 /** Letters beside a place that tell who stands there besides a pair; those that were used are explained. */
 final class Signs {

@@ -20,7 +20,7 @@ import org.drillwright.print.layout.block.Setting;
 import org.drillwright.print.page.Block;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 
 /** A slip for each person's hand: with whom and where, round by round. To be cut along the rules. */
 final class Slips {

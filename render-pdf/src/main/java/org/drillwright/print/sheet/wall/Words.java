@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import org.drillwright.model.Language;
 import org.drillwright.plan.roster.Naming;
-import org.drillwright.record.History;
+import org.drillwright.register.History;
 import org.drillwright.wording.Bundle;
 import org.drillwright.wording.Message;
 

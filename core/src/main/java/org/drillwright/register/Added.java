@@ -1,4 +1,4 @@
-package org.drillwright.record;
+package org.drillwright.register;
 
 /**
  * What is added to a record.

@@ -1,4 +1,4 @@
-package org.drillwright.record;
+package org.drillwright.register;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,4 +1,4 @@
-package org.drillwright.record;
+package org.drillwright.register;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

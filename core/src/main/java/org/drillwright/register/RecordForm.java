@@ -1,4 +1,4 @@
-package org.drillwright.record;
+package org.drillwright.register;
 
 import java.util.ArrayList;
 import java.util.List;

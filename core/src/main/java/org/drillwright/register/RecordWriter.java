@@ -1,4 +1,4 @@
-package org.drillwright.record;
+package org.drillwright.register;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

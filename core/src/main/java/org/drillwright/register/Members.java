@@ -70,6 +70,8 @@ public final class Members {
         return called;
     }
 
+    Members() {}
+
     /** How whoever had a name on a day, before anything was told of it, is called now. */
     public String now(String name, LocalDate date) {
         return now(name, date, FIRST);

@@ -14,6 +14,8 @@ public final class Repeated {
 
     private final Map<Message, Told> told = new LinkedHashMap<>();
 
+    public Repeated() {}
+
     public void add(String rule, Span span, Message what, Message wayOut) {
         add(rule, span, what, () -> wayOut);
     }

@@ -20,7 +20,7 @@ import org.drillwright.print.text.Typefaces;
 /** A family of type that documents embed, each cut read once: DejaVu Sans Condensed, or a school's own. */
 public final class Family implements Typefaces {
 
-    private static final String FOLDER = "/net/sf/jasperreports/fonts/dejavu/";
+    private static final String FOLDER = "net/sf/jasperreports/fonts/dejavu/";
 
     /** A font without it is for another script: it comes in only where letters of that script stand. */
     private static final int LATIN = 'a';
@@ -114,7 +114,8 @@ public final class Family implements Typefaces {
     }
 
     private static TrueTypeFont packed(Face face) {
-        try (InputStream in = Family.class.getResourceAsStream(FOLDER + packedName(face))) {
+        // From the loader rather than the class: they are in an archive, and as modules in a module, of their own.
+        try (InputStream in = Family.class.getClassLoader().getResourceAsStream(FOLDER + packedName(face))) {
             if (in == null) {
                 throw new IllegalStateException("the font " + packedName(face) + " is not on the class path");
             }

@@ -40,7 +40,7 @@ class SetWorkTest {
     }
 
     @Test
-    void theIntermediateSetWorksThis() throws IOException {
+    void the_intermediate_set_works_this() throws IOException {
         SetWork work = work("intermediate");
         assertEquals(List.of("parry-of-septime"), drills(work, Theme.LINES, "low-inside"));
         assertEquals(List.of("epee-parry-of-octave"), drills(work, Theme.LINES, "low-outside"));
@@ -52,7 +52,7 @@ class SetWorkTest {
     }
 
     @Test
-    void theIntermediateSetNeverTouchesThis() throws IOException {
+    void the_intermediate_set_never_touches_this() throws IOException {
         SetWork work = work("intermediate");
         assertEquals(List.of("stance"), never(work, Theme.FUNDAMENTALS));
         assertEquals(List.of("inside", "arm"), never(work, Theme.LINES));
@@ -62,7 +62,7 @@ class SetWorkTest {
 
     /** Each field has its place on the page that describes them. */
     @Test
-    void everyFieldIsDescribed() throws IOException {
+    void every_field_is_described() throws IOException {
         String page = Files.readString(Path.of("..", "core", "docs", "coverage.md"));
         Matcher field = Pattern.compile("\"(\\w+)\" :")
                 .matcher(SetWorkJson.of(work("training"), "training", List.of(), Locale.ENGLISH));
@@ -75,7 +75,7 @@ class SetWorkTest {
 
     /** Beginners cross no blades: no line, no parry, nobody's hands against another's. */
     @Test
-    void beginnersTouchNoBlade() throws IOException {
+    void beginners_touch_no_blade() throws IOException {
         SetWork work = work("beginner");
         for (Theme theme : List.of(Theme.LINES, Theme.PARRIES, Theme.HANDS)) {
             assertEquals(work.of(theme), work.never(theme), theme.word());

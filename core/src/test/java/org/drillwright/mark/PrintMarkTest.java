@@ -44,7 +44,7 @@ class PrintMarkTest {
 
     /** The form was written out by hand; its SHA-256 was taken, and put to base 18, in another language. */
     @Test
-    void isTheHashOfTheFormInEighteenSigns() {
+    void is_the_hash_of_the_form_in_eighteen_signs() {
         assertEquals("M3YN-KMX4", mark("steps: []\n"));
     }
 
@@ -62,7 +62,7 @@ class PrintMarkTest {
     }
 
     @Test
-    void doesNotChangeWithTheOrderOfKeysNorTheWayAWordIsWritten() {
+    void does_not_change_with_the_order_of_keys_nor_the_way_a_word_is_written() {
         String other = """
                 steps:
                   - distance: "out"
@@ -88,19 +88,19 @@ class PrintMarkTest {
                 "revised: 2026-09-01\n",
                 "note: Slowly.\n"
             })
-    void changesWithWhatACardSays(String line) {
+    void changes_with_what_a_card_says(String line) {
         assertNotEquals(mark(STEPS), mark(line + STEPS));
     }
 
     @Test
-    void changesWithAWordOfATurnAndWithANumber() {
+    void changes_with_a_word_of_a_turn_and_with_a_number() {
         assertNotEquals(mark(STEPS), mark(STEPS.replace("slowly", "quickly")));
         assertNotEquals(mark(STEPS), mark(STEPS + "    number: 2\n"));
         assertEquals(mark(STEPS), mark(STEPS + "    number: 1\n"));
     }
 
     @Test
-    void changesWithTheGearInForceAndTheLanguageOfTheLabels() {
+    void changes_with_the_gear_in_force_and_the_language_of_the_labels() {
         School usual = school("name: Ours\n");
         // What a drill lists itself is in force; elsewhere the school's own list is.
         assertEquals(mark(STEPS, usual), mark(STEPS, school("gear: {foil: [mask]}\n")));
@@ -109,7 +109,7 @@ class PrintMarkTest {
     }
 
     @Test
-    void hasNoSignsThatAreEasilyConfused() {
+    void has_no_signs_that_are_easily_confused() {
         for (String alike : List.of("0OQD", "1IL", "2Z", "5S", "8B", "6G", "UV")) {
             long there = alike.chars()
                     .filter(sign -> PrintMark.ALPHABET.indexOf(sign) >= 0)
@@ -122,7 +122,7 @@ class PrintMarkTest {
     }
 
     @Test
-    void isReadWhateverItsCaseAndGaps() {
+    void is_read_whatever_its_case_and_gaps() {
         Optional<PrintMark> mark = Optional.of(new PrintMark("7K3MP9RX"));
         assertEquals(mark, PrintMark.read("7K3M-P9RX"));
         assertEquals(mark, PrintMark.read(" 7k3m p9rx "));
@@ -130,7 +130,7 @@ class PrintMarkTest {
     }
 
     @Test
-    void whatIsNoneIsSaidToBeNone() {
+    void what_is_none_is_said_to_be_none() {
         assertEquals(Optional.empty(), PrintMark.read("7K3M"));
         assertEquals(
                 "A mark has 8 signs; '7K3M' has 4.", PrintMark.wrongWith("7K3M").english());

@@ -22,7 +22,7 @@ class PrintRecordTest {
     private static final String TEXT = "date,mark,drill,size\n2026-03-01,7K3M-P9RX,parry-of-quarte,3x5\n";
 
     @Test
-    void isWrittenAndReadAsLinesOfFourValues() {
+    void is_written_and_read_as_lines_of_four_values() {
         PrintRecord record = PrintRecord.EMPTY.with(List.of(PARRY));
         assertEquals(TEXT, record.text());
         assertEquals(new Reading.Done(record, false), PrintRecord.read(TEXT));
@@ -31,7 +31,7 @@ class PrintRecordTest {
 
     /** RFC 4180, 2.6 and 2.7. */
     @Test
-    void anIdWithCommasAndQuotationMarksStandsBetweenQuotationMarks() {
+    void an_id_with_commas_and_quotation_marks_stands_between_quotation_marks() {
         Printed odd = new Printed(LocalDate.of(2026, 3, 1), MARK, "one, \"two\"", CardSize.A6, Optional.empty());
         String text = PrintRecord.EMPTY.with(List.of(odd)).text();
         assertTrue(text.endsWith("2026-03-01,7K3M-P9RX,\"one, \"\"two\"\"\",a6\n"), text);
@@ -40,7 +40,7 @@ class PrintRecordTest {
 
     /** Whatever is torn off the end, what is left is a beginning of what was written. */
     @Test
-    void noTornLineIsEverReadAsAnother() {
+    void no_torn_line_is_ever_read_as_another() {
         Printed second =
                 new Printed(LocalDate.of(2026, 4, 1), MARK, "parry-of-sixte", CardSize.WALL_A4, Optional.empty());
         String text = PrintRecord.EMPTY.with(List.of(PARRY, second)).text();
@@ -53,7 +53,7 @@ class PrintRecordTest {
     }
 
     @Test
-    void aTornLastLineIsTold() {
+    void a_torn_last_line_is_told() {
         assertTrue(((Reading.Done) PrintRecord.read(TEXT + "2026-04-01,7K")).torn());
         assertFalse(((Reading.Done) PrintRecord.read(TEXT.strip())).torn());
     }
@@ -67,12 +67,12 @@ class PrintRecordTest {
                 "date,mark,drill,size\n2026-03-01,7K3M-P9R,parry,a6\n2026-03-01,7K3M-P9RX,parry,a6\n",
                 "date,mark,drill,size\n2026-03-01,7K3M-P9RX,parry,a6,more\n"
             })
-    void anotherFileIsNoRecord(String text) {
+    void another_file_is_no_record(String text) {
         assertTrue(PrintRecord.read(text) instanceof Reading.Foreign);
     }
 
     @Test
-    void olderMarksAreToldOnceASizeAsPrintedLast() {
+    void older_marks_are_told_once_a_size_as_printed_last() {
         PrintMark current = new PrintMark("XXXXXXXX");
         Printed again =
                 new Printed(LocalDate.of(2026, 5, 1), MARK, "parry-of-quarte", CardSize.INDEX_3X5, Optional.empty());
@@ -85,7 +85,7 @@ class PrintRecordTest {
     }
 
     @Test
-    void aCardInAnotherLanguageHasALineOfItsOwn() {
+    void a_card_in_another_language_has_a_line_of_its_own() {
         Printed french = new Printed(
                 LocalDate.of(2026, 5, 1),
                 new PrintMark("XXXXXXXX"),

@@ -50,7 +50,7 @@ class TranslationsReaderTest {
     }
 
     @Test
-    void readsWhatIsTranslatedAndWhatIsToCome() {
+    void reads_what_is_translated_and_what_is_to_come() {
         assertEquals(
                 List.of(
                         new Entry("Lunge", "Fente", false),
@@ -62,7 +62,7 @@ class TranslationsReaderTest {
     }
 
     @Test
-    void saysWhereAFileIsWrong() {
+    void says_where_a_file_is_wrong() {
         assertEquals(List.of("unknown-key"), rules("texts:\n  - from: a\n    to: b\n    too: c\n"));
         assertEquals(List.of("key-missing"), rules("texts:\n  - to: b\n"));
         assertEquals(List.of("wrong-kind"), rules("texts: {a: b}\n"));
@@ -72,7 +72,7 @@ class TranslationsReaderTest {
 
     /** Which of two would be printed could not be known; twice the same does no harm. */
     @Test
-    void oneTextHasOneTranslation() {
+    void one_text_has_one_translation() {
         String twice = "texts:\n  - from: a\n    to: b\n  - from: a\n    to: ";
         assertEquals(List.of("key-twice"), rules(twice + "c\n"));
         assertEquals(List.of(), rules(twice + "b\n"));
@@ -84,7 +84,7 @@ class TranslationsReaderTest {
     }
 
     @Test
-    void aNewFileIsReadAsWhatIsAskedFor() {
+    void a_new_file_is_read_as_what_is_asked_for() {
         String text = TranslationsText.of(
                 wanted("Plain words.", "With \"quotes\" and a \\", "- a dash: and a colon # no remark"),
                 Locale.ENGLISH);
@@ -95,7 +95,7 @@ class TranslationsReaderTest {
     }
 
     @Test
-    void whatStandsThereStaysLetterForLetter() {
+    void what_stands_there_stays_letter_for_letter() {
         String more = TranslationsText.with(
                         whole(FILE),
                         wanted("Lunge", "Parry"),
@@ -106,7 +106,7 @@ class TranslationsReaderTest {
     }
 
     @Test
-    void whatNoDrillHasIsMarkedAndComesBack() {
+    void what_no_drill_has_is_marked_and_comes_back() {
         String marked = TranslationsText.with(whole(FILE), Map.of(), Set.of("At the mark"), Locale.ENGLISH)
                 .orElseThrow();
         assertEquals(
@@ -128,7 +128,7 @@ class TranslationsReaderTest {
 
     /** A file that was laid out in braces holds no lines that one could be put behind. */
     @Test
-    void whatCannotBeAddedToIsLeftAlone() {
+    void what_cannot_be_added_to_is_left_alone() {
         assertEquals(
                 Optional.empty(),
                 TranslationsText.with(
@@ -136,7 +136,7 @@ class TranslationsReaderTest {
     }
 
     @Test
-    void aFileWithoutAnEndOfItsLastLineIsAddedTo() {
+    void a_file_without_an_end_of_its_last_line_is_added_to() {
         String more = TranslationsText.with(
                         whole("texts:\n- from: a\n  to: b"), wanted("c"), Set.of("a", "c"), Locale.ENGLISH)
                 .orElseThrow();

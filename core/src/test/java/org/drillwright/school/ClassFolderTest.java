@@ -38,7 +38,7 @@ class ClassFolderTest {
     }
 
     @Test
-    void peopleAndClassesAreNoDrills() throws IOException {
+    void people_and_classes_are_no_drills() throws IOException {
         write("school.yaml", "name: X\n");
         write("roster.yaml", "people: [{name: Ash}]\n");
         write("classes/tonight.yaml", "date: 2026-12-02\ndrills: []\n");
@@ -48,14 +48,14 @@ class ClassFolderTest {
     }
 
     @Test
-    void aRosterIsOneOnlyBesideTheSettings() throws IOException {
+    void a_roster_is_one_only_beside_the_settings() throws IOException {
         write("feet/roster.yaml", "people: []\n");
         assertEquals(1, SchoolFolder.open(root).entries().size());
         assertEquals(Roster.EMPTY, open().roster().orElseThrow());
     }
 
     @Test
-    void whoKnowsASetKnowsEachDrillOfIt() throws IOException {
+    void who_knows_a_set_knows_each_drill_of_it() throws IOException {
         write("school.yaml", "sets:\n  feet: {drills: [steps, lunge]}\n");
         write("steps.yaml", "title: Steps\n");
         write("lunge.yaml", "title: Lunge\n");
@@ -70,7 +70,7 @@ class ClassFolderTest {
     }
 
     @Test
-    void ofTwoRostersOneIsReadAndTheOtherNamed() throws IOException {
+    void of_two_rosters_one_is_read_and_the_other_named() throws IOException {
         write("roster.yaml", "people: [{name: Ash}]\n");
         write("roster.csv", "name\nBo\n");
         ClassFolder classes = open();
@@ -79,7 +79,7 @@ class ClassFolderTest {
     }
 
     @Test
-    void aBrokenRosterJudgesNoClass() throws IOException {
+    void a_broken_roster_judges_no_class() throws IOException {
         write("roster.yaml", "people: [{name: Ash}, {name: Ash}]\n");
         write("classes/tonight.yaml", "date: 2026-12-02\ndrills: []\naway: [Ash]\n");
         ClassFolder classes = open();
@@ -89,7 +89,7 @@ class ClassFolderTest {
     }
 
     @Test
-    void findingsOfClassesAndOfTheRecordHaveTheirPlaces() throws IOException {
+    void findings_of_classes_and_of_the_record_have_their_places() throws IOException {
         write("roster.yaml", "people: [{name: Ash}]\n");
         write("classes/tonight.yaml", "date: 2026-12-02\ndrills: []\naway: [Ahs]\n");
         write("record.csv", "date,person,drill,event,with\n2026-11-25,Ash,,attended,\n2026-11-25,As");
@@ -103,7 +103,7 @@ class ClassFolderTest {
     }
 
     @Test
-    void aClassTakesTheHabitsOfTheSchoolWhereItSaysNothing() throws IOException {
+    void a_class_takes_the_habits_of_the_school_where_it_says_nothing() throws IOException {
         write("school.yaml", "timing: {swap: 7, change: 44}\nhall: {length: 18, width: 10}\ninitials: yes\n");
         write("classes/one.yaml", "date: 2026-12-02\ndrills: []\ntiming: {change: 5}\nhall: {width: 9.99}\n");
         ClassFolder classes = open();
@@ -118,7 +118,7 @@ class ClassFolderTest {
     }
 
     @Test
-    void aClassAddsToTheBlocksOfTheSchoolAndChangesThemByName() throws IOException {
+    void a_class_adds_to_the_blocks_of_the_school_and_changes_them_by_name() throws IOException {
         write("school.yaml", """
                 blocks:
                   - {name: Rings, minutes: 5, place: warm-up, how: Ankles first.}
@@ -146,7 +146,7 @@ class ClassFolderTest {
     }
 
     @Test
-    void aBlockNeedsItsMinutesAndItsPlace() throws IOException {
+    void a_block_needs_its_minutes_and_its_place() throws IOException {
         write("school.yaml", "blocks: [{name: Rings}, {minutes: 241, place: late, name: Talk}]\n");
         assertEquals(
                 List.of(
@@ -162,7 +162,7 @@ class ClassFolderTest {
 
     /** 3 and 10 April 2026 are Fridays; 17 April can be no month. Classes on other days say nothing of what is on record. */
     @Test
-    void theDatesOfTheRecordSayThemselvesHowTheyAreWritten() throws IOException {
+    void the_dates_of_the_record_say_themselves_how_they_are_written() throws IOException {
         String record =
                 "date;person;drill;event;with\n03/04/2026;Ash Fenwick;;attended;\n10/04/2026;Ash Fenwick;;attended;\n";
         write("roster.csv", "Vorname;Nachname\nAsh;Fenwick\n");

@@ -41,7 +41,7 @@ class TranslationFolderTest {
     }
 
     @Test
-    void aFileOfTranslationsIsNoDrill() throws IOException {
+    void a_file_of_translations_is_no_drill() throws IOException {
         SchoolFolder folder = with("fr.yaml", "texts:\n  - from: Steps\n    to: Pas\n");
         assertEquals(1, folder.entries().size());
         assertEquals(List.of(), new TranslationFolder(folder).findings());
@@ -57,7 +57,7 @@ class TranslationFolderTest {
     }
 
     @Test
-    void aNameThatIsNoLanguageIsAnError() throws IOException {
+    void a_name_that_is_no_language_is_an_error() throws IOException {
         List<Finding> findings = new TranslationFolder(with("french.yaml", "texts: []\n")).findings();
         assertEquals(1, findings.size());
         assertEquals(Severity.ERROR, findings.get(0).severity());
@@ -68,7 +68,7 @@ class TranslationFolderTest {
     }
 
     @Test
-    void aTurnsTranslationIsHeldToTheTurn() throws IOException {
+    void a_turns_translation_is_held_to_the_turn() throws IOException {
         SchoolFolder folder = with("fr.yaml", "texts:\n  - from: Advance.\n    to: Rompez.\n");
         List<Finding> findings = new TranslationFolder(folder).findings();
         assertEquals(
@@ -82,7 +82,7 @@ class TranslationFolderTest {
     }
 
     @Test
-    void whatIsWrongInAFileIsAFindingOfThatFile() throws IOException {
+    void what_is_wrong_in_a_file_is_a_finding_of_that_file() throws IOException {
         List<Finding> findings = new TranslationFolder(with("de.yaml", "text: []\n")).findings();
         assertEquals(
                 List.of("translations/de.yaml"),

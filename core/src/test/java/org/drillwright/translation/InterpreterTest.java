@@ -97,7 +97,7 @@ class InterpreterTest {
     }
 
     @Test
-    void whatWasReadIsSaidAnew() {
+    void what_was_read_is_said_anew() {
         Rendering one = french();
         assertEquals("Relevez-vous en garde en sixte.", turn(one, 1, Side.LEADER));
         assertEquals("Parez quarte.", turn(one, 0, Side.FOLLOWER));
@@ -112,7 +112,7 @@ class InterpreterTest {
 
     /** A choice was not read whole, and what nothing is played of cannot be said by its action. */
     @Test
-    void whatWasNotReadWholeStaysAndIsMarked() {
+    void what_was_not_read_whole_stays_and_is_marked() {
         Rendering one = french();
         assertEquals("Riposte straight, or disengage.", turn(one, 1, Side.FOLLOWER));
         assertEquals("Bend both knees over the feet.", turn(one, 2, Side.LEADER));
@@ -121,7 +121,7 @@ class InterpreterTest {
     }
 
     @Test
-    void freeWordsAreThoseOfTheSchoolOrStay() {
+    void free_words_are_those_of_the_school_or_stay() {
         Rendering one =
                 french(entry("To answer at once.", "Pour répondre aussitôt."), entry("lucky socks", "chaussettes"));
         assertEquals("Pour répondre aussitôt.", one.drill().drill().purpose());
@@ -143,14 +143,14 @@ class InterpreterTest {
     }
 
     @Test
-    void aTurnIsSaidAsTheSchoolTranslatedItIfThatIsReadAsTheSame() {
+    void a_turn_is_said_as_the_school_translated_it_if_that_is_read_as_the_same() {
         Rendering one = french(entry("Stop it!", "Parez en quarte !"));
         assertEquals("Parez en quarte !", turn(one, 0, Side.FOLLOWER));
         assertEquals(Map.of(), one.unlike());
     }
 
     @Test
-    void aTranslationThatIsReadOtherwiseIsNotUsed() {
+    void a_translation_that_is_read_otherwise_is_not_used() {
         Rendering one = french(
                 entry("Stop it!", "Parez sixte."),
                 entry("Recover on guard in sixte.", "Gloublez le zinzin."),
@@ -168,7 +168,7 @@ class InterpreterTest {
     }
 
     @Test
-    void aDrillThatIsWrittenInTheLanguageStaysAsItIs() {
+    void a_drill_that_is_written_in_the_language_stays_as_it_is() {
         Rendering one = render(DRILL, Language.ENGLISH);
         assertEquals("Stop it!", turn(one, 0, Side.FOLLOWER));
         assertTrue(one.drill().drill().madeFrom().isEmpty());
@@ -179,7 +179,7 @@ class InterpreterTest {
 
     /** A card that says that it was made from another language is another card. */
     @Test
-    void theMarkTellsWhatACardWasMadeFrom() {
+    void the_mark_tells_what_a_card_was_made_from() {
         Drill drill = french().drill().drill();
         Drill written = new Drill(
                 drill.id(),
@@ -221,7 +221,7 @@ class InterpreterTest {
                     Retreat one step.                                 | Rompez.                                               |
                     Retreat slowly.                                   | Rompez lentement.                                     |
                     """)
-    void howAndWhenIsNotLost(String turn, String said, String behind) {
+    void how_and_when_is_not_lost(String turn, String said, String behind) {
         Rendering one = render(DRILL.replace("Return to guard in sixte.", turn), FRENCH);
         FieldPath place = FieldPath.of("steps/2/follower");
         assertEquals(said, turn(one, 2, Side.FOLLOWER));
@@ -232,7 +232,7 @@ class InterpreterTest {
 
     /** Once the school has translated it, nothing stands behind. */
     @Test
-    void aTranslationOfHowIsPrinted() {
+    void a_translation_of_how_is_printed() {
         String turn = "Return to guard in sixte, thumb on top.";
         Rendering one = render(
                 DRILL.replace("Return to guard in sixte.", turn),
@@ -245,7 +245,7 @@ class InterpreterTest {
 
     /** What a drill is said to be in, in its file, is where it is looked first. */
     @Test
-    void theLanguageThatADrillStatesIsItsOwn() {
+    void the_language_that_a_drill_states_is_its_own() {
         String drill = DRILL.replace("Riposte straight, or disengage.", "Contre-riposte.");
         assertEquals(Language.ENGLISH, render(drill, FRENCH).from());
         assertEquals(FRENCH, render(drill + "language: fr\n", Language.ENGLISH).from());
@@ -253,7 +253,7 @@ class InterpreterTest {
 
     /** The usual words of gear are the same piece to the rules in every language: by {@code check/gear.words}. */
     @Test
-    void gearIsTheSamePieceInAllLanguages() throws IOException {
+    void gear_is_the_same_piece_in_all_languages() throws IOException {
         Map<String, Set<String>> pieces = pieces();
         int compared = 0;
         for (List<String> row : UsualWords.standard().rows()) {
@@ -294,7 +294,7 @@ class InterpreterTest {
 
     /** A line with too few columns would leave a language without a word. */
     @Test
-    void eachUsualWordIsThereInEachLanguage() {
+    void each_usual_word_is_there_in_each_language() {
         assertTrue(UsualWords.standard().rows().stream()
                 .allMatch(row ->
                         row.size() == Language.all().size() && Stream.of("").noneMatch(row::contains)));

@@ -14,14 +14,14 @@ class DirectionTest {
     /** The JDK knows of some languages which way they are read, of no other than those that it knows. */
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void eachLanguageIsReadAsItsWordsSay(Language language) {
+    void each_language_is_read_as_its_words_say(Language language) {
         assertEquals(
                 !ComponentOrientation.getOrientation(language.locale()).isLeftToRight(),
                 Direction.of(language.locale()).isRightToLeft());
     }
 
     @Test
-    void aLanguageWithoutWordsIsSpokenToInEnglish() {
+    void a_language_without_words_is_spoken_to_in_english() {
         assertEquals(Direction.LEFT_TO_RIGHT, Direction.of(Locale.forLanguageTag("qaa")));
         assertEquals("ltr", Direction.LEFT_TO_RIGHT.word());
     }

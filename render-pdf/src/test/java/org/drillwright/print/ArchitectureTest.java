@@ -31,19 +31,19 @@ class ArchitectureTest {
 
     @ParameterizedTest
     @CsvSource({"frame, 8", "svg, 3", "text, 8", "layout, 20", "impose, 3", "pdf, 8", "sheet, 12", "command, 25"})
-    void classesOfEveryRoomWereSeen(String room, int atLeast) {
+    void classes_of_every_room_were_seen(String room, int atLeast) {
         long seen =
                 CLASSES.stream().filter(resideInAPackage(PRINT + room + "..")).count();
         assertTrue(seen >= atLeast, room + ": " + seen);
     }
 
     @Test
-    void classesOfCoreWereSeen() {
+    void classes_of_core_were_seen() {
         assertTrue(CLASSES.stream().filter(CORE).count() > 50);
     }
 
     @Test
-    void coreKnowsNothingOfPrinting() {
+    void core_knows_nothing_of_printing() {
         noClasses()
                 .that(CORE)
                 .should()
@@ -54,7 +54,7 @@ class ArchitectureTest {
 
     /** The walls between the rooms below the command line are those of {@link PrintRoomsTest}. */
     @Test
-    void nobodyKnowsTheCommandLine() {
+    void nobody_knows_the_command_line() {
         noClasses()
                 .that()
                 .resideOutsideOfPackage("org.drillwright.print.command..")
@@ -66,7 +66,7 @@ class ArchitectureTest {
 
     /** Fonts and pages are a matter of {@code pdf}; the command line deals in frames. */
     @Test
-    void theCommandLineKnowsNoPdfBox() {
+    void the_command_line_knows_no_pdf_box() {
         noClasses()
                 .that()
                 .resideInAPackage("org.drillwright.print.command..")
@@ -77,7 +77,7 @@ class ArchitectureTest {
     }
 
     @Test
-    void roomsHaveNoCircles() {
+    void rooms_have_no_circles() {
         slices().matching("org.drillwright.print.(*)..")
                 .should()
                 .beFreeOfCycles()
@@ -93,7 +93,7 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyTheCommandsKnowPicocli() {
+    void only_the_commands_know_picocli() {
         noClasses()
                 .that()
                 .resideOutsideOfPackages(
@@ -115,7 +115,7 @@ class ArchitectureTest {
 
     /** Its classes are loaded when an editor asks, and by no other command. */
     @Test
-    void onlyTheProtocolKnowsLsp4j() {
+    void only_the_protocol_knows_lsp4j() {
         noClasses()
                 .that()
                 .resideOutsideOfPackage(PRINT + "command.editor.protocol")
@@ -126,7 +126,7 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyMainEndsTheProcess() {
+    void only_main_ends_the_process() {
         noClasses()
                 .that()
                 .doNotHaveFullyQualifiedName(Main.class.getName())
@@ -138,7 +138,7 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyOneClassOpensTheStandardStreams() {
+    void only_one_class_opens_the_standard_streams() {
         noClasses()
                 .should()
                 .accessField(System.class, "out")

@@ -44,7 +44,7 @@ class LibraryTest {
     private static final Path SCHOOL = Path.of("..", "drills");
 
     @Test
-    void readAndCheck() throws IOException {
+    void read_and_check() throws IOException {
         // read and check
         SchoolFolder school = SchoolFolder.open(SCHOOL);
         String report = TextReport.of(school.findings(), Paint.NONE);
@@ -108,7 +108,7 @@ class LibraryTest {
 
     /** The lines between a mark and its end, as the page shows them. */
     @Test
-    void thePageShowsTheseLines() throws IOException {
+    void the_page_shows_these_lines() throws IOException {
         String source =
                 Files.readString(Path.of("src", "test", "java", "org", "drillwright", "print", "LibraryTest.java"));
         String page = Files.readString(Path.of("docs", "library.md"));
@@ -121,7 +121,7 @@ class LibraryTest {
     }
 
     @Test
-    void manyThreadsAtOnceFindTheSame() throws Exception {
+    void many_threads_at_once_find_the_same() throws Exception {
         ExecutorService threads = Executors.newFixedThreadPool(4);
         try {
             List<Future<String>> reports = IntStream.range(0, 8)

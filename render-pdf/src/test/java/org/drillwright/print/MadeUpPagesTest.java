@@ -49,7 +49,7 @@ class MadeUpPagesTest {
 
     @ParameterizedTest
     @MethodSource("printed")
-    void nothingOverflowsOverlapsOrIsTooSmall(Optional<MadeUp> language, SheetSize size) {
+    void nothing_overflows_overlaps_or_is_too_small(Optional<MadeUp> language, SheetSize size) {
         assertAll(pages(language, size).entrySet().stream()
                 .flatMap(kind -> kind.getValue().stream().map(page -> () -> {
                     try {
@@ -67,7 +67,7 @@ class MadeUpPagesTest {
     /** A bar of a class, a plan of a hall, two lines: what is written in them stays in them, and nothing on anything else. */
     @ParameterizedTest
     @MethodSource("printed")
-    void wordsInDrawingsHaveRoom(Optional<MadeUp> language, SheetSize size) {
+    void words_in_drawings_have_room(Optional<MadeUp> language, SheetSize size) {
         pages(language, size)
                 .forEach((kind, pages) -> pages.stream()
                         .flatMap(page -> Flat.figures(page).stream())
@@ -94,7 +94,7 @@ class MadeUpPagesTest {
     /** Words half as long again fill at most half as many pages more. */
     @ParameterizedTest
     @EnumSource
-    void fewPagesMoreAreNeeded(MadeUp language) {
+    void few_pages_more_are_needed(MadeUp language) {
         Map<String, List<Frame>> english = pages(Optional.empty(), SheetSize.A4);
         Map<String, List<Frame>> made = pages(Optional.of(language), SheetSize.A4);
         assertAll(english.entrySet().stream().map(kind -> () -> {
@@ -108,7 +108,7 @@ class MadeUpPagesTest {
     /** What is read first stands at the right: each title ends at the right margin, each row of a table goes to the left. */
     @ParameterizedTest
     @EnumSource(names = {"A4", "LETTER"})
-    void whatIsReadFirstStandsAtTheRight(SheetSize size) {
+    void what_is_read_first_stands_at_the_right(SheetSize size) {
         pages(Optional.of(MadeUp.FROM_THE_RIGHT), size).forEach((kind, pages) -> {
             for (Frame page : pages) {
                 Flat.words(page).stream()

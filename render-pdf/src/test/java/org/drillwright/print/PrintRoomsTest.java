@@ -33,22 +33,22 @@ class PrintRoomsTest {
     }
 
     @Test
-    void aFrameStandsOnNothing() {
+    void a_frame_stands_on_nothing() {
         standsOn("frame");
     }
 
     @Test
-    void textStandsOnFrames() {
+    void text_stands_on_frames() {
         standsOn("text", "org.drillwright.print.frame");
     }
 
     @Test
-    void posesStandOnCore() {
+    void poses_stand_on_core() {
         standsOn("pose", "org.drillwright.model", "org.drillwright.notation", "org.drillwright.phrase");
     }
 
     @Test
-    void diagramsStandOnCorePosesAndFrames() {
+    void diagrams_stand_on_core_poses_and_frames() {
         standsOn(
                 "diagram",
                 "org.drillwright.wording",
@@ -62,7 +62,7 @@ class PrintRoomsTest {
 
     /** Outlines know no fencer, a fencer knows no partner. */
     @Test
-    void withinDiagramsCurvesStandBelowFiguresAndFiguresBelowTheStage() {
+    void within_diagrams_curves_stand_below_figures_and_figures_below_the_stage() {
         standsOn("diagram.curve", "org.drillwright.print.frame");
         String[] below = {
             "org.drillwright.model",
@@ -81,7 +81,7 @@ class PrintRoomsTest {
     }
 
     @Test
-    void layoutStandsOnTheModelFramesTextAndDiagrams() {
+    void layout_stands_on_the_model_frames_text_and_diagrams() {
         standsOn(
                 "layout",
                 "org.drillwright.wording",
@@ -95,7 +95,7 @@ class PrintRoomsTest {
 
     /** What is to be set, then how much room there is for it, then the parts, and the whole card last. */
     @Test
-    void withinLayoutWordsStandBelowFitAndFitBelowBlocks() {
+    void within_layout_words_stand_below_fit_and_fit_below_blocks() {
         String model = "org.drillwright.model";
         String[] below = {
             model, "org.drillwright.print.frame", "org.drillwright.print.text", "org.drillwright.print.diagram"
@@ -118,7 +118,7 @@ class PrintRoomsTest {
     }
 
     @Test
-    void sheetsStandOnPlansFramesTextAndLayout() {
+    void sheets_stand_on_plans_frames_text_and_layout() {
         standsOn(
                 "sheet",
                 "org.drillwright.wording",
@@ -132,7 +132,7 @@ class PrintRoomsTest {
     }
 
     @Test
-    void pagesStandOnFramesTextAndLayout() {
+    void pages_stand_on_frames_text_and_layout() {
         standsOn(
                 "page",
                 "org.drillwright.model",
@@ -142,7 +142,7 @@ class PrintRoomsTest {
     }
 
     @Test
-    void packetsStandOnPagesCardsAndSheets() {
+    void packets_stand_on_pages_cards_and_sheets() {
         standsOn(
                 "handout",
                 "org.drillwright.model",
@@ -156,7 +156,7 @@ class PrintRoomsTest {
     }
 
     @Test
-    void bookletsStandOnPagesAndCards() {
+    void booklets_stand_on_pages_and_cards() {
         standsOn(
                 "booklet",
                 "org.drillwright.wording",
@@ -171,17 +171,17 @@ class PrintRoomsTest {
     }
 
     @Test
-    void impositionStandsOnFramesAndTheModelsSheets() {
+    void imposition_stands_on_frames_and_the_models_sheets() {
         standsOn("impose", "org.drillwright.model", "org.drillwright.print.frame");
     }
 
     @Test
-    void screensStandOnFramesAndText() {
+    void screens_stand_on_frames_and_text() {
         standsOn("svg", "org.drillwright.print.frame", "org.drillwright.print.text");
     }
 
     @Test
-    void phonesStandOnPlansTheWordsOfCardsTheirPicturesAndScreens() {
+    void phones_stand_on_plans_the_words_of_cards_their_pictures_and_screens() {
         standsOn(
                 "phone",
                 "org.drillwright.wording",
@@ -197,7 +197,7 @@ class PrintRoomsTest {
     }
 
     @Test
-    void onlyOneRoomServesPages() {
+    void only_one_room_serves_pages() {
         noClasses()
                 .that()
                 .resideOutsideOfPackage("org.drillwright.print.command.watch.web")
@@ -208,7 +208,7 @@ class PrintRoomsTest {
     }
 
     @Test
-    void onlyTheWriterKnowsPdf() {
+    void only_the_writer_knows_pdf() {
         standsOn(
                 "pdf",
                 "org.drillwright.wording",
@@ -221,7 +221,7 @@ class PrintRoomsTest {
 
     /** The front door knows all commands; none of them knows it, but what is made of them all when the program is built. */
     @Test
-    void commandsDoNotLookBackAtTheFrontDoor() {
+    void commands_do_not_look_back_at_the_front_door() {
         noClasses()
                 .that()
                 .resideInAPackage("org.drillwright.print.command.(*)..")
@@ -234,7 +234,7 @@ class PrintRoomsTest {
     }
 
     @Test
-    void thereAreRoomsToJudge() {
+    void there_are_rooms_to_judge() {
         assertTrue(CLASSES.size() > 60, () -> "only " + CLASSES.size() + " classes were seen");
     }
 }

@@ -45,7 +45,7 @@ class ClassPlanTest {
     }
 
     @Test
-    void nothingIsWrongWithTheExample() throws IOException {
+    void nothing_is_wrong_with_the_example() throws IOException {
         assertEquals(List.of(), classes.findings());
         assertEquals(List.of(), classes.classFindings());
         assertEquals(List.of(), plan.remarks());
@@ -57,7 +57,7 @@ class ClassPlanTest {
      * with 150 s of showing 238 s. Straight thrust, 3 counts: 9 s, 8 times, 2 roles, 144 s and 10 s a round.
      */
     @Test
-    void theLessonIsThatWorkedByHand() {
+    void the_lesson_is_that_worked_by_hand() {
         var lesson = plan.lesson();
         assertEquals("10:00", Clock.of(lesson.blocks().get(2).start()));
         assertEquals(238, lesson.blocks().get(2).length().toSeconds());
@@ -72,7 +72,7 @@ class ClassPlanTest {
     }
 
     @Test
-    void everyoneHasAPermittedPartnerInEachRound() {
+    void everyone_has_a_permitted_partner_in_each_round() {
         Roster roster = classes.roster().orElseThrow();
         Knowledge knowledge =
                 Knowledge.of(roster, classes.history().before(plan.brief().date()));
@@ -96,7 +96,7 @@ class ClassPlanTest {
     }
 
     @Test
-    void aCardForEachPlaceAndOneForTheCaller() {
+    void a_card_for_each_place_and_one_for_the_caller() {
         List<CardNeed> needs = CardNeed.of(folder.school(), plan, pairs);
         assertEquals(
                 "13 cards of set intermediate, no. 1", needs.get(0).sentence().english());

@@ -12,7 +12,7 @@ class FloorTest {
     private final LaneLayout layout = LaneLayout.of(Hall.of(1_800, 1_000));
 
     @Test
-    void everySecondRowIsNumberedBackwards() {
+    void every_second_row_is_numbered_backwards() {
         Floor floor = Floor.of(layout, 6);
         assertEquals(
                 List.of("100 100", "100 400", "100 700", "900 700", "900 400", "900 100"),
@@ -20,7 +20,7 @@ class FloorTest {
     }
 
     @Test
-    void tenPairsWorkInTwoWaves() {
+    void ten_pairs_work_in_two_waves() {
         Floor floor = Floor.of(layout, 10);
         assertEquals(2, floor.waves());
         assertEquals(
@@ -29,7 +29,7 @@ class FloorTest {
     }
 
     @Test
-    void nobodyNeedsNoLane() {
+    void nobody_needs_no_lane() {
         assertEquals(0, Floor.of(layout, 0).waves());
         assertEquals(List.of(), Floor.of(LaneLayout.of(Hall.of(300, 300)), 4).places());
     }

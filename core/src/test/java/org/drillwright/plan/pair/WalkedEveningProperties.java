@@ -68,7 +68,7 @@ class WalkedEveningProperties {
     }
 
     @Property(tries = 60)
-    void everyWalkedEveningIsSound(
+    void every_walked_evening_is_sound(
             @ForAll @IntRange(min = 2, max = 14) int people, @ForAll Movement movement, @ForAll long seed) {
         Set<Set<String>> apart = new HashSet<>();
         PairingRequest request =

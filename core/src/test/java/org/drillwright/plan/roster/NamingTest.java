@@ -41,7 +41,7 @@ class NamingTest {
         "A B; A-B; A - B,           AB2; AB3; AB1",
         "-; Bo,                     -; B"
     })
-    void initialsTellPeopleApart(String names, String initials) {
+    void initials_tell_people_apart(String names, String initials) {
         List<String> people = List.of(names.split("; "));
         Naming naming = Naming.initials(people);
         assertEquals(initials, String.join("; ", people.stream().map(naming::of).toList()));
@@ -51,7 +51,7 @@ class NamingTest {
     }
 
     @Test
-    void noTwoOfAThousandAreAlike() {
+    void no_two_of_a_thousand_are_alike() {
         List<String> people = IntStream.range(0, 1_000)
                 .mapToObj(at -> "A" + at % 7 + " B" + at)
                 .toList();
@@ -60,7 +60,7 @@ class NamingTest {
     }
 
     @Test
-    void whoIsNotNamedKeepsTheName() {
+    void who_is_not_named_keeps_the_name() {
         assertEquals("the instructor", Naming.full().of("the instructor"));
     }
 }

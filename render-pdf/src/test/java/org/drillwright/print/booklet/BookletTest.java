@@ -56,7 +56,7 @@ class BookletTest {
     /** The pages are counted, so that whoever changes them says why: with cards of Letter's half in it there were 75. */
     @ParameterizedTest
     @CsvSource({"A4, false, 43", "LETTER, false, 49", "A4, true, 38"})
-    void everyPageKeepsItsMarginsItsSizesAndItsPlace(SheetSize sheet, boolean whole, int counted) {
+    void every_page_keeps_its_margins_its_sizes_and_its_place(SheetSize sheet, boolean whole, int counted) {
         PageGrid grid = grid(sheet, whole);
         List<Frame> pages = booklet().pages(grid, LABELS, Family.dejaVu());
         assertEquals(counted, pages.size());
@@ -72,7 +72,7 @@ class BookletTest {
 
     /** The sizes of the design, in points: numbers, title, turns, small, notes, foot. */
     @Test
-    void typeIsOfTheSizesOfTheDesign() {
+    void type_is_of_the_sizes_of_the_design() {
         assertEquals(
                 List.of(26.0, 17.0, 10.5, 9.0, 8.5),
                 PageGrid.half(SheetSize.A4).grid().scale().sizes());
@@ -85,7 +85,7 @@ class BookletTest {
     }
 
     @Test
-    void aDrillOfTwoPagesIsSeenAtOnceAndNothingOfItIsLost() {
+    void a_drill_of_two_pages_is_seen_at_once_and_nothing_of_it_is_lost() {
         Booklet booklet = booklet();
         List<Frame> pages = booklet.pages(PageGrid.half(SheetSize.A4), LABELS, Family.dejaVu());
         List<String> letters =

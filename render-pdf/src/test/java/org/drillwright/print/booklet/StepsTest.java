@@ -39,7 +39,7 @@ class StepsTest {
                 "a b<a,elsewhere           | [[a], [b]]",
                 "a<a                       | [[a]]",
             })
-    void aDrillStandsOneStepAboveWhatItNeeds(String needs, String steps) {
+    void a_drill_stands_one_step_above_what_it_needs(String needs, String steps) {
         List<List<String>> named = Steps.of(entries(needs)).stream()
                 .map(step -> step.stream().map(Entry::id).toList())
                 .toList();
@@ -47,7 +47,7 @@ class StepsTest {
     }
 
     @Test
-    void needsThatGoInACircleEndSomewhere() {
+    void needs_that_go_in_a_circle_end_somewhere() {
         assertEquals(
                 Map.of("a", 1, "b", 1),
                 Map.of(

@@ -51,7 +51,7 @@ class ArgumentsTest {
                 "new ?!                  | A title needs a letter or a digit",
                 "new Riposte             | There is already a drill 'riposte'"
             })
-    void aMistakeIsOneLineAndTwo(String arguments, String said) {
+    void a_mistake_is_one_line_and_two(String arguments, String said) {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, arguments.split(" "));
         assertEquals(2, trial.code());
@@ -62,7 +62,7 @@ class ArgumentsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"--help", "check --help", "cards -h", "new --help", "school --help"})
-    void helpNamesTheExitCodes(String arguments) {
+    void help_names_the_exit_codes(String arguments) {
         Trial trial = Trial.run(folder, arguments.split(" "));
         assertEquals(0, trial.code());
         assertTrue(trial.out().contains("Usage: drillwright"), trial.out());
@@ -71,7 +71,7 @@ class ArgumentsTest {
     }
 
     @Test
-    void helpIsACommandToo() {
+    void help_is_a_command_too() {
         assertEquals(
                 Trial.run(folder, "cards", "--help").out(),
                 Trial.run(folder, "help", "cards").out());
@@ -81,7 +81,7 @@ class ArgumentsTest {
 
     /** A name or an option that was changed goes on for one release, and no help shows it. */
     @Test
-    void whatWasCalledOtherwiseStillWorks() {
+    void what_was_called_otherwise_still_works() {
         SchoolFiles.sound(folder);
         assertEquals(Trial.run(folder, "identify", "7K3M-P9RX"), Trial.run(folder, "mark", "7K3M-P9RX"));
         assertEquals(
@@ -95,14 +95,14 @@ class ArgumentsTest {
     }
 
     @Test
-    void versionIsOneLine() {
+    void version_is_one_line() {
         Trial trial = Trial.run(folder, "--version");
         assertEquals(0, trial.code());
         assertTrue(trial.out().matches("drillwright .+\n"), trial.out());
     }
 
     @Test
-    void withoutACommandAPipeGetsTheUsage() {
+    void without_a_command_a_pipe_gets_the_usage() {
         Trial trial = Trial.run(folder);
         assertEquals(2, trial.code());
         assertEquals("", trial.out());

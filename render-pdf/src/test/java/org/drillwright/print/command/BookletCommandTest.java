@@ -55,7 +55,7 @@ class BookletCommandTest {
     }
 
     @Test
-    void everyDrillHasItsPageAndTheContentsNameIt() {
+    void every_drill_has_its_page_and_the_contents_name_it() {
         Matcher row = Pattern.compile("(?m)^(\\d+) (.+?) (?:foil|épée|sabre|no weapon) (.{4}-.{4})$")
                 .matcher(page(2));
         int rows = 0;
@@ -72,7 +72,7 @@ class BookletCommandTest {
     }
 
     @Test
-    void aPageSaysWhereTheWayComesFromAndLeads() {
+    void a_page_says_where_the_way_comes_from_and_leads() {
         int at = IntStream.rangeClosed(1, PAGES.size())
                 .filter(page -> words(page).contains(" Straight thrust with the lunge foil · in pairs"))
                 .findFirst()
@@ -86,7 +86,7 @@ class BookletCommandTest {
     }
 
     @Test
-    void theFirstPageIsInWordsAndDefersToRulesAndInstructors() {
+    void the_first_page_is_in_words_and_defers_to_rules_and_instructors() {
         assertTrue(words(1).startsWith("Larkspur Salle"), words(1));
         assertTrue(
                 words(1).contains("The rules of your national federation, local codes and a qualified instructor"),
@@ -95,7 +95,7 @@ class BookletCommandTest {
 
     /** Each head is a word that one of its drills prints, whatever the program calls it inside. */
     @Test
-    void theIndexNamesWordsThatItsPagesPrint() {
+    void the_index_names_words_that_its_pages_print() {
         int index = IntStream.rangeClosed(1, PAGES.size())
                 .filter(page -> page(page).contains("\nTerms"))
                 .findFirst()
@@ -119,7 +119,7 @@ class BookletCommandTest {
 
     /** A drill's title in the contents, wherever it is clicked, leads to the drill. */
     @Test
-    void linksAndBookmarksLeadToTheirDrills() throws IOException {
+    void links_and_bookmarks_lead_to_their_drills() throws IOException {
         try (PDDocument document = Loader.loadPDF(folder.resolve("booklet.pdf").toFile())) {
             List<PDAnnotationLink> links = new ArrayList<>();
             for (PDAnnotation area : document.getPage(1).getAnnotations()) {
@@ -157,7 +157,7 @@ class BookletCommandTest {
 
     /** Folded, the outermost sheet holds the first page and the last; the tags go on from the first page to the second. */
     @Test
-    void foldedSheetsHoldTwoPagesAndAreReadInTheirOrder() throws IOException {
+    void folded_sheets_hold_two_pages_and_are_read_in_their_order() throws IOException {
         Path file = folder.resolve("folded.pdf");
         Trial trial = Trial.run(SCHOOL, "booklet", "--out", file.toString());
         assertTrue(trial.out().contains("turned over the short edge"), trial.out());
@@ -180,7 +180,7 @@ class BookletCommandTest {
     }
 
     @Test
-    void theSameBookletHasTheSameBytes() throws IOException {
+    void the_same_booklet_has_the_same_bytes() throws IOException {
         Path again = folder.resolve("again.pdf");
         Trial.run(SCHOOL, "booklet", "--pages", "single", "--out", again.toString());
         assertEquals(-1, Arrays.mismatch(Files.readAllBytes(again), Files.readAllBytes(folder.resolve("booklet.pdf"))));

@@ -32,7 +32,7 @@ class CardsCommandTest {
     Path folder;
 
     @Test
-    void setIsPrintedInTeachingOrder() throws IOException {
+    void set_is_printed_in_teaching_order() throws IOException {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "cards", "--set", "thrusts", "--sheet", "card", "--out", "new/thrusts.pdf");
         assertEquals(
@@ -50,7 +50,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void wholeSchoolIsPrintedSetAfterSet() throws IOException {
+    void whole_school_is_printed_set_after_set() throws IOException {
         SchoolFiles.sound(folder)
                 .with(
                         "loose.yaml",
@@ -70,7 +70,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void cardsShareASheet() throws IOException {
+    void cards_share_a_sheet() throws IOException {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "cards", "--card", "4x6", "--sheet", "letter");
         assertTrue(trial.out().contains("3 cards of size 4x6, on 1 sheet of Letter"), trial.out());
@@ -82,7 +82,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void bookmarksGatherTheDrillsOfASet() throws IOException {
+    void bookmarks_gather_the_drills_of_a_set() throws IOException {
         SchoolFiles.sound(folder);
         Trial.run(folder, "cards", "--back", "safety");
         try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
@@ -105,7 +105,7 @@ class CardsCommandTest {
 
     /** A6 is 105 by 148 mm: at 254 dots an inch ten dots a millimetre. */
     @Test
-    void picturesAreNamedByDrillAndSide() throws IOException {
+    void pictures_are_named_by_drill_and_side() throws IOException {
         SchoolFiles.sound(folder);
         Trial trial =
                 Trial.run(folder, "cards", "--set", "thrusts", "--png", "254", "--back", "pictures", "--out", "shown");
@@ -119,7 +119,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void pictureOfAnotherMakeIsLeftAlone() throws IOException {
+    void picture_of_another_make_is_left_alone() throws IOException {
         SchoolFiles.sound(folder).with("cards/straight.png", "a letter");
         Trial trial = Trial.run(folder, "cards", "--png", "100", "straight");
         assertEquals(2, trial.code());
@@ -135,7 +135,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void testSheetHasTwoSidesOfThePaper() throws IOException {
+    void test_sheet_has_two_sides_of_the_paper() throws IOException {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "cards", "--test-sheet", "--sheet", "legal", "--duplex", "short");
         assertEquals(0, trial.code(), trial.err());
@@ -151,7 +151,7 @@ class CardsCommandTest {
 
     /** DejaVu Serif stands for a school's own font. */
     @Test
-    void cardsAreSetInTheSchoolsOwnFont() throws IOException {
+    void cards_are_set_in_the_schools_own_font() throws IOException {
         byte[] serif = font("DejaVuSerif.ttf");
         SchoolFiles.sound(folder).with("school.yaml", SchoolFiles.SETTINGS + "font: {regular: own.ttf}\n");
         Files.write(folder.resolve("own.ttf"), serif);
@@ -169,7 +169,7 @@ class CardsCommandTest {
 
     /** Bytes 8 and 9 of the table OS/2 are {@code fsType}; 2 is Restricted License embedding (OpenType specification). */
     @Test
-    void fontsThatCannotBeUsedAreRefusedInASentence() throws IOException {
+    void fonts_that_cannot_be_used_are_refused_in_a_sentence() throws IOException {
         SchoolFiles.sound(folder).with("school.yaml", SchoolFiles.SETTINGS + "font: own.ttf\n");
         refusesFont("The font 'own.ttf' of school.yaml cannot be read: it is not there.");
         Files.writeString(folder.resolve("own.ttf"), "no font");
@@ -203,7 +203,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void drillWithErrorsIsRefusedByName() {
+    void drill_with_errors_is_refused_by_name() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial trial = Trial.run(folder, "cards");
         assertEquals(1, trial.code());
@@ -216,7 +216,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void draftIsMarkedOnTheCardsThatHaveErrors() throws IOException {
+    void draft_is_marked_on_the_cards_that_have_errors() throws IOException {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         assertEquals(0, Trial.run(folder, "cards", "--draft", "--sheet", "card").code());
         try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
@@ -227,7 +227,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void footSaysWhichCountsWereNotJudged() throws IOException {
+    void foot_says_which_counts_were_not_judged() throws IOException {
         SchoolFiles.sound(folder)
                 .with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte.", "Zwirbel the blade."));
         assertEquals(0, Trial.run(folder, "cards", "--draft", "--sheet", "card").code());
@@ -238,7 +238,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void fileThatCannotBeReadHoldsUpItsSet() throws IOException {
+    void file_that_cannot_be_read_holds_up_its_set() throws IOException {
         SchoolFiles.sound(folder)
                 .with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte.", "Parry: quarte: x"));
         Trial refused = Trial.run(folder, "cards", "--set", "thrusts");
@@ -252,7 +252,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void fileThatCannotBeReadMayBelongToALevelsSet() {
+    void file_that_cannot_be_read_may_belong_to_a_levels_set() {
         SchoolFiles.sound(folder).with("feet/lost.yaml", "title: [\n");
         Trial trial = Trial.run(folder, "cards", "--set", "feet");
         assertEquals(1, trial.code());
@@ -260,7 +260,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void drillThatASetOnlyNamesIsMissed() {
+    void drill_that_a_set_only_names_is_missed() {
         SchoolFiles.sound(folder).with("school.yaml", SchoolFiles.SETTINGS.replace("straight", "straigth"));
         Trial trial = Trial.run(folder, "cards", "--set", "thrusts");
         assertEquals(1, trial.code());
@@ -268,7 +268,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void characterThatTheTypefaceLacksIsFoundBeforePrinting() {
+    void character_that_the_typeface_lacks_is_found_before_printing() {
         SchoolFiles.sound(folder)
                 .with("straight.yaml", SchoolFiles.straight().replace("Take the touch", "Take the touch 漢"));
         Trial trial = Trial.run(folder, "cards");
@@ -280,7 +280,7 @@ class CardsCommandTest {
 
     /** Two drills with Syriac words, which the typeface lacks: that is said once, by check too. */
     @Test
-    void wordsOfScriptsThatTheTypefaceLacksAreRefusedInOneLine() {
+    void words_of_scripts_that_the_typeface_lacks_are_refused_in_one_line() {
         SchoolFiles.sound(folder)
                 .with("straight.yaml", SchoolFiles.straight().replace("Take the touch", "\u0723\u071D\u0726\u0710"))
                 .with("again.yaml", SchoolFiles.straight().replace("Take the touch", "\u071D\u0726\u0710"));
@@ -294,7 +294,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void settingsWithErrorsPrintNothing() {
+    void settings_with_errors_print_nothing() {
         SchoolFiles.sound(folder).with("school.yaml", "card: a9\n");
         Trial trial = Trial.run(folder, "cards", "--draft");
         assertEquals(1, trial.code());
@@ -302,7 +302,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void sameDrillsGiveTheSameBytesAndReplaceTheOldFile() throws IOException {
+    void same_drills_give_the_same_bytes_and_replace_the_old_file() throws IOException {
         SchoolFiles.sound(folder);
         Trial.run(folder, "cards");
         byte[] first = Files.readAllBytes(folder.resolve("cards.pdf"));
@@ -314,7 +314,7 @@ class CardsCommandTest {
     }
 
     @Test
-    void placeThatCannotBeWrittenIsToldInOneLine() {
+    void place_that_cannot_be_written_is_told_in_one_line() {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "cards", "--out", "riposte.yaml/cards.pdf");
         assertEquals(2, trial.code());

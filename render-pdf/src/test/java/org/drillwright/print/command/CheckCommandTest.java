@@ -22,7 +22,7 @@ class CheckCommandTest {
     Path folder;
 
     @Test
-    void soundSchoolEndsWithTheTallyAndZero() {
+    void sound_school_ends_with_the_tally_and_zero() {
         SchoolFiles.sound(folder);
         assertEquals(
                 new Trial(0, "3 drills: no errors, no warnings, no notes.\n7 counts: all judged.\n", ""),
@@ -30,7 +30,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void errorIsShownWithItsPlaceAndEndsWithOne() {
+    void error_is_shown_with_its_place_and_ends_with_one() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial trial = Trial.run(folder, "check");
         assertEquals(1, trial.code());
@@ -42,7 +42,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void warningFailsOnlyWhenStrict() {
+    void warning_fails_only_when_strict() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.warned());
         assertEquals(0, Trial.run(folder, "check").code());
         Trial strict = Trial.run(folder, "check", "--strict");
@@ -51,7 +51,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void noteNeverFails() {
+    void note_never_fails() {
         SchoolFiles.sound(folder)
                 .with("other.yml", SchoolFiles.steps().replace("Steps", "Jumps").replace("Advance", "Jump forward"));
         Trial trial = Trial.run(folder, "check", "--strict");
@@ -60,7 +60,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void linesNameFilesFromWhereTheCallerStands() {
+    void lines_name_files_from_where_the_caller_stands() {
         SchoolFiles.sound(folder.resolve("school")).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial trial = Trial.run(folder, "check", "--format", "line", "school");
         assertEquals(1, trial.code());
@@ -69,7 +69,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void jsonIsNothingButData() throws IOException {
+    void json_is_nothing_but_data() throws IOException {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial trial = Trial.run(folder, "check", "--format", "JSON");
         assertEquals(1, trial.code());
@@ -83,7 +83,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void jsonNamesFilesAsSarifDoes() {
+    void json_names_files_as_sarif_does() {
         SchoolFiles.sound(folder.resolve("my school")).with("riposte.yaml", SchoolFiles.withoutSafety());
         String above =
                 Trial.run(folder, "check", "--format", "json", "my school").out();
@@ -125,7 +125,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void aBrokenRosterIsToldOfWhereAClassRestsOnIt() {
+    void a_broken_roster_is_told_of_where_a_class_rests_on_it() {
         SchoolFiles.sound(folder)
                 .with("roster.yaml", "people: [{nam: Ash}]\n")
                 .with("classes/tonight.yaml", "{date: 2026-09-14, set: thrusts}\n");
@@ -135,7 +135,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void sarifNamesFilesFromWhereTheCallerStandsOrFromTheSchool() throws IOException {
+    void sarif_names_files_from_where_the_caller_stands_or_from_the_school() throws IOException {
         SchoolFiles.sound(folder.resolve("my school")).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial above = Trial.run(folder, "check", "--format", "sarif", "my school");
         assertEquals(1, above.code());
@@ -147,7 +147,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void chosenDrillsAreJudgedAlone() {
+    void chosen_drills_are_judged_alone() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         assertEquals(0, Trial.run(folder, "check", "straight", "feet").code());
         assertEquals(1, Trial.run(folder, "check", "riposte").code());
@@ -167,7 +167,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void settingsThatCannotBeReadConcernEveryDrill() {
+    void settings_that_cannot_be_read_concern_every_drill() {
         SchoolFiles.sound(folder).with("school.yaml", "levls: []\n");
         Trial trial = Trial.run(folder, "check", "straight");
         assertEquals(1, trial.code());
@@ -175,7 +175,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void schoolIsFoundUpwardAndJustBelow() {
+    void school_is_found_upward_and_just_below() {
         SchoolFiles.sound(folder.resolve("club"));
         assertTrue(Trial.run(folder.resolve("club/feet"), "check").out().startsWith("3 drills"));
         assertTrue(Trial.run(folder, "check").out().startsWith("3 drills"));
@@ -183,7 +183,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void folderWithoutDrillsCannotBeChecked() {
+    void folder_without_drills_cannot_be_checked() {
         Trial trial = Trial.run(folder, "check");
         assertEquals(2, trial.code());
         assertEquals("", trial.out());
@@ -191,7 +191,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void unknownNameHasItsNearest() {
+    void unknown_name_has_its_nearest() {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "check", "ripostes");
         assertEquals(2, trial.code());
@@ -200,7 +200,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void fileThatIsNoDrillIsRefused() {
+    void file_that_is_no_drill_is_refused() {
         SchoolFiles.sound(folder).with("notes.txt", "words");
         Trial trial = Trial.run(folder, "check", "notes.txt");
         assertEquals(2, trial.code());
@@ -208,7 +208,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void rulesAreAllShown() {
+    void rules_are_all_shown() {
         Trial trial = Trial.run(folder, "check", "--rules");
         assertEquals(0, trial.code());
         Rules.ids().forEach(id -> assertTrue(trial.out().contains("\n" + id + " ("), id));
@@ -218,14 +218,14 @@ class CheckCommandTest {
     }
 
     @Test
-    void colourIsForTerminals() {
+    void colour_is_for_terminals() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         assertTrue(Trial.inColour(folder, "check").out().contains("\u001B[1;31merror\u001B[0m"));
         assertFalse(Trial.run(folder, "check").out().contains("\u001B"));
     }
 
     @Test
-    void progressIsForTerminalsAndLongWork() {
+    void progress_is_for_terminals_and_long_work() {
         SchoolFiles many = SchoolFiles.sound(folder);
         for (int at = 0; at < 240; at++) {
             many.with("more/steps-" + at + ".yaml", "title: x\n");

@@ -41,7 +41,7 @@ class CiPageTest {
 
     /** The keys that the framework's documentation names as needed ("Creating new hooks"; from memory). */
     @Test
-    void hooksHaveWhatTheFrameworkNeeds() throws IOException {
+    void hooks_have_what_the_framework_needs() throws IOException {
         List<?> hooks = (List<?>) parsed(Files.readString(HOOKS));
         assertEquals(2, hooks.size());
         for (Object hook : hooks) {
@@ -54,7 +54,7 @@ class CiPageTest {
     }
 
     @Test
-    void theHooksOfThePageAreThere() throws IOException {
+    void the_hooks_of_the_page_are_there() throws IOException {
         Map<?, ?> config = (Map<?, ?>) parsed(recipes().get(2));
         Map<?, ?> repo = (Map<?, ?>) ((List<?>) config.get("repos")).get(0);
         String hooks = Files.readString(HOOKS);
@@ -64,7 +64,7 @@ class CiPageTest {
     }
 
     @Test
-    void whatIsRunCanBeRun() throws IOException {
+    void what_is_run_can_be_run() throws IOException {
         SchoolFiles.sound(folder.resolve("drills"));
         assertEquals(0, Trial.run(folder, "tidy", "--write").code());
         List<String> lines = new ArrayList<>();

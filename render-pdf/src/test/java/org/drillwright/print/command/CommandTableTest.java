@@ -57,7 +57,7 @@ class CommandTableTest {
     }
 
     @Test
-    void theTableNamesTheCommandsOfTheHelp() throws IOException {
+    void the_table_names_the_commands_of_the_help() throws IOException {
         List<String> commands = new ArrayList<>();
         Pattern.compile("(?m)^  ([a-z-]+)  ")
                 .matcher(help("--help"))
@@ -68,7 +68,7 @@ class CommandTableTest {
     }
 
     @Test
-    void eachCommandsOptionsAreThoseOfItsHelp() throws IOException {
+    void each_commands_options_are_those_of_its_help() throws IOException {
         for (Map.Entry<String, Set<String>> row : table().entrySet()) {
             Set<String> there = new TreeSet<>();
             Pattern.compile("(?m)^ +(?:-[a-z], )?(--[a-z][a-z-]*)")

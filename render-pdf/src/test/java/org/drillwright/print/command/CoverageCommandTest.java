@@ -13,7 +13,7 @@ class CoverageCommandTest {
     Path folder;
 
     @Test
-    void aSetAsATable() {
+    void a_set_as_a_table() {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "coverage", "thrusts");
         assertEquals(0, trial.code());
@@ -24,7 +24,7 @@ class CoverageCommandTest {
     }
 
     @Test
-    void aSetForPrograms() {
+    void a_set_for_programs() {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "coverage", "--format", "json", "thrusts");
         assertTrue(trial.out().contains("\"drills\" : [ \"riposte\", \"straight\" ]"), trial.out());
@@ -32,7 +32,7 @@ class CoverageCommandTest {
     }
 
     @Test
-    void whatCannotBeReadIsNamed() {
+    void what_cannot_be_read_is_named() {
         SchoolFiles.sound(folder).with("broken.yaml", "title: One: two\n");
         Trial trial = Trial.run(folder, "coverage");
         assertEquals(1, trial.code());

@@ -48,7 +48,7 @@ class DialogueTest {
     }
 
     @Test
-    void leadsFromAnEmptyFolderToPrintedCards() {
+    void leads_from_an_empty_folder_to_printed_cards() {
         Desk desk = new Desk();
         Trial trial = Trial.talk(
                 folder,
@@ -89,7 +89,7 @@ class DialogueTest {
     }
 
     @Test
-    void tellsWhatToOpenWhereNothingOpensIt() {
+    void tells_what_to_open_where_nothing_opens_it() {
         SchoolFiles.sound(folder);
         Trial trial = talk("change", "rip", "only", "cards", "all", "1", "1", "yes", "quit");
         assertTrue(
@@ -117,7 +117,7 @@ class DialogueTest {
                 "after;quit",
                 "show;quit"
             })
-    void quitEndsItAtEveryQuestion(String answers) {
+    void quit_ends_it_at_every_question(String answers) {
         SchoolFiles.sound(folder);
         Trial trial = talk(answers.split(";"));
         assertEquals(0, trial.code(), trial.err());
@@ -125,7 +125,7 @@ class DialogueTest {
     }
 
     @Test
-    void theEndOfTheInputEndsItKindly() {
+    void the_end_of_the_input_ends_it_kindly() {
         SchoolFiles.sound(folder);
         for (String answers : List.of("", "1\n", "1\nMy drill\n", "cards\nall\n")) {
             Trial trial = Trial.talk(folder, answers);
@@ -135,7 +135,7 @@ class DialogueTest {
     }
 
     @Test
-    void backLeadsToTheQuestionBeforeAndWhatWasAnsweredIsProposed() {
+    void back_leads_to_the_question_before_and_what_was_answered_is_proposed() {
         SchoolFiles.sound(folder);
         Trial trial = talk("1", "My drill", "beginner", "back", "back", "", "", "class", "not now", "quit");
         assertTrue(trial.out().contains("What is the drill called? [My drill] "), trial.out());
@@ -145,7 +145,7 @@ class DialogueTest {
 
     /** A file of that name is there: the next time nothing has to be typed again but what was wrong. */
     @Test
-    void whatWasAnsweredIsNotLostWhenItFails() {
+    void what_was_answered_is_not_lost_when_it_fails() {
         SchoolFiles.sound(folder);
         Trial trial = talk("1", "Riposte", "beginner", "class", "1", "Ripostes", "", "", "not now", "quit");
         assertTrue(trial.err().contains("There is already a drill 'riposte'"), trial.err());
@@ -154,7 +154,7 @@ class DialogueTest {
     }
 
     @Test
-    void helpTellsWhatIsWanted() {
+    void help_tells_what_is_wanted() {
         SchoolFiles.sound(folder);
         Trial trial = talk("help", "cards", "all", "help", "back", "back", "back", "quit");
         assertTrue(trial.out().contains("A school is a folder of drills"), trial.out());
@@ -164,7 +164,7 @@ class DialogueTest {
     }
 
     @Test
-    void asksBeforePrintingDrafts() {
+    void asks_before_printing_drafts() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial refused = talk("cards", "all", "1", "1", "no", "quit");
         assertTrue(refused.out().contains("Print anyway"), refused.out());
@@ -174,7 +174,7 @@ class DialogueTest {
     }
 
     @Test
-    void offersADrillThatHasToBeMended() {
+    void offers_a_drill_that_has_to_be_mended() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial trial = talk("check", "", "only", "quit");
         assertTrue(trial.out().contains("   1  Parry of quarte, straight riposte\n   2  Not now\n"), trial.out());
@@ -182,14 +182,14 @@ class DialogueTest {
     }
 
     @Test
-    void beginsADrillWhoseTitleLooksLikeAnOption() {
+    void begins_a_drill_whose_title_looks_like_an_option() {
         SchoolFiles.sound(folder);
         Trial trial = talk("1", "--draft of mine", "beginner", "2", "not now", "quit");
         assertTrue(Files.exists(folder.resolve("draft-of-mine.yaml")), trial.out() + trial.err());
     }
 
     @Test
-    void showsACardByAPartOfItsTitle() {
+    void shows_a_card_by_a_part_of_its_title() {
         SchoolFiles.sound(folder).with("riposte.yaml", SchoolFiles.withoutSafety());
         Trial trial = talk("show", "quarte", "show", "steps", "quit");
         assertTrue(trial.out().contains("1    Leader: Extend to the high inside line and lunge.\n"), trial.out());
@@ -198,13 +198,13 @@ class DialogueTest {
     }
 
     @Test
-    void whereThereIsButOneNobodyIsAsked() {
+    void where_there_is_but_one_nobody_is_asked() {
         new SchoolFiles(folder).with("steps.yaml", SchoolFiles.steps());
         assertTrue(talk("show", "quit").out().contains("2    Caller: Retreat!\n"));
     }
 
     @Test
-    void printsWhatAClassNeedsAndWritesDownWhatWasDone() throws Exception {
+    void prints_what_a_class_needs_and_writes_down_what_was_done() throws Exception {
         Example.copyTo(folder);
         Desk desk = new Desk();
         Trial trial = Trial.talk(folder, desk, "6\nlesson\nyes\n6\nwall\nyes\n7\nquit\n");

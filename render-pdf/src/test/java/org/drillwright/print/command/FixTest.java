@@ -41,7 +41,7 @@ class FixTest {
     }
 
     @Test
-    void aPipeOnlyShows() throws IOException {
+    void a_pipe_only_shows() throws IOException {
         Trial trial = Trial.run(folder, "check", "--fix");
         assertEquals(1, trial.code());
         assertTrue(
@@ -53,7 +53,7 @@ class FixTest {
     }
 
     @Test
-    void writesWhenToldAndChecksAnew() throws IOException {
+    void writes_when_told_and_checks_anew() throws IOException {
         Trial trial = Trial.run(folder, "check", "--fix", "--write");
         assertEquals(
                 new Trial(
@@ -67,7 +67,7 @@ class FixTest {
     }
 
     @Test
-    void asksAPerson() throws IOException {
+    void asks_a_person() throws IOException {
         Trial no = Trial.talk(folder, "no\n", "check", "--fix");
         assertTrue(no.out().contains("Write this into 1 file? (yes or no) Nothing was written"), no.out());
         assertEquals(WITHOUT, file());
@@ -76,14 +76,14 @@ class FixTest {
     }
 
     @Test
-    void anInvisibleMarkStays() throws IOException {
+    void an_invisible_mark_stays() throws IOException {
         new SchoolFiles(folder).with("riposte.yaml", "\ufeff" + WITHOUT);
         assertEquals(0, Trial.run(folder, "check", "--fix", "--write").code());
         assertTrue(file().startsWith("\ufefftitle: "));
     }
 
     @Test
-    void saysSoWhenThereIsNothing() {
+    void says_so_when_there_is_nothing() {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "check", "--fix", "--write");
         assertTrue(trial.out().startsWith("Nothing here can be corrected automatically"), trial.out());

@@ -114,7 +114,7 @@ class FromFolderToRingTest {
     }
 
     @TestFactory
-    Stream<DynamicTest> aWay() {
+    Stream<DynamicTest> a_way() {
         writing();
         printing();
         teaching();

@@ -42,7 +42,7 @@ class HandoutCommandTest {
 
     /** 16 cards and the safety card are 17 cards of paper: 5 sheets of 4 to A4. */
     @Test
-    void aPacketIsCoverSafetyCardCardsAndTable() throws IOException {
+    void a_packet_is_cover_safety_card_cards_and_table() throws IOException {
         try (PDDocument document = Loader.loadPDF(print("intermediate").toFile())) {
             assertEquals(2 + 10 + 2, document.getNumberOfPages());
             String cover = text(document, 1);
@@ -63,7 +63,7 @@ class HandoutCommandTest {
     }
 
     @Test
-    void theRevisionIsTheLatestThatADrillStates() throws IOException {
+    void the_revision_is_the_latest_that_a_drill_states() throws IOException {
         SchoolFiles.sound(folder)
                 .with("riposte.yaml", SchoolFiles.riposte() + "revised: 2026-02-03\n")
                 .with("straight.yaml", SchoolFiles.straight() + "revised: 2025-12-31\n");
@@ -75,13 +75,13 @@ class HandoutCommandTest {
     }
 
     @Test
-    void theSamePacketHasTheSameBytes() throws IOException {
+    void the_same_packet_has_the_same_bytes() throws IOException {
         byte[] first = Files.readAllBytes(print("training"));
         assertEquals(-1, Arrays.mismatch(first, Files.readAllBytes(print("training"))));
     }
 
     @Test
-    void whatCannotBePrintedIsSaidInOneLine() {
+    void what_cannot_be_printed_is_said_in_one_line() {
         SchoolFiles.sound(folder);
         Trial unknown = Trial.run(folder, "handout", "thrust");
         assertEquals(2, unknown.code());
@@ -97,7 +97,7 @@ class HandoutCommandTest {
     }
 
     @Test
-    void aPageForAPhoneIsOneFileWrittenWholeOrNotAtAll() throws IOException {
+    void a_page_for_a_phone_is_one_file_written_whole_or_not_at_all() throws IOException {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "handout", "thrusts", "--html");
         assertEquals(0, trial.code(), trial.err());
@@ -124,7 +124,7 @@ class HandoutCommandTest {
     }
 
     @Test
-    void aPageOfSomebodyElseIsLeftAlone() throws IOException {
+    void a_page_of_somebody_else_is_left_alone() throws IOException {
         SchoolFiles.sound(folder).with("handout.html", "<!DOCTYPE html><html>mine</html>");
         Trial trial = Trial.run(folder, "handout", "thrusts", "--html");
         assertEquals(2, trial.code());
@@ -135,7 +135,7 @@ class HandoutCommandTest {
     }
 
     @Test
-    void whatIsForPaperHasNoPlaceOnAPhone() {
+    void what_is_for_paper_has_no_place_on_a_phone() {
         SchoolFiles.sound(folder);
         Trial card = Trial.run(folder, "handout", "thrusts", "--html", "--card", "a5");
         assertEquals(2, card.code());

@@ -54,7 +54,7 @@ class InAnotherLanguageTest {
     }
 
     @Test
-    void turnsAreSaidAndFreeWordsStayUntilTheyAreTranslated() throws IOException {
+    void turns_are_said_and_free_words_stay_until_they_are_translated() throws IOException {
         Trial trial = run("cards", "riposte", "--in", "fr", "--out", "cards.pdf");
         String text = text("cards.pdf");
         assertTrue(text.contains("Parez quarte."), text);
@@ -67,7 +67,7 @@ class InAnotherLanguageTest {
     }
 
     @Test
-    void whatIsMissingIsListedOnRequestAndUsedWhenItIsFilled() throws IOException {
+    void what_is_missing_is_listed_on_request_and_used_when_it_is_filled() throws IOException {
         run("cards", "riposte", "--in", "fr", "--list-missing", "--out", "cards.pdf");
         String listed = Files.readString(translations());
         assertTrue(
@@ -85,7 +85,7 @@ class InAnotherLanguageTest {
     }
 
     @Test
-    void aFileWithAnErrorPrintsNothing() throws IOException {
+    void a_file_with_an_error_prints_nothing() throws IOException {
         school.with("translations/fr.yaml", "texts:\n  - form: Lunge\n    to: Fente\n");
         Trial trial = Trial.run(folder, "cards", "riposte", "--in", "fr", "--out", "cards.pdf");
         assertEquals(2, trial.code(), trial.out());
@@ -96,7 +96,7 @@ class InAnotherLanguageTest {
     }
 
     @Test
-    void whatStaysIsMarkedAsOfItsLanguage() throws IOException {
+    void what_stays_is_marked_as_of_its_language() throws IOException {
         school.with(
                 "open.yaml",
                 SchoolFiles.riposte().replace("Riposte straight to the high inside line.", "Riposte, or disengage."));
@@ -121,7 +121,7 @@ class InAnotherLanguageTest {
     }
 
     @Test
-    void thePageForAPhoneMarksWhatStays() throws IOException {
+    void the_page_for_a_phone_marks_what_stays() throws IOException {
         run("handout", "thrusts", "--html", "--in", "it", "--out", "page.html");
         String page = Files.readString(folder.resolve("page.html"));
         assertTrue(page.contains("lang=\"it\""), page.substring(0, 400));
@@ -131,7 +131,7 @@ class InAnotherLanguageTest {
     }
 
     @Test
-    void packetAndBookletAreInTheLanguageToo() throws IOException {
+    void packet_and_booklet_are_in_the_language_too() throws IOException {
         run("handout", "thrusts", "--in", "es", "--out", "packet.pdf");
         assertTrue(text("packet.pdf").contains("Pare cuarta."), text("packet.pdf"));
         run("booklet", "--in", "es", "--out", "book.pdf");
@@ -141,7 +141,7 @@ class InAnotherLanguageTest {
 
     /** The mark is not that of the English card, and both are known. */
     @Test
-    void identifyKnowsTheCard() throws IOException {
+    void identify_knows_the_card() throws IOException {
         run("cards", "riposte", "--out", "en.pdf");
         run("cards", "riposte", "--in", "fr", "--out", "fr.pdf");
         String english = mark(text("en.pdf"));
@@ -158,7 +158,7 @@ class InAnotherLanguageTest {
     }
 
     @Test
-    void optionsThatDoNotGoTogetherAreRefused() {
+    void options_that_do_not_go_together_are_refused() {
         Trial alone = Trial.run(folder, "cards", "--list-missing");
         assertEquals(2, alone.code());
         assertTrue(alone.err().contains("--list-missing goes with --in."), alone.err());
@@ -167,7 +167,7 @@ class InAnotherLanguageTest {
 
     /** In its own language a drill is printed as it is. */
     @Test
-    void inItsOwnLanguageNothingIsMadeAnew() throws IOException {
+    void in_its_own_language_nothing_is_made_anew() throws IOException {
         run("cards", "riposte", "--out", "one.pdf");
         run("cards", "riposte", "--in", "en", "--out", "other.pdf");
         assertEquals(text("one.pdf"), text("other.pdf"));

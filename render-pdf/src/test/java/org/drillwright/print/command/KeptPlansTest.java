@@ -41,7 +41,7 @@ class KeptPlansTest {
     }
 
     @Test
-    void theMarkStandsAtTheFootOfEachPageThatHangs() throws IOException {
+    void the_mark_stands_at_the_foot_of_each_page_that_hangs() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 6, 6)
                 .with(
                         "classes/tonight.yaml",
@@ -64,7 +64,7 @@ class KeptPlansTest {
 
     /** A plan whose sheet can't be printed hangs nowhere. */
     @Test
-    void whatCannotBePrintedIsNotKept() {
+    void what_cannot_be_printed_is_not_kept() {
         PlanFiles files = PlanFiles.of(folder, 0, 0)
                 .with("roster.yaml", "people:\n  - {name: \u0910\u0936, knows: [riposte]}\n  - {name: Bo}\n");
         Trial trial = files.run("pairs", "tonight", "--out", "wall.pdf");
@@ -82,7 +82,7 @@ class KeptPlansTest {
 
     /** With a font for it the same name is printed, beside one in Latin letters. */
     @Test
-    void aNameInAnotherScriptIsPrintedInAFontThatHasIt() throws IOException {
+    void a_name_in_another_script_is_printed_in_a_font_that_has_it() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 0, 0)
                 .with(
                         "roster.yaml",
@@ -110,7 +110,7 @@ class KeptPlansTest {
     }
 
     @Test
-    void theSameCommandTwiceChangesNothing() throws IOException {
+    void the_same_command_twice_changes_nothing() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
         String mark = mark(files.run("pairs", "tonight", "--keep"));
         String same = "Nothing changed: " + mark + " is still the one on the wall.\n";
@@ -132,7 +132,7 @@ class KeptPlansTest {
     }
 
     @Test
-    void lateArrivalsChangeOnlyRoundsToCome() throws IOException {
+    void late_arrivals_change_only_rounds_to_come() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
         String first = mark(files.run("pairs", "tonight", "--keep"));
         // Whatever becomes of the files: what was worked stays.
@@ -155,7 +155,7 @@ class KeptPlansTest {
                 "--from-round 8 --with Old0 | There is no round 8: the class has 6.",
                 "--plan K7QM-K | 'K7QM-K' is not the mark of a plan"
             })
-    void whatWasWorkedIsNeverPlanned(String arguments, String said) {
+    void what_was_worked_is_never_planned(String arguments, String said) {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
         String first = mark(files.run("pairs", "tonight", "--keep"));
         String second = mark(files.run("pairs", "tonight", "--keep", "--from-round", "3", "--without", "Old0"));
@@ -167,7 +167,7 @@ class KeptPlansTest {
     }
 
     @Test
-    void goingBackToAnEarlierPlanIsALaterOne() throws IOException {
+    void going_back_to_an_earlier_plan_is_a_later_one() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
         String first = mark(files.run("pairs", "tonight", "--keep"));
         String second = mark(files.run("pairs", "tonight", "--keep", "--from-round", "3", "--without", "Old0"));
@@ -177,7 +177,7 @@ class KeptPlansTest {
     }
 
     @Test
-    void twoPlansThatDontKnowOfEachOtherAreBothNamed() throws IOException {
+    void two_plans_that_dont_know_of_each_other_are_both_named() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 2, 2);
         String first = mark(files.run("pairs", "tonight", "--keep"));
         String name = "classes/plans/2026-08-26-" + first + ".yaml";
@@ -196,7 +196,7 @@ class KeptPlansTest {
     }
 
     @Test
-    void whatHasChangedSinceIsSaid() throws IOException {
+    void what_has_changed_since_is_said() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 2, 2);
         String mark = mark(files.run("pairs", "tonight", "--keep"));
         files.with(

@@ -22,7 +22,7 @@ class LessonCommandTest {
     Path folder;
 
     @Test
-    void timesAreThoseWorkedByHand() {
+    void times_are_those_worked_by_hand() {
         Trial trial = PlanFiles.of(folder, 1, 1).run("lesson", "tonight");
         assertEquals(0, trial.code(), trial.err());
         String text = trial.out().replaceAll(" +", " ");
@@ -33,7 +33,7 @@ class LessonCommandTest {
     }
 
     @Test
-    void theCardsOfAClassAreThoseOfItsLesson() throws IOException {
+    void the_cards_of_a_class_are_those_of_its_lesson() throws IOException {
         Trial trial = PlanFiles.of(folder, 1, 1).run("cards", "--class", "tonight", "--sheet", "card");
         assertEquals(0, trial.code(), trial.err());
         try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
@@ -47,7 +47,7 @@ class LessonCommandTest {
     }
 
     @Test
-    void whatMustBeThereAndDoesNotFitIsOne() {
+    void what_must_be_there_and_does_not_fit_is_one() {
         Trial trial = PlanFiles.of(folder, 1, 1)
                 .with(
                         "classes/tonight.yaml",
@@ -58,7 +58,7 @@ class LessonCommandTest {
     }
 
     @Test
-    void theSheetHasCallsGearAndCautionsAndNobodysName() throws IOException {
+    void the_sheet_has_calls_gear_and_cautions_and_nobodys_name() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 2, 2);
         assertEquals(0, files.run("lesson", "tonight", "--out", "lesson.pdf").code());
         String text;
@@ -74,13 +74,13 @@ class LessonCommandTest {
 
     /** Four drills of three to five counts, as the design of the sheet measured them. */
     @Test
-    void theEveningOfTheExampleIsOnePage() throws IOException {
+    void the_evening_of_the_example_is_one_page() throws IOException {
         Trial trial = Trial.run(Example.copyTo(folder), "lesson", "tonight", "--out", "lesson.pdf");
         assertTrue(trial.out().contains("Lesson of Wednesday 2026-12-02, 1 page."), trial.out() + trial.err());
     }
 
     @Test
-    void aSheetIsCalledInItsSchoolsLanguage() throws IOException {
+    void a_sheet_is_called_in_its_schools_language() throws IOException {
         Path school = Example.copyTo(folder);
         Files.writeString(school.resolve("school.yaml"), "\nlanguage: de\n", StandardOpenOption.APPEND);
         Trial trial = Trial.run(school, "lesson", "tonight", "--out", "lesson.pdf");
@@ -90,7 +90,7 @@ class LessonCommandTest {
     }
 
     @Test
-    void jsonHasTheSameTimes() {
+    void json_has_the_same_times() {
         String json = PlanFiles.of(folder, 1, 1)
                 .run("lesson", "tonight", "--format", "json")
                 .out();
@@ -100,7 +100,7 @@ class LessonCommandTest {
 
     /** The worked hall of 18 x 10 m holds six lanes; ten pairs work in two waves. */
     @Test
-    void theHallIsCountedIn() {
+    void the_hall_is_counted_in() {
         PlanFiles files = PlanFiles.of(folder, 10, 10)
                 .with(
                         "classes/tonight.yaml",
@@ -113,7 +113,7 @@ class LessonCommandTest {
 
     /** Eight, each with seven others: of everybody the nearest five, of one all. */
     @Test
-    void ofManyPartnersTheNearestAreShown() {
+    void of_many_partners_the_nearest_are_shown() {
         PlanFiles files = PlanFiles.of(folder, 1, 7);
         String all = files.run("partners").out();
         assertEquals(8, all.split("and 2 more; partners NAME lists them all", -1).length - 1, all);
@@ -123,7 +123,7 @@ class LessonCommandTest {
     }
 
     @Test
-    void twoWhoTrainGetASheet() {
+    void two_who_train_get_a_sheet() {
         PlanFiles files = PlanFiles.of(folder, 1, 2);
         assertTrue(files.run("partners", "old0").out().contains("Old1: "));
         Trial session = files.run("session", "Old0", "Old1", "--minutes", "45", "--out", "two.pdf");

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class LicencesTest {
 
     @Test
-    void everyArtifactIsInTheIndex() throws IOException {
+    void every_artifact_is_in_the_index() throws IOException {
         String index = read("README.txt");
         for (Path jar : RuntimeClassPath.others()) {
             String artifact = jar.getFileName().toString().replaceFirst("-[0-9.]+\\.jar$", "");
@@ -22,7 +22,7 @@ class LicencesTest {
     }
 
     @Test
-    void everyFileOfTheIndexIsThere() throws IOException {
+    void every_file_of_the_index_is_there() throws IOException {
         var files = Pattern.compile("\\S+\\.txt(?=\\n)").matcher(read("README.txt"));
         int seen = 0;
         while (files.find()) {

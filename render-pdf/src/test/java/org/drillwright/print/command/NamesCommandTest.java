@@ -27,7 +27,7 @@ class NamesCommandTest {
         "terms, ''",
         "people, 'Ada Ben'"
     })
-    void eachKindHasItsNames(String kind, String names) {
+    void each_kind_has_its_names(String kind, String names) {
         SchoolFiles.sound(folder)
                 .with("classes/tonight.yaml", "date: 2026-09-01\n")
                 .with("roster.yaml", "people:\n  - {name: Ada, level: beginner}\n  - {name: Ben, level: beginner}\n");
@@ -38,20 +38,20 @@ class NamesCommandTest {
     }
 
     @Test
-    void anEmptyFolderHasNone() {
+    void an_empty_folder_has_none() {
         assertEquals("", Trial.run(folder, "names", "drills").out());
         assertEquals("", Trial.run(folder, "names", "people").out());
     }
 
     /** 24 people and an assistant; the roster names sets and levels among what is known, which is no hindrance. */
     @Test
-    void theExampleSchoolsPeopleAreTold() throws Exception {
+    void the_example_schools_people_are_told() throws Exception {
         Example.copyTo(folder);
         assertEquals(25, Trial.run(folder, "names", "people").out().lines().count());
     }
 
     @Test
-    void noHelpTellsOfIt() {
+    void no_help_tells_of_it() {
         assertFalse(Trial.run(folder, "--help").out().contains("  names "));
     }
 }

@@ -20,7 +20,7 @@ class NewCommandTest {
     Path folder;
 
     @Test
-    void fileIsNamedAfterTheTitle() {
+    void file_is_named_after_the_title() {
         Trial trial = Trial.run(folder, "new", "Coup droit, à l'épée");
         Path file = folder.resolve("coup-droit-a-lepee.yaml");
         assertEquals(0, trial.code(), trial.err());
@@ -36,7 +36,7 @@ class NewCommandTest {
             es | # El nombre, tal como se imprime en tarjetas y hojas.
             de | # Der Name, wie er auf Karten und Blättern steht.
             """)
-    void settingsAreRemarkedOnInTheSchoolsLanguage(String language, String remark) throws IOException {
+    void settings_are_remarked_on_in_the_schools_language(String language, String remark) throws IOException {
         assertEquals(
                 0, Trial.run(folder, "begin", "--language", language, "Ours").code());
         String settings = Files.readString(folder.resolve("school.yaml"));
@@ -61,7 +61,7 @@ class NewCommandTest {
         "es, Pare en cuarta.",
         "de, Pariere Quart."
     })
-    void skeletonSpeaksTheSchoolsLanguage(String language, String parry) throws IOException {
+    void skeleton_speaks_the_schools_language(String language, String parry) throws IOException {
         Files.writeString(folder.resolve("school.yaml"), """
                 language: %s
                 levels:
@@ -89,7 +89,7 @@ class NewCommandTest {
 
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
-    void skeletonKeepsTheRulesOfEveryKindOfLevel(boolean solo) throws IOException {
+    void skeleton_keeps_the_rules_of_every_kind_of_level(boolean solo) throws IOException {
         for (Level.Turns turns : Level.Turns.values()) {
             for (Level.Blades blades : Level.Blades.values()) {
                 Path school = Files.createDirectories(folder.resolve(turns + "-" + blades));
@@ -110,7 +110,7 @@ class NewCommandTest {
     @ParameterizedTest
     @ValueSource(
             strings = {"A \"quoted\" \\ title: with # all & that", "- dash", "yes", "1:30", "'", "Шаг вперёд", "[x]"})
-    void titleComesBackAsItWasTyped(String title) throws IOException {
+    void title_comes_back_as_it_was_typed(String title) throws IOException {
         Trial trial = Trial.run(folder, "new", "--", title.equals("'") ? "'a" : title);
         assertEquals(0, trial.code(), trial.err());
         assertEquals(0, Trial.run(folder, "check", "--strict").code());
@@ -118,20 +118,20 @@ class NewCommandTest {
 
     @ParameterizedTest
     @CsvSource({"CON, con-drill", "School, school-drill", "a--b, a-b", "Œuvre, œuvre", "Шаг вперёд, шаг-вперёд"})
-    void nameCanBeKeptOnEverySystem(String title, String id) {
+    void name_can_be_kept_on_every_system(String title, String id) {
         Trial.run(folder, "new", title);
         assertTrue(Files.exists(folder.resolve(id + ".yaml")), id);
     }
 
     @Test
-    void drillGoesToItsLevelsFolder() throws IOException {
+    void drill_goes_to_its_levels_folder() throws IOException {
         Files.createDirectory(folder.resolve("beginner"));
         Trial.run(folder, "new", "Steps", "by", "call", "--level", "beginner", "--solo");
         assertTrue(Files.exists(folder.resolve("beginner/steps-by-call.yaml")));
     }
 
     @Test
-    void nothingIsOverwritten() throws IOException {
+    void nothing_is_overwritten() throws IOException {
         SchoolFiles.sound(folder).with("intermediate/x", "");
         Trial trial = Trial.run(folder, "new", "RIPOSTE");
         assertEquals(2, trial.code());
@@ -140,7 +140,7 @@ class NewCommandTest {
     }
 
     @Test
-    void titleLongerThanADrillMayHaveIsRefused() {
+    void title_longer_than_a_drill_may_have_is_refused() {
         Trial trial = Trial.run(folder, "new", "long ".repeat(30));
         assertEquals(2, trial.code());
         assertTrue(trial.err().contains("at most 120 characters"), trial.err());
@@ -163,7 +163,7 @@ class NewCommandTest {
     }
 
     @Test
-    void aDrillInNoSetIsToldOfWhereverItMatters() throws IOException {
+    void a_drill_in_no_set_is_told_of_wherever_it_matters() throws IOException {
         SchoolFiles.sound(folder).with("school.yaml", "sets:\n  ring:\n    drills: [riposte]\n");
         Trial written = Trial.run(folder, "new", "Mine");
         assertTrue(written.out().contains("add '- mine' to that set's list"), written.out());
@@ -174,7 +174,7 @@ class NewCommandTest {
     }
 
     @Test
-    void whatHoldsByItselfTakesNothing() throws IOException {
+    void what_holds_by_itself_takes_nothing() throws IOException {
         SchoolFiles.sound(folder).with("school.yaml", "sets:\n  ring:\n    level: intermediate\n");
         Trial refused = Trial.run(folder, "new", "Mine", "--set", "ring");
         assertEquals(2, refused.code());

@@ -43,7 +43,7 @@ class OutputKindTest {
         "term autumn --format json --out x.pdf, .json",
         "term autumn --out x.csv, .pdf or .svg"
     })
-    void aNameThatTellsOfAnotherKindIsRefused(String command, String endings) throws IOException {
+    void a_name_that_tells_of_another_kind_is_refused(String command, String endings) throws IOException {
         Trial trial = school().run(command.split(" "));
         assertEquals(2, trial.code(), trial.out() + trial.err());
         assertTrue(
@@ -68,7 +68,7 @@ class OutputKindTest {
         "progress --out, wall.2026-09, %PDF",
         "progress --out, t.svg, <svg"
     })
-    void theFileHoldsWhatWasAskedFor(String command, String name, String beginning) throws IOException {
+    void the_file_holds_what_was_asked_for(String command, String name, String beginning) throws IOException {
         PlanFiles files = school();
         String[] words = (command + " " + name).split(" ");
         for (int time = 0; time < 2; time++) {
@@ -81,7 +81,7 @@ class OutputKindTest {
     }
 
     @Test
-    void theFileSaysTheSameAsTheStandardOutput() throws IOException {
+    void the_file_says_the_same_as_the_standard_output() throws IOException {
         PlanFiles files = school();
         files.run("progress", "--format", "csv", "--out", "t.csv");
         assertEquals(files.run("progress", "--format", "csv").out(), files.read("t.csv"));

@@ -46,7 +46,7 @@ class PacketCommandTest {
     }
 
     @Test
-    void whoIsNewWithWhichHandAndWhatToLookOutFor() throws IOException {
+    void who_is_new_with_which_hand_and_what_to_look_out_for() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1).with("roster.yaml", ROSTER).with("record.csv", RECORD);
         Trial trial = files.run("packet", "tonight");
         assertEquals(0, trial.code(), trial.err());
@@ -63,7 +63,7 @@ class PacketCommandTest {
 
     /** 60 min of class; opening 2, riposte 3:29 at the most, closing 5. */
     @Test
-    void partsOfTheSchoolsOwnAreTold() throws IOException {
+    void parts_of_the_schools_own_are_told() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1).with("school.yaml", """
                 blocks:
                   - {name: Rings, minutes: 9, place: warm-up, how: Ankles first.}
@@ -76,7 +76,7 @@ class PacketCommandTest {
     }
 
     @Test
-    void initialsHideNames() throws IOException {
+    void initials_hide_names() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1).with("roster.yaml", ROSTER).with("record.csv", RECORD);
         assertEquals(
                 0,

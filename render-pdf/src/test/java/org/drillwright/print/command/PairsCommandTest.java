@@ -27,7 +27,7 @@ class PairsCommandTest {
     }
 
     @Test
-    void sixAndSixWalkInTwoLines() {
+    void six_and_six_walk_in_two_lines() {
         Trial trial = PlanFiles.of(folder, 6, 6).run("pairs", "tonight");
         assertEquals(0, trial.code(), trial.err());
         assertTrue(trial.out().startsWith("Wednesday 2026-08-26, learning: 12 people, 1 drill, 6 rounds"), trial.out());
@@ -45,7 +45,7 @@ class PairsCommandTest {
 
     /** What is printed is kept with its lines, whichever way was asked for; and told to programs, too. */
     @Test
-    void howPeopleChangeOverIsChosen() {
+    void how_people_change_over_is_chosen() {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
         Trial free = files.run("pairs", "tonight", "--walk", "free");
         assertTrue(free.out().contains("At each change everyone reads the sheet."), free.out());
@@ -64,7 +64,7 @@ class PairsCommandTest {
 
     /** The worked case of the issue: 9 new, 4 who know it. */
     @Test
-    void whatCannotBeIsSaidInNumbersAndIsOne() {
+    void what_cannot_be_is_said_in_numbers_and_is_one() {
         Trial trial = PlanFiles.of(folder, 9, 4).run("pairs", "tonight");
         assertEquals(1, trial.code());
         String text = trial.out().replaceAll("\\s+", " ");
@@ -80,7 +80,7 @@ class PairsCommandTest {
 
     @ParameterizedTest
     @CsvSource({"0, 1, 0", "1, 0, 0", "1, 1, 0", "2, 0, 0", "0, 3, 0", "100, 100, 0"})
-    void anyNumberOfPeopleIsPlanned(int fresh, int knowing, int code) {
+    void any_number_of_people_is_planned(int fresh, int knowing, int code) {
         PlanFiles files = PlanFiles.of(folder, fresh, knowing);
         Trial trial = files.run("pairs", "tonight");
         assertEquals(code, trial.code(), trial.out() + trial.err());
@@ -90,7 +90,7 @@ class PairsCommandTest {
 
     /** Twenty-four who walk as a ring for 14 rounds, all new to the one drill, which is named once: they fit on one sheet. */
     @Test
-    void aClassNewToEverythingHasOneSheet() throws IOException {
+    void a_class_new_to_everything_has_one_sheet() throws IOException {
         Trial trial = PlanFiles.of(folder, 24, 0)
                 .with(
                         "classes/tonight.yaml",
@@ -103,7 +103,7 @@ class PairsCommandTest {
     }
 
     @Test
-    void aClassToWhichNobodyComesIsNotPlanned() {
+    void a_class_to_which_nobody_comes_is_not_planned() {
         assertEquals(
                 "Nobody comes to tonight: there is nobody on the roster.\n",
                 PlanFiles.of(folder, 0, 0).run("pairs", "tonight").err());
@@ -119,7 +119,7 @@ class PairsCommandTest {
     }
 
     @Test
-    void lateArrivalsChangeOnlyWhatIsLeft() {
+    void late_arrivals_change_only_what_is_left() {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
         String before = files.run("pairs", "tonight").out();
         Trial late = files.run(
@@ -150,7 +150,7 @@ class PairsCommandTest {
 
     /** Each change holds from its own round on, however many there are. */
     @Test
-    void threeChangesAreThree() {
+    void three_changes_are_three() {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
         String[] said =
                 "pairs tonight --from-round 2 --without Old0 --from-round 3 --without Old1 --from-round 4 --without Old2"
@@ -166,7 +166,7 @@ class PairsCommandTest {
     }
 
     @Test
-    void whyNamesTheReason() {
+    void why_names_the_reason() {
         PlanFiles files = PlanFiles.of(folder, 6, 6);
         assertEquals(
                 "Both are new to riposte, so neither could help the other.\n",
@@ -174,7 +174,7 @@ class PairsCommandTest {
     }
 
     @Test
-    void theWallHasEveryNameOrInitialsOnly() throws IOException {
+    void the_wall_has_every_name_or_initials_only() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 3, 3).with("roster.yaml", """
                 people:
                   - {name: Ann Oak, knows: [straight, riposte]}
@@ -194,7 +194,7 @@ class PairsCommandTest {
 
     /** Six rounds: by name one sheet, by round several; the slips say with whom and where. */
     @Test
-    void theWallIsPrintedByNameOrByRoundAndAsSlips() throws IOException {
+    void the_wall_is_printed_by_name_or_by_round_and_as_slips() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 4, 8);
         assertEquals(0, files.run("pairs", "tonight", "--out", "wall.pdf").code());
         assertTrue(pdf("wall.pdf").contains("Find your name: the number is your place."), pdf("wall.pdf"));
@@ -230,7 +230,7 @@ class PairsCommandTest {
                 "record tonight --plan none --signed-off New0 ripost | There is no drill 'ripost'; did you mean"
                         + " 'riposte'?"
             })
-    void aMistakeIsOneLineAndTwo(String arguments, String said) {
+    void a_mistake_is_one_line_and_two(String arguments, String said) {
         Trial trial = PlanFiles.of(folder, 6, 6).run(arguments.split(" "));
         assertEquals(2, trial.code(), trial.out());
         assertTrue(trial.err().contains(said), trial.err());
@@ -238,7 +238,7 @@ class PairsCommandTest {
     }
 
     @Test
-    void aDrillWithErrorsIsNotPlanned() {
+    void a_drill_with_errors_is_not_planned() {
         Trial trial = PlanFiles.of(folder, 1, 1)
                 .with("riposte.yaml", SchoolFiles.withoutSafety())
                 .run("pairs", "tonight");
@@ -248,7 +248,7 @@ class PairsCommandTest {
     }
 
     @Test
-    void checkReadsPeopleClassesAndRecord() {
+    void check_reads_people_classes_and_record() {
         PlanFiles files = PlanFiles.of(folder, 1, 1)
                 .with("classes/tonight.yaml", "date: 2026-08-26\ndrills: [ripost]\n")
                 .with("record.csv", "date,person,drill,event,with\n2026-08-19,Nobody,,attended,\n");

@@ -38,7 +38,7 @@ class ProcessTest {
     }
 
     @Test
-    void findingsGoToTheOutputAndErrorsToTheError() throws Exception {
+    void findings_go_to_the_output_and_errors_to_the_error() throws Exception {
         Trial found = start(Map.of(), List.of(), "check");
         assertEquals(1, found.code());
         assertEquals("", found.err());
@@ -50,7 +50,7 @@ class ProcessTest {
     }
 
     @Test
-    void pipeIsUtf8AndWithoutColourWhateverTheLocale() throws Exception {
+    void pipe_is_utf8_and_without_colour_whatever_the_locale() throws Exception {
         List<String> latin = List.of("-Dfile.encoding=ISO-8859-1", "-Duser.language=tr", "-Duser.country=TR");
         Trial check = start(Map.of("TERM", "xterm-256color", "NO_COLOR", "1"), latin, "check", "--format=line");
         assertTrue(check.out().startsWith("drille à faire.yaml:13:5: error: "), check.out());
@@ -61,7 +61,7 @@ class ProcessTest {
     }
 
     @Test
-    void placeThatCannotBeWrittenIsTwo() throws Exception {
+    void place_that_cannot_be_written_is_two() throws Exception {
         Trial trial = start(Map.of(), List.of(), "cards", "straight", "--out", "riposte.yaml/cards.pdf");
         assertEquals(2, trial.code());
         assertEquals("", trial.out());
@@ -69,7 +69,7 @@ class ProcessTest {
     }
 
     @Test
-    void withoutACommandAPipeGetsTheUsage() throws Exception {
+    void without_a_command_a_pipe_gets_the_usage() throws Exception {
         Trial trial = start(Map.of(), List.of());
         assertEquals(2, trial.code());
         assertTrue(trial.err().contains("Usage: drillwright"), trial.err());
@@ -77,7 +77,7 @@ class ProcessTest {
 
     /** Its input is at its end from the beginning, as in a service or behind a pipe: it goes on until it is stopped. */
     @Test
-    void watchInAPipePrintsItsAddressAndGoesOn() throws Exception {
+    void watch_in_a_pipe_prints_its_address_and_goes_on() throws Exception {
         List<String> command = List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-cp",

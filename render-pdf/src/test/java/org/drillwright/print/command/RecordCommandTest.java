@@ -30,7 +30,7 @@ class RecordCommandTest {
     }
 
     @Test
-    void whatWasPrintedIsAddedOnce() throws IOException {
+    void what_was_printed_is_added_once() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1);
         String mark = mark(files.run("pairs", "tonight", "--keep"));
         assertEquals(
@@ -57,7 +57,7 @@ class RecordCommandTest {
     }
 
     @Test
-    void whatStandsThereStaysByteForByte() throws IOException {
+    void what_stands_there_stays_byte_for_byte() throws IOException {
         String torn = "date,person,drill,event,with\r\n2026-08-19,\"Old0\",,attended,\r\n2026-08-19,Ol";
         PlanFiles files = printed(1, 1).with("record.csv", torn);
         Trial trial = files.run("record", "tonight");
@@ -92,7 +92,7 @@ class RecordCommandTest {
                 "--swap 2 New0 New1                      | 8 lines added, as MARK was printed, with what you said.",
                 "--plan none                             | 8 lines added, as it would be planned now."
             })
-    void whatReallyHappenedIsSaid(String said, String told) {
+    void what_really_happened_is_said(String said, String told) {
         PlanFiles files = PlanFiles.of(folder, 2, 2);
         String mark = mark(files.run("pairs", "tonight", "--keep"));
         String[] words =
@@ -104,7 +104,7 @@ class RecordCommandTest {
     }
 
     @Test
-    void whatWasPrintedHoldsWhateverBecomesOfTheRoster() throws IOException {
+    void what_was_printed_holds_whatever_becomes_of_the_roster() throws IOException {
         PlanFiles files = printed(2, 2);
         String before = files.run("record", "tonight", "--dry-run").out();
         String roster = files.read("roster.yaml");
@@ -120,7 +120,7 @@ class RecordCommandTest {
 
     /** Four people, two rounds of two pairs. */
     @Test
-    void aSignOffTheDayAfterLeavesWhatWasCorrected() throws IOException {
+    void a_sign_off_the_day_after_leaves_what_was_corrected() throws IOException {
         PlanFiles files = printed(2, 2);
         files.run("record", "tonight", "--skipped", "2");
         String corrected = files.read("record.csv");
@@ -139,7 +139,7 @@ class RecordCommandTest {
     }
 
     @Test
-    void aChangedCopyIsRecordedAsOne() throws IOException {
+    void a_changed_copy_is_recorded_as_one() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 2, 2);
         String mark = mark(files.run("pairs", "tonight", "--keep"));
         String kept = files.read("classes/plans/2026-08-26-" + mark + ".yaml");
@@ -156,7 +156,7 @@ class RecordCommandTest {
     }
 
     @Test
-    void aPlanChangedInItsPlaceIsNotTakenForWhatWasPrinted() throws IOException {
+    void a_plan_changed_in_its_place_is_not_taken_for_what_was_printed() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 2, 2);
         String name = "classes/plans/2026-08-26-" + mark(files.run("pairs", "tonight", "--keep")) + ".yaml";
         files.with(name, files.read(name).replace("[New0, Old0]", "[New0, Old1]"));
@@ -189,7 +189,7 @@ class RecordCommandTest {
                         + " If New0 came only then: --without New0 --from-round 2 --with New0.",
                 "record tonight --plan none --from-round 9 --without New0 | --from-round needs a round from 1 to 2."
             })
-    void whatCannotBeRecordedIsOneLine(String arguments, String said) {
+    void what_cannot_be_recorded_is_one_line(String arguments, String said) {
         Trial trial = PlanFiles.of(folder, 2, 2).run(arguments.split(" "));
         assertEquals(2, trial.code(), trial.out());
         assertTrue(trial.err().startsWith(said), trial.err());
@@ -199,7 +199,7 @@ class RecordCommandTest {
 
     /** The line that the page of a handout writes. */
     @Test
-    void drillsThatWereNotWorkedAreNotRecorded() throws IOException {
+    void drills_that_were_not_worked_are_not_recorded() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1);
         Trial other = files.run("record", "tonight", "--plan", "none", "--only", "nothing");
         assertEquals(2, other.code());
@@ -212,14 +212,14 @@ class RecordCommandTest {
     }
 
     @Test
-    void aDryRunWritesNothing() {
+    void a_dry_run_writes_nothing() {
         Trial trial = PlanFiles.of(folder, 1, 1).run("record", "tonight", "--plan", "none", "--dry-run");
         assertTrue(trial.out().startsWith("date,person,"), trial.out());
         assertTrue(Files.notExists(folder.resolve("record.csv")));
     }
 
     @Test
-    void aCellThatASpreadsheetWouldRunIsEscaped() {
+    void a_cell_that_a_spreadsheet_would_run_is_escaped() {
         PlanFiles files = PlanFiles.of(folder, 0, 0)
                 .with("roster.yaml", "people:\n  - {name: '=1+1', knows: [riposte]}\n  - {name: Bo}\n");
         assertTrue(files.run("record", "tonight", "--plan", "none", "--dry-run")
@@ -229,7 +229,7 @@ class RecordCommandTest {
     }
 
     @Test
-    void toARecordThatIsNotUtf8NothingIsAdded() throws IOException {
+    void to_a_record_that_is_not_utf8_nothing_is_added() throws IOException {
         PlanFiles files = printed(1, 1);
         byte[] saved = "date;person;drill;event;with\r\n2026-08-19;Zoé;;attended;\r\n"
                 .getBytes(Charset.forName("windows-1252"));

@@ -50,7 +50,7 @@ class ReprintTest {
     }
 
     @Test
-    void firstAllIsPrintedThenNothingThenOnlyWhatChanged() throws IOException {
+    void first_all_is_printed_then_nothing_then_only_what_changed() throws IOException {
         assertEquals(0, changed("--date", "2026-03-01").code());
         List<String> first = record();
         assertEquals("date,mark,drill,size", first.get(0));
@@ -76,7 +76,7 @@ class ReprintTest {
     }
 
     @Test
-    void remarksAndTheOrderOfKeysPrintNothing() throws IOException {
+    void remarks_and_the_order_of_keys_print_nothing() throws IOException {
         changed();
         Path file = folder.resolve("riposte.yaml");
         String text = Files.readString(file);
@@ -88,14 +88,14 @@ class ReprintTest {
     }
 
     @Test
-    void anotherSizeIsAnotherRing() throws IOException {
+    void another_size_is_another_ring() throws IOException {
         changed();
         assertTrue(changed("--card", "a5").out().startsWith("cards.pdf: 2 cards of size a5"));
         assertEquals(5, record().size());
     }
 
     @Test
-    void theMarkOnTheCardIsTheOneInTheRecord() throws IOException {
+    void the_mark_on_the_card_is_the_one_in_the_record() throws IOException {
         changed();
         try (PDDocument document = Loader.loadPDF(folder.resolve("cards.pdf").toFile())) {
             String text = new PDFTextStripper().getText(document).replace('\u00A0', ' ');
@@ -104,7 +104,7 @@ class ReprintTest {
     }
 
     @Test
-    void aCardInTheHandIsTold() throws IOException {
+    void a_card_in_the_hand_is_told() throws IOException {
         changed("--date", "2026-03-01");
         String old = mark(record().get(1));
         Trial current =
@@ -128,7 +128,7 @@ class ReprintTest {
     }
 
     @Test
-    void whatCannotBeAMarkOrIsNotKnownIsSaidInOneLine() {
+    void what_cannot_be_a_mark_or_is_not_known_is_said_in_one_line() {
         for (String sign : List.of("7K3M", "0K3M-P9RX", "7K3M-P9RX")) {
             Trial trial = Trial.run(folder, "identify", sign);
             assertEquals(2, trial.code());
@@ -138,7 +138,7 @@ class ReprintTest {
     }
 
     @Test
-    void whereNothingIsPrintedNothingIsWrittenDown() throws IOException {
+    void where_nothing_is_printed_nothing_is_written_down() throws IOException {
         Files.writeString(folder.resolve("cards.pdf"), "not ours");
         assertEquals(2, changed().code());
         assertFalse(Files.exists(folder.resolve("prints.csv")));
@@ -149,7 +149,7 @@ class ReprintTest {
 
     /** As if the program had been stopped between the two: the cards lie there, the record says nothing of them. */
     @Test
-    void aRecordThatCannotBeWrittenCostsASecondPrint() throws IOException {
+    void a_record_that_cannot_be_written_costs_a_second_print() throws IOException {
         Files.createDirectories(folder.resolve("prints.csv"));
         assertEquals(2, changed().code());
         Files.delete(folder.resolve("prints.csv"));
@@ -157,7 +157,7 @@ class ReprintTest {
     }
 
     @Test
-    void aTornLastLineIsPrintedAgainAndAForeignFileLeftAlone() throws IOException {
+    void a_torn_last_line_is_printed_again_and_a_foreign_file_left_alone() throws IOException {
         changed();
         Path file = folder.resolve("prints.csv");
         String whole = Files.readString(file);
@@ -174,7 +174,7 @@ class ReprintTest {
     }
 
     @Test
-    void whatMakesNoSenseTogetherIsRefused() {
+    void what_makes_no_sense_together_is_refused() {
         assertEquals(2, changed("--draft").code());
         assertEquals(2, changed("--png", "100").code());
         assertEquals(2, Trial.run(folder, "cards", "--date", "2026-03-01").code());
@@ -185,7 +185,7 @@ class ReprintTest {
 
     /** Two rings of the same drills: what makes a card stale in one language may leave the other's as it is. */
     @Test
-    void aRingInAnotherLanguageIsARingOfItsOwn() throws IOException {
+    void a_ring_in_another_language_is_a_ring_of_its_own() throws IOException {
         assertEquals(0, changed("--date", "2026-03-01").code());
         Trial french = changed("--in", "fr", "--date", "2026-04-01");
         assertEquals(0, french.code(), french.err());

@@ -17,7 +17,7 @@ class RosterCommandTest {
     Path folder;
 
     @Test
-    void whatWasDoneUnderTheOldNameStays() throws IOException {
+    void what_was_done_under_the_old_name_stays() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1);
         files.run("pairs", "tonight", "--keep");
         files.run("record", "tonight", "--signed-off", "New0", "riposte");
@@ -38,7 +38,7 @@ class RosterCommandTest {
     }
 
     @Test
-    void whoLeftIsPlannedNoMoreUntilTheyAreBack() {
+    void who_left_is_planned_no_more_until_they_are_back() {
         PlanFiles files = PlanFiles.of(folder, 2, 2);
         files.run("roster", "--left", "New0", "--date", "2026-08-20");
         assertFalse(files.run("pairs", "tonight").out().contains("New0"));
@@ -47,7 +47,7 @@ class RosterCommandTest {
     }
 
     @Test
-    void aTableGetsTheNewNameAndKeepsAllElse() throws IOException {
+    void a_table_gets_the_new_name_and_keeps_all_else() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1);
         Files.delete(folder.resolve("roster.yaml"));
         files.with(
@@ -61,7 +61,7 @@ class RosterCommandTest {
     }
 
     @Test
-    void ofANameInTwoCellsTheOneThatIsAnotherIsChanged() throws IOException {
+    void of_a_name_in_two_cells_the_one_that_is_another_is_changed() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1);
         Files.delete(folder.resolve("roster.yaml"));
         files.with("roster.csv", "Nachname,Vorname\nFenwick,Ash\nAsh,Bo\n");
@@ -75,7 +75,7 @@ class RosterCommandTest {
     }
 
     @Test
-    void aTableInAnotherEncodingIsLeft() throws IOException {
+    void a_table_in_another_encoding_is_left() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 1);
         Files.delete(folder.resolve("roster.yaml"));
         Files.write(folder.resolve("roster.csv"), "name\nAsh\nZo\u00eb\n".getBytes(StandardCharsets.ISO_8859_1));

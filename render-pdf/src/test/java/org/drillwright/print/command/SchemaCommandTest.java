@@ -18,7 +18,7 @@ class SchemaCommandTest {
     Path folder;
 
     @Test
-    void aDrillsSchemaKnowsTheSchool() {
+    void a_drills_schema_knows_the_school() {
         SchoolFiles.sound(folder)
                 .with("school.yaml", "works-on: [la main]\nlevels: [{name: beginner}, {name: intermediate}]\n");
         Trial trial = Trial.run(folder, "schema");
@@ -33,14 +33,14 @@ class SchemaCommandTest {
     }
 
     @Test
-    void theSettingsHaveOneToo() {
+    void the_settings_have_one_too() {
         Trial trial = Trial.run(folder, "schema", "school");
         assertEquals(0, trial.code(), trial.err());
         assertTrue(trial.out().contains("\"class-minutes\""), trial.out());
     }
 
     @Test
-    void andATermThatNamesTheSchoolsPeopleAndDrills() {
+    void and_a_term_that_names_the_schools_people_and_drills() {
         PlanFiles.of(folder, 1, 0);
         Trial trial = Trial.run(folder, "schema", "term");
         assertEquals(0, trial.code(), trial.err());
@@ -49,7 +49,7 @@ class SchemaCommandTest {
     }
 
     @Test
-    void aFileIsWrittenWholeAndNothingIsLeftBeside() throws IOException {
+    void a_file_is_written_whole_and_nothing_is_left_beside() throws IOException {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "schema", "--out", "drill.schema.json");
         assertEquals(0, trial.code(), trial.err());
@@ -60,7 +60,7 @@ class SchemaCommandTest {
     }
 
     @Test
-    void noDrillIsOverwritten() {
+    void no_drill_is_overwritten() {
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "schema", "--out", "riposte.yaml");
         assertEquals(2, trial.code());
@@ -68,7 +68,7 @@ class SchemaCommandTest {
     }
 
     @Test
-    void brokenSettingsAreMendedFirst() {
+    void broken_settings_are_mended_first() {
         SchoolFiles.sound(folder).with("school.yaml", "levls: []\n");
         Trial trial = Trial.run(folder, "schema");
         assertEquals(1, trial.code());

@@ -13,7 +13,7 @@ class SchoolCommandTest {
     Path folder;
 
     @Test
-    void eachSettingSaysWhereItComesFrom() {
+    void each_setting_says_where_it_comes_from() {
         SchoolFiles.sound(folder)
                 .with("school.yaml", SchoolFiles.SETTINGS + "gear:\n  sabre: [mask, glove]\nseconds-a-count: 2.5\n");
         Trial trial = Trial.run(folder, "school");
@@ -29,14 +29,14 @@ class SchoolCommandTest {
     }
 
     @Test
-    void defaultsAreShownWithoutAnySettings() {
+    void defaults_are_shown_without_any_settings() {
         Trial trial = Trial.run(folder, "school");
         assertEquals(0, trial.code());
         assertTrue(trial.out().lines().skip(2).allMatch(line -> line.endsWith("default") || line.startsWith("  ")));
     }
 
     @Test
-    void settingsWithErrorsAreNotInForce() {
+    void settings_with_errors_are_not_in_force() {
         Trial trial = Trial.run(
                 SchoolFiles.sound(folder).with("school.yaml", "sheet: b5\n").root(), "school");
         assertEquals(1, trial.code());

@@ -15,7 +15,7 @@ class SessionCommandTest {
 
     /** Two drills that both know: each leads first in one; an odd number would begin with the other next time. */
     @Test
-    void whatTheTwoTellIsAddedAndPartnersSayIt() throws IOException {
+    void what_the_two_tell_is_added_and_partners_say_it() throws IOException {
         PlanFiles files = PlanFiles.of(folder, 0, 2);
         assertEquals(
                 "record.csv: 1 line added.\n",
@@ -36,7 +36,7 @@ class SessionCommandTest {
     }
 
     @Test
-    void whoLedFirstLessOftenBegins() {
+    void who_led_first_less_often_begins() {
         PlanFiles files = PlanFiles.of(folder, 0, 2)
                 .with("record.csv", "date,person,drill,event,with\n2026-01-09,Old0,riposte,led first,Old1\n");
         String session = files.run("session", "Old0", "Old1").out();
@@ -48,7 +48,7 @@ class SessionCommandTest {
     }
 
     @Test
-    void anotherWordIsRefused() {
+    void another_word_is_refused() {
         Trial trial = PlanFiles.of(folder, 0, 2).run("session", "Old0", "Old1", "--tell", "never");
         assertEquals(2, trial.code());
         assertTrue(trial.err().contains("--tell needs one of: agreed, kept, came late, did not come, called off."));

@@ -71,7 +71,7 @@ class SixthLanguageTest {
 
     /** The program has two of them more then; what is printed is in the one that is read from the right. */
     @Test
-    void aFolderOfDataAndNoJava() throws Exception {
+    void a_folder_of_data_and_no_java() throws Exception {
         MadeUp language = MadeUp.FROM_THE_RIGHT;
         String tag = language.language().word();
         Path words = temporary.resolve("words");

@@ -44,7 +44,7 @@ class TermCommandTest {
 
     /** Drills down, classes across: two rows and four columns, the same as on paper. */
     @Test
-    void aPictureForScreens() throws IOException {
+    void a_picture_for_screens() throws IOException {
         Trial trial = school().run("term", "autumn", "--out", "term.svg");
         assertEquals(0, trial.code(), trial.err());
         assertTrue(trial.out().startsWith("term.svg: Autumn term, 1 page."), trial.out());
@@ -71,7 +71,7 @@ class TermCommandTest {
     }
 
     @Test
-    void aLineForEachClass() {
+    void a_line_for_each_class() {
         Trial trial = school().run("term", "autumn");
         assertEquals(0, trial.code(), trial.err());
         assertTrue(trial.out().startsWith("Autumn term, as of 2026-09-01. Not published yet.\n\nall, 4 people:\n"));
@@ -85,7 +85,7 @@ class TermCommandTest {
     }
 
     @Test
-    void whatIsOverIsToldAsItWas() {
+    void what_is_over_is_told_as_it_was() {
         Trial trial = school().with("record.csv", """
                         date,person,drill,event,with
                         2026-09-02,Ash,,attended,
@@ -101,7 +101,7 @@ class TermCommandTest {
     }
 
     @Test
-    void whatFindsNoClassIsToldWithItsReason() {
+    void what_finds_no_class_is_told_with_its_reason() {
         Trial few = school().with("terms/autumn.yaml", TERM.replace("new-a-class: 1", "new-a-class: 1\nminutes: 20"))
                 .run("term", "autumn");
         assertTrue(few.out().contains("  - straight: there is no room for it.\n"), few.out());
@@ -109,7 +109,7 @@ class TermCommandTest {
     }
 
     @Test
-    void anExamThatCantBeReachedIsOne() {
+    void an_exam_that_cant_be_reached_is_one() {
         Trial trial = school().with("terms/autumn.yaml", TERM + "exam: {date: 2026-09-10, drills: [riposte]}\n")
                 .run("term", "autumn");
         assertEquals(1, trial.code());
@@ -117,7 +117,7 @@ class TermCommandTest {
     }
 
     @Test
-    void whatWasPublishedHolds() throws IOException {
+    void what_was_published_holds() throws IOException {
         PlanFiles files = school();
         assertEquals(0, files.run("term", "autumn", "--publish").code());
         assertEquals(1, plans().size());
@@ -141,7 +141,7 @@ class TermCommandTest {
     }
 
     @Test
-    void aPublishedPlanThatSomebodyChangedIsNotFollowed() throws IOException {
+    void a_published_plan_that_somebody_changed_is_not_followed() throws IOException {
         PlanFiles files = school();
         files.run("term", "autumn", "--publish");
         Path plan = plans().get(0);
@@ -154,7 +154,7 @@ class TermCommandTest {
     }
 
     @Test
-    void twoPlansThatDontKnowOfEachOtherAreRefused() throws IOException {
+    void two_plans_that_dont_know_of_each_other_are_refused() throws IOException {
         PlanFiles files = school();
         files.run("term", "autumn", "--publish");
         Path first = plans().get(0);
@@ -169,7 +169,7 @@ class TermCommandTest {
     }
 
     @Test
-    void jsonTellsWhyAndWhen() throws IOException {
+    void json_tells_why_and_when() throws IOException {
         JsonNode json = new ObjectMapper()
                 .readTree(school().run("term", "autumn", "--format", "json").out());
         assertEquals("autumn", json.get("term").asText());
@@ -184,7 +184,7 @@ class TermCommandTest {
     }
 
     @Test
-    void theCalendarIsThatOfWhatWasPublished() throws IOException {
+    void the_calendar_is_that_of_what_was_published() throws IOException {
         PlanFiles files = school();
         Trial none = files.run("term", "autumn", "--calendar", "t.ics");
         assertEquals(2, none.code());
@@ -207,7 +207,7 @@ class TermCommandTest {
     }
 
     @Test
-    void theSheetIsOnePage() throws IOException {
+    void the_sheet_is_one_page() throws IOException {
         PlanFiles files = school();
         Trial trial = files.run("term", "autumn", "--out", "t.pdf", "--publish");
         assertEquals(0, trial.code(), trial.err());
@@ -222,7 +222,7 @@ class TermCommandTest {
     }
 
     @Test
-    void whatIsWrongIsSaid() {
+    void what_is_wrong_is_said() {
         PlanFiles files = school();
         assertEquals(
                 "There is no term 'autum' in the folder terms of the school; did you mean 'autumn'?\n",
@@ -236,7 +236,7 @@ class TermCommandTest {
     }
 
     @Test
-    void whoCameIsToldInTheRostersOrder() {
+    void who_came_is_told_in_the_rosters_order() {
         StringBuilder record = new StringBuilder("date,person,drill,event,with\n");
         for (int day : List.of(5, 12, 19, 26)) {
             record.append(String.format(java.util.Locale.ROOT, "2026-08-%02d,Bo,,attended,\n", day));

@@ -30,7 +30,7 @@ class TidyCommandTest {
     }
 
     @Test
-    void showsTheDifferenceAndWritesNothing() throws IOException {
+    void shows_the_difference_and_writes_nothing() throws IOException {
         Trial trial = Trial.run(folder, "tidy");
         assertEquals(0, trial.code(), trial.err());
         assertTrue(trial.out().startsWith("--- riposte.yaml\n+++ riposte.yaml\n@@ "), trial.out());
@@ -42,7 +42,7 @@ class TidyCommandTest {
     }
 
     @Test
-    void writesOnceAndThenHasNothingToDo() throws IOException {
+    void writes_once_and_then_has_nothing_to_do() throws IOException {
         Trial trial = Trial.run(folder, "tidy", "--write");
         assertEquals(new Trial(0, "Written: riposte.yaml\n3 drills: 1 tidied.\n", ""), trial);
         String after = Files.readString(untidy);
@@ -55,7 +55,7 @@ class TidyCommandTest {
     }
 
     @Test
-    void checkNamesWhatWouldChangeAndEndsWithOne() throws IOException {
+    void check_names_what_would_change_and_ends_with_one() throws IOException {
         Trial trial = Trial.run(folder, "tidy", "--check");
         assertEquals(1, trial.code());
         assertTrue(trial.out().startsWith("Would change: riposte.yaml\n"), trial.out());
@@ -64,7 +64,7 @@ class TidyCommandTest {
     }
 
     @Test
-    void aFileWithFindingsOfReadingIsNamedAndLeftAlone() throws IOException {
+    void a_file_with_findings_of_reading_is_named_and_left_alone() throws IOException {
         String warned = before.replace("weapon: \"foil\"", "weapon: \"foil\"\npurpose: two words # lost");
         new SchoolFiles(folder).with("riposte.yaml", warned);
         Trial trial = Trial.run(folder, "tidy", "--write");
@@ -76,7 +76,7 @@ class TidyCommandTest {
     }
 
     @Test
-    void permissionsStay() throws IOException {
+    void permissions_stay() throws IOException {
         if (Files.getFileStore(folder).supportsFileAttributeView("posix")) {
             var permissions = java.nio.file.attribute.PosixFilePermissions.fromString("rw-rw----");
             Files.setPosixFilePermissions(untidy, permissions);
@@ -87,7 +87,7 @@ class TidyCommandTest {
 
     /** What 'new' writes is tidy as it is, at every level. */
     @Test
-    void newDrillsAreTidy() {
+    void new_drills_are_tidy() {
         assertEquals(0, Trial.run(folder, "new", "First").code());
         assertEquals(0, Trial.run(folder, "new", "Second", "--solo").code());
         assertEquals(0, Trial.run(folder, "new", "Third", "--level", "beginner").code());
@@ -96,7 +96,7 @@ class TidyCommandTest {
     }
 
     @Test
-    void oneOrTheOther() {
+    void one_or_the_other() {
         Trial trial = Trial.run(folder, "tidy", "--write", "--check");
         assertEquals(new Trial(2, "", "Use --write or --check, not both.\n"), trial);
     }

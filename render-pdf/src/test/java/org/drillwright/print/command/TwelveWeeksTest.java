@@ -225,7 +225,7 @@ class TwelveWeeksTest {
     }
 
     @Test
-    void whatWasPrintedIsRecordedNobodyIsLostAndTheSameWeeksGiveTheSameFiles() throws IOException {
+    void what_was_printed_is_recorded_nobody_is_lost_and_the_same_weeks_give_the_same_files() throws IOException {
         Played one = new Played(folder.resolve("one"));
         Played other = new Played(folder.resolve("other"));
         Map<String, String> before = Map.of();

@@ -32,7 +32,7 @@ class UnreadableRecordTest {
                 "record tonight",
                 "roster --left Old1"
             })
-    void endsAsAFailureAndTouchesNothing(String command) throws IOException {
+    void ends_as_a_failure_and_touches_nothing(String command) throws IOException {
         PlanFiles files = PlanFiles.of(folder, 1, 2).with("record.csv", NO_RECORD);
         Trial trial = files.run(command.split(" "));
         assertEquals(1, trial.code(), trial.out() + trial.err());

@@ -15,7 +15,7 @@ class WatchCommandTest {
     Path folder;
 
     @Test
-    void onATerminalEnterEndsIt() {
+    void on_a_terminal_enter_ends_it() {
         SchoolFiles.sound(folder);
         Trial trial = Trial.talk(folder, "\n", "watch", "--no-browser");
         assertEquals(0, trial.code(), trial.err());
@@ -25,19 +25,19 @@ class WatchCommandTest {
     }
 
     @Test
-    void aDrillThatIsNamedIsInTheAddress() {
+    void a_drill_that_is_named_is_in_the_address() {
         SchoolFiles.sound(folder);
         Trial trial = Trial.talk(folder, "\n", "watch", "steps", "--no-browser");
         assertTrue(trial.out().matches("(?s)http://127\\.0\\.0\\.1:[0-9]+/#feet%2Fsteps\\.yaml\n.*"), trial.out());
     }
 
     @Test
-    void aFolderWithoutADrillIsWatchedToo() {
+    void a_folder_without_a_drill_is_watched_too() {
         assertEquals(0, Trial.talk(folder, "\n", "watch", "--no-browser").code());
     }
 
     @Test
-    void aPortThatIsTakenIsOneLineAndTwo() throws Exception {
+    void a_port_that_is_taken_is_one_line_and_two() throws Exception {
         SchoolFiles.sound(folder);
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             Trial trial = Trial.run(folder, "watch", "--port", String.valueOf(taken.getLocalPort()));

@@ -31,7 +31,7 @@ class WordsCommandTest {
                 "parry octve         | English | English  Parry octave.    | octave (position)",
                 "Advance and lunge.  | English | French   Marchez          | lunge (footwork)"
             })
-    void whatAnAuthorTypesIsToldOnOneScreen(String typed, String language, String said, String term) {
+    void what_an_author_types_is_told_on_one_screen(String typed, String language, String said, String term) {
         Trial trial = Trial.run(folder, "words", typed);
         assertEquals(0, trial.code(), trial.err());
         assertTrue(trial.out().startsWith("'" + typed + "' is read, in " + language + ", as:\n"), trial.out());
@@ -42,13 +42,13 @@ class WordsCommandTest {
     }
 
     @Test
-    void severalArgumentsAreOneTurn() {
+    void several_arguments_are_one_turn() {
         assertEquals(
                 Trial.run(folder, "words", "parry of octave"), Trial.run(folder, "words", "parry", "of", "octave"));
     }
 
     @Test
-    void aloneItGivesAShortWayIn() {
+    void alone_it_gives_a_short_way_in() {
         Trial trial = Trial.run(folder, "words");
         assertEquals(0, trial.code());
         assertTrue(trial.out().contains("drillwright words \"parry of octave\"\n"), trial.out());
@@ -57,7 +57,7 @@ class WordsCommandTest {
     }
 
     @Test
-    void aWordThatIsNotKnownIsOne() {
+    void a_word_that_is_not_known_is_one() {
         Trial trial = Trial.run(folder, "words", "xyzzy");
         assertEquals(1, trial.code());
         assertEquals(1, trial.out().lines().count(), trial.out());
@@ -65,14 +65,14 @@ class WordsCommandTest {
     }
 
     @Test
-    void whatIsUnderstoodOfATurnIsTold() {
+    void what_is_understood_of_a_turn_is_told() {
         Trial trial = Trial.run(folder, "words", "Parry quarte and xyzzy.");
         assertTrue(trial.out().startsWith("'xyzzy' is not understood."), trial.out());
         assertTrue(trial.out().contains("English  Parry quarte."), trial.out());
     }
 
     @Test
-    void aSchoolsOwnWordIsAWord() {
+    void a_schools_own_word_is_a_word() {
         SchoolFiles.sound(folder).with("school.yaml", "name: A school\nwords:\n  zap: straight thrust\n");
         assertEquals(
                 Trial.run(folder, "words", "straight thrust").out().replace("'straight thrust'", "'zap'"),
@@ -80,7 +80,7 @@ class WordsCommandTest {
     }
 
     @Test
-    void everythingIsThereForWhoWantsIt() {
+    void everything_is_there_for_who_wants_it() {
         assertTrue(Trial.run(folder, "words", "--all", "parry").out().length()
                 > Trial.run(folder, "words", "parry").out().length());
         assertTrue(Trial.run(folder, "words", "--all").out().contains("Words for counter-riposte"));

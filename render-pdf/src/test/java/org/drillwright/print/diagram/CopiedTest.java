@@ -52,7 +52,7 @@ class CopiedTest {
         "parry-of-quarte, 2, parry-of-quarte, 3",
         "one-two, 1, one-two, 2"
     })
-    void whatEndsOtherwiseLooksOtherwise(String one, int first, String other, int second) throws IOException {
+    void what_ends_otherwise_looks_otherwise(String one, int first, String other, int second) throws IOException {
         BufferedImage left = copy(one, first);
         BufferedImage right = copy(other, second);
         int differs = 0;

@@ -57,7 +57,7 @@ class CrispTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {12, 21, 28, 72})
-    void allInkIsBlackOrWhiteAndNoStrokeThinnerThanHalfAPoint(double millimetres) {
+    void all_ink_is_black_or_white_and_no_stroke_thinner_than_half_a_point(double millimetres) {
         for (Node.Figure figure : figures(millimetres)) {
             for (Mark mark : new Seen(figure).plain()) {
                 assertTrue(
@@ -71,7 +71,7 @@ class CrispTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {12, 21, 28, 72})
-    void nothingLeavesThePicturesBox(double millimetres) {
+    void nothing_leaves_the_pictures_box(double millimetres) {
         for (Node.Figure figure : figures(millimetres)) {
             Box ink = Cover.of(figure.marks()).box();
             assertTrue(
@@ -85,7 +85,7 @@ class CrispTest {
 
     /** The width on an A6 card: a card of three counts has no room for more. */
     @Test
-    void onACardNoPictureIsHigherThanItMayBe() {
+    void on_a_card_no_picture_is_higher_than_it_may_be() {
         double most = Millimetres.toPoints(24) * 28 / 30;
         for (Node.Figure figure : figures(28)) {
             assertTrue(figure.box().height() <= most, () -> figure.box() + " " + figure.alternative());
@@ -93,7 +93,7 @@ class CrispTest {
     }
 
     @Test
-    void theSameCountGivesTheSamePicture() {
+    void the_same_count_gives_the_same_picture() {
         Subject drill = Example.drill("counter-riposte");
         List<Picture> again = Pictures.of(drill.replay(), Language.ENGLISH);
         assertEquals(

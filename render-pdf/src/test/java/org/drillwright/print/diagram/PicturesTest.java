@@ -70,7 +70,7 @@ class PicturesTest {
                 "four-positions-of-the-hand | 3 | follower | low left: closed",
                 "sabre-guards-by-name     | 1 | follower | right: closed"
             })
-    void aHandWorkedCount(String drill, int count, String side, String lines) {
+    void a_hand_worked_count(String drill, int count, String side, String lines) {
         Seen seen = picture(Example.drill(drill), count);
         assertEquals(Optional.of(side), seen.attacked());
         assertEquals(
@@ -94,7 +94,7 @@ class PicturesTest {
     /** A star is a touch, ticks are a parry, and no stroke has both. */
     @ParameterizedTest(name = "{0}, count {1}")
     @MethodSource("everyCount")
-    void theEndOfTheStrokeIsDrawnAsItWasPlayed(String id, int number) {
+    void the_end_of_the_stroke_is_drawn_as_it_was_played(String id, int number) {
         Scene scene = scene(id, number);
         Seen seen = picture(Example.drill(id), number);
         String end = scene.stroke()
@@ -115,7 +115,7 @@ class PicturesTest {
     /** The blade of a thrust that lands ends in the star: point against target, in millimetres on paper. */
     @ParameterizedTest(name = "{0}, count {1}")
     @MethodSource("everyCount")
-    void thePointIsOnTheTarget(String id, int number) {
+    void the_point_is_on_the_target(String id, int number) {
         Scene scene = scene(id, number);
         Node.Figure figure = figure(Example.drill(id), number);
         Optional<Mark.Named> star = new Seen(figure).inThePair("star");
@@ -148,7 +148,7 @@ class PicturesTest {
     /** One shoe for each foot action that it takes to touch; a bar from front toe to front toe. */
     @ParameterizedTest(name = "{0}, count {1}")
     @MethodSource("everyCount")
-    void theShoesOnTheBarAreTheFootActionsToTheTouch(String id, int number) {
+    void the_shoes_on_the_bar_are_the_foot_actions_to_the_touch(String id, int number) {
         Scene scene = scene(id, number);
         Seen seen = picture(Example.drill(id), number);
         Range measure = scene.moment().measure();
@@ -163,7 +163,7 @@ class PicturesTest {
     /** An arrow for every foot action up to the moment that is shown. */
     @ParameterizedTest(name = "{0}, count {1}")
     @MethodSource("everyCount")
-    void feetThatMovedHaveTheirArrows(String id, int number) {
+    void feet_that_moved_have_their_arrows(String id, int number) {
         Scene scene = scene(id, number);
         Seen seen = picture(Example.drill(id), number);
         for (Side side : Side.values()) {
@@ -176,7 +176,7 @@ class PicturesTest {
 
     /** Who only holds has nothing new to show; feet, strokes and hands that move do. */
     @Test
-    void aCountInWhichNobodyMovesChangesNothing() {
+    void a_count_in_which_nobody_moves_changes_nothing() {
         for (Subject drill : Example.drills()) {
             List<Picture> pictures = Pictures.of(drill.replay(), Language.ENGLISH);
             for (int at = 0; at < pictures.size(); at++) {
@@ -202,7 +202,7 @@ class PicturesTest {
 
     /** Two strokes that go elsewhere or end otherwise never give one picture. */
     @Test
-    void differentEndsAreDifferentPictures() {
+    void different_ends_are_different_pictures() {
         Map<List<Mark>, String> ends = new HashMap<>();
         List<String> clashes = new ArrayList<>();
         for (Arguments one : everyCount().toList()) {
@@ -223,14 +223,14 @@ class PicturesTest {
 
     /** Nobody fences a mirror image: a left-hander's inside is on the left of the paper. */
     @Test
-    void aLeftHandersLinesAreSeenInAMirror() {
+    void a_left_handers_lines_are_seen_in_a_mirror() {
         Seen seen = picture(Example.drill("opposite-hands-circular-quarte"), 2);
         assertEquals(Optional.of("leader"), seen.attacked());
         assertEquals("high right: star", seen.lines(false), "the high outside line of the left-handed leader");
     }
 
     @Test
-    void thereAreCountsToJudge() {
+    void there_are_counts_to_judge() {
         assertTrue(everyCount().count() > 100, "the example school has fewer counts than it had");
     }
 }

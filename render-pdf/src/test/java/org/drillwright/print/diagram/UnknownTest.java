@@ -56,7 +56,7 @@ class UnknownTest {
     }
 
     @Test
-    void aCountThatWasNotReadHasQuestionMarksAndNoStroke() {
+    void a_count_that_was_not_read_has_question_marks_and_no_stroke() {
         Seen seen = seen(1);
         assertFalse(seen.has("star") || seen.has("ticks") || seen.has("ring") || seen.has("foot action"));
         assertTrue(seen.count("unknown") >= 2, "the leader's feet and the measure");
@@ -64,7 +64,7 @@ class UnknownTest {
 
     /** Schools differ on prime (Encyclopaedia Britannica and Warford 1884 do). */
     @Test
-    void aPositionOnWhichSchoolsDifferClosesNoCertainLine() {
+    void a_position_on_which_schools_differ_closes_no_certain_line() {
         Seen seen = seen(2);
         assertFalse(seen.has("closed"));
         assertTrue(seen.has("unknown stroke"), "what becomes of the feint");
@@ -72,7 +72,7 @@ class UnknownTest {
     }
 
     @Test
-    void itsWordsSaySo() {
+    void its_words_say_so() {
         String said = pictures.get(0).alternative();
         for (String part : List.of(
                 "whether there is an attack is not known",

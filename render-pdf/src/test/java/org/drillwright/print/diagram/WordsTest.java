@@ -36,7 +36,7 @@ class WordsTest {
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyWordCanBePrinted(Language language) {
+    void every_word_can_be_printed(Language language) {
         Coverage coverage = new Coverage(Family.dejaVu());
         Written.texts(Spoken.class, "words", language).forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }
@@ -63,7 +63,7 @@ class WordsTest {
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void whateverCanBePlayedHasItsWord(Language language) {
+    void whatever_can_be_played_has_its_word(Language language) {
         List.of(Action.Role.values()).forEach(one -> said("role", one, language));
         said("way.cut", language);
         List.of(Gesture.values()).forEach(one -> said("gesture", one, language));
@@ -83,7 +83,7 @@ class WordsTest {
     /** What is new in a count is said; nothing is said twice in a drill. */
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void noCaptionStandsTwiceInADrill(Language language) {
+    void no_caption_stands_twice_in_a_drill(Language language) {
         for (Subject drill : Example.drills()) {
             List<Picture> pictures = Pictures.of(drill.replay(), language);
             for (Function<Picture, String> words :
@@ -97,7 +97,7 @@ class WordsTest {
     }
 
     @Test
-    void aCountThatRepeatsOneSaysWhich() {
+    void a_count_that_repeats_one_says_which() {
         assertEquals(
                 List.of("Class on guard.", "As in count 2: Class on guard."),
                 Pictures.of(Example.drill("advance-and-retreat").replay(), Language.ENGLISH).stream()
@@ -107,7 +107,7 @@ class WordsTest {
     }
 
     @Test
-    void severalStrokesOfACountAreToldInTheirOrder() {
+    void several_strokes_of_a_count_are_told_in_their_order() {
         Replay replay = Told.count(
                 "foil",
                 "On guard in sixte, blades apart, at lunge distance.",
@@ -124,7 +124,7 @@ class WordsTest {
 
     /** Every stroke is told with who, line, end and measure. */
     @Test
-    void aStrokeIsToldWithWhoLineEndAndMeasure() {
+    void a_stroke_is_told_with_who_line_end_and_measure() {
         for (Subject drill : Example.drills()) {
             List<Picture> pictures = Pictures.of(drill.replay(), Language.ENGLISH);
             for (int at = 0; at < pictures.size(); at++) {
@@ -151,7 +151,7 @@ class WordsTest {
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyCountOfTheExampleSchoolIsSpokenWithoutAGap(Language language) {
+    void every_count_of_the_example_school_is_spoken_without_a_gap(Language language) {
         for (Subject drill : Example.drills()) {
             for (Picture picture : Pictures.of(drill.replay(), language)) {
                 String said = picture.alternative();
@@ -161,7 +161,7 @@ class WordsTest {
     }
 
     @Test
-    void aParryIsSpokenFromTheState() {
+    void a_parry_is_spoken_from_the_state() {
         String said = Pictures.of(Example.drill("parry-of-quarte").replay(), Language.ENGLISH)
                 .get(0)
                 .alternative();
@@ -173,7 +173,7 @@ class WordsTest {
     }
 
     @Test
-    void theSameInFrench() {
+    void the_same_in_french() {
         String said = Pictures.of(Example.drill("parry-of-quarte").replay(), new Language("fr"))
                 .get(0)
                 .alternative();

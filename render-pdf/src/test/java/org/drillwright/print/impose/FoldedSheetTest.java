@@ -88,7 +88,7 @@ class FoldedSheetTest {
         "INDEX_5X8, 215.9, 355.6, LONG_EDGE, 3",
         "INDEX_5X8, 215.9, 355.6, SHORT_EDGE, 3"
     })
-    void eachBackIsExactlyBehindItsFront(CardSize size, double width, double height, Duplex duplex, int count) {
+    void each_back_is_exactly_behind_its_front(CardSize size, double width, double height, Duplex duplex, int count) {
         Stock stock = Stock.millimetres(width, height);
         List<Leaf> leaves = leaves(size, count);
         List<Frame> pages = Imposition.impose(leaves, SheetPlan.on(stock).with(duplex, Shift.NONE), NOTE);
@@ -121,7 +121,7 @@ class FoldedSheetTest {
     }
 
     @Test
-    void aLeafWithoutABackHasAnEmptyPlaceBehindIt() {
+    void a_leaf_without_a_back_has_an_empty_place_behind_it() {
         List<Leaf> leaves = new ArrayList<>(leaves(CardSize.A6, 3));
         leaves.set(0, Leaf.of(leaves.get(0).front()));
         List<Frame> pages = Imposition.impose(leaves, SheetPlan.on(A4).with(Duplex.LONG_EDGE, Shift.NONE), NOTE);
@@ -132,7 +132,7 @@ class FoldedSheetTest {
     }
 
     @Test
-    void printedOnOneSideABackFollowsItsFront() {
+    void printed_on_one_side_a_back_follows_its_front() {
         List<Leaf> leaves = leaves(CardSize.A6, 2);
         List<Frame> pages = Imposition.impose(leaves, SheetPlan.on(A4), NOTE);
         assertEquals(1, pages.size());
@@ -146,7 +146,7 @@ class FoldedSheetTest {
     }
 
     @Test
-    void aShiftMovesBacksAndNothingElse() {
+    void a_shift_moves_backs_and_nothing_else() {
         List<Leaf> leaves = leaves(CardSize.A6, 3);
         List<Frame> straight = Imposition.impose(leaves, SheetPlan.on(A4).with(Duplex.LONG_EDGE, Shift.NONE), NOTE);
         List<Frame> moved =
@@ -161,7 +161,7 @@ class FoldedSheetTest {
     }
 
     @Test
-    void aShiftOverTheBlankEdgeIsRefused() {
+    void a_shift_over_the_blank_edge_is_refused() {
         assertThrows(IllegalArgumentException.class, () -> new Shift(5.1, 0));
         assertThrows(IllegalArgumentException.class, () -> new Shift(0, Double.NaN));
     }
@@ -172,7 +172,7 @@ class FoldedSheetTest {
      */
     @ParameterizedTest
     @EnumSource
-    void theShiftReadFromTheTestSheetPutsBacksInPlace(Duplex duplex) {
+    void the_shift_read_from_the_test_sheet_puts_backs_in_place(Duplex duplex) {
         double offX = 1.2;
         double offY = -0.7;
         List<Frame> pages = RegistrationSheet.pages(A4, duplex, Shift.NONE, NOTE, NOTE);
@@ -206,7 +206,7 @@ class FoldedSheetTest {
     }
 
     @Test
-    void theTestSheetsFiveCrossesAreBehindItsScales() {
+    void the_test_sheets_five_crosses_are_behind_its_scales() {
         List<Frame> pages = RegistrationSheet.pages(A4, Duplex.SHORT_EDGE, Shift.NONE, NOTE, NOTE);
         assertEquals(10, pages.get(1).backdrop().size());
         assertTrue(pages.get(0).backdrop().size() > 5 * 22);

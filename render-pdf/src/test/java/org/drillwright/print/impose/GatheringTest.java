@@ -52,20 +52,20 @@ class GatheringTest {
                 "8 | 8 1, 2 7, 6 3, 4 5",
                 "12 | 12 1, 2 11, 10 3, 4 9, 8 5, 6 7",
             })
-    void foldedSheetsOpenPageAfterPage(int count, String sides) {
+    void folded_sheets_open_page_after_page(int count, String sides) {
         assertEquals(sides, said(Gathering.of(pages(count))));
     }
 
     /** Turned over the short edge, page 2 lies behind page 1, which is now at the left. */
     @Test
-    void aBookThatIsReadFromTheRightOpensTheOtherWay() {
+    void a_book_that_is_read_from_the_right_opens_the_other_way() {
         assertEquals("1 8, 7 2, 3 6, 5 4", said(Gathering.of(pages(8), true)));
         assertEquals(
                 List.of(0, 7, 6, 1, 2, 5, 4, 3), Gathering.of(pages(8), true).order());
     }
 
     @Test
-    void aThickBookIsFoldedInParts() {
+    void a_thick_book_is_folded_in_parts() {
         Gathering gathering = Gathering.of(pages(100));
         assertEquals(26, gathering.sides().size() / 2);
         assertEquals(13, gathering.sheets());
@@ -74,7 +74,7 @@ class GatheringTest {
     }
 
     @Test
-    void theOrderOfReadingPassesOverBlankPages() {
+    void the_order_of_reading_passes_over_blank_pages() {
         List<Frame> pages = new ArrayList<>(pages(4));
         pages.set(1, new Frame(10, 20, 0, List.of(), List.of()));
         assertEquals(List.of(2, 0, 1), Gathering.of(pages).order());

@@ -70,7 +70,7 @@ class ImpositionTest {
         "HALF_LETTER, LETTER, 2",
         "WALL_A4, A4, 1"
     })
-    void asManyWholeCardsAsFit(CardSize size, SheetSize sheet, int expected) {
+    void as_many_whole_cards_as_fit(CardSize size, SheetSize sheet, int expected) {
         List<Frame> sheets = sheets(size, 2 * expected + 1, sheet);
         assertEquals(3, sheets.size());
         assertEquals(expected, cards(sheets.get(0)).size());
@@ -97,13 +97,13 @@ class ImpositionTest {
         "INDEX_3X5, 215.9, 355.6, 6",
         "INDEX_5X8, 215.9, 355.6, 2"
     })
-    void asManyWholeCardsAsFitOnA3AndLegal(CardSize size, double width, double height, int expected) {
+    void as_many_whole_cards_as_fit_on_a3_and_legal(CardSize size, double width, double height, int expected) {
         SheetPlan plan = SheetPlan.on(Stock.millimetres(width, height));
         assertEquals(expected, Imposition.each(card(size, Imposition.MARGIN), plan));
     }
 
     @Test
-    void aCardLargerThanTheSheetDoesNotFit() {
+    void a_card_larger_than_the_sheet_does_not_fit() {
         Frame wall = card(CardSize.WALL_A3, Imposition.MARGIN);
         SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4));
         assertEquals(0, Imposition.each(wall, plan));
@@ -112,7 +112,7 @@ class ImpositionTest {
 
     /** By hand: with 10 mm between, 105 + 10 + 105 = 220 of 210 do not fit; a row of 148 leaves 139, which takes 105. */
     @Test
-    void guttersLieBetweenCardsAndCostCardsThatNoLongerFit() {
+    void gutters_lie_between_cards_and_cost_cards_that_no_longer_fit() {
         SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4)).withGutter(10);
         List<Frame> sheets = leaves(CardSize.A6, 4, plan);
         assertEquals(2, cards(sheets.get(0)).size());
@@ -121,7 +121,7 @@ class ImpositionTest {
 
     /** What bleeds by 3 mm needs 6 mm between neighbours. */
     @Test
-    void bleedKeepsNeighboursApartAndMarksOffTheGround() {
+    void bleed_keeps_neighbours_apart_and_marks_off_the_ground() {
         SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4)).withBleed(3);
         Frame sheet = Imposition.impose(Collections.nCopies(4, Leaf.of(card(CardSize.A7, 0))), plan, NOTE)
                 .get(0);
@@ -142,13 +142,13 @@ class ImpositionTest {
     /** Film seals no edge that is cut with it, so a sheet that is laminated first needs no room between its cards. */
     @ParameterizedTest
     @EnumSource
-    void laminatingTakesNoRoomFromTheSheet(Laminate laminate) {
+    void laminating_takes_no_room_from_the_sheet(Laminate laminate) {
         SheetPlan plan = SheetPlan.on(Stock.of(SheetSize.A4)).with(laminate);
         assertEquals(4, cards(leaves(CardSize.A6, 4, plan).get(0)).size());
     }
 
     @Test
-    void laminatedCardsHaveGuidesForTheirCorners() {
+    void laminated_cards_have_guides_for_their_corners() {
         SheetPlan bare = SheetPlan.on(Stock.of(SheetSize.A4));
         assertEquals(0, slanted(leaves(CardSize.A6, 4, bare).get(0)));
         // Four cards fill the sheet: of 16 corners the outer 12 lie where no printer reaches.
@@ -182,7 +182,7 @@ class ImpositionTest {
 
     @ParameterizedTest
     @CsvSource({"A6, A4", "A6, LETTER", "A5, A4", "A5, LETTER", "INDEX_4X6, A4", "INDEX_4X6, LETTER"})
-    void cardsLieOnTheSheetAtTheirTrueSizeAndApart(CardSize size, SheetSize sheet) {
+    void cards_lie_on_the_sheet_at_their_true_size_and_apart(CardSize size, SheetSize sheet) {
         for (Frame made : sheets(size, 5, sheet)) {
             List<Box> boxes = placed(made).stream().map(Node.Placed::box).toList();
             for (int at = 0; at < boxes.size(); at++) {
@@ -198,7 +198,7 @@ class ImpositionTest {
 
     @ParameterizedTest
     @CsvSource({"A6, A4", "A6, LETTER", "A5, A4", "A5, LETTER", "INDEX_4X6, A4", "INDEX_4X6, LETTER"})
-    void nothingIsPrintedWherePrintersDoNotReach(CardSize size, SheetSize sheet) {
+    void nothing_is_printed_where_printers_do_not_reach(CardSize size, SheetSize sheet) {
         double margin = Millimetres.toPoints(4) - 0.01;
         for (Frame made : sheets(size, 5, sheet)) {
             List<Box> printed = new ArrayList<>(marks(made));
@@ -216,7 +216,7 @@ class ImpositionTest {
 
     @ParameterizedTest
     @CsvSource({"A6, A4", "A6, LETTER", "INDEX_4X6, A4", "INDEX_4X6, LETTER"})
-    void marksForCuttingKeepOffWhatIsReadOnCards(CardSize size, SheetSize sheet) {
+    void marks_for_cutting_keep_off_what_is_read_on_cards(CardSize size, SheetSize sheet) {
         for (Frame made : sheets(size, 5, sheet)) {
             assertFalse(made.backdrop().isEmpty());
             for (Box mark : marks(made)) {
@@ -245,7 +245,7 @@ class ImpositionTest {
     }
 
     @Test
-    void theNoteStandsOutsideTheCardsWhereThereIsRoom() {
+    void the_note_stands_outside_the_cards_where_there_is_room() {
         assertTrue(hasNote(sheets(CardSize.A6, 3, SheetSize.LETTER).get(0)));
         assertTrue(hasNote(sheets(CardSize.A6, 2, SheetSize.A4).get(0)));
         assertTrue(hasNote(sheets(CardSize.A6, 3, SheetSize.A4).get(0)));
@@ -257,14 +257,14 @@ class ImpositionTest {
     }
 
     @Test
-    void cardsWithoutABlankEdgeKeepOutOfTheMargin() {
+    void cards_without_a_blank_edge_keep_out_of_the_margin() {
         List<Frame> sheets = Imposition.impose(Collections.nCopies(4, card(CardSize.A6, 0)), SheetSize.A4, NOTE);
         // 200 x 287 mm are left: one upright beside none, or one and on its side below one more.
         assertEquals(2, cards(sheets.get(0)).size());
     }
 
     @Test
-    void cardsKeepTheirOrder() {
+    void cards_keep_their_order() {
         Frame first = card(CardSize.A6, 20);
         Frame second = card(CardSize.A6, 21);
         Frame sheet =
@@ -274,12 +274,12 @@ class ImpositionTest {
     }
 
     @Test
-    void noCardsNeedNoSheet() {
+    void no_cards_need_no_sheet() {
         assertEquals(List.of(), Imposition.impose(List.of(), SheetSize.A4, NOTE));
     }
 
     @Test
-    void cardsOfSeveralSizesAreRefused() {
+    void cards_of_several_sizes_are_refused() {
         List<Frame> mixed = List.of(card(CardSize.A6, 20), card(CardSize.A5, 20));
         assertThrows(IllegalArgumentException.class, () -> Imposition.impose(mixed, SheetSize.A4, NOTE));
     }

@@ -30,7 +30,7 @@ class CardLayoutProperties {
     }
 
     @Property(tries = 150)
-    void nothingIsCutOffDroppedOrOverlapping(
+    void nothing_is_cut_off_dropped_or_overlapping(
             @ForAll("drills") Drill drill,
             @ForAll CardSize size,
             @ForAll("languages") Language language,

@@ -60,7 +60,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void aCardSaysWhatTheDrillSays() {
+    void a_card_says_what_the_drill_says() {
         Frame card = lay(Drills.riposte()).fronts().get(0);
         assertEquals(List.of("Parry of quarte, direct riposte"), words(card, Role.TITLE));
         assertEquals(List.of("Leader", "Follower", "Distance"), words(card, Role.COLUMN_HEAD));
@@ -89,7 +89,7 @@ class CardLayoutTest {
 
     /** Whoever hears the card hears who is meant, though on paper there is only a sign. */
     @Test
-    void signsAreSaid() {
+    void signs_are_said() {
         Frame card = lay(Drills.riposte()).fronts().get(0);
         List<String> said = new ArrayList<>();
         card.content().forEach(node -> signs(node, said));
@@ -116,20 +116,20 @@ class CardLayoutTest {
     }
 
     @Test
-    void aSoloDrillHasACallerAndAClass() {
+    void a_solo_drill_has_a_caller_and_a_class() {
         Frame card = lay(Drills.solo()).fronts().get(0);
         assertEquals(List.of("Caller", "Class", "Distance"), words(card, Role.COLUMN_HEAD));
     }
 
     @Test
-    void aCallIsPrintedWithItsNumber() {
+    void a_call_is_printed_with_its_number() {
         assertTrue(lay(Drills.second()).sides().stream()
                 .flatMap(card -> words(card, Role.ROW_HEAD).stream())
                 .anyMatch("2 Attack!"::equals));
     }
 
     @Test
-    void whatDoesNotFitGoesOverToTheBackUnderTheSameHeads() {
+    void what_does_not_fit_goes_over_to_the_back_under_the_same_heads() {
         Laid laid = lay(Drills.second());
         assertEquals(1, laid.cards().size());
         List<Frame> sides = laid.sides();
@@ -147,7 +147,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void aSecondCardSaysThatItIsOne() {
+    void a_second_card_says_that_it_is_one() {
         Laid laid = lay(Drills.drill("long", "Long", Collections.nCopies(24, HOLD)));
         assertEquals(2, laid.cards().size());
         assertTrue(words(laid.cards().get(0).front(), Role.PARAGRAPH).get(0).endsWith("· 1 of 2"));
@@ -156,7 +156,7 @@ class CardLayoutTest {
 
     /** A sheet on the wall has no back: what goes over hangs below. */
     @Test
-    void whatDoesNotFitASheetForTheWallGoesToANextSheet() {
+    void what_does_not_fit_a_sheet_for_the_wall_goes_to_a_next_sheet() {
         Laid laid = lay(Drills.subject(Drills.second()), CardSize.WALL_A4);
         assertEquals(2, laid.cards().size());
         assertTrue(laid.cards().stream().allMatch(card -> card.back().isEmpty()));
@@ -174,7 +174,7 @@ class CardLayoutTest {
 
     /** Whatever a drill says, its type is that of its card's size. */
     @Test
-    void theTypeOfAShortDrillIsThatOfALongOne() {
+    void the_type_of_a_short_drill_is_that_of_a_long_one() {
         Set<Double> few = sizes(lay(Drills.drill("few", "Few", List.of(HOLD, HOLD))));
         Set<Double> many = sizes(lay(Drills.drill("many", "Many", Collections.nCopies(12, HOLD))));
         assertEquals(few, many);
@@ -189,7 +189,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void largePrintIsTheNextScaleOnTheSamePaper() {
+    void large_print_is_the_next_scale_on_the_same_paper() {
         Laid laid = CardLayout.lay(
                 List.of(Drills.subject(Drills.riposte())),
                 Format.of(CardSize.A6).inLargePrint(),
@@ -203,7 +203,7 @@ class CardLayoutTest {
     /** All that is read begins on one axis; left of it stand only numbers. */
     @ParameterizedTest
     @EnumSource
-    void wordsBeginOnOneAxis(CardSize size) {
+    void words_begin_on_one_axis(CardSize size) {
         Grid grid = Grid.of(size);
         Frame card = lay(Drills.subject(Drills.riposte()), size).fronts().get(0);
         for (Node.Words words : Flat.words(card)) {
@@ -216,7 +216,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void aDraftIsMarkedAcrossBothSidesAndInWords() {
+    void a_draft_is_marked_across_both_sides_and_in_words() {
         Laid laid = lay(Drills.draft(Drills.second()), CardSize.A6);
         for (Frame side : laid.sides()) {
             List<String> paragraphs = words(side, Role.PARAGRAPH);
@@ -230,7 +230,7 @@ class CardLayoutTest {
 
     /** Black on white and rules of two weights: a copier keeps them. */
     @Test
-    void allIsBlackOnWhiteAndRulesAreOfTwoWeights() {
+    void all_is_black_on_white_and_rules_are_of_two_weights() {
         for (Frame side : lay(Drills.second()).sides()) {
             for (Mark mark : side.backdrop()) {
                 if (mark instanceof Mark.Line rule) {
@@ -250,7 +250,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void aCharacterThatTheFontLacksIsNamedAndNoCardIsMade() {
+    void a_character_that_the_font_lacks_is_named_and_no_card_is_made() {
         Drill drill = Drills.drill("odd", "Odd", List.of(HOLD, Drills.step("Lunge \uD83E\uDD3A.", "Hold.", "", "")));
         Laid laid = lay(drill);
         assertEquals(List.of(), laid.cards());
@@ -265,7 +265,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void aWordThatBreaksIsReported() {
+    void a_word_that_breaks_is_reported() {
         String word = "Donaudampfschifffahrtsgesellschaftsparade";
         Laid laid = lay(Drills.drill("long", "Long", List.of(Drills.step(word, "Hold.", "", ""))));
         assertEquals(1, laid.cards().size());
@@ -276,7 +276,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void manyCardsAreMadeAndReported() {
+    void many_cards_are_made_and_reported() {
         Laid laid = lay(Drills.drill("long", "Long", Collections.nCopies(60, HOLD)));
         assertTrue(laid.cards().size() > 2);
         assertEquals(1, laid.problems().size());
@@ -284,7 +284,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void aCountLongerThanACardMakesNoneAndIsReported() {
+    void a_count_longer_than_a_card_makes_none_and_is_reported() {
         Step endless = Drills.step("Lunge. ".repeat(200), "Hold.", "lunge", "");
         Laid laid = lay(Drills.drill("endless", "Endless", List.of(endless)));
         assertEquals(List.of(), laid.cards());
@@ -293,7 +293,7 @@ class CardLayoutTest {
 
     /** One count of 60 words is too much for an A7 card: beside the pictures' place a line has some 21 letters. */
     @Test
-    void aSizeThatCannotHoldADrillIsRefusedWithTheSmallestThatCan() {
+    void a_size_that_cannot_hold_a_drill_is_refused_with_the_smallest_that_can() {
         Step heavy = Drills.step("Lunge and hold still. ".repeat(15), "Hold.", "lunge", "");
         Drill drill = Drills.drill("heavy", "Heavy", List.of(heavy));
         Laid laid = lay(Drills.subject(drill), CardSize.A7);
@@ -315,7 +315,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void aSecondCardIsReportedWithTheReasonAndASizeThatNeedsNone() {
+    void a_second_card_is_reported_with_the_reason_and_a_size_that_needs_none() {
         Drill drill = Drills.drill("long", "Long", Collections.nCopies(8, HOLD));
         Laid laid = lay(Drills.subject(drill), CardSize.A7);
         assertTrue(laid.cards().size() > 1);
@@ -325,7 +325,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void whoWantsASheetForTheWallIsNotSentToACardForTheHand() {
+    void who_wants_a_sheet_for_the_wall_is_not_sent_to_a_card_for_the_hand() {
         Drill drill = Drills.drill("long", "Long", Collections.nCopies(40, HOLD));
         String sentence = lay(Drills.subject(drill), CardSize.WALL_A3)
                 .problems()
@@ -336,7 +336,7 @@ class CardLayoutTest {
     }
 
     @Test
-    void cardsComeInTheOrderOfTheirDrills() {
+    void cards_come_in_the_order_of_their_drills() {
         List<CardSubject> both =
                 new ArrayList<>(List.of(Drills.subject(Drills.solo()), Drills.subject(Drills.riposte())));
         Laid laid = CardLayout.lay(both, CardSize.A6, Labels.in(new Language("fr")), Family.dejaVu());

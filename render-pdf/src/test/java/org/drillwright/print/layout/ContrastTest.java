@@ -59,7 +59,7 @@ class ContrastTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"protan", "deutan", "tritan"})
-    void colourBlindEyesSeeTheSameCard(String name) throws Exception {
+    void colour_blind_eyes_see_the_same_card(String name) throws Exception {
         double[] seen = deficiency(name);
         BufferedImage front = front();
         for (int y = 0; y < front.getHeight(); y++) {
@@ -76,7 +76,7 @@ class ContrastTest {
 
     /** WCAG 2.2, 1.4.6: text at 7 to 1 or more on whatever is behind it. */
     @Test
-    void textHasContrastOnAllThatIsBehindIt() {
+    void text_has_contrast_on_all_that_is_behind_it() {
         assertTrue(contrast(Ink.BLACK, DraftMark.INK) >= 7);
         assertTrue(contrast(Ink.WHITE, Ink.BLACK) >= 7);
     }

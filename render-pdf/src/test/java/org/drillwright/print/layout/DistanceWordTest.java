@@ -71,7 +71,7 @@ class DistanceWordTest {
     }
 
     @Test
-    void theMeasureOfTheBeginningStandsUnderArrowAndBarAndThatOfTheEndUnderTheBar() {
+    void the_measure_of_the_beginning_stands_under_arrow_and_bar_and_that_of_the_end_under_the_bar() {
         Frame begins = front(Set.of());
         Frame ends = front(Set.of(0));
         Node.Figure picture = Flat.figures(begins).get(0);

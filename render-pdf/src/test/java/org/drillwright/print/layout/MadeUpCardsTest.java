@@ -52,7 +52,7 @@ class MadeUpCardsTest {
      */
     @ParameterizedTest
     @MethodSource("sizes")
-    void nothingIsCutOffDroppedTooSmallOrOverlapping(MadeUp language, CardSize size) {
+    void nothing_is_cut_off_dropped_too_small_or_overlapping(MadeUp language, CardSize size) {
         Grid grid = Grid.of(size);
         List<Subject> drills = Example.drills();
         int step = size == CardSize.A6 ? 1 : 3;
@@ -75,7 +75,7 @@ class MadeUpCardsTest {
     /** On one side of all but the smallest size. */
     @ParameterizedTest
     @MethodSource("sizes")
-    void theSafetyCardIsWhole(MadeUp language, CardSize size) {
+    void the_safety_card_is_whole(MadeUp language, CardSize size) {
         Grid grid = Grid.of(size);
         Labels labels = Labels.in(language.language());
         CardSides card = SafetyCard.lay(grid, language.said("Saltmarsh Hall (invented)"), labels, Family.dejaVu());
@@ -98,7 +98,7 @@ class MadeUpCardsTest {
     /** A drill that is written in English in a school that reads from the right, and the other way round. */
     @ParameterizedTest
     @EnumSource
-    void behindACardOfAnotherDirectionTheHoleIsStillBehindTheHole(CardSize size) {
+    void behind_a_card_of_another_direction_the_hole_is_still_behind_the_hole(CardSize size) {
         Grid grid = Grid.of(size);
         Subject drill = Example.drill("straight-thrust-with-lunge");
         Laid english = lay(Example.card(drill), size, Back.SAFETY, MadeUp.FROM_THE_RIGHT.language());
@@ -113,7 +113,7 @@ class MadeUpCardsTest {
 
     /** Made so that it tests what it says. */
     @Test
-    void wordsAreLongerByHalf() {
+    void words_are_longer_by_half() {
         Labels labels = Labels.in(MadeUp.LONG.language());
         Labels english = Labels.in(Language.ENGLISH);
         int longer = Stream.of(Label.values())

@@ -62,7 +62,7 @@ class PicturedCardsTest {
     }
 
     @Test
-    void eachCountHasItsPictureOnTheFront() {
+    void each_count_has_its_picture_on_the_front() {
         Laid laid = lay("parry-of-quarte", Back.NONE);
         List<String> expected = Pictures.of(Example.drill("parry-of-quarte").replay(), Language.ENGLISH).stream()
                 .map(Picture::alternative)
@@ -79,7 +79,7 @@ class PicturedCardsTest {
     /** On each side either a count has its picture, or nobody is attacked in it and it gave way to the others. */
     @ParameterizedTest
     @EnumSource
-    void picturesOfStrokesNeverGiveWay(CardSize size) {
+    void pictures_of_strokes_never_give_way(CardSize size) {
         for (Subject drill : Example.drills()) {
             Laid laid = lay(drill, size, Back.NONE, Language.ENGLISH);
             int shown = laid.sides().stream()
@@ -106,7 +106,7 @@ class PicturedCardsTest {
     /** On the size that most cards have every drill, on the others each third; in each language by turns. */
     @ParameterizedTest
     @EnumSource
-    void everythingIsInItsPlaceAndOverlapsNothing(CardSize size) {
+    void everything_is_in_its_place_and_overlaps_nothing(CardSize size) {
         Grid grid = Grid.of(size);
         List<Language> languages = Language.all();
         List<Subject> drills = Example.drills();
@@ -124,7 +124,7 @@ class PicturedCardsTest {
 
     /** Feet stand on one vertical: all pictures of a card end at the same edge. */
     @Test
-    void picturesEndAtTheSameEdge() {
+    void pictures_end_at_the_same_edge() {
         for (Subject drill : Example.drills()) {
             Grid grid = Grid.of(CardSize.A6);
             for (Frame side :
@@ -152,7 +152,7 @@ class PicturedCardsTest {
         "INDEX_5X8, 15, 34",
         "HALF_LETTER, 23, 34"
     })
-    void fewDrillsGoOver(CardSize size, int oneSide, int oneCard) {
+    void few_drills_go_over(CardSize size, int oneSide, int oneCard) {
         List<Laid> laid = Example.drills().stream()
                 .map(drill -> lay(drill, size, Back.NONE, Language.ENGLISH))
                 .toList();
@@ -162,7 +162,7 @@ class PicturedCardsTest {
     }
 
     @Test
-    void aBackHoldsPurposeAndPicturesToldInASentence() {
+    void a_back_holds_purpose_and_pictures_told_in_a_sentence() {
         Subject drill = Example.drill("parry-of-quarte");
         Frame back = lay("parry-of-quarte", Back.PICTURES).cards().get(0).back().orElseThrow();
         String letters = Flat.letters(List.of(back));
@@ -176,7 +176,7 @@ class PicturedCardsTest {
     /** No column of single words: a picture leaves beside it 100 points at 10, and so some twenty letters of the face. */
     @ParameterizedTest
     @EnumSource(names = {"A6", "INDEX_4X6", "QUARTER_LETTER", "A5", "INDEX_5X8", "HALF_LETTER"})
-    void wordsBesideAPictureHaveRoomForSomeTwentyLetters(CardSize size) {
+    void words_beside_a_picture_have_room_for_some_twenty_letters(CardSize size) {
         Subject drill = Example.drill("parry-of-quarte");
         Frame back = lay(drill, size, Back.PICTURES, Language.ENGLISH)
                 .cards()
@@ -191,7 +191,7 @@ class PicturedCardsTest {
     }
 
     @Test
-    void aBackShowsTheStrokesOfACountSideBySideOnOneFloor() {
+    void a_back_shows_the_strokes_of_a_count_side_by_side_on_one_floor() {
         Replay replay = Told.count(
                 "foil",
                 "On guard in sixte, blades apart, at lunge distance.",
@@ -225,7 +225,7 @@ class PicturedCardsTest {
 
     @ParameterizedTest
     @EnumSource
-    void theSafetyCardIsWholeOnOneSideOfEverySize(CardSize size) {
+    void the_safety_card_is_whole_on_one_side_of_every_size(CardSize size) {
         Grid grid = Grid.of(size);
         for (Language language : Language.all()) {
             Labels labels = Labels.in(language);
@@ -247,7 +247,7 @@ class PicturedCardsTest {
 
     /** Where counts go over, they are behind the card and the rules of conduct are not. */
     @Test
-    void theSafetyCardStandsBehindEachCardThatHoldsItsDrillInFront() {
+    void the_safety_card_stands_behind_each_card_that_holds_its_drill_in_front() {
         for (Subject drill : Example.drills().subList(0, 20)) {
             Laid plain = lay(drill, CardSize.A5, Back.NONE, Language.ENGLISH);
             Laid laid = lay(drill, CardSize.A5, Back.SAFETY, Language.ENGLISH);

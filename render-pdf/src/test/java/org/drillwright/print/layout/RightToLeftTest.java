@@ -54,7 +54,7 @@ class RightToLeftTest {
 
     @ParameterizedTest
     @EnumSource
-    void allStaysOnTheCardAndClearOfTheHole(CardSize size) {
+    void all_stays_on_the_card_and_clear_of_the_hole(CardSize size) {
         Grid grid = Grid.of(size);
         Laid laid = lay(hebrew(), size);
         assertTrue(!laid.cards().isEmpty());
@@ -65,7 +65,7 @@ class RightToLeftTest {
     }
 
     @Test
-    void theGridIsMirroredAndThePicturesAreNot() {
+    void the_grid_is_mirrored_and_the_pictures_are_not() {
         Frame card = lay(hebrew(), CardSize.A6).fronts().get(0);
         Grid grid = Grid.of(CardSize.A6);
         Mark.Text one = Flat.texts(card).stream()
@@ -88,7 +88,7 @@ class RightToLeftTest {
 
     /** A day that stands upright at the left is read from below at the right, as far from the edge; an arrow points back. */
     @Test
-    void whatIsMirroredTwiceIsAsItWas() {
+    void what_is_mirrored_twice_is_as_it_was() {
         Mark.Text day = new Mark.Text(40, 90, 10, Face.REGULAR, "2026-12-09", Ink.BLACK, 90);
         Mark.Text pages = new Mark.Text(10, 20, 10, Face.BOLD, "\u2190 16, 19", Ink.BLACK);
         Frame page = new Frame(200, 100, 5, List.of(), List.of(new Node.Words(Role.PARAGRAPH, List.of(day, pages))));

@@ -26,12 +26,12 @@ class BillTest {
             .getSchema(SchemaLocation.of("http://cyclonedx.org/schema/bom-1.6.schema.json"));
 
     @Test
-    void fitsTheSchemaOfCycloneDx() throws IOException {
+    void fits_the_schema_of_cyclone_dx() throws IOException {
         assertEquals(Set.of(), SCHEMA.validate(Bill.json()));
     }
 
     @Test
-    void theSchemaRefusesAPartWithoutAName() throws IOException {
+    void the_schema_refuses_a_part_without_a_name() throws IOException {
         JsonNode bill = Bill.json();
         ((ObjectNode) bill.get("components").get(0)).remove("name");
         Set<ValidationMessage> refused = SCHEMA.validate(bill);
@@ -40,14 +40,14 @@ class BillTest {
 
     /** The same sources give the same bytes. */
     @Test
-    void nothingComesFromAClockOrByChance() throws IOException {
+    void nothing_comes_from_a_clock_or_by_chance() throws IOException {
         JsonNode bill = Bill.json();
         assertFalse(bill.has("serialNumber"));
         assertFalse(bill.get("metadata").has("timestamp"));
     }
 
     @Test
-    void isAboutTheProgram() throws IOException {
+    void is_about_the_program() throws IOException {
         JsonNode program = Bill.json().get("metadata").get("component");
         assertEquals("application", program.get("type").asText());
         assertTrue(Bill.parts().stream().anyMatch(Part::isOurs));
@@ -55,7 +55,7 @@ class BillTest {
 
     /** Tests' libraries are not the user's. */
     @Test
-    void namesNoLibraryOfTests() throws IOException {
+    void names_no_library_of_tests() throws IOException {
         Pattern tests = Pattern.compile("junit|jqwik|archunit|verapdf|selenium|networknt|cyclonedx|jmh|databind");
         for (Part part : Bill.parts()) {
             assertFalse(tests.matcher(part.group() + ":" + part.name()).find(), part.toString());

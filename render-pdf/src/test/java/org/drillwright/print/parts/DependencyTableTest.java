@@ -29,7 +29,7 @@ class DependencyTableTest {
     private record Row(String why, String licence, long bytes, String release) {}
 
     @Test
-    void whatIsPackedIsInTheFirstTable() throws IOException {
+    void what_is_packed_is_in_the_first_table() throws IOException {
         Map<String, Long> expected = new TreeMap<>();
         for (Part part : Bill.parts()) {
             if (!part.isOurs()) {
@@ -43,7 +43,7 @@ class DependencyTableTest {
     }
 
     @Test
-    void whatIsOnlyForTestsAndBenchesIsInTheSecond() throws IOException {
+    void what_is_only_for_tests_and_benches_is_in_the_second() throws IOException {
         Map<String, String> expected = new TreeMap<>(managed());
         for (Part part : Bill.parts()) {
             expected.remove(part.name());
@@ -57,7 +57,7 @@ class DependencyTableTest {
     }
 
     @Test
-    void everyRowSaysWhyAndUnderWhichLicenceAndHowItIsKept() throws IOException {
+    void every_row_says_why_and_under_which_licence_and_how_it_is_kept() throws IOException {
         for (String table : List.of("Packed with the program", "For tests and benches")) {
             rows(table).forEach((name, row) -> {
                 assertFalse(row.why().isBlank(), name);

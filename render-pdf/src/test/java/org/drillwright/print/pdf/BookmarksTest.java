@@ -47,7 +47,7 @@ class BookmarksTest {
     }
 
     @Test
-    void drillsStandUnderTheirSetsAndAFurtherCardHasNoneOfItsOwn() throws IOException {
+    void drills_stand_under_their_sets_and_a_further_card_has_none_of_its_own() throws IOException {
         List<Frame> foil = PdfWriterTest.cards(CardSize.A6, Drills.riposte(), Drills.second());
         assertEquals(3, foil.size(), "the second drill has two sides");
         List<Frame> calls = PdfWriterTest.cards(CardSize.A6, Drills.solo());
@@ -64,7 +64,7 @@ class BookmarksTest {
     }
 
     @Test
-    void setsThatShareASheetAreToldApart() throws IOException {
+    void sets_that_share_a_sheet_are_told_apart() throws IOException {
         Contents contents = new Contents(List.of(new Chapter("Foil", 3), new Chapter("Calls", 1)), false);
         assertEquals(
                 List.of(
@@ -77,7 +77,7 @@ class BookmarksTest {
     }
 
     @Test
-    void backsHaveNone() throws IOException {
+    void backs_have_none() throws IOException {
         Frame card = PdfWriterTest.cards(CardSize.A6, Drills.riposte()).get(0);
         assertEquals(
                 List.of("0 Parry of quarte, direct riposte 1"),
@@ -89,7 +89,7 @@ class BookmarksTest {
     }
 
     @Test
-    void drillsOfNoSetStandByThemselves() throws IOException {
+    void drills_of_no_set_stand_by_themselves() throws IOException {
         byte[] pdf = PdfWriterTest.pdf(PdfWriterTest.sheets(SheetSize.A4));
         assertEquals(
                 List.of("0 Parry of quarte, direct riposte 1", "0 " + SECOND + " 1", "0 Advance and retreat by call 1"),
@@ -97,7 +97,7 @@ class BookmarksTest {
     }
 
     @Test
-    void aDocumentWithoutCardsHasNone() throws IOException {
+    void a_document_without_cards_has_none() throws IOException {
         byte[] pdf = PdfWriterTest.pdf(List.of(new Frame(100, 100, 0, List.of(), List.of())));
         try (PDDocument read = Loader.loadPDF(pdf)) {
             assertNull(read.getDocumentCatalog().getDocumentOutline());

@@ -83,19 +83,19 @@ class ConformanceTest {
     }
 
     @Test
-    void cardsConform() throws Exception {
+    void cards_conform() throws Exception {
         assertEquals(
                 List.of(),
                 failures(PdfWriterTest.pdf(PdfWriterTest.cards(CardSize.A6, Drills.second(), Drills.solo()))));
     }
 
     @Test
-    void sheetsWithTurnedCardsConform() throws Exception {
+    void sheets_with_turned_cards_conform() throws Exception {
         assertEquals(List.of(), failures(PdfWriterTest.pdf(PdfWriterTest.sheets(SheetSize.LETTER))));
     }
 
     @Test
-    void sheetsPrintedOnBothSidesInChaptersConform() throws Exception {
+    void sheets_printed_on_both_sides_in_chapters_conform() throws Exception {
         List<Leaf> leaves = PdfWriterTest.cards(CardSize.A6, Drills.riposte(), Drills.solo()).stream()
                 .map(card -> new Leaf(card, Optional.of(card)))
                 .toList();
@@ -109,7 +109,7 @@ class ConformanceTest {
     }
 
     @Test
-    void theSheetThatMeasuresAPrinterConforms() throws Exception {
+    void the_sheet_that_measures_a_printer_conforms() throws Exception {
         Labels labels = Labels.in(new Language("it"));
         List<Frame> pages = RegistrationSheet.pages(
                 Stock.of(SheetSize.LETTER),
@@ -121,7 +121,7 @@ class ConformanceTest {
     }
 
     @Test
-    void aDraftInAnotherLanguageConforms() throws Exception {
+    void a_draft_in_another_language_conforms() throws Exception {
         List<Frame> cards = CardLayout.lay(
                         List.of(Drills.draft(Drills.riposte())),
                         CardSize.A5,
@@ -132,7 +132,7 @@ class ConformanceTest {
     }
 
     @Test
-    void picturesBacksAndTheSafetyCardConform() throws Exception {
+    void pictures_backs_and_the_safety_card_conform() throws Exception {
         List<Frame> pages = new ArrayList<>();
         Laid laid = CardLayout.lay(
                 List.of(
@@ -150,7 +150,7 @@ class ConformanceTest {
 
     /** Cards on their sheet, and a book that opens to the right. */
     @Test
-    void pagesFromTheRightConform() throws Exception {
+    void pages_from_the_right_conform() throws Exception {
         Printed printed = new Printed(Optional.of(MadeUp.FROM_THE_RIGHT), SheetSize.A4);
         Map<String, List<Frame>> all = printed.all();
         for (String kind : List.of("booklet", "term", "lesson", "cover")) {
@@ -167,7 +167,7 @@ class ConformanceTest {
 
     /** Every sheet that planning prints, of the example's class. */
     @Test
-    void sheetsOfAClassConform(@TempDir Path folder) throws Exception {
+    void sheets_of_a_class_conform(@TempDir Path folder) throws Exception {
         String school = Example.copyTo(folder.resolve("school")).toString();
         for (String command : List.of(
                 "pairs tonight --sheet a3",
@@ -185,13 +185,13 @@ class ConformanceTest {
 
     /** Devanagari in a font of its own, Lao, Hebrew with points. */
     @Test
-    void wordsOfShapedLettersConform() throws Exception {
+    void words_of_shaped_letters_conform() throws Exception {
         Family faces = Family.dejaVu().with(ShapedPdfTest.devanagari());
         assertEquals(List.of(), failures(ShapedPdfTest.pdf("दीप्ति, श्रेया, ນ້ອຍ, שָׂרָה", faces)));
     }
 
     @Test
-    void aPictureConforms() throws Exception {
+    void a_picture_conforms() throws Exception {
         Node figure = new Node.Figure(
                 "The two stand at lunge distance.",
                 new Box(10, 10, 80, 80),
@@ -202,7 +202,7 @@ class ConformanceTest {
     }
 
     @Test
-    void aPacketForAnAssistantConforms(@TempDir Path folder) throws Exception {
+    void a_packet_for_an_assistant_conforms(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("handout.pdf");
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "handout", "thrusts", "--out", file.toString());
@@ -211,7 +211,7 @@ class ConformanceTest {
     }
 
     @Test
-    void aBookletConforms(@TempDir Path folder) throws Exception {
+    void a_booklet_conforms(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("booklet.pdf");
         SchoolFiles.sound(folder);
         Trial trial = Trial.run(folder, "booklet", "--out", file.toString());
@@ -221,7 +221,7 @@ class ConformanceTest {
 
     /** The validator does see faults: the same card without its tree of meaning. */
     @Test
-    void aCardWithoutTagsFailsBoth() throws Exception {
+    void a_card_without_tags_fails_both() throws Exception {
         List<String> failures =
                 failures(withoutTags(PdfWriterTest.pdf(PdfWriterTest.cards(CardSize.A6, Drills.solo()))));
         for (String flavour : FLAVOURS) {

@@ -43,12 +43,12 @@ class LanguageSpansTest {
 
     /** Its caller says Rompez and Marchez, and its class does what is written in English. */
     @Test
-    void aCallersFrenchIsMarkedAmongEnglish() throws IOException {
+    void a_callers_french_is_marked_among_english() throws IOException {
         assertEquals(Set.of("fr"), languages("footwork-by-the-french-words"));
     }
 
     @Test
-    void inADrillInTheSchoolsLanguageNothingIsMarked() throws IOException {
+    void in_a_drill_in_the_schools_language_nothing_is_marked() throws IOException {
         assertTrue(languages("parry-of-quarte").isEmpty());
     }
 }

@@ -20,7 +20,7 @@ class LargeSetTest {
 
     @Test
     @Tag("deep")
-    void aHeapOf256MegabytesSufficesForAVolume() throws Exception {
+    void a_heap_of256_megabytes_suffices_for_a_volume() throws Exception {
         byte[] pdf = ForkedPrinting.print(ForkedPrinting.thisJava(), Volumes.CARDS, "-Xmx256m");
         try (PDDocument read = Loader.loadPDF(pdf)) {
             assertEquals(1000, read.getNumberOfPages());
@@ -29,7 +29,7 @@ class LargeSetTest {
 
     /** Another reader's judgement of the file's build: no damage, no warnings. */
     @Test
-    void qpdfFindsNoFault(@TempDir Path folder) throws Exception {
+    void qpdf_finds_no_fault(@TempDir Path folder) throws Exception {
         boolean wanted = "true".equals(System.getenv("CI"));
         assumeTrue(wanted || ForkedPrinting.isInstalled("qpdf"), "qpdf is not installed");
         Path file = Files.write(folder.resolve("sheets.pdf"), PdfWriterTest.pdf(PdfWriterTest.sheets(SheetSize.A4)));

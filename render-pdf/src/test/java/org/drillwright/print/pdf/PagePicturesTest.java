@@ -37,7 +37,7 @@ class PagePicturesTest {
 
     @ParameterizedTest
     @EnumSource
-    void pdfboxDrawsThePageThatWasLookedAt(Shown shown) throws IOException {
+    void pdfbox_draws_the_page_that_was_looked_at(Shown shown) throws IOException {
         byte[] drawn = png(shown.frame(), shown.dots());
         if (System.getProperty("update") != null) {
             Files.createDirectories(shown.file().getParent());
@@ -50,7 +50,7 @@ class PagePicturesTest {
 
     @ParameterizedTest
     @EnumSource(names = {"A6_BACK", "A7", "WALL_A4", "FRENCH", "COUNTS"})
-    void popplerDrawsItToo(Shown shown, @TempDir Path folder) throws Exception {
+    void poppler_draws_it_too(Shown shown, @TempDir Path folder) throws Exception {
         boolean wanted = "true".equals(System.getenv("CI"));
         assumeTrue(wanted || ForkedPrinting.isInstalled("pdftoppm"), "poppler's pdftoppm is not installed");
         Path pdf = Files.write(folder.resolve("page.pdf"), PdfWriterTest.pdf(List.of(shown.frame())));
@@ -72,7 +72,7 @@ class PagePicturesTest {
 
     /** The tolerance is not so wide that a word could be lost in it. */
     @Test
-    void aLostWordWouldBeSeen() throws IOException {
+    void a_lost_word_would_be_seen() throws IOException {
         Frame whole = Shown.A6.frame();
         Frame torn = new Frame(
                 whole.width(),

@@ -71,7 +71,7 @@ class PdfWriterTest {
     }
 
     @Test
-    void aSideIsAPageOfItsSize() throws IOException {
+    void a_side_is_a_page_of_its_size() throws IOException {
         try (PDDocument read = Loader.loadPDF(pdf(cards(CardSize.A6, Drills.riposte(), Drills.second())))) {
             assertEquals(3, read.getNumberOfPages());
             assertEquals(297.64, read.getPage(0).getMediaBox().getWidth(), 0.01);
@@ -81,7 +81,7 @@ class PdfWriterTest {
 
     /** However often it is shown, and whatever is said of it each time. */
     @Test
-    void equalPicturesStandInTheDocumentOnce() throws IOException {
+    void equal_pictures_stand_in_the_document_once() throws IOException {
         List<Mark> marks = List.of(Mark.Shape.filled(Outline.circle(10, 10, 9), Ink.BLACK));
         List<Frame> pages = new ArrayList<>();
         for (String said : List.of("one", "another", "a third")) {
@@ -100,7 +100,7 @@ class PdfWriterTest {
     }
 
     @Test
-    void theDocumentSaysWhatItIs() throws IOException {
+    void the_document_says_what_it_is() throws IOException {
         try (PDDocument read = Loader.loadPDF(pdf(cards(CardSize.A6, Drills.riposte())))) {
             PDDocumentCatalog catalog = read.getDocumentCatalog();
             assertEquals("en", catalog.getLanguage());
@@ -112,7 +112,7 @@ class PdfWriterTest {
     }
 
     @Test
-    void theWordsCanBeCopied() throws IOException {
+    void the_words_can_be_copied() throws IOException {
         try (PDDocument read = Loader.loadPDF(pdf(cards(CardSize.A6, Drills.riposte())))) {
             String text = new PDFTextStripper().getText(read).replaceAll("\\s+", " ");
             assertTrue(text.contains("Extend to the high inside line and lunge. Parry quarte. lunge"), text);
@@ -121,7 +121,7 @@ class PdfWriterTest {
     }
 
     @Test
-    void anotherReaderFindsTheWordsToo(@TempDir Path folder) throws Exception {
+    void another_reader_finds_the_words_too(@TempDir Path folder) throws Exception {
         boolean wanted = "true".equals(System.getenv("CI"));
         assumeTrue(wanted || ForkedPrinting.isInstalled("pdftotext"), "poppler's pdftotext is not installed");
         Path file = Files.write(folder.resolve("sheet.pdf"), pdf(sheets(SheetSize.LETTER)));
@@ -136,7 +136,7 @@ class PdfWriterTest {
     }
 
     @Test
-    void sameInputSameBytes() throws IOException {
+    void same_input_same_bytes() throws IOException {
         byte[] once = pdf(sheets(SheetSize.A4));
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
@@ -151,7 +151,7 @@ class PdfWriterTest {
     }
 
     @Test
-    void otherInputOtherBytes() throws IOException {
+    void other_input_other_bytes() throws IOException {
         assertFalse(Arrays.equals(pdf(cards(CardSize.A6, Drills.riposte())), pdf(cards(CardSize.A6, Drills.solo()))));
     }
 }

@@ -28,7 +28,7 @@ class PngPicturesTest {
 
     /** An A6 card is 105 x 148 mm: at 254 dots an inch, ten a millimetre, 1050 x 1480 dots. */
     @Test
-    void aPictureIsAsLargeAsItsResolutionSays() throws IOException {
+    void a_picture_is_as_large_as_its_resolution_says() throws IOException {
         List<byte[]> pictures = pictures(PdfWriterTest.cards(CardSize.A6, Drills.riposte(), Drills.solo()), 254);
         assertEquals(2, pictures.size());
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(pictures.get(0)));
@@ -38,7 +38,7 @@ class PngPicturesTest {
 
     /** The chunk pHYs of the PNG specification: dots a metre across and down, then 1 for metres. 100 / 0.0254 = 3937. */
     @Test
-    void theResolutionIsStatedInTheFile() throws IOException {
+    void the_resolution_is_stated_in_the_file() throws IOException {
         byte[] png =
                 pictures(PdfWriterTest.cards(CardSize.A6, Drills.solo()), 100).get(0);
         int at = new String(png, StandardCharsets.ISO_8859_1).indexOf("pHYs");
@@ -50,13 +50,13 @@ class PngPicturesTest {
     }
 
     @Test
-    void theSameCardGivesTheSamePicture() throws IOException {
+    void the_same_card_gives_the_same_picture() throws IOException {
         List<Frame> cards = PdfWriterTest.cards(CardSize.A7, Drills.riposte());
         assertArrayEquals(pictures(cards, 72).get(0), pictures(cards, 72).get(0));
     }
 
     @Test
-    void aPictureShowsTheCard() throws IOException {
+    void a_picture_shows_the_card() throws IOException {
         byte[] png =
                 pictures(PdfWriterTest.cards(CardSize.A6, Drills.riposte()), 72).get(0);
         BufferedImage read = ImageIO.read(new ByteArrayInputStream(png));
@@ -72,13 +72,13 @@ class PngPicturesTest {
     }
 
     @Test
-    void aResolutionThatShowsNothingOrFillsTheMemoryIsRefused() {
+    void a_resolution_that_shows_nothing_or_fills_the_memory_is_refused() {
         assertThrows(IllegalArgumentException.class, () -> new PngPictures(Family.dejaVu(), 19));
         assertThrows(IllegalArgumentException.class, () -> new PngPictures(Family.dejaVu(), 1201));
     }
 
     @Test
-    void picturesAreNamedByDrillAndCard() {
+    void pictures_are_named_by_drill_and_card() {
         assertEquals("riposte.png", new CardName("riposte", 1, 1, false).file());
         assertEquals("riposte-back.png", new CardName("riposte", 1, 1, true).file());
         assertEquals("riposte-2-of-2.png", new CardName("riposte", 2, 2, false).file());

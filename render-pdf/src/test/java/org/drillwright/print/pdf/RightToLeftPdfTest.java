@@ -57,7 +57,7 @@ class RightToLeftPdfTest {
         "הדיפת Avant קוורטה, ותשובה.",
         "\u0635\u062F \u0628\u0627\u0644\u0623\u0631\u0628\u0639\u0629, \u062B\u0645 \u0631\u062F."
     })
-    void eachLineFillsItsPlaceFromEdgeToEdge(String first, String second) throws IOException {
+    void each_line_fills_its_place_from_edge_to_edge(String first, String second) throws IOException {
         List<Mark.Text> lines = List.of(line(first, 30, Face.BOLD), line(second, 45, Face.BOLD));
         Frame frame = new Frame(400, 60, 0, List.of(), List.of(new Node.Words(Role.PARAGRAPH, lines)));
         List<TextPosition> letters = letters(PdfWriterTest.pdf(List.of(frame)));

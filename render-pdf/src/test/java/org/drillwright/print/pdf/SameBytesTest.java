@@ -30,7 +30,7 @@ class SameBytesTest {
     private static final int CARDS = 5;
 
     @Test
-    void hashSeedsTimeZonesAndLanguagesChangeNothing() throws Exception {
+    void hash_seeds_time_zones_and_languages_change_nothing() throws Exception {
         Path java = ForkedPrinting.thisJava();
         byte[] once = ForkedPrinting.print(java, CARDS);
         // Identity hashes by a counter, by a constant, and from the thread's own state: HotSpot's modes 3, 2 and 5.
@@ -51,7 +51,7 @@ class SameBytesTest {
     }
 
     @Test
-    void anotherJavaWritesTheSameObjects() throws Exception {
+    void another_java_writes_the_same_objects() throws Exception {
         Optional<Path> other = otherJava();
         assumeTrue(other.isPresent(), "there is no second Java beside this one");
         byte[] here = ForkedPrinting.print(ForkedPrinting.thisJava(), CARDS);

@@ -86,7 +86,7 @@ class ShapedPdfTest {
 
     /** The vowel sign I stands left of the consonant behind which it is written (The Unicode Standard, 12.1). */
     @Test
-    void aVowelSignStandsBeforeTheConsonantItFollows() throws Exception {
+    void a_vowel_sign_stands_before_the_consonant_it_follows() throws Exception {
         byte[] pdf = pdf("किरण, 12", Family.dejaVu().with(devanagari()));
         List<TextPosition> glyphs = glyphs(pdf);
         assertTrue(glyph("ि", glyphs).getX() < glyph("क", glyphs).getX());
@@ -101,7 +101,7 @@ class ShapedPdfTest {
 
     /** Without its rules each letter would have a glyph of its own; with them P and its virama are one half form (12.1). */
     @Test
-    void aLetterThatLosesItsVowelIsJoinedToTheNext() throws Exception {
+    void a_letter_that_loses_its_vowel_is_joined_to_the_next() throws Exception {
         Family faces = Family.dejaVu().with(devanagari());
         assertEquals(6, "दीप्ति".length());
         assertEquals(5, glyphs(pdf("दीप्ति", faces)).size());
@@ -109,7 +109,7 @@ class ShapedPdfTest {
 
     @ParameterizedTest
     @CsvSource({"किरण", "दीप्ति", "श्रेया"})
-    void aWordIsAsWideAsItIsDrawn(String word) throws Exception {
+    void a_word_is_as_wide_as_it_is_drawn(String word) throws Exception {
         Family faces = Family.dejaVu().with(devanagari());
         double right = glyphs(pdf(word, faces)).stream()
                 .mapToDouble(glyph -> glyph.getX() + glyph.getWidth())
@@ -120,7 +120,7 @@ class ShapedPdfTest {
 
     /** In the program's own typeface: a Lao tone stands over its letter (The Unicode Standard, 16.2), and moves no pen. */
     @Test
-    void aMarkStandsOverItsLetter() throws Exception {
+    void a_mark_stands_over_its_letter() throws Exception {
         List<TextPosition> glyphs = glyphs(pdf("ນ້ອຍ", Family.dejaVu()));
         TextPosition letter = glyph("ນ", glyphs);
         TextPosition tone = glyph("\u0EC9", glyphs);
@@ -130,7 +130,7 @@ class ShapedPdfTest {
 
     /** Read from right to left, point behind letter; the letter that is read first stands at the right. */
     @Test
-    void pointsGoWithTheirLetters() throws Exception {
+    void points_go_with_their_letters() throws Exception {
         byte[] pdf = pdf("שָׂרָה", Family.dejaVu());
         assertEquals("שָׂרָה", actualTexts(pdf));
         List<TextPosition> glyphs = glyphs(pdf);
@@ -150,7 +150,7 @@ class ShapedPdfTest {
         "Myanmar, \u1000\u1031, \u1031, \u1000",
         "Khmer, \u179F\u17D2\u179A, \u179A, \u179F"
     })
-    void signsStandWhereTheirScriptHasThem(String script, String word, String sign, String letter) throws Exception {
+    void signs_stand_where_their_script_has_them(String script, String word, String sign, String letter) throws Exception {
         Path file = NOTO.resolve("NotoSans" + script + "-Regular.ttf");
         assumeTrue(Files.exists(file));
         byte[] pdf = pdf(word, Family.dejaVu().with(Files.readAllBytes(file)));

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class TagTreeTest {
 
     @Test
-    void aCardIsASectionWithATitleAndATable() throws IOException {
+    void a_card_is_a_section_with_a_title_and_a_table() throws IOException {
         var drill =
                 Drills.drill("one", "One", List.of(Drills.step("Lunge.", "Hold.", "lunge", "Arrive softly, please.")));
         try (PDDocument read = Loader.loadPDF(PdfWriterTest.pdf(PdfWriterTest.cards(CardSize.A6, drill)))) {

@@ -144,7 +144,7 @@ class EveningBrowserTest {
 
     @ParameterizedTest
     @CsvSource({"320, light", "1200, light", "320, dark", "1200, dark"})
-    void axeFindsNothingInAnyView(int width, String scheme) {
+    void axe_finds_nothing_in_any_view(int width, String scheme) {
         tab.screen(width, 844);
         tab.emulate("", Map.of("prefers-color-scheme", scheme));
         for (String view : VIEWS) {
@@ -162,7 +162,7 @@ class EveningBrowserTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"de", "fr", "it", "es"})
-    void axeFindsNothingInOtherLanguages(Language language) {
+    void axe_finds_nothing_in_other_languages(Language language) {
         EveningSchool other = EveningSchool.of(folder.resolve(language.word()), List.of("Ash", "Bo", "Cy", "Dee"))
                 .with("school.yaml", SchoolFiles.SETTINGS + "language: " + language.word() + "\n");
         fresh(other.page());
@@ -179,7 +179,7 @@ class EveningBrowserTest {
 
     @ParameterizedTest
     @ValueSource(ints = {320, 390})
-    void everyTargetIsLargeEnoughAndNothingIsTooWide(int width) {
+    void every_target_is_large_enough_and_nothing_is_too_wide(int width) {
         tab.screen(width, 640);
         tick(1);
         gone("Zoë \"Zed\" Kraus", 2);
@@ -194,7 +194,7 @@ class EveningBrowserTest {
 
     @ParameterizedTest
     @CsvSource({"light, 'rgb(255, 255, 255)'", "dark, 'rgb(17, 17, 17)'"})
-    void itIsDarkInTheDark(String scheme, String paper) {
+    void it_is_dark_in_the_dark(String scheme, String paper) {
         tab.emulate("", Map.of("prefers-color-scheme", scheme));
         for (String part : List.of("html", "body", ".bar", "textarea", "dialog")) {
             assertEquals(
@@ -205,7 +205,7 @@ class EveningBrowserTest {
     }
 
     @Test
-    void namesReadFromRightToLeftKeepThatToThemselves() {
+    void names_read_from_right_to_left_keep_that_to_themselves() {
         go("#names");
         for (WebElement name : browser.findElements(By.cssSelector("#names bdi"))) {
             boolean turned = name.getText().equals("עדי לוי") || name.getText().equals("علي حسن");
@@ -215,7 +215,7 @@ class EveningBrowserTest {
     }
 
     @Test
-    void nothingComesFromElsewhereAndNothingIsComplainedOf() throws IOException {
+    void nothing_comes_from_elsewhere_and_nothing_is_complained_of() throws IOException {
         for (String view : VIEWS) {
             go(view);
         }
@@ -231,7 +231,7 @@ class EveningBrowserTest {
     }
 
     @Test
-    void withoutTheScriptAllIsReadInOrder() throws IOException {
+    void without_the_script_all_is_read_in_order() throws IOException {
         String plain = Files.readString(page).replaceAll("(?s)<script>.*?</script>", "");
         tab.open(Files.writeString(folder.resolve("plain.html"), plain));
         assertEquals(List.of(), Axe.findings(browser));
@@ -246,7 +246,7 @@ class EveningBrowserTest {
     // Each person.
 
     @Test
-    void whoeverHasFoundTheirNameIsShownTheirRoundsNextTime() {
+    void whoever_has_found_their_name_is_shown_their_rounds_next_time() {
         assertEquals("names", tab.script("return document.documentElement.dataset.view"));
         WebElement name = browser.findElements(By.cssSelector("#names a")).stream()
                 .filter(one -> one.getText().equals("Αθηνά"))
@@ -272,7 +272,7 @@ class EveningBrowserTest {
     // Whoever teaches.
 
     @Test
-    void keysDoIt() {
+    void keys_do_it() {
         go("#round-1");
         tab.press(Keys.ARROW_RIGHT);
         tab.waitFor(() -> "Round 2"
@@ -296,7 +296,7 @@ class EveningBrowserTest {
     }
 
     @Test
-    void ticksStayUntilTheyAreClearedAndTheLineIsCopied() {
+    void ticks_stay_until_they_are_cleared_and_the_line_is_copied() {
         go("#rounds");
         assertFalse(tab.at("done").isDisplayed());
         tick(1, 2);
@@ -318,7 +318,7 @@ class EveningBrowserTest {
     }
 
     @Test
-    void whereNothingCanBeKeptItWorksAndThePageSaysSo() {
+    void where_nothing_can_be_kept_it_works_and_the_page_says_so() {
         tab.refusingStorage(() -> {
             tab.open(page);
             tick(1);
@@ -349,7 +349,7 @@ class EveningBrowserTest {
     }
 
     @Test
-    void whoeverIsBackInTheSameRoundWasNeverGone() {
+    void whoever_is_back_in_the_same_round_was_never_gone() {
         gone("-dash", 3);
         assertTrue(who("-dash", 4).getText().contains("gone"), who("-dash", 4).getText());
         assertFalse(who("-dash", 2).getText().contains("gone"));
@@ -363,7 +363,7 @@ class EveningBrowserTest {
 
     /** Gone from round 2, back in round 4; what says the first is taken back, and nothing is left of the second. */
     @Test
-    void whoWasNeverGoneIsNotBackEither() {
+    void who_was_never_gone_is_not_back_either() {
         gone("-dash", 2);
         ask("-dash", 4);
         tab.click(tab.at("returned"));
@@ -376,7 +376,7 @@ class EveningBrowserTest {
     }
 
     @Test
-    void whoStandsInIsShownAtBothPlaces() {
+    void who_stands_in_is_shown_at_both_places() {
         instead("-dash", 2, "@home");
         assertTrue(
                 who("-dash", 3).getText().contains("→ \u2068@home\u2069"),
@@ -394,7 +394,7 @@ class EveningBrowserTest {
      * is compared with the plan, pair by pair.
      */
     @Test
-    void theLineIsRunAndRecordsWhatWasTicked() throws IOException {
+    void the_line_is_run_and_records_what_was_ticked() throws IOException {
         school.with(
                 "roster.yaml",
                 Files.readString(school.root().resolve("roster.yaml"))
@@ -467,7 +467,7 @@ class EveningBrowserTest {
     }
 
     @Test
-    void withInitialsTheLineSaysThatItLacksNames() {
+    void with_initials_the_line_says_that_it_lacks_names() {
         EveningSchool other =
                 EveningSchool.of(folder.resolve("initials"), List.of("Ann Oak", "Ben Elm", "Cy Ash", "Di Fir"));
         fresh(other.page("--initials"));

@@ -69,7 +69,7 @@ class EveningPageTest {
 
     /** The example school's evening: 24 people, 14 rounds, two formings. */
     @Test
-    void theExampleIsOneFileThatAsksNothingOfAnyOtherPlace() throws Exception {
+    void the_example_is_one_file_that_asks_nothing_of_any_other_place() throws Exception {
         Path school = Example.copyTo(folder.resolve("school"));
         Trial trial = Trial.run(school, "pairs", "tonight", "--html", "--out", "evening.html");
         assertEquals(0, trial.code(), trial.err());
@@ -122,7 +122,7 @@ class EveningPageTest {
                 "8  | both-new: wanted                        | assistants: [Marlow]",
                 "7  | solo: [P0]                              | assistants: []"
             })
-    void everybodyReadsTheirOwnRounds(int count, String more, String assistants) throws IOException {
+    void everybody_reads_their_own_rounds(int count, String more, String assistants) throws IOException {
         List<String> names = IntStream.range(0, count).mapToObj(at -> "P" + at).toList();
         EveningSchool school = EveningSchool.of(folder, names, assistants + "\n", more + "\n");
         String page = Files.readString(school.page());
@@ -180,7 +180,7 @@ class EveningPageTest {
      * the drill each leads the next; of those two the third counts first. What eyes are on is new to all of the group.
      */
     @Test
-    void eachIsToldTheirPart() {
+    void each_is_told_their_part() {
         Optional<String> nobody = Optional.empty();
         Optional<String> tess = Optional.of("Tess");
         Round round = new Round(
@@ -242,7 +242,7 @@ class EveningPageTest {
     @ParameterizedTest
     @EnumSource(RecordWords.class)
     @EnabledIf("org.drillwright.print.phone.Shell#isThere")
-    void whatThePageSaysToRecordIsTakenWhateverTheName(RecordWords part) throws IOException {
+    void what_the_page_says_to_record_is_taken_whatever_the_name(RecordWords part) throws IOException {
         EveningSchool school = EveningSchool.of(folder, EveningSchool.HARD);
         String page = Files.readString(school.page());
         String body = all(page, "<body ([^>]*)>").get(0);
@@ -281,7 +281,7 @@ class EveningPageTest {
     }
 
     @Test
-    void withInitialsThePageHoldsNoName() throws IOException {
+    void with_initials_the_page_holds_no_name() throws IOException {
         EveningSchool school = EveningSchool.of(folder, List.of("Ann Oak", "Ben Elm", "Cleo Ash", "Dan Fir"));
         String page = Files.readString(school.page("--initials"));
         for (String name : List.of("Ann", "Oak", "Ben", "Elm", "Cleo", "Ash", "Dan", "Fir", "Marlow")) {
@@ -292,7 +292,7 @@ class EveningPageTest {
 
     /** Rounds that were taken over as worked are told to whoever teaches, and to nobody else. */
     @Test
-    void fromARoundOnOnlyThoseToComeAreEverybodys() throws IOException {
+    void from_a_round_on_only_those_to_come_are_everybodys() throws IOException {
         EveningSchool school = EveningSchool.of(folder, List.of("Ash", "Bo", "Cy", "Dee", "Eli", "Fay"));
         assertEquals(0, school.run("pairs", "tonight", "--keep").code());
         String page = Files.readString(school.page("--from-round", "3", "--without", "Ash"));
@@ -317,7 +317,7 @@ class EveningPageTest {
                 "--html --sheet a3 --out x.html     | --sheet is for paper; leave it out, or leave out --html.",
                 "--html --by round --out x.html     | --by is for paper; leave it out, or leave out --html."
             })
-    void whatDoesNotGoTogetherIsOneLine(String arguments, String said) {
+    void what_does_not_go_together_is_one_line(String arguments, String said) {
         EveningSchool school = EveningSchool.of(folder, List.of("Ash", "Bo"));
         Trial trial = school.run(("pairs tonight " + arguments).split(" "));
         assertEquals(2, trial.code());
@@ -326,7 +326,7 @@ class EveningPageTest {
     }
 
     @Test
-    void aPageThatIsNotOursIsLeftAlone() throws IOException {
+    void a_page_that_is_not_ours_is_left_alone() throws IOException {
         EveningSchool school = EveningSchool.of(folder, List.of("Ash", "Bo")).with("mine.html", "<html>mine</html>");
         Trial trial = school.run("pairs", "tonight", "--html", "--out", "mine.html");
         assertEquals(2, trial.code());

@@ -111,7 +111,7 @@ class PhoneBrowserTest {
 
     @ParameterizedTest
     @ValueSource(ints = {320, 1200})
-    void axeFindsNothingInAnyView(int width) {
+    void axe_finds_nothing_in_any_view(int width) {
         tab.screen(width, HEIGHT);
         for (String view : VIEWS) {
             go(view);
@@ -126,14 +126,14 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void axeFindsNothingWithoutTheScript() throws IOException {
+    void axe_finds_nothing_without_the_script() throws IOException {
         tab.open(withoutScript());
         assertEquals(List.of(), Axe.findings(browser));
     }
 
     /** If axe found nothing anywhere, its silence would say nothing. */
     @Test
-    void axeFindsWhatIsWrong() {
+    void axe_finds_what_is_wrong() {
         tab.script("document.querySelector('.shown h2').replaceChildren();"
                 + "document.documentElement.removeAttribute('lang')");
         assertTrue(Axe.findings(browser).size() >= 2);
@@ -142,7 +142,7 @@ class PhoneBrowserTest {
     @ParameterizedTest
     @EnabledIf("chromium")
     @ValueSource(strings = {"it", "fr", "es"})
-    void axeFindsNothingInOtherLanguages(Language language) throws IOException {
+    void axe_finds_nothing_in_other_languages(Language language) throws IOException {
         SchoolFiles.sound(folder.resolve(language.word()))
                 .with("school.yaml", SchoolFiles.SETTINGS + "language: " + language.word() + "\n");
         Trial trial = Trial.run(folder.resolve(language.word()), "handout", "thrusts", "--html");
@@ -161,7 +161,7 @@ class PhoneBrowserTest {
     /** 44 CSS pixels: WCAG 2.2, 2.5.5; a link within a line of words would be excepted, there is none. */
     @ParameterizedTest
     @ValueSource(ints = {320, WIDTH})
-    void everyTargetIsLargeEnoughForAThumb(int width) {
+    void every_target_is_large_enough_for_a_thumb(int width) {
         tab.screen(width, HEIGHT);
         tab.script("document.querySelector('[data-drill]').click()");
         for (String view : VIEWS) {
@@ -172,7 +172,7 @@ class PhoneBrowserTest {
 
     /** No sideways scrolling at 320 CSS pixels: WCAG 2.2, 1.4.10. */
     @Test
-    void aNarrowScreenNeedsNoSidewaysScrolling() {
+    void a_narrow_screen_needs_no_sideways_scrolling() {
         tab.screen(320, 640);
         for (String view : VIEWS) {
             go(view);
@@ -190,7 +190,7 @@ class PhoneBrowserTest {
         "#drill-3.play, .shown .turn, 25px, 31px",
         "#drill-3.play, .shown .warning, 19px, 24px"
     })
-    void typeHasTheSizesOfTheDesign(String view, String part, String size, String leading) {
+    void type_has_the_sizes_of_the_design(String view, String part, String size, String leading) {
         go(view);
         tab.at("next").isDisplayed();
         WebElement words = browser.findElement(By.cssSelector(part));
@@ -199,7 +199,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void picturesAndButtonsHaveTheSizesOfTheDesign() {
+    void pictures_and_buttons_have_the_sizes_of_the_design() {
         go("#drill-3");
         assertEquals(172, width(".shown .picture"), 1);
         assertEquals(76, height("#by-count"), 1);
@@ -219,7 +219,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void theBarIsAtTheFootAndCoversNothingForGood() {
+    void the_bar_is_at_the_foot_and_covers_nothing_for_good() {
         for (String view : VIEWS) {
             go(view);
             assertEquals(
@@ -237,7 +237,7 @@ class PhoneBrowserTest {
 
     /** WCAG 2.2, 2.4.11: focus not obscured. */
     @Test
-    void whatHasTheFocusIsNotUnderTheBar() {
+    void what_has_the_focus_is_not_under_the_bar() {
         tab.script("document.querySelector('[data-drill]').click()");
         for (String view : VIEWS) {
             go(view);
@@ -253,7 +253,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void itStaysWhiteInTheDark() {
+    void it_stays_white_in_the_dark() {
         tab.emulate("", Map.of("prefers-color-scheme", "dark"));
         for (String view : VIEWS) {
             go(view);
@@ -271,7 +271,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void wordsAreSetInTheFontsThatThePageCarries() {
+    void words_are_set_in_the_fonts_that_the_page_carries() {
         assertEquals(
                 List.of("400 loaded", "700 loaded"),
                 browser.executeAsyncScript("const done = arguments[0]; document.fonts.ready.then(() =>"
@@ -282,7 +282,7 @@ class PhoneBrowserTest {
     // The cards.
 
     @Test
-    void theSafetyCardComesFirst() {
+    void the_safety_card_comes_first() {
         assertTrue(browser.findElement(By.cssSelector(".shown h2")).getText().equals("Safety and conduct"));
         assertEquals("safety", tab.script("return document.querySelector('main > :first-child').id"));
         browser.findElement(By.cssSelector(".on-safety a")).click();
@@ -292,7 +292,7 @@ class PhoneBrowserTest {
 
     /** All that is on the cards, one under the other, for a browser that runs nothing. */
     @Test
-    void withoutTheScriptAllCardsAreReadInOrder() throws IOException {
+    void without_the_script_all_cards_are_read_in_order() throws IOException {
         tab.open(withoutScript());
         List<String> titles = browser.findElements(By.cssSelector("article h2")).stream()
                 .filter(WebElement::isDisplayed)
@@ -317,7 +317,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void picturesSayWhatTheyShow() {
+    void pictures_say_what_they_show() {
         go("#drill-3");
         List<String> said = Pictures.of(third().replay(), Language.ENGLISH).stream()
                 .map(Picture::alternative)
@@ -332,7 +332,7 @@ class PhoneBrowserTest {
     // Count by count.
 
     @Test
-    void thePhraseIsGoneThroughCountByCount() {
+    void the_phrase_is_gone_through_count_by_count() {
         go("#drill-3");
         tab.at("by-count").click();
         tab.waitFor(() -> "play".equals(tab.script("return document.documentElement.dataset.view")));
@@ -371,7 +371,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void theLastTimeEndsWithTheClosing() {
+    void the_last_time_ends_with_the_closing() {
         go("#drill-3.play");
         for (int press = 0; press < 1 + 8 * 3; press++) {
             assertFalse(step().equals("Close"), "after " + press);
@@ -381,7 +381,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void keysDoIt() {
+    void keys_do_it() {
         go("#drill-3.play");
         tab.press(Keys.ARROW_RIGHT);
         assertEquals("1", step());
@@ -399,7 +399,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void itRunsByItselfAtTheDrillsTempoToTheEnd() {
+    void it_runs_by_itself_at_the_drills_tempo_to_the_end() {
         go("#drill-3.play");
         assertEquals("Run by itself, 2 s a count", tab.at("run").getText());
         tab.script("const card = document.getElementById('drill-3'); card.dataset.tempo = 150; card.dataset.times = 2");
@@ -412,7 +412,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void whatRunsCanBeStopped() throws InterruptedException {
+    void what_runs_can_be_stopped() throws InterruptedException {
         go("#drill-3.play");
         tab.script("document.getElementById('drill-3').dataset.tempo = 200");
         tab.at("run").click();
@@ -424,7 +424,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void nothingMovesForWhoWantsNoMotion() {
+    void nothing_moves_for_who_wants_no_motion() {
         tab.emulate("", Map.of("prefers-reduced-motion", "reduce"));
         go("#drill-3.play");
         tab.at("run").click();
@@ -438,7 +438,7 @@ class PhoneBrowserTest {
     // The list.
 
     @Test
-    void theFieldFindsDrillsByTheirWords() {
+    void the_field_finds_drills_by_their_words() {
         go("#drills");
         tab.at("search").sendKeys("epee OCTAVE");
         assertEquals("1 of 5 have “epee OCTAVE” in their words", tab.text("found"));
@@ -457,7 +457,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void ticksGiveALineForTheRecordAndStayUntilTheyAreCleared() {
+    void ticks_give_a_line_for_the_record_and_stay_until_they_are_cleared() {
         go("#drills");
         assertFalse(tab.at("done").isDisplayed());
         browser.findElement(By.cssSelector("[data-row=drill-3] label")).click();
@@ -478,7 +478,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void whereNothingCanBeKeptTicksWorkAndThePageSaysSo() {
+    void where_nothing_can_be_kept_ticks_work_and_the_page_says_so() {
         tab.refusingStorage(() -> {
             tab.open(page);
             go("#drills");
@@ -494,7 +494,7 @@ class PhoneBrowserTest {
     // Strangers' words, and strangers' places.
 
     @Test
-    void payloadsInADrillAreWordsAndNothingElse() {
+    void payloads_in_a_drill_are_words_and_nothing_else() {
         String payload = "</script></style><img src=x onerror=\"window.got=1\"><script>window.got=1</script>";
         String quoted = "'" + payload + "'";
         SchoolFiles files = SchoolFiles.sound(folder.resolve("hostile"));
@@ -524,7 +524,7 @@ class PhoneBrowserTest {
 
     /** Whatever markup came in all the same would not be run: the policy names what may be. */
     @Test
-    void thePolicyForbidsWhatIsNotThePagesOwn() throws IOException {
+    void the_policy_forbids_what_is_not_the_pages_own() throws IOException {
         String spoilt = Files.readString(page)
                 .replace(
                         "<main>", "<main><script>window.got=1</script><p onclick=\"window.got=1\" id=\"spoilt\">x</p>");
@@ -535,7 +535,7 @@ class PhoneBrowserTest {
     }
 
     @Test
-    void nothingComesFromElsewhere() {
+    void nothing_comes_from_elsewhere() {
         for (String view : VIEWS) {
             go(view);
         }
@@ -551,7 +551,7 @@ class PhoneBrowserTest {
     /** From whichever view it is printed. */
     @ParameterizedTest
     @ValueSource(strings = {"#safety", "#drills", "#drill-3.play"})
-    void onPaperAllCardsStandInOrder(String view) throws IOException {
+    void on_paper_all_cards_stand_in_order(String view) throws IOException {
         go(view);
         Map<String, Object> printed = browser.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true));
         byte[] pdf = Base64.getDecoder().decode((String) printed.get("data"));

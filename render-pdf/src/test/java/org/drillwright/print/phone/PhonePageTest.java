@@ -62,7 +62,7 @@ class PhonePageTest {
 
     /** CSP Level 3, section 8.4: a hash is of all that stands between the tags. */
     @Test
-    void oneStyleAndOneScriptAreAllowedByTheirHashesAndNothingElse() throws Exception {
+    void one_style_and_one_script_are_allowed_by_their_hashes_and_nothing_else() throws Exception {
         String page = example();
         List<String> scripts = all(page, "<script[^>]*>(.*?)</script>");
         List<String> styles = all(page, "<style[^>]*>(.*?)</style>");
@@ -80,7 +80,7 @@ class PhonePageTest {
     }
 
     @Test
-    void nothingIsAskedOfAnyOtherPlace() {
+    void nothing_is_asked_of_any_other_place() {
         String page = example();
         for (String address : all(page, "\\b(?:href|src|action|data|poster|srcset)=\"([^\"]*)\"")) {
             assertTrue(address.startsWith("#"), address);
@@ -93,7 +93,7 @@ class PhonePageTest {
 
     /** Each drawing once; each name that is called is there, and once. */
     @Test
-    void equalPicturesStandInThePageOnce() {
+    void equal_pictures_stand_in_the_page_once() {
         String page = example();
         List<String> drawings = all(page, "<symbol id=\"[^\"]*\"[^>]*>(.*?)</symbol>");
         List<String> ids = all(page, "\\sid=\"([^\"]*)\"");
@@ -107,14 +107,14 @@ class PhonePageTest {
 
     /** So that fifty drills, all different, take less than a million bytes. */
     @Test
-    void aDrillTakesNoMoreThanItsShareOfAMillionBytes() {
+    void a_drill_takes_no_more_than_its_share_of_a_million_bytes() {
         int bytes = example().getBytes(StandardCharsets.UTF_8).length
                 / Pages.example().size();
         assertTrue(bytes < 1_000_000 / 50, () -> "a drill takes " + bytes);
     }
 
     @Test
-    void everyWordOfACardIsThereInTheOrderOfTheCard() {
+    void every_word_of_a_card_is_there_in_the_order_of_the_card() {
         String page = example();
         Example.drills().forEach(subject -> {
             var drill = subject.drill();
@@ -150,13 +150,13 @@ class PhonePageTest {
     }
 
     @Test
-    void theSameDrillsGiveTheSameBytes() {
+    void the_same_drills_give_the_same_bytes() {
         List<PhoneDrill> some = Pages.example().subList(20, 26);
         assertArrayEquals(Pages.page(Drills.SCHOOL, some), Pages.page(Drills.SCHOOL, some));
     }
 
     @Test
-    void aCountOfTwoStrokesShowsBoth() {
+    void a_count_of_two_strokes_shows_both() {
         Replay replay = Told.count(
                 "foil",
                 "On guard in sixte, blades apart, at lunge distance.",
@@ -172,7 +172,7 @@ class PhonePageTest {
 
     /** Hebrew is read from right to left: the Unicode Bidirectional Algorithm (UAX 9), class R. */
     @Test
-    void aDrillInHebrewIsReadFromRightToLeftAndThePageStaysAsItIs() {
+    void a_drill_in_hebrew_is_read_from_right_to_left_and_the_page_stays_as_it_is() {
         Step step = Drills.step("דקירה ישרה.", "הדיפת קוורטה.", "lunge", "");
         Drill drill = Drills.drill("parry", "הדיפת קוורטה", List.of(step));
         CardSubject card = new CardSubject(drill, Drills.SCHOOL, Optional.empty(), false, List.of());
@@ -191,7 +191,7 @@ class PhonePageTest {
 
     /** Nothing of it says that it is read from the left, but what a shell is told. */
     @Test
-    void aPageInALanguageFromTheRightIsReadFromTheRight() {
+    void a_page_in_a_language_from_the_right_is_read_from_the_right() {
         MadeUp language = MadeUp.FROM_THE_RIGHT;
         List<PhoneDrill> drills = Example.drills().stream()
                 .limit(3)
@@ -208,7 +208,7 @@ class PhonePageTest {
 
     /** WCAG 2.2, 3.1.2: the language of parts. */
     @Test
-    void wordsInAnotherLanguageThanThePageSaySo() {
+    void words_in_another_language_than_the_page_say_so() {
         List<PhoneDrill> french = Example.drills().stream()
                 .limit(1)
                 .map(drill -> Pages.drill(drill, "fr"))
@@ -222,7 +222,7 @@ class PhonePageTest {
     }
 
     @Test
-    void everyWordIsInTheFileAndNoOther() {
+    void every_word_is_in_the_file_and_no_other() {
         assertEquals(
                 Arrays.stream(Word.values()).map(Word::key).collect(Collectors.toCollection(TreeSet::new)),
                 Written.keys(Words.class, "words"));
@@ -230,7 +230,7 @@ class PhonePageTest {
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyWordCanBePrinted(Language language) {
+    void every_word_can_be_printed(Language language) {
         Coverage coverage = new Coverage(Family.dejaVu());
         Written.texts(Words.class, "words", language).forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }

@@ -32,7 +32,7 @@ class ShellWordTest {
                 "!x",
                 "#x"
             })
-    void theShellReadsItAsItWas(String word) {
+    void the_shell_reads_it_as_it_was(String word) {
         assertEquals(List.of(word), Shell.words(ShellWord.of(word)));
     }
 }

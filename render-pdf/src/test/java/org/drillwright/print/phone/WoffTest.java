@@ -29,7 +29,7 @@ class WoffTest {
 
     @ParameterizedTest
     @EnumSource
-    void theCutDownFontHasItsLettersAtTheirWidthsAndNoOthers(Face face) throws IOException {
+    void the_cut_down_font_has_its_letters_at_their_widths_and_no_others(Face face) throws IOException {
         byte[] file = Family.dejaVu().file(face, LETTERS);
         assertTrue(file.length < 40_000, face + ": " + file.length);
         TrueTypeFont cut = new TTFParser().parse(new RandomAccessReadBuffer(file));
@@ -49,7 +49,7 @@ class WoffTest {
 
     @ParameterizedTest
     @EnumSource
-    void whatIsPackedIsTheFontTableByTable(Face face) throws DataFormatException {
+    void what_is_packed_is_the_font_table_by_table(Face face) throws DataFormatException {
         byte[] font = Family.dejaVu().file(face, LETTERS);
         byte[] packed = Woff.of(font);
         ByteBuffer in = ByteBuffer.wrap(packed);

@@ -75,7 +75,7 @@ class BodiesTest {
     /** Drillis and Contini's shares of the height as Winter prints them, from memory, at 1.75 m. */
     @ParameterizedTest
     @MethodSource("people")
-    void bonesKeepTheirLength(Named named) {
+    void bones_keep_their_length(Named named) {
         Person person = named.person();
         for (Leg leg : List.of(person.front(), person.rear())) {
             assertEquals(0.429, leg.hip().distance(leg.knee()), MILLIMETRE, "thigh");
@@ -91,7 +91,7 @@ class BodiesTest {
 
     /** The weight goes forward only as far as the rear leg lets it. */
     @Test
-    void theRearLegReachesTheFloorWhereverTheWeightIs() {
+    void the_rear_leg_reaches_the_floor_wherever_the_weight_is() {
         for (double forward = 0; forward <= 0.18; forward += 0.03) {
             Person person = Pairings.stand(Side.LEADER, false, 1, Posture.ON_GUARD)
                     .forward(forward)
@@ -102,7 +102,7 @@ class BodiesTest {
 
     @ParameterizedTest
     @MethodSource("people")
-    void kneesAndElbowsBendTheRightWay(Named named) {
+    void knees_and_elbows_bend_the_right_way(Named named) {
         Person person = named.person();
         Point front = person.front().knee();
         double between =
@@ -114,7 +114,7 @@ class BodiesTest {
 
     @ParameterizedTest
     @EnumSource
-    void aLeftHanderIsTheMirrorImage(Position position) {
+    void a_left_hander_is_the_mirror_image(Position position) {
         for (Posture posture : POSTURES) {
             List<Point> right = joints(holding(posture, RearHand.UP, position, false));
             List<Point> left = joints(holding(posture, RearHand.UP, position, true));
@@ -153,7 +153,7 @@ class BodiesTest {
     /** As near as they can stand, on guard and in the lunge: trunk, head and legs are apart by a hand's breadth. */
     @ParameterizedTest
     @EnumSource(names = {"CLOSE", "EXTENSION", "LUNGE", "ADVANCE_LUNGE", "OUT"})
-    void bodiesNeverMeet(Measure measure) {
+    void bodies_never_meet(Measure measure) {
         double distance = Distance.of(Range.of(measure), false);
         for (Posture leader : List.of(Posture.ON_GUARD, Posture.LUNGE)) {
             for (Posture follower : List.of(Posture.ON_GUARD, Posture.LUNGE)) {
@@ -198,7 +198,7 @@ class BodiesTest {
 
     /** The more foot actions it takes to touch, the farther apart they are drawn. */
     @Test
-    void distancesGrowWithTheMeasure() {
+    void distances_grow_with_the_measure() {
         double before = 0;
         for (Measure measure : Measure.values()) {
             double now = Distance.of(Range.of(measure), false);

@@ -58,7 +58,7 @@ class EvadedTest {
         "epee, Thrust at the foot with a lunge., Evade.",
         "epee, Thrust at the hand with a lunge., Pull the hand out of the way."
     })
-    void whereThePointGoesIsFreeOfTheBody(String weapon, String stroke, String answer) {
+    void where_the_point_goes_is_free_of_the_body(String weapon, String stroke, String answer) {
         Pose.Pair pair = pair(weapon, stroke, answer);
         double clear = Silhouette.of(pair.follower(), Camera.oblique())
                 .distance(evaded(pair).target().seen());
@@ -67,7 +67,7 @@ class EvadedTest {
 
     @ParameterizedTest
     @CsvSource({"epee", "sabre"})
-    void whoDucksIsBelowTheBlade(String weapon) {
+    void who_ducks_is_below_the_blade(String weapon) {
         String stroke = weapon.equals("sabre") ? "Cut at the head with a lunge." : THRUST;
         Pose.Pair pair = pair(weapon, stroke, "Duck.");
         double head = pair.follower().head().centre().z();
@@ -76,7 +76,7 @@ class EvadedTest {
     }
 
     @Test
-    void whoGoesAsideStandsOnTheSideOfTheSword() {
+    void who_goes_aside_stands_on_the_side_of_the_sword() {
         Meeting.Evaded evaded = evaded("Sidestep.");
         Person person = pair("epee", THRUST, "Sidestep.").follower();
         Person stood = evaded.stood();
@@ -87,7 +87,7 @@ class EvadedTest {
     }
 
     @Test
-    void whoLeansBackKeepsTheFeet() {
+    void who_leans_back_keeps_the_feet() {
         Pose.Pair pair = pair("epee", THRUST, "Lean back.");
         assertTrue(lean(pair.follower()) < -10, () -> "leans by " + lean(pair.follower()));
         Person stood = evaded(pair).stood();
@@ -96,7 +96,7 @@ class EvadedTest {
     }
 
     @Test
-    void aLegThatIsWithdrawnStandsByTheOther() {
+    void a_leg_that_is_withdrawn_stands_by_the_other() {
         for (String answer : List.of("Withdraw the front foot.", "Evade.")) {
             Pose.Pair pair = pair("epee", "Thrust at the foot with a lunge.", answer);
             Person person = pair.follower();
@@ -112,7 +112,7 @@ class EvadedTest {
     }
 
     @Test
-    void aHandThatIsWithdrawnLeavesTheBodyWhereItIs() {
+    void a_hand_that_is_withdrawn_leaves_the_body_where_it_is() {
         Pose.Pair pair = pair("epee", "Thrust at the hand with a lunge.", "Pull the hand out of the way.");
         Person stood = evaded(pair).stood();
         assertEquals(stood.trunk(), pair.follower().trunk());
@@ -126,7 +126,7 @@ class EvadedTest {
     /** A passata sotto is a hit made from below: upright it would be none. */
     @ParameterizedTest
     @CsvSource({"Duck and stop hit to the belly., 0.9", "Stop hit to the belly., 1.6"})
-    void aHitOutOfAnEvasionIsMadeFromThere(String answer, double height) {
+    void a_hit_out_of_an_evasion_is_made_from_there(String answer, double height) {
         Pose.Pair pair = pair("epee", THRUST, answer);
         assertTrue(pair.meeting() instanceof Meeting.Landed, pair.meeting().toString());
         double shoulders = pair.follower().trunk().shoulders().z();

@@ -39,7 +39,7 @@ class LandedTest {
 
     @ParameterizedTest
     @MethodSource("all")
-    void withTheFoil(Pairing pairing) {
+    void with_the_foil(Pairing pairing) {
         lands(pairing, Weapon.FOIL);
         Person person = landed(Weapon.FOIL, pairing);
         assertTrue(person.blade().orElseThrow().rise() >= 0.08, "the blade bends");
@@ -48,7 +48,7 @@ class LandedTest {
 
     @ParameterizedTest
     @MethodSource("all")
-    void withTheEpee(Pairing pairing) {
+    void with_the_epee(Pairing pairing) {
         lands(pairing, Weapon.EPEE);
         assertTrue(landed(Weapon.EPEE, pairing).blade().orElseThrow().rise() >= 0.08, "the blade bends");
     }
@@ -56,7 +56,7 @@ class LandedTest {
     /** The body of one who lunged is farther away behind the front foot: the weight goes forward, the feet stay. */
     @ParameterizedTest
     @MethodSource("atOneInTheLunge")
-    void withTheArmAlone(Pairing pairing) {
+    void with_the_arm_alone(Pairing pairing) {
         lands(pairing, Weapon.FOIL);
         Person person = landed(Weapon.FOIL, pairing);
         assertTrue(person.blade().orElseThrow().rise() >= 0.08, "the blade bends");
@@ -65,7 +65,7 @@ class LandedTest {
 
     @ParameterizedTest
     @EnumSource(names = {"FOIL", "EPEE"})
-    void fromTooFarAwayTheyStandNearer(Weapon weapon) {
+    void from_too_far_away_they_stand_nearer(Weapon weapon) {
         Pairing far = Pairings.all().findFirst().orElseThrow();
         Pairing farther = new Pairing(far.attacker().ahead(-0.5), far.target(), far.line());
         lands(farther, weapon);
@@ -73,7 +73,7 @@ class LandedTest {
 
     @ParameterizedTest
     @EnumSource(names = {"FOIL", "EPEE"})
-    void fromTooNearTheArmBends(Weapon weapon) {
+    void from_too_near_the_arm_bends(Weapon weapon) {
         Pairing pairing = Pairings.all().findFirst().orElseThrow();
         Person person = landed(weapon, new Pairing(pairing.attacker().ahead(0.3), pairing.target(), pairing.line()));
         Blade blade = person.blade().orElseThrow();

@@ -38,7 +38,7 @@ class ParriedTest {
 
     @ParameterizedTest(name = "{0}: {1}")
     @MethodSource("parries")
-    void thePointStandsFree(Pairing pairing, Position parry) {
+    void the_point_stands_free(Pairing pairing, Position parry) {
         Parrying.Carried carried = carried(pairing, parry);
         Point tip = carried.attacker().blade().orElseThrow().tip();
         double clear = Silhouette.of(carried.defender(), Pairings.CAMERA).distance(tip);
@@ -49,7 +49,7 @@ class ParriedTest {
 
     @ParameterizedTest(name = "{0}: {1}")
     @MethodSource("parries")
-    void theBladesTouchAndDoNotPassThroughEachOther(Pairing pairing, Position parry) {
+    void the_blades_touch_and_do_not_pass_through_each_other(Pairing pairing, Position parry) {
         Parrying.Carried carried = carried(pairing, parry);
         double apart = apart(
                 carried.attacker().blade().orElseThrow(),
@@ -67,7 +67,7 @@ class ParriedTest {
     /** The forte is the half next to the bell. */
     @ParameterizedTest(name = "{0}: {1}")
     @MethodSource("parries")
-    void theForteParries(Pairing pairing, Position parry) {
+    void the_forte_parries(Pairing pairing, Position parry) {
         Parrying.Carried carried = carried(pairing, parry);
         Point crossing = carried.crossing().at();
         assertTrue(crossing.distance(carried.defender().blade().orElseThrow().bell()) < 0.45);

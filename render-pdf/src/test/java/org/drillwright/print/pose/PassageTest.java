@@ -73,7 +73,7 @@ class PassageTest {
     /** On the way all are as long as at its ends. */
     @ParameterizedTest
     @MethodSource("drills")
-    void bonesAndBladesKeepTheirLengths(Subject drill) {
+    void bones_and_blades_keep_their_lengths(Subject drill) {
         for (Passage passage : passages(drill)) {
             for (double share : SHARES) {
                 passage.at(share).ifPresent(pose -> {
@@ -93,7 +93,7 @@ class PassageTest {
 
     @ParameterizedTest
     @MethodSource("drills")
-    void itBeginsAndEndsWhereTheyStand(Subject drill) {
+    void it_begins_and_ends_where_they_stand(Subject drill) {
         for (Passage passage : passages(drill)) {
             passage.at(0).ifPresent(pose -> assertSame(passage.from(), pose));
             passage.at(1).ifPresent(pose -> assertSame(passage.to(), pose));
@@ -123,7 +123,7 @@ class PassageTest {
     /** Feet on the floor at both ends go along it. */
     @ParameterizedTest
     @MethodSource("drills")
-    void feetGoAlongTheFloor(Subject drill) {
+    void feet_go_along_the_floor(Subject drill) {
         for (Passage passage : passages(drill)) {
             passage.at(0.5).ifPresent(pose -> {
                 for (int at = 0; at < people(pose).size(); at++) {
@@ -149,7 +149,7 @@ class PassageTest {
     /** Who did not move the feet stands, on the floor of both, where that one stood; a lunge leaves the rear foot behind. */
     @ParameterizedTest
     @MethodSource("drills")
-    void whoStandsStandsStill(Subject drill) {
+    void who_stands_stands_still(Subject drill) {
         for (Passage passage : passages(drill)) {
             List<Side> moved =
                     passage.to().feet().stream().map(FootMove::by).distinct().toList();

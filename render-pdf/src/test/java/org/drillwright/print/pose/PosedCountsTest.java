@@ -45,7 +45,7 @@ class PosedCountsTest {
         "disengage, 2, Engaged, ",
         "parry-of-quarte, 3, Apart, "
     })
-    void aCountEndsAsItsWordsSay(String drill, int count, String kind, Side by) {
+    void a_count_ends_as_its_words_say(String drill, int count, String kind, Side by) {
         Meeting meeting = pair(drill, count).meeting();
         assertEquals(kind, meeting.getClass().getSimpleName());
         if (meeting instanceof Meeting.Landed landed) {
@@ -65,7 +65,7 @@ class PosedCountsTest {
         "counter-disengage, 3, CIRCULAR, LEADER",
         "sabre-cut-to-head, 1, CUT, LEADER"
     })
-    void thePointGoesAsTheWordsSay(String drill, int count, Way.Kind kind, Side by) {
+    void the_point_goes_as_the_words_say(String drill, int count, Way.Kind kind, Side by) {
         assertTrue(
                 pose(drill, count).ways().stream().anyMatch(way -> way.kind() == kind && way.by() == by),
                 () -> pose(drill, count).ways().toString());
@@ -81,7 +81,7 @@ class PosedCountsTest {
         "appel-and-jumps, 2, FOLLOWER, JUMP, 0.42",
         "recover-forward, 2, FOLLOWER, REAR_FOOT, 0.62"
     })
-    void feetGoAsTheWordsSay(String drill, int count, Side by, FootMove.Kind kind, double forward) {
+    void feet_go_as_the_words_say(String drill, int count, Side by, FootMove.Kind kind, double forward) {
         FootMove move = pose(drill, count).feet().stream()
                 .filter(one -> one.by() == by)
                 .findFirst()
@@ -105,7 +105,7 @@ class PosedCountsTest {
     /** Blades that are apart do not cross on paper; blades that touch do. */
     @ParameterizedTest(name = "{0}, count {1}")
     @MethodSource("everyPair")
-    void bladesCrossOnPaperOnlyWhereTheyTouch(String drill, int count) {
+    void blades_cross_on_paper_only_where_they_touch(String drill, int count) {
         Pose.Pair pair = pair(drill, count);
         if (pair.leader().blade().isEmpty() || pair.follower().blade().isEmpty()) {
             return;
@@ -123,7 +123,7 @@ class PosedCountsTest {
     /** What the bar under them shows is what is between their feet. */
     @ParameterizedTest(name = "{0}, count {1}")
     @MethodSource("everyPair")
-    void theMeasureIsBetweenTheFrontFeet(String drill, int count) {
+    void the_measure_is_between_the_front_feet(String drill, int count) {
         Pose.Pair pair = pair(drill, count);
         double between =
                 pair.follower().front().toe().x() - pair.leader().front().toe().x();
@@ -133,7 +133,7 @@ class PosedCountsTest {
     /** The same count gives the same pose. */
     @ParameterizedTest(name = "{0}, count {1}")
     @MethodSource("everyPair")
-    void aPoseDependsOnNothingElse(String drill, int count) {
+    void a_pose_depends_on_nothing_else(String drill, int count) {
         assertEquals(pose(drill, count), pose(drill, count));
     }
 }

@@ -39,7 +39,7 @@ class PosturesTest {
     }
 
     @Test
-    void inAFlecheTheRearFootPassesAndTheBodyFallsForward() {
+    void in_a_fleche_the_rear_foot_passes_and_the_body_falls_forward() {
         Person leader = pair("Straight thrust to the high inside line with a fleche.", "Receive the hit.")
                 .leader();
         assertTrue(rearAhead(leader) > 0.3, () -> "ahead by " + rearAhead(leader));
@@ -47,7 +47,7 @@ class PosturesTest {
     }
 
     @Test
-    void aRearFootBroughtUpStandsNearTheOther() {
+    void a_rear_foot_brought_up_stands_near_the_other() {
         double guard = rearAhead(pair("Hold.", "Hold.").leader());
         double gathered = rearAhead(pair("Bring the rear foot up.", "Hold.").leader());
         assertEquals(0.42, gathered - guard, 0.001);
@@ -61,7 +61,7 @@ class PosturesTest {
         "epee, at lunge distance, Straight thrust to the high inside line with a lunge., Retreat.",
         "sabre, at lunge distance, Cut at the head with a lunge., Retreat."
     })
-    void aStrokeThatIsShortStandsFree(String weapon, String measure, String stroke, String answer) {
+    void a_stroke_that_is_short_stands_free(String weapon, String measure, String stroke, String answer) {
         Pose.Pair pair = pair(weapon, "On guard in sixte. blades apart. " + measure + ".", stroke, answer);
         double between = BladePlay.between(
                 Camera.oblique(),
@@ -80,14 +80,14 @@ class PosturesTest {
         "Appel., STAMP",
         "Fleche., PASSING"
     })
-    void everyWayOfTheFeetHasItsSign(String words, FootMove.Kind kind) {
+    void every_way_of_the_feet_has_its_sign(String words, FootMove.Kind kind) {
         List<FootMove> feet = pair(words, "Hold.").feet();
         assertEquals(List.of(kind), feet.stream().map(FootMove::kind).toList());
     }
 
     /** As near as they get, points go up: nobody's blade lies across anybody. */
     @Test
-    void closeToEachOtherBladesPointUp() {
+    void close_to_each_other_blades_point_up() {
         Pose.Pair pair =
                 pair("foil", "On guard in sixte. blades apart. at extension distance.", "Advance.", "Advance.");
         for (Person person : List.of(pair.leader(), pair.follower())) {
@@ -97,7 +97,7 @@ class PosturesTest {
     }
 
     @Test
-    void eachStrokeOfACountIsShownWithTheFeetThatBelongToIt() {
+    void each_stroke_of_a_count_is_shown_with_the_feet_that_belong_to_it() {
         Replay replay = Told.count(
                 "foil",
                 LUNGE_DISTANCE,

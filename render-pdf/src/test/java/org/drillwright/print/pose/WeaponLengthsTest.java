@@ -20,7 +20,7 @@ class WeaponLengthsTest {
      */
     @ParameterizedTest
     @CsvSource({"FOIL, 0.90, 1.10", "EPEE, 0.90, 1.10", "SABRE, 0.88, 1.05"})
-    void bladeAndWholeWeapon(Weapon weapon, double blade, double whole) {
+    void blade_and_whole_weapon(Weapon weapon, double blade, double whole) {
         assertEquals(blade, Arms.blade(weapon), MILLIMETRE);
         assertTrue(Arms.blade(weapon) + Arms.GRIP < whole, "the hand is on the hilt");
     }
@@ -28,7 +28,7 @@ class WeaponLengthsTest {
     /** A bent blade is as long along its curve as a straight one. */
     @ParameterizedTest
     @CsvSource({"0.80", "0.845", "0.86", "0.89", "0.8999"})
-    void aBentBladeIsNoLonger(double chord) {
+    void a_bent_blade_is_no_longer(double chord) {
         Blade blade = Blade.bent(new Point(0, 0, 1.2), new Point(chord * 0.96, chord * 0.28, 1.2), 0.90);
         assertEquals(0.90, blade.length(), MILLIMETRE);
     }

@@ -29,7 +29,7 @@ class HallDrawingTest {
 
     @ParameterizedTest
     @CsvSource({"2100, 1000, 7", "3300, 1800, 20", "1800, 1000, 6", "1000, 2100, 7", "1300, 1000, 4"})
-    void noArrowGoesThroughAnybody(int length, int width, int places) {
+    void no_arrow_goes_through_anybody(int length, int width, int places) {
         Floor floor = Floor.of(LaneLayout.of(Hall.of(length, width)), places);
         List<Point2D> people = new ArrayList<>();
         for (int at = 0; at < places; at++) {

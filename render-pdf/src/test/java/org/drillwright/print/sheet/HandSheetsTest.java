@@ -76,7 +76,7 @@ class HandSheetsTest {
 
     @ParameterizedTest
     @CsvSource({"1, A4", "24, A4", "24, LETTER", "60, A4", "30, A3"})
-    void everyPersonHasARowWithASignForEachDrill(int people, SheetSize size) {
+    void every_person_has_a_row_with_a_sign_for_each_drill(int people, SheetSize size) {
         Progress progress = progress(people);
         List<Frame> pages = ProgressSheet.pages(progress, Naming.full(), size, Drills.SCHOOL, FACES);
         inTheHand(pages);
@@ -102,7 +102,7 @@ class HandSheetsTest {
 
     @ParameterizedTest
     @EnumSource
-    void theHallHasAPlaceInEachLaneThatIsUsed(SheetSize size) {
+    void the_hall_has_a_place_in_each_lane_that_is_used(SheetSize size) {
         Floor floor = Floor.of(LaneLayout.of(Hall.of(3300, 1800)), 12);
         List<Frame> pages =
                 HallSheet.pages(floor, PairingPlan.printed(List.of(), 0, List.of()), size, Drills.SCHOOL, "", FACES);
@@ -120,7 +120,7 @@ class HandSheetsTest {
 
     @ParameterizedTest
     @EnumSource
-    void aSessionLeavesRoomToWriteBesideEachDrill(SheetSize size) {
+    void a_session_leaves_room_to_write_beside_each_drill(SheetSize size) {
         TwoSession session = new TwoSession(
                 "Ash",
                 "Dee",

@@ -40,7 +40,7 @@ class HandWordsTest {
     private static final Pattern LETTERS = Pattern.compile("\\p{L}{2,}");
 
     @Test
-    void everyWordIsInTheFileAndNoOther() {
+    void every_word_is_in_the_file_and_no_other() {
         assertEquals(
                 Arrays.stream(HandWord.values()).map(HandWord::key).collect(Collectors.toCollection(TreeSet::new)),
                 Written.keys(HandWords.class, "words"));
@@ -48,7 +48,7 @@ class HandWordsTest {
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyWordCanBePrinted(Language language) {
+    void every_word_can_be_printed(Language language) {
         Coverage coverage = new Coverage(Family.dejaVu());
         Written.texts(HandWords.class, "words", language)
                 .forEach(text -> assertEquals(List.of(), coverage.missing(text)));
@@ -65,7 +65,7 @@ class HandWordsTest {
                 "es | 18,5 | Clase del miércoles, 2 de diciembre de 2026",
                 "de | 18,5 | Stunde am Mittwoch, 2. Dezember 2026"
             })
-    void datesAndFiguresAreWrittenAsInTheLanguage(String tag, String metres, String lesson) {
+    void dates_and_figures_are_written_as_in_the_language(String tag, String metres, String lesson) {
         HandWords words = HandWords.in(new Language(tag));
         assertEquals(metres, words.metres(1850));
         assertEquals(lesson, words.of(HandWord.LESSON_OF, LocalDate.of(2026, 12, 2)));
@@ -89,7 +89,7 @@ class HandWordsTest {
     /** A long date doesn't run into the room for the time of day: in Spanish it is the longest. */
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void theHeadOfALessonLeavesRoomForTheTimeOfDay(Language language, @TempDir Path root) throws IOException {
+    void the_head_of_a_lesson_leaves_room_for_the_time_of_day(Language language, @TempDir Path root) throws IOException {
         PlanFiles.of(root, 3, 3).with("classes/tonight.yaml", "date: 2026-09-30\nminutes: 90\ndrills: [riposte]\n");
         Path settings = root.resolve("school.yaml");
         Files.writeString(settings, "language: " + language.word() + "\n" + Files.readString(settings));
@@ -121,7 +121,7 @@ class HandWordsTest {
     /** Too little time, a hall with fewer lanes than pairs, an uneven class, many who are new: all has to be told. */
     @ParameterizedTest
     @ValueSource(strings = {"fr", "it", "es", "de"})
-    void noEnglishWordIsOnASheet(String tag, @TempDir Path root) throws IOException {
+    void no_english_word_is_on_a_sheet(String tag, @TempDir Path root) throws IOException {
         Language language = new Language(tag);
         PlanFiles.of(root, 9, 2).with("classes/tonight.yaml", """
                         date: 2026-08-26

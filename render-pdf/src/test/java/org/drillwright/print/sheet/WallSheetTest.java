@@ -59,7 +59,7 @@ class WallSheetTest {
         "2, 100, LETTER, Ash, B",
         "3, 4, LEGAL, Ash, Peregrine Marsh "
     })
-    void namesAreReadFromThreeMetresAndNobodyIsLost(int rounds, int pairs, SheetSize size, String one, String other) {
+    void names_are_read_from_three_metres_and_nobody_is_lost(int rounds, int pairs, SheetSize size, String one, String other) {
         List<Frame> pages = pages(rounds, pairs, size, one, other);
         int cells = 0;
         for (Node.Words words : words(pages)) {
@@ -84,13 +84,13 @@ class WallSheetTest {
     }
 
     @Test
-    void aSmallClassHasSeveralRoundsToAPage() {
+    void a_small_class_has_several_rounds_to_a_page() {
         assertTrue(pages(6, 2, SheetSize.A4, "Ash", "B").size() < 6);
     }
 
     /** By hand: 14 mm capitals are type of 54 points, a row 65; eight rows and a head of 100 are 620 of the 800 of A4. */
     @Test
-    void eightPairsOfShortNamesAreOnePage() {
+    void eight_pairs_of_short_names_are_one_page() {
         assertEquals(3, pages(3, 8, SheetSize.A4, "Ash", "B").size());
     }
 }

@@ -92,7 +92,7 @@ class SvgWriterTest {
     @EnumSource(
             value = CardSize.class,
             names = {"A6", "INDEX_3X5", "WALL_A4"})
-    void everyTextOfACardStandsWhereItStandsOnPaper(CardSize size) {
+    void every_text_of_a_card_stands_where_it_stands_on_paper(CardSize size) {
         Map<Frame, Drawn> cards = cards(size);
         assertTrue(cards.size() >= 10, "cards: " + cards.size());
         cards.forEach((card, drawn) -> {
@@ -111,7 +111,7 @@ class SvgWriterTest {
     }
 
     @Test
-    void aCardIsMadeOfHarmlessElementsAndKeepsItsSize() {
+    void a_card_is_made_of_harmless_elements_and_keeps_its_size() {
         for (Drawn drawn : cards(CardSize.A6).values()) {
             Set<String> names =
                     drawn.elements("*").stream().map(Element::getLocalName).collect(Collectors.toSet());
@@ -128,7 +128,7 @@ class SvgWriterTest {
     }
 
     @Test
-    void partsAreHeardAsWhatTheyAre() {
+    void parts_are_heard_as_what_they_are() {
         Frame card = List.copyOf(cards(CardSize.A6).keySet()).get(7);
         Drawn drawn = cards(CardSize.A6).get(card);
         List<String> roles = drawn.elements("g").stream()
@@ -158,7 +158,7 @@ class SvgWriterTest {
                 "<!-- --> <?xml version='1.0'?> <!DOCTYPE x>",
                 "javascript:alert(1)"
             })
-    void textStaysText(String payload) {
+    void text_stays_text(String payload) {
         Drawn drawn = drawn(saying(payload));
         assertEquals(
                 List.of(payload), drawn.runs().stream().map(Drawn.Run::text).toList());
@@ -170,13 +170,13 @@ class SvgWriterTest {
     /** XML 1.0, production 2: what may not stand in a document has a stand-in. */
     @ParameterizedTest
     @CsvSource({"0000", "0008", "001B", "FFFE", "FFFF", "D800"})
-    void whatXmlForbidsIsReplaced(String hex) {
+    void what_xml_forbids_is_replaced(String hex) {
         String text = "a" + (char) Integer.parseInt(hex, 16) + "b";
         assertEquals("a\uFFFDb", drawn(saying(text)).runs().get(0).text());
     }
 
     @Test
-    void aRunKeepsItsLength() {
+    void a_run_keeps_its_length() {
         Element text = drawn(saying("Parry")).elements("text").get(0);
         double width = Family.dejaVu().of(Face.REGULAR).width("Parry") * 8;
         assertEquals(width, Double.parseDouble(text.getAttribute("textLength")), THOUSANDTH);
@@ -190,7 +190,7 @@ class SvgWriterTest {
         "DOWN,  matrix(-1 0 0 -1 130 220)",
         "RIGHT, matrix(0 1 -1 0 120 200)"
     })
-    void aFrameInAFrameIsTurned(Quarter top, String matrix) {
+    void a_frame_in_a_frame_is_turned(Quarter top, String matrix) {
         Frame inner = new Frame(30, 20, 0, List.of(), List.of());
         Frame outer = new Frame(400, 400, 0, List.of(), List.of(new Node.Placed(100, 200, top, inner)));
         assertTrue(drawn(outer).elements("g").stream()
@@ -198,7 +198,7 @@ class SvgWriterTest {
     }
 
     @Test
-    void textThatIsTurnedIsTurnedAgainstTheClock() {
+    void text_that_is_turned_is_turned_against_the_clock() {
         Mark.Text draft = new Mark.Text(10, 20, 8, Face.BOLD, "DRAFT", Ink.BLACK, 30);
         Element text = drawn(new Frame(100, 50, 0, List.of(draft), List.of()))
                 .elements("text")

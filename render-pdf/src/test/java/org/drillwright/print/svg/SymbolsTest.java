@@ -37,7 +37,7 @@ class SymbolsTest {
     }
 
     @Example
-    void equalDrawingsAreWrittenOnceHoweverTheyAreSpoken() {
+    void equal_drawings_are_written_once_however_they_are_spoken() {
         Symbols symbols = new Symbols(Family.dejaVu());
         String one = symbols.picture(figure("One <thing>.", disc(10)), "picture");
         String same = symbols.picture(figure("Another.", new Mark.Named("disc", List.of(disc(10)))), "picture");
@@ -56,7 +56,7 @@ class SymbolsTest {
     }
 
     @Example
-    void linesWordsAndGreysAreDrawnToo() {
+    void lines_words_and_greys_are_drawn_too() {
         Symbols symbols = new Symbols(Family.dejaVu());
         symbols.sign(
                 BOX,
@@ -82,7 +82,7 @@ class SymbolsTest {
 
     /** What two drawings share is written once: a disc in both, alone in one of them. */
     @Example
-    void sharedOutlinesAreWrittenOnce() {
+    void shared_outlines_are_written_once() {
         Symbols symbols = new Symbols(Family.dejaVu());
         Mark shared = Mark.Shape.filled(
                 Outline.polygon(0, 0, 11, 3, 7, 20, 30, 41, 2, 33, 9, 17, 44, 5, 13, 49, 21, 6), Ink.BLACK);
@@ -102,7 +102,7 @@ class SymbolsTest {
 
     /** The same outlines elsewhere, in one drawing or two, are called there; what is drawn is where it was. */
     @Example
-    void whatStandsElsewhereIsWrittenOnceAsWell() {
+    void what_stands_elsewhere_is_written_once_as_well() {
         Symbols symbols = new Symbols(Family.dejaVu());
         List<Mark> thing = List.of(
                 new Mark.Contour(
@@ -146,7 +146,7 @@ class SymbolsTest {
      * half a unit for a curve made straight, half a unit for a corner left out, and what is lost by whole numbers.
      */
     @Property(tries = 60)
-    void pathsReadBackAreWhereTheyWere(@ForAll("outlines") List<Segment> outline) {
+    void paths_read_back_are_where_they_were(@ForAll("outlines") List<Segment> outline) {
         List<double[]> meant = places(outline, 25);
         List<double[]> drawn = places(read(Path.of(outline, 1).data()), 400);
         for (double[] place : meant) {

@@ -25,18 +25,18 @@ class CoverageTest {
                 "e\u0301",
                 "soft\u00ADhyphen, no-break\u00A0space, zero\u200Bwidth"
             })
-    void coversWhatSchoolsWrite(String text) {
+    void covers_what_schools_write(String text) {
         assertEquals(List.of(), coverage.missing(text));
     }
 
     @Test
-    void namesEachCharacterThatIsLackingOnce() {
+    void names_each_character_that_is_lacking_once() {
         assertEquals(List.of(0x1F93A, 0x5251), coverage.missing("\uD83E\uDD3A a \u5251 b \u5251"));
     }
 
     /** Saif, sword, in Hebrew letters and in Arabic ones; the same with points; in Syriac, which the font lacks. */
     @Test
-    void lettersAreCoveredWithTheirPointsAndForms() {
+    void letters_are_covered_with_their_points_and_forms() {
         assertEquals(List.of(), coverage.missing("\u05E1\u05D9\u05E3"));
         assertEquals(List.of(), coverage.missing("\u0633\u064A\u0641"));
         assertEquals(List.of(), coverage.missing("\u0633\u064E\u064A\u0641"));
@@ -46,7 +46,7 @@ class CoverageTest {
 
     /** A joiner between letters that it changes isn't lost, and has no glyph; between others it goes. */
     @Test
-    void joinersStayWhereTheyDoSomething() {
+    void joiners_stay_where_they_do_something() {
         assertEquals("\u0DC1\u0DCA\u200D\u0DBB\u0DD3", Wording.clean("\u0DC1\u0DCA\u200D\u0DBB\u0DD3"));
         assertEquals("\u06CC\u200C\u0631", Wording.clean("\u06CC\u200C\u0631"));
         assertEquals(List.of(), coverage.missing("\u06CC\u200C\u0631"));
@@ -54,7 +54,7 @@ class CoverageTest {
     }
 
     @Test
-    void controlCharactersAreLacking() {
+    void control_characters_are_lacking() {
         assertEquals(List.of(7), coverage.missing("bell\u0007"));
     }
 }

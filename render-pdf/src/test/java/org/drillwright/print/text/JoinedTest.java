@@ -27,12 +27,12 @@ class JoinedTest {
         "a non-joiner keeps apart and is not seen, 0645 06CC 200C 062E, FEE3 FBFD FEA5",
         "a letter drawn out joins both, 0628 0640 0628, FE91 0640 FE90"
     })
-    void lettersJoinAsTheStandardSays(String what, String letters, String forms) {
+    void letters_join_as_the_standard_says(String what, String letters, String forms) {
         assertEquals(forms, numbers(Joined.of(text(letters))), what);
     }
 
     @Test
-    void otherScriptsStayAsTheyAre() {
+    void other_scripts_stay_as_they_are() {
         String others = "Ash, \u00C9lodie, \u05E9\u05DC\u05D5\u05DD, \u0416\u0435\u043D\u044F";
         assertEquals(others, Joined.of(others));
     }

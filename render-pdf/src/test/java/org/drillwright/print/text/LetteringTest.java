@@ -20,7 +20,7 @@ class LetteringTest {
             دفاع                       | und | true
             4 – 6 (!)                  |     | false
             """)
-    void lettersTellDirectionAndLanguage(String text, String language, boolean rightToLeft) {
+    void letters_tell_direction_and_language(String text, String language, boolean rightToLeft) {
         assertEquals(rightToLeft, Lettering.isRightToLeft(text));
         assertEquals(language, Lettering.language(text).orElse(null));
     }

@@ -18,7 +18,7 @@ import org.drillwright.print.pdf.Family;
 class ParagraphProperties {
 
     @Property(tries = 300)
-    void everyLineFitsAndEveryLetterStays(
+    void every_line_fits_and_every_letter_stays(
             @ForAll @Size(min = 1, max = 25)
                     List<@NotBlank @StringLength(max = 30) @CharRange(from = 'a', to = 'z') String> words,
             @ForAll @DoubleRange(min = 3, max = 40) double measure) {

@@ -29,7 +29,7 @@ class StretchTest {
                 "مُحَمَّد | <مُحَمَّد>",
                 "x\u0323y | <x\u0323y>"
             })
-    void aWordWhoseLettersChangeIsSetAtOnce(String run, String cut) {
+    void a_word_whose_letters_change_is_set_at_once(String run, String cut) {
         String found = Stretch.of(run).stream()
                 .map(stretch -> stretch.shaped() ? "<" + stretch.text() + ">" : "'" + stretch.text() + "'")
                 .collect(Collectors.joining());

@@ -41,7 +41,7 @@ class VisualTest {
                 "false | \"the ABC word\"    | \"the CBA word\"",
                 "false | \"the ABC DE word\" | \"the ED CBA word\"",
             })
-    void lettersStandWhereTheyAreReadOnPaper(boolean rightToLeft, String text, String seen) {
+    void letters_stand_where_they_are_read_on_paper(boolean rightToLeft, String text, String seen) {
         assertEquals(seen, seen(Visual.of(hebrew(text), rightToLeft)));
     }
 }

@@ -60,7 +60,7 @@ class ProposalsOfNotesTest {
     }
 
     @Test
-    void aLargerCard() {
+    void a_larger_card() {
         String many =
                 Sentences.manyCards(3, CardSize.A7, Optional.of(CardSize.A5)).english();
         assertEquals(
@@ -75,7 +75,7 @@ class ProposalsOfNotesTest {
     }
 
     @Test
-    void anotherBack() {
+    void another_back() {
         assertEquals(
                 List.of("--card=a6 --back=pictures", "--card=a6 --back=safety"),
                 printed(

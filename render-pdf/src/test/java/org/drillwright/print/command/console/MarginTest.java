@@ -19,7 +19,7 @@ class MarginTest {
     }
 
     @Test
-    void aLongLineIsBrokenAtASpaceAndGoesOnUnderItsWords() {
+    void a_long_line_is_broken_at_a_space_and_goes_on_under_its_words() {
         assertEquals(
                 "The quick brown fox jumps over the lazy\ndog, and then it lies down again.\n",
                 at(40, SENTENCE + "\n"));
@@ -32,26 +32,26 @@ class MarginTest {
     }
 
     @Test
-    void whatFitsStaysAsItIs() {
+    void what_fits_stays_as_it_is() {
         assertEquals("a  b   c\n\n", at(80, "a  b   c\n\n"));
         assertEquals(SENTENCE, at(80, SENTENCE));
     }
 
     /** A caret in the line below points into it. */
     @Test
-    void aQuotedLineOfAFileStaysWhole() {
+    void a_quoted_line_of_a_file_stays_whole() {
         String quoted = "  14 |     follower: Parry octave and riposte straight to the high inside line.\n";
         assertEquals(quoted, at(40, quoted));
     }
 
     @Test
-    void coloursTakeNoRoom() {
+    void colours_take_no_room() {
         String painted = "\u001B[1mThe quick brown fox\u001B[0m jumps over the lazy dog";
         assertEquals(painted, at(43, painted));
     }
 
     @Test
-    void aQuestionsOwnWordsCountUntilItIsAnswered() {
+    void a_questions_own_words_count_until_it_is_answered() {
         Margin margin = new Margin(() -> 39);
         margin.within("A question of some length: ");
         assertEquals("which is\nthis one", margin.within("which is this one"));
@@ -61,7 +61,7 @@ class MarginTest {
     }
 
     @Property(tries = 200)
-    void noWordIsLostAndNoLineIsTooLong(@ForAll @IntRange(min = 20, max = 90) int width) {
+    void no_word_is_lost_and_no_line_is_too_long(@ForAll @IntRange(min = 20, max = 90) int width) {
         String broken = at(width, "   2  " + SENTENCE);
         assertEquals("2 " + SENTENCE, words(broken));
         assertTrue(broken.lines().allMatch(line -> line.length() <= width), broken);

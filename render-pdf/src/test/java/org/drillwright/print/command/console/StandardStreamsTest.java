@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class StandardStreamsTest {
 
     @Test
-    void colourIsForTerminalsThatKnowItAndOwnersWhoWantIt() {
+    void colour_is_for_terminals_that_know_it_and_owners_who_want_it() {
         assertEquals(true, StandardStreams.allowsColour(Map.of("TERM", "xterm"), "Linux"));
         assertEquals(false, StandardStreams.allowsColour(Map.of("TERM", "xterm", "NO_COLOR", "1"), "Linux"));
         assertEquals(true, StandardStreams.allowsColour(Map.of("TERM", "xterm", "NO_COLOR", ""), "Linux"));

@@ -21,7 +21,7 @@ class SystemOpenerTest {
                 "Mac OS X   | open                                 | open -t",
                 "Windows 11 | rundll32 url.dll,FileProtocolHandler | notepad"
             })
-    void eachSystemHasItsWay(String system, String opens, String edits) {
+    void each_system_has_its_way(String system, String opens, String edits) {
         SystemOpener opener = new SystemOpener(system, Map.of());
         assertEquals(opens + " http://127.0.0.1:1/", String.join(" ", opener.opening("http://127.0.0.1:1/")));
         assertEquals(edits + " x.yaml", String.join(" ", opener.editing(Path.of("x.yaml"))));
@@ -29,7 +29,7 @@ class SystemOpenerTest {
 
     /** There xdg-open would take the terminal for a browser of text. */
     @Test
-    void withoutAScreenNothingIsStarted() {
+    void without_a_screen_nothing_is_started() {
         SystemOpener opener = new SystemOpener("Linux", Map.of("DISPLAY", ""));
         assertFalse(opener.open("http://127.0.0.1:1/"));
         assertFalse(opener.edit(Path.of("x.yaml")));

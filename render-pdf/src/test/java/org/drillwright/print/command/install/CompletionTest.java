@@ -65,18 +65,18 @@ class CompletionTest {
     }
 
     @Test
-    void aBegunCommandIsCompleted() throws Exception {
+    void a_begun_command_is_completed() throws Exception {
         assertEquals(Set.of("check"), offered("ch"));
         assertTrue(offered("").containsAll(Set.of("check", "cards", "pairs", "identify")));
     }
 
     @Test
-    void aBegunOptionIsCompleted() throws Exception {
+    void a_begun_option_is_completed() throws Exception {
         assertEquals(Set.of("--strict"), offered("check", "--str"));
     }
 
     @Test
-    void anOptionsWordsAreThoseThatItTakes() throws Exception {
+    void an_options_words_are_those_that_it_takes() throws Exception {
         assertEquals(Set.of("text", "line", "json", "sarif"), offered("check", "--format", ""));
         assertEquals(
                 Set.of("a7", "a6", "a5", "3x5", "4x6", "5x8", "quarter-letter", "half-letter", "wall-a4", "wall-a3"),
@@ -87,7 +87,7 @@ class CompletionTest {
 
     /** The program itself tells the names; here a script stands for it, which says what it was asked. */
     @Test
-    void namesOfTheSchoolAreAskedFor() throws Exception {
+    void names_of_the_school_are_asked_for() throws Exception {
         Path program = folder.resolve("program");
         Files.writeString(program, "#!/bin/sh\nprintf '%s\\n' \"$*\" \"$1-$2\" \"other\"\n");
         assertTrue(program.toFile().setExecutable(true));
@@ -105,7 +105,7 @@ class CompletionTest {
     }
 
     @Test
-    void aCommandsWordIsOffered() throws Exception {
+    void a_commands_word_is_offered() throws Exception {
         assertEquals(Set.of("class", "drill", "roster", "school", "term"), offered("schema", ""));
     }
 }

@@ -35,7 +35,7 @@ class ManualPageTest {
     }
 
     @Test
-    void eachCommandHasAPage() {
+    void each_command_has_a_page() {
         assertTrue(PAGES.keySet()
                 .containsAll(List.of("drillwright", "drillwright-check", "drillwright-cards", "drillwright-identify")));
         PAGES.values()
@@ -45,7 +45,7 @@ class ManualPageTest {
     }
 
     @Test
-    void sectionsStandInTheUsualOrder() {
+    void sections_stand_in_the_usual_order() {
         assertEquals(
                 List.of("NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "EXIT STATUS", "CAUTIONS", "SEE ALSO"),
                 sections(PAGES.getOrDefault("drillwright-check", "")));
@@ -70,7 +70,7 @@ class ManualPageTest {
             es | NOMBRE SINOPSIS DESCRIPCIÓN OPCIONES ESTADO DE SALIDA PRECAUCIONES VÉASE TAMBIÉN | Ninguna comprobación hace seguro un ejercicio.
             de | BEZEICHNUNG ÜBERSICHT BESCHREIBUNG OPTIONEN EXIT\\-STATUS VORSICHT SIEHE AUCH | Keine Prüfung macht eine Übung sicher.
             """)
-    void otherLanguagesHaveTheirOwnSectionsAndWords(String language, String sections, String caution) {
+    void other_languages_have_their_own_sections_and_words(String language, String sections, String caution) {
         Map<String, String> pages = pages(Locale.forLanguageTag(language));
         assertEquals(PAGES.keySet(), pages.keySet());
         assertEquals(sections, String.join(" ", sections(pages.getOrDefault("drillwright-check", ""))));
@@ -79,20 +79,20 @@ class ManualPageTest {
     }
 
     @Test
-    void commandsStandByWhatOneIsDoing() {
+    void commands_stand_by_what_one_is_doing() {
         String page = PAGES.getOrDefault("drillwright", "");
         assertTrue(page.contains("\n.SS \"Teach\"\n.TP\n\\fBlesson\\fR\nIn class: "), page);
     }
 
     @Test
-    void optionsAreNamedAsTheyAreTyped() {
+    void options_are_named_as_they_are_typed() {
         String cards = PAGES.getOrDefault("drillwright-cards", "");
         assertTrue(cards.contains("\n.TP\n\\fB\\-\\-card=SIZE\\fR\n"), cards);
         assertTrue(cards.contains("\\-\\-test\\-sheet"), cards);
     }
 
     @Test
-    void noLineCanBeTakenForAMacroThatIsNone() {
+    void no_line_can_be_taken_for_a_macro_that_is_none() {
         PAGES.forEach((name, page) -> page.lines()
                 .filter(line -> line.startsWith("."))
                 .forEach(line -> assertTrue(line.matches("\\.(TH|SH|SS|TP|PP)( .*)?"), name + ": " + line)));
@@ -110,13 +110,13 @@ class ManualPageTest {
     }
 
     @Test
-    void noPageSaysThatADrillIsSafe() {
+    void no_page_says_that_a_drill_is_safe() {
         PAGES.forEach((name, page) -> assertTrue(page.contains("No check makes a drill safe."), name));
         PAGES.forEach((name, page) -> assertFalse(page.contains("%n"), name));
     }
 
     @Test
-    void pagesAndScriptAreWrittenWhereTheyArePackedFrom(@TempDir Path folder) throws IOException {
+    void pages_and_script_are_written_where_they_are_packed_from(@TempDir Path folder) throws IOException {
         WriteManual.main(new String[] {folder.toString(), "2026-09-01"});
         for (String place : List.of("man1", "fr/man1", "it/man1", "es/man1", "de/man1")) {
             try (Stream<Path> pages = Files.list(folder.resolve("man").resolve(place))) {

@@ -20,14 +20,14 @@ class RehearsalTest {
     }
 
     @Test
-    void nothingOfItIsLeft() throws IOException {
+    void nothing_of_it_is_left() throws IOException {
         Set<Path> before = rehearsals();
         Rehearsal.main(new String[0]);
         assertEquals(before, rehearsals());
     }
 
     @Test
-    void whatIsRehearsedSucceeds() throws IOException {
+    void what_is_rehearsed_succeeds() throws IOException {
         Rehearsal.day().forEach((command, code) -> assertEquals(0, code, () -> String.join(" ", command)));
     }
 }

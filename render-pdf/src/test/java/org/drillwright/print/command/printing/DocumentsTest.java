@@ -58,7 +58,7 @@ class DocumentsTest {
     }
 
     @Test
-    void volumesHoldWholeDrillsInTheirOrder() throws IOException {
+    void volumes_hold_whole_drills_in_their_order() throws IOException {
         Documents documents = documents(3);
         documents.take(drill("a", 2));
         documents.take(drill("b", 2));
@@ -74,7 +74,7 @@ class DocumentsTest {
     }
 
     @Test
-    void aDrillOfMoreCardsThanAVolumeHoldsStandsAlone() throws IOException {
+    void a_drill_of_more_cards_than_a_volume_holds_stands_alone() throws IOException {
         Documents documents = documents(1);
         documents.take(drill("a", 1));
         documents.take(drill("b", 2));
@@ -85,7 +85,7 @@ class DocumentsTest {
     }
 
     @Test
-    void nothingIsInPlaceBeforeAllIsWholeAndNothingStaysOfWhatIsGivenUp() throws IOException {
+    void nothing_is_in_place_before_all_is_whole_and_nothing_stays_of_what_is_given_up() throws IOException {
         Documents documents = documents(1);
         documents.take(drill("a", 1));
         documents.take(drill("b", 1));

@@ -21,7 +21,7 @@ class BrowserTest extends InBrowser {
     private static final String PAYLOAD = "\"><img src=x onerror=\"window.got=1\"><script>window.got=1</script>";
 
     @Test
-    void aSaveWithAMistakeShowsTheFindingBesideTheLine() {
+    void a_save_with_a_mistake_shows_the_finding_beside_the_line() {
         save(SchoolFiles.riposte().replace("Parry quarte", "Parry octave"));
         page.waitFor(() -> page.text("verdict").contains("error"));
         WebElement row = browser().findElement(By.xpath("//li[.//mark[text()='Parry octave']]"));
@@ -37,7 +37,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void steppingShowsTheNextPictureAndBackTheOneBefore() {
+    void stepping_shows_the_next_picture_and_back_the_one_before() {
         page.waitFor(() -> page.picture().matches("Leader .*thrust into .*high inside line.*"));
         assertEquals("Count 1", page.text("count"));
         String first = page.picture();
@@ -53,7 +53,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void playGoesOnAtTheDrillsTempoToTheEnd() {
+    void play_goes_on_at_the_drills_tempo_to_the_end() {
         save(SchoolFiles.riposte().replace("steps:", "tempo: 0.5\nsteps:"));
         page.waitFor(() -> page.text("tempo").equals("0.5 s a count, the drill's tempo"));
         page.at("play").click();
@@ -63,14 +63,14 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void theCountThatWasEditedIsShown() {
+    void the_count_that_was_edited_is_shown() {
         save(SchoolFiles.riposte().replace("Return to guard in sixte.", "Return to guard in quarte."));
         page.waitFor(() -> page.text("count").equals("Count 3"));
         page.waitFor(() -> page.text("turns").contains("in quarte"));
     }
 
     @Test
-    void theKeyboardAloneDoesIt() {
+    void the_keyboard_alone_does_it() {
         page.script("document.getElementById('back').focus()");
         page.press(Keys.TAB);
         page.press(Keys.TAB);
@@ -90,7 +90,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void theFocusStaysInTheListAndInTheFilter() {
+    void the_focus_stays_in_the_list_and_in_the_filter() {
         page.script("document.querySelector('#drills a[href=\"#straight.yaml\"]').focus()");
         save(SchoolFiles.withoutSafety());
         page.waitFor(() -> page.text("verdict").contains("1 error"));
@@ -104,7 +104,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void partsHaveNamesAndRolesForWhoHearsThem() {
+    void parts_have_names_and_roles_for_who_hears_them() {
         assertEquals("navigation", browser().findElement(By.tagName("nav")).getAriaRole());
         assertEquals("main", page.at("main").getAriaRole());
         assertEquals("status", page.at("status").getAriaRole());
@@ -124,7 +124,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void whatIsUnknownLooksSo() {
+    void what_is_unknown_looks_so() {
         save(SchoolFiles.riposte().replace("Parry quarte.", "Frobnicate the blade."));
         page.waitFor(() -> page.text("turns").contains("Frobnicate"));
         page.waitFor(() -> page.text("read").contains("Not judged"));
@@ -136,7 +136,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void payloadsInADrillAreWordsAndNothingElse() {
+    void payloads_in_a_drill_are_words_and_nothing_else() {
         String quoted = "'" + PAYLOAD + "'";
         save(SchoolFiles.riposte()
                 .replace("Parry of quarte, straight riposte", quoted)
@@ -155,13 +155,13 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void evenOurOwnScriptCannotMakeMarkupOfText() {
+    void even_our_own_script_cannot_make_markup_of_text() {
         assertThrows(
                 JavascriptException.class, () -> page.script("document.body.innerHTML = '<b>' + arguments[0]", "x"));
     }
 
     @Test
-    void nothingComesFromElsewhere() {
+    void nothing_comes_from_elsewhere() {
         page.at("step").click();
         page.script("document.querySelector('#words summary').focus()");
         page.press(Keys.ENTER);
@@ -172,7 +172,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void aDeletedFileAndOneThatComesBack() throws Exception {
+    void a_deleted_file_and_one_that_comes_back() throws Exception {
         Files.delete(folder.resolve("riposte.yaml"));
         page.waitFor(() -> page.text("title").equals("This drill is not there"));
         assertFalse(page.at("drill").isDisplayed());
@@ -182,7 +182,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void aHalfWrittenFileKeepsItsCard() {
+    void a_half_written_file_keeps_its_card() {
         page.waitFor(() -> page.card().contains("Parryquarte."));
         save(SchoolFiles.riposte().substring(0, 400) + "  oops: [");
         page.waitFor(() -> page.at("kept").isDisplayed());
@@ -192,7 +192,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void twoHundredDrills() {
+    void two_hundred_drills() {
         for (int number = 0; number < 200; number++) {
             files.with(
                     "many/drill-" + number + ".yaml", SchoolFiles.riposte().replace("Parry of", number + ". Parry of"));
@@ -207,7 +207,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void anEmptyFolderShowsADrillToCopy() throws Exception {
+    void an_empty_folder_shows_a_drill_to_copy() throws Exception {
         for (String name : List.of("riposte.yaml", "straight.yaml", "feet/steps.yaml")) {
             Files.delete(folder.resolve(name));
         }
@@ -219,7 +219,7 @@ class BrowserTest extends InBrowser {
 
     /** The browser's own widths without the stated lengths: the card is seen in the type that it is printed in. */
     @Test
-    void theCardIsSetInItsOwnType() {
+    void the_card_is_set_in_its_own_type() {
         page.waitFor(() -> page.card().contains("Parryquarte."));
         Object worst = page.script("return document.fonts.ready.then(() => Math.max(..."
                 + "[...document.querySelectorAll('#cards text')].map(text => {"
@@ -231,7 +231,7 @@ class BrowserTest extends InBrowser {
 
     /** No sideways scrolling at 320 CSS pixels: WCAG 2.2, 1.4.10. */
     @Test
-    void aNarrowWindowNeedsNoSidewaysScrolling() {
+    void a_narrow_window_needs_no_sideways_scrolling() {
         page.screen(320, 800);
         assertEquals(
                 true,
@@ -239,7 +239,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void nothingGlidesForWhoWantsNoMotion() {
+    void nothing_glides_for_who_wants_no_motion() {
         page.prefers("prefers-reduced-motion", "reduce");
         assertEquals("auto", page.script("return getComputedStyle(document.documentElement).scrollBehavior"));
         page.prefers("prefers-reduced-motion", "no-preference");
@@ -248,7 +248,7 @@ class BrowserTest extends InBrowser {
     }
 
     @Test
-    void theEndOfTheProgramIsSaid() {
+    void the_end_of_the_program_is_said() {
         visit.close();
         page.waitFor(() -> page.text("status").startsWith("The program has ended"));
     }

@@ -17,12 +17,12 @@ class JudgedInBrowserTest extends InBrowser {
     }
 
     @Test
-    void aDrillWithoutFindings() {
+    void a_drill_without_findings() {
         judge();
     }
 
     @Test
-    void aDrillWithFindingsAndEverythingOpen() {
+    void a_drill_with_findings_and_everything_open() {
         save(SchoolFiles.withoutSafety());
         page.waitFor(() -> page.text("verdict").contains("1 error"));
         page.script("document.querySelectorAll('details').forEach(one => one.open = true)");
@@ -32,7 +32,7 @@ class JudgedInBrowserTest extends InBrowser {
     }
 
     @Test
-    void settingsThatCannotBeUsedAtTheEndOfThePhrase() {
+    void settings_that_cannot_be_used_at_the_end_of_the_phrase() {
         page.script("document.querySelector('#counts li:last-child button').click()");
         files.with("school.yaml", SchoolFiles.SETTINGS + "sheeet: a4\n");
         page.waitFor(() -> page.at("kept").isDisplayed());
@@ -40,7 +40,7 @@ class JudgedInBrowserTest extends InBrowser {
     }
 
     @Test
-    void aNarrowWindow() {
+    void a_narrow_window() {
         page.screen(320, 700);
         judge();
     }

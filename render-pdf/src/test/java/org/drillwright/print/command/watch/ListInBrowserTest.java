@@ -22,7 +22,7 @@ class ListInBrowserTest extends InBrowser {
     }
 
     @Test
-    void theListHasLevels() {
+    void the_list_has_levels() {
         assertEquals(List.of("beginner", "intermediate"), seen("#drills h2"));
         assertEquals(List.of("Steps by the call"), seen("#drills .level:first-child li"));
         files.with("feet/steps.yaml", SchoolFiles.steps().replace("level: beginner", "level: training"));
@@ -32,7 +32,7 @@ class ListInBrowserTest extends InBrowser {
     }
 
     @Test
-    void withFindingsOnly() {
+    void with_findings_only() {
         save(SchoolFiles.withoutSafety());
         page.waitFor(() -> page.text("verdict").contains("1 error"));
         page.at("found-only").click();
@@ -46,7 +46,7 @@ class ListInBrowserTest extends InBrowser {
     }
 
     @Test
-    void theWayOutStandsInTheBanner() {
+    void the_way_out_stands_in_the_banner() {
         save(SchoolFiles.riposte().replace("level: intermediate", "level: intermediat"));
         page.waitFor(() -> page.at("worst").isDisplayed());
         assertTrue(page.text("worst").contains("Did you mean 'intermediate'?"), page.text("worst"));
@@ -54,7 +54,7 @@ class ListInBrowserTest extends InBrowser {
     }
 
     @Test
-    void aSlipOfTheSettingsIsNotLaidAtADrillsDoor() {
+    void a_slip_of_the_settings_is_not_laid_at_a_drills_door() {
         files.with("school.yaml", SchoolFiles.SETTINGS + "sheeet: a4\n");
         page.waitFor(() -> page.text("trouble").contains("sheeet"));
         page.waitFor(() -> page.at("kept").isDisplayed());
@@ -70,7 +70,7 @@ class ListInBrowserTest extends InBrowser {
     }
 
     @Test
-    void aDrillWithAnotherNameIsFollowed() throws Exception {
+    void a_drill_with_another_name_is_followed() throws Exception {
         page.at("step").click();
         page.script("document.querySelector('#drills a[href=\"#riposte.yaml\"]').focus()");
         String focus = page.focus();
@@ -89,7 +89,7 @@ class ListInBrowserTest extends InBrowser {
 
     /** A page that nobody sees hears no news, and finds the new name when it is seen again. */
     @Test
-    void aDrillRenamedBehindThePagesBackIsFollowed() throws Exception {
+    void a_drill_renamed_behind_the_pages_back_is_followed() throws Exception {
         Files.move(folder.resolve("riposte.yaml"), folder.resolve("other.yaml"));
         page.waitFor(() -> page.text("verdict").startsWith("other.yaml"));
         page.script("location.hash = '#riposte.yaml'; location.reload()");

@@ -25,7 +25,7 @@ class OpenPagesTest {
     private static final int MANY = 3 * News.READERS;
 
     @Test
-    void asManyAreToldNewsAsTheBoundSaysAndWhoGoesLeavesRoom() throws Exception {
+    void as_many_are_told_news_as_the_bound_says_and_who_goes_leaves_room() throws Exception {
         News news = new News();
         try (LoopbackServer server = LoopbackServer.open(0, (path, query) -> Optional.empty(), news, Locale.ENGLISH)) {
             for (int round = 0; round < 5; round++) {

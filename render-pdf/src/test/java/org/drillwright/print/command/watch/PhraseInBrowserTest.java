@@ -38,7 +38,7 @@ class PhraseInBrowserTest extends InBrowser {
     }
 
     @Test
-    void fromOneCountToTheNextTheFiguresAreOnTheirWay() {
+    void from_one_count_to_the_next_the_figures_are_on_their_way() {
         stand();
         String first = drawn();
         page.script("window.seen = new Set(); new MutationObserver(() => { const one = document.querySelector("
@@ -53,7 +53,7 @@ class PhraseInBrowserTest extends InBrowser {
 
     /** "Motion animation triggered by interaction can be disabled": WCAG 2.2, 2.3.3. */
     @Test
-    void whoWantsNoMotionSeesThePosesAlone() {
+    void who_wants_no_motion_sees_the_poses_alone() {
         page.prefers("prefers-reduced-motion", "reduce");
         stand();
         String first = drawn();
@@ -68,7 +68,7 @@ class PhraseInBrowserTest extends InBrowser {
     /** First the parry, then the riposte: as on the back of the card and on the phone. */
     @ParameterizedTest
     @ValueSource(strings = {"no-preference", "reduce"})
-    void ofACountWithTwoStrokesBothAreSeen(String motion) {
+    void of_a_count_with_two_strokes_both_are_seen(String motion) {
         page.prefers("prefers-reduced-motion", motion);
         stand();
         page.script("window.seen = []; new MutationObserver(() => { for (const sign of ['ticks', 'star']) {"
@@ -82,7 +82,7 @@ class PhraseInBrowserTest extends InBrowser {
     }
 
     @Test
-    void whoStepsOnWhileTheyMoveIsThereAtOnce() {
+    void who_steps_on_while_they_move_is_there_at_once() {
         stand();
         page.at("step").click();
         page.waitFor(this::moves);
@@ -99,7 +99,7 @@ class PhraseInBrowserTest extends InBrowser {
 
     /** What is read aloud of the picture is the count that is shown, also while the figures are on their way to it. */
     @Test
-    void thePictureIsNamedByTheCountFromTheBeginning() {
+    void the_picture_is_named_by_the_count_from_the_beginning() {
         stand();
         page.at("step").click();
         page.waitFor(this::moves);
@@ -109,7 +109,7 @@ class PhraseInBrowserTest extends InBrowser {
     }
 
     @Test
-    void aSaveShowsThePoseAtOnce() {
+    void a_save_shows_the_pose_at_once() {
         stand();
         page.script("window.moved = 0; new MutationObserver(() => window.moved++)"
                 + ".observe(document.getElementById('picture'), {attributes: true})");
@@ -120,7 +120,7 @@ class PhraseInBrowserTest extends InBrowser {
     }
 
     @Test
-    void theArrowKeysStep() {
+    void the_arrow_keys_step() {
         List<String> seen = new ArrayList<>();
         page.script("document.getElementById('main').focus()");
         page.press(Keys.ARROW_LEFT);
@@ -135,7 +135,7 @@ class PhraseInBrowserTest extends InBrowser {
     }
 
     @Test
-    void inAFieldTheArrowKeysAreTheFields() {
+    void in_a_field_the_arrow_keys_are_the_fields() {
         page.at("filter").sendKeys("parry", Keys.ARROW_LEFT, Keys.ARROW_LEFT, "x");
         assertEquals("Count 1", page.text("count"));
         assertEquals("parxry", page.script("return document.getElementById('filter').value"));
@@ -150,7 +150,7 @@ class PhraseInBrowserTest extends InBrowser {
 
     /** Also at the lower end of the page, which a picture or a text that shrinks would pull up. */
     @Test
-    void theButtonsStayUnderThePointer() {
+    void the_buttons_stay_under_the_pointer() {
         for (int height : List.of(900, 500)) {
             page.screen(640, height);
             page.script("document.getElementById('step').scrollIntoView({block: 'center', behavior: 'instant'})");
@@ -168,7 +168,7 @@ class PhraseInBrowserTest extends InBrowser {
     }
 
     @Test
-    void atEitherEndTheButtonLooksIt() {
+    void at_either_end_the_button_looks_it() {
         WebElement back = page.at("back");
         String colour = back.getCssValue("color");
         assertEquals("solid", back.getCssValue("border-top-style"));
@@ -183,7 +183,7 @@ class PhraseInBrowserTest extends InBrowser {
 
     /** Where the system's colours are forced, our backgrounds are not shown; the current count has the system's own. */
     @Test
-    void forcedColoursShowTheCurrentCount() {
+    void forced_colours_show_the_current_count() {
         page.prefers("forced-colors", "active");
         WebElement current = browser().findElement(By.cssSelector("#counts [aria-current]"));
         WebElement other = browser().findElement(By.cssSelector("#counts button:not([aria-current])"));
@@ -192,7 +192,7 @@ class PhraseInBrowserTest extends InBrowser {
     }
 
     @Test
-    void theKeyIsAtHand() {
+    void the_key_is_at_hand() {
         browser().findElement(By.cssSelector("#key summary")).click();
         page.waitFor(() -> !browser().findElements(By.cssSelector("#signs li")).isEmpty());
         List<WebElement> signs = browser().findElements(By.cssSelector("#signs li"));

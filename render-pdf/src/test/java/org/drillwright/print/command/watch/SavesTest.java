@@ -37,7 +37,7 @@ class SavesTest {
     }
 
     @Test
-    void aMistakeIsToldAndFound() throws Exception {
+    void a_mistake_is_told_and_found() throws Exception {
         files.with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte", "Parry octave"));
         assertTrue(visit.news().contains("\"changed\":[\"riposte.yaml\"],\"gone\":[]"));
         String drill = visit.drill("riposte.yaml");
@@ -50,13 +50,13 @@ class SavesTest {
     }
 
     @Test
-    void aSaveThatChangesNothingIsNotTold() throws Exception {
+    void a_save_that_changes_nothing_is_not_told() throws Exception {
         files.with("riposte.yaml", SchoolFiles.riposte()).with("notes.txt", "no drill");
         assertTrue(visit.isSilent(2500));
     }
 
     @Test
-    void aHalfWrittenFileKeepsItsLastCard() throws Exception {
+    void a_half_written_file_keeps_its_last_card() throws Exception {
         String whole = visit.card("riposte.yaml");
         String half = SchoolFiles.riposte().substring(0, SchoolFiles.riposte().indexOf("follower: Parry") + 5);
         files.with("riposte.yaml", half);
@@ -69,14 +69,14 @@ class SavesTest {
     }
 
     @Test
-    void anEmptiedFileIsSaid() throws Exception {
+    void an_emptied_file_is_said() throws Exception {
         files.with("riposte.yaml", "");
         assertTrue(visit.news().contains("\"riposte.yaml\""));
         assertTrue(visit.drill("riposte.yaml").contains("\"stale\":true"));
     }
 
     @Test
-    void aDeletedFileIsGoneAndANewOneIsThere() throws Exception {
+    void a_deleted_file_is_gone_and_a_new_one_is_there() throws Exception {
         Files.delete(folder.resolve("feet/steps.yaml"));
         assertTrue(visit.news().contains("\"gone\":[\"feet/steps.yaml\"]"));
         assertEquals(404, visit.get("/drill?name=feet/steps.yaml").statusCode());
@@ -86,7 +86,7 @@ class SavesTest {
     }
 
     @Test
-    void brokenSettingsAreSaidAndMended() throws Exception {
+    void broken_settings_are_said_and_mended() throws Exception {
         files.with("school.yaml", "sheet: b5\n");
         visit.news();
         String school = visit.get("/school").body();
@@ -98,7 +98,7 @@ class SavesTest {
     }
 
     @Test
-    void aFontThatCannotBeUsedIsSaid() throws Exception {
+    void a_font_that_cannot_be_used_is_said() throws Exception {
         files.with("school.yaml", SchoolFiles.SETTINGS + "font: {regular: no.ttf, bold: no.ttf}\n");
         visit.news();
         String school = visit.get("/school").body();
@@ -107,7 +107,7 @@ class SavesTest {
     }
 
     @Test
-    void aFolderThatGoesIsSaid() throws Exception {
+    void a_folder_that_goes_is_said() throws Exception {
         Path inner = folder.resolve("inner");
         SchoolFiles.sound(inner);
         try (Visit other = new Visit(inner).listening()) {
@@ -118,7 +118,7 @@ class SavesTest {
     }
 
     @Test
-    void whatIsUnknownIsSaidSo() throws Exception {
+    void what_is_unknown_is_said_so() throws Exception {
         files.with("riposte.yaml", SchoolFiles.riposte().replace("Parry quarte.", "Frobnicate the blade."));
         visit.news();
         String drill = visit.drill("riposte.yaml");
@@ -132,7 +132,7 @@ class SavesTest {
     }
 
     @Test
-    void twoHundredDrillsFollowASave() throws Exception {
+    void two_hundred_drills_follow_a_save() throws Exception {
         for (int number = 0; number < 200; number++) {
             files.with(
                     "many/drill-" + number + ".yaml", SchoolFiles.riposte().replace("Parry of", number + ". Parry of"));

@@ -65,7 +65,7 @@ class ServedTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"127.0.0.1:", "localhost:", "LOCALHOST:", "[::1]:"})
-    void itsOwnNamesAreAnswered(String name) throws Exception {
+    void its_own_names_are_answered(String name) throws Exception {
         assertEquals(200, line().status("GET / HTTP/1.1", "Host: " + name + visit.port()));
     }
 
@@ -82,7 +82,7 @@ class ServedTest {
         "Host: user@127.0.0.1:PORT",
         "X-Forwarded-Host: 127.0.0.1:PORT"
     })
-    void otherNamesAreNot(String header) throws Exception {
+    void other_names_are_not(String header) throws Exception {
         String sent = header.replace("PORT", String.valueOf(visit.port()));
         for (String path : List.of("/", "/school", "/news", "/page.js")) {
             String answer = line().send("GET " + path + " HTTP/1.1", sent);
@@ -92,14 +92,14 @@ class ServedTest {
     }
 
     @Test
-    void twoNamesOrAWholeAddressAreNoName() throws Exception {
+    void two_names_or_a_whole_address_are_no_name() throws Exception {
         String own = "127.0.0.1:" + visit.port();
         assertEquals(403, line().status("GET / HTTP/1.1", "Host: " + own, "Host: evil.example"));
         assertEquals(403, line().status("GET http://evil.example/ HTTP/1.1", "Host: " + own));
     }
 
     @Test
-    void onlyThisComputerIsBoundTo() throws Exception {
+    void only_this_computer_is_bound_to() throws Exception {
         for (NetworkInterface network : NetworkInterface.networkInterfaces().toList()) {
             for (InetAddress address : network.inetAddresses().toList()) {
                 if (!address.isLoopbackAddress()) {
@@ -112,7 +112,7 @@ class ServedTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"/", "/page.css", "/page.js", "/school", "/words", "/example", "/font/bold", "/nothing"})
-    void everyAnswerHasItsManners(String path) throws Exception {
+    void every_answer_has_its_manners(String path) throws Exception {
         HttpHeaders headers = visit.get(path).headers();
         String content = headers.firstValue("Content-Security-Policy").orElseThrow();
         assertTrue(content.startsWith("default-src 'none'; script-src 'self'; "), content);
@@ -126,7 +126,7 @@ class ServedTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"POST", "PUT", "DELETE", "OPTIONS", "HEAD", "TRACE"})
-    void onlyGetIsAnswered(String method) throws Exception {
+    void only_get_is_answered(String method) throws Exception {
         assertEquals(405, line().status(method + " / HTTP/1.1", "Host: 127.0.0.1:" + visit.port()));
     }
 
@@ -161,14 +161,14 @@ class ServedTest {
                 "/sign?at=99",
                 "/sign"
             })
-    void whatIsNotThereIsNotFound(String path) throws Exception {
+    void what_is_not_there_is_not_found(String path) throws Exception {
         int status = line().status("GET " + path + " HTTP/1.1", "Host: 127.0.0.1:" + visit.port());
         // What is no address at all is refused before we see it.
         assertTrue(status == 404 || (path.contains("%ZZ") && status == 400), path + ": " + status);
     }
 
     @Test
-    void whatIsThereIsFound() throws Exception {
+    void what_is_there_is_found() throws Exception {
         assertTrue(visit.get("/school").body().contains("\"name\":\"feet/steps.yaml\""));
         assertTrue(visit.drill("riposte.yaml").contains("\"title\":\"Parry of quarte, straight riposte\""));
         assertEquals(200, visit.get("/picture?name=riposte.yaml&at=4").statusCode());
@@ -184,7 +184,7 @@ class ServedTest {
     }
 
     @Test
-    void thePageHoldsNoScriptAndNoStyleOfItsOwnAndFetchesNothingFromElsewhere() throws Exception {
+    void the_page_holds_no_script_and_no_style_of_its_own_and_fetches_nothing_from_elsewhere() throws Exception {
         String page = visit.get("/").body();
         assertFalse(page.matches("(?s).*(<style|style=|<script(?! type=\"module\" src=\"/)|\\son[a-z]+=).*"), page);
         for (String file :
@@ -202,7 +202,7 @@ class ServedTest {
     }
 
     @Test
-    void aPortThatIsTakenIsSaidInASentence() throws Exception {
+    void a_port_that_is_taken_is_said_in_a_sentence() throws Exception {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             CannotRun said = assertThrows(
                     CannotRun.class,

@@ -34,7 +34,7 @@ class WholeFileTest {
     Path folder;
 
     @Test
-    void newFileIsKeptBesideOneThatIsHeldOpen() throws IOException {
+    void new_file_is_kept_beside_one_that_is_held_open() throws IOException {
         Path target = Files.writeString(folder.resolve("cards.pdf"), "%PDF-old");
         WholeFile file = new WholeFile(target, (part, to) -> {
             if (to.equals(target)) {
@@ -49,7 +49,7 @@ class WholeFileTest {
     }
 
     @Test
-    void linkStaysALink() throws IOException {
+    void link_stays_a_link() throws IOException {
         Path real = Files.writeString(folder.resolve("real.pdf"), "%PDF-old");
         Path link = Files.createSymbolicLink(folder.resolve("link.pdf"), real);
         new WholeFile(link).write(NEW);
@@ -60,7 +60,7 @@ class WholeFileTest {
     @ParameterizedTest
     @ValueSource(strings = {"rw-------", "rw-r-----", "rw-rw-rw-", "r--r--r--"})
     @DisabledOnOs(OS.WINDOWS)
-    void rightsStayAsTheyWere(String rights) throws IOException {
+    void rights_stay_as_they_were(String rights) throws IOException {
         for (Writing writing : WRITINGS) {
             Path file = Files.writeString(folder.resolve("cards.pdf"), "%PDF-old");
             Files.setPosixFilePermissions(file, PosixFilePermissions.fromString(rights));
@@ -86,7 +86,7 @@ class WholeFileTest {
 
     @Test
     @DisabledOnOs(OS.WINDOWS)
-    void theGroupStaysToo() throws IOException {
+    void the_group_stays_too() throws IOException {
         Path file = Files.writeString(folder.resolve("cards.pdf"), "%PDF-old");
         PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
         GroupPrincipal other;
@@ -105,7 +105,7 @@ class WholeFileTest {
     /** Nobody else sees what is written before it has the narrow rights of what it replaces. */
     @Test
     @DisabledOnOs(OS.WINDOWS)
-    void aPartIsNoWiderThanItsFile() throws IOException {
+    void a_part_is_no_wider_than_its_file() throws IOException {
         Path file = Files.writeString(folder.resolve("cards.pdf"), "%PDF-old");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
         Part part = new WholeFile(file).beside(NEW);
@@ -113,7 +113,7 @@ class WholeFileTest {
     }
 
     @Test
-    void noTwoPartsAreNamedAlikeAndNoneCanBeForeseen() {
+    void no_two_parts_are_named_alike_and_none_can_be_foreseen() {
         Path file = folder.resolve("cards.pdf");
         Set<Path> names = new HashSet<>();
         for (int time = 0; time < 50; time++) {
@@ -127,7 +127,7 @@ class WholeFileTest {
     }
 
     @Test
-    void aNewFileTakesNobodysPlace() throws IOException {
+    void a_new_file_takes_nobodys_place() throws IOException {
         Path file = Files.writeString(folder.resolve("a.yaml"), "old");
         assertThrows(CannotRun.class, () -> new WholeFile(file).create("new"));
         assertEquals("old", Files.readString(file));

@@ -25,7 +25,7 @@ class TubeTest {
 
     /** Every dot of the edge of a tube of one radius is that far from its middle line. */
     @Test
-    void aTubeOfOneRadiusIsAsWideEverywhere() {
+    void a_tube_of_one_radius_is_as_wide_everywhere() {
         for (Dot dot : Cover.dots(straight(5, 5).closed())) {
             double beyond = Math.max(0, Math.max(-dot.x(), dot.x() - 40));
             assertEquals(5, Math.hypot(beyond, dot.y()), BULGE * 5, dot.toString());
@@ -34,7 +34,7 @@ class TubeTest {
 
     /** The envelope of two discs touches both and cuts neither: no dot lies inside a disc. */
     @Test
-    void aTubeThatGrowsCutsNoDisc() {
+    void a_tube_that_grows_cuts_no_disc() {
         for (Dot dot : Cover.dots(straight(3, 9).closed())) {
             assertTrue(dot.distance(new Dot(0, 0)) >= 3 * (1 - BULGE), dot.toString());
             assertTrue(dot.distance(new Dot(40, 0)) >= 9 * (1 - BULGE), dot.toString());
@@ -47,7 +47,7 @@ class TubeTest {
     }
 
     @Test
-    void anOpenOutlineBeginsWhereItIsTold() {
+    void an_open_outline_begins_where_it_is_told() {
         for (double from : new double[] {0, 7.3, 20}) {
             List<Dot> dots = Cover.dots(straight(4, 4).open(from));
             assertEquals(from, dots.get(0).x(), 0.05);
@@ -57,7 +57,7 @@ class TubeTest {
     }
 
     @Test
-    void smoothCurvesGoThroughTheirDots() {
+    void smooth_curves_go_through_their_dots() {
         List<Segment> open = Smooth.open(ZIGZAG);
         for (int at = 1; at < ZIGZAG.size(); at++) {
             Segment.Curve curve = (Segment.Curve) open.get(at);
@@ -68,7 +68,7 @@ class TubeTest {
 
     /** Through dots on a line a smooth curve is that line. */
     @Test
-    void whatIsStraightStaysStraight() {
+    void what_is_straight_stays_straight() {
         List<Dot> line = List.of(new Dot(0, 0), new Dot(1, 2), new Dot(4, 8), new Dot(5, 10));
         for (Dot dot : Cover.dots(Smooth.open(line))) {
             assertEquals(2 * dot.x(), dot.y(), 1e-9);
@@ -76,7 +76,7 @@ class TubeTest {
     }
 
     @Test
-    void aHullHoldsAllDotsAndHasNoDent() {
+    void a_hull_holds_all_dots_and_has_no_dent() {
         List<Dot> hull = Hull.of(ZIGZAG);
         for (int at = 0; at < hull.size(); at++) {
             Dot from = hull.get(at);

@@ -31,7 +31,7 @@ class GridTest {
         "WALL_A4, 210, 297, 10, 18, 54, 28",
         "WALL_A3, 297, 420, 12, 25, 72, 25"
     })
-    void eachSizeHasItsColumns(
+    void each_size_has_its_columns(
             CardSize size, double width, double height, double margin, double number, double picture, int letters) {
         Grid grid = Grid.of(size);
         assertEquals(Millimetres.toPoints(width), grid.width(), 1e-9);
@@ -45,7 +45,7 @@ class GridTest {
 
     @ParameterizedTest
     @EnumSource
-    void columnsFollowEachOtherFromMarginToMargin(CardSize size) {
+    void columns_follow_each_other_from_margin_to_margin(CardSize size) {
         Grid grid = Grid.of(size);
         assertEquals(grid.left() + grid.number(), grid.axis(), 1e-9);
         assertTrue(grid.words() > grid.axis());
@@ -57,7 +57,7 @@ class GridTest {
     /** The hole costs no room: it lies left of the axis, seen from behind right of all but the margin. */
     @ParameterizedTest
     @EnumSource
-    void theHoleIsInFrontOfTheAxis(CardSize size) {
+    void the_hole_is_in_front_of_the_axis(CardSize size) {
         Grid grid = Grid.of(size);
         Box hole = grid.hole();
         assertEquals(size.isForTheWall(), hole.width() == 0);
@@ -68,7 +68,7 @@ class GridTest {
 
     @ParameterizedTest
     @EnumSource
-    void onePersonLeavesTheWordsMoreRoom(CardSize size) {
+    void one_person_leaves_the_words_more_room(CardSize size) {
         Grid two = Grid.of(size);
         Grid one = two.forOne();
         assertEquals(20 / 28.0, one.picture() / two.picture(), 1e-9);

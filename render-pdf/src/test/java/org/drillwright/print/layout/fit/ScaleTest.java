@@ -23,7 +23,7 @@ class ScaleTest {
         "WALL_A4, 52, 30, 35, 24, 28, 16, 19, 11, 13.5",
         "WALL_A3, 76, 42, 48, 39, 44, 20, 24, 14, 17"
     })
-    void eachScaleHasFiveSizes(
+    void each_scale_has_five_sizes(
             Scale scale,
             double number,
             double title,
@@ -55,7 +55,7 @@ class ScaleTest {
         "WALL_A4, WALL_A4",
         "WALL_A3, WALL_A3"
     })
-    void eachSizeOfCardHasItsScale(CardSize size, Scale scale) {
+    void each_size_of_card_has_its_scale(CardSize size, Scale scale) {
         assertEquals(scale, Scale.of(size));
     }
 
@@ -65,7 +65,7 @@ class ScaleTest {
      */
     @ParameterizedTest
     @CsvSource({"POCKET, .5", "HAND, .6", "RING, .75", "WALL_A4, 1.3", "WALL_A3, 2.1"})
-    void turnsAreReadableAtTheirDistance(Scale scale, double metres) {
+    void turns_are_readable_at_their_distance(Scale scale, double metres) {
         double capitals =
                 Family.dejaVu().of(Face.REGULAR).capHeight() * scale.turns().size();
         assertTrue(capitals >= Legibility.height(16, 1000 * metres));
@@ -74,7 +74,7 @@ class ScaleTest {
     /** DIN 4844-1: a height is found from 300 times as far; in whole tenths of a metre, not rounded up. */
     @ParameterizedTest
     @CsvSource({"WALL_A4, 1.8", "WALL_A3, 3"})
-    void aSheetForTheWallSaysFromHowFarItsTurnsAreFound(Scale scale, double metres) {
+    void a_sheet_for_the_wall_says_from_how_far_its_turns_are_found(Scale scale, double metres) {
         double capitals =
                 Family.dejaVu().of(Face.REGULAR).capHeight() * scale.turns().size() * 25.4 / 72;
         assertEquals(metres, scale.readableFrom().orElseThrow());
@@ -83,13 +83,13 @@ class ScaleTest {
 
     @ParameterizedTest
     @EnumSource
-    void noTypeIsUnderSevenPoints(Scale scale) {
+    void no_type_is_under_seven_points(Scale scale) {
         assertTrue(scale.sizes().stream().allMatch(size -> size >= 7));
     }
 
     /** DIN 1450 asks for 1.4 times the size at an acuity of .5, from memory; the next scale is nearly that or more. */
     @Test
-    void largePrintIsTheNextScale() {
+    void large_print_is_the_next_scale() {
         assertEquals(Scale.HAND, Scale.POCKET.larger());
         assertEquals(Scale.RING, Scale.HAND.larger());
         assertEquals(Scale.WALL_A4, Scale.RING.larger());

@@ -24,7 +24,7 @@ class LabelsTest {
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyLanguageHasEveryLabelAndNoOther(Language language) throws IOException {
+    void every_language_has_every_label_and_no_other(Language language) throws IOException {
         Properties words = new Properties();
         try (InputStream in = Labels.class.getResourceAsStream("labels_" + language.word() + ".properties")) {
             words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
@@ -42,7 +42,7 @@ class LabelsTest {
     /** A language that came later is not named, and it is said all the same. */
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void whatACardWasMadeFromIsSaidInWordsOfItsOwn(Language language) {
+    void what_a_card_was_made_from_is_said_in_words_of_its_own(Language language) {
         Labels labels = Labels.in(language);
         Set<String> said = others(language).map(labels::madeFrom).collect(Collectors.toSet());
         said.add(labels.madeFrom(new Language("xx")));
@@ -52,7 +52,7 @@ class LabelsTest {
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyLabelCanBePrinted(Language language) {
+    void every_label_can_be_printed(Language language) {
         Coverage coverage = new Coverage(Family.dejaVu());
         for (Label label : Label.values()) {
             assertEquals(List.of(), coverage.missing(Labels.in(language).text(label)));
@@ -60,7 +60,7 @@ class LabelsTest {
     }
 
     @Test
-    void gapsAreFilled() {
+    void gaps_are_filled() {
         assertEquals("2 sur 3", Labels.in(new Language("fr")).text(Label.ONE_OF, 2, 3));
     }
 }

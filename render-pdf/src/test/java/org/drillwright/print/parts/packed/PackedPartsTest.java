@@ -23,7 +23,7 @@ class PackedPartsTest {
     private static final Path PACKED = Path.of("target/drillwright.jar");
 
     @Test
-    void theBillLiesInTheArchive() throws IOException {
+    void the_bill_lies_in_the_archive() throws IOException {
         assertFalse(Bill.parts().isEmpty());
         try (JarFile packed = new JarFile(PACKED.toFile());
                 InputStream bill = packed.getInputStream(packed.getEntry("META-INF/sbom/application.cdx.json"))) {
@@ -32,7 +32,7 @@ class PackedPartsTest {
     }
 
     @Test
-    void everyClassAndFontIsOursOrAPartsOfTheBill() throws IOException {
+    void every_class_and_font_is_ours_or_a_parts_of_the_bill() throws IOException {
         Set<String> left = files(PACKED);
         left.removeIf(name -> name.startsWith("org/drillwright/"));
         for (Part part : Bill.parts()) {
@@ -44,7 +44,7 @@ class PackedPartsTest {
     }
 
     @Test
-    void everyPartOfTheBillIsPacked() throws IOException {
+    void every_part_of_the_bill_is_packed() throws IOException {
         Set<String> packed = files(PACKED);
         for (Part part : Bill.parts()) {
             if (!part.isOurs()) {

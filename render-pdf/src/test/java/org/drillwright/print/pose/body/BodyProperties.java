@@ -16,7 +16,7 @@ class BodyProperties {
     private static final double MILLIMETRE = 0.001;
 
     @Property
-    void anArmKeepsItsBonesWhereverTheHandIsSent(
+    void an_arm_keeps_its_bones_wherever_the_hand_is_sent(
             @ForAll @DoubleRange(min = -1, max = 1) double ahead,
             @ForAll @DoubleRange(min = -1, max = 1) double outside,
             @ForAll @DoubleRange(min = 0.1, max = 1) double up) {
@@ -27,7 +27,7 @@ class BodyProperties {
     }
 
     @Property
-    void aBladeKeepsItsLengthHoweverItBends(
+    void a_blade_keeps_its_length_however_it_bends(
             @ForAll @DoubleRange(min = 0.78, max = 1.2) double chord,
             @ForAll @DoubleRange(min = -0.5, max = 0.5) double aside,
             @ForAll @DoubleRange(min = -0.5, max = 0.5) double up) {
@@ -40,7 +40,7 @@ class BodyProperties {
 
     /** The nearest edge is never farther than any of its parts: a joint is covered. */
     @Property
-    void aSilhouetteCoversEveryJoint(@ForAll @DoubleRange(min = -8, max = 14) double lean) {
+    void a_silhouette_covers_every_joint(@ForAll @DoubleRange(min = -8, max = 14) double lean) {
         Camera camera = Camera.oblique();
         Body body = new Body(Axes.of(Side.FOLLOWER, true, 0.4), Posture.LUNGE.leaning(lean));
         Arm arm = body.swordArm(body.swordShoulder().plus(new Point(-0.4, 0, -0.2)));

@@ -30,7 +30,7 @@ class EveningProperties {
     private static final double LEAST = 19;
 
     @Property(tries = 20)
-    void everyCellOfThePlanStandsOnTheSheetsOnce(
+    void every_cell_of_the_plan_stands_on_the_sheets_once(
             @ForAll @IntRange(min = 2, max = 60) int people,
             @ForAll @IntRange(min = 1, max = 26) int rounds,
             @ForAll @IntRange(min = 0, max = 25) int worked,
@@ -115,7 +115,7 @@ class EveningProperties {
     }
 
     @Property(tries = 15)
-    void aSlipSaysWithWhomAndWhereInEveryRound(
+    void a_slip_says_with_whom_and_where_in_every_round(
             @ForAll @IntRange(min = 2, max = 40) int people,
             @ForAll @IntRange(min = 1, max = 20) int rounds,
             @ForAll SheetSize size,
@@ -153,7 +153,7 @@ class EveningProperties {
 
     /** However many posts there are, names stay large, nothing lies on anything, and nobody is lost. */
     @Property(tries = 20)
-    void bothFormingsFindRoom(@ForAll @IntRange(min = 2, max = 40) int posts, @ForAll SheetSize size) {
+    void both_formings_find_room(@ForAll @IntRange(min = 2, max = 40) int posts, @ForAll SheetSize size) {
         PairingPlan plan = Evenings.walkedTwice(posts);
         Map<String, String> told = new HashMap<>();
         for (Frame page : Evenings.sheet(plan, size).pages()) {
@@ -175,7 +175,7 @@ class EveningProperties {
 
     /** Whoever follows the sheet, line and post, and one post up a round, is where the plan has them. */
     @Property(tries = 20)
-    void twoLinesAreToldAsTheyWalk(
+    void two_lines_are_told_as_they_walk(
             @ForAll @IntRange(min = 2, max = 40) int posts,
             @ForAll @IntRange(min = 2, max = 20) int rounds,
             @ForAll SheetSize size) {

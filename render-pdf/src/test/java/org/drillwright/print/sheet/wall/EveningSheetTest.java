@@ -57,18 +57,18 @@ class EveningSheetTest {
         "40, 30, A4, 4",
         "2, 1, A4, 1"
     })
-    void anEveningTakesSoManySheets(int people, int rounds, SheetSize size, int sheets) {
+    void an_evening_takes_so_many_sheets(int people, int rounds, SheetSize size, int sheets) {
         assertEquals(sheets, Evenings.sheet(plain(people, rounds), size).pages().size());
     }
 
     @Test
-    void slipsOfTwentyFourPeopleAndFourteenRoundsAreOneSheet() {
+    void slips_of_twenty_four_people_and_fourteen_rounds_are_one_sheet() {
         assertEquals(1, Evenings.sheet(plain(24, 14), SheetSize.A4).slips().size());
     }
 
     /** Whoever works with the instructor, and pairs of two new ones, need more words than a line of a slip has. */
     @Test
-    void longWordsOnSlipsTakeNoSecondSheet() {
+    void long_words_on_slips_take_no_second_sheet() {
         List<Round> rounds = plain(24, 14).rounds().stream()
                 .map(round -> new Round(
                         round.number(),
@@ -97,7 +97,7 @@ class EveningSheetTest {
     /** 16 minutes of arc at the eye: ISO 9241-303; the height of capitals is that of DejaVu, 0.729 of the type. */
     @ParameterizedTest
     @CsvSource({"24, 14, A4, true", "24, 14, A3, false", "8, 6, A4, false"})
-    void theFootSaysFromHowFarItIsRead(int people, int rounds, SheetSize size, boolean slips) {
+    void the_foot_says_from_how_far_it_is_read(int people, int rounds, SheetSize size, boolean slips) {
         Frame page = Evenings.sheet(plain(people, rounds), size).pages().get(0);
         double type = ReadBack.rows(page).get(1).get(0).lines().get(0).size();
         double metres = 0.729 * type * 25.4 / 72 / Math.tan(Math.toRadians(16.0 / 60)) / 1000;
@@ -110,7 +110,7 @@ class EveningSheetTest {
     }
 
     @Test
-    void whatIsPrintedAgainSaysFromWhichRoundAndKeepsItsLetters() {
+    void what_is_printed_again_says_from_which_round_and_keeps_its_letters() {
         PairingPlan whole = plain(8, 10);
         Frame page = Evenings.sheet(PairingPlan.printed(whole.rounds(), 4, List.of()), SheetSize.A4)
                 .pages()
@@ -125,7 +125,7 @@ class EveningSheetTest {
 
     /** Rows are parted by a heavier rule after every fourth. */
     @Test
-    void heavyRulesHelpTheEyeAlong() {
+    void heavy_rules_help_the_eye_along() {
         Frame page = Evenings.sheet(plain(12, 8), SheetSize.A4).pages().get(0);
         List<Double> across = page.backdrop().stream()
                 .map(Mark.Line.class::cast)
@@ -142,7 +142,7 @@ class EveningSheetTest {
 
     /** Twelve people in pairs: in each of eight rounds six lead first, and their places are underlined. */
     @Test
-    void whereOneLeadsFirstThePlaceIsUnderlined() {
+    void where_one_leads_first_the_place_is_underlined() {
         Frame page = Evenings.sheet(plain(12, 8), SheetSize.A4).pages().get(0);
         long under = page.backdrop().stream()
                 .map(Mark.Line.class::cast)
@@ -153,7 +153,7 @@ class EveningSheetTest {
 
     /** Names as a school may have them: in other scripts, long, alike. */
     @Test
-    void longNamesKeepFirstNameAndAsManyLettersAsTellThemApart() {
+    void long_names_keep_first_name_and_as_many_letters_as_tell_them_apart() {
         List<String> names = List.of(
                 "Wilhelmina Oakenfield",
                 "Wilhelmina Oxley",
@@ -171,7 +171,7 @@ class EveningSheetTest {
 
     /** A name that nothing shortens goes on in a second line; nobody is lost and nothing lies on anything. */
     @Test
-    void aNameWithoutEndStaysOnTheSheet() {
+    void a_name_without_end_stays_on_the_sheet() {
         List<Round> rounds = List.of(new Round(
                 1,
                 "drill",
@@ -193,7 +193,7 @@ class EveningSheetTest {
 
     /** The first two rounds are read, the other four walked: the lines on one sheet, on another the grid of rounds 1 and 2. */
     @Test
-    void roundsThatNobodyWalksAreReadOnAnotherSheet() {
+    void rounds_that_nobody_walks_are_read_on_another_sheet() {
         List<Frame> pages =
                 Evenings.sheet(Evenings.walked(5, 6, 3), SheetSize.A4).pages();
         assertEquals(2, pages.size());
@@ -207,7 +207,7 @@ class EveningSheetTest {
 
     /** Two formings of four: after round 3 two of line A and two of line B change. */
     @Test
-    void whoChangesLineIsNamed() {
+    void who_changes_line_is_named() {
         List<Round> rounds = new ArrayList<>(Evenings.walked(4, 3, 1).rounds());
         List<String> stays = List.of("Stays0", "Stays1", "W0", "W1");
         List<String> moves = List.of("Stays2", "Stays3", "W2", "W3");
@@ -249,7 +249,7 @@ class EveningSheetTest {
 
     /** By hand: the instructor has posts 1 and 2 in rounds 1 and 3 and post 3 in round 2, Marlow the others. */
     @Test
-    void whoWatchesWhichPlacesStandsOnTheWall() {
+    void who_watches_which_places_stands_on_the_wall() {
         List<Round> rounds = new ArrayList<>();
         for (int round = 1; round <= 3; round++) {
             List<Group> groups = new ArrayList<>();

@@ -111,7 +111,7 @@ class InItsLanguageTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"fr", "it", "es", "de"})
-    void noEnglishWordIsReadBack(String tag) {
+    void no_english_word_is_read_back(String tag) {
         Language language = new Language(tag);
         List<PairingPlan> plans = List.of(
                 Evenings.random(9, 6, 2, new Random(5)),
@@ -138,7 +138,7 @@ class InItsLanguageTest {
     /** 24 people, 14 rounds, two ways to stand: in English that fills one sheet, and other languages have longer words. */
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void slipsTakeOneSheet(Language language, @TempDir Path folder) throws IOException {
+    void slips_take_one_sheet(Language language, @TempDir Path folder) throws IOException {
         Path root = Example.copyTo(folder.resolve("school"));
         Files.writeString(
                 root.resolve("school.yaml"),
@@ -155,7 +155,7 @@ class InItsLanguageTest {
     /** Half of the class is new to the riposte, and too few know it: two who are new work together, watched. */
     @ParameterizedTest
     @ValueSource(strings = {"fr", "de"})
-    void aSchoolPrintsInItsLanguage(String tag, @TempDir Path root) throws IOException {
+    void a_school_prints_in_its_language(String tag, @TempDir Path root) throws IOException {
         Language language = new Language(tag);
         PlanFiles.of(root, 9, 2)
                 .with(

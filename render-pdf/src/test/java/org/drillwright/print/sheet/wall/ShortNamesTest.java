@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class ShortNamesTest {
 
     @Test
-    void aFirstNameThatTwoHaveGetsInitials() {
+    void a_first_name_that_two_have_gets_initials() {
         List<String> names = List.of("Lark Pemberton", "Lark Oakley", "Ned Thistlewood", "Cato");
         Naming first = ShortNames.first(names);
         assertEquals(

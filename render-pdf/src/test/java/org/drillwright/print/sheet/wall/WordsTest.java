@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class WordsTest {
 
     @Test
-    void everyWordIsInTheFileAndNoOther() {
+    void every_word_is_in_the_file_and_no_other() {
         assertEquals(
                 Arrays.stream(Word.values()).map(Word::key).collect(Collectors.toCollection(TreeSet::new)),
                 Written.keys(Words.class, "words"));
@@ -27,7 +27,7 @@ class WordsTest {
 
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void everyWordCanBePrinted(Language language) {
+    void every_word_can_be_printed(Language language) {
         Coverage coverage = new Coverage(Evenings.FACES);
         Written.texts(Words.class, "words", language).forEach(text -> assertEquals(List.of(), coverage.missing(text)));
     }
@@ -35,7 +35,7 @@ class WordsTest {
     /** A sign that stands for two things would tell neither. */
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void signsDiffer(Language language) {
+    void signs_differ(Language language) {
         Words words = Words.in(language);
         assertEquals(
                 2,
@@ -44,7 +44,7 @@ class WordsTest {
 
     /** What fills a gap is not looked through for gaps. */
     @Test
-    void aTitleWithBracesStaysAsItIs() {
+    void a_title_with_braces_stays_as_it_is() {
         assertEquals("{1} $1, 3 times in each role.", Words.in(Language.ENGLISH).counted(Word.TIMES, 3, "{1} $1"));
     }
 
@@ -62,7 +62,7 @@ class WordsTest {
                 "es | Miércoles, 2 de diciembre de 2026 | Viernes, 1 de enero de 2027",
                 "de | Mittwoch, 2. Dezember 2026 | Freitag, 1. Januar 2027"
             })
-    void dayAndDateAreWrittenAsInTheLanguage(String language, String second, String first) {
+    void day_and_date_are_written_as_in_the_language(String language, String second, String first) {
         Words words = Words.in(new Language(language));
         assertEquals(second, words.day(LocalDate.of(2026, 12, 2)));
         assertEquals(first, words.day(LocalDate.of(2027, 1, 1)));

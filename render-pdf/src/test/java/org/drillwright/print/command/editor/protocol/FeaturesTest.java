@@ -68,7 +68,7 @@ class FeaturesTest {
 
     /** The attack arrives in the high inside line, which octave does not close (Warford 1884, p. 10-17). */
     @Test
-    void anUnsavedSlipIsFoundInItsVeryWordsAndGoesWhenItIsMended() throws IOException {
+    void an_unsaved_slip_is_found_in_its_very_words_and_goes_when_it_is_mended() throws IOException {
         drill().type("Parry quarte in the lunge", "Parry octave in the lunge");
         List<Diagnostic> found = editor.findings();
         assertEquals(1, found.size());
@@ -92,7 +92,7 @@ class FeaturesTest {
             es | En esta carpeta no hay ningún ejercicio «countr-riposte». | Cambiar a «counter-riposte»
             de-AT | In diesem Ordner gibt es keine Übung „countr-riposte“. | In „counter-riposte“ ändern
             """)
-    void whatIsFoundIsSaidInTheEditorsLanguage(String locale, String said, String title) throws IOException {
+    void what_is_found_is_said_in_the_editors_language(String locale, String said, String title) throws IOException {
         try (Editor speaking = Editor.greeted(new ClientCapabilities(), locale)) {
             speaking.open(school.resolve(DRILL));
             speaking.findings();
@@ -105,7 +105,7 @@ class FeaturesTest {
     }
 
     @Test
-    void aBrokenFormIsFoundAndKeysAreOfferedAllTheSame() throws IOException {
+    void a_broken_form_is_found_and_keys_are_offered_all_the_same() throws IOException {
         drill().type("repeat: 6", "re");
         assertEquals("broken-yaml", editor.findings().get(0).getCode().getLeft());
         List<String> keys = labels(editor.offers("\nre"));
@@ -115,7 +115,7 @@ class FeaturesTest {
 
     /** A sign outside the Basic Multilingual Plane is two units of UTF-16, and one character. */
     @Test
-    void placesAreCountedInUnitsOfUtf16() throws IOException {
+    void places_are_counted_in_units_of_utf16() throws IOException {
         drill().type("needs: [counter-riposte,", "needs: [\"🤺\", countr-riposte,");
         Diagnostic slip = editor.findings().get(1);
         assertEquals(editor.range("countr-riposte"), slip.getRange());
@@ -126,7 +126,7 @@ class FeaturesTest {
 
     /** The parry of quarte leaves the two as the drill's next count takes them up: in the lunge, and on guard in quarte. */
     @Test
-    void aTurnIsSaidBackWithTheStateItLeaves() throws IOException {
+    void a_turn_is_said_back_with_the_state_it_leaves() throws IOException {
         drill();
         String told = editor.hover("Parry quarte");
         assertTrue(told.startsWith("Parry quarte.\n"), told);
@@ -138,7 +138,7 @@ class FeaturesTest {
 
     /** Quarte and circular sixte close the high inside line from sixte (Warford 1884); who is attacked may also step back. */
     @Test
-    void whatIsPossibleIsOfferedInTheDrillsLanguage() throws IOException {
+    void what_is_possible_is_offered_in_the_drills_language() throws IOException {
         drill().type("    follower: Parry quarte.\n", "    follower: \n");
         List<String> turns = labels(editor.offers("a lunge.\n    follower: "));
         assertEquals(
@@ -148,7 +148,7 @@ class FeaturesTest {
     }
 
     @Test
-    void aFrenchDrillIsHelpedInFrench() throws IOException {
+    void a_french_drill_is_helped_in_french() throws IOException {
         String french = Files.readString(school.resolve(DRILL))
                 .replaceAll("(?m)^((?:  -|   ) leader: ).*", "$1Parer en quarte.")
                 .replaceAll("(?m)^(    follower: ).*", "$1Avancer d'un pas.")
@@ -159,7 +159,7 @@ class FeaturesTest {
     }
 
     @Test
-    void drillsLevelsCuesAndGearAreOffered() throws IOException {
+    void drills_levels_cues_and_gear_are_offered() throws IOException {
         drill().type("level: training", "level: ")
                 .type("needs: [counter-riposte,", "needs: [")
                 .type("gear: [mask,", "gear: [")
@@ -171,7 +171,7 @@ class FeaturesTest {
     }
 
     @Test
-    void whatHasOneRightAnswerIsMended() throws IOException {
+    void what_has_one_right_answer_is_mended() throws IOException {
         drill().replaceAll(editor.text().replaceFirst("    distance: extension\n", ""));
         editor.findings();
         CodeAction mend = editor.actions("Parry quarte in the lunge").get(0);
@@ -181,7 +181,7 @@ class FeaturesTest {
     }
 
     @Test
-    void theOutlineHasTheCounts() throws IOException {
+    void the_outline_has_the_counts() throws IOException {
         drill();
         List<DocumentSymbol> outline = editor
                 .answer(editor.server()
@@ -201,7 +201,7 @@ class FeaturesTest {
     }
 
     @Test
-    void aNeedLeadsToItsDrill() throws IOException {
+    void a_need_leads_to_its_drill() throws IOException {
         drill();
         var found = editor.answer(editor.server()
                 .getTextDocumentService()
@@ -213,7 +213,7 @@ class FeaturesTest {
 
     /** Afterwards the school is as sound as before, and nothing but the record has the old name. */
     @Test
-    void aDrillIsRenamedThroughoutItsSchool() throws IOException {
+    void a_drill_is_renamed_throughout_its_school() throws IOException {
         List<String> before = found();
         editor.open(school.resolve("intermediate/parry-of-quarte.yaml"));
         WorkspaceEdit edit = editor.answer(editor.server()
@@ -236,7 +236,7 @@ class FeaturesTest {
     }
 
     @Test
-    void aDrillIsLaidOutAsTidyDoesIt() throws IOException {
+    void a_drill_is_laid_out_as_tidy_does_it() throws IOException {
         String tidy = Files.readString(school.resolve(DRILL));
         drill().type(
                         "needs: [counter-riposte, parry-of-quarte]",
@@ -249,7 +249,7 @@ class FeaturesTest {
 
     /** What is written in one file bears on another; its save is noticed without a word from the editor. */
     @Test
-    void aSaveOfAnotherFileIsNoticed() throws IOException {
+    void a_save_of_another_file_is_noticed() throws IOException {
         drill();
         Files.delete(school.resolve("intermediate/counter-riposte.yaml"));
         List<Diagnostic> found = editor.findings(shown -> !shown.isEmpty());
@@ -257,7 +257,7 @@ class FeaturesTest {
     }
 
     @Test
-    void settingsClassesAndTermsAreChecked() throws IOException {
+    void settings_classes_and_terms_are_checked() throws IOException {
         editor.open(school.resolve("school.yaml")).type("turns: joined", "turns: joind");
         assertEquals(
                 editor.range("joind"),

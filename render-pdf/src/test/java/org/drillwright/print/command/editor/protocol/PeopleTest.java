@@ -60,7 +60,7 @@ class PeopleTest {
     }
 
     @Test
-    void aClassIsOfferedItsKeysItsWordsItsPeopleAndItsDrills() throws IOException {
+    void a_class_is_offered_its_keys_its_words_its_people_and_its_drills() throws IOException {
         editor.open(school.resolve(CLASS));
         List<String> people = labels(editor.offers("\naway: ["));
         assertTrue(people.containsAll(List.of("Ash", "Bo", "Marlow")), people.toString());
@@ -85,7 +85,7 @@ class PeopleTest {
     }
 
     @Test
-    void aTermAndARosterAreOfferedThemToo() throws IOException {
+    void a_term_and_a_roster_are_offered_them_too() throws IOException {
         editor.open(school.resolve(TERM));
         List<String> away = labels(editor.offers("away: ["));
         assertTrue(away.containsAll(List.of("Ash", "Zed")), away.toString());
@@ -105,7 +105,7 @@ class PeopleTest {
     }
 
     @Test
-    void keysAndNamesAreTold() throws IOException {
+    void keys_and_names_are_told() throws IOException {
         editor.open(school.resolve(CLASS)).type("away: []", "away: [Bo]");
         assertTrue(editor.hover("\nmod").startsWith("mode\n"), editor.hover("\nmod"));
         assertTrue(editor.hover("away: [B").startsWith("Bo\nintermediate\nright hand\nskill 48\n"));
@@ -117,7 +117,7 @@ class PeopleTest {
     }
 
     @Test
-    void aNameLeadsToItsLineOfTheRoster() throws IOException {
+    void a_name_leads_to_its_line_of_the_roster() throws IOException {
         editor.open(school.resolve(CLASS)).type("away: []", "away: [Bo]");
         Location found = editor.answer(editor.server()
                         .getTextDocumentService()
@@ -143,7 +143,7 @@ class PeopleTest {
 
     /** Afterwards Bo's record is Bea's, and no file but the record, which is never written anew, says another name. */
     @Test
-    void somebodyIsRenamedThroughoutTheSchool() throws IOException {
+    void somebody_is_renamed_throughout_the_school() throws IOException {
         int signed =
                 ClassFolder.open(SchoolFolder.open(school)).history().entries().size();
         editor.open(school.resolve(TERM));
@@ -167,7 +167,7 @@ class PeopleTest {
     }
 
     @Test
-    void aNameThatSomebodyHasIsRefused() throws IOException {
+    void a_name_that_somebody_has_is_refused() throws IOException {
         editor.open(school.resolve(TERM));
         List<String> refused = new ArrayList<>();
         for (String name : List.of("Cy", " ")) {
@@ -183,7 +183,7 @@ class PeopleTest {
 
     /** The editor renames the file by itself; nothing else names the drill afterwards by its old name but the record. */
     @Test
-    void aFileThatTheEditorRenamesTakesItsNameAlong() throws IOException {
+    void a_file_that_the_editor_renames_takes_its_name_along() throws IOException {
         Path old = school.resolve("intermediate/parry-of-quarte.yaml");
         Path now = school.resolve("intermediate/parry-of-four.yaml");
         WorkspaceEdit edit = editor.answer(editor.server()

@@ -59,25 +59,25 @@ class SessionTest {
     }
 
     @Test
-    void whoTakesLeaveProperlyIsAnsweredWith0() throws IOException {
+    void who_takes_leave_properly_is_answered_with0() throws IOException {
         assertTrue(Editor.greeted(new ClientCapabilities()).leave());
     }
 
     @Test
-    void whoHangsUpIsNot() throws IOException {
+    void who_hangs_up_is_not() throws IOException {
         assertFalse(Editor.greeted(new ClientCapabilities()).hangUp());
         assertFalse(new Editor().hangUp());
     }
 
     @Test
-    void exitWithoutShutdownIsNoLeave() throws IOException {
+    void exit_without_shutdown_is_no_leave() throws IOException {
         Editor editor = Editor.greeted(new ClientCapabilities());
         editor.server().exit();
         assertFalse(editor.hangUp());
     }
 
     @Test
-    void nothingIsAnsweredBeforeTheGreetingNorAfterTheFarewell() throws IOException {
+    void nothing_is_answered_before_the_greeting_nor_after_the_farewell() throws IOException {
         try (Editor editor = new Editor()) {
             assertEquals(-32002, code(editor.server().getTextDocumentService().hover(nowhere())));
             InitializeParams greeting = new InitializeParams();
@@ -90,7 +90,7 @@ class SessionTest {
     }
 
     @Test
-    void ofATextThatIsNotOpenThereIsNothingToSay() throws IOException {
+    void of_a_text_that_is_not_open_there_is_nothing_to_say() throws IOException {
         try (Editor editor = Editor.greeted(new ClientCapabilities())) {
             assertEquals(
                     null, editor.answer(editor.server().getTextDocumentService().hover(nowhere())));
@@ -99,7 +99,7 @@ class SessionTest {
 
     /** An error of JSON-RPC 2.0 each time, and the talk goes on. */
     @Test
-    void garbageInAMessageIsRefusedAndTheTalkGoesOn() throws IOException {
+    void garbage_in_a_message_is_refused_and_the_talk_goes_on() throws IOException {
         try (Editor editor = Editor.greeted(new ClientCapabilities())) {
             for (String body : List.of(
                     "{",
@@ -124,7 +124,7 @@ class SessionTest {
     }
 
     @Test
-    void aQuestionCanBeTakenBack() throws IOException {
+    void a_question_can_be_taken_back() throws IOException {
         try (Editor editor = Editor.greeted(new ClientCapabilities())) {
             CompletableFuture<?> asked =
                     editor.server().getTextDocumentService().hover(nowhere());
@@ -135,7 +135,7 @@ class SessionTest {
     }
 
     @Test
-    void aDrillThatLiesInNoSchoolIsCheckedAlone() throws IOException {
+    void a_drill_that_lies_in_no_school_is_checked_alone() throws IOException {
         Files.writeString(folder.resolve("other.yaml"), "no drill: at all\n");
         try (Editor editor = Editor.greeted(new ClientCapabilities())) {
             editor.open(folder.resolve("new.yaml"), DRILL);
@@ -146,7 +146,7 @@ class SessionTest {
     }
 
     @Test
-    void aFileThatIsNoDrillIsLetBe() throws IOException {
+    void a_file_that_is_no_drill_is_let_be() throws IOException {
         try (Editor editor = Editor.greeted(new ClientCapabilities())) {
             editor.open(folder.resolve("compose.yaml"), "services: {a: b}\n");
             assertEquals("", editor.hover("serv"));
@@ -156,7 +156,7 @@ class SessionTest {
     }
 
     @Test
-    void aTextThatIsTooLongIsRefusedWithOneFinding() throws IOException {
+    void a_text_that_is_too_long_is_refused_with_one_finding() throws IOException {
         Files.writeString(folder.resolve("school.yaml"), "name: A school\n");
         Path file = folder.resolve("long.yaml");
         try (Editor editor = Editor.greeted(new ClientCapabilities())) {

@@ -73,7 +73,7 @@ class WireTest {
     }
 
     @Test
-    void aTalkIsAnsweredInFrames() {
+    void a_talk_is_answered_in_frames() {
         Talk talk = Talk.of(GREETING + FAREWELL);
         assertTrue(talk.sound());
         assertEquals(2, talk.answers().size());
@@ -86,14 +86,14 @@ class WireTest {
     /** Fields of a head are those of HTTP (RFC 7230, 3.2): capitals make no difference, unknown ones are passed over. */
     @ParameterizedTest
     @ValueSource(strings = {"content-length", "CONTENT-LENGTH", "X-Other: 1\r\nContent-Length"})
-    void headsAreReadAsThoseOfHttp(String name) {
+    void heads_are_read_as_those_of_http(String name) {
         Talk talk = Talk.of(GREETING.replace("Content-Length", name) + FAREWELL);
         assertTrue(talk.sound());
         assertEquals(2, talk.answers().size());
     }
 
     @Test
-    void aMessageMayComeInSingleBytes() {
+    void a_message_may_come_in_single_bytes() {
         byte[] bytes = (GREETING + FAREWELL).getBytes(StandardCharsets.UTF_8);
         InputStream slow = new ByteArrayInputStream(bytes) {
             @Override
@@ -145,7 +145,7 @@ class WireTest {
     }
 
     @Test
-    void aMessageOfEndlessDepthIsRefused() {
+    void a_message_of_endless_depth_is_refused() {
         String deep = "{\"jsonrpc\":\"2.0\",\"id\":9,\"method\":\"textDocument/hover\",\"params\":"
                 + "{\"a\":".repeat(100_000) + "1" + "}".repeat(100_000) + "}";
         Talk talk = Talk.of(GREETING + framed(deep) + framed("[".repeat(100_000)) + FAREWELL);
@@ -174,7 +174,7 @@ class WireTest {
     }
 
     @Test
-    void aHeadWithoutEndIsNotKept() {
+    void a_head_without_end_is_not_kept() {
         InputStream endless = new InputStream() {
             @Override
             public int read() {
@@ -187,7 +187,7 @@ class WireTest {
     }
 
     @Test
-    void aPipeThatEndsWithinAMessageIsNoFault() {
+    void a_pipe_that_ends_within_a_message_is_no_fault() {
         Talk talk = Talk.of(GREETING + "Content-Length: 500\r\n\r\n{\"jsonrpc\"");
         assertEquals(false, talk.sound());
         assertEquals(1, talk.answers().size());

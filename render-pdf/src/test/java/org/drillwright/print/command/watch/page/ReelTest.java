@@ -70,7 +70,7 @@ class ReelTest {
     /** One size and one floor, from edge to edge; and nothing outside. */
     @ParameterizedTest
     @MethodSource("drills")
-    void allStandOnOneFloor(Subject drill) {
+    void all_stand_on_one_floor(Subject drill) {
         List<Frame> frames = frames(new Reel(pictures(drill)));
         Frame first = frames.get(0);
         for (Frame frame : frames) {
@@ -87,7 +87,7 @@ class ReelTest {
 
     /** The follower parries where the follower stood, while the leader lunges. */
     @Test
-    void whoParriesStaysWhileTheOtherLunges() {
+    void who_parries_stays_while_the_other_lunges() {
         Reel reel = new Reel(pictures(Example.drill("parry-of-quarte")));
         Frame start = reel.picture(0).orElseThrow();
         Frame lunge = reel.picture(1).orElseThrow();
@@ -101,7 +101,7 @@ class ReelTest {
 
     /** A stroke's end is shown where it ends. */
     @Test
-    void onTheWayThereAreNoSigns() {
+    void on_the_way_there_are_no_signs() {
         Reel reel = new Reel(pictures(Example.drill("parry-of-quarte")));
         for (int number = 1; number <= reel.between().get(1); number++) {
             Frame between = reel.between(1, number).orElseThrow();
@@ -116,7 +116,7 @@ class ReelTest {
 
     /** Thrust, parry and riposte on one count: first the parry, then the riposte, which says all of it. */
     @Test
-    void ofACountWithTwoStrokesEachIsShown() {
+    void of_a_count_with_two_strokes_each_is_shown() {
         Replay replay = Told.count(
                 "foil",
                 "On guard in sixte, blades apart, at lunge distance.",
@@ -133,7 +133,7 @@ class ReelTest {
     }
 
     @Test
-    void whatIsNotThereIsNotDrawn() {
+    void what_is_not_there_is_not_drawn() {
         List<Picture> pictures = pictures(Example.drill("parry-of-quarte"));
         Reel reel = new Reel(pictures);
         assertEquals(List.of(1, 1, 1, 1), reel.shots());

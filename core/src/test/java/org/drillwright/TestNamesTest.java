@@ -25,7 +25,8 @@ class TestNamesTest {
     void words_of_names_are_parted_by_underscores(String sources) throws IOException {
         List<String> names = new ArrayList<>();
         try (Stream<Path> files = Files.walk(Path.of(sources))) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
                 Matcher test = TEST.matcher(Files.readString(file));
                 while (test.find()) {
                     names.add(test.group(1));

@@ -34,7 +34,8 @@ final class Footwork {
             from = state.with(by, state.of(by).withFeet(Fact.of(Feet.ON_GUARD))).with(Range.UNKNOWN);
         }
         if (step.foot() == Action.Foot.GAIN) {
-            // The rear foot brought up to a lunge is the return to guard forward, before a reprise: common practice, no source.
+            // The rear foot brought up to a lunge is the return to guard forward, before a reprise: common practice, no
+            // source.
             return state.of(by).isLunged()
                     ? comeUp(state, Action.Way.FORWARD)
                     : from.with(by, from.of(by).withGain());

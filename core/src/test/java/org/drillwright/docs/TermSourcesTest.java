@@ -55,8 +55,12 @@ class TermSourcesTest {
 
     @Test
     void a_term_is_said_as_its_source_has_it() {
-        assertEquals(List.of(), notSo(Row::ofBundle, (row, tag, word) -> word.equals(
-                Message.of(Terms.class, row.key()).in(Locale.forLanguageTag(tag)))));
+        assertEquals(
+                List.of(),
+                notSo(
+                        Row::ofBundle,
+                        (row, tag, word) ->
+                                word.equals(Message.of(Terms.class, row.key()).in(Locale.forLanguageTag(tag)))));
     }
 
     @Test
@@ -70,20 +74,25 @@ class TermSourcesTest {
 
     @Test
     void a_word_of_the_trade_alone_is_read_as_its_action() {
-        assertEquals(List.of(), notSo(
-                row -> !row.ofBundle() && !row.key().equals("no action"),
-                (row, tag, word) -> row.key().equals(READER.read(word, tag).actions().stream()
-                        .map(ActionText::of)
-                        .collect(Collectors.joining("; ")))));
+        assertEquals(
+                List.of(),
+                notSo(
+                        row -> !row.ofBundle() && !row.key().equals("no action"),
+                        (row, tag, word) -> row.key()
+                                .equals(READER.read(word, tag).actions().stream()
+                                        .map(ActionText::of)
+                                        .collect(Collectors.joining("; ")))));
     }
 
     @Test
     void a_measure_is_read_as_a_distance() {
-        assertEquals(List.of(), notSo(
-                row -> row.key().startsWith("measure."),
-                (row, tag, word) -> READER.cue(word, tag)
-                        .map(cue -> "measure." + cue)
-                        .equals(Optional.of(row.key()))));
+        assertEquals(
+                List.of(),
+                notSo(
+                        row -> row.key().startsWith("measure."),
+                        (row, tag, word) -> READER.cue(word, tag)
+                                .map(cue -> "measure." + cue)
+                                .equals(Optional.of(row.key()))));
     }
 
     private interface Claim {
@@ -96,7 +105,9 @@ class TermSourcesTest {
                 .filter(which)
                 .flatMap(row -> IntStream.range(0, TermSources.LANGUAGES.size())
                         .filter(at -> !claim.holds(
-                                row, TermSources.LANGUAGES.get(at), row.cells().get(at).word()))
+                                row,
+                                TermSources.LANGUAGES.get(at),
+                                row.cells().get(at).word()))
                         .mapToObj(at -> row.key() + ": " + row.cells().get(at).word()))
                 .toList();
     }

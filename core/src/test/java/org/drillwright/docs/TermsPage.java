@@ -26,8 +26,7 @@ final class TermsPage {
 
     static String write() {
         TermSources terms = TermSources.read();
-        StringBuilder page = new StringBuilder(
-                """
+        StringBuilder page = new StringBuilder("""
                 # The trade's terms in five languages
 
                 What the program calls each thing, and the source of each word in brackets; the sources stand below. A word from memory is

@@ -29,7 +29,7 @@ class ReadingSpecificationTest {
                 .map(tag -> tag + ".tsv")
                 .flatMap(file -> byGroup(file).entrySet().stream()
                         .map(group -> DynamicTest.dynamicTest(
-                                file + ": " + group.getKey(), () -> noneMisread(group.getValue()))));
+                                file + ": " + group.getKey(), () -> none_is_misread(group.getValue()))));
     }
 
     private static Map<String, List<Expectation>> byGroup(String file) {
@@ -37,7 +37,7 @@ class ReadingSpecificationTest {
                 .collect(Collectors.groupingBy(Expectation::group, LinkedHashMap::new, Collectors.toList()));
     }
 
-    private static void noneMisread(List<Expectation> rows) {
+    private static void none_is_misread(List<Expectation> rows) {
         assertAll(rows.stream()
                 .map(row -> () -> assertTrue(
                         row.outcome(READER.read(row.sentence())) != Outcome.MISREAD,

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.model.Language;
 import org.drillwright.model.Side;

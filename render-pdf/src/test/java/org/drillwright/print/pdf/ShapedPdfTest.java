@@ -150,7 +150,8 @@ class ShapedPdfTest {
         "Myanmar, \u1000\u1031, \u1031, \u1000",
         "Khmer, \u179F\u17D2\u179A, \u179A, \u179F"
     })
-    void signs_stand_where_their_script_has_them(String script, String word, String sign, String letter) throws Exception {
+    void signs_stand_where_their_script_has_them(String script, String word, String sign, String letter)
+            throws Exception {
         Path file = NOTO.resolve("NotoSans" + script + "-Regular.ttf");
         assumeTrue(Files.exists(file));
         byte[] pdf = pdf(word, Family.dejaVu().with(Files.readAllBytes(file)));

@@ -89,7 +89,8 @@ class HandWordsTest {
     /** A long date doesn't run into the room for the time of day: in Spanish it is the longest. */
     @ParameterizedTest
     @MethodSource("org.drillwright.model.Language#all")
-    void the_head_of_a_lesson_leaves_room_for_the_time_of_day(Language language, @TempDir Path root) throws IOException {
+    void the_head_of_a_lesson_leaves_room_for_the_time_of_day(Language language, @TempDir Path root)
+            throws IOException {
         PlanFiles.of(root, 3, 3).with("classes/tonight.yaml", "date: 2026-09-30\nminutes: 90\ndrills: [riposte]\n");
         Path settings = root.resolve("school.yaml");
         Files.writeString(settings, "language: " + language.word() + "\n" + Files.readString(settings));

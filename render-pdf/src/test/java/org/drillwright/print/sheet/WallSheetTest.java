@@ -59,7 +59,8 @@ class WallSheetTest {
         "2, 100, LETTER, Ash, B",
         "3, 4, LEGAL, Ash, Peregrine Marsh "
     })
-    void names_are_read_from_three_metres_and_nobody_is_lost(int rounds, int pairs, SheetSize size, String one, String other) {
+    void names_are_read_from_three_metres_and_nobody_is_lost(
+            int rounds, int pairs, SheetSize size, String one, String other) {
         List<Frame> pages = pages(rounds, pairs, size, one, other);
         int cells = 0;
         for (Node.Words words : words(pages)) {

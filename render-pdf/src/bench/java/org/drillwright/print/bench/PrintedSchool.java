@@ -35,6 +35,7 @@ public final class PrintedSchool {
                 Optional.empty(),
                 Opener.NONE,
                 Clock.systemUTC(),
+                () -> Locale.ENGLISH,
                 () -> Locale.ENGLISH);
         int exit = Program.run(run, Arrays.copyOfRange(arguments, 1, arguments.length));
         OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();

@@ -35,6 +35,7 @@ class FaultsTest {
                 Optional.empty(),
                 Opener.NONE,
                 Clock.systemUTC(),
+                () -> Locale.ENGLISH,
                 () -> Locale.ENGLISH);
         assertEquals(2, fault.applyAsInt(run));
         return err.toString(StandardCharsets.UTF_8);

@@ -73,6 +73,7 @@ public record Trial(int code, String out, String err) {
                 Optional.empty(),
                 opener,
                 Clock.fixed(now, ZoneOffset.UTC),
+                () -> Locale.ENGLISH,
                 () -> Locale.ENGLISH);
         int code = Program.run(run, arguments);
         return new Trial(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));

@@ -26,6 +26,7 @@ import org.drillwright.wording.Message;
  * @param opener the system's own programs
  * @param clock tells the day where a command writes one down
  * @param tongue the language that people are spoken to in; found out when it is first asked for
+ * @param whereabouts the region that the system is set to, whatever language is spoken
  */
 public record Invocation(
         PrintStream out,
@@ -39,7 +40,8 @@ public record Invocation(
         Optional<Path> home,
         Opener opener,
         Clock clock,
-        Supplier<Locale> tongue) {
+        Supplier<Locale> tongue,
+        Supplier<Locale> whereabouts) {
 
     /** The same run, of which all that it says is remembered. */
     public Invocation heard(StringBuilder heard) {
@@ -55,12 +57,18 @@ public record Invocation(
                 home,
                 opener,
                 clock,
-                tongue);
+                tongue,
+                whereabouts);
     }
 
     /** The language that people are spoken to in. */
     public Locale language() {
         return tongue.get();
+    }
+
+    /** Where the printer stands. */
+    public Locale region() {
+        return whereabouts.get();
     }
 
     /** A message in that language. */
@@ -70,7 +78,8 @@ public record Invocation(
 
     /** The same run, spoken in another language. */
     public Invocation in(Supplier<Locale> language) {
-        return new Invocation(out, data, err, in, terminal, width, colour, here, home, opener, clock, language);
+        return new Invocation(
+                out, data, err, in, terminal, width, colour, here, home, opener, clock, language, whereabouts);
     }
 
     public Paint paint() {

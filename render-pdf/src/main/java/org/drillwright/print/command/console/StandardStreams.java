@@ -48,7 +48,8 @@ public final class StandardStreams {
                 home,
                 new SystemOpener(System.getProperty("os.name"), System.getenv()),
                 Clock.system(ZoneId.systemDefault()),
-                () -> Locale.getDefault(Locale.Category.DISPLAY));
+                () -> Locale.getDefault(Locale.Category.DISPLAY),
+                () -> Locale.getDefault(Locale.Category.FORMAT));
     }
 
     private static OutputStream stream(FileDescriptor descriptor, int number) {

@@ -69,6 +69,7 @@ public final class Rehearsal {
                 Optional.empty(),
                 Opener.NONE,
                 Clock.systemUTC(),
+                () -> Locale.ENGLISH,
                 () -> Locale.ENGLISH);
     }
 

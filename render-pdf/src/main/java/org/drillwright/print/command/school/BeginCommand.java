@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.drillwright.model.Language;
 import org.drillwright.model.SheetSize;
@@ -30,8 +31,8 @@ public final class BeginCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SCHOOL", arity = "1..*")
     List<String> name = new ArrayList<>();
 
-    @Option(names = "--sheet", paramLabel = "SIZE", defaultValue = "a4")
-    SheetSize sheet = SheetSize.A4;
+    @Option(names = "--sheet", paramLabel = "SIZE")
+    Optional<SheetSize> sheet = Optional.empty();
 
     @Option(names = "--language", paramLabel = "TAG", defaultValue = "en")
     Language language = Language.ENGLISH;
@@ -50,7 +51,9 @@ public final class BeginCommand implements Callable<Integer> {
                                 Message.of(BeginCommand.class, "begin-command.there.is.no.folder", named))))
                 .orElse(run.here());
         Path file = folder.resolve(DrillFiles.SETTINGS);
-        new WholeFile(file).create(SchoolSkeleton.of(String.join(" ", name), sheet, language));
+        new WholeFile(file)
+                .create(SchoolSkeleton.of(
+                        String.join(" ", name), sheet.orElseGet(() -> SheetSize.usualIn(run.region())), language));
         run.out().println(run.said(WholeFile.written(file)));
         return Exit.DONE;
     }

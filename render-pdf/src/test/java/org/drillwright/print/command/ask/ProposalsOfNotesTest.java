@@ -44,6 +44,7 @@ class ProposalsOfNotesTest {
                 Optional.empty(),
                 Opener.NONE,
                 Clock.systemUTC(),
+                () -> Locale.ENGLISH,
                 () -> Locale.ENGLISH);
         List<String> printed = new ArrayList<>();
         new Dialogue(run, folder, arguments -> {

@@ -52,6 +52,7 @@ class PrintRoomsTest {
         standsOn(
                 "diagram",
                 "org.drillwright.wording",
+                "org.drillwright.terms",
                 "org.drillwright.model",
                 "org.drillwright.notation",
                 "org.drillwright.phrase",

@@ -160,25 +160,30 @@ final class MappingReader implements Keys {
     /** A word that is none of the choices is a finding that names the nearest. */
     @Override
     public <T> Optional<T> choice(String key, List<T> choices, Function<T, String> word) {
-        return text(key, ReadingLimits.SHORT_TEXT).flatMap(written -> pick(path.key(key), written, choices, word));
+        return text(key, ReadingLimits.SHORT_TEXT).flatMap(written -> pick(key, path.key(key), written, choices, word));
     }
 
-    private <T> Optional<T> pick(FieldPath at, String written, List<T> choices, Function<T, String> word) {
-        Optional<T> found = choices.stream()
-                .filter(choice -> Plain.fold(word.apply(choice)).equals(Plain.fold(written)))
-                .findFirst();
+    private <T> Optional<T> pick(String key, FieldPath at, String written, List<T> choices, Function<T, String> word) {
+        List<String> words = choices.stream().map(word).toList();
+        Optional<T> found = called(written, choices, word)
+                .or(() -> ValueWords.own(key, written, words).flatMap(own -> called(own, choices, word)));
         if (found.isEmpty()) {
-            List<String> words = choices.stream().map(word).toList();
             unknownWord(at, written, words);
         }
         return found;
+    }
+
+    private static <T> Optional<T> called(String written, List<T> choices, Function<T, String> word) {
+        return choices.stream()
+                .filter(choice -> Plain.fold(word.apply(choice)).equals(Plain.fold(written)))
+                .findFirst();
     }
 
     @Override
     public <T> List<T> choices(String key, List<T> choices, Function<T, String> word) {
         List<String> written = texts(key, ReadingLimits.SHORT_TEXT);
         return IntStream.range(0, written.size())
-                .mapToObj(at -> pick(path.key(key).item(at), written.get(at), choices, word))
+                .mapToObj(at -> pick(key, path.key(key).item(at), written.get(at), choices, word))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -190,7 +195,10 @@ final class MappingReader implements Keys {
 
     @Override
     public Optional<String> name(String key, List<String> known) {
-        Optional<String> name = text(key, ReadingLimits.SHORT_TEXT);
+        Optional<String> name = text(key, ReadingLimits.SHORT_TEXT)
+                .map(written -> known.contains(written)
+                        ? written
+                        : ValueWords.own(key, written, known).orElse(written));
         name.ifPresent(written -> mustBeKnown(path.key(key), written, known));
         return name;
     }

@@ -40,10 +40,12 @@ public sealed interface Shape {
      * One of a few words.
      *
      * @param folded whether capitals and accents make no difference
+     * @param also what they are called in other languages, where capitals and accents make no difference either
      */
-    record Word(List<String> known, boolean folded) implements Shape {
+    record Word(List<String> known, boolean folded, List<String> also) implements Shape {
         public Word {
             known = List.copyOf(known);
+            also = List.copyOf(also);
         }
 
         @Override

@@ -54,15 +54,19 @@ final class ShapeRecorder implements Keys {
 
     @Override
     public <T> Optional<T> choice(String key, List<T> choices, Function<T, String> word) {
-        shapes.put(key, new Shape.Word(choices.stream().map(word).toList(), true));
+        shapes.put(key, word(key, choices.stream().map(word).toList(), true));
         return Optional.empty();
     }
 
     @Override
     public <T> List<T> choices(String key, List<T> choices, Function<T, String> word) {
-        Shape one = new Shape.Word(choices.stream().map(word).toList(), true);
+        Shape one = word(key, choices.stream().map(word).toList(), true);
         shapes.put(key, new Shape.Items(one, ReadingLimits.ITEMS));
         return List.of();
+    }
+
+    private static Shape.Word word(String key, List<String> known, boolean folded) {
+        return new Shape.Word(known, folded, ValueWords.also(key, known));
     }
 
     @Override
@@ -72,13 +76,13 @@ final class ShapeRecorder implements Keys {
 
     @Override
     public Optional<String> name(String key, List<String> known) {
-        shapes.put(key, new Shape.Word(known, false));
+        shapes.put(key, word(key, known, false));
         return Optional.empty();
     }
 
     @Override
     public List<String> names(String key, List<String> known) {
-        shapes.put(key, new Shape.Items(new Shape.Word(known, false), ReadingLimits.ITEMS));
+        shapes.put(key, new Shape.Items(new Shape.Word(known, false, List.of()), ReadingLimits.ITEMS));
         return List.of();
     }
 

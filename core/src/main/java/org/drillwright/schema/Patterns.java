@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.drillwright.read.Plain;
 import org.drillwright.read.Shape;
 
@@ -71,8 +72,9 @@ final class Patterns {
     }
 
     static String word(Shape.Word word) {
-        return whole(word.known().stream()
-                .map(known -> word.folded() ? folded(known) : exact(known))
+        return whole(Stream.concat(
+                        word.known().stream().map(known -> word.folded() ? folded(known) : exact(known)),
+                        word.also().stream().map(Patterns::folded))
                 .collect(Collectors.joining("|")));
     }
 

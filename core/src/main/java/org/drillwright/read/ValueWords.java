@@ -1,0 +1,63 @@
+package org.drillwright.read;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What values of files are called in other languages than that of the keys. */
+final class ValueWords {
+
+    /** Key, own word, and what else it is called. */
+    private static final Map<String, Map<String, List<String>>> WORDS = load();
+
+    private ValueWords() {}
+
+    /** Everything that one of these values of a key may also be called. */
+    static List<String> also(String key, List<String> known) {
+        return WORDS.getOrDefault(key, Map.of()).entrySet().stream()
+                .filter(value -> known.contains(value.getKey()))
+                .flatMap(value -> value.getValue().stream())
+                .toList();
+    }
+
+    /** Which of these values of a key is called so; capitals and accents make no difference. */
+    static Optional<String> own(String key, String written, List<String> known) {
+        String folded = Plain.fold(written);
+        return WORDS.getOrDefault(key, Map.of()).entrySet().stream()
+                .filter(value -> known.contains(value.getKey()))
+                .filter(value -> value.getValue().stream().map(Plain::fold).anyMatch(folded::equals))
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
+    private static Map<String, Map<String, List<String>>> load() {
+        try (InputStream in = ValueWords.class.getResourceAsStream("values.words")) {
+            if (in == null) {
+                throw new IllegalStateException("values.words is missing");
+            }
+            Map<String, Map<String, List<String>>> words = new LinkedHashMap<>();
+            new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .forEach(line -> {
+                        String[] halves = line.split(":", 2);
+                        String[] value = halves[0].split(" ", 2);
+                        words.computeIfAbsent(value[0], key -> new LinkedHashMap<>())
+                                .computeIfAbsent(value[1].strip(), own -> new ArrayList<>())
+                                .addAll(Stream.of(halves[1].split(","))
+                                        .map(String::strip)
+                                        .toList());
+                    });
+            return words;
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+}

@@ -31,30 +31,12 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
 @Fork(2)
 @Warmup(iterations = 4, time = 3)
 @Measurement(iterations = 4, time = 3)
-public class CheckBench {
-
-    private Path folder = Path.of("");
-    private ThousandDrills drills = ThousandDrills.none();
-
-    @Setup
-    public void write() throws IOException {
-        folder = Files.createTempDirectory("thousand-drills");
-        drills = ThousandDrills.below(folder, Path.of(System.getProperty("core", "")).toAbsolutePath());
-    }
-
-    @TearDown
-    public void clear() throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(one);
-            }
-        }
-    }
+public class CheckBench extends OnThousandDrills {
 
     /** Read, played and judged by every rule. */
     @Benchmark
     public void check(Blackhole sink) throws IOException {
-        for (Path school : drills.schools()) {
+        for (Path school : schools()) {
             sink.consume(SchoolFolder.open(school).findings());
         }
     }
@@ -62,7 +44,7 @@ public class CheckBench {
     /** Only composed to nodes, by the library as it comes. */
     @Benchmark
     public void compose(Blackhole sink) throws IOException {
-        for (Path file : drills.files()) {
+        for (Path file : files()) {
             try (Reader text = Files.newBufferedReader(file)) {
                 sink.consume(new Yaml(new SafeConstructor(new LoaderOptions())).compose(text));
             }

@@ -39,33 +39,15 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
 @Fork(2)
 @Warmup(iterations = 4, time = 5)
 @Measurement(iterations = 4, time = 5)
-public class ReadBench {
+public class ReadBench extends OnThousandDrills {
 
     /** A reader with a word of the school's own is another reader, which remembers nothing that was read before. */
     private static final Map<String, String> OWN = Map.of("hup", "lunge");
 
-    private Path folder = Path.of("");
-    private ThousandDrills drills = ThousandDrills.none();
-
-    @Setup
-    public void write() throws IOException {
-        folder = Files.createTempDirectory("thousand-drills");
-        drills = ThousandDrills.below(folder, Path.of(System.getProperty("core", "")).toAbsolutePath());
-    }
-
-    @TearDown
-    public void clear() throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(one);
-            }
-        }
-    }
-
     /** The YAML, its places, the words of each turn, and the phrase. */
     @Benchmark
     public void play(Blackhole sink) throws IOException {
-        for (Path school : drills.schools()) {
+        for (Path school : schools()) {
             play(school, TurnReader.standard().with(OWN), sink);
         }
     }
@@ -73,14 +55,14 @@ public class ReadBench {
     /** The same by a reader that has read all these words before, as {@code watch} and an editor do from the second time on. */
     @Benchmark
     public void playAgain(Blackhole sink) throws IOException {
-        for (Path school : drills.schools()) {
+        for (Path school : schools()) {
             play(school, TurnReader.standard(), sink);
         }
     }
 
     private void play(Path school, TurnReader reader, Blackhole sink) throws IOException {
         Map<String, ReadDrill> read = new LinkedHashMap<>();
-        for (Path file : drills.files()) {
+        for (Path file : files()) {
             if (file.startsWith(school)) {
                 String name = String.valueOf(file.getFileName());
                 new DrillReader(School.DEFAULT)
@@ -99,7 +81,7 @@ public class ReadBench {
     /** Only composed to nodes, by the library as it comes. */
     @Benchmark
     public void compose(Blackhole sink) throws IOException {
-        for (Path file : drills.files()) {
+        for (Path file : files()) {
             try (Reader text = Files.newBufferedReader(file)) {
                 sink.consume(new Yaml(new SafeConstructor(new LoaderOptions())).compose(text));
             }

@@ -1,9 +1,5 @@
 package org.drillwright.phrase;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -15,6 +11,7 @@ import java.util.Set;
 import org.drillwright.model.Weapon;
 import org.drillwright.notation.Line;
 import org.drillwright.notation.Position;
+import org.drillwright.wording.DataLines;
 
 /** Which line each position closes with one weapon: the program's table, with the rows that a school replaces. */
 public final class ParryTable {
@@ -93,19 +90,9 @@ public final class ParryTable {
     }
 
     private static Map<Weapon, Map<Position, Row>> load() {
-        try (InputStream in = ParryTable.class.getResourceAsStream("parries.table")) {
-            if (in == null) {
-                throw new IllegalStateException("the parry table is missing");
-            }
-            Map<Weapon, Map<Position, Row>> table = new EnumMap<>(Weapon.class);
-            new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .forEach(line -> read(line, table));
-            return table;
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
-        }
+        Map<Weapon, Map<Position, Row>> table = new EnumMap<>(Weapon.class);
+        DataLines.of(ParryTable.class, "parries.table").forEach(line -> read(line, table));
+        return table;
     }
 
     private static void read(String line, Map<Weapon, Map<Position, Row>> table) {

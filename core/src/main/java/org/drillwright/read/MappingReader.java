@@ -164,13 +164,16 @@ final class MappingReader implements Keys {
     }
 
     private <T> Optional<T> pick(String key, FieldPath at, String written, List<T> choices, Function<T, String> word) {
+        Optional<T> found = called(written, choices, word);
+        if (found.isPresent()) {
+            return found;
+        }
         List<String> words = choices.stream().map(word).toList();
-        Optional<T> found = called(written, choices, word)
-                .or(() -> ValueWords.own(key, written, words).flatMap(own -> called(own, choices, word)));
-        if (found.isEmpty()) {
+        Optional<T> elsewhere = ValueWords.own(key, written, words).flatMap(own -> called(own, choices, word));
+        if (elsewhere.isEmpty()) {
             unknownWord(at, written, words);
         }
-        return found;
+        return elsewhere;
     }
 
     private static <T> Optional<T> called(String written, List<T> choices, Function<T, String> word) {

@@ -1,15 +1,11 @@
 package org.drillwright.read;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.drillwright.wording.DataLines;
 
 /** What values of files are called in other languages than that of the keys. */
 final class ValueWords {
@@ -38,26 +34,15 @@ final class ValueWords {
     }
 
     private static Map<String, Map<String, List<String>>> load() {
-        try (InputStream in = ValueWords.class.getResourceAsStream("values.words")) {
-            if (in == null) {
-                throw new IllegalStateException("values.words is missing");
-            }
-            Map<String, Map<String, List<String>>> words = new LinkedHashMap<>();
-            new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .forEach(line -> {
-                        String[] halves = line.split(":", 2);
-                        String[] value = halves[0].split(" ", 2);
-                        words.computeIfAbsent(value[0], key -> new LinkedHashMap<>())
-                                .computeIfAbsent(value[1].strip(), own -> new ArrayList<>())
-                                .addAll(Stream.of(halves[1].split(","))
-                                        .map(String::strip)
-                                        .toList());
-                    });
-            return words;
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
-        }
+        Map<String, Map<String, List<String>>> words = new LinkedHashMap<>();
+        DataLines.of(ValueWords.class, "values.words").forEach(line -> {
+            String[] halves = line.split(":", 2);
+            String[] value = halves[0].split(" ", 2);
+            words.computeIfAbsent(value[0], key -> new LinkedHashMap<>())
+                    .put(
+                            value[1],
+                            Stream.of(halves[1].split(",")).map(String::strip).toList());
+        });
+        return words;
     }
 }

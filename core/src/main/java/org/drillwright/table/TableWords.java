@@ -1,9 +1,5 @@
 package org.drillwright.table;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -15,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.drillwright.wording.DataLines;
 
 /** The words of several languages by which tables name their columns, and in which some of the cells are written. */
 public final class TableWords {
@@ -56,20 +53,11 @@ public final class TableWords {
     }
 
     private static Map<String, Set<String>> load(String name) {
-        try (InputStream in = TableWords.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException(name + " is missing");
-            }
-            Map<String, Set<String>> words = new LinkedHashMap<>();
-            new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .map(line -> line.split(":", 2))
-                    .forEach(line -> words.put(line[0].strip(), folded(line[1])));
-            return words;
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
-        }
+        Map<String, Set<String>> words = new LinkedHashMap<>();
+        DataLines.of(TableWords.class, name).stream()
+                .map(line -> line.split(":", 2))
+                .forEach(line -> words.put(line[0].strip(), folded(line[1])));
+        return words;
     }
 
     private static Set<String> folded(String words) {

@@ -1,9 +1,5 @@
 package org.drillwright.translation;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drillwright.lexicon.Spelling;
 import org.drillwright.model.Language;
+import org.drillwright.wording.DataLines;
 
 /** How and when something is done, by a closed list of what means the same in the languages of cards. */
 final class Manners {
@@ -84,20 +81,11 @@ final class Manners {
     }
 
     private static Manners load() {
-        try (InputStream in = Manners.class.getResourceAsStream(FILE)) {
-            if (in == null) {
-                throw new IllegalStateException("the program was packed without " + FILE);
-            }
-            List<List<String>> lines = new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .map(line -> parts(line, "\\|"))
-                    .toList();
-            return new Manners(
-                    behind(lines.get(0)), lines.stream().skip(1).map(Row::of).toList());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        List<List<String>> lines = DataLines.of(Manners.class, FILE).stream()
+                .map(line -> parts(line, "\\|"))
+                .toList();
+        return new Manners(
+                behind(lines.get(0)), lines.stream().skip(1).map(Row::of).toList());
     }
 
     private static List<String> parts(String line, String between) {

@@ -1,9 +1,5 @@
 package org.drillwright.translation;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.drillwright.lexicon.Spelling;
 import org.drillwright.model.Language;
+import org.drillwright.wording.DataLines;
 
 /** Words of schools and drills that are no turns, such as levels and pieces of gear, in the languages of cards. */
 final class UsualWords {
@@ -35,20 +32,10 @@ final class UsualWords {
     }
 
     private static UsualWords load() {
-        try (InputStream in = UsualWords.class.getResourceAsStream(FILE)) {
-            if (in == null) {
-                throw new IllegalStateException("the program was packed without " + FILE);
-            }
-            List<List<String>> lines = new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .map(line ->
-                            Arrays.stream(line.split("\\|")).map(String::strip).toList())
-                    .toList();
-            return new UsualWords(lines.get(0), List.copyOf(lines.subList(1, lines.size())));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        List<List<String>> lines = DataLines.of(UsualWords.class, FILE).stream()
+                .map(line -> Arrays.stream(line.split("\\|")).map(String::strip).toList())
+                .toList();
+        return new UsualWords(lines.get(0), List.copyOf(lines.subList(1, lines.size())));
     }
 
     /** A word of one language, looked for in its column first, in another; empty if it is not among them. */

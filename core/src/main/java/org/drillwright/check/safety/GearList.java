@@ -1,9 +1,5 @@
 package org.drillwright.check.safety;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -12,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.drillwright.wording.DataLines;
 
 /** A drill's gear, item by item, as pieces. */
 final class GearList {
@@ -117,21 +114,11 @@ final class GearList {
     }
 
     private static Map<String, List<String>> load() {
-        try (InputStream in = GearList.class.getResourceAsStream("/org/drillwright/check/gear.words")) {
-            if (in == null) {
-                throw new IllegalStateException("the list of gear is missing");
-            }
-            Map<String, List<String>> words = new HashMap<>();
-            new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .forEach(line -> {
-                        String[] parts = line.split(": ", 2);
-                        words.put(parts[0], List.of(parts[1].split(", ")));
-                    });
-            return words;
-        } catch (IOException problem) {
-            throw new UncheckedIOException(problem);
-        }
+        Map<String, List<String>> words = new HashMap<>();
+        DataLines.of(GearList.class, "/org/drillwright/check/gear.words").forEach(line -> {
+            String[] parts = line.split(": ", 2);
+            words.put(parts[0], List.of(parts[1].split(", ")));
+        });
+        return words;
     }
 }

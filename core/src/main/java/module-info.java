@@ -37,7 +37,7 @@ module org.drillwright.core {
             org.drillwright.print;
     exports org.drillwright.editing to
             org.drillwright.print;
-    exports org.drillwright.mend to
+    exports org.drillwright.autofix to
             org.drillwright.print;
     exports org.drillwright.plan.attendance to
             org.drillwright.print;
@@ -49,11 +49,11 @@ module org.drillwright.core {
             org.drillwright.print;
     exports org.drillwright.schema to
             org.drillwright.print;
-    exports org.drillwright.tell to
+    exports org.drillwright.report.plan to
             org.drillwright.print;
-    exports org.drillwright.tell.calendar to
+    exports org.drillwright.report.calendar to
             org.drillwright.print;
-    exports org.drillwright.tidy to
+    exports org.drillwright.formatter to
             org.drillwright.print;
     exports org.drillwright.translation to
             org.drillwright.print;

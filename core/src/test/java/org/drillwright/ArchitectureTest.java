@@ -49,14 +49,13 @@ class ArchitectureTest {
         "mark, model source terms wording",
         "check, mark phrase reading notation model source terms wording",
         "translation, check mark phrase reading lexicon notation model source terms wording",
-        "report, source model terms wording",
+        "report, plan mark register table source model terms wording",
         "explain, check mark phrase reading notation model source terms wording",
-        "tell, plan mark register report table model source terms wording",
-        "tidy, read model source terms wording",
-        "mend, tidy plan register table check mark read reading phrase notation model source terms wording",
-        "schema, tidy check mark read reading phrase notation model source terms wording",
+        "formatter, read model source terms wording",
+        "autofix, formatter plan register table check mark read reading phrase notation model source terms wording",
+        "schema, formatter check mark read reading phrase notation model source terms wording",
         "school, translation plan register table read reading mark check report explain phrase notation model source terms wording",
-        "editing, school translation tidy schema mend plan register table read reading mark check report explain phrase notation model source terms wording"
+        "editing, school translation formatter schema autofix plan register table read reading mark check report explain phrase notation model source terms wording"
     })
     void each_room_stands_only_on_those_below_it(String room, String below) {
         String[] allowed = Stream.concat(Stream.of(room), Arrays.stream(below.split(" ")))
@@ -103,10 +102,9 @@ class ArchitectureTest {
                 "report",
                 "translation",
                 "explain",
-                "tell",
                 "schema",
-                "tidy",
-                "mend",
+                "formatter",
+                "autofix",
                 "mark",
                 "school",
                 "editing"));
@@ -136,7 +134,6 @@ class ArchitectureTest {
                 .resideOutsideOfPackages(
                         "org.drillwright.report..",
                         "org.drillwright.explain..",
-                        "org.drillwright.tell..",
                         "org.drillwright.schema..")
                 .should()
                 .dependOnClassesThat()

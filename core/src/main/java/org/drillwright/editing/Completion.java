@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.drillwright.check.Subject;
 import org.drillwright.check.Suggestions;
 import org.drillwright.check.safety.NoTrueDistance;
-import org.drillwright.mend.Edit;
+import org.drillwright.autofix.Edit;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Side;
 import org.drillwright.model.Step;
@@ -31,7 +31,7 @@ import org.drillwright.school.SchoolFolder;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
-import org.drillwright.tidy.Scalars;
+import org.drillwright.formatter.Scalars;
 import org.drillwright.wording.Message;
 
 /** What may be written at a place of a file: keys, words, drills, and the turns that the played phrase leaves open. */

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.drillwright.mend.Edit;
+import org.drillwright.autofix.Edit;
 import org.drillwright.read.ReadingLimits;
 import org.drillwright.school.FileKind;
 import org.drillwright.school.SchoolFolder;

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.drillwright.mend.Edit;
+import org.drillwright.autofix.Edit;
 import org.drillwright.read.SourceTree;
 import org.drillwright.school.FileKind;
 import org.drillwright.school.SchoolFolder;
@@ -17,7 +17,7 @@ import org.drillwright.school.SchoolTexts;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.SourceFile;
 import org.drillwright.source.Span;
-import org.drillwright.tidy.Scalars;
+import org.drillwright.formatter.Scalars;
 
 /** Where the files of a school name its drills, or its people. */
 final class Names {

@@ -1,6 +1,6 @@
 package org.drillwright.editing;
 
-import org.drillwright.mend.Edit;
+import org.drillwright.autofix.Edit;
 import org.drillwright.wording.Message;
 
 /**

@@ -20,7 +20,7 @@ import org.drillwright.check.Suggestions;
 import org.drillwright.check.Surroundings;
 import org.drillwright.explain.Explanation;
 import org.drillwright.explain.ExplanationJson;
-import org.drillwright.mend.Mending;
+import org.drillwright.autofix.Mending;
 import org.drillwright.model.Drill;
 import org.drillwright.model.School;
 import org.drillwright.model.Side;

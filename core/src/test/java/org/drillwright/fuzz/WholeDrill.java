@@ -18,7 +18,7 @@ import org.drillwright.read.Reading;
 import org.drillwright.read.SourceTree;
 import org.drillwright.schema.Verdicts;
 import org.drillwright.source.SourceFile;
-import org.drillwright.tidy.Tidy;
+import org.drillwright.formatter.Tidy;
 
 /** What holds of a drill that was read: all of its file is in it, and laid out anew it stays what it was. */
 final class WholeDrill {

@@ -125,7 +125,7 @@ class PrintRoomsTest {
                 "org.drillwright.wording",
                 "org.drillwright.model",
                 "org.drillwright.plan..",
-                "org.drillwright.tell",
+                "org.drillwright.report.plan",
                 "org.drillwright.print.frame",
                 "org.drillwright.print.text",
                 "org.drillwright.print.page",

@@ -17,7 +17,7 @@ import org.drillwright.plan.roster.Knowledge;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.school.ClassFolder;
 import org.drillwright.school.SchoolFolder;
-import org.drillwright.tell.Clock;
+import org.drillwright.report.plan.Clock;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.rounds.Method;
-import org.drillwright.tell.ChangeWords;
+import org.drillwright.report.plan.ChangeWords;
 import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 

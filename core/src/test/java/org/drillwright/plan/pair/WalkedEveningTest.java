@@ -15,7 +15,7 @@ import org.drillwright.plan.roster.LeftOver;
 import org.drillwright.plan.roster.Movement;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.register.Entry;
-import org.drillwright.tell.ChangeWords;
+import org.drillwright.report.plan.ChangeWords;
 import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

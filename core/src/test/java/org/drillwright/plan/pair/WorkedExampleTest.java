@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 import org.drillwright.plan.roster.Person;
 import org.drillwright.plan.rounds.Aim;
 import org.drillwright.plan.rounds.Method;
-import org.drillwright.tell.ChangeWords;
+import org.drillwright.report.plan.ChangeWords;
 import org.drillwright.wording.Message;
 import org.junit.jupiter.api.Test;
 

@@ -15,7 +15,7 @@ import org.drillwright.print.frame.Outline;
 import org.drillwright.print.layout.block.Mirrored;
 import org.drillwright.print.layout.block.Press;
 import org.drillwright.print.page.Type;
-import org.drillwright.tell.Clock;
+import org.drillwright.report.plan.Clock;
 
 /**
  * A class as a bar, to scale.

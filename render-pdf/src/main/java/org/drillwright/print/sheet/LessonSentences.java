@@ -20,7 +20,7 @@ import org.drillwright.plan.roster.Mode;
 import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.sheet.wall.Watching;
 import org.drillwright.print.sheet.wall.Word;
-import org.drillwright.tell.Clock;
+import org.drillwright.report.plan.Clock;
 
 /** Says on a sheet how a class is timed, and what is to be known of it. Names no student. */
 record LessonSentences(ClassPlan plan, HandWords words) {

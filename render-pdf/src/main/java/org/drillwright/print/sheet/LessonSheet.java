@@ -31,7 +31,7 @@ import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Type;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.tell.Clock;
+import org.drillwright.report.plan.Clock;
 
 /**
  * The timed lesson for the hand: the class as a bar, then part by part when it begins and how long it lasts, with the

@@ -27,8 +27,8 @@ import org.drillwright.print.page.Foot;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.text.Styled;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.tell.Clock;
-import org.drillwright.tell.SessionText;
+import org.drillwright.report.plan.Clock;
+import org.drillwright.report.plan.SessionText;
 
 /** A sheet for two who train without a teacher, with room to write what they agree on. */
 public final class SessionSheet {

@@ -21,7 +21,7 @@ import org.drillwright.print.page.Foot;
 import org.drillwright.print.page.Sheet;
 import org.drillwright.print.page.Table;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.tell.Clock;
+import org.drillwright.report.plan.Clock;
 
 /** For somebody who takes a class for once: who comes, with which hand, what is new to whom, and what to look out for. */
 public final class SubstituteSheet {

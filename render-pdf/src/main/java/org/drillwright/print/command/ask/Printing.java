@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drillwright.model.CardSize;
-import org.drillwright.print.command.printing.picks.Picking;
+import org.drillwright.print.command.printing.chosen.Picking;
 import org.drillwright.print.layout.words.Sentences;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;

@@ -18,7 +18,7 @@ import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.TeachingOrder;
 import org.drillwright.register.History;
-import org.drillwright.tell.AttendanceText;
+import org.drillwright.report.plan.AttendanceText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

@@ -20,7 +20,7 @@ import org.drillwright.print.command.planning.ClassRun;
 import org.drillwright.print.command.planning.People;
 import org.drillwright.print.command.planning.TeachingOrder;
 import org.drillwright.register.Together;
-import org.drillwright.tell.PartnersText;
+import org.drillwright.report.plan.PartnersText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

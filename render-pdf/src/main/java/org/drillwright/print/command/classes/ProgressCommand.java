@@ -19,7 +19,7 @@ import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.sheet.HandWord;
 import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.sheet.ProgressSheet;
-import org.drillwright.tell.ProgressText;
+import org.drillwright.report.plan.ProgressText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 

@@ -10,7 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.drillwright.mend.RosterRename;
+import org.drillwright.autofix.RosterRename;
 import org.drillwright.plan.roster.Roster;
 import org.drillwright.print.command.console.CannotRun;
 import org.drillwright.print.command.console.Exit;

@@ -32,7 +32,7 @@ import org.drillwright.register.Event;
 import org.drillwright.register.RecordWriter;
 import org.drillwright.register.Together;
 import org.drillwright.school.ClassFiles;
-import org.drillwright.tell.SessionText;
+import org.drillwright.report.plan.SessionText;
 import org.drillwright.wording.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

@@ -16,7 +16,7 @@ import org.drillwright.print.command.folder.Schools;
 import org.drillwright.print.command.folder.Selection;
 import org.drillwright.print.command.planning.PlannedClasses;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.printing.picks.Unprintable;
+import org.drillwright.print.command.printing.chosen.Unprintable;
 import org.drillwright.report.JsonReport;
 import org.drillwright.report.Judged;
 import org.drillwright.report.LineReport;

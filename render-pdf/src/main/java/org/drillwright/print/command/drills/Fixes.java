@@ -3,7 +3,7 @@ package org.drillwright.print.command.drills;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.drillwright.check.Subject;
-import org.drillwright.mend.Mending;
+import org.drillwright.autofix.Mending;
 import org.drillwright.print.command.ask.Questions;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Selection;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.drillwright.check.Subject;
 import org.drillwright.check.folder.InNoSet;
-import org.drillwright.mend.Listing;
+import org.drillwright.autofix.Listing;
 import org.drillwright.model.Drill;
 import org.drillwright.model.DrillSet;
 import org.drillwright.model.Shelves;

@@ -11,7 +11,7 @@ import org.drillwright.print.command.printing.Choices;
 import org.drillwright.print.command.printing.LaidCard;
 import org.drillwright.print.command.printing.Paper;
 import org.drillwright.print.command.printing.Product;
-import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.print.command.printing.chosen.Picks;
 import org.drillwright.print.frame.Frame;
 import org.drillwright.print.handout.Cover;
 import org.drillwright.print.handout.Listed;

@@ -8,8 +8,8 @@ import org.drillwright.print.command.printing.CardRun;
 import org.drillwright.print.command.printing.Choices;
 import org.drillwright.print.command.printing.InLanguage;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.printing.picks.Picking;
-import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.print.command.printing.chosen.Picking;
+import org.drillwright.print.command.printing.chosen.Picks;
 import org.drillwright.print.pdf.DocumentInfo;
 import org.drillwright.school.SchoolFolder;
 

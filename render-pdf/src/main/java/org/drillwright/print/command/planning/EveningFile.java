@@ -7,7 +7,7 @@ import org.drillwright.plan.roster.Naming;
 import org.drillwright.print.command.console.Invocation;
 import org.drillwright.print.command.folder.Locations;
 import org.drillwright.print.command.printing.SchoolFaces;
-import org.drillwright.print.command.printing.picks.Languages;
+import org.drillwright.print.command.printing.chosen.Languages;
 import org.drillwright.print.command.write.Kind;
 import org.drillwright.print.command.write.WholeFile;
 import org.drillwright.print.pdf.Family;

@@ -12,8 +12,8 @@ import org.drillwright.model.CardSize;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Language;
 import org.drillwright.model.School;
-import org.drillwright.print.command.printing.picks.Pick;
-import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.print.command.printing.chosen.Pick;
+import org.drillwright.print.command.printing.chosen.Picks;
 import org.drillwright.wording.Message;
 
 /** Which drills are to be printed again, and which cards they make stale. */

@@ -7,7 +7,7 @@ import org.drillwright.mark.PrintRecord;
 import org.drillwright.model.CardSize;
 import org.drillwright.model.School;
 import org.drillwright.print.command.console.Invocation;
-import org.drillwright.print.command.printing.picks.Picks;
+import org.drillwright.print.command.printing.chosen.Picks;
 import org.drillwright.school.SchoolFolder;
 import org.drillwright.wording.Message;
 

@@ -24,7 +24,7 @@ import org.drillwright.print.page.Type;
 import org.drillwright.print.sheet.Feet;
 import org.drillwright.print.sheet.HandWords;
 import org.drillwright.print.text.Typefaces;
-import org.drillwright.tell.TermText;
+import org.drillwright.report.plan.TermText;
 import org.drillwright.wording.Message;
 
 /** A term for the hand or the office wall: for each group what is new and what comes again, and what was missed. */

@@ -15,7 +15,7 @@ import org.drillwright.editing.DrillRename;
 import org.drillwright.editing.Told;
 import org.drillwright.print.command.editor.workspace.Document;
 import org.drillwright.print.command.editor.workspace.Workspace;
-import org.drillwright.tidy.Tidy;
+import org.drillwright.formatter.Tidy;
 import org.drillwright.wording.Message;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;

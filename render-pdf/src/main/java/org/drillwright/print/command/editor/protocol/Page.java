@@ -17,10 +17,10 @@ import org.drillwright.editing.Offer;
 import org.drillwright.editing.PersonRename;
 import org.drillwright.editing.Symbol;
 import org.drillwright.editing.Told;
-import org.drillwright.mend.Edit;
-import org.drillwright.mend.Fix;
-import org.drillwright.mend.Fixes;
-import org.drillwright.mend.Mending;
+import org.drillwright.autofix.Edit;
+import org.drillwright.autofix.Fix;
+import org.drillwright.autofix.Fixes;
+import org.drillwright.autofix.Mending;
 import org.drillwright.print.command.editor.workspace.Document;
 import org.drillwright.print.command.editor.workspace.OpenSchool;
 import org.drillwright.read.DrillReader;
@@ -30,7 +30,7 @@ import org.drillwright.school.SchoolFolder;
 import org.drillwright.school.SchoolFolder.Entry;
 import org.drillwright.source.FieldPath;
 import org.drillwright.source.Span;
-import org.drillwright.tidy.Tidy;
+import org.drillwright.formatter.Tidy;
 
 /** A text in its school, as somebody asks of it. */
 record Page(OpenSchool school, Document document) {

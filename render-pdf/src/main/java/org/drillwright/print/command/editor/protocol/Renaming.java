@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.drillwright.editing.DrillRename;
 import org.drillwright.editing.PersonRename;
-import org.drillwright.mend.Edit;
+import org.drillwright.autofix.Edit;
 import org.drillwright.print.command.editor.workspace.Workspace;
 import org.drillwright.school.ClassFiles;
 import org.drillwright.school.SchoolFolder;

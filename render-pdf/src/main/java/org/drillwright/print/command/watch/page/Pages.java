@@ -2,10 +2,10 @@ package org.drillwright.print.command.watch.page;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.drillwright.print.command.desk.Change;
-import org.drillwright.print.command.desk.Desk;
-import org.drillwright.print.command.desk.Sheet;
-import org.drillwright.print.command.desk.Snapshot;
+import org.drillwright.print.command.live.Change;
+import org.drillwright.print.command.live.Desk;
+import org.drillwright.print.command.live.Sheet;
+import org.drillwright.print.command.live.Snapshot;
 import org.drillwright.print.command.watch.web.Answer;
 import org.drillwright.print.command.watch.web.Query;
 import org.drillwright.print.command.watch.web.Site;

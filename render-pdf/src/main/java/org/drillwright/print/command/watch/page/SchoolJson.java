@@ -5,9 +5,9 @@ import java.io.IOException;
 import java.util.Locale;
 import org.drillwright.model.Drill;
 import org.drillwright.model.Level;
-import org.drillwright.print.command.desk.Change;
-import org.drillwright.print.command.desk.Sheet;
-import org.drillwright.print.command.desk.Snapshot;
+import org.drillwright.print.command.live.Change;
+import org.drillwright.print.command.live.Sheet;
+import org.drillwright.print.command.live.Snapshot;
 import org.drillwright.report.Tally;
 import org.drillwright.wording.Message;
 

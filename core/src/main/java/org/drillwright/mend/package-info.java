@@ -1,5 +1,0 @@
-/** Mends in a drill's own text what has just one right answer. */
-@NullMarked
-package org.drillwright.mend;
-
-import org.jspecify.annotations.NullMarked;

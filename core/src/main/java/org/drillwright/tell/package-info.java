@@ -1,5 +1,0 @@
-/** Plans told in words for a terminal, and as JSON for programs. */
-@NullMarked
-package org.drillwright.tell;
-
-import org.jspecify.annotations.NullMarked;

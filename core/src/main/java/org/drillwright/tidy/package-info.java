@@ -1,5 +1,0 @@
-/** One layout for drill files, which keeps every remark and the author's words. */
-@NullMarked
-package org.drillwright.tidy;
-
-import org.jspecify.annotations.NullMarked;

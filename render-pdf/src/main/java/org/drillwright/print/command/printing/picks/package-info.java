@@ -1,5 +1,0 @@
-/** Which drills are to be printed, whether they may be, and which letters they need. */
-@NullMarked
-package org.drillwright.print.command.printing.picks;
-
-import org.jspecify.annotations.NullMarked;

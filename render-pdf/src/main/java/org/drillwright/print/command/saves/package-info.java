@@ -1,5 +1,0 @@
-/** Notices that a file of a folder was saved. */
-@NullMarked
-package org.drillwright.print.command.saves;
-
-import org.jspecify.annotations.NullMarked;
